@@ -1,0 +1,26 @@
+#include "core/evidence/door_evidence.h"
+
+namespace latchround {
+
+bool DoorEvidence::empty() const {
+    return observations.empty() && measured.empty() && judgements.empty() &&
+           could_not_test.empty() && !plate && runs.empty() && cautions.empty() && notes.empty() &&
+           photographs.empty() && deficiencies.empty();
+}
+
+std::vector<const RunRecord*> completeRuns(const DoorEvidence& evidence, RunKind kind) {
+    std::vector<const RunRecord*> runs;
+    for (const RunRecord& run : evidence.runs)
+        if (run.kind == kind && run.end && run.end->outcome == RunOutcome::Complete)
+            runs.push_back(&run);
+    return runs;
+}
+
+const RunRecord* unfinishedRun(const DoorEvidence& evidence) {
+    for (auto run = evidence.runs.rbegin(); run != evidence.runs.rend(); ++run)
+        if (!run->end)
+            return &*run;
+    return nullptr;
+}
+
+} // namespace latchround

@@ -1,0 +1,59 @@
+// What one walkdown knows of one door: its facts with the superseded ones gone, sorted by what they
+// answer.
+#pragma once
+
+#include <map>
+#include <optional>
+#include <span>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "core/evidence/fact.h"
+
+namespace latchround {
+
+/// A run put together again from its facts. Without an end it is unfinished.
+struct RunRecord {
+    FactId id;
+    RunKind kind = RunKind::Closing;
+    Release release = Release::LetGo;
+    double heel_deg = 0;
+    Moment started;
+    struct MarkRecord {
+        FactId id;
+        Mark mark;
+    };
+    std::vector<MarkRecord> marks; ///< in the order they were recorded, taken-back ones gone
+    std::optional<RunEnded> end;
+};
+
+template <class Body>
+struct Recorded {
+    Stamp stamp;
+    Body body;
+};
+
+struct DoorEvidence {
+    std::string door;
+    std::map<std::pair<std::string, Side>, Recorded<Observation>> observations;
+    std::map<std::string, Recorded<MeasuredValue>> measured;
+    std::map<std::string, Recorded<Judgement>> judgements;
+    std::map<std::string, Recorded<CouldNotTest>> could_not_test;
+    std::optional<Recorded<PlateRead>> plate;
+    std::vector<RunRecord> runs; ///< in the order they were started
+    std::vector<Recorded<CautionAnswered>> cautions;
+    std::vector<Recorded<Note>> notes;
+    std::vector<Recorded<Photograph>> photographs;
+    std::vector<Recorded<Deficiency>> deficiencies;
+
+    bool empty() const;
+};
+
+/// The runs that count as measurements: complete, of this kind.
+std::vector<const RunRecord*> completeRuns(const DoorEvidence& evidence, RunKind kind);
+
+/// The last run that was started and never ended, if any.
+const RunRecord* unfinishedRun(const DoorEvidence& evidence);
+
+} // namespace latchround

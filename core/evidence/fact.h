@@ -1,0 +1,217 @@
+// Everything that was seen, timed, answered or written during a walkdown, as facts that are only
+// ever added. A correction is a new fact whose stamp supersedes an older one; a superseded fact
+// stays on record and stops counting. What a fact means for a grade is decided elsewhere (grading),
+// never stored with it.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/evidence/fact_words.h"
+#include "core/vessel/fire_class.h"
+
+namespace latchround {
+
+/// UUIDv7 (RFC 9562), lower-case hyphenated text; sorts by the time it was made.
+using FactId = std::string;
+
+/// Wall-clock moment: UTC, and the ship's offset from it at that moment. Dates a record; never
+/// times a door.
+struct Moment {
+    std::int64_t utc_ms = 0;     ///< milliseconds since 1970-01-01T00:00:00Z
+    int ship_offset_minutes = 0; ///< ship's time minus UTC, -720 to 840
+
+    bool operator==(const Moment&) const = default;
+};
+
+/// Who, when, on which device; the same for every fact.
+struct Stamp {
+    FactId id;
+    Moment when;
+    std::string person;               ///< id of the PersonJoined fact of the one who recorded it
+    std::string device;               ///< the tablet's own id, made once and kept
+    std::optional<FactId> supersedes; ///< the fact that no longer counts because of this one
+
+    bool operator==(const Stamp&) const = default;
+};
+
+/// Someone who records or is named in records. The stamp's person is this fact's own id.
+struct PersonJoined {
+    std::string name;
+    std::string role; ///< free text: "surveyor", "chief officer"
+
+    bool operator==(const PersonJoined&) const = default;
+};
+
+/// A walkdown begins; its stamp's id is the walkdown's id from then on.
+struct WalkdownBegun {
+    Purpose purpose = Purpose::Annual;
+    std::vector<std::string> team; ///< names of those who walk
+    std::string scope;             ///< in words: "all doors", "zone 3", "quarterly: zone bulkheads"
+    std::vector<std::string> doors; ///< door numbers in the order of the walk
+    double heel_deg = 0;            ///< ship's heel at the start, degrees, sign free
+    std::string control_station;    ///< "bridge", "safety centre": who releases remotely
+    std::string channel;            ///< radio channel or telephone agreed with it
+    std::string start_word;
+    std::string stop_word;
+    std::string may_stop; ///< who may stop the test: everyone, by default
+    bool brief_read = false;
+
+    bool operator==(const WalkdownBegun&) const = default;
+};
+
+struct WalkdownEnded {
+    FactId walkdown;
+    std::string remark;
+
+    bool operator==(const WalkdownEnded&) const = default;
+};
+
+/// A yes/no question about a door answered by eye or hand. `side` where the rule asks for both
+/// sides.
+struct Observation {
+    FactId walkdown;
+    std::string door;
+    std::string requirement; ///< id of the catalogue row the question belongs to
+    Side side = Side::None;
+    Answer answer = Answer::Yes;
+
+    bool operator==(const Observation&) const = default;
+};
+
+/// What the plate on the door says. No class with state Read is a bug.
+struct PlateRead {
+    FactId walkdown;
+    std::string door;
+    PlateState state = PlateState::Read;
+    std::optional<FireClass> fire_class;
+
+    bool operator==(const PlateRead&) const = default;
+};
+
+/// A dimension taken with rule, gauge or tape; in the unit of the catalogue row.
+struct MeasuredValue {
+    FactId walkdown;
+    std::string door;
+    std::string requirement;
+    double value = 0;
+    std::string unit;
+
+    bool operator==(const MeasuredValue&) const = default;
+};
+
+/// A run begins; its stamp's id is the run's id.
+struct RunStarted {
+    FactId walkdown;
+    std::string door;
+    RunKind kind = RunKind::Closing;
+    Release release = Release::LetGo;
+    double heel_deg = 0;
+
+    bool operator==(const RunStarted&) const = default;
+};
+
+/// One event of a run as the finger gave it. Times are kept raw; intervals are derived
+/// (measure/timeline).
+struct Mark {
+    FactId run;
+    MarkKind kind = MarkKind::LeafMoves;
+    std::optional<std::uint32_t> event_ms; ///< window system's event time, ms, wraps at 2^32
+    std::optional<std::int64_t> steady_ns; ///< steady clock read first thing in the handler
+    InputDevice device = InputDevice::Mouse;
+    std::optional<std::int64_t> by_hand_ns; ///< typed in: nanoseconds after the run's first mark
+
+    bool operator==(const Mark&) const = default;
+};
+
+struct RunEnded {
+    FactId run;
+    RunOutcome outcome = RunOutcome::Complete;
+    std::string reason; ///< why it was spoiled or stopped; empty for a complete run
+
+    bool operator==(const RunEnded&) const = default;
+};
+
+/// A safety question answered before a remote release. Valid for the run armed with it, once.
+struct CautionAnswered {
+    FactId walkdown;
+    std::string door;
+    std::string question; ///< id of safety::Caution
+    bool confirmed = false;
+
+    bool operator==(const CautionAnswered&) const = default;
+};
+
+struct Note {
+    FactId walkdown;
+    std::string door;
+    std::string text;
+
+    bool operator==(const Note&) const = default;
+};
+
+/// The bytes lie in the register beside the fact, found by their hash.
+struct Photograph {
+    FactId walkdown;
+    std::string door;
+    std::string sha256;     ///< of the bytes, 64 lower-case hex digits
+    std::string media_type; ///< "image/jpeg" or "image/png"
+    std::string caption;
+    std::string requirement; ///< row it shows, or empty
+
+    bool operator==(const Photograph&) const = default;
+};
+
+/// Written up for the master: what is wrong, in the words of the requirement.
+struct Deficiency {
+    FactId walkdown;
+    std::string door;
+    std::string requirement;
+    std::string text;
+
+    bool operator==(const Deficiency&) const = default;
+};
+
+/// A row that could not be tested on this walk, and why. The row stays untested.
+struct CouldNotTest {
+    FactId walkdown;
+    std::string door;
+    std::string requirement; ///< empty: the whole door
+    std::string reason;
+
+    bool operator==(const CouldNotTest&) const = default;
+};
+
+/// The inspector decides a row the program left to judgement, and says why.
+struct Judgement {
+    FactId walkdown;
+    std::string door;
+    std::string requirement;
+    bool satisfactory = false;
+    std::string reason;
+
+    bool operator==(const Judgement&) const = default;
+};
+
+/// Nothing but "the superseded fact was a slip": take back a mark, clear an answer.
+struct TakenBack {
+    std::string reason;
+
+    bool operator==(const TakenBack&) const = default;
+};
+
+using FactBody = std::variant<PersonJoined, WalkdownBegun, WalkdownEnded, Observation, PlateRead,
+                              MeasuredValue, RunStarted, Mark, RunEnded, CautionAnswered, Note,
+                              Photograph, Deficiency, CouldNotTest, Judgement, TakenBack>;
+
+struct Fact {
+    Stamp stamp;
+    FactBody body;
+
+    bool operator==(const Fact&) const = default;
+};
+
+} // namespace latchround

@@ -1,0 +1,126 @@
+// The closed sets that facts are made of, each with the one word it is written by.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string_view>
+
+#include "core/vessel/words.h"
+
+namespace latchround {
+
+enum class Purpose { Annual, Quarterly, AfterRepair, PortState, Drill, Other };
+enum class Side { None, One, Two };
+enum class Answer { Yes, No, NotApplicable };
+enum class PlateState { Read, None, Illegible };
+/// Closing: the door is released and shuts. Contact: something is held in its way and it re-opens.
+enum class RunKind { Closing, Contact };
+enum class Release { Remote, LocalSideOne, LocalSideTwo, LetGo };
+enum class MarkKind {
+    AlarmOn,
+    LeafMoves,
+    HalfWay,
+    Shut,
+    AlarmOff,
+    FirstLeafHome,
+    SecondLeafHome,
+    Touched,
+    Stopped
+};
+enum class InputDevice { Mouse, Touch, Key, Hand };
+/// Stopped: somebody called stop; it is never a measurement.
+enum class RunOutcome { Complete, Spoiled, Stopped };
+
+inline constexpr std::array<Word<Purpose>, 6> purposeWords{{{Purpose::Annual, "annual"},
+                                                            {Purpose::Quarterly, "quarterly"},
+                                                            {Purpose::AfterRepair, "after-repair"},
+                                                            {Purpose::PortState, "port-state"},
+                                                            {Purpose::Drill, "drill"},
+                                                            {Purpose::Other, "other"}}};
+inline constexpr std::array<Word<Side>, 3> sideWords{
+    {{Side::None, "none"}, {Side::One, "one"}, {Side::Two, "two"}}};
+inline constexpr std::array<Word<Answer>, 3> answerWords{
+    {{Answer::Yes, "yes"}, {Answer::No, "no"}, {Answer::NotApplicable, "n/a"}}};
+inline constexpr std::array<Word<PlateState>, 3> plateStateWords{
+    {{PlateState::Read, "read"}, {PlateState::None, "none"}, {PlateState::Illegible, "illegible"}}};
+inline constexpr std::array<Word<RunKind>, 2> runKindWords{
+    {{RunKind::Closing, "closing"}, {RunKind::Contact, "contact"}}};
+inline constexpr std::array<Word<Release>, 4> releaseWords{{{Release::Remote, "remote"},
+                                                            {Release::LocalSideOne, "local-1"},
+                                                            {Release::LocalSideTwo, "local-2"},
+                                                            {Release::LetGo, "let-go"}}};
+inline constexpr std::array<Word<MarkKind>, 9> markKindWords{
+    {{MarkKind::AlarmOn, "alarm-on"},
+     {MarkKind::LeafMoves, "moves"},
+     {MarkKind::HalfWay, "half-way"},
+     {MarkKind::Shut, "shut"},
+     {MarkKind::AlarmOff, "alarm-off"},
+     {MarkKind::FirstLeafHome, "first-home"},
+     {MarkKind::SecondLeafHome, "second-home"},
+     {MarkKind::Touched, "touched"},
+     {MarkKind::Stopped, "stopped"}}};
+inline constexpr std::array<Word<InputDevice>, 4> inputDeviceWords{{{InputDevice::Mouse, "mouse"},
+                                                                    {InputDevice::Touch, "touch"},
+                                                                    {InputDevice::Key, "key"},
+                                                                    {InputDevice::Hand, "hand"}}};
+inline constexpr std::array<Word<RunOutcome>, 3> runOutcomeWords{
+    {{RunOutcome::Complete, "complete"},
+     {RunOutcome::Spoiled, "spoiled"},
+     {RunOutcome::Stopped, "stopped"}}};
+
+constexpr std::string_view word(Purpose value) {
+    return wordIn<Purpose>(purposeWords, value);
+}
+constexpr std::string_view word(Side value) {
+    return wordIn<Side>(sideWords, value);
+}
+constexpr std::string_view word(Answer value) {
+    return wordIn<Answer>(answerWords, value);
+}
+constexpr std::string_view word(PlateState value) {
+    return wordIn<PlateState>(plateStateWords, value);
+}
+constexpr std::string_view word(RunKind value) {
+    return wordIn<RunKind>(runKindWords, value);
+}
+constexpr std::string_view word(Release value) {
+    return wordIn<Release>(releaseWords, value);
+}
+constexpr std::string_view word(MarkKind value) {
+    return wordIn<MarkKind>(markKindWords, value);
+}
+constexpr std::string_view word(InputDevice value) {
+    return wordIn<InputDevice>(inputDeviceWords, value);
+}
+constexpr std::string_view word(RunOutcome value) {
+    return wordIn<RunOutcome>(runOutcomeWords, value);
+}
+constexpr std::optional<Purpose> purposeFrom(std::string_view text) {
+    return valueIn<Purpose>(purposeWords, text);
+}
+constexpr std::optional<Side> sideFrom(std::string_view text) {
+    return valueIn<Side>(sideWords, text);
+}
+constexpr std::optional<Answer> answerFrom(std::string_view text) {
+    return valueIn<Answer>(answerWords, text);
+}
+constexpr std::optional<PlateState> plateStateFrom(std::string_view text) {
+    return valueIn<PlateState>(plateStateWords, text);
+}
+constexpr std::optional<RunKind> runKindFrom(std::string_view text) {
+    return valueIn<RunKind>(runKindWords, text);
+}
+constexpr std::optional<Release> releaseFrom(std::string_view text) {
+    return valueIn<Release>(releaseWords, text);
+}
+constexpr std::optional<MarkKind> markKindFrom(std::string_view text) {
+    return valueIn<MarkKind>(markKindWords, text);
+}
+constexpr std::optional<InputDevice> inputDeviceFrom(std::string_view text) {
+    return valueIn<InputDevice>(inputDeviceWords, text);
+}
+constexpr std::optional<RunOutcome> runOutcomeFrom(std::string_view text) {
+    return valueIn<RunOutcome>(runOutcomeWords, text);
+}
+
+} // namespace latchround

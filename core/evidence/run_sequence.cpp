@@ -1,0 +1,57 @@
+#include "core/evidence/run_sequence.h"
+
+#include <algorithm>
+
+namespace latchround {
+
+namespace {
+
+bool has(std::span<const MarkKind> taken, MarkKind kind) {
+    return std::ranges::find(taken, kind) != taken.end();
+}
+
+} // namespace
+
+std::vector<SequenceStep> sequenceOf(const Door& door, Release release, RunKind kind) {
+    if (kind == RunKind::Contact)
+        return {{MarkKind::Touched}, {MarkKind::Stopped}};
+    std::vector<SequenceStep> steps;
+    const bool alarmed = release == Release::Remote &&
+                         (door.alarm || door.kind == DoorKind::Sliding || door.power_operated);
+    if (alarmed)
+        steps.push_back({MarkKind::AlarmOn});
+    steps.push_back({MarkKind::LeafMoves});
+    if (door.kind == DoorKind::DoubleLeaf) {
+        steps.push_back({MarkKind::FirstLeafHome});
+        steps.push_back({MarkKind::SecondLeafHome});
+    } else {
+        if (door.kind == DoorKind::Sliding)
+            steps.push_back({MarkKind::HalfWay, true});
+        steps.push_back({MarkKind::Shut});
+    }
+    if (alarmed)
+        steps.push_back({MarkKind::AlarmOff});
+    return steps;
+}
+
+const SequenceStep* nextStep(std::span<const SequenceStep> sequence,
+                             std::span<const MarkKind> taken) {
+    // The furthest step taken in turn; an early alarm-off does not count as progress of the leaf.
+    std::size_t next = 0;
+    for (std::size_t i = 0; i < sequence.size(); ++i)
+        if (sequence[i].mark != MarkKind::AlarmOff && has(taken, sequence[i].mark))
+            next = i + 1;
+    while (next < sequence.size() && has(taken, sequence[next].mark))
+        ++next;
+    return next < sequence.size() ? &sequence[next] : nullptr;
+}
+
+bool mayStopEarly(std::span<const SequenceStep> sequence, std::span<const MarkKind> taken) {
+    const bool asked =
+        std::ranges::any_of(sequence, [](auto step) { return step.mark == MarkKind::AlarmOff; });
+    const SequenceStep* next = nextStep(sequence, taken);
+    return asked && has(taken, MarkKind::AlarmOn) && !has(taken, MarkKind::AlarmOff) && next &&
+           next->mark != MarkKind::AlarmOff;
+}
+
+} // namespace latchround

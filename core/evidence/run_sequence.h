@@ -1,0 +1,34 @@
+// Which events are marked in a run, in which order, for this kind of door and way of release.
+// Order of events: common practice, no source; the events themselves are those of SOLAS
+// II-2/9.4.1.1.5.
+#pragma once
+
+#include <span>
+#include <vector>
+
+#include "core/evidence/fact_words.h"
+#include "core/vessel/door.h"
+
+namespace latchround {
+
+struct SequenceStep {
+    MarkKind mark;
+    bool optional = false; ///< may be passed over: marking the next step skips it
+
+    bool operator==(const SequenceStep&) const = default;
+};
+
+/// sliding or power-operated with alarm, remote: alarm on, leaf moves, [half-way,] shut, alarm off;
+/// otherwise: leaf moves, [half-way,] shut; double leaf: leaf moves, first leaf home, second leaf
+/// home; contact: touched, stopped. Half-way only on sliding doors.
+std::vector<SequenceStep> sequenceOf(const Door& door, Release release, RunKind kind);
+
+/// The step that comes after the marks already taken; nothing when the run is complete. An
+/// alarm-off mark taken early (the alarm stopped before the leaf was home) is not asked for again.
+const SequenceStep* nextStep(std::span<const SequenceStep> sequence,
+                             std::span<const MarkKind> taken);
+
+/// The event that may be marked out of its turn: the alarm that stops while the leaf still moves.
+bool mayStopEarly(std::span<const SequenceStep> sequence, std::span<const MarkKind> taken);
+
+} // namespace latchround

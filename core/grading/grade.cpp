@@ -1,0 +1,88 @@
+#include "core/grading/grade.h"
+
+#include <algorithm>
+
+#include "core/grading/row_check.h"
+#include "core/requirement/applicability.h"
+
+namespace latchround {
+
+namespace {
+
+/// A judgement settles only what was left to judgement; it never overrules a figure or a plain No.
+void applyJudgement(RowCheck& check, const Requirement& row, const DoorEvidence& evidence) {
+    const auto found = evidence.judgements.find(row.id);
+    if (check.verdict != Verdict::Judge || found == evidence.judgements.end())
+        return;
+    const Judgement& judgement = found->second.body;
+    check.verdict = judgement.satisfactory ? Verdict::Satisfactory : Verdict::Unsatisfactory;
+    check.reason = {ReasonKind::InspectorDecided, judgement.reason, check.reason.runs, 0};
+}
+
+void applyCouldNotTest(RowCheck& check, const Requirement& row, const DoorEvidence& evidence) {
+    if (check.verdict != Verdict::Untested)
+        return;
+    auto found = evidence.could_not_test.find(row.id);
+    if (found == evidence.could_not_test.end())
+        found = evidence.could_not_test.find(std::string{});
+    if (found != evidence.could_not_test.end())
+        check.reason = {ReasonKind::CouldNotTest, found->second.body.reason, 0, 0};
+}
+
+RowGrade gradeRow(const Requirement& row, const Particulars& vessel, const Door& door,
+                  const Boundary* boundary, const DoorEvidence& evidence) {
+    RowGrade grade;
+    grade.requirement = &row;
+    Applicability applies =
+        applicabilityOf(row, vessel, door, boundary ? boundary->place : Place::Other);
+    grade.because = std::move(applies.because);
+    if (applies.asked == Asked::No) {
+        grade.verdict = grade.underlying = Verdict::NotApplicable;
+        grade.reason.kind = ReasonKind::NotAsked;
+        return grade;
+    }
+    RowCheck check = checkRow(row, door, boundary, evidence);
+    applyJudgement(check, row, evidence);
+    applyCouldNotTest(check, row, evidence);
+    grade.underlying = check.verdict;
+    grade.value = check.value;
+    grade.u = check.u;
+    grade.reason = std::move(check.reason);
+    const bool advice_row = applies.asked == Asked::Advice || row.status == Status::Advice;
+    grade.indicative = check.indicative && !advice_row;
+    grade.verdict = advice_row || check.indicative ? Verdict::Advice : check.verdict;
+    return grade;
+}
+
+} // namespace
+
+DoorGrade grade(const Particulars& vessel, const Door& door, const Boundary* boundary,
+                const DoorEvidence& evidence, const Catalogue& catalogue) {
+    DoorGrade result;
+    result.door = door.number;
+    result.verdict = Verdict::NotApplicable;
+    result.rows.reserve(catalogue.rows.size());
+    for (const Requirement& row : catalogue.rows) {
+        result.rows.push_back(gradeRow(row, vessel, door, boundary, evidence));
+        const RowGrade& graded = result.rows.back();
+        const Verdict counts = graded.indicative ? Verdict::Untested : graded.verdict;
+        if (counts != Verdict::Advice && isWorse(counts, result.verdict))
+            result.verdict = counts;
+    }
+    return result;
+}
+
+std::vector<const RowGrade*> askedWorstFirst(const DoorGrade& grade) {
+    std::vector<const RowGrade*> rows;
+    for (const RowGrade& row : grade.rows)
+        if (row.reason.kind != ReasonKind::NotAsked)
+            rows.push_back(&row);
+    std::ranges::stable_sort(rows, {}, [](const RowGrade* row) { return row->verdict; });
+    return rows;
+}
+
+int countOf(const DoorGrade& grade, Verdict verdict) {
+    return static_cast<int>(std::ranges::count(grade.rows, verdict, &RowGrade::verdict));
+}
+
+} // namespace latchround

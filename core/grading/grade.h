@@ -1,0 +1,47 @@
+// Evidence against requirement: the verdict of every row and of the door. Pure; derived each time,
+// never stored.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/evidence/door_evidence.h"
+#include "core/grading/reason.h"
+#include "core/grading/verdict.h"
+#include "core/requirement/catalogue.h"
+#include "core/vessel/arrangement.h"
+
+namespace latchround {
+
+struct RowGrade {
+    const Requirement* requirement = nullptr; ///< into the catalogue, which must outlive the grade
+    Verdict verdict = Verdict::Untested;
+    Verdict underlying =
+        Verdict::Untested;       ///< what it would be if an advice row were asked; else the verdict
+    std::optional<double> value; ///< in the requirement's unit
+    std::optional<double> u;     ///< standard uncertainty of value, same unit
+    std::string because;         ///< why the row is asked or not (applicability)
+    Reason reason;               ///< why this verdict
+    bool indicative =
+        false; ///< the evidence only indicates (heel): the door still counts as untested here
+};
+
+struct DoorGrade {
+    std::string door;
+    Verdict verdict =
+        Verdict::Untested;      ///< the worst of its rows; NotApplicable where nothing is asked
+    std::vector<RowGrade> rows; ///< in the catalogue's order, rows that are not asked included
+};
+
+/// `boundary` may be null where the register does not know it: the rating row then cannot be
+/// settled.
+DoorGrade grade(const Particulars& vessel, const Door& door, const Boundary* boundary,
+                const DoorEvidence& evidence, const Catalogue& catalogue);
+
+/// Rows that are asked, worst first, as the door screen and the report list them.
+std::vector<const RowGrade*> askedWorstFirst(const DoorGrade& grade);
+
+int countOf(const DoorGrade& grade, Verdict verdict);
+
+} // namespace latchround

@@ -1,0 +1,50 @@
+// Why a row has its verdict: a kind and the figures it speaks of. Words are made from it in one
+// place.
+#pragma once
+
+#include <string>
+
+namespace latchround {
+
+enum class ReasonKind {
+    NotAsked,       ///< the row does not apply
+    NotYetTested,   ///< no evidence
+    OneSideMissing, ///< both sides asked, one answered
+    CouldNotTest,   ///< a reason was given (text)
+    AnsweredYes,
+    AnsweredNo,
+    AnsweredNotApplicable,
+    ShownByRun, ///< a complete run says as much as a yes
+    InsideLimits,
+    OutsideLimits,
+    TooCloseToLimit, ///< the uncertainty covers a limit
+    StillCloseAfterThree,
+    RunsDisagree,   ///< closes unevenly: the worst run stands
+    UnevenHalves,   ///< half-way mark shows a half outside the band
+    ShipNotUpright, ///< heel over 1 degree: the time is advice
+    ClassSuits,
+    ClassTooLow,
+    BoundaryClassUnknown,
+    PlateAgrees,
+    PlateDiffers,
+    PlateMissing,     ///< none or illegible: ask for the certificate
+    PracticeNotMet,   ///< common practice without a source: the inspector decides
+    InspectorDecided, ///< a judgement with its reason (text)
+    NeedsRemoteRun,   ///< only a remote release can show it
+    EventsInOrder,
+    EventsOutOfOrder,
+    OpeningUnknown ///< a rate needs the clear opening
+};
+
+struct Reason {
+    ReasonKind kind = ReasonKind::NotYetTested;
+    std::string text;    ///< free words that belong to it: a reason given, two classes
+    int runs = 0;        ///< how many runs the figure comes from
+    double heel_deg = 0; ///< for ShipNotUpright
+};
+
+/// One plain English sentence without a full stop, e.g. "limit lies inside the uncertainty: one
+/// more run settles it". Translations start from the kind, not from this.
+std::string inWords(const Reason& reason);
+
+} // namespace latchround

@@ -1,0 +1,128 @@
+#include "core/grading/row_check.h"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+#include "core/grading/figure_check.h"
+#include "core/measure/closing.h"
+
+namespace latchround {
+
+namespace {
+
+RowCheck verdictOf(Verdict verdict, ReasonKind kind, std::string text = {}) {
+    return {verdict, {kind, std::move(text), 0, 0}, {}, {}, false};
+}
+
+/// A plain No: fails where a text was read, is the inspector's to decide where it is common
+/// practice.
+RowCheck answeredNo(const Requirement& requirement) {
+    return requirement.status == Status::Practice
+               ? verdictOf(Verdict::Judge, ReasonKind::PracticeNotMet)
+               : verdictOf(Verdict::Unsatisfactory, ReasonKind::AnsweredNo);
+}
+
+const Observation* answer(const DoorEvidence& evidence, const std::string& id, Side side) {
+    const auto found = evidence.observations.find({id, side});
+    return found == evidence.observations.end() ? nullptr : &found->second.body;
+}
+
+bool hasCompleteRun(const DoorEvidence& evidence, std::optional<Release> release) {
+    return std::ranges::any_of(completeRuns(evidence, RunKind::Closing), [&](const auto* run) {
+        return !release || run->release == *release;
+    });
+}
+
+RowCheck seen(const Requirement& requirement, const DoorEvidence& evidence) {
+    if (const Observation* given = answer(evidence, requirement.id, Side::None)) {
+        if (given->answer == Answer::No)
+            return answeredNo(requirement);
+        if (given->answer == Answer::NotApplicable)
+            return verdictOf(Verdict::NotApplicable, ReasonKind::AnsweredNotApplicable);
+        return verdictOf(Verdict::Satisfactory, ReasonKind::AnsweredYes);
+    }
+    const bool shown =
+        (requirement.source == Source::AnyRun && hasCompleteRun(evidence, std::nullopt)) ||
+        (requirement.source == Source::RemoteRun && hasCompleteRun(evidence, Release::Remote));
+    return shown ? verdictOf(Verdict::Satisfactory, ReasonKind::ShownByRun)
+                 : verdictOf(Verdict::Untested, ReasonKind::NotYetTested);
+}
+
+RowCheck seenBothSides(const Requirement& requirement, const DoorEvidence& evidence) {
+    int good = 0;
+    int open = 0;
+    for (const Side side : {Side::One, Side::Two}) {
+        const Observation* given = answer(evidence, requirement.id, side);
+        if (!given)
+            given = answer(evidence, requirement.id, Side::None);
+        const Release local = side == Side::One ? Release::LocalSideOne : Release::LocalSideTwo;
+        if (given && given->answer == Answer::No)
+            return answeredNo(requirement);
+        if (given && given->answer == Answer::Yes)
+            ++good;
+        else if (!given && requirement.source == Source::LocalRuns &&
+                 hasCompleteRun(evidence, local))
+            ++good;
+        else if (!given)
+            ++open;
+    }
+    if (open == 2)
+        return verdictOf(Verdict::Untested, ReasonKind::NotYetTested);
+    if (open == 1)
+        return verdictOf(Verdict::Untested, ReasonKind::OneSideMissing);
+    return good > 0 ? verdictOf(Verdict::Satisfactory, ReasonKind::AnsweredYes)
+                    : verdictOf(Verdict::NotApplicable, ReasonKind::AnsweredNotApplicable);
+}
+
+RowCheck classAtLeast(const Door& door, const Boundary* boundary, const DoorEvidence& evidence) {
+    const bool plate_read = evidence.plate && evidence.plate->body.fire_class;
+    const FireClass has = plate_read ? *evidence.plate->body.fire_class : door.fire_class;
+    const std::string said =
+        std::string(plate_read ? "plate " : "register ") + std::string(word(has));
+    if (!boundary || !boundary->required)
+        return verdictOf(Verdict::Judge, ReasonKind::BoundaryClassUnknown, said);
+    const std::string text = said + ", boundary " + std::string(word(*boundary->required));
+    // A watertight door needs no insulation (SOLAS II-2/9.4.1.1.3): any A class will do.
+    const bool enough = suits(has, *boundary->required) || (door.watertight && isAClass(has));
+    return enough ? verdictOf(Verdict::Satisfactory, ReasonKind::ClassSuits, text)
+                  : verdictOf(Verdict::Unsatisfactory, ReasonKind::ClassTooLow, text);
+}
+
+RowCheck plateAgrees(const Door& door, const DoorEvidence& evidence) {
+    if (!evidence.plate)
+        return verdictOf(Verdict::Untested, ReasonKind::NotYetTested);
+    const PlateRead& plate = evidence.plate->body;
+    if (!plate.fire_class)
+        return verdictOf(Verdict::Judge, ReasonKind::PlateMissing,
+                         plate.state == PlateState::None ? "no plate" : "plate illegible");
+    const std::string text = "plate " + std::string(word(*plate.fire_class)) + ", register " +
+                             std::string(word(door.fire_class));
+    return *plate.fire_class == door.fire_class
+               ? verdictOf(Verdict::Satisfactory, ReasonKind::PlateAgrees, text)
+               : verdictOf(Verdict::Judge, ReasonKind::PlateDiffers, text);
+}
+
+} // namespace
+
+RowCheck checkRow(const Requirement& requirement, const Door& door, const Boundary* boundary,
+                  const DoorEvidence& evidence) {
+    switch (requirement.check) {
+    case CheckKind::Seen:
+        return seen(requirement, evidence);
+    case CheckKind::SeenBothSides:
+        return seenBothSides(requirement, evidence);
+    case CheckKind::ClassAtLeast:
+        return classAtLeast(door, boundary, evidence);
+    case CheckKind::PlateAgrees:
+        return plateAgrees(door, evidence);
+    case CheckKind::WithinBand:
+    case CheckKind::AtMost:
+    case CheckKind::AtLeast:
+    case CheckKind::Order:
+        break;
+    }
+    return checkFigure(requirement, door, evidence);
+}
+
+} // namespace latchround

@@ -1,0 +1,30 @@
+// The check kinds of the catalogue, one function each: evidence of one door against one row, as if
+// it were asked.
+#pragma once
+
+#include <optional>
+
+#include "core/evidence/door_evidence.h"
+#include "core/grading/reason.h"
+#include "core/grading/verdict.h"
+#include "core/requirement/requirement.h"
+#include "core/vessel/arrangement.h"
+
+namespace latchround {
+
+/// Over this heel a time is advice only: the rule speaks of the upright ship (SOLAS
+/// II-2/9.4.1.1.5.2); the figure of 1 degree is our choice, no source.
+inline constexpr double upright_within_deg = 1.0;
+
+struct RowCheck {
+    Verdict verdict = Verdict::Untested;
+    Reason reason;
+    std::optional<double> value;
+    std::optional<double> u;
+    bool indicative = false;
+};
+
+RowCheck checkRow(const Requirement& requirement, const Door& door, const Boundary* boundary,
+                  const DoorEvidence& evidence);
+
+} // namespace latchround

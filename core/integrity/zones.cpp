@@ -1,0 +1,93 @@
+#include "core/integrity/zones.h"
+
+#include <algorithm>
+#include <map>
+
+namespace latchround {
+
+namespace {
+
+/// Zone number -> the representative of its group.
+class Groups {
+public:
+    std::string rootOf(const std::string& zone) {
+        std::string at = zone;
+        while (m_parent.contains(at) && m_parent[at] != at)
+            at = m_parent[at];
+        return at;
+    }
+    void join(const std::string& one, const std::string& other) {
+        const std::string root = rootOf(one);
+        m_parent[rootOf(other)] = root;
+    }
+
+private:
+    std::map<std::string, std::string> m_parent;
+};
+
+const Boundary* joinsTwoZones(const Arrangement& arrangement, const Door& door) {
+    const Boundary* boundary = findBoundary(arrangement, door.boundary);
+    const bool joins = boundary && boundary->place == Place::ZoneBulkhead &&
+                       boundary->zone_aft != boundary->zone_forward;
+    return joins ? boundary : nullptr;
+}
+
+void addOnce(std::vector<std::string>& list, const std::string& entry) {
+    if (std::ranges::find(list, entry) == list.end())
+        list.push_back(entry);
+}
+
+} // namespace
+
+std::vector<ActingZone> actingZones(const Arrangement& arrangement, const IsOpen& is_open) {
+    Groups groups;
+    std::vector<std::pair<const Door*, const Boundary*>> open;
+    for (const Door& door : arrangement.doors) {
+        const Boundary* boundary = joinsTwoZones(arrangement, door);
+        if (!boundary || !is_open(door))
+            continue;
+        open.emplace_back(&door, boundary);
+        groups.join(boundary->zone_aft, boundary->zone_forward);
+    }
+    std::vector<const Zone*> from_aft;
+    for (const Zone& zone : arrangement.zones)
+        from_aft.push_back(&zone);
+    std::ranges::stable_sort(from_aft, {}, [](const Zone* zone) { return zone->aft_m; });
+    std::map<std::string, ActingZone> by_root;
+    std::vector<std::string> order;
+    for (const Zone* zone : from_aft) {
+        const std::string root = groups.rootOf(zone->number);
+        if (!by_root.contains(root))
+            order.push_back(root);
+        by_root[root].zones.push_back(zone->number);
+    }
+    for (const auto& [door, boundary] : open) {
+        ActingZone& group = by_root[groups.rootOf(boundary->zone_aft)];
+        group.doors.push_back(door->number);
+        addOnce(group.boundaries, boundary->id);
+    }
+    std::vector<ActingZone> acting;
+    for (const std::string& root : order) {
+        ActingZone& group = by_root[root];
+        if (group.zones.size() < 2)
+            continue;
+        double forward = 0;
+        for (const std::string& number : group.zones)
+            forward = std::max(forward, findZone(arrangement, number)->forward_m);
+        group.length_m = forward - findZone(arrangement, group.zones.front())->aft_m;
+        acting.push_back(std::move(group));
+    }
+    return acting;
+}
+
+ActingZone ifItStaysOpen(const Arrangement& arrangement, const IsOpen& is_open, const Door& door) {
+    const auto with_door = [&](const Door& other) {
+        return other.number == door.number || is_open(other);
+    };
+    for (ActingZone& group : actingZones(arrangement, with_door))
+        if (std::ranges::find(group.doors, door.number) != group.doors.end())
+            return std::move(group);
+    return {};
+}
+
+} // namespace latchround

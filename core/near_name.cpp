@@ -1,0 +1,68 @@
+#include "core/near_name.h"
+
+#include <algorithm>
+#include <numeric>
+#include <utility>
+#include <vector>
+
+namespace latchround {
+
+namespace {
+
+// Names this long or lists this long come from no person; looking for near ones would only cost time.
+constexpr std::size_t longest_name = 64;
+constexpr std::size_t longest_list = 2000;
+
+std::string plain(std::string_view text) {
+    std::string plain_text;
+    for (const char c : text)
+        if (c != ' ' && c != '\t')
+            plain_text += (c >= 'A' && c <= 'Z') ? static_cast<char>(c - 'A' + 'a') : c;
+    return plain_text;
+}
+
+} // namespace
+
+std::size_t changesBetween(std::string_view one, std::string_view other) {
+    const std::string from = plain(one);
+    const std::string to = plain(other);
+    std::vector<std::size_t> row(to.size() + 1);
+    std::iota(row.begin(), row.end(), std::size_t{0});
+    for (std::size_t i = 0; i < from.size(); ++i) {
+        std::size_t diagonal = row[0];
+        row[0] = i + 1;
+        for (std::size_t j = 0; j < to.size(); ++j) {
+            const std::size_t replaced = diagonal + (from[i] == to[j] ? 0 : 1);
+            diagonal = row[j + 1];
+            row[j + 1] = std::min({replaced, row[j] + 1, row[j + 1] + 1});
+        }
+    }
+    return row.back();
+}
+
+std::string didYouMean(std::string_view wanted, std::span<const std::string_view> known) {
+    if (wanted.empty() || wanted.size() > longest_name || known.size() > longest_list)
+        return {};
+    const std::size_t allowed = std::max<std::size_t>(1, wanted.size() / 3);
+    std::vector<std::pair<std::size_t, std::string_view>> near;
+    for (const std::string_view name : known) {
+        if (name.empty() || name.size() > longest_name)
+            continue;
+        const std::size_t changes = changesBetween(wanted, name);
+        if (changes <= allowed && changes < std::max(wanted.size(), name.size()))
+            near.emplace_back(changes, name);
+    }
+    if (near.empty())
+        return {};
+    std::ranges::stable_sort(near, {}, &std::pair<std::size_t, std::string_view>::first);
+    near.resize(std::min<std::size_t>(near.size(), 3));
+    std::string question = "Did you mean ";
+    for (std::size_t i = 0; i < near.size(); ++i) {
+        if (i > 0)
+            question += i + 1 == near.size() ? " or " : ", ";
+        question += '"' + std::string(near[i].second) + '"';
+    }
+    return question + "?";
+}
+
+} // namespace latchround

@@ -1,0 +1,18 @@
+// Which known names a misspelt one may have been meant for: the "did you mean" of every complaint.
+#pragma once
+
+#include <span>
+#include <string>
+#include <string_view>
+
+namespace latchround {
+
+/// Changes of one character that lead from one text to the other (Levenshtein distance), letters
+/// compared without regard to case and blanks left out.
+std::size_t changesBetween(std::string_view one, std::string_view other);
+
+/// `Did you mean "3/4" or "4/5"?`, at most three names, nearest first; empty where none is close:
+/// one change in three characters at most, always at least one.
+std::string didYouMean(std::string_view wanted, std::span<const std::string_view> known);
+
+} // namespace latchround

@@ -1,0 +1,158 @@
+#include "core/requirement/applicability.h"
+
+#include <algorithm>
+#include <optional>
+
+namespace latchround {
+
+namespace {
+
+std::string_view said(Place place) {
+    switch (place) {
+    case Place::ZoneBulkhead:
+        return "zone bulkhead";
+    case Place::Stairway:
+        return "stairway enclosure";
+    case Place::Galley:
+        return "galley boundary";
+    case Place::Machinery:
+        return "machinery space boundary";
+    case Place::SpecialCategory:
+        return "special category boundary";
+    case Place::Cabin:
+        return "cabin";
+    case Place::Exterior:
+        return "exterior";
+    case Place::Other:
+        break;
+    }
+    return "other boundary";
+}
+
+std::string_view said(DoorKind kind) {
+    switch (kind) {
+    case DoorKind::SingleLeaf:
+        return "single leaf";
+    case DoorKind::DoubleLeaf:
+        return "double leaf";
+    case DoorKind::Sliding:
+        return "sliding";
+    case DoorKind::DoubleSwing:
+        break;
+    }
+    return "double swing";
+}
+
+/// Outcome of one condition: what held, or what did not.
+struct Fit {
+    bool holds = true;
+    bool date_unknown = false;
+    std::string held;
+    std::string failed;
+
+    void need(bool met, std::string_view yes, std::string_view no) {
+        if (met) {
+            if (!yes.empty())
+                held += (held.empty() ? "" : ", ") + std::string(yes);
+        } else if (holds) {
+            holds = false;
+            failed = no;
+        }
+    }
+    void need(const std::optional<bool>& wanted, bool actual, std::string_view yes,
+              std::string_view no) {
+        if (wanted)
+            need(*wanted == actual, actual ? yes : no, actual ? yes : no);
+    }
+};
+
+template <class T>
+bool holdsOneOf(const std::vector<T>& wanted, T actual) {
+    return wanted.empty() || std::ranges::find(wanted, actual) != wanted.end();
+}
+
+Fit fit(const DoorCondition& condition, const Door& door, Place place) {
+    Fit result;
+    if (condition.listed)
+        result.need(*condition.listed == isListed(door, place),
+                    *condition.listed ? said(place) : "not listed by II-2/9.4.1.1.5",
+                    door.normally == NormalPosition::Locked ? "normally locked"
+                    : door.watertight && door.power_operated
+                        ? "power-operated watertight door"
+                        : "not in a zone bulkhead, galley or stairway boundary");
+    if (!condition.places.empty())
+        result.need(holdsOneOf(condition.places, place), said(place), said(place));
+    if (!condition.kinds.empty())
+        result.need(holdsOneOf(condition.kinds, door.kind), said(door.kind), said(door.kind));
+    if (condition.family == ClassFamily::A)
+        result.need(isAClass(door.fire_class), "A class", "not an A-class door");
+    if (condition.family == ClassFamily::B)
+        result.need(isBClass(door.fire_class), "B class", "not a B-class door");
+    result.need(condition.power_operated, door.power_operated, "power-operated",
+                "not power-operated");
+    result.need(condition.remote_release, isRemotelyReleased(door), "released remotely",
+                "no remote release");
+    result.need(condition.hold_back, door.hold_back, "held open", "not held open");
+    result.need(condition.designed_to_reopen, door.designed_to_reopen, "designed to re-open",
+                "not designed to re-open");
+    result.need(condition.hose_port, door.hose_port, "hose port fitted", "no hose port");
+    result.need(condition.escape_route, door.escape_route, "in an escape route",
+                "not in an escape route");
+    result.need(condition.sill_in_frame, door.sill_in_frame, "sill in its frame",
+                "no sill in its frame");
+    result.need(condition.latch, door.latch, "needs a latch", "needs no latch");
+    result.need(condition.watertight, door.watertight, "watertight", "not watertight");
+    result.need(condition.locked, door.normally == NormalPosition::Locked, "normally locked",
+                "not normally locked");
+    if (condition.installed_from) {
+        if (door.installed)
+            result.need(*door.installed >= *condition.installed_from,
+                        "installed " + isoText(*door.installed),
+                        "installed before " + isoText(*condition.installed_from));
+        else if (result.holds)
+            result.date_unknown = true;
+    }
+    return result;
+}
+
+} // namespace
+
+bool isListed(const Door& door, Place place) {
+    const bool place_listed =
+        place == Place::ZoneBulkhead || place == Place::Galley || place == Place::Stairway;
+    const bool power_watertight = door.watertight && door.power_operated;
+    return place_listed && !power_watertight && door.normally != NormalPosition::Locked;
+}
+
+Applicability applicabilityOf(const Requirement& requirement, const Particulars& vessel,
+                              const Door& door, Place place) {
+    Fit best;
+    if (!requirement.any_of.empty()) {
+        best = fit(requirement.any_of.front(), door, place);
+        for (const DoorCondition& condition : requirement.any_of) {
+            const Fit other = fit(condition, door, place);
+            if (other.holds) {
+                best = other;
+                break;
+            }
+        }
+        if (!best.holds)
+            return {Asked::No, best.failed};
+    }
+    if (best.held.empty())
+        best.held = "every door";
+    if (!requirement.regimes.empty() && !holdsOneOf(requirement.regimes, vessel.regime))
+        return {Asked::Advice, best.held + "; the vessel's own flag has its own text"};
+    if (requirement.keel_from && (!vessel.keel_laid || *vessel.keel_laid < *requirement.keel_from))
+        return {Asked::Advice,
+                best.held + (vessel.keel_laid
+                                 ? "; keel laid before " + isoText(*requirement.keel_from) +
+                                       ": compare with the approved drawing"
+                                 : "; keel date unknown: compare with the "
+                                   "approved drawing")};
+    if (best.date_unknown)
+        return {Asked::Advice, best.held + "; date of installation unknown"};
+    return {Asked::Yes, best.held};
+}
+
+} // namespace latchround

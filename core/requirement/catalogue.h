@@ -1,0 +1,28 @@
+// The catalogue: every requirement row with the edition it was taken from. Parsed from JSON text;
+// all faults by JSON pointer in one pass, nothing half loaded.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/complaint.h"
+#include "core/requirement/requirement.h"
+
+namespace latchround {
+
+struct Catalogue {
+    std::string edition;   ///< printed on every screen and page that shows a grade
+    std::string deference; ///< whose rules stand above it, one sentence
+    std::vector<Requirement> rows;
+};
+
+/// `name` stands in complaints for the file.
+Checked<Catalogue> catalogueFrom(std::string_view json, std::string_view name);
+
+/// Both sets of rows as one catalogue; complains where an id stands in both.
+Checked<Catalogue> joined(Catalogue one, Catalogue other);
+
+const Requirement* findRequirement(const Catalogue& catalogue, std::string_view id);
+
+} // namespace latchround

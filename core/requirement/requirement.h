@@ -1,0 +1,125 @@
+// One thing that is asked of a fire door: a row of the catalogue. The rows are data
+// (resources/requirements/*.json); this header says what a row can say.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/vessel/arrangement.h"
+#include "core/vessel/words.h"
+
+namespace latchround {
+
+/// How a row is checked. Seen: a yes/no question. SeenBothSides: the same asked for each side.
+/// WithinBand, AtMost, AtLeast: a number against limits. ClassAtLeast: door against boundary.
+/// PlateAgrees: plate read at the door against the register. Order: one event not before another.
+enum class CheckKind {
+    Seen,
+    SeenBothSides,
+    WithinBand,
+    AtMost,
+    AtLeast,
+    ClassAtLeast,
+    PlateAgrees,
+    Order
+};
+
+/// Where the evidence of a row comes from beside an answer given. Gauge: a number typed in after
+/// rule or tape. AnyRun, RemoteRun, LocalRuns: a complete run of that release shows it as well as a
+/// yes. The rest are worked out from the marks of complete runs.
+enum class Source {
+    None,
+    Gauge,
+    AnyRun,
+    RemoteRun,
+    LocalRuns,
+    ClosingTime,
+    ClosingRate,
+    AlarmLead,
+    AlarmAfterShut
+};
+
+/// Read: the cited text was read. Practice: common practice, no source. Advice: never a reason to
+/// fail.
+enum class Status { Read, Practice, Advice };
+
+/// The step of the door screen the row belongs to.
+enum class Step { Look, Release, Function };
+
+enum class ClassFamily { Any, A, B };
+
+inline constexpr std::array<Word<CheckKind>, 8> checkKindWords{
+    {{CheckKind::Seen, "seen"},
+     {CheckKind::SeenBothSides, "seen-both-sides"},
+     {CheckKind::WithinBand, "within-band"},
+     {CheckKind::AtMost, "at-most"},
+     {CheckKind::AtLeast, "at-least"},
+     {CheckKind::ClassAtLeast, "class-at-least"},
+     {CheckKind::PlateAgrees, "plate-agrees"},
+     {CheckKind::Order, "order"}}};
+inline constexpr std::array<Word<Source>, 9> sourceWords{
+    {{Source::None, "none"},
+     {Source::Gauge, "gauge"},
+     {Source::AnyRun, "any-run"},
+     {Source::RemoteRun, "remote-run"},
+     {Source::LocalRuns, "local-runs"},
+     {Source::ClosingTime, "closing-time"},
+     {Source::ClosingRate, "closing-rate"},
+     {Source::AlarmLead, "alarm-lead"},
+     {Source::AlarmAfterShut, "alarm-after-shut"}}};
+inline constexpr std::array<Word<Status>, 3> statusWords{
+    {{Status::Read, "read"}, {Status::Practice, "practice"}, {Status::Advice, "advice"}}};
+inline constexpr std::array<Word<Step>, 3> stepWords{
+    {{Step::Look, "look"}, {Step::Release, "release"}, {Step::Function, "function"}}};
+inline constexpr std::array<Word<ClassFamily>, 3> classFamilyWords{
+    {{ClassFamily::Any, "any"}, {ClassFamily::A, "A"}, {ClassFamily::B, "B"}}};
+
+constexpr std::string_view word(Status value) {
+    return wordIn<Status>(statusWords, value);
+}
+constexpr std::string_view word(Step value) {
+    return wordIn<Step>(stepWords, value);
+}
+
+/// Conditions a door must meet together; an absent one asks nothing.
+struct DoorCondition {
+    std::vector<DoorKind> kinds;
+    std::vector<Place> places;
+    std::optional<bool> listed; ///< SOLAS II-2/9.4.1.1.5 lists it (isListed)
+    ClassFamily family = ClassFamily::Any;
+    std::optional<bool> power_operated;
+    std::optional<bool> remote_release;
+    std::optional<bool> hold_back;
+    std::optional<bool> designed_to_reopen;
+    std::optional<bool> hose_port; ///< the register says one is fitted
+    std::optional<bool> escape_route;
+    std::optional<bool> sill_in_frame;
+    std::optional<bool> latch;
+    std::optional<bool> watertight;
+    std::optional<bool> locked; ///< normally kept locked
+    std::optional<CalendarDate> installed_from;
+};
+
+struct Requirement {
+    std::string id;
+    std::string words;    ///< what must be true, in our plain words
+    std::string question; ///< as asked at the door; empty for rows without a question
+    std::string look_for; ///< help in place: what to look at; may be empty
+    CheckKind check = CheckKind::Seen;
+    Source source = Source::None;
+    std::optional<double> low;  ///< in `unit`
+    std::optional<double> high; ///< in `unit`
+    std::string unit;           ///< "s", "m/s", "m", "mm", "m2" or empty
+    std::string cite;    ///< "SOLAS II-2/9.4.1.1.5.2"; "common practice, no source" for Practice
+    std::string edition; ///< of the cited text
+    Status status = Status::Read;
+    Step step = Step::Look;
+    std::vector<Regime> regimes; ///< whose ships it binds, advice on others; empty: everybody's
+    std::optional<CalendarDate> keel_from; ///< ships laid down earlier, or undated: advice
+    std::vector<DoorCondition> any_of;     ///< asked where one of these holds; empty: every door
+};
+
+} // namespace latchround

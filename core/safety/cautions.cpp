@@ -1,0 +1,68 @@
+#include "core/safety/cautions.h"
+
+#include <algorithm>
+#include <array>
+#include <numbers>
+
+namespace latchround {
+
+namespace {
+
+// What a careful watch asks before a door moves that nobody at the door has set moving.
+constexpr std::array<Caution, 6> cautions{
+    {{"announced", "The release has been announced to everyone near these doors"},
+     {"people-clear", "Passengers and crew are clear of every door that will move, and kept clear"},
+     {"watch-posted", "A watch stands at every door that will move, on both sides"},
+     {"station-ready", "The control station is on the agreed channel and ready"},
+     {"words-agreed", "The word to start and the word to stop have been said and repeated"},
+     {"path-free", "Nothing stands in the path or the pocket; no hand, foot or cable at an edge"}}};
+
+constexpr double fastest_sliding_m_s = 0.2;
+constexpr double fastest_quarter_turn_s = 10.0;
+
+double fastestEdge_m_s(const Door& door) {
+    if (door.kind == DoorKind::Sliding)
+        return fastest_sliding_m_s;
+    const bool two_leaves = door.kind == DoorKind::DoubleLeaf;
+    const double leaf_width_m = two_leaves ? door.opening_m / 2 : door.opening_m;
+    return leaf_width_m * (std::numbers::pi / 2) / fastest_quarter_turn_s;
+}
+
+} // namespace
+
+std::span<const Caution> cautionsBeforeRelease() {
+    return cautions;
+}
+
+double leafEnergy_J(DoorKind kind, double mass_kg, double speed_m_s) {
+    const double full = mass_kg * speed_m_s * speed_m_s / 2;
+    return kind == DoorKind::Sliding ? full : full / 3;
+}
+
+std::vector<MovingDoor> doorsThatWillMove(const Arrangement& arrangement, const Door& door) {
+    std::vector<MovingDoor> moving;
+    for (const Door* each : doorsReleasedWith(arrangement, door)) {
+        std::optional<double> energy;
+        if (each->leaf_mass_kg)
+            energy = leafEnergy_J(each->kind, *each->leaf_mass_kg, fastestEdge_m_s(*each));
+        moving.push_back({each, energy});
+    }
+    return moving;
+}
+
+bool mayArm(const DoorEvidence& evidence) {
+    FactId last_remote;
+    for (const RunRecord& run : evidence.runs)
+        if (run.release == Release::Remote && run.id > last_remote)
+            last_remote = run.id;
+    return std::ranges::all_of(cautions, [&](const Caution& caution) {
+        const Recorded<CautionAnswered>* newest = nullptr;
+        for (const auto& answer : evidence.cautions)
+            if (answer.body.question == caution.id &&
+                (!newest || answer.stamp.id > newest->stamp.id))
+                newest = &answer;
+        return newest && newest->body.confirmed && newest->stamp.id > last_remote;
+    });
+}
+
+} // namespace latchround

@@ -1,0 +1,48 @@
+// What must be known and answered before the control station releases a door: what will move, what
+// it can do to a person, and the questions that must each be confirmed. Common practice, no source,
+// unless cited.
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/evidence/door_evidence.h"
+#include "core/vessel/arrangement.h"
+
+namespace latchround {
+
+struct Caution {
+    std::string_view id;
+    std::string_view question; ///< to be confirmed in so many words
+};
+
+/// Every question that must be confirmed before a remote release of this door.
+std::span<const Caution> cautionsBeforeRelease();
+
+/// Kinetic energy of the leaf, joule, at `speed_m_s` for a sliding leaf (m v^2 / 2) or at that edge
+/// speed for a hinged leaf (m v^2 / 6: uniform leaf about its hinge, I = m w^2 / 3).
+double leafEnergy_J(DoorKind kind, double mass_kg, double speed_m_s);
+
+/// Published shore figure for low-energy powered doors, joule; a comparison, not a ship rule
+/// (ANSI/BHMA A156.19-1997).
+inline constexpr double shore_low_energy_J = 1.69;
+
+struct MovingDoor {
+    const Door* door;
+    std::optional<double>
+        energy_J; ///< at the fastest rate allowed; nothing where the mass is unknown
+};
+
+/// Every door that the release of `door` sets in motion, this one first. Sliding leaves are taken
+/// at the upper limit of 0.2 m/s, hinged ones at the edge speed of a quarter turn in 10 s (SOLAS
+/// II-2/9.4.1.1.5.2).
+std::vector<MovingDoor> doorsThatWillMove(const Arrangement& arrangement, const Door& door);
+
+/// Whether every caution was confirmed for this door and not yet used up by a run that began after
+/// it. The newest answer to a question counts; an answer older than the last remote run does not.
+bool mayArm(const DoorEvidence& evidence);
+
+} // namespace latchround

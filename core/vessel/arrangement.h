@@ -1,0 +1,121 @@
+// The vessel as built: particulars, decks, main vertical zones, boundaries and doors, as one value.
+// A register adopts a whole arrangement or none of it; what is found on board is evidence and lives
+// apart.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/vessel/calendar_date.h"
+#include "core/vessel/door.h"
+#include "core/vessel/fire_class.h"
+#include "core/vessel/words.h"
+
+namespace latchround {
+
+/// Whose text governs: SOLAS passenger ship, US subchapter H or K, or another domestic flag.
+enum class Regime { SolasPassenger, UsH, UsK, Other };
+
+/// What kind of boundary it is; decides which doors SOLAS II-2/9.4.1.1.5 lists.
+enum class Place {
+    ZoneBulkhead,
+    Stairway,
+    Galley,
+    Machinery,
+    SpecialCategory,
+    Cabin,
+    Exterior,
+    Other
+};
+
+inline constexpr std::array<Word<Regime>, 4> regimeWords{
+    {{Regime::SolasPassenger, "solas-passenger"},
+     {Regime::UsH, "us-h"},
+     {Regime::UsK, "us-k"},
+     {Regime::Other, "other"}}};
+inline constexpr std::array<Word<Place>, 8> placeWords{
+    {{Place::ZoneBulkhead, "zone-bulkhead"},
+     {Place::Stairway, "stairway"},
+     {Place::Galley, "galley"},
+     {Place::Machinery, "machinery"},
+     {Place::SpecialCategory, "special-category"},
+     {Place::Cabin, "cabin"},
+     {Place::Exterior, "exterior"},
+     {Place::Other, "other"}}};
+
+constexpr std::string_view word(Regime value) {
+    return wordIn<Regime>(regimeWords, value);
+}
+constexpr std::optional<Regime> regimeFrom(std::string_view text) {
+    return valueIn<Regime>(regimeWords, text);
+}
+constexpr std::string_view word(Place value) {
+    return wordIn<Place>(placeWords, value);
+}
+constexpr std::optional<Place> placeFrom(std::string_view text) {
+    return valueIn<Place>(placeWords, text);
+}
+
+struct Particulars {
+    std::string name;
+    std::string number; ///< the vessel's identification number as its certificate prints it
+    Regime regime = Regime::SolasPassenger;
+    int passengers = 0;                    ///< certified to carry
+    std::optional<CalendarDate> keel_laid; ///< unknown is a value of its own: limits become advice
+    bool sprinklers = false;
+    double length_m = 0; ///< the drawing's length, aft perpendicular to stem
+
+    bool operator==(const Particulars&) const = default;
+};
+
+struct Deck {
+    std::string number;  ///< as painted: "5", "B"
+    std::string name;    ///< "Car deck"; may be empty
+    double height_m = 0; ///< of the deck above the baseline, metres
+
+    bool operator==(const Deck&) const = default;
+};
+
+/// Main vertical zone between two frames (SOLAS II-2/3.32, 9.2.2.1.2).
+struct Zone {
+    std::string number;
+    double aft_m = 0;     ///< after limit along the ship, metres from the aft perpendicular
+    double forward_m = 0; ///< forward limit, metres
+    bool operator==(const Zone&) const = default;
+};
+
+struct Boundary {
+    std::string id; ///< "3/4", "stair 2 port"
+    Place place = Place::Other;
+    std::string zone_aft;     ///< Zone number on the after (or only) side
+    std::string zone_forward; ///< Zone number on the forward side; same as zone_aft inside a zone
+    double x_m = 0;           ///< where it stands along the ship, metres from the aft perpendicular
+    std::optional<FireClass>
+        required; ///< class the approved fire plan asks of it; unknown if absent
+
+    bool operator==(const Boundary&) const = default;
+};
+
+struct Arrangement {
+    Particulars particulars;
+    std::vector<Deck> decks;
+    std::vector<Zone> zones;
+    std::vector<Boundary> boundaries;
+    std::vector<Door> doors;
+
+    bool operator==(const Arrangement&) const = default;
+};
+
+const Door* findDoor(const Arrangement& arrangement, std::string_view number);
+const Boundary* findBoundary(const Arrangement& arrangement, std::string_view id);
+const Zone* findZone(const Arrangement& arrangement, std::string_view number);
+const Deck* findDeck(const Arrangement& arrangement, std::string_view number);
+
+/// Doors that move when the control station releases this one: every door sharing a release group,
+/// the door itself first. Just the door where it belongs to no group.
+std::vector<const Door*> doorsReleasedWith(const Arrangement& arrangement, const Door& door);
+
+} // namespace latchround

@@ -1,0 +1,78 @@
+// One fire door as the vessel's register describes it. What is seen of it is evidence, not here.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/vessel/calendar_date.h"
+#include "core/vessel/fire_class.h"
+#include "core/vessel/words.h"
+
+namespace latchround {
+
+enum class DoorKind { SingleLeaf, DoubleLeaf, Sliding, DoubleSwing };
+enum class NormalPosition { Open, Closed, Locked };
+
+inline constexpr std::array<Word<DoorKind>, 4> doorKindWords{
+    {{DoorKind::SingleLeaf, "single"},
+     {DoorKind::DoubleLeaf, "double"},
+     {DoorKind::Sliding, "sliding"},
+     {DoorKind::DoubleSwing, "double-swing"}}};
+inline constexpr std::array<Word<NormalPosition>, 3> normalPositionWords{
+    {{NormalPosition::Open, "open"},
+     {NormalPosition::Closed, "closed"},
+     {NormalPosition::Locked, "locked"}}};
+
+constexpr std::string_view word(DoorKind value) {
+    return wordIn<DoorKind>(doorKindWords, value);
+}
+constexpr std::optional<DoorKind> doorKindFrom(std::string_view text) {
+    return valueIn<DoorKind>(doorKindWords, text);
+}
+constexpr std::string_view word(NormalPosition value) {
+    return wordIn<NormalPosition>(normalPositionWords, value);
+}
+constexpr std::optional<NormalPosition> normalPositionFrom(std::string_view text) {
+    return valueIn<NormalPosition>(normalPositionWords, text);
+}
+
+constexpr bool isHinged(DoorKind kind) {
+    return kind != DoorKind::Sliding;
+}
+
+struct Door {
+    std::string number;   ///< as painted on the door and printed on the fire plan; unique aboard
+    std::string deck;     ///< number of a Deck
+    double x_m = 0;       ///< along the ship from the aft perpendicular, metres, forward positive
+    double y_m = 0;       ///< across the ship from the centreline, metres, starboard positive
+    std::string boundary; ///< id of the Boundary it stands in
+    DoorKind kind = DoorKind::SingleLeaf;
+    FireClass fire_class = FireClass::A60; ///< by the register (the approved fire plan)
+    std::string plate;    ///< what the register says the plate reads; empty: no plate recorded
+    double opening_m = 0; ///< clear opening width, metres; a sliding leaf's travel
+    std::optional<double> leaf_mass_kg; ///< heaviest leaf, kilograms
+    bool power_operated = false;
+    bool hold_back = false;                  ///< held open by magnet or other releasable means
+    std::vector<std::string> release_groups; ///< groups that the control station releases together
+    bool alarm = false;                      ///< fitted with a closing alarm
+    bool designed_to_reopen = false;         ///< re-opens on contact (safety edge)
+    bool hose_port = false;
+    bool escape_route = false;
+    bool sill_in_frame = true; ///< approved with a sill in its frame
+    bool latch = true;         ///< a latch is needed for its fire integrity
+    bool watertight = false;
+    NormalPosition normally = NormalPosition::Closed;
+    std::optional<CalendarDate> installed;
+
+    bool operator==(const Door&) const = default;
+};
+
+/// The control station can release it: it belongs to at least one release group.
+inline bool isRemotelyReleased(const Door& door) {
+    return !door.release_groups.empty();
+}
+
+} // namespace latchround

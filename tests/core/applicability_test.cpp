@@ -1,0 +1,95 @@
+#include <gtest/gtest.h>
+
+#include "core/requirement/applicability.h"
+#include "tests/core/given.h"
+
+using namespace latchround;
+
+namespace {
+
+Asked asked(const char* id, const Door& door, Place place = Place::ZoneBulkhead,
+            const Particulars& vessel = given::solasVessel()) {
+    return applicabilityOf(given::row(id), vessel, door, place).asked;
+}
+
+} // namespace
+
+// SOLAS II-2/9.4.1.1.5.
+TEST(ListedDoor, StandsInZoneBulkheadGalleyOrStairway) {
+    const Door door = given::hingedDoor();
+    EXPECT_TRUE(isListed(door, Place::ZoneBulkhead));
+    EXPECT_TRUE(isListed(door, Place::Galley));
+    EXPECT_TRUE(isListed(door, Place::Stairway));
+    for (const Place place :
+         {Place::Machinery, Place::SpecialCategory, Place::Cabin, Place::Exterior, Place::Other})
+        EXPECT_FALSE(isListed(door, place));
+}
+
+TEST(ListedDoor, IsNotLockedAndNotPowerOperatedWatertight) {
+    Door door = given::slidingDoor();
+    door.watertight = true;
+    EXPECT_FALSE(isListed(door, Place::ZoneBulkhead));
+    door.power_operated = false;
+    EXPECT_TRUE(isListed(door, Place::ZoneBulkhead));
+    door.normally = NormalPosition::Locked;
+    EXPECT_FALSE(isListed(door, Place::ZoneBulkhead));
+}
+
+TEST(Applicability, TimeIsForHingedAndRateForSlidingDoors) {
+    EXPECT_EQ(asked("hinged-time", given::hingedDoor()), Asked::Yes);
+    EXPECT_EQ(asked("hinged-time", given::slidingDoor()), Asked::No);
+    EXPECT_EQ(asked("sliding-rate", given::slidingDoor()), Asked::Yes);
+    EXPECT_EQ(asked("sliding-rate", given::hingedDoor()), Asked::No);
+}
+
+TEST(Applicability, AlarmIsForRemoteSlidingAndForPowerOperatedDoors) {
+    Door sliding = given::slidingDoor();
+    sliding.power_operated = false;
+    EXPECT_EQ(asked("alarm-lead", sliding), Asked::Yes);
+    sliding.release_groups.clear();
+    EXPECT_EQ(asked("alarm-lead", sliding), Asked::No);
+    Door hinged = given::hingedDoor();
+    EXPECT_EQ(asked("alarm-lead", hinged), Asked::No);
+    hinged.power_operated = true;
+    EXPECT_EQ(asked("alarm-lead", hinged), Asked::Yes);
+}
+
+TEST(Applicability, InstalledDateDecidesTheGapRows) {
+    Door door = given::hingedDoor();
+    door.sill_in_frame = false;
+    door.installed = calendarDateFrom("2010-06-30");
+    EXPECT_EQ(asked("a-gap", door), Asked::No);
+    door.installed = calendarDateFrom("2010-07-01");
+    EXPECT_EQ(asked("a-gap", door), Asked::Yes);
+    door.installed.reset();
+    EXPECT_EQ(asked("a-gap", door), Asked::Advice);
+    door.sill_in_frame = true;
+    EXPECT_EQ(asked("a-gap", door), Asked::No);
+}
+
+TEST(Applicability, SaysWhyAndWhyNot) {
+    const auto why = applicabilityOf(given::row("sliding-rate"), given::solasVessel(),
+                                     given::slidingDoor(), Place::ZoneBulkhead);
+    EXPECT_EQ(why.because, "zone bulkhead, sliding");
+    Door locked = given::slidingDoor();
+    locked.normally = NormalPosition::Locked;
+    EXPECT_EQ(applicabilityOf(given::row("sliding-rate"), given::solasVessel(), locked,
+                              Place::ZoneBulkhead)
+                  .because,
+              "normally locked");
+}
+
+TEST(Applicability, HosePortInEscapeRoutesOnly) {
+    Door door = given::hingedDoor();
+    EXPECT_EQ(asked("hose-port", door), Asked::Yes);
+    door.escape_route = false;
+    EXPECT_EQ(asked("hose-port", door), Asked::No);
+    door.escape_route = true;
+    door.watertight = true;
+    EXPECT_EQ(asked("hose-port", door), Asked::No);
+}
+
+TEST(Applicability, ExteriorDoorsAreNotRated) {
+    EXPECT_EQ(asked("rating", given::hingedDoor(), Place::Exterior), Asked::No);
+    EXPECT_EQ(asked("rating", given::hingedDoor(), Place::Machinery), Asked::Yes);
+}
