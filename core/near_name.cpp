@@ -9,7 +9,8 @@ namespace latchround {
 
 namespace {
 
-// Names this long or lists this long come from no person; looking for near ones would only cost time.
+// Names this long or lists this long come from no person; looking for near ones would only cost
+// time.
 constexpr std::size_t longest_name = 64;
 constexpr std::size_t longest_list = 2000;
 

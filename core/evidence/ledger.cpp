@@ -132,6 +132,17 @@ DoorEvidence Ledger::evidenceOf(std::string_view walkdown, std::string_view door
     return evidence;
 }
 
+std::optional<FactId> Ledger::endOf(const FactId& run) const {
+    std::optional<FactId> end;
+    const auto parts = m_by_run.find(run);
+    if (parts == m_by_run.end())
+        return end;
+    for (const FactId& id : parts->second)
+        if (!m_superseded.contains(id) && std::holds_alternative<RunEnded>(m_facts.at(id).body))
+            end = id;
+    return end;
+}
+
 std::vector<std::string> Ledger::doorsTouched(std::string_view walkdown) const {
     std::vector<std::string> doors;
     const std::string key{walkdown};

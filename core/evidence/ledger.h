@@ -40,6 +40,8 @@ public:
     DoorEvidence evidenceOf(std::string_view walkdown, std::string_view door) const;
     /// Numbers of the doors this walkdown recorded anything about.
     std::vector<std::string> doorsTouched(std::string_view walkdown) const;
+    /// The fact that ends this run now; nothing while it is open.
+    std::optional<FactId> endOf(const FactId& run) const;
     bool isSuperseded(const FactId& id) const { return m_superseded.contains(id); }
     const Fact* find(const FactId& id) const;
     std::size_t size() const { return m_facts.size(); }

@@ -70,8 +70,7 @@ std::optional<int> offsetMinutes(std::string_view text) {
 } // namespace
 
 std::string rfc3339Text(const Moment& moment) {
-    const milliseconds local =
-        milliseconds{moment.utc_ms} + minutes{moment.ship_offset_minutes};
+    const milliseconds local = milliseconds{moment.utc_ms} + minutes{moment.ship_offset_minutes};
     const days day = floor<days>(local);
     const milliseconds in_day = local - day;
     const auto hour = floor<hours>(in_day);

@@ -46,6 +46,15 @@ const SequenceStep* nextStep(std::span<const SequenceStep> sequence,
     return next < sequence.size() ? &sequence[next] : nullptr;
 }
 
+const SequenceStep* nextRequired(std::span<const SequenceStep> sequence,
+                                 std::span<const MarkKind> taken) {
+    const SequenceStep* next = nextStep(sequence, taken);
+    const SequenceStep* end = sequence.data() + sequence.size();
+    while (next && next != end && (next->optional || has(taken, next->mark)))
+        ++next;
+    return next == end ? nullptr : next;
+}
+
 bool mayStopEarly(std::span<const SequenceStep> sequence, std::span<const MarkKind> taken) {
     const bool asked =
         std::ranges::any_of(sequence, [](auto step) { return step.mark == MarkKind::AlarmOff; });

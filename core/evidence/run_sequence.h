@@ -28,6 +28,10 @@ std::vector<SequenceStep> sequenceOf(const Door& door, Release release, RunKind 
 const SequenceStep* nextStep(std::span<const SequenceStep> sequence,
                              std::span<const MarkKind> taken);
 
+/// The next step that must be marked, optional ones passed over; nothing when the run is complete.
+const SequenceStep* nextRequired(std::span<const SequenceStep> sequence,
+                                 std::span<const MarkKind> taken);
+
 /// The event that may be marked out of its turn: the alarm that stops while the leaf still moves.
 bool mayStopEarly(std::span<const SequenceStep> sequence, std::span<const MarkKind> taken);
 

@@ -39,30 +39,38 @@ double leafEnergy_J(DoorKind kind, double mass_kg, double speed_m_s) {
     return kind == DoorKind::Sliding ? full : full / 3;
 }
 
-std::vector<MovingDoor> doorsThatWillMove(const Arrangement& arrangement, const Door& door) {
+std::vector<MovingDoor> doorsThatWillMove(const Arrangement& arrangement, const Door& door,
+                                          std::string_view group) {
     std::vector<MovingDoor> moving;
-    for (const Door* each : doorsReleasedWith(arrangement, door)) {
+    const auto add = [&](const Door& each) {
         std::optional<double> energy;
-        if (each->leaf_mass_kg)
-            energy = leafEnergy_J(each->kind, *each->leaf_mass_kg, fastestEdge_m_s(*each));
-        moving.push_back({each, energy});
-    }
+        if (each.leaf_mass_kg)
+            energy = leafEnergy_J(each.kind, *each.leaf_mass_kg, fastestEdge_m_s(each));
+        moving.push_back({&each, energy});
+    };
+    if (const Door* self = findDoor(arrangement, door.number))
+        add(*self);
+    for (const Door* each : doorsOfGroup(arrangement, group))
+        if (each->number != door.number)
+            add(*each);
     return moving;
 }
 
-bool mayArm(const DoorEvidence& evidence) {
+bool isConfirmed(const DoorEvidence& evidence, std::string_view question) {
     FactId last_remote;
     for (const RunRecord& run : evidence.runs)
         if (run.release == Release::Remote && run.id > last_remote)
             last_remote = run.id;
-    return std::ranges::all_of(cautions, [&](const Caution& caution) {
-        const Recorded<CautionAnswered>* newest = nullptr;
-        for (const auto& answer : evidence.cautions)
-            if (answer.body.question == caution.id &&
-                (!newest || answer.stamp.id > newest->stamp.id))
-                newest = &answer;
-        return newest && newest->body.confirmed && newest->stamp.id > last_remote;
-    });
+    const Recorded<CautionAnswered>* newest = nullptr;
+    for (const auto& answer : evidence.cautions)
+        if (answer.body.question == question && (!newest || answer.stamp.id > newest->stamp.id))
+            newest = &answer;
+    return newest && newest->body.confirmed && newest->stamp.id > last_remote;
+}
+
+bool mayArm(const DoorEvidence& evidence) {
+    return std::ranges::all_of(
+        cautions, [&](const Caution& caution) { return isConfirmed(evidence, caution.id); });
 }
 
 } // namespace latchround

@@ -36,13 +36,17 @@ struct MovingDoor {
         energy_J; ///< at the fastest rate allowed; nothing where the mass is unknown
 };
 
-/// Every door that the release of `door` sets in motion, this one first. Sliding leaves are taken
+/// Every door that the release of `group` sets in motion, `door` first. Sliding leaves are taken
 /// at the upper limit of 0.2 m/s, hinged ones at the edge speed of a quarter turn in 10 s (SOLAS
 /// II-2/9.4.1.1.5.2).
-std::vector<MovingDoor> doorsThatWillMove(const Arrangement& arrangement, const Door& door);
+std::vector<MovingDoor> doorsThatWillMove(const Arrangement& arrangement, const Door& door,
+                                          std::string_view group);
 
-/// Whether every caution was confirmed for this door and not yet used up by a run that began after
-/// it. The newest answer to a question counts; an answer older than the last remote run does not.
+/// Whether this question stands confirmed for the next remote run: its newest answer says so and no
+/// remote run of this door began after it.
+bool isConfirmed(const DoorEvidence& evidence, std::string_view question);
+
+/// Every question stands confirmed: a remote run of this door may be armed, once.
 bool mayArm(const DoorEvidence& evidence);
 
 } // namespace latchround

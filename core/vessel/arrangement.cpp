@@ -12,10 +12,8 @@ const T* findBy(const std::vector<T>& rows, Key key, std::string_view wanted) {
     return found == rows.end() ? nullptr : &*found;
 }
 
-bool shareGroup(const Door& one, const Door& other) {
-    return std::ranges::any_of(one.release_groups, [&](const std::string& group) {
-        return std::ranges::find(other.release_groups, group) != other.release_groups.end();
-    });
+bool belongsTo(const Door& door, std::string_view group) {
+    return std::ranges::find(door.release_groups, group) != door.release_groups.end();
 }
 
 } // namespace
@@ -36,14 +34,23 @@ const Deck* findDeck(const Arrangement& arrangement, std::string_view number) {
     return findBy(arrangement.decks, &Deck::number, number);
 }
 
-std::vector<const Door*> doorsReleasedWith(const Arrangement& arrangement, const Door& door) {
+std::vector<const Door*> doorsOfGroup(const Arrangement& arrangement, std::string_view group) {
     std::vector<const Door*> moving;
-    if (const Door* self = findDoor(arrangement, door.number))
-        moving.push_back(self);
-    for (const Door& other : arrangement.doors)
-        if (other.number != door.number && shareGroup(other, door))
-            moving.push_back(&other);
+    for (const Door& door : arrangement.doors)
+        if (belongsTo(door, group))
+            moving.push_back(&door);
     return moving;
+}
+
+std::string usualGroup(const Arrangement& arrangement, const Door& door) {
+    std::string smallest;
+    std::size_t fewest = arrangement.doors.size() + 1;
+    for (const std::string& group : door.release_groups)
+        if (const std::size_t size = doorsOfGroup(arrangement, group).size(); size < fewest) {
+            fewest = size;
+            smallest = group;
+        }
+    return smallest;
 }
 
 } // namespace latchround

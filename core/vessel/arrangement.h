@@ -114,8 +114,11 @@ const Boundary* findBoundary(const Arrangement& arrangement, std::string_view id
 const Zone* findZone(const Arrangement& arrangement, std::string_view number);
 const Deck* findDeck(const Arrangement& arrangement, std::string_view number);
 
-/// Doors that move when the control station releases this one: every door sharing a release group,
-/// the door itself first. Just the door where it belongs to no group.
-std::vector<const Door*> doorsReleasedWith(const Arrangement& arrangement, const Door& door);
+/// The doors that one release group sets in motion.
+std::vector<const Door*> doorsOfGroup(const Arrangement& arrangement, std::string_view group);
+
+/// The group a door is tested with: the smallest it belongs to, so that as few doors as possible
+/// move at once (common practice, no source). Empty where it belongs to none.
+std::string usualGroup(const Arrangement& arrangement, const Door& door);
 
 } // namespace latchround

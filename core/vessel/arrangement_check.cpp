@@ -14,7 +14,8 @@ namespace latchround {
 
 namespace {
 
-// Dimensions no door or passenger vessel leaves: no source, they only catch slips of the decimal point.
+// Dimensions no door or passenger vessel leaves: no source, they only catch slips of the decimal
+// point.
 constexpr double aftmost_x_m = -20;
 constexpr double foremost_x_m = 400;
 constexpr double widest_y_m = 40;
@@ -72,8 +73,7 @@ public:
 private:
     void add(Table table, std::size_t row, std::string field, std::string what,
              std::string remedy) {
-        m_faults.push_back(
-            {table, row, std::move(field), std::move(what), std::move(remedy)});
+        m_faults.push_back({table, row, std::move(field), std::move(what), std::move(remedy)});
     }
 
     template <class T>
@@ -161,17 +161,15 @@ private:
         std::iota(from_aft.begin(), from_aft.end(), std::size_t{0});
         for (std::size_t i = 0; i < zones.size(); ++i) {
             checkWithin(Table::Zone, i, "aft_m", zones[i].aft_m, aftmost_x_m, foremost_x_m);
-            checkWithin(Table::Zone, i, "forward_m", zones[i].forward_m, aftmost_x_m,
-                        foremost_x_m);
+            checkWithin(Table::Zone, i, "forward_m", zones[i].forward_m, aftmost_x_m, foremost_x_m);
             if (zones[i].forward_m <= zones[i].aft_m)
                 add(Table::Zone, i, "forward_m",
                     "the forward limit, " + figure(zones[i].forward_m) +
                         " m, is not forward of the after limit, " + figure(zones[i].aft_m) + " m",
                     "Count metres from the aft perpendicular, forward positive.");
         }
-        std::erase_if(from_aft, [&](std::size_t i) {
-            return !(zones[i].forward_m > zones[i].aft_m);
-        });
+        std::erase_if(from_aft,
+                      [&](std::size_t i) { return !(zones[i].forward_m > zones[i].aft_m); });
         std::ranges::stable_sort(from_aft, {}, [&](std::size_t i) { return zones[i].aft_m; });
         std::size_t reaching = 0; // place in from_aft of the zone that reaches furthest forward
         for (std::size_t k = 1; k < from_aft.size(); ++k) {
@@ -189,8 +187,8 @@ private:
     }
 
     void checkBoundary(std::size_t row, const Boundary& boundary) {
-        const std::size_t* aft = checkReference(Table::Boundary, row, "zone_aft",
-                                                boundary.zone_aft, m_zones, "zone");
+        const std::size_t* aft =
+            checkReference(Table::Boundary, row, "zone_aft", boundary.zone_aft, m_zones, "zone");
         const std::size_t* forward = checkReference(Table::Boundary, row, "zone_forward",
                                                     boundary.zone_forward, m_zones, "zone");
         checkWithin(Table::Boundary, row, "x_m", boundary.x_m, aftmost_x_m, foremost_x_m);

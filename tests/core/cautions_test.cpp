@@ -25,7 +25,8 @@ TEST(LeafEnergy, SlidingLeafPassesTheShoreFigureAbove84Kilograms) {
 
 // 60 kg, 0.9 m, 90 degrees in 10 s: edge 0.141372 m/s, 0.199859 J (computed, I = m w^2 / 3).
 TEST(LeafEnergy, HingedLeafHasAThirdOfASliders) {
-    EXPECT_NEAR(leafEnergy_J(DoorKind::SingleLeaf, 60, 0.9 * std::numbers::pi / 20), 0.199859, 1e-6);
+    EXPECT_NEAR(leafEnergy_J(DoorKind::SingleLeaf, 60, 0.9 * std::numbers::pi / 20), 0.199859,
+                1e-6);
 }
 
 TEST(DoorsThatMove, AreTheWholeReleaseGroupThisOneFirst) {
@@ -33,11 +34,23 @@ TEST(DoorsThatMove, AreTheWholeReleaseGroupThisOneFirst) {
     arrangement.doors = {given::hingedDoor(), given::slidingDoor(), given::hingedDoor()};
     arrangement.doors[2].number = "5-99";
     arrangement.doors[2].release_groups = {"other"};
-    const auto moving = doorsThatWillMove(arrangement, arrangement.doors[1]);
+    const auto moving = doorsThatWillMove(arrangement, arrangement.doors[1], "MVZ2");
     ASSERT_EQ(moving.size(), 2u);
     EXPECT_EQ(moving[0].door->number, "5-32");
     EXPECT_EQ(moving[1].door->number, "5-31");
     EXPECT_NEAR(*moving[0].energy_J, 180 * 0.04 / 2, 1e-12);
+}
+
+TEST(ReleaseGroup, UsualOneIsTheSmallest) {
+    Arrangement arrangement;
+    arrangement.doors = {given::hingedDoor(), given::slidingDoor(), given::hingedDoor()};
+    arrangement.doors[0].release_groups = {"ALL", "MVZ2"};
+    arrangement.doors[1].release_groups = {"ALL", "MVZ2"};
+    arrangement.doors[2].release_groups = {"ALL"};
+    EXPECT_EQ(usualGroup(arrangement, arrangement.doors[0]), "MVZ2");
+    EXPECT_EQ(usualGroup(arrangement, arrangement.doors[2]), "ALL");
+    arrangement.doors[2].release_groups.clear();
+    EXPECT_EQ(usualGroup(arrangement, arrangement.doors[2]), "");
 }
 
 TEST(Arming, NeedsEveryCautionConfirmed) {

@@ -34,6 +34,10 @@ TEST(Ledger, SupersededFactsStopCounting) {
     ASSERT_EQ(evidence.runs[0].marks.size(), 2u);
     EXPECT_EQ(evidence.runs[0].marks[1].mark.event_ms, 13000u);
     EXPECT_TRUE(evidence.runs[0].end);
+    EXPECT_EQ(ledger.endOf("03"), "08");
+    ledger.add(fact("10", TakenBack{"run goes on"}, "08"));
+    EXPECT_FALSE(ledger.endOf("03"));
+    EXPECT_FALSE(ledger.evidenceOf("01", "5-31").runs[0].end);
 }
 
 TEST(Ledger, OrderOfArrivalDoesNotMatterAndTwiceIsOnce) {

@@ -37,6 +37,7 @@ TEST(RunSequence, OptionalHalfWayIsPassedOverByTheNextMark) {
     std::vector<MarkKind> taken{MarkKind::AlarmOn, MarkKind::LeafMoves};
     EXPECT_EQ(nextStep(sequence, taken)->mark, MarkKind::HalfWay);
     EXPECT_TRUE(nextStep(sequence, taken)->optional);
+    EXPECT_EQ(nextRequired(sequence, taken)->mark, MarkKind::Shut);
     taken.push_back(MarkKind::Shut);
     EXPECT_EQ(nextStep(sequence, taken)->mark, MarkKind::AlarmOff);
     taken.push_back(MarkKind::AlarmOff);
@@ -50,8 +51,10 @@ TEST(RunSequence, AlarmThatStopsEarlyIsNotAskedForAgain) {
     taken.push_back(MarkKind::AlarmOff);
     EXPECT_FALSE(mayStopEarly(sequence, taken));
     EXPECT_EQ(nextStep(sequence, taken)->mark, MarkKind::HalfWay);
+    EXPECT_EQ(nextRequired(sequence, taken)->mark, MarkKind::Shut);
     taken.push_back(MarkKind::Shut);
     EXPECT_EQ(nextStep(sequence, taken), nullptr);
+    EXPECT_EQ(nextRequired(sequence, taken), nullptr);
 }
 
 TEST(RunSequence, FirstStepComesFirst) {

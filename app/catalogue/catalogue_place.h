@@ -1,0 +1,29 @@
+// Which catalogue the program goes by when nobody names another: the files installed beside it, in
+// a build tree those of the project, and should they be missing or spoiled the copy built into the
+// program.
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "core/complaint.h"
+#include "core/requirement/catalogue.h"
+
+namespace latchround {
+
+struct ShippedCatalogue {
+    Catalogue catalogue;
+    std::string notice; ///< one line to show where the built-in copy stands in; else empty
+};
+
+/// `executable_folder`: where the running program lies.
+Checked<ShippedCatalogue> shippedCatalogue(const std::filesystem::path& executable_folder);
+
+/// The catalogue of these files, in their order, as one.
+Checked<Catalogue> catalogueOfFiles(const std::vector<std::filesystem::path>& files);
+
+/// The copy that was built into the program.
+Checked<Catalogue> builtInCatalogue();
+
+} // namespace latchround

@@ -1,0 +1,16 @@
+// The machine's camera, where it has one.
+#pragma once
+
+#include <QImage>
+
+class QWidget;
+
+namespace latchround {
+
+bool cameraIsThere();
+
+/// Shows the camera's picture over the window until one is taken; a null image where the person
+/// thought better of it or the camera failed.
+QImage photographByCamera(QWidget* parent);
+
+} // namespace latchround

@@ -1,0 +1,189 @@
+#include "app/desktop/desk.h"
+
+#include <QDir>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QStandardPaths>
+#include <QTimer>
+
+#include "app/desktop/camera.h"
+#include "app/desktop/picture.h"
+#include "app/desktop/wall.h"
+#include "app/report/durable_file.h"
+#include "app/report/walkdown_report.h"
+#include "app/vessels/sample_vessel.h"
+#include "app/vessels/vessel_folder.h"
+
+namespace latchround {
+
+namespace {
+
+QString reportName(const Arrangement& arrangement, const Walkdown& walkdown) {
+    const QString day = QDateTime::fromMSecsSinceEpoch(walkdown.begun_by.when.utc_ms, Qt::UTC)
+                            .toString(QStringLiteral("yyyy-MM-dd"));
+    QString name = QString::fromStdString(arrangement.particulars.name);
+    name.replace(QLatin1Char('/'), QLatin1Char('-'));
+    return QStringLiteral("%1 fire doors %2.pdf").arg(name, day);
+}
+
+/// Starts anywhere, ends where the user keeps documents; the vessel folder where there is no such
+/// place.
+QString documentsFolder() {
+    const QString chosen = qEnvironmentVariable("LATCHROUND_DATA");
+    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString folder = chosen.isEmpty() && !documents.isEmpty() ? documents : vesselFolder();
+    QDir().mkpath(folder);
+    return folder;
+}
+
+} // namespace
+
+Desk::Desk(Catalogue catalogue, std::string catalogue_notice, ui::Look& look)
+    : m_catalogue(std::move(catalogue))
+    , m_catalogue_notice(std::move(catalogue_notice))
+    , m_look(look)
+    , m_settings(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("latchround"),
+                 QStringLiteral("latchround")) {}
+
+Done Desk::open(const QString& path) {
+    auto opened = SqliteRegister::open(path);
+    if (!opened)
+        return tl::unexpected(opened.error());
+    auto round = std::make_unique<ui::Round>(**opened, *this, m_catalogue);
+    if (const Done loaded = round->load(); !loaded)
+        return loaded;
+    auto window = std::make_unique<ui::Window>(*round, m_look);
+    if (m_window)
+        window->setGeometry(m_window->geometry());
+    // The old window goes before the round it shows, the round before its register.
+    m_window = std::move(window);
+    m_round = std::move(round);
+    m_register = std::move(*opened);
+    m_path = path;
+    keepSetting(QStringLiteral("vessel"), path);
+    m_window->show();
+    if (!m_catalogue_notice.empty())
+        m_window->tell(ui::Window::tr("Catalogue"), QString::fromStdString(m_catalogue_notice));
+    return {};
+}
+
+Moment Desk::now() const {
+    return momentNow();
+}
+
+FactId Desk::newId() {
+    return nextFactId(m_ids);
+}
+
+Result<std::optional<ui::PickedPhotograph>> Desk::photographFromFile(QWidget* parent) {
+    const QString path = QFileDialog::getOpenFileName(
+        parent, ui::Window::tr("Photograph"),
+        QStandardPaths::writableLocation(QStandardPaths::PicturesLocation),
+        ui::Window::tr("Pictures (*.jpg *.jpeg *.png *.webp *.bmp)"), nullptr,
+        QFileDialog::DontUseNativeDialog);
+    if (path.isEmpty())
+        return std::optional<ui::PickedPhotograph>{};
+    auto picture = pictureFromFile(path);
+    if (!picture)
+        return tl::unexpected(picture.error());
+    return std::optional(std::move(*picture));
+}
+
+bool Desk::hasCamera() const {
+    return cameraIsThere();
+}
+
+Result<std::optional<ui::PickedPhotograph>> Desk::photographFromCamera(QWidget* parent) {
+    const QImage image = photographByCamera(parent);
+    if (image.isNull())
+        return std::optional<ui::PickedPhotograph>{};
+    auto picture = pictureFromImage(image);
+    if (!picture)
+        return tl::unexpected(picture.error());
+    return std::optional(std::move(*picture));
+}
+
+Result<QString> Desk::printReport(const FactId& walkdown) {
+    const auto known = m_round->ledger().walkdown(walkdown);
+    if (!known)
+        return tl::unexpected(Complaint{walkdown, "is no walkdown of this vessel", {}});
+    WalkdownReport report{m_round->arrangement(),
+                          m_round->ledger(),
+                          walkdown,
+                          m_round->catalogue(),
+                          now(),
+                          "Latchround " LATCHROUND_VERSION,
+                          {},
+                          false};
+    report.photograph = [this](std::string_view sha256) {
+        return m_register->photograph(sha256).value_or(std::vector<std::byte>{});
+    };
+    const Result<QByteArray> pdf = pdfOf(report);
+    if (!pdf)
+        return tl::unexpected(pdf.error());
+    const QString path =
+        QDir(documentsFolder()).filePath(reportName(m_round->arrangement(), *known));
+    const Done written =
+        writeDurably(std::filesystem::path(path.toStdString()),
+                     std::as_bytes(std::span(pdf->constData(), std::size_t(pdf->size()))));
+    if (!written)
+        return tl::unexpected(written.error());
+    return path;
+}
+
+std::vector<ui::VesselOnTablet> Desk::vessels() const {
+    std::vector<ui::VesselOnTablet> vessels;
+    for (const QString& path : registersOnThisMachine()) {
+        if (path == m_path)
+            continue;
+        ui::VesselOnTablet vessel{QFileInfo(path).completeBaseName(), {}, path};
+        const auto opened = SqliteRegister::open(path);
+        const auto arrangement =
+            opened ? (*opened)->arrangement() : Result<Arrangement>(tl::unexpect, opened.error());
+        if (arrangement) {
+            vessel.name = QString::fromStdString(arrangement->particulars.name);
+            vessel.detail = ui::Window::tr("%1 doors, %2 zones")
+                                .arg(arrangement->doors.size())
+                                .arg(arrangement->zones.size());
+        } else {
+            vessel.detail = QString::fromStdString(arrangement.error().what);
+        }
+        vessels.push_back(vessel);
+    }
+    return vessels;
+}
+
+Done Desk::openVessel(const QString& place) {
+    // The window that asks is still in the middle of its own event: change over after it is done.
+    auto opened = SqliteRegister::open(place);
+    if (!opened)
+        return tl::unexpected(opened.error());
+    QTimer::singleShot(0, m_window.get(), [this, place] {
+        if (const Done shown = open(place); !shown)
+            m_window->tell(ui::Window::tr("Not opened"),
+                           QString::fromStdString(inOneLine(shown.error())));
+    });
+    return {};
+}
+
+Checked<std::optional<QString>> Desk::takeInRegister(QWidget* parent) {
+    const QString path = QFileDialog::getOpenFileName(
+        parent, ui::Window::tr("Register of a vessel"), QDir::homePath(),
+        ui::Window::tr("Register CSV (*.csv)"), nullptr, QFileDialog::DontUseNativeDialog);
+    if (path.isEmpty())
+        return std::optional<QString>{};
+    const auto taken = takeInVessel(path, now());
+    if (!taken)
+        return tl::unexpected(taken.error());
+    return std::optional(*taken);
+}
+
+QString Desk::setting(const QString& name) const {
+    return m_settings.value(name).toString();
+}
+
+void Desk::keepSetting(const QString& name, const QString& value) {
+    m_settings.setValue(name, value);
+}
+
+} // namespace latchround

@@ -1,0 +1,53 @@
+// The desktop program around one vessel: its register, the round on the screen and the window; and
+// the answers to what the screens ask of the outside. Opening another vessel takes all three down
+// and builds them anew.
+#pragma once
+
+#include <memory>
+
+#include <QSettings>
+
+#include "app/register/sqlite_register.h"
+#include "core/evidence/fact_id.h"
+#include "core/requirement/catalogue.h"
+#include "ui/look/look.h"
+#include "ui/round/outside.h"
+#include "ui/round/round.h"
+#include "ui/window/window.h"
+
+namespace latchround {
+
+class Desk : public ui::Outside {
+public:
+    /// `catalogue_notice`: shown at the start; empty for nothing to say.
+    Desk(Catalogue catalogue, std::string catalogue_notice, ui::Look& look);
+
+    /// Opens a register file and shows it; on a complaint what was shown stays.
+    Done open(const QString& path);
+    ui::Window* window() const { return m_window.get(); }
+
+    Moment now() const override;
+    FactId newId() override;
+    Result<std::optional<ui::PickedPhotograph>> photographFromFile(QWidget* parent) override;
+    bool hasCamera() const override;
+    Result<std::optional<ui::PickedPhotograph>> photographFromCamera(QWidget* parent) override;
+    Result<QString> printReport(const FactId& walkdown) override;
+    std::vector<ui::VesselOnTablet> vessels() const override;
+    Done openVessel(const QString& place) override;
+    Checked<std::optional<QString>> takeInRegister(QWidget* parent) override;
+    QString setting(const QString& name) const override;
+    void keepSetting(const QString& name, const QString& value) override;
+
+private:
+    Catalogue m_catalogue;
+    std::string m_catalogue_notice;
+    ui::Look& m_look;
+    QSettings m_settings;
+    FactIdSequence m_ids;
+    QString m_path;
+    std::unique_ptr<SqliteRegister> m_register;
+    std::unique_ptr<ui::Round> m_round;
+    std::unique_ptr<ui::Window> m_window;
+};
+
+} // namespace latchround

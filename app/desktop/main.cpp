@@ -1,0 +1,87 @@
+// latchround: the desktop program. With a register file as argument it opens that; without, the
+// vessel opened last, and at the very first start the demo vessel.
+#include <cstdio>
+
+#include <QApplication>
+#include <QCommandLineParser>
+#include <QFileInfo>
+#include <QScreen>
+
+#include "app/catalogue/catalogue_place.h"
+#include "app/desktop/desk.h"
+#include "app/desktop/wall.h"
+#include "app/vessels/sample_vessel.h"
+#include "ui/look/typeface.h"
+
+namespace {
+
+using namespace latchround;
+
+int complain(const Complaints& complaints) {
+    for (const Complaint& complaint : complaints)
+        std::fprintf(stderr, "%s\n", inOneLine(complaint).c_str());
+    return 2;
+}
+
+QSize sizeFrom(const QString& text) {
+    const QStringList parts = text.split(QLatin1Char('x'));
+    return parts.size() == 2 ? QSize(parts[0].toInt(), parts[1].toInt()) : QSize();
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    ui::readyTypeface();
+    QApplication application(argc, argv);
+    QCoreApplication::setApplicationName(QStringLiteral("Latchround"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(LATCHROUND_VERSION));
+    QCommandLineParser parser;
+    parser.setApplicationDescription(
+        QStringLiteral("Fire door walkdowns aboard passenger vessels."));
+    parser.addHelpOption();
+    parser.addVersionOption();
+    parser.addPositionalArgument(QStringLiteral("register"),
+                                 QStringLiteral("A vessel's register file."));
+    const QCommandLineOption demo(QStringLiteral("demo"),
+                                  QStringLiteral("Open the demo vessel, whatever was open last."));
+    const QCommandLineOption size(QStringLiteral("size"),
+                                  QStringLiteral("Window size, e.g. 1280x800."),
+                                  QStringLiteral("size"));
+    parser.addOption(demo);
+    parser.addOption(size);
+    parser.process(application);
+
+    const auto shipped = shippedCatalogue(QCoreApplication::applicationDirPath().toStdString());
+    if (!shipped)
+        return complain(shipped.error());
+
+    ui::Look look(ui::pxPerMmOf(application.primaryScreen()));
+    Desk desk(shipped->catalogue, shipped->notice, look);
+    look.setLight(ui::Light(desk.setting(QStringLiteral("light")).toInt()));
+    look.setGloves(!desk.setting(QStringLiteral("gloves")).isEmpty());
+    look.setCalmMotion(!desk.setting(QStringLiteral("calm")).isEmpty());
+    look.wearOn(application);
+
+    QString path = parser.positionalArguments().value(0);
+    if (path.isEmpty() && !parser.isSet(demo))
+        path = desk.setting(QStringLiteral("vessel"));
+    if (path.isEmpty() || !QFileInfo::exists(path)) {
+        if (!parser.positionalArguments().isEmpty())
+            return complain({{path.toStdString(), "there is no such register file",
+                              "Check the path, or start without one."}});
+        for (const QString& sample : sampleVessels()) {
+            const auto placed = placeSampleVessel(sample, momentNow());
+            if (!placed)
+                return complain(placed.error());
+            if (sample == sampleVessels().front())
+                path = *placed;
+        }
+    }
+    if (const Done opened = desk.open(path); !opened)
+        return complain({opened.error()});
+    if (const QSize wanted = sizeFrom(parser.value(size)); wanted.isValid())
+        desk.window()->resize(wanted);
+    else
+        desk.window()->resize(1280, 800);
+    return QApplication::exec();
+}

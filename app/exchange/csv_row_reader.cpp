@@ -1,0 +1,163 @@
+#include "app/exchange/csv_row_reader.h"
+
+#include <algorithm>
+#include <charconv>
+#include <limits>
+
+namespace latchround {
+
+namespace {
+
+constexpr double unreadable = std::numeric_limits<double>::quiet_NaN();
+constexpr std::string_view blanks = " \t\r\n";
+
+/// Digits with at most one point or comma between them, and a minus: what a spreadsheet writes for
+/// a number.
+std::optional<double> numberFrom(std::string text) {
+    const auto isPart = [](char c) { return (c >= '0' && c <= '9') || c == '.' || c == '-'; };
+    if (std::ranges::count(text, ',') == 1 && text.find('.') == std::string::npos)
+        std::ranges::replace(text, ',', '.');
+    if (!std::ranges::all_of(text, isPart))
+        return std::nullopt;
+    double value = 0;
+    const char* end = text.data() + text.size();
+    const auto read = std::from_chars(text.data(), end, value, std::chars_format::fixed);
+    if (read.ec != std::errc{} || read.ptr != end)
+        return std::nullopt;
+    return value;
+}
+
+} // namespace
+
+std::string_view trimmed(std::string_view text) {
+    const std::size_t from = text.find_first_not_of(blanks);
+    if (from == text.npos)
+        return {};
+    return text.substr(from, text.find_last_not_of(blanks) - from + 1);
+}
+
+std::string lowerCase(std::string_view text) {
+    std::string lower(text);
+    for (char& c : lower)
+        if (c >= 'A' && c <= 'Z')
+            c = static_cast<char>(c - 'A' + 'a');
+    return lower;
+}
+
+const CsvCell* CsvRowReader::cellOf(std::string_view column) const {
+    const auto found = m_header.columns.find(column);
+    if (found == m_header.columns.end() || found->second >= m_row.cells.size())
+        return nullptr;
+    return &m_row.cells[found->second];
+}
+
+CellPlace CsvRowReader::placeOf(std::string_view column) const {
+    const CsvCell* cell = cellOf(column);
+    const auto found = m_header.columns.find(column);
+    return {cell ? cell->line : m_row.line, found == m_header.columns.end() ? 1 : found->second + 1,
+            std::string(word(m_table)) + "." + std::string(column)};
+}
+
+bool CsvRowReader::isRequired(std::string_view column) const {
+    const auto columns = columnsOf(m_table);
+    const auto found = std::ranges::find(columns, column, &ColumnSpec::name);
+    return found != columns.end() && found->required;
+}
+
+void CsvRowReader::complain(std::string_view column, std::string what, std::string remedy) {
+    if (!m_faults.isSettled(m_table, m_index, column))
+        m_faults.add(placeOf(column), std::move(what), std::move(remedy));
+    m_faults.settle(m_table, m_index, column);
+}
+
+std::optional<std::string> CsvRowReader::filled(std::string_view column) {
+    const CsvCell* cell = cellOf(column);
+    if (cell && !trimmed(cell->text).empty())
+        return std::string(trimmed(cell->text));
+    const bool in_header = m_header.columns.contains(column);
+    if (!isRequired(column))
+        return std::nullopt;
+    // A missing column is complained of at the header, a broken row where its quoting went wrong.
+    if (in_header && (cell || !m_row.broken))
+        complain(column, "the cell is empty", "Fill it in.");
+    m_faults.settle(m_table, m_index, column);
+    return std::nullopt;
+}
+
+std::string CsvRowReader::text(std::string_view column) {
+    filled(column); // for its complaint
+    const CsvCell* cell = cellOf(column);
+    return cell ? cell->text : std::string{};
+}
+
+std::string CsvRowReader::name(std::string_view column) {
+    return filled(column).value_or("");
+}
+
+std::vector<std::string> CsvRowReader::names(std::string_view column) {
+    std::vector<std::string> found;
+    const std::string cell = filled(column).value_or("");
+    std::string_view rest = cell;
+    while (!rest.empty()) {
+        const std::size_t end = rest.find_first_of(blanks);
+        found.emplace_back(rest.substr(0, end));
+        rest = end == rest.npos ? std::string_view{} : trimmed(rest.substr(end));
+    }
+    return found;
+}
+
+std::optional<double> CsvRowReader::numberIn(std::string_view column, const std::string& cell) {
+    const std::optional<double> value = numberFrom(cell);
+    if (!value)
+        complain(column, '"' + cell + "\" is not a number",
+                 "Write digits with a point, such as 71.40, without a unit.");
+    return value;
+}
+
+double CsvRowReader::number(std::string_view column, double if_empty) {
+    const std::optional<std::string> cell = filled(column);
+    if (!cell)
+        return isRequired(column) ? unreadable : if_empty;
+    return numberIn(column, *cell).value_or(unreadable);
+}
+
+std::optional<double> CsvRowReader::numberOrNothing(std::string_view column) {
+    const std::optional<std::string> cell = filled(column);
+    return cell ? numberIn(column, *cell) : std::nullopt;
+}
+
+int CsvRowReader::wholeNumber(std::string_view column) {
+    const std::optional<std::string> cell = filled(column);
+    if (!cell)
+        return 0;
+    int value = 0;
+    const char* end = cell->data() + cell->size();
+    const auto read = std::from_chars(cell->data(), end, value);
+    if (read.ec == std::errc{} && read.ptr == end)
+        return value;
+    complain(column, '"' + *cell + "\" is not a whole number", "Write digits only, such as 1200.");
+    return 0;
+}
+
+bool CsvRowReader::yesNo(std::string_view column, bool if_empty) {
+    const std::optional<std::string> cell = filled(column);
+    if (!cell)
+        return if_empty;
+    const std::string answer = lowerCase(*cell);
+    if (answer != "yes" && answer != "no")
+        complain(column, '"' + *cell + "\" is neither yes nor no", "Write yes or no.");
+    return answer == "yes";
+}
+
+std::optional<CalendarDate> CsvRowReader::date(std::string_view column) {
+    const std::optional<std::string> cell = filled(column);
+    if (!cell)
+        return std::nullopt;
+    const auto day = calendarDateFrom(*cell);
+    if (!day)
+        complain(column, '"' + *cell + "\" is not a date",
+                 "Write it as YYYY-MM-DD, such as 2015-03-01, or leave it empty.");
+    return day;
+}
+
+} // namespace latchround

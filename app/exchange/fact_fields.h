@@ -1,0 +1,184 @@
+// The fields of every kind of fact as they stand in JSON, in the order they are written: the one
+// list for writing and for reading. A visitor is called as visit(key, member).
+#pragma once
+
+#include <array>
+#include <concepts>
+#include <string_view>
+#include <type_traits>
+
+#include "core/evidence/fact.h"
+
+namespace latchround {
+
+/// By the index of the alternative in FactBody.
+inline constexpr std::array<std::string_view, std::variant_size_v<FactBody>> factKindWords{
+    "person-joined", "walkdown-begun",   "walkdown-ended", "observation",
+    "plate-read",    "measured-value",   "run-started",    "mark",
+    "run-ended",     "caution-answered", "note",           "photograph",
+    "deficiency",    "could-not-test",   "judgement",      "taken-back"};
+
+constexpr const auto& wordsFor(Purpose) {
+    return purposeWords;
+}
+constexpr const auto& wordsFor(Answer) {
+    return answerWords;
+}
+constexpr const auto& wordsFor(PlateState) {
+    return plateStateWords;
+}
+constexpr const auto& wordsFor(RunKind) {
+    return runKindWords;
+}
+constexpr const auto& wordsFor(Release) {
+    return releaseWords;
+}
+constexpr const auto& wordsFor(MarkKind) {
+    return markKindWords;
+}
+constexpr const auto& wordsFor(InputDevice) {
+    return inputDeviceWords;
+}
+constexpr const auto& wordsFor(RunOutcome) {
+    return runOutcomeWords;
+}
+
+/// T is Body, const or not.
+template <class T, class Body>
+concept OneOf = std::same_as<std::remove_const_t<T>, Body>;
+
+template <class Visit>
+void eachField(OneOf<PersonJoined> auto& body, Visit&& visit) {
+    visit("name", body.name);
+    visit("role", body.role);
+}
+
+template <class Visit>
+void eachField(OneOf<WalkdownBegun> auto& body, Visit&& visit) {
+    visit("purpose", body.purpose);
+    visit("team", body.team);
+    visit("scope", body.scope);
+    visit("doors", body.doors);
+    visit("heel_deg", body.heel_deg);
+    visit("control_station", body.control_station);
+    visit("channel", body.channel);
+    visit("start_word", body.start_word);
+    visit("stop_word", body.stop_word);
+    visit("may_stop", body.may_stop);
+    visit("brief_read", body.brief_read);
+}
+
+template <class Visit>
+void eachField(OneOf<WalkdownEnded> auto& body, Visit&& visit) {
+    visit("walkdown", body.walkdown);
+    visit("remark", body.remark);
+}
+
+template <class Visit>
+void eachField(OneOf<Observation> auto& body, Visit&& visit) {
+    visit("walkdown", body.walkdown);
+    visit("door", body.door);
+    visit("requirement", body.requirement);
+    visit("side", body.side);
+    visit("answer", body.answer);
+}
+
+template <class Visit>
+void eachField(OneOf<PlateRead> auto& body, Visit&& visit) {
+    visit("walkdown", body.walkdown);
+    visit("door", body.door);
+    visit("state", body.state);
+    visit("fire_class", body.fire_class);
+}
+
+template <class Visit>
+void eachField(OneOf<MeasuredValue> auto& body, Visit&& visit) {
+    visit("walkdown", body.walkdown);
+    visit("door", body.door);
+    visit("requirement", body.requirement);
+    visit("value", body.value);
+    visit("unit", body.unit);
+}
+
+template <class Visit>
+void eachField(OneOf<RunStarted> auto& body, Visit&& visit) {
+    visit("walkdown", body.walkdown);
+    visit("door", body.door);
+    visit("run_kind", body.kind); // "kind" is the kind of fact
+    visit("release", body.release);
+    visit("heel_deg", body.heel_deg);
+}
+
+template <class Visit>
+void eachField(OneOf<Mark> auto& body, Visit&& visit) {
+    visit("run", body.run);
+    visit("mark", body.kind);
+    visit("event_ms", body.event_ms);
+    visit("steady_ns", body.steady_ns);
+    visit("input_device", body.device); // "device" is the tablet
+    visit("by_hand_ns", body.by_hand_ns);
+}
+
+template <class Visit>
+void eachField(OneOf<RunEnded> auto& body, Visit&& visit) {
+    visit("run", body.run);
+    visit("outcome", body.outcome);
+    visit("reason", body.reason);
+}
+
+template <class Visit>
+void eachField(OneOf<CautionAnswered> auto& body, Visit&& visit) {
+    visit("walkdown", body.walkdown);
+    visit("door", body.door);
+    visit("question", body.question);
+    visit("confirmed", body.confirmed);
+}
+
+template <class Visit>
+void eachField(OneOf<Note> auto& body, Visit&& visit) {
+    visit("walkdown", body.walkdown);
+    visit("door", body.door);
+    visit("text", body.text);
+}
+
+template <class Visit>
+void eachField(OneOf<Photograph> auto& body, Visit&& visit) {
+    visit("walkdown", body.walkdown);
+    visit("door", body.door);
+    visit("sha256", body.sha256);
+    visit("media_type", body.media_type);
+    visit("caption", body.caption);
+    visit("requirement", body.requirement);
+}
+
+template <class Visit>
+void eachField(OneOf<Deficiency> auto& body, Visit&& visit) {
+    visit("walkdown", body.walkdown);
+    visit("door", body.door);
+    visit("requirement", body.requirement);
+    visit("text", body.text);
+}
+
+template <class Visit>
+void eachField(OneOf<CouldNotTest> auto& body, Visit&& visit) {
+    visit("walkdown", body.walkdown);
+    visit("door", body.door);
+    visit("requirement", body.requirement);
+    visit("reason", body.reason);
+}
+
+template <class Visit>
+void eachField(OneOf<Judgement> auto& body, Visit&& visit) {
+    visit("walkdown", body.walkdown);
+    visit("door", body.door);
+    visit("requirement", body.requirement);
+    visit("satisfactory", body.satisfactory);
+    visit("reason", body.reason);
+}
+
+template <class Visit>
+void eachField(OneOf<TakenBack> auto& body, Visit&& visit) {
+    visit("reason", body.reason);
+}
+
+} // namespace latchround

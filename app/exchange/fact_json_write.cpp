@@ -1,0 +1,61 @@
+#include <nlohmann/json.hpp>
+
+#include "app/exchange/fact_fields.h"
+#include "app/exchange/fact_json.h"
+#include "core/evidence/moment_text.h"
+
+namespace latchround {
+
+namespace {
+
+using OrderedJson = nlohmann::ordered_json;
+
+/// Writes one member after the other; absent optionals and Side::None are left out.
+class FieldWriter {
+public:
+    explicit FieldWriter(OrderedJson& object)
+        : m_object(object) {}
+
+    void operator()(const char* key, const std::string& value) { m_object[key] = value; }
+    void operator()(const char* key, const std::vector<std::string>& value) {
+        m_object[key] = value;
+    }
+    void operator()(const char* key, bool value) { m_object[key] = value; }
+    void operator()(const char* key, double value) { m_object[key] = value; }
+    void operator()(const char* key, Side value) {
+        if (value != Side::None)
+            m_object[key] = word(value);
+    }
+    void operator()(const char* key, const std::optional<FireClass>& value) {
+        if (value)
+            m_object[key] = word(*value);
+    }
+    template <class Number>
+    void operator()(const char* key, const std::optional<Number>& value) {
+        if (value)
+            m_object[key] = *value;
+    }
+    template <class Closed>
+    requires std::is_enum_v<Closed>
+    void operator()(const char* key, Closed value) { m_object[key] = word(value); }
+
+private:
+    OrderedJson& m_object;
+};
+
+} // namespace
+
+std::string jsonLineFrom(const Fact& fact) {
+    OrderedJson object;
+    object["id"] = fact.stamp.id;
+    object["at"] = rfc3339Text(fact.stamp.when);
+    object["person"] = fact.stamp.person;
+    object["device"] = fact.stamp.device;
+    if (fact.stamp.supersedes)
+        object["supersedes"] = *fact.stamp.supersedes;
+    object["kind"] = factKindWords[fact.body.index()];
+    std::visit([&](const auto& body) { eachField(body, FieldWriter(object)); }, fact.body);
+    return object.dump(-1, ' ', false, OrderedJson::error_handler_t::replace);
+}
+
+} // namespace latchround

@@ -1,0 +1,42 @@
+// The grade file of the command line: vessel and doors with what was seen and timed go in, a
+// verdict for every row comes out. Shapes: resources/schema/grade-input.schema.json and
+// grade-output.schema.json.
+#pragma once
+
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/complaint.h"
+#include "core/evidence/door_evidence.h"
+#include "core/grading/grade.h"
+#include "core/integrity/zones.h"
+#include "core/requirement/catalogue.h"
+#include "core/vessel/arrangement.h"
+
+namespace latchround {
+
+struct GradeInput {
+    struct Item {
+        Door door;
+        Boundary
+            boundary; ///< its id is the door's number; without zones, which the file does not know
+        DoorEvidence evidence; ///< only what the file says was seen or timed
+    };
+    Particulars vessel;
+    std::vector<Item> doors;
+};
+
+/// Every fault by JSON pointer in one pass, or the whole input. `name` stands in complaints for the
+/// file. The catalogue says which requirement ids there are, which ask for both sides, and their
+/// units.
+Checked<GradeInput> gradeInputFrom(std::string_view json, const std::string& name,
+                                   const Catalogue& catalogue);
+
+/// The output file, indented, with a line break at its end. `zones`: groups that act as one; a
+/// grade file names no zones, so for one there are none.
+std::string gradeOutputJson(const Catalogue& catalogue, std::span<const DoorGrade> doors,
+                            std::span<const ActingZone> zones);
+
+} // namespace latchround

@@ -1,0 +1,215 @@
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "app/exchange/grade_json_parts.h"
+#include "core/near_name.h"
+
+namespace latchround {
+
+namespace {
+
+constexpr double longest_run_s = 3600;
+constexpr double largest_heel_deg = 45;
+
+class EvidenceReading {
+public:
+    EvidenceReading(const Door& door, const Catalogue& catalogue, JsonFaults& faults,
+                    DoorEvidence& evidence)
+        : m_door(door)
+        , m_catalogue(catalogue)
+        , m_faults(faults)
+        , m_evidence(evidence) {}
+
+    void observations(const Json& object, const std::string& pointer) {
+        for (const auto& [id, value] : object.items()) {
+            const std::string here = pointerTo(pointer, id);
+            const Requirement* row = rowOf(id, here);
+            if (!row)
+                continue;
+            const bool both_sides = row->check == CheckKind::SeenBothSides;
+            if (!both_sides && row->check != CheckKind::Seen)
+                m_faults.add(here, "this requirement is not answered by yes or no",
+                             row->source == Source::Gauge
+                                 ? "Give its figure under \"measured\"."
+                                 : "It follows from the runs or from the class.");
+            else if (value.is_object() && both_sides)
+                sides(*row, value, here);
+            else if (const auto answer = answerIn(value, here))
+                for (const Side side :
+                     both_sides ? std::vector{Side::One, Side::Two} : std::vector{Side::None})
+                    observe(*row, side, *answer);
+        }
+    }
+
+    void measured(const Json& object, const std::string& pointer) {
+        for (const auto& [id, value] : object.items()) {
+            const std::string here = pointerTo(pointer, id);
+            const Requirement* row = rowOf(id, here);
+            if (!row)
+                continue;
+            if (row->source != Source::Gauge)
+                m_faults.add(here, "this requirement has no figure taken with rule or gauge",
+                             "Give runs with their marks, or an answer under \"observations\".");
+            else if (!value.is_number() || !(value.get<double>() >= 0))
+                m_faults.add(here, "this must be a number, 0 or more",
+                             row->unit.empty() ? "Write it without quotes."
+                                               : "Write it in " + row->unit + ", without quotes.");
+            else
+                m_evidence.measured[id].body = {
+                    {}, m_evidence.door, id, value.get<double>(), row->unit};
+        }
+    }
+
+    void run(const Json& value, const std::string& pointer, std::size_t number) {
+        JsonObject object(value, pointer, m_faults);
+        RunRecord record;
+        record.id = "run-" + std::to_string(number);
+        record.kind =
+            object.word<RunKind>("kind", Need::Optional, runKindWords).value_or(RunKind::Closing);
+        record.release =
+            object.word<Release>("release", Need::Required, releaseWords).value_or(Release::LetGo);
+        record.heel_deg = object.number("heel_deg", Need::Optional).value_or(0);
+        if (std::abs(record.heel_deg) > largest_heel_deg)
+            object.complain("heel_deg", "a heel of more than 45 degrees cannot be",
+                            "Give the heel in degrees.");
+        if (const Json* given = object.field("marks", Need::Required))
+            marks(*given, object.pointerOf("marks"), record);
+        record.end = endOf(object, record);
+        object.complainOfTheRest();
+        m_evidence.runs.push_back(std::move(record));
+    }
+
+private:
+    const Requirement* rowOf(const std::string& id, const std::string& pointer) {
+        const Requirement* row = findRequirement(m_catalogue, id);
+        if (row)
+            return row;
+        std::vector<std::string_view> known;
+        for (const Requirement& other : m_catalogue.rows)
+            known.push_back(other.id);
+        const std::string remedy = didYouMean(id, known);
+        m_faults.add(pointer, "the catalogue has no requirement of this name",
+                     remedy.empty() ? "Use the ids of the catalogue." : remedy);
+        return nullptr;
+    }
+
+    std::optional<Answer> answerIn(const Json& value, const std::string& pointer) {
+        if (value.is_string())
+            if (const auto answer = answerFrom(value.get_ref<const std::string&>()))
+                return answer;
+        m_faults.add(pointer, "this is no answer", "Write \"yes\", \"no\" or \"n/a\".");
+        return std::nullopt;
+    }
+
+    void sides(const Requirement& row, const Json& value, const std::string& pointer) {
+        JsonObject object(value, pointer, m_faults);
+        for (const Side side : {Side::One, Side::Two})
+            if (const Json* given = object.field(word(side), Need::Optional))
+                if (const auto answer = answerIn(*given, object.pointerOf(word(side))))
+                    observe(row, side, *answer);
+        object.complainOfTheRest();
+    }
+
+    void observe(const Requirement& row, Side side, Answer answer) {
+        m_evidence.observations[{row.id, side}].body = {{}, m_evidence.door, row.id, side, answer};
+    }
+
+    /// Seconds on any clock; what counts is their distance from the first mark.
+    void marks(const Json& given, const std::string& pointer, RunRecord& run) {
+        JsonObject object(given, pointer, m_faults);
+        std::vector<std::pair<double, MarkKind>> times;
+        for (const Word<MarkKind>& mark : markKindWords) {
+            const auto seconds = object.number(mark.word, Need::Optional);
+            if (seconds && !(*seconds >= 0 && *seconds <= longest_run_s))
+                object.complain(mark.word, "a time must be from 0 to 3600 seconds",
+                                "Give seconds from the start of the watch.");
+            else if (seconds)
+                times.emplace_back(*seconds, mark.value);
+        }
+        object.complainOfTheRest();
+        if (given.is_object() && given.empty())
+            m_faults.add(pointer, "a run without marks shows nothing",
+                         "Give the marks that were timed, or take the run out.");
+        std::ranges::stable_sort(times, {}, &std::pair<double, MarkKind>::first);
+        for (const auto& [seconds, kind] : times) {
+            Mark mark;
+            mark.run = run.id;
+            mark.kind = kind;
+            mark.device = InputDevice::Hand;
+            mark.by_hand_ns = std::llround((seconds - times.front().first) * 1e9);
+            run.marks.push_back({run.id + "-" + std::string(word(kind)), std::move(mark)});
+        }
+    }
+
+    /// A run without its last event shows nothing of the door: it must not count as one that does.
+    RunEnded endOf(JsonObject& object, const RunRecord& run) {
+        const auto given = object.word<RunOutcome>("outcome", Need::Optional, runOutcomeWords);
+        const MarkKind last = run.kind == RunKind::Contact          ? MarkKind::Stopped
+                              : m_door.kind == DoorKind::DoubleLeaf ? MarkKind::SecondLeafHome
+                                                                    : MarkKind::Shut;
+        const bool has_last = std::ranges::any_of(
+            run.marks, [&](const auto& recorded) { return recorded.mark.kind == last; });
+        if (has_last)
+            return {run.id, given.value_or(RunOutcome::Complete), ""};
+        const std::string missing = "\"" + std::string(word(last)) + "\" was not marked";
+        if (given == RunOutcome::Complete)
+            object.complain("outcome", "the run is not complete: " + missing,
+                            "Give that mark, or write \"spoiled\".");
+        return {run.id, given.value_or(RunOutcome::Spoiled), missing};
+    }
+
+    const Door& m_door;
+    const Catalogue& m_catalogue;
+    JsonFaults& m_faults;
+    DoorEvidence& m_evidence;
+};
+
+/// What the plate was found to say: a class, or "none", or "illegible".
+void readPlate(JsonObject& object, DoorEvidence& evidence) {
+    const auto written = object.text("plate_read", Need::Optional);
+    if (!written)
+        return;
+    PlateRead plate{{}, evidence.door, PlateState::Read, fireClassFrom(*written)};
+    if (!plate.fire_class) {
+        const auto state = plateStateFrom(*written);
+        if (!state || *state == PlateState::Read) {
+            std::string allowed;
+            for (const Word<FireClass>& entry : fireClassWords)
+                allowed += std::string(entry.word) + ", ";
+            object.complain("plate_read", '"' + *written + "\" is not known here",
+                            "Write one of: " + allowed + "none, illegible.");
+            return;
+        }
+        plate.state = *state;
+    }
+    evidence.plate = Recorded<PlateRead>{{}, std::move(plate)};
+}
+
+} // namespace
+
+void readEvidence(JsonObject& object, const Door& door, const Catalogue& catalogue,
+                  JsonFaults& faults, DoorEvidence& evidence) {
+    EvidenceReading reading(door, catalogue, faults, evidence);
+    const auto objectOf = [&](const char* key) -> const Json* {
+        const Json* field = object.field(key, Need::Optional);
+        if (!field || field->is_object())
+            return field;
+        object.complain(key, "this must be an object",
+                        "Write it in braces: {\"requirement\": value}.");
+        return nullptr;
+    };
+    if (const Json* field = objectOf("observations"))
+        reading.observations(*field, object.pointerOf("observations"));
+    if (const Json* field = objectOf("measured"))
+        reading.measured(*field, object.pointerOf("measured"));
+    readPlate(object, evidence);
+    const Json* runs = object.field("runs", Need::Optional);
+    if (runs && !runs->is_array())
+        object.complain("runs", "this must be a list of runs", "Write it in brackets.");
+    else if (runs)
+        for (std::size_t i = 0; i < runs->size(); ++i)
+            reading.run((*runs)[i], pointerTo(object.pointerOf("runs"), i), i + 1);
+}
+
+} // namespace latchround

@@ -1,0 +1,73 @@
+#include <nlohmann/json.hpp>
+
+#include "app/exchange/grade_json.h"
+
+namespace latchround {
+
+namespace {
+
+using OrderedJson = nlohmann::ordered_json;
+
+void setIfKnown(OrderedJson& object, const char* key, const std::optional<double>& value) {
+    if (value)
+        object[key] = *value;
+}
+
+OrderedJson rowJson(const RowGrade& row) {
+    const Requirement& requirement = *row.requirement;
+    OrderedJson object;
+    object["requirement"] = requirement.id;
+    object["verdict"] = word(row.verdict);
+    // What an advice row would have been called if it were asked: advice never fails a door.
+    if (row.underlying != row.verdict)
+        object["underlying"] = word(row.underlying);
+    setIfKnown(object, "value", row.value);
+    setIfKnown(object, "u", row.u);
+    if (!requirement.unit.empty())
+        object["unit"] = requirement.unit;
+    setIfKnown(object, "low", requirement.low);
+    setIfKnown(object, "high", requirement.high);
+    object["cite"] = requirement.cite;
+    const bool not_asked = row.reason.kind == ReasonKind::NotAsked;
+    object["why"] = not_asked && !row.because.empty() ? row.because : inWords(row.reason);
+    if (!not_asked && !row.because.empty())
+        object["asked_because"] = row.because;
+    return object;
+}
+
+OrderedJson doorJson(const DoorGrade& door) {
+    OrderedJson object;
+    object["id"] = door.door;
+    object["verdict"] = word(door.verdict);
+    object["rows"] = OrderedJson::array();
+    for (const RowGrade& row : door.rows)
+        object["rows"].push_back(rowJson(row));
+    return object;
+}
+
+OrderedJson zoneJson(const ActingZone& zone) {
+    OrderedJson object;
+    object["zones"] = zone.zones;
+    object["length_m"] = zone.length_m;
+    object["doors"] = zone.doors;
+    object["boundaries"] = zone.boundaries;
+    return object;
+}
+
+} // namespace
+
+std::string gradeOutputJson(const Catalogue& catalogue, std::span<const DoorGrade> doors,
+                            std::span<const ActingZone> zones) {
+    OrderedJson object;
+    object["catalogue"]["edition"] = catalogue.edition;
+    object["catalogue"]["deference"] = catalogue.deference;
+    object["doors"] = OrderedJson::array();
+    for (const DoorGrade& door : doors)
+        object["doors"].push_back(doorJson(door));
+    object["zones"] = OrderedJson::array();
+    for (const ActingZone& zone : zones)
+        object["zones"].push_back(zoneJson(zone));
+    return object.dump(2, ' ', false, OrderedJson::error_handler_t::replace) + "\n";
+}
+
+} // namespace latchround

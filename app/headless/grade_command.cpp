@@ -1,0 +1,28 @@
+#include "app/headless/grade_command.h"
+
+#include "app/exchange/file_bytes.h"
+#include "app/exchange/grade_json.h"
+
+namespace latchround::headless {
+
+namespace {
+
+constexpr std::uintmax_t largest_grade_file_bytes = 256u * 1024 * 1024;
+
+} // namespace
+
+Answer gradeFile(const std::string& json, const Catalogue& catalogue) {
+    const Result<std::string> bytes = bytesOf(json, largest_grade_file_bytes);
+    if (!bytes)
+        return refused(bytes.error());
+    const Checked<GradeInput> input = gradeInputFrom(*bytes, json, catalogue);
+    if (!input)
+        return tl::unexpected(input.error());
+    std::vector<DoorGrade> grades;
+    grades.reserve(input->doors.size());
+    for (const GradeInput::Item& item : input->doors)
+        grades.push_back(grade(input->vessel, item.door, &item.boundary, item.evidence, catalogue));
+    return gradeOutputJson(catalogue, grades, {});
+}
+
+} // namespace latchround::headless

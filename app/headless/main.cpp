@@ -1,0 +1,162 @@
+// latchround-cli: the program's jobs from a shell. JSON on standard output, one line a fault on
+// standard error; exit 0 when done, 2 when something given was wrong.
+#include <exception>
+#include <functional>
+#include <iostream>
+#include <memory>
+
+#include <CLI/CLI.hpp>
+#include <QGuiApplication>
+#include <QLocale>
+
+#include "app/catalogue/catalogue_place.h"
+#include "app/headless/grade_command.h"
+#include "app/headless/register_commands.h"
+#include "app/headless/report_command.h"
+#include "app/headless/walkdown_command.h"
+
+namespace {
+
+using namespace latchround;
+using namespace latchround::headless;
+
+constexpr int exit_done = 0;
+constexpr int exit_refused = 2;
+
+/// What was asked for on the command line.
+struct Asked {
+    std::vector<std::string> catalogue_files;
+    std::string file;
+    Import import;
+    std::string export_to;
+    Show show;
+    Print print;
+    std::function<Answer()> command;
+};
+
+int fail(const Complaints& faults) {
+    for (const Complaint& fault : faults)
+        std::cerr << inOneLine(fault) << '\n';
+    return exit_refused;
+}
+
+Checked<Catalogue> catalogueFor(const Asked& asked) {
+    if (!asked.catalogue_files.empty())
+        return catalogueOfFiles({asked.catalogue_files.begin(), asked.catalogue_files.end()});
+    const QByteArray folder = QCoreApplication::applicationDirPath().toLocal8Bit();
+    auto shipped = shippedCatalogue(folder.toStdString());
+    if (!shipped)
+        return tl::unexpected(shipped.error());
+    if (!shipped->notice.empty())
+        std::cerr << "note: " << shipped->notice << '\n';
+    return std::move(shipped->catalogue);
+}
+
+/// A command that grades: the catalogue is read first.
+template <class Command>
+std::function<Answer()> graded(const Asked& asked, Command command) {
+    return [&asked, command]() -> Answer {
+        const auto catalogue = catalogueFor(asked);
+        if (!catalogue)
+            return tl::unexpected(catalogue.error());
+        return command(*catalogue);
+    };
+}
+
+void addRegisterCommands(CLI::App& program, Asked& asked) {
+    CLI::App* commands = program.add_subcommand("register", "A vessel's register of doors");
+    commands->require_subcommand(1)->fallthrough();
+
+    CLI::App* check = commands->add_subcommand("check", "Look for faults; changes nothing");
+    check->fallthrough()->add_option("FILE", asked.file, "register as CSV")->required();
+    check->callback([&] { asked.command = [&] { return checkRegisterFile(asked.file); }; });
+
+    CLI::App* take = commands->add_subcommand("import", "Take a register in");
+    take->fallthrough()->add_option("FILE", asked.import.csv, "register as CSV")->required();
+    take->add_option("--into", asked.import.into, "register file; begun where there is none")
+        ->required();
+    take->add_option("--history", asked.import.history, "facts, one JSON object a line");
+    take->add_flag("--dry-run", asked.import.dry_run, "read everything, change nothing");
+    take->callback([&] { asked.command = [&] { return importRegister(asked.import); }; });
+
+    CLI::App* give = commands->add_subcommand("export", "Give a register out as CSV");
+    give->fallthrough()->add_option("REGISTER", asked.file, "register file")->required();
+    give->add_option("--to", asked.export_to, "CSV file, or - for standard output")->required();
+    give->callback(
+        [&] { asked.command = [&] { return exportRegister(asked.file, asked.export_to); }; });
+}
+
+void addGradingCommands(CLI::App& program, Asked& asked) {
+    CLI::App* grade = program.add_subcommand("grade", "Verdicts for doors of a JSON file");
+    grade->fallthrough()->add_option("FILE", asked.file, "grade file")->required();
+    grade->callback([&] {
+        asked.command = graded(
+            asked, [&](const Catalogue& catalogue) { return gradeFile(asked.file, catalogue); });
+    });
+
+    CLI::App* show = program.add_subcommand("walkdown", "Doors of a walkdown with their verdicts");
+    show->fallthrough()->add_option("REGISTER", asked.show.path, "register file")->required();
+    show->add_option("--walkdown", asked.show.walkdown, "id; without it the latest");
+    show->add_flag("--json", asked.show.json, "JSON instead of a table");
+    show->callback([&] {
+        asked.command = graded(
+            asked, [&](const Catalogue& catalogue) { return showWalkdown(asked.show, catalogue); });
+    });
+
+    CLI::App* print = program.add_subcommand("report", "Report of a walkdown as PDF");
+    print->fallthrough()->add_option("REGISTER", asked.print.path, "register file")->required();
+    print->add_option("--walkdown", asked.print.walkdown, "id; without it the latest");
+    print->add_option("--to", asked.print.to, "PDF file")->required();
+    print->add_flag("--practice", asked.print.practice, "mark every page as practice");
+    print->callback([&] {
+        asked.command = graded(
+            asked, [&](const Catalogue& catalogue) { return printReport(asked.print, catalogue); });
+    });
+}
+
+/// Standard error belongs to faults of what was given; Qt's own chatter would hide them.
+void onlyGraveWords(QtMsgType type, const QMessageLogContext&, const QString& words) {
+    if (type == QtCriticalMsg || type == QtFatalMsg)
+        std::cerr << words.toStdString() << '\n';
+}
+
+int run(int argc, char** argv) {
+    CLI::App program("Fire door registers, grades and reports from a shell", "latchround-cli");
+    program.set_version_flag("--version", std::string("latchround-cli ") + LATCHROUND_VERSION);
+    program.require_subcommand(1)->fallthrough();
+    Asked asked;
+    program
+        .add_option("--catalogue", asked.catalogue_files,
+                    "catalogue file instead of the program's own; may be given again")
+        ->allow_extra_args(false);
+    addRegisterCommands(program, asked);
+    addGradingCommands(program, asked);
+    try {
+        program.parse(argc, argv);
+    } catch (const CLI::Success& asked_for_help) {
+        return program.exit(asked_for_help);
+    } catch (const CLI::ParseError& fault) {
+        return fail({{"command line", fault.what(), "See latchround-cli --help."}});
+    }
+
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    qInstallMessageHandler(onlyGraveWords);
+    const QGuiApplication application(argc, argv);
+    QLocale::setDefault(QLocale::c());
+    const Answer answer = asked.command();
+    if (!answer)
+        return fail(answer.error());
+    std::cout << *answer << std::flush;
+    return std::cout ? exit_done : fail({{"standard output", "could not be written", ""}});
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    try {
+        return run(argc, argv);
+    } catch (const std::exception& fault) {
+        return fail({{"latchround-cli", std::string("a fault of the program: ") + fault.what(),
+                      "Please report it with the file that brought it about."}});
+    }
+}

@@ -1,0 +1,51 @@
+#include "app/headless/opened_register.h"
+
+#include <filesystem>
+#include <system_error>
+
+#include <QDateTime>
+#include <QFile>
+
+namespace latchround::headless {
+
+Result<OpenedRegister> openedRegister(const std::string& path) {
+    std::error_code ignored;
+    if (!std::filesystem::exists(path, ignored))
+        return tl::unexpected(
+            Complaint{path, "no register is here", "Check the name, or import one first."});
+    auto file = SqliteRegister::open(QFile::decodeName(QByteArray::fromStdString(path)));
+    if (!file)
+        return tl::unexpected(file.error());
+    auto arrangement = (*file)->arrangement();
+    if (!arrangement)
+        return tl::unexpected(arrangement.error());
+    auto facts = (*file)->facts();
+    if (!facts)
+        return tl::unexpected(facts.error());
+    OpenedRegister opened{std::move(*file), std::move(*arrangement), {}};
+    for (Fact& fact : *facts)
+        opened.ledger.add(std::move(fact));
+    return opened;
+}
+
+Result<Walkdown> chosenWalkdown(const OpenedRegister& from, const std::optional<std::string>& id,
+                                const std::string& path) {
+    const std::vector<Walkdown> walkdowns = from.ledger.walkdowns();
+    if (walkdowns.empty())
+        return tl::unexpected(
+            Complaint{path, "no walkdown is recorded in this register", "Begin one first."});
+    if (!id)
+        return walkdowns.back();
+    for (const Walkdown& walkdown : walkdowns)
+        if (walkdown.id == *id)
+            return walkdown;
+    return tl::unexpected(Complaint{path, "no walkdown has the id '" + *id + "'",
+                                    "The latest is " + walkdowns.back().id + "."});
+}
+
+Moment now() {
+    const QDateTime here = QDateTime::currentDateTime();
+    return {here.toMSecsSinceEpoch(), here.offsetFromUtc() / 60};
+}
+
+} // namespace latchround::headless

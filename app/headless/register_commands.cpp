@@ -1,0 +1,124 @@
+#include "app/headless/register_commands.h"
+
+#include <filesystem>
+#include <system_error>
+
+#include <QFile>
+#include <nlohmann/json.hpp>
+
+#include "app/exchange/fact_json.h"
+#include "app/exchange/file_bytes.h"
+#include "app/exchange/register_csv.h"
+#include "app/headless/json_answer.h"
+#include "app/headless/opened_register.h"
+#include "app/report/durable_file.h"
+
+namespace latchround::headless {
+
+namespace {
+
+constexpr std::uintmax_t largest_register_bytes = 64u * 1024 * 1024;
+constexpr std::uintmax_t largest_history_bytes = 1024u * 1024 * 1024;
+
+Checked<Arrangement> arrangementIn(const std::string& csv) {
+    const Result<std::string> bytes = bytesOf(csv, largest_register_bytes);
+    if (!bytes)
+        return refused(bytes.error());
+    return arrangementFromCsv(*bytes, csv);
+}
+
+Checked<std::vector<Fact>> factsIn(const std::optional<std::string>& history) {
+    if (!history)
+        return std::vector<Fact>{};
+    const Result<std::string> bytes = bytesOf(*history, largest_history_bytes);
+    if (!bytes)
+        return refused(bytes.error());
+    return factsFromJsonLines(*bytes, *history);
+}
+
+void addCounts(OrderedJson& answer, const Arrangement& arrangement) {
+    answer["vessel"] = arrangement.particulars.name;
+    answer["decks"] = arrangement.decks.size();
+    answer["zones"] = arrangement.zones.size();
+    answer["boundaries"] = arrangement.boundaries.size();
+    answer["doors"] = arrangement.doors.size();
+}
+
+Done takenIn(const std::string& path, const Arrangement& arrangement,
+             const std::vector<Fact>& facts) {
+    auto file = SqliteRegister::open(QFile::decodeName(QByteArray::fromStdString(path)));
+    if (!file)
+        return tl::unexpected(file.error());
+    if (const Done adopted = (*file)->adopt(arrangement, now()); !adopted)
+        return adopted;
+    return (*file)->record(facts);
+}
+
+/// SQLite keeps its write-ahead log and its index beside the register.
+void takeAway(const std::string& path) {
+    for (const char* beside : {"", "-wal", "-shm"}) {
+        std::error_code ignored;
+        std::filesystem::remove(path + beside, ignored);
+    }
+}
+
+} // namespace
+
+Answer checkRegisterFile(const std::string& csv) {
+    const Checked<Arrangement> arrangement = arrangementIn(csv);
+    if (!arrangement)
+        return tl::unexpected(arrangement.error());
+    OrderedJson answer;
+    answer["file"] = csv;
+    addCounts(answer, *arrangement);
+    return textOf(answer);
+}
+
+Answer importRegister(const Import& import) {
+    const Checked<Arrangement> arrangement = arrangementIn(import.csv);
+    const Checked<std::vector<Fact>> facts = factsIn(import.history);
+    Complaints faults;
+    if (!arrangement)
+        faults = arrangement.error();
+    if (!facts)
+        faults.insert(faults.end(), facts.error().begin(), facts.error().end());
+    if (!faults.empty())
+        return tl::unexpected(faults);
+
+    if (!import.dry_run) {
+        std::error_code ignored;
+        const bool was_there = std::filesystem::exists(import.into, ignored);
+        if (const Done done = takenIn(import.into, *arrangement, *facts); !done) {
+            if (!was_there)
+                takeAway(import.into);
+            return refused(done.error());
+        }
+    }
+    OrderedJson answer;
+    answer["file"] = import.csv;
+    answer["register"] = import.into;
+    addCounts(answer, *arrangement);
+    answer["facts"] = facts->size();
+    answer["dry_run"] = import.dry_run;
+    return textOf(answer);
+}
+
+Answer exportRegister(const std::string& path, const std::string& to) {
+    const auto opened = openedRegister(path);
+    if (!opened)
+        return refused(opened.error());
+    if (opened->arrangement.particulars.name.empty() && opened->arrangement.doors.empty())
+        return refused({path, "this register holds no vessel yet", "Import one first."});
+    const std::string csv = csvFrom(opened->arrangement);
+    if (to == "-")
+        return csv;
+    if (const Done done = writeDurably(to, std::as_bytes(std::span(csv))); !done)
+        return refused(done.error());
+    OrderedJson answer;
+    answer["register"] = path;
+    answer["file"] = to;
+    addCounts(answer, opened->arrangement);
+    return textOf(answer);
+}
+
+} // namespace latchround::headless

@@ -1,0 +1,28 @@
+// register check, register import, register export.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "app/headless/answer.h"
+
+namespace latchround::headless {
+
+/// Reads the whole file and changes nothing.
+Answer checkRegisterFile(const std::string& csv);
+
+struct Import {
+    std::string csv;
+    std::string into;                   ///< register, begun where there is none
+    std::optional<std::string> history; ///< facts as JSON Lines
+    bool dry_run = false;
+};
+
+/// Files are read whole before the register is touched. A register that was begun for an import
+/// that is then refused is taken away again.
+Answer importRegister(const Import& import);
+
+/// To a file, or to standard output where `to` is "-".
+Answer exportRegister(const std::string& path, const std::string& to);
+
+} // namespace latchround::headless

@@ -1,0 +1,131 @@
+#include "app/headless/walkdown_command.h"
+
+#include <array>
+#include <cstdio>
+
+#include "app/exchange/grade_json.h"
+#include "app/headless/json_answer.h"
+#include "app/headless/opened_register.h"
+#include "app/headless/text_table.h"
+#include "core/evidence/moment_text.h"
+#include "core/grading/graded_walkdown.h"
+
+namespace latchround::headless {
+
+namespace {
+
+struct Shown {
+    const Walkdown& walkdown;
+    const std::vector<GradedDoor>& doors;
+    std::vector<ActingZone> zones;
+    Tally tally;
+};
+
+std::string joinedBy(const std::vector<std::string>& words, const char* between) {
+    std::string all;
+    for (const std::string& each : words)
+        all += (all.empty() ? "" : between) + each;
+    return all;
+}
+
+std::string worstRow(const GradedDoor& door) {
+    const auto rows = askedWorstFirst(door.grade);
+    if (rows.empty() || isWorse(Verdict::Untested, rows.front()->verdict))
+        return {};
+    return rows.front()->requirement->words + ": " + inWords(rows.front()->reason);
+}
+
+std::string doorTable(const std::vector<GradedDoor>& doors) {
+    TextTable table({"door", "deck", "place", "boundary", "kind", "verdict", "done", "worst row"});
+    for (const GradedDoor& door : doors)
+        table.add({door.door->number, door.door->deck,
+                   std::string(door.boundary ? word(door.boundary->place) : "-"),
+                   door.door->boundary, std::string(word(door.door->kind)),
+                   std::string(word(door.grade.verdict)), isDone(door) ? "yes" : "no",
+                   worstRow(door)});
+    return table.text();
+}
+
+/// Doors of one verdict that somebody still has to do something about.
+std::string openLine(const std::vector<GradedDoor>& doors, Verdict verdict) {
+    std::vector<std::string> numbers;
+    for (const GradedDoor& door : doors)
+        if (door.grade.verdict == verdict)
+            numbers.push_back(door.door->number);
+    if (numbers.empty())
+        return {};
+    return "  " + std::string(word(verdict)) + " (" + std::to_string(numbers.size()) +
+           "): " + joinedBy(numbers, ", ") + "\n";
+}
+
+std::string openDoors(const std::vector<GradedDoor>& doors) {
+    std::string lines;
+    for (const Verdict verdict :
+         {Verdict::Unsatisfactory, Verdict::Judge, Verdict::TimeAgain, Verdict::Untested})
+        lines += openLine(doors, verdict);
+    return lines.empty() ? "No door is open.\n" : "Open doors:\n" + lines;
+}
+
+std::string metresText(double length_m) {
+    std::array<char, 32> text{};
+    std::snprintf(text.data(), text.size(), "%.1f m", length_m);
+    return text.data();
+}
+
+std::string zoneLines(const std::vector<ActingZone>& zones) {
+    std::string lines;
+    for (const ActingZone& zone : zones)
+        lines += "Zones " + joinedBy(zone.zones, ", ") +
+                 " act as one: " + metresText(zone.length_m) + " against " +
+                 metresText(zone_length_rule_m) + " as a rule and " +
+                 metresText(zone_length_most_m) + " at most (SOLAS II-2/9.2.2.1.2), through " +
+                 joinedBy(zone.doors, ", ") + ".\n";
+    return lines;
+}
+
+std::string readable(const OpenedRegister& from, const Shown& shown, const Catalogue& catalogue) {
+    const Walkdown& walkdown = shown.walkdown;
+    std::string text = from.arrangement.particulars.name + ", " +
+                       std::string(word(walkdown.plan.purpose)) + " walkdown " + walkdown.id +
+                       "\nBegun " + rfc3339Text(walkdown.begun_by.when) + ", ";
+    text += walkdown.end ? "ended " + rfc3339Text(walkdown.end->stamp.when) : "under way";
+    text += "; " + std::to_string(shown.tally.done) + " of " + std::to_string(shown.tally.doors) +
+            " doors done\n\n" + doorTable(shown.doors) + "\n" + openDoors(shown.doors) +
+            zoneLines(shown.zones) + "\nCatalogue: " + catalogue.edition + "\n" +
+            catalogue.deference + "\n";
+    return text;
+}
+
+std::string asJson(const OpenedRegister& from, const Shown& shown, const Catalogue& catalogue) {
+    OrderedJson answer;
+    answer["vessel"] = from.arrangement.particulars.name;
+    OrderedJson& walkdown = answer["walkdown"];
+    walkdown["id"] = shown.walkdown.id;
+    walkdown["purpose"] = word(shown.walkdown.plan.purpose);
+    walkdown["begun"] = rfc3339Text(shown.walkdown.begun_by.when);
+    if (shown.walkdown.end)
+        walkdown["ended"] = rfc3339Text(shown.walkdown.end->stamp.when);
+    walkdown["doors"] = shown.tally.doors;
+    walkdown["done"] = shown.tally.done;
+    std::vector<DoorGrade> grades;
+    for (const GradedDoor& door : shown.doors)
+        grades.push_back(door.grade);
+    answer.update(OrderedJson::parse(gradeOutputJson(catalogue, grades, shown.zones)));
+    return textOf(answer);
+}
+
+} // namespace
+
+Answer showWalkdown(const Show& show, const Catalogue& catalogue) {
+    const auto opened = openedRegister(show.path);
+    if (!opened)
+        return refused(opened.error());
+    const auto walkdown = chosenWalkdown(*opened, show.walkdown, show.path);
+    if (!walkdown)
+        return refused(walkdown.error());
+    const auto doors = gradeWalkdown(opened->arrangement, opened->ledger, *walkdown, catalogue);
+    const Shown shown{*walkdown, doors, actingZones(opened->arrangement, doors), tallyOf(doors)};
+    return show.json ? asJson(*opened, shown, catalogue) : readable(*opened, shown, catalogue);
+}
+
+} // namespace latchround::headless

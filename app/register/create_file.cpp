@@ -1,0 +1,108 @@
+#include "app/register/create_file.h"
+
+#include <QFile>
+#include <QFileInfo>
+#include <QUuid>
+
+#include "app/register/migrations.h"
+#include "app/register/register_format.h"
+#include "app/register/sqlite_connection.h"
+#include "app/register/transaction.h"
+
+#ifdef Q_OS_UNIX
+#include <fcntl.h>
+#include <unistd.h>
+#endif
+
+namespace latchround {
+
+namespace {
+
+/// A log left without its register would be played into the new file.
+Done refuseStrayLogs(const QString& file) {
+    for (const QString& ending : {QStringLiteral("-wal"), QStringLiteral("-journal")})
+        if (QFileInfo info(file + ending); info.exists() && info.size() > 0)
+            return tl::unexpected(Complaint{file.toStdString(),
+                                            "the register is missing but \"" +
+                                                info.fileName().toStdString() +
+                                                "\" beside it holds entries of it.",
+                                            "Put the register back beside it, or move that file "
+                                            "away to begin a new register."});
+    return {};
+}
+
+/// A rename is durable once its folder is flushed.
+bool flushFolder([[maybe_unused]] const QString& folder) {
+#ifdef Q_OS_UNIX
+    const int descriptor =
+        ::open(QFile::encodeName(folder).constData(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+    if (descriptor < 0)
+        return false;
+    const bool flushed = ::fsync(descriptor) == 0;
+    ::close(descriptor);
+    return flushed;
+#else
+    return true;
+#endif
+}
+
+Done fill(SqliteConnection& connection) {
+    // EXTRA also flushes the folder after the rollback journal is gone. WAL comes with the first
+    // opening: this way application_id stands in the file itself from its first byte on.
+    const std::string preamble =
+        "PRAGMA synchronous=EXTRA; PRAGMA foreign_keys=ON; PRAGMA application_id=" +
+        std::to_string(register_application_id);
+    if (Done done = connection.script(preamble.c_str()); !done)
+        return done;
+    if (Done done = migrate(connection, migrations()); !done)
+        return done;
+    const QString id = QUuid::createUuid().toString(QUuid::WithoutBraces);
+    const Result<int> device =
+        connection.run("INSERT INTO this_device (only_row, id) VALUES (1, ?)", {id});
+    if (!device)
+        return tl::unexpected(device.error());
+    return {};
+}
+
+Done buildAt(const QString& file, const OpenOptions& options) {
+    auto connection =
+        SqliteConnection::connect(file, FileMode::Create, options.vfs, options.busy_timeout_ms);
+    if (!connection)
+        return tl::unexpected(connection.error());
+    return fill(**connection);
+}
+
+} // namespace
+
+Done createRegisterFile(const QString& file, const OpenOptions& options) {
+    const QFileInfo folder(QFileInfo(file).absolutePath());
+    if (!folder.isDir())
+        return tl::unexpected(Complaint{file.toStdString(), "the folder does not exist.",
+                                        "Make the folder or choose another place."});
+    if (!folder.isWritable())
+        return tl::unexpected(Complaint{file.toStdString(), "you may not write to this folder.",
+                                        "Choose another folder."});
+    if (Done done = refuseStrayLogs(file); !done)
+        return done;
+    const QString beside =
+        file + QStringLiteral(".new-") + QUuid::createUuid().toString(QUuid::Id128).left(8);
+    if (Done done = buildAt(beside, options); !done) {
+        QFile::remove(beside);
+        QFile::remove(beside + QStringLiteral("-journal"));
+        done.error().where = file.toStdString();
+        return done;
+    }
+    if (!QFile::rename(beside, file)) { // never over another file
+        QFile::remove(beside);
+        if (!QFileInfo::exists(file))
+            return tl::unexpected(Complaint{file.toStdString(),
+                                            "the new register cannot be put in its place.",
+                                            "Choose another folder."});
+    }
+    if (!flushFolder(folder.filePath()))
+        return tl::unexpected(Complaint{file.toStdString(), "the disk reports a fault.",
+                                        "Try again; if it comes back, choose another disk."});
+    return {};
+}
+
+} // namespace latchround

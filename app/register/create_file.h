@@ -1,0 +1,16 @@
+// Makes a new, empty register file. It appears under its name complete or not at all: it is built
+// beside its place, flushed, and then renamed.
+#pragma once
+
+#include <QString>
+
+#include "app/register/open_options.h"
+#include "core/store/register.h"
+
+namespace latchround {
+
+/// `file`: absolute path where nothing is yet. Another program that is quicker wins; that is no
+/// fault.
+Done createRegisterFile(const QString& file, const OpenOptions& options);
+
+} // namespace latchround

@@ -1,0 +1,202 @@
+#include "app/register/fact_rows_read.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+#include <string>
+
+#include "app/register/fact_header.h"
+
+namespace latchround {
+
+namespace {
+
+// Columns 0 to 7 of every question; the body's own begin at 8.
+constexpr std::string_view header_columns =
+    "f.id, f.utc_ms, f.ship_offset_minutes, f.person, f.device, f.supersedes, f.walkdown, f.door";
+constexpr int walkdown_column = 6;
+constexpr int door_column = 7;
+constexpr int b = 8;
+
+Stamp stampOf(const Row& row) {
+    return {
+        row.text(0), {row.whole(1), row.smallWhole(2)}, row.text(3), row.text(4), row.textIfAny(5)};
+}
+
+std::string walkdownOf(const Row& row) {
+    return row.text(walkdown_column);
+}
+
+std::string doorOf(const Row& row) {
+    return row.text(door_column);
+}
+
+struct BodyRows {
+    std::string_view columns;
+    FactBody (*read)(Row& row);
+};
+
+/// In the order of FactBody's alternatives, as fact_kinds. Braces evaluate from left to right.
+constexpr std::array<BodyRows, fact_kinds.size()> body_rows{{
+    {"b.name, b.role",
+     [](Row& r) -> FactBody {
+         return PersonJoined{r.text(b), r.text(b + 1)};
+     }},
+    {"b.purpose, b.scope, b.heel_deg, b.control_station, b.channel, b.start_word, b.stop_word, "
+     "b.may_stop,"
+     " b.brief_read",
+     [](Row& r) -> FactBody {
+         return WalkdownBegun{r.word(b, purposeFrom), {},
+                              r.text(b + 1),          {},
+                              r.real(b + 2),          r.text(b + 3),
+                              r.text(b + 4),          r.text(b + 5),
+                              r.text(b + 6),          r.text(b + 7),
+                              r.flag(b + 8)};
+     }},
+    {"b.remark",
+     [](Row& r) -> FactBody {
+         return WalkdownEnded{walkdownOf(r), r.text(b)};
+     }},
+    {"b.requirement, b.side, b.answer",
+     [](Row& r) -> FactBody {
+         return Observation{walkdownOf(r), doorOf(r), r.text(b), r.word(b + 1, sideFrom),
+                            r.word(b + 2, answerFrom)};
+     }},
+    {"b.state, b.fire_class",
+     [](Row& r) -> FactBody {
+         return PlateRead{walkdownOf(r), doorOf(r), r.word(b, plateStateFrom),
+                          r.wordIfAny(b + 1, fireClassFrom)};
+     }},
+    {"b.requirement, b.value, b.unit",
+     [](Row& r) -> FactBody {
+         return MeasuredValue{walkdownOf(r), doorOf(r), r.text(b), r.real(b + 1), r.text(b + 2)};
+     }},
+    {"b.run_kind, b.release, b.heel_deg",
+     [](Row& r) -> FactBody {
+         return RunStarted{walkdownOf(r), doorOf(r), r.word(b, runKindFrom),
+                           r.word(b + 1, releaseFrom), r.real(b + 2)};
+     }},
+    {"b.run, b.mark, b.event_ms, b.steady_ns, b.input_device, b.by_hand_ns",
+     [](Row& r) -> FactBody {
+         return Mark{r.text(b),
+                     r.word(b + 1, markKindFrom),
+                     r.wholeIfAny<std::uint32_t>(b + 2),
+                     r.wholeIfAny<std::int64_t>(b + 3),
+                     r.word(b + 4, inputDeviceFrom),
+                     r.wholeIfAny<std::int64_t>(b + 5)};
+     }},
+    {"b.run, b.outcome, b.reason",
+     [](Row& r) -> FactBody {
+         return RunEnded{r.text(b), r.word(b + 1, runOutcomeFrom), r.text(b + 2)};
+     }},
+    {"b.question, b.confirmed",
+     [](Row& r) -> FactBody {
+         return CautionAnswered{walkdownOf(r), doorOf(r), r.text(b), r.flag(b + 1)};
+     }},
+    {"b.text",
+     [](Row& r) -> FactBody {
+         return Note{walkdownOf(r), doorOf(r), r.text(b)};
+     }},
+    {"b.sha256, b.media_type, b.caption, b.requirement",
+     [](Row& r) -> FactBody {
+         return Photograph{walkdownOf(r), doorOf(r),     r.text(b),
+                           r.text(b + 1), r.text(b + 2), r.text(b + 3)};
+     }},
+    {"b.requirement, b.text",
+     [](Row& r) -> FactBody {
+         return Deficiency{walkdownOf(r), doorOf(r), r.text(b), r.text(b + 1)};
+     }},
+    {"b.requirement, b.reason",
+     [](Row& r) -> FactBody {
+         return CouldNotTest{walkdownOf(r), doorOf(r), r.text(b), r.text(b + 1)};
+     }},
+    {"b.requirement, b.satisfactory, b.reason",
+     [](Row& r) -> FactBody {
+         return Judgement{walkdownOf(r), doorOf(r), r.text(b), r.flag(b + 1), r.text(b + 2)};
+     }},
+    {"b.reason", [](Row& r) -> FactBody { return TakenBack{r.text(b)}; }},
+}};
+
+std::string question(std::size_t kind) {
+    return "SELECT " + std::string(header_columns) + ", " + std::string(body_rows[kind].columns) +
+           " FROM fact AS f JOIN " + std::string(fact_kinds[kind].table) + " AS b ON b.fact = f.id";
+}
+
+using Lists = std::map<FactId, std::vector<std::string>>;
+
+Result<Lists> readLists(SqliteConnection& connection, std::string_view sql) {
+    Lists lists;
+    const Done done =
+        connection.each(sql, {}, [&](Row& row) { lists[row.text(0)].push_back(row.text(1)); });
+    if (!done)
+        return tl::unexpected(done.error());
+    return lists;
+}
+
+/// Walkdowns are few, a handful a year: their lists are read whole even for one fact.
+Done fillWalkdowns(SqliteConnection& connection, std::vector<Fact>& facts) {
+    const bool any = std::any_of(facts.begin(), facts.end(), [](const Fact& fact) {
+        return std::holds_alternative<WalkdownBegun>(fact.body);
+    });
+    if (!any)
+        return {};
+    Result<Lists> team =
+        readLists(connection, "SELECT fact, name FROM walkdown_team ORDER BY fact, seq");
+    if (!team)
+        return tl::unexpected(team.error());
+    Result<Lists> doors =
+        readLists(connection, "SELECT fact, door FROM walkdown_door ORDER BY fact, seq");
+    if (!doors)
+        return tl::unexpected(doors.error());
+    for (Fact& fact : facts)
+        if (auto* begun = std::get_if<WalkdownBegun>(&fact.body)) {
+            begun->team = std::move((*team)[fact.stamp.id]);
+            begun->doors = std::move((*doors)[fact.stamp.id]);
+        }
+    return {};
+}
+
+Done collect(SqliteConnection& connection, std::size_t kind, const std::string& condition,
+             const Values& values, std::vector<Fact>& facts) {
+    return connection.each(question(kind) + condition, values, [&](Row& row) {
+        FactBody body = body_rows[kind].read(row);
+        facts.push_back({stampOf(row), std::move(body)});
+    });
+}
+
+} // namespace
+
+Result<std::vector<Fact>> readFacts(SqliteConnection& connection) {
+    std::vector<Fact> facts;
+    Done done;
+    for (std::size_t kind = 0; kind < fact_kinds.size() && done; ++kind)
+        done = collect(connection, kind, "", {}, facts);
+    if (done)
+        done = fillWalkdowns(connection, facts);
+    if (!done)
+        return tl::unexpected(done.error());
+    std::sort(facts.begin(), facts.end(),
+              [](const Fact& left, const Fact& right) { return left.stamp.id < right.stamp.id; });
+    return facts;
+}
+
+Result<std::optional<Fact>> readFact(SqliteConnection& connection, const FactId& id) {
+    const auto word = connection.single("SELECT kind FROM fact WHERE id = ?", {sqlText(id)});
+    if (!word)
+        return tl::unexpected(word.error());
+    std::vector<Fact> facts;
+    for (std::size_t kind = 0; kind < fact_kinds.size(); ++kind) {
+        if (fact_kinds[kind].word != *word)
+            continue;
+        Done done = collect(connection, kind, " WHERE f.id = ?", {sqlText(id)}, facts);
+        if (done)
+            done = fillWalkdowns(connection, facts);
+        if (!done)
+            return tl::unexpected(done.error());
+    }
+    if (facts.empty())
+        return std::optional<Fact>();
+    return std::optional(std::move(facts.front()));
+}
+
+} // namespace latchround

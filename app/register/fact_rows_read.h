@@ -1,0 +1,18 @@
+// Facts back out of their rows, exactly as they were recorded.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "app/register/sqlite_connection.h"
+#include "core/evidence/fact.h"
+
+namespace latchround {
+
+/// All facts in the order of their ids. Call inside a read transaction.
+Result<std::vector<Fact>> readFacts(SqliteConnection& connection);
+
+/// One fact, if it is there.
+Result<std::optional<Fact>> readFact(SqliteConnection& connection, const FactId& id);
+
+} // namespace latchround

@@ -1,0 +1,146 @@
+#include "app/register/fact_rows_write.h"
+
+#include "app/register/fact_header.h"
+
+namespace latchround {
+
+namespace {
+
+/// Writes the body of one fact; one overload a kind. The id comes from the stamp.
+class BodyWriter {
+public:
+    BodyWriter(SqliteConnection& connection, const FactId& id)
+        : m_connection(connection)
+        , m_id(sqlText(id)) {}
+
+    Result<int> operator()(const PersonJoined& body) const {
+        return m_connection.run("INSERT INTO person_joined (fact, name, role) VALUES (?,?,?)",
+                                {m_id, sqlText(body.name), sqlText(body.role)});
+    }
+    Result<int> operator()(const WalkdownBegun& body) const {
+        Result<int> result = m_connection.run(
+            "INSERT INTO walkdown_begun (fact, purpose, scope, heel_deg, control_station, channel,"
+            " start_word, stop_word, may_stop, brief_read) VALUES (?,?,?,?,?,?,?,?,?,?)",
+            {m_id, sqlText(word(body.purpose)), sqlText(body.scope), body.heel_deg,
+             sqlText(body.control_station), sqlText(body.channel), sqlText(body.start_word),
+             sqlText(body.stop_word), sqlText(body.may_stop), sqlFlag(body.brief_read)});
+        if (result)
+            result = list("INSERT INTO walkdown_team (fact, seq, name) VALUES (?,?,?)", body.team);
+        if (result)
+            result = list("INSERT INTO walkdown_door (fact, seq, door) VALUES (?,?,?)", body.doors);
+        return result;
+    }
+    Result<int> operator()(const WalkdownEnded& body) const {
+        return m_connection.run("INSERT INTO walkdown_ended (fact, remark) VALUES (?,?)",
+                                {m_id, sqlText(body.remark)});
+    }
+    Result<int> operator()(const Observation& body) const {
+        return m_connection.run(
+            "INSERT INTO observation (fact, requirement, side, answer) VALUES (?,?,?,?)",
+            {m_id, sqlText(body.requirement), sqlText(word(body.side)),
+             sqlText(word(body.answer))});
+    }
+    Result<int> operator()(const PlateRead& body) const {
+        return m_connection.run("INSERT INTO plate_read (fact, state, fire_class) VALUES (?,?,?)",
+                                {m_id, sqlText(word(body.state)),
+                                 body.fire_class ? sqlText(word(*body.fire_class)) : QVariant()});
+    }
+    Result<int> operator()(const MeasuredValue& body) const {
+        return m_connection.run(
+            "INSERT INTO measured_value (fact, requirement, value, unit) VALUES (?,?,?,?)",
+            {m_id, sqlText(body.requirement), body.value, sqlText(body.unit)});
+    }
+    Result<int> operator()(const RunStarted& body) const {
+        return m_connection.run(
+            "INSERT INTO run_started (fact, run_kind, release, heel_deg) VALUES (?,?,?,?)",
+            {m_id, sqlText(word(body.kind)), sqlText(word(body.release)), body.heel_deg});
+    }
+    Result<int> operator()(const Mark& body) const {
+        return m_connection.run(
+            "INSERT INTO mark (fact, run, mark, event_ms, steady_ns, input_device, by_hand_ns)"
+            " VALUES (?,?,?,?,?,?,?)",
+            {m_id, sqlText(body.run), sqlText(word(body.kind)), sqlWholeOrNull(body.event_ms),
+             sqlWholeOrNull(body.steady_ns), sqlText(word(body.device)),
+             sqlWholeOrNull(body.by_hand_ns)});
+    }
+    Result<int> operator()(const RunEnded& body) const {
+        return m_connection.run(
+            "INSERT INTO run_ended (fact, run, outcome, reason) VALUES (?,?,?,?)",
+            {m_id, sqlText(body.run), sqlText(word(body.outcome)), sqlText(body.reason)});
+    }
+    Result<int> operator()(const CautionAnswered& body) const {
+        return m_connection.run(
+            "INSERT INTO caution_answered (fact, question, confirmed) VALUES (?,?,?)",
+            {m_id, sqlText(body.question), sqlFlag(body.confirmed)});
+    }
+    Result<int> operator()(const Note& body) const {
+        return m_connection.run("INSERT INTO note (fact, text) VALUES (?,?)",
+                                {m_id, sqlText(body.text)});
+    }
+    Result<int> operator()(const Photograph& body) const {
+        return m_connection.run(
+            "INSERT INTO photograph (fact, sha256, media_type, caption, requirement)"
+            " VALUES (?,?,?,?,?)",
+            {m_id, sqlText(body.sha256), sqlText(body.media_type), sqlText(body.caption),
+             sqlText(body.requirement)});
+    }
+    Result<int> operator()(const Deficiency& body) const {
+        return m_connection.run("INSERT INTO deficiency (fact, requirement, text) VALUES (?,?,?)",
+                                {m_id, sqlText(body.requirement), sqlText(body.text)});
+    }
+    Result<int> operator()(const CouldNotTest& body) const {
+        return m_connection.run(
+            "INSERT INTO could_not_test (fact, requirement, reason) VALUES (?,?,?)",
+            {m_id, sqlText(body.requirement), sqlText(body.reason)});
+    }
+    Result<int> operator()(const Judgement& body) const {
+        return m_connection.run(
+            "INSERT INTO judgement (fact, requirement, satisfactory, reason) VALUES (?,?,?,?)",
+            {m_id, sqlText(body.requirement), sqlFlag(body.satisfactory), sqlText(body.reason)});
+    }
+    Result<int> operator()(const TakenBack& body) const {
+        return m_connection.run("INSERT INTO taken_back (fact, reason) VALUES (?,?)",
+                                {m_id, sqlText(body.reason)});
+    }
+
+private:
+    Result<int> list(std::string_view sql, const std::vector<std::string>& entries) const {
+        Result<int> result = 0;
+        for (std::size_t i = 0; i < entries.size() && result; ++i)
+            result = m_connection.run(
+                sql, {m_id, sqlWhole(static_cast<std::int64_t>(i)), sqlText(entries[i])});
+        return result;
+    }
+
+    SqliteConnection& m_connection;
+    QVariant m_id;
+};
+
+QVariant textOrNull(const std::optional<std::string>& text) {
+    return text ? sqlText(*text) : QVariant();
+}
+
+} // namespace
+
+Result<Written> writeFact(SqliteConnection& connection, const Fact& fact) {
+    const Stamp& stamp = fact.stamp;
+    const FactReferences references = referencesOf(fact.body);
+    const Result<int> header =
+        connection.run("INSERT INTO fact (id, kind, utc_ms, ship_offset_minutes, person, device, "
+                       "supersedes, walkdown, door)"
+                       " VALUES (?,?,?,?,?,?,?,?,?) ON CONFLICT (id) DO NOTHING",
+                       {sqlText(stamp.id), sqlText(fact_kinds[fact.body.index()].word),
+                        sqlWhole(stamp.when.utc_ms), stamp.when.ship_offset_minutes,
+                        sqlText(stamp.person), sqlText(stamp.device), textOrNull(stamp.supersedes),
+                        textOrNull(references.walkdown), textOrNull(references.door)});
+    if (!header)
+        return tl::unexpected(header.error());
+    if (*header == 0)
+        return Written::AlreadyThere;
+    const Result<int> body = std::visit(BodyWriter(connection, stamp.id), fact.body);
+    if (!body)
+        return tl::unexpected(body.error());
+    return Written::New;
+}
+
+} // namespace latchround

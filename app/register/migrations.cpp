@@ -1,0 +1,67 @@
+#include "app/register/migrations.h"
+
+#include <array>
+#include <cstdlib>
+#include <string>
+
+#include "app/register/transaction.h"
+#include "register_sql.h"
+
+namespace latchround {
+
+namespace {
+
+constexpr std::array<Migration, 1> shipped{{{1, register_1_sql}}};
+
+Done runStep(SqliteConnection& connection, const Migration& step) {
+    Result<Transaction> transaction = Transaction::begin(connection, Transaction::Kind::Write);
+    if (!transaction)
+        return tl::unexpected(transaction.error());
+    // Asked again under the write lock: another program may have done the step meanwhile.
+    const Result<std::string> version = connection.single("PRAGMA user_version");
+    if (!version)
+        return tl::unexpected(version.error());
+    if (std::atoi(version->c_str()) >= step.version)
+        return {};
+    const std::string numbered = "PRAGMA user_version=" + std::to_string(step.version);
+    if (Done done = connection.script(step.sql); !done)
+        return done;
+    if (Done done = connection.script(numbered.c_str()); !done)
+        return done;
+    const Result<std::string> dangling = connection.single("PRAGMA foreign_key_check");
+    if (!dangling)
+        return tl::unexpected(dangling.error());
+    if (!dangling->empty())
+        return tl::unexpected(
+            Complaint{connection.where(),
+                      "bringing the register to this program's form would leave rows "
+                      "of " +
+                          *dangling + " without what they refer to: NOT changed.",
+                      "Open it with the program that wrote it."});
+    return transaction->commit();
+}
+
+} // namespace
+
+std::span<const Migration> migrations() {
+    return shipped;
+}
+
+int currentVersion() {
+    return shipped.back().version;
+}
+
+Done migrate(SqliteConnection& connection, std::span<const Migration> steps) {
+    const Result<std::string> version = connection.single("PRAGMA user_version");
+    if (!version)
+        return tl::unexpected(version.error());
+    for (const Migration& step : steps) {
+        if (step.version <= std::atoi(version->c_str()))
+            continue;
+        if (Done done = runStep(connection, step); !done)
+            return done;
+    }
+    return {};
+}
+
+} // namespace latchround

@@ -1,0 +1,19 @@
+// How a register file is opened. The defaults are what ships; the other members let a test stand
+// between SQLite and the disk without another code path.
+#pragma once
+
+#include <functional>
+
+#include <QString>
+
+struct sqlite3;
+
+namespace latchround {
+
+struct OpenOptions {
+    int busy_timeout_ms = 5000; ///< how long a write waits for another program's write
+    QString vfs;                ///< name of a VFS known to SQLite; empty: the system's own
+    std::function<void(sqlite3*)> after_open; ///< last step of opening; empty: none
+};
+
+} // namespace latchround

@@ -1,0 +1,167 @@
+#include "app/register/open_sequence.h"
+
+#include <cstdlib>
+#include <utility>
+
+#include <QFileInfo>
+#include <sqlite3.h>
+
+#include "app/register/file_header.h"
+#include "app/register/migrations.h"
+#include "app/register/register_format.h"
+
+namespace latchround {
+
+namespace {
+
+tl::unexpected<Complaint> refusal(const std::string& where, const std::string& what,
+                                  const std::string& remedy) {
+    return tl::unexpected(Complaint{where, what, remedy});
+}
+
+Done judgeVersion(const std::string& where, std::int64_t version) {
+    if (version > currentVersion())
+        return refusal(where,
+                       "the register was written by a newer program (version " +
+                           std::to_string(version) + "; this one knows up to " +
+                           std::to_string(currentVersion()) + ").",
+                       "Update this program, then open it again.");
+    if (version < 1)
+        return refusal(where, "the register was never finished.", "Open the last backup instead.");
+    return {};
+}
+
+Done judgeHeader(const std::string& where, const FileHeader& header) {
+    if (header.size == 0)
+        return refusal(where, "the file is empty; it is no vessel register.",
+                       "Delete it to begin a new register of this name, or choose another file.");
+    if (!header.is_sqlite || header.application_id != register_application_id)
+        return refusal(where, "this is no vessel register of Latchround.", "Choose another file.");
+    return judgeVersion(where, header.user_version);
+}
+
+Done judgePlace(const QString& file) {
+    const QFileInfo info(file);
+    const QFileInfo folder(info.absolutePath());
+    if (!info.isFile())
+        return refusal(file.toStdString(), "this is not a file.", "Choose another file.");
+    if (!info.isReadable())
+        return refusal(file.toStdString(), "you may not read this file.",
+                       "Copy it to a folder of your own and open it there.");
+    if (!info.isWritable() || !folder.isWritable())
+        return refusal(file.toStdString(),
+                       "the register lies in a read-only place; nothing could be recorded.",
+                       "Copy it to a folder you may write to and open it there.");
+    return {};
+}
+
+/// Sets a pragma and believes only what SQLite says when asked again.
+Done insist(SqliteConnection& connection, const char* set, const char* ask, const char* expected) {
+    if (const auto answer = connection.single(set); !answer)
+        return tl::unexpected(answer.error());
+    const auto answer = connection.single(ask);
+    if (!answer)
+        return tl::unexpected(answer.error());
+    if (*answer != expected)
+        return refusal(connection.where(),
+                       std::string("SQLite does not accept \"") + set + "\" here (it answers " +
+                           *answer + "), so entries would not be safe.",
+                       "Copy the register to a disk of this computer and open it there.");
+    return {};
+}
+
+Done judgeContent(SqliteConnection& connection) {
+    const auto version = connection.single("PRAGMA user_version");
+    if (!version)
+        return tl::unexpected(version.error());
+    if (Done done = judgeVersion(connection.where(), std::atoll(version->c_str())); !done)
+        return done;
+    const auto sound = connection.single("PRAGMA quick_check(1)");
+    if (!sound)
+        return tl::unexpected(sound.error());
+    if (*sound != "ok")
+        return refusal(connection.where(), "the file is damaged (" + *sound + ").",
+                       "Open the last backup instead.");
+    return {};
+}
+
+Done demandDurability(SqliteConnection& connection) {
+    if (const auto mode = connection.single("PRAGMA journal_mode=WAL"); !mode)
+        return tl::unexpected(mode.error());
+    if (Done done = insist(connection, "PRAGMA synchronous=FULL", "PRAGMA synchronous", "2"); !done)
+        return done;
+    if (Done done = insist(connection, "PRAGMA foreign_keys=ON", "PRAGMA foreign_keys", "1"); !done)
+        return done;
+    const auto mode = connection.single("PRAGMA journal_mode");
+    if (!mode)
+        return tl::unexpected(mode.error());
+    if (*mode != "wal")
+        return refusal(connection.where(), "this disk cannot hold a write-ahead log.",
+                       "Copy the register to a disk of this computer and open it there.");
+    return {};
+}
+
+Done checkAll(SqliteConnection& connection, const OpenOptions& options) {
+    sqlite3* handle = connection.handle();
+    if (Done done = insist(connection, "PRAGMA trusted_schema=OFF", "PRAGMA trusted_schema", "0");
+        !done)
+        return done;
+    const std::string timeout = std::to_string(options.busy_timeout_ms);
+    if (Done done = insist(connection, ("PRAGMA busy_timeout=" + timeout).c_str(),
+                           "PRAGMA busy_timeout", timeout.c_str());
+        !done)
+        return done;
+    if (Done done = judgeContent(connection); !done)
+        return done;
+    // Asked only now: SQLite may fall back to reading when the file is opened.
+    if (sqlite3_db_readonly(handle, "main") != 0)
+        return refusal(connection.where(),
+                       "the register lies in a read-only place; nothing could be recorded.",
+                       "Copy it to a folder you may write to and open it there.");
+    if (Done done = demandDurability(connection); !done)
+        return done;
+    return migrate(connection, migrations());
+}
+
+/// What a log left by a crash or a fault holds can be read, but it may never have been flushed: a
+/// fact that failed to be saved could lie there and pass for saved. A checkpoint flushes the log
+/// before all else.
+Done flushLog(SqliteConnection& connection) {
+    if (const auto flushed = connection.single("PRAGMA wal_checkpoint(PASSIVE)"); !flushed)
+        return tl::unexpected(flushed.error());
+    return {};
+}
+
+} // namespace
+
+Result<std::unique_ptr<SqliteConnection>> openRegisterFile(const QString& file,
+                                                           const OpenOptions& options) {
+    if (const Done place = judgePlace(file); !place)
+        return tl::unexpected(place.error());
+    const Result<FileHeader> header = readHeader(file, options.vfs);
+    if (!header)
+        return tl::unexpected(header.error());
+    if (const Done judged = judgeHeader(file.toStdString(), *header); !judged)
+        return tl::unexpected(judged.error());
+    const bool log_waits = QFileInfo(file + QStringLiteral("-wal")).size() > 0;
+    auto connection =
+        SqliteConnection::connect(file, FileMode::ReadWrite, options.vfs, options.busy_timeout_ms);
+    if (!connection)
+        return connection;
+    sqlite3* handle = (*connection)->handle();
+    // A refused file keeps its log as it was: closing would otherwise copy the log into it.
+    if (log_waits)
+        sqlite3_db_config(handle, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
+    if (Done done = checkAll(**connection, options); !done)
+        return tl::unexpected(done.error());
+    if (log_waits)
+        if (const Done flushed = flushLog(**connection); !flushed)
+            return tl::unexpected(flushed.error());
+    sqlite3_db_config(handle, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 0, nullptr);
+    (*connection)->setDoing(Doing::Reading);
+    if (options.after_open)
+        options.after_open(handle);
+    return connection;
+}
+
+} // namespace latchround

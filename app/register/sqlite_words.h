@@ -1,0 +1,22 @@
+// What SQLite's result codes mean to the person at the door: one plain sentence and what to do
+// next.
+#pragma once
+
+#include <string>
+
+#include "core/complaint.h"
+
+namespace latchround {
+
+/// What the program was about when the fault came; decides whether "NOT saved" has to be said.
+enum class Doing { Opening, Reading, Saving };
+
+/// `code`: extended result code (sqlite.org/rescode.html). `where`: the register file.
+/// `detail`: SQLite's own text; kept where no better sentence is known.
+Complaint complaintOf(int code, const std::string& detail, const std::string& where, Doing doing);
+
+/// Whether the register has to be opened afresh before the next write: after an I/O error the state
+/// of what was written is not known to this connection.
+bool needsReopening(int code);
+
+} // namespace latchround

@@ -1,0 +1,132 @@
+#include "app/report/cautions_section.h"
+
+#include <algorithm>
+
+#include "app/report/moment_words.h"
+#include "app/report/report_words.h"
+#include "core/safety/cautions.h"
+
+namespace latchround::report {
+
+namespace {
+
+using Answers = std::vector<Recorded<CautionAnswered>>;
+
+/// Answers given one after another by one person, before a question comes up again.
+std::vector<Answers> rounds(const Answers& answers) {
+    std::vector<Answers> all;
+    for (const auto& answer : answers) {
+        const bool again =
+            all.empty() || all.back().front().stamp.person != answer.stamp.person ||
+            std::ranges::any_of(all.back(), [&](const Recorded<CautionAnswered>& earlier) {
+                return earlier.body.question == answer.body.question;
+            });
+        if (again)
+            all.emplace_back();
+        all.back().push_back(answer);
+    }
+    return all;
+}
+
+/// The question's place in the list printed above the table; its id where it is not in it.
+QString questionNumber(const std::string& id) {
+    const auto questions = cautionsBeforeRelease();
+    for (std::size_t at = 0; at < questions.size(); ++at)
+        if (questions[at].id == id)
+            return QString::number(at + 1);
+    return QString::fromStdString(id);
+}
+
+QString numbersOf(const Answers& round, bool confirmed) {
+    QStringList numbers;
+    for (const auto& answer : round)
+        if (answer.body.confirmed == confirmed)
+            numbers << questionNumber(answer.body.question);
+    return numbers.isEmpty() ? say("none") : numbers.join(QStringLiteral(", "));
+}
+
+QString whenWords(const Answers& round) {
+    const Moment& first = round.front().stamp.when;
+    const Moment& last = round.back().stamp.when;
+    return first == last
+               ? dayAndTime(first)
+               : QStringLiteral("%1, %2 to %3")
+                     .arg(dayAndTime(first).chopped(6), timeOfDay(first), timeOfDay(last));
+}
+
+QString roundHtml(const Matter& matter, const GradedDoor& door, const Answers& round) {
+    const QString cells[] = {
+        QStringLiteral("<b>") + safe(door.door->number) + QStringLiteral("</b>"),
+        safe(personWords(matter, round.front().stamp.person)), safe(whenWords(round)),
+        safe(numbersOf(round, true)), safe(numbersOf(round, false))};
+    QString html = QStringLiteral("<tr>");
+    for (const QString& cell : cells)
+        html += QStringLiteral("<td>") + cell + QStringLiteral("</td>");
+    return html + QStringLiteral("</tr>");
+}
+
+/// Whether every question stood confirmed when the run began.
+bool wasArmedWithCare(const DoorEvidence& evidence, const RunRecord& run) {
+    DoorEvidence before;
+    std::ranges::copy_if(evidence.cautions, std::back_inserter(before.cautions),
+                         [&](const auto& answer) { return answer.stamp.id < run.id; });
+    std::ranges::copy_if(evidence.runs, std::back_inserter(before.runs),
+                         [&](const RunRecord& other) { return other.id < run.id; });
+    return mayArm(before);
+}
+
+QString withoutCareHtml(const Matter& matter) {
+    QStringList runs;
+    for (const GradedDoor& door : matter.doors)
+        for (const RunRecord& run : door.evidence.runs)
+            if (run.release == Release::Remote && !wasArmedWithCare(door.evidence, run))
+                runs << say("%1 on %2")
+                            .arg(QString::fromStdString(door.door->number),
+                                 dayAndTime(run.started));
+    if (runs.isEmpty())
+        return {};
+    return QStringLiteral("<p class=\"bad\">") +
+           safe(say("Released from the control station without all questions confirmed for that "
+                    "run: %1.")
+                    .arg(listed(runs))) +
+           QStringLiteral("</p>");
+}
+
+QString questionsHtml() {
+    QString html = QStringLiteral("<p>") +
+                   safe(say("Before a door is released from the control station these are to be "
+                            "confirmed:")) +
+                   QStringLiteral("</p><ol>");
+    for (const Caution& caution : cautionsBeforeRelease())
+        html +=
+            QStringLiteral("<li>") + safe(std::string(caution.question)) + QStringLiteral("</li>");
+    return html + QStringLiteral("</ol>");
+}
+
+} // namespace
+
+QString cautionsHtml(const Matter& matter) {
+    QString rows;
+    for (const GradedDoor& door : matter.doors)
+        for (const Answers& round : rounds(door.evidence.cautions))
+            rows += roundHtml(matter, door, round);
+    QString html =
+        QStringLiteral("<h2>") + safe(say("Cautions")) + QStringLiteral("</h2>") + questionsHtml();
+    if (rows.isEmpty())
+        html += QStringLiteral("<p>") + safe(say("None was answered on this walkdown.")) +
+                QStringLiteral("</p>");
+    else {
+        const auto column = [](const char* name, int percent) {
+            return QStringLiteral("<th align=\"left\" width=\"%1%\">").arg(percent) +
+                   safe(say(name)) + QStringLiteral("</th>");
+        };
+        html += QStringLiteral("<table class=\"lines small\" width=\"100%\" cellspacing=\"0\" "
+                               "cellpadding=\"3\"><thead><tr>") +
+                column("Door", 10) + column("Answered by", 28) + column("When", 32) +
+                column("Confirmed", 15) + column("Not confirmed", 15) +
+                QStringLiteral("</tr></thead><tbody>") + rows + QStringLiteral("</tbody></table>");
+    }
+    return html + withoutCareHtml(matter);
+}
+
+} // namespace latchround::report

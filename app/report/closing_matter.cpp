@@ -1,0 +1,78 @@
+#include "app/report/closing_matter.h"
+
+#include <QLocale>
+
+#include "app/report/moment_words.h"
+#include "app/report/report_words.h"
+#include "core/grading/row_check.h"
+#include "core/measure/conformity.h"
+#include "core/measure/reading.h"
+
+namespace latchround::report {
+
+namespace {
+
+QString item(const QString& words) {
+    return QStringLiteral("<li>") + safe(words) + QStringLiteral("</li>");
+}
+
+QString percent(double part) {
+    return QLocale().toString(100 * part, 'f', 0) + QStringLiteral("\u00a0%");
+}
+
+QString handTimingWords() {
+    const ThumbError thumb;
+    const QLocale locale;
+    return say("Times were taken by hand. A start and stop by thumb is given a standard "
+               "uncertainty of %1 s and a bias of at most %2 s either way; figures stand with "
+               "their expanded uncertainty U (k = 2). Reaction, sight of the leaf and the device "
+               "all belong to it: these are no laboratory times.")
+        .arg(locale.toString(thumb.spread_s, 'f', 2),
+             locale.toString(thumb.bias_half_width_s, 'f', 2));
+}
+
+QString decisionWords() {
+    return say("A figure is called satisfactory where it lies inside its limits with a "
+               "probability of at least %1, unsatisfactory where that is at most %2, and between "
+               "them it is to be timed again or left to judgement (JCGM 106:2012).")
+        .arg(percent(inside_from), percent(outside_to));
+}
+
+} // namespace
+
+QString standingCautionsHtml(const Matter& matter) {
+    const Catalogue& catalogue = matter.asked.catalogue;
+    return QStringLiteral("<h2>") + safe(say("How far this report reaches")) +
+           QStringLiteral("</h2><ul>") +
+           item(say("The flag Administration, approved plans and local rules stand above this "
+                    "report; grades are an aid to the surveyor's judgement.")) +
+           item(QString::fromStdString(catalogue.deference)) + item(handTimingWords()) +
+           item(decisionWords()) +
+           item(say("The rules speak of the upright ship: a time taken at more than %1° of heel "
+                    "is advice only.")
+                    .arg(QLocale().toString(upright_within_deg, 'f', 0))) +
+           item(say("It says what was seen at the doors named, at the times given, and nothing "
+                    "about doors, rows or times that are not in it.")) +
+           QStringLiteral("</ul><p><b>") + safe(say("Catalogue:")) + QStringLiteral("</b> ") +
+           safe(catalogue.edition) + QStringLiteral("</p>");
+}
+
+QString signaturesHtml() {
+    const auto line = [](const char* who) {
+        return QStringLiteral("<td width=\"44%\" class=\"sign\">") + safe(say(who)) +
+               QStringLiteral("</td>");
+    };
+    return QStringLiteral("<table width=\"100%\" cellspacing=\"0\" cellpadding=\"4\"><tr>") +
+           line("Surveyor: name, signature, date") + QStringLiteral("<td width=\"12%\"></td>") +
+           line("Chief officer: name, signature, date") + QStringLiteral("</tr></table>");
+}
+
+QString printedHtml(const Matter& matter) {
+    return QStringLiteral("<p class=\"muted small\">") +
+           safe(say("Printed %1 by %2.")
+                    .arg(shipsTimeAndUtc(matter.asked.printed),
+                         QString::fromStdString(matter.asked.program))) +
+           QStringLiteral("</p>");
+}
+
+} // namespace latchround::report

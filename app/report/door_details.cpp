@@ -1,0 +1,195 @@
+#include "app/report/door_details.h"
+
+#include <algorithm>
+
+#include "app/report/door_table.h"
+#include "app/report/figure_words.h"
+#include "app/report/report_words.h"
+#include "app/report/row_words.h"
+#include "app/report/run_table.h"
+#include "ui/parts/door_words.h"
+#include "ui/parts/grade_words.h"
+#include "ui/parts/verdict_look.h"
+
+namespace latchround::report {
+
+namespace {
+
+QString paragraph(const QString& html) {
+    return QStringLiteral("<p>") + html + QStringLiteral("</p>");
+}
+
+QString small(const QString& html) {
+    return QStringLiteral("<p class=\"in-cell muted\">") + html + QStringLiteral("</p>");
+}
+
+QString subheading(const char* words) {
+    return QStringLiteral("<h4>") + safe(say(words)) + QStringLiteral("</h4>");
+}
+
+QString headingHtml(const GradedDoor& door, Pictures& pictures) {
+    const Verdict verdict = door.grade.verdict;
+    return QStringLiteral("<h3>") + pictures.glyph(verdict, 20) + QStringLiteral("&nbsp; ") +
+           safe(say("Door %1").arg(QString::fromStdString(door.door->number))) +
+           QStringLiteral(", ") + safe(ui::verdictWords(verdict)) + QStringLiteral("</h3>");
+}
+
+QString placeWords(const Matter& matter, const GradedDoor& door) {
+    const Deck* deck = findDeck(matter.asked.arrangement, door.door->deck);
+    const QString number = QString::fromStdString(door.door->deck);
+    QStringList words{deck && !deck->name.empty()
+                          ? say("deck %1, %2").arg(number, QString::fromStdString(deck->name))
+                          : say("deck %1").arg(number)};
+    if (door.boundary) {
+        words << QStringLiteral("%1 %2").arg(ui::placeWords(door.boundary->place),
+                                             QString::fromStdString(door.boundary->id));
+        if (door.boundary->zone_aft != door.boundary->zone_forward)
+            words << say("between zones %1 and %2")
+                         .arg(QString::fromStdString(door.boundary->zone_aft),
+                              QString::fromStdString(door.boundary->zone_forward));
+    }
+    words << ui::doorWords(*door.door);
+    if (door.door->opening_m > 0)
+        words << say("clear opening %1").arg(metres(door.door->opening_m));
+    return words.join(QStringLiteral(", "));
+}
+
+QString classWords(const GradedDoor& door) {
+    return say("plate read %1, register %2, boundary %3")
+        .arg(plateReadWords(door.evidence),
+             QString::fromStdString(std::string(word(door.door->fire_class))),
+             boundaryClassWords(door.boundary));
+}
+
+QString cell(const QString& html) {
+    return QStringLiteral("<td>") + html + QStringLiteral("</td>");
+}
+
+QString rowHtml(const Matter& matter, const GradedDoor& door, const RowGrade& row) {
+    const QString recorded = recordedWords(matter, door, row);
+    return QStringLiteral("<tr>") +
+           cell(safe(row.requirement->words) + small(safe(ui::citationWords(*row.requirement)))) +
+           cell(safe(ui::limitWords(*row.requirement))) + cell(safe(ui::measuredWords(row))) +
+           cell(QStringLiteral("<b>") + safe(ui::verdictWords(row.verdict)) +
+                QStringLiteral("</b>, ") + safe(ui::reasonWords(row.reason)) +
+                (recorded.isEmpty() ? QString() : small(safe(recorded)))) +
+           QStringLiteral("</tr>");
+}
+
+QString rowsHtml(const Matter& matter, const GradedDoor& door) {
+    QString rows;
+    for (const RowGrade* row : askedWorstFirst(door.grade))
+        if (needsAttention(row->verdict))
+            rows += rowHtml(matter, door, *row);
+    if (rows.isEmpty())
+        return {};
+    const auto column = [](const char* name, int percent) {
+        return QStringLiteral("<th align=\"left\" width=\"%1%\">").arg(percent) + safe(say(name)) +
+               QStringLiteral("</th>");
+    };
+    return QStringLiteral("<table class=\"lines small\" width=\"100%\" cellspacing=\"0\" "
+                          "cellpadding=\"3\"><thead><tr>") +
+           column("What is asked", 37) + column("Limit", 12) + column("Measured, U (k = 2)", 15) +
+           column("Found", 36) + QStringLiteral("</tr></thead><tbody>") + rows +
+           QStringLiteral("</tbody></table>");
+}
+
+QString untestedHtml(const GradedDoor& door) {
+    QStringList words;
+    for (const RowGrade& row : door.grade.rows)
+        if ((row.verdict == Verdict::Untested || row.indicative) &&
+            row.reason.kind != ReasonKind::CouldNotTest)
+            words << QStringLiteral("%1 (%2)").arg(QString::fromStdString(row.requirement->words),
+                                                   ui::reasonWords(row.reason));
+    if (words.isEmpty())
+        return {};
+    return paragraph(QStringLiteral("<b>") + safe(say("Untested:")) + QStringLiteral("</b> ") +
+                     safe(words.join(QStringLiteral("; "))));
+}
+
+QString couldNotTestHtml(const Matter& matter, const DoorEvidence& evidence) {
+    QString html;
+    for (const auto& [id, record] : evidence.could_not_test) {
+        const Requirement* row = findRequirement(matter.asked.catalogue, id);
+        const QString what =
+            id.empty() ? say("the whole door") : QString::fromStdString(row ? row->words : id);
+        html += QStringLiteral("<li>") + safe(what) + QStringLiteral(": ") +
+                safeLines(record.body.reason) + QStringLiteral(" <span class=\"muted\">") +
+                safe(stampWords(matter, record.stamp)) + QStringLiteral("</span></li>");
+    }
+    return html.isEmpty() ? QString()
+                          : subheading("Could not be tested") + QStringLiteral("<ul>") + html +
+                                QStringLiteral("</ul>");
+}
+
+template <class Body>
+QString writtenHtml(const Matter& matter, const char* name,
+                    const std::vector<Recorded<Body>>& records) {
+    QString html;
+    for (const Recorded<Body>& record : records)
+        html += QStringLiteral("<li>") + safeLines(record.body.text) +
+                QStringLiteral(" <span class=\"muted\">") + safe(stampWords(matter, record.stamp)) +
+                QStringLiteral("</span></li>");
+    return html.isEmpty()
+               ? QString()
+               : subheading(name) + QStringLiteral("<ul>") + html + QStringLiteral("</ul>");
+}
+
+QString photographCell(const Matter& matter, const Recorded<Photograph>& record,
+                       Pictures& pictures) {
+    // Twelve digits find the picture again; the register keeps all sixty-four.
+    const QString hash = QString::fromStdString(record.body.sha256.substr(0, 12));
+    const QString caption = record.body.caption.empty()
+                                ? QString()
+                                : safe(record.body.caption) + QStringLiteral("<br/>");
+    return QStringLiteral("<td width=\"50%\">") + pictures.photograph(record.body) +
+           QStringLiteral("<p class=\"caption\">") + caption +
+           QStringLiteral("<span class=\"muted\">") + safe(stampWords(matter, record.stamp)) +
+           QStringLiteral(", SHA-256 ") + safe(hash) + QStringLiteral("…</span></p></td>");
+}
+
+QString photographsHtml(const Matter& matter, const DoorEvidence& evidence, Pictures& pictures) {
+    const auto& photographs = evidence.photographs;
+    if (photographs.empty())
+        return {};
+    QString html;
+    for (std::size_t at = 0; at < photographs.size(); at += 2) {
+        html += QStringLiteral("<tr>") + photographCell(matter, photographs[at], pictures);
+        html += at + 1 < photographs.size() ? photographCell(matter, photographs[at + 1], pictures)
+                                            : QStringLiteral("<td width=\"50%\"></td>");
+        html += QStringLiteral("</tr>");
+    }
+    return subheading("Photographs") +
+           QStringLiteral("<table width=\"100%\" cellspacing=\"0\" cellpadding=\"2\">") + html +
+           QStringLiteral("</table>");
+}
+
+QString blockHtml(const Matter& matter, const GradedDoor& door, Pictures& pictures) {
+    const QString runs = runTableHtml(matter, door);
+    return headingHtml(door, pictures) + QStringLiteral("<p class=\"muted\">") +
+           safe(placeWords(matter, door)) + QStringLiteral("; ") + safe(classWords(door)) +
+           QStringLiteral("</p>") + rowsHtml(matter, door) + untestedHtml(door) +
+           couldNotTestHtml(matter, door.evidence) +
+           writtenHtml(matter, "Deficiencies", door.evidence.deficiencies) +
+           writtenHtml(matter, "Notes", door.evidence.notes) +
+           photographsHtml(matter, door.evidence, pictures) +
+           (runs.isEmpty() ? QString() : subheading("Runs") + runs);
+}
+
+} // namespace
+
+QString doorDetailsHtml(const Matter& matter, Pictures& pictures) {
+    std::vector<const GradedDoor*> doors;
+    for (const GradedDoor& door : matter.doors)
+        if (hasDetails(door))
+            doors.push_back(&door);
+    if (doors.empty())
+        return {};
+    std::ranges::stable_sort(doors, {}, [](const GradedDoor* door) { return door->grade.verdict; });
+    QString html = QStringLiteral("<h2>") + safe(say("Details")) + QStringLiteral("</h2>");
+    for (const GradedDoor* door : doors)
+        html += blockHtml(matter, *door, pictures);
+    return html;
+}
+
+} // namespace latchround::report

@@ -1,0 +1,18 @@
+// One line a door: where it is, its three classes, its verdict, what is wrong with it and its
+// figures.
+#pragma once
+
+#include "app/report/pictures.h"
+#include "app/report/report_matter.h"
+
+namespace latchround::report {
+
+QString doorTableHtml(const Matter& matter, Pictures& pictures);
+
+/// "A-60" as read at the door, "none", "illegible" or "not read".
+QString plateReadWords(const DoorEvidence& evidence);
+
+/// Class the boundary asks for; "not known".
+QString boundaryClassWords(const Boundary* boundary);
+
+} // namespace latchround::report

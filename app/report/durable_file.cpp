@@ -1,0 +1,125 @@
+#include "app/report/durable_file.h"
+
+#include <cerrno>
+#include <cstdlib>
+#include <string>
+#include <system_error>
+
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+namespace latchround {
+
+namespace {
+
+/// Closes what it holds; a descriptor below 0 holds nothing.
+class Descriptor {
+public:
+    explicit Descriptor(int number)
+        : m_number(number) {}
+    ~Descriptor() { close(); }
+    Descriptor(const Descriptor&) = delete;
+    Descriptor& operator=(const Descriptor&) = delete;
+
+    int number() const { return m_number; }
+    bool isOpen() const { return m_number >= 0; }
+    bool close() {
+        const int number = m_number;
+        m_number = -1;
+        return number < 0 || ::close(number) == 0;
+    }
+
+private:
+    int m_number;
+};
+
+/// The unfinished file: gone again unless it took its place.
+class Unfinished {
+public:
+    explicit Unfinished(std::string path)
+        : m_path(std::move(path)) {}
+    ~Unfinished() {
+        if (!m_path.empty())
+            ::unlink(m_path.c_str());
+    }
+    Unfinished(const Unfinished&) = delete;
+    Unfinished& operator=(const Unfinished&) = delete;
+
+    const std::string& path() const { return m_path; }
+    void tookItsPlace() { m_path.clear(); }
+
+private:
+    std::string m_path;
+};
+
+tl::unexpected<Complaint> complain(const std::filesystem::path& path, const std::string& doing,
+                                   int error, const char* remedy) {
+    return tl::unexpected(
+        Complaint{path.string(), doing + ": " + std::generic_category().message(error), remedy});
+}
+
+constexpr auto choose_elsewhere = "Choose another place; what was there before is untouched.";
+
+bool writeAll(int descriptor, std::span<const std::byte> bytes) {
+    while (!bytes.empty()) {
+        const ssize_t written = ::write(descriptor, bytes.data(), bytes.size());
+        if (written < 0 && errno == EINTR)
+            continue;
+        if (written <= 0) {
+            if (written == 0)
+                errno = ENOSPC;
+            return false;
+        }
+        bytes = bytes.subspan(static_cast<std::size_t>(written));
+    }
+    return true;
+}
+
+/// mkstemp makes a file for its owner alone; a report may be read as any other new file.
+void allowAsAnyNewFile(int descriptor, const std::filesystem::path& old) {
+    struct stat before {};
+    if (::stat(old.c_str(), &before) == 0) {
+        ::fchmod(descriptor, before.st_mode & 07777);
+        return;
+    }
+    const mode_t mask = ::umask(0);
+    ::umask(mask);
+    ::fchmod(descriptor, 0666 & ~mask);
+}
+
+} // namespace
+
+Done writeDurably(const std::filesystem::path& path, std::span<const std::byte> bytes) {
+    std::error_code ignored;
+    if (path.filename().empty() || std::filesystem::is_directory(path, ignored))
+        return tl::unexpected(
+            Complaint{path.string(), "this is a folder, not a file", "Give a file name."});
+    const std::filesystem::path folder =
+        path.has_parent_path() ? path.parent_path() : std::filesystem::path(".");
+
+    std::string name = (folder / ("." + path.filename().string() + ".XXXXXX")).string();
+    Descriptor file{::mkstemp(name.data())};
+    if (!file.isOpen())
+        return complain(path, "cannot be written here", errno, choose_elsewhere);
+    Unfinished unfinished{name};
+    allowAsAnyNewFile(file.number(), path);
+
+    if (!writeAll(file.number(), bytes))
+        return complain(path, "not all of it could be written", errno, choose_elsewhere);
+    if (::fsync(file.number()) != 0)
+        return complain(path, "it could not be flushed to the storage", errno, choose_elsewhere);
+    if (!file.close())
+        return complain(path, "the written file could not be closed", errno, choose_elsewhere);
+    if (::rename(name.c_str(), path.c_str()) != 0)
+        return complain(path, "the written file could not take its place", errno, choose_elsewhere);
+    unfinished.tookItsPlace();
+
+    const Descriptor place{::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC)};
+    if (!place.isOpen() || ::fsync(place.number()) != 0)
+        return complain(path, "it is written, but its folder could not be flushed", errno,
+                        "Write it once more before the power goes.");
+    return Done{};
+}
+
+} // namespace latchround

@@ -1,0 +1,230 @@
+#include "app/report/front_matter.h"
+
+#include <algorithm>
+
+#include "app/report/figure_words.h"
+#include "app/report/moment_words.h"
+#include "app/report/report_words.h"
+#include "ui/parts/door_words.h"
+#include "ui/parts/verdict_look.h"
+
+namespace latchround::report {
+
+namespace {
+
+/// Rows of a name and what is to be said of it; both are made safe by whoever adds them.
+class Particular {
+public:
+    void add(const char* name, const QString& safe_words) {
+        if (safe_words.isEmpty())
+            return;
+        m_rows += QStringLiteral("<tr><td class=\"name\" width=\"24%\">") + safe(say(name)) +
+                  QStringLiteral("</td><td>") + safe_words + QStringLiteral("</td></tr>");
+    }
+    QString html() const {
+        return QStringLiteral("<table class=\"particulars\" width=\"100%\" cellspacing=\"0\" "
+                              "cellpadding=\"2\">") +
+               m_rows + QStringLiteral("</table>");
+    }
+
+private:
+    QString m_rows;
+};
+
+QString heading(const char* words) {
+    return QStringLiteral("<h2>") + safe(say(words)) + QStringLiteral("</h2>");
+}
+
+QString regimeWords(Regime regime) {
+    switch (regime) {
+    case Regime::SolasPassenger:
+        return say("SOLAS passenger ship");
+    case Regime::UsH:
+        return say("United States, subchapter H");
+    case Regime::UsK:
+        return say("United States, subchapter K");
+    case Regime::Other:
+        break;
+    }
+    return say("other domestic rules");
+}
+
+QString withWord(const std::string& word) {
+    return word.empty() ? safe(say("none agreed")) : QChar(0x201c) + safe(word) + QChar(0x201d);
+}
+
+QString zoneNames(const ActingZone& zone) {
+    QStringList names;
+    for (const std::string& number : zone.zones)
+        names << QString::fromStdString(number);
+    return listed(names);
+}
+
+QString zoneSentence(const ActingZone& zone) {
+    QStringList doors;
+    for (const std::string& number : zone.doors)
+        doors << QString::fromStdString(number);
+    const QString through = doors.size() == 1 ? say("through door %1").arg(doors.first())
+                                              : say("through doors %1").arg(listed(doors));
+    return say("Zones %1 act as one: %2 against %3 as a rule and %4 at most "
+               "(SOLAS II-2/9.2.2.1.2), %5.")
+        .arg(zoneNames(zone), lengthOfZone(zone.length_m), lengthOfZone(zone_length_rule_m),
+             lengthOfZone(zone_length_most_m), through);
+}
+
+int openInZoneBulkheads(const Matter& matter) {
+    return int(std::ranges::count_if(matter.doors, [](const GradedDoor& door) {
+        return door.boundary && door.boundary->place == Place::ZoneBulkhead &&
+               door.grade.verdict != Verdict::Unsatisfactory &&
+               door.grade.verdict != Verdict::Satisfactory &&
+               door.grade.verdict != Verdict::NotApplicable;
+    }));
+}
+
+int notWalked(const Matter& matter) {
+    const auto& walked = matter.walkdown.plan.doors;
+    const auto& doors = matter.asked.arrangement.doors;
+    return int(std::ranges::count_if(doors, [&](const Door& door) {
+        const Boundary* boundary = findBoundary(matter.asked.arrangement, door.boundary);
+        return boundary && boundary->place == Place::ZoneBulkhead &&
+               std::ranges::find(walked, door.number) == walked.end();
+    }));
+}
+
+QString doorsNoLongerThere(const Matter& matter) {
+    QStringList gone;
+    for (const std::string& number : matter.walkdown.plan.doors)
+        if (!findDoor(matter.asked.arrangement, number))
+            gone << QString::fromStdString(number);
+    return gone.isEmpty()
+               ? QString()
+               : QStringLiteral("<p>") +
+                     safe(say("Planned, but no longer in the register and not graded here: %1.")
+                              .arg(listed(gone))) +
+                     QStringLiteral("</p>");
+}
+
+} // namespace
+
+QString titleHtml(const Matter& matter) {
+    QString html = QStringLiteral("<h1>") + safe(say("Fire door walkdown report")) +
+                   QStringLiteral("</h1><p class=\"under-title\">") +
+                   safe(matter.asked.arrangement.particulars.name) + QStringLiteral(" · ") +
+                   safe(say("%1 walkdown begun %2")
+                            .arg(ui::purposeWords(matter.walkdown.plan.purpose),
+                                 dayAndTime(matter.walkdown.begun_by.when))) +
+                   QStringLiteral("</p>");
+    if (matter.asked.practice)
+        html += QStringLiteral("<p class=\"practice\">") +
+                safe(say("Practice, not a record: the doors of this report are not there.")) +
+                QStringLiteral("</p>");
+    return html;
+}
+
+QString vesselHtml(const Matter& matter) {
+    const Arrangement& arrangement = matter.asked.arrangement;
+    const Particulars& vessel = arrangement.particulars;
+    Particular rows;
+    rows.add("Vessel", safe(vessel.name));
+    rows.add("Identification number", safe(vessel.number));
+    rows.add("Rules", safe(regimeWords(vessel.regime)));
+    rows.add("Passengers", safe(say("certified to carry %1").arg(vessel.passengers)));
+    rows.add("Keel laid", vessel.keel_laid ? safe(isoText(*vessel.keel_laid))
+                                           : safe(say("not known: rows that depend on it are "
+                                                      "advice")));
+    rows.add("Sprinklers", safe(vessel.sprinklers ? say("fitted") : say("not fitted")));
+    rows.add("Length of the drawing", safe(metres(vessel.length_m)));
+    rows.add(
+        "Register",
+        safe(say("%n door", "%n doors", int(arrangement.doors.size())) + QStringLiteral(", ") +
+             say("%n main vertical zone", "%n main vertical zones", int(arrangement.zones.size())) +
+             QStringLiteral(", ") + say("%n deck", "%n decks", int(arrangement.decks.size()))));
+    return heading("Vessel") + rows.html();
+}
+
+QString walkdownHtml(const Matter& matter) {
+    const Walkdown& walkdown = matter.walkdown;
+    const WalkdownBegun& plan = walkdown.plan;
+    QStringList team;
+    for (const std::string& name : plan.team)
+        team << QString::fromStdString(name);
+    Particular rows;
+    rows.add("Purpose", safe(ui::purposeWords(plan.purpose)));
+    rows.add("Scope", safe(plan.scope));
+    rows.add("Walked by", safe(listed(team)));
+    rows.add("Led by", safe(personWords(matter, walkdown.begun_by.person)));
+    rows.add("Begun", safe(shipsTimeAndUtc(walkdown.begun_by.when)));
+    rows.add("Ended",
+             walkdown.end
+                 ? safe(shipsTimeAndUtc(walkdown.end->stamp.when)) + QStringLiteral(", ") +
+                       safe(personWords(matter, walkdown.end->stamp.person))
+                 : QStringLiteral("<b>") + safe(say("under way")) + QStringLiteral("</b>"));
+    if (walkdown.end)
+        rows.add("Remark at the end", safeLines(walkdown.end->body.remark));
+    rows.add("Heel at the start", safe(degrees(plan.heel_deg)));
+    rows.add("Control station", safe(plan.control_station));
+    rows.add("Channel", safe(plan.channel));
+    rows.add("Words agreed", safe(say("to start")) + QChar(' ') + withWord(plan.start_word) +
+                                 QStringLiteral(", ") + safe(say("to stop")) + QChar(' ') +
+                                 withWord(plan.stop_word));
+    rows.add("Who may stop the test", safe(plan.may_stop));
+    rows.add("Safety brief",
+             safe(plan.brief_read ? say("read before the walk") : say("not marked as read")));
+    rows.add("Walkdown id", safe(walkdown.id));
+    return heading("Walkdown") + rows.html();
+}
+
+QString summaryHtml(const Matter& matter, Pictures& pictures) {
+    const Tally& tally = matter.tally;
+    QString glyphs;
+    QString counts;
+    QString names;
+    for (const Verdict verdict :
+         {Verdict::Unsatisfactory, Verdict::Judge, Verdict::TimeAgain, Verdict::Untested,
+          Verdict::Satisfactory, Verdict::NotApplicable}) {
+        const auto found = tally.by_verdict.find(verdict);
+        const int count = found == tally.by_verdict.end() ? 0 : found->second;
+        if (verdict == Verdict::NotApplicable && count == 0)
+            continue;
+        glyphs += QStringLiteral("<td align=\"center\">") + pictures.glyph(verdict, 26) +
+                  QStringLiteral("</td>");
+        counts += QStringLiteral("<td class=\"count\" align=\"center\">") + QString::number(count) +
+                  QStringLiteral("</td>");
+        names += QStringLiteral("<td align=\"center\">") + safe(ui::verdictWords(verdict)) +
+                 QStringLiteral("</td>");
+    }
+    const QString sentence =
+        say("%1, of which %2 done: nothing asked of them is untested without a reason.")
+            .arg(say("%n door on this walkdown", "%n doors on this walkdown", tally.doors),
+                 QString::number(tally.done));
+    return heading("Summary") + QStringLiteral("<p>") + safe(sentence) +
+           QStringLiteral("</p><table class=\"tally\" width=\"100%\" cellspacing=\"0\" "
+                          "cellpadding=\"3\"><tr>") +
+           glyphs + QStringLiteral("</tr><tr>") + counts + QStringLiteral("</tr><tr>") + names +
+           QStringLiteral("</tr></table>") + doorsNoLongerThere(matter);
+}
+
+QString zonesHtml(const Matter& matter) {
+    QString html = heading("Main vertical zones");
+    for (const ActingZone& zone : matter.acting_zones)
+        html +=
+            QStringLiteral("<p class=\"bad\">") + safe(zoneSentence(zone)) + QStringLiteral("</p>");
+    if (matter.acting_zones.empty())
+        html += QStringLiteral("<p>") +
+                safe(say("No door of this walkdown was found that makes two zones act as one.")) +
+                QStringLiteral("</p>");
+    QStringList open;
+    if (const int count = openInZoneBulkheads(matter))
+        open << say("%n door in zone bulkheads not settled yet",
+                    "%n doors in zone bulkheads not settled yet", count);
+    if (const int count = notWalked(matter))
+        open << say("%n door in zone bulkheads outside the scope of this walkdown",
+                    "%n doors in zone bulkheads outside the scope of this walkdown", count);
+    if (!open.isEmpty())
+        html += QStringLiteral("<p>") +
+                safe(say("Not known from this walkdown: %1.").arg(listed(open))) +
+                QStringLiteral("</p>");
+    return html;
+}
+
+} // namespace latchround::report

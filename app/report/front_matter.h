@@ -1,0 +1,15 @@
+// First part of the report: title, vessel, walkdown, summary and what it means for the zones.
+#pragma once
+
+#include "app/report/pictures.h"
+#include "app/report/report_matter.h"
+
+namespace latchround::report {
+
+QString titleHtml(const Matter& matter);
+QString vesselHtml(const Matter& matter);
+QString walkdownHtml(const Matter& matter);
+QString summaryHtml(const Matter& matter, Pictures& pictures);
+QString zonesHtml(const Matter& matter);
+
+} // namespace latchround::report

@@ -1,0 +1,36 @@
+#include "app/report/report_words.h"
+
+#include <QCoreApplication>
+
+namespace latchround::report {
+
+QString say(const char* words) {
+    return QCoreApplication::translate("Report", words);
+}
+
+QString say(const char* one, const char* many, int count) {
+    return QCoreApplication::translate("Report", count == 1 ? one : many, nullptr, count);
+}
+
+QString safe(const QString& words) {
+    return words.toHtmlEscaped();
+}
+
+QString safe(const std::string& words) {
+    return safe(QString::fromStdString(words));
+}
+
+QString safeLines(const std::string& words) {
+    return safe(words)
+        .replace(QLatin1String("\r\n"), QLatin1String("\n"))
+        .replace(QChar('\n'), QLatin1String("<br/>"));
+}
+
+QString listed(const QStringList& words) {
+    if (words.size() < 2)
+        return words.join(QString());
+    return say("%1 and %2")
+        .arg(words.mid(0, words.size() - 1).join(QStringLiteral(", ")), words.last());
+}
+
+} // namespace latchround::report

@@ -1,0 +1,110 @@
+#include "app/report/run_table.h"
+
+#include "app/report/figure_words.h"
+#include "app/report/moment_words.h"
+#include "app/report/report_words.h"
+#include "core/measure/interval.h"
+#include "ui/parts/door_words.h"
+
+namespace latchround::report {
+
+namespace {
+
+std::optional<double> secondsAfterFirst(const RunRecord& run, const Mark& mark) {
+    if (&mark == &run.marks.front().mark)
+        return 0.0;
+    if (mark.by_hand_ns)
+        return double(*mark.by_hand_ns) / 1e9;
+    const auto interval = intervalBetween(run.marks.front().mark, mark);
+    return interval ? std::optional(interval->seconds) : std::nullopt;
+}
+
+QString marksWords(const RunRecord& run) {
+    QStringList marks;
+    bool typed = false;
+    for (const RunRecord::MarkRecord& record : run.marks) {
+        const auto time = secondsAfterFirst(run, record.mark);
+        marks << QStringLiteral("%1 %2").arg(ui::markWords(record.mark.kind).toLower(),
+                                             time ? seconds(*time) : say("no common clock"));
+        typed = typed || record.mark.by_hand_ns;
+    }
+    QString words = marks.isEmpty() ? say("no marks") : marks.join(QStringLiteral(", "));
+    return typed ? words + QStringLiteral(" ") + say("(typed in)") : words;
+}
+
+QString notMeasured(const QString& what, const std::string& reason) {
+    return reason.empty()
+               ? say("%1, no reason given: not a measurement").arg(what)
+               : say("%1: %2. Not a measurement").arg(what, QString::fromStdString(reason));
+}
+
+QString outcomeHtml(const RunRecord& run) {
+    if (!run.end)
+        return safe(say("begun and never ended: not a measurement"));
+    if (run.end->outcome == RunOutcome::Complete)
+        return safe(marksWords(run));
+    return QStringLiteral("<b>") +
+           safe(notMeasured(ui::outcomeWords(run.end->outcome), run.end->reason)) +
+           QStringLiteral("</b>");
+}
+
+QString kindOfRun(const RunRecord& run) {
+    return run.kind == RunKind::Contact ? say("contact, %1").arg(ui::releaseWords(run.release))
+                                        : ui::releaseWords(run.release);
+}
+
+QString headHtml(bool with_door) {
+    const auto column = [](const char* name, int percent) {
+        return QStringLiteral("<th align=\"left\" width=\"%1%\">").arg(percent) + safe(say(name)) +
+               QStringLiteral("</th>");
+    };
+    return QStringLiteral("<thead><tr>") + (with_door ? column("Door", 8) : QString()) +
+           column("Run begun", 17) + column("By", with_door ? 14 : 16) +
+           column("Released", with_door ? 17 : 19) + column("Heel", 7) +
+           column("Marks, seconds after the first", with_door ? 37 : 41) +
+           QStringLiteral("</tr></thead>");
+}
+
+QString rowsHtml(const Matter& matter, const GradedDoor& door, bool with_door) {
+    QString html;
+    for (const RunRecord& run : door.evidence.runs) {
+        const Fact* started = matter.asked.ledger.find(run.id);
+        const QString cells[] = {
+            safe(dayAndTime(run.started)),
+            started ? safe(personName(matter, started->stamp.person)) : QString(),
+            safe(kindOfRun(run)), safe(degrees(run.heel_deg)), outcomeHtml(run)};
+        html += QStringLiteral("<tr>");
+        if (with_door)
+            html +=
+                QStringLiteral("<td><b>") + safe(door.door->number) + QStringLiteral("</b></td>");
+        for (const QString& cell : cells)
+            html += QStringLiteral("<td>") + cell + QStringLiteral("</td>");
+        html += QStringLiteral("</tr>");
+    }
+    return html;
+}
+
+QString tableHtml(const QString& rows, bool with_door) {
+    return QStringLiteral("<table class=\"lines small\" width=\"100%\" cellspacing=\"0\" "
+                          "cellpadding=\"3\">") +
+           headHtml(with_door) + QStringLiteral("<tbody>") + rows +
+           QStringLiteral("</tbody></table>");
+}
+
+} // namespace
+
+QString runTableHtml(const Matter& matter, const GradedDoor& door) {
+    return door.evidence.runs.empty() ? QString() : tableHtml(rowsHtml(matter, door, false), false);
+}
+
+QString otherRunsHtml(const Matter& matter) {
+    QString rows;
+    for (const GradedDoor& door : matter.doors)
+        if (!hasDetails(door))
+            rows += rowsHtml(matter, door, true);
+    return rows.isEmpty() ? QString()
+                          : QStringLiteral("<h2>") + safe(say("Runs of the other doors")) +
+                                QStringLiteral("</h2>") + tableHtml(rows, true);
+}
+
+} // namespace latchround::report

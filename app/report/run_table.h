@@ -1,0 +1,15 @@
+// Runs of a door in words: every mark of a complete run in seconds, and what became of the others.
+// A run that was stopped, spoiled or never ended shows no time: it is no measurement.
+#pragma once
+
+#include "app/report/report_matter.h"
+
+namespace latchround::report {
+
+/// A table; empty where the door has no runs.
+QString runTableHtml(const Matter& matter, const GradedDoor& door);
+
+/// All runs of the doors without a block of their own, by door; empty where there are none.
+QString otherRunsHtml(const Matter& matter);
+
+} // namespace latchround::report

@@ -1,0 +1,35 @@
+// The printed report of one walkdown: what a surveyor signs and a chief officer works from.
+#pragma once
+
+#include <cstddef>
+#include <functional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include <QByteArray>
+
+#include "core/complaint.h"
+#include "core/evidence/ledger.h"
+#include "core/requirement/catalogue.h"
+#include "core/vessel/arrangement.h"
+
+namespace latchround {
+
+struct WalkdownReport {
+    const Arrangement& arrangement;
+    const Ledger& ledger;
+    FactId walkdown;
+    const Catalogue& catalogue;
+    Moment printed;
+    std::string program; ///< name and version of what prints
+    /// Bytes of a photograph by its hash; empty where they are not to be had.
+    std::function<std::vector<std::byte>(std::string_view sha256)> photograph;
+    bool practice = false; ///< marked as practice on every page
+};
+
+/// The whole document as PDF, A4. Needs a QGuiApplication, no display. Complains where the register
+/// knows no such walkdown; a photograph that cannot be shown is said so in its place.
+Result<QByteArray> pdfOf(const WalkdownReport& report);
+
+} // namespace latchround

@@ -1,0 +1,95 @@
+#include "app/vessels/sample_vessel.h"
+
+#include <filesystem>
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QFileInfo>
+
+#include "app/exchange/fact_json.h"
+#include "app/exchange/file_bytes.h"
+#include "app/exchange/register_csv.h"
+#include "app/register/sqlite_register.h"
+#include "app/vessels/vessel_folder.h"
+
+namespace latchround {
+
+namespace {
+
+constexpr std::uintmax_t most_bytes = 64u << 20;
+
+QString samplesFolder() {
+    const QString installed = QCoreApplication::applicationDirPath() +
+                              QStringLiteral("/../share/latchround/sample_vessels");
+    return QFileInfo::exists(installed) ? installed : QStringLiteral(LATCHROUND_SAMPLES_DIR);
+}
+
+Checked<std::string> textOf(const QString& path) {
+    auto bytes = bytesOf(std::filesystem::path(path.toStdString()), most_bytes);
+    if (!bytes)
+        return tl::unexpected(Complaints{bytes.error()});
+    return std::move(*bytes);
+}
+
+Checked<Arrangement> arrangementAt(const QString& csv_path) {
+    const auto text = textOf(csv_path);
+    if (!text)
+        return tl::unexpected(text.error());
+    return arrangementFromCsv(std::span<const char>(text->data(), text->size()),
+                              QFileInfo(csv_path).fileName().toStdString());
+}
+
+} // namespace
+
+std::vector<QString> sampleVessels() {
+    return {QStringLiteral("vellis-lantern"), QStringLiteral("ternwick-lass"),
+            QStringLiteral("oriveth-meridian")};
+}
+
+Checked<QString> placeSampleVessel(const QString& sample, Moment now) {
+    const QDir folder(samplesFolder() + QLatin1Char('/') + sample);
+    const auto arrangement = arrangementAt(folder.filePath(QStringLiteral("register.csv")));
+    if (!arrangement)
+        return tl::unexpected(arrangement.error());
+    const QString path = registerPathFor(QString::fromStdString(arrangement->particulars.name));
+    if (QFileInfo::exists(path))
+        return path;
+    const auto history = textOf(folder.filePath(QStringLiteral("history.jsonl")));
+    if (!history)
+        return tl::unexpected(history.error());
+    const auto facts = factsFromJsonLines(*history, (sample + "/history.jsonl").toStdString());
+    if (!facts)
+        return tl::unexpected(facts.error());
+    // Beside its place first, so that a start cut short leaves no half vessel behind.
+    const QString beside = path + QStringLiteral(".making");
+    for (const char* ending : {"", "-wal", "-shm"})
+        QFile::remove(beside + QLatin1String(ending));
+    {
+        auto opened = SqliteRegister::open(beside);
+        if (!opened)
+            return tl::unexpected(Complaints{opened.error()});
+        if (const Done adopted = (*opened)->adopt(*arrangement, now); !adopted)
+            return tl::unexpected(Complaints{adopted.error()});
+        if (const Done recorded = (*opened)->record(*facts); !recorded)
+            return tl::unexpected(Complaints{recorded.error()});
+    }
+    if (!QFile::rename(beside, path))
+        return tl::unexpected(Complaints{
+            {path.toStdString(), "the sample vessel could not be put there", "Check the folder."}});
+    return path;
+}
+
+Checked<QString> takeInVessel(const QString& csv_path, Moment now) {
+    const auto arrangement = arrangementAt(csv_path);
+    if (!arrangement)
+        return tl::unexpected(arrangement.error());
+    const QString path = registerPathFor(QString::fromStdString(arrangement->particulars.name));
+    auto opened = SqliteRegister::open(path);
+    if (!opened)
+        return tl::unexpected(Complaints{opened.error()});
+    if (const Done adopted = (*opened)->adopt(*arrangement, now); !adopted)
+        return tl::unexpected(Complaints{adopted.error()});
+    return path;
+}
+
+} // namespace latchround

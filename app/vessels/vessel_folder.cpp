@@ -1,0 +1,35 @@
+#include "app/vessels/vessel_folder.h"
+
+#include <QDir>
+#include <QStandardPaths>
+
+namespace latchround {
+
+QString vesselFolder() {
+    const QString chosen = qEnvironmentVariable("LATCHROUND_DATA");
+    const QString folder =
+        chosen.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) +
+                               QStringLiteral("/latchround/vessels")
+                         : chosen;
+    QDir().mkpath(folder);
+    return folder;
+}
+
+std::vector<QString> registersOnThisMachine() {
+    std::vector<QString> paths;
+    const QDir folder(vesselFolder());
+    for (const QString& name : folder.entryList({QStringLiteral("*.db")}, QDir::Files, QDir::Name))
+        paths.push_back(folder.filePath(name));
+    return paths;
+}
+
+QString registerPathFor(const QString& vessel_name) {
+    QString name;
+    for (const QChar character : vessel_name.toLower())
+        name += character.isLetterOrNumber() ? character : QLatin1Char('-');
+    while (name.contains(QStringLiteral("--")))
+        name.replace(QStringLiteral("--"), QStringLiteral("-"));
+    return QDir(vesselFolder()).filePath(name + QStringLiteral(".db"));
+}
+
+} // namespace latchround

@@ -1,0 +1,19 @@
+// The folder of the user's data in which every vessel has one register file.
+#pragma once
+
+#include <vector>
+
+#include <QString>
+
+namespace latchround {
+
+/// Made where it is not there yet. LATCHROUND_DATA in the environment names another place.
+QString vesselFolder();
+
+/// Register files in it, by name.
+std::vector<QString> registersOnThisMachine();
+
+/// Where the register of a vessel of this name goes: letters and digits of the name, lower case.
+QString registerPathFor(const QString& vessel_name);
+
+} // namespace latchround

@@ -1,0 +1,40 @@
+#include "core/grading/live_band.h"
+
+#include "core/measure/interval.h"
+
+namespace latchround {
+
+namespace {
+
+bool speaksOf(const Requirement& row, MarkKind since) {
+    if (since == MarkKind::AlarmOn)
+        return row.source == Source::AlarmLead;
+    return since == MarkKind::LeafMoves &&
+           (row.source == Source::ClosingTime || row.source == Source::ClosingRate);
+}
+
+} // namespace
+
+std::optional<LiveBand> liveBand(const Catalogue& catalogue, const Particulars& vessel,
+                                 const Door& door, Place place, MarkKind since) {
+    for (const Requirement& row : catalogue.rows) {
+        if (!speaksOf(row, since))
+            continue;
+        const Asked asked = applicabilityOf(row, vessel, door, place).asked;
+        if (asked == Asked::No)
+            continue;
+        LiveBand band{&row, row.low, row.high, 2 * timed(Interval{}, ThumbError{}).u(),
+                      asked == Asked::Advice || row.status == Status::Advice};
+        if (row.source == Source::ClosingRate) {
+            if (!(door.opening_m > 0))
+                continue;
+            // The fastest rate allowed is the shortest time allowed.
+            band.low_s = row.high ? std::optional(door.opening_m / *row.high) : std::nullopt;
+            band.high_s = row.low ? std::optional(door.opening_m / *row.low) : std::nullopt;
+        }
+        return band;
+    }
+    return std::nullopt;
+}
+
+} // namespace latchround

@@ -1,0 +1,67 @@
+"""Which catalogue rows are asked of a door: reads the `applies` data of resources/requirements, so
+that an invented history never answers a question the program would not put.
+
+Rows that bind under another regime are asked as well: aboard they are advice.
+"""
+
+import json
+from pathlib import Path
+
+CATALOGUES = Path(__file__).resolve().parent.parent / "resources" / "requirements"
+FILES = ("practice.json", "solas-passenger.json")
+
+
+def catalogue():
+    rows = []
+    for name in FILES:
+        rows += json.loads((CATALOGUES / name).read_text(encoding="utf-8"))["rows"]
+    return rows
+
+
+def is_listed(door, place):
+    """SOLAS II-2/9.4.1.1.5."""
+    return (
+        place in ("zone-bulkhead", "galley", "stairway")
+        and not (door.watertight and door.power)
+        and door.normally != "locked"
+    )
+
+
+_TRAITS = {
+    "power_operated": lambda d: d.power,
+    "remote_release": lambda d: bool(d.release_groups),
+    "hold_back": lambda d: d.hold_back,
+    "designed_to_reopen": lambda d: d.designed_to_reopen,
+    "hose_port": lambda d: d.hose_port,
+    "escape_route": lambda d: d.escape_route,
+    "sill_in_frame": lambda d: d.sill_in_frame,
+    "latch": lambda d: d.latch,
+    "watertight": lambda d: d.watertight,
+    "locked": lambda d: d.normally == "locked",
+}
+
+
+def _holds(condition, door, place):
+    for key, wanted in condition.items():
+        if key == "kinds":
+            met = door.kind in wanted
+        elif key == "places":
+            met = place in wanted
+        elif key == "listed":
+            met = is_listed(door, place) == wanted
+        elif key == "class":
+            met = wanted == "any" or door.fire_class.startswith(wanted)
+        elif key == "installed_from":
+            met = door.installed >= wanted  # ISO days sort as text
+        else:
+            met = _TRAITS[key](door) == wanted  # an unknown condition must not pass in silence
+        if not met:
+            return False
+    return True
+
+
+def rows_of(door, place, rows):
+    """The rows asked of this door, in the catalogue's order."""
+    return [
+        r for r in rows if not r.get("applies") or any(_holds(c, door, place) for c in r["applies"])
+    ]

@@ -1,0 +1,111 @@
+// The output file says what the core graded, in the words of the core.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+#include "tests/exchange/grade_sample.h"
+
+namespace latchround::test {
+namespace {
+
+using nlohmann::json;
+
+json outputOf(const std::string& input_json) {
+    const auto input = readGrade(input_json);
+    if (!input) {
+        ADD_FAILURE() << inLines(input.error());
+        return {};
+    }
+    std::vector<DoorGrade> grades;
+    for (const auto& item : input->doors)
+        grades.push_back(
+            grade(input->vessel, item.door, &item.boundary, item.evidence, solasCatalogue()));
+    return json::parse(gradeOutputJson(solasCatalogue(), grades, {}));
+}
+
+json rowOf(const json& output, std::size_t door, const std::string& id) {
+    for (const json& row : output["doors"][door]["rows"])
+        if (row["requirement"] == id)
+            return row;
+    ADD_FAILURE() << "no row " << id;
+    return {};
+}
+
+TEST(GradeOutput, RowCarriesValueLimitsCitationAndReason) {
+    const json row = rowOf(outputOf(grade_sample), 0, "sliding-rate");
+    EXPECT_EQ(row["verdict"], "satisfactory") << row;
+    EXPECT_NEAR(row["value"].get<double>(), 1.4 / 9.3, 1e-9);
+    EXPECT_GT(row["u"].get<double>(), 0);
+    EXPECT_EQ(row["unit"], "m/s");
+    EXPECT_EQ(row["low"], 0.1);
+    EXPECT_EQ(row["high"], 0.2);
+    EXPECT_THAT(row["cite"].get<std::string>(), testing::HasSubstr("9.4.1.1.5.2"));
+    EXPECT_FALSE(row["why"].get<std::string>().empty());
+}
+
+TEST(GradeOutput, NothingTestedIsUntestedAndHasNoValue) {
+    const json output = outputOf(
+        replaced(grade_sample, "\"stairway\"", "\"stairway\", \"boundary_class\": \"A-30\""));
+    EXPECT_EQ(output["doors"][1]["verdict"], "untested");
+    const json row = rowOf(output, 1, "hinged-time");
+    EXPECT_EQ(row["verdict"], "untested");
+    EXPECT_FALSE(row.contains("value"));
+    EXPECT_FALSE(row.contains("u"));
+}
+
+TEST(GradeOutput, HookMakesTheDoorUnsatisfactory) {
+    const json output = outputOf(grade_sample);
+    EXPECT_EQ(rowOf(output, 0, "no-hook")["verdict"], "unsatisfactory");
+    EXPECT_EQ(output["doors"][0]["verdict"], "unsatisfactory");
+}
+
+TEST(GradeOutput, RowNotAskedSaysWhy) {
+    const json row = rowOf(outputOf(grade_sample), 0, "hinged-time");
+    EXPECT_EQ(row["verdict"], "not-applicable");
+    EXPECT_FALSE(row["why"].get<std::string>().empty());
+    EXPECT_FALSE(row.contains("value"));
+}
+
+TEST(GradeOutput, OlderShipGetsAdviceWithWhatItWouldHaveBeen) {
+    const std::string slow = replaced(grade_sample, "\"opening_m\": 1.40", "\"opening_m\": 0.50");
+    EXPECT_EQ(rowOf(outputOf(slow), 0, "sliding-rate")["verdict"], "unsatisfactory");
+    const json row =
+        rowOf(outputOf(replaced(slow, "\"built\": \"2015-03-01\", ", "")), 0, "sliding-rate");
+    EXPECT_EQ(row["verdict"], "advice");
+    EXPECT_EQ(row["underlying"], "unsatisfactory");
+}
+
+TEST(GradeOutput, LocalRunsLeaveTheAlarmUntested) {
+    const json output = outputOf(replaced(grade_sample, "\"remote\"", "\"local-1\""));
+    EXPECT_EQ(rowOf(output, 0, "alarm-lead")["verdict"], "untested");
+    EXPECT_EQ(rowOf(output, 0, "alarm-holds")["verdict"], "untested");
+}
+
+TEST(GradeOutput, SpoiledRunShowsNothing) {
+    const json output = outputOf(replaced(grade_sample, "\"shut\": 16.7, ", ""));
+    EXPECT_EQ(rowOf(output, 0, "self-closing")["verdict"], "untested");
+    EXPECT_EQ(rowOf(output, 0, "sliding-rate")["verdict"], "untested");
+    EXPECT_EQ(rowOf(output, 0, "remote-release")["verdict"], "untested");
+}
+
+TEST(GradeOutput, EditionAndZonesAreThere) {
+    const json output = outputOf(grade_sample);
+    EXPECT_EQ(output["catalogue"]["edition"], solasCatalogue().edition);
+    EXPECT_TRUE(output["zones"].is_array());
+    const ActingZone acting{{"3", "4"}, 80, {"5-32"}, {"3/4"}};
+    const json zones = json::parse(gradeOutputJson(solasCatalogue(), {}, {&acting, 1}))["zones"];
+    EXPECT_EQ(zones, json::parse(R"([{"zones":["3","4"],"length_m":80.0,"doors":["5-32"],)"
+                                 R"("boundaries":["3/4"]}])"));
+}
+
+TEST(GradeOutput, DoorsAndRowsKeepTheirOrder) {
+    const json output = outputOf(grade_sample);
+    ASSERT_EQ(output["doors"].size(), 2u);
+    EXPECT_EQ(output["doors"][0]["id"], "5-32");
+    ASSERT_EQ(output["doors"][0]["rows"].size(), solasCatalogue().rows.size());
+    for (std::size_t i = 0; i < solasCatalogue().rows.size(); ++i)
+        EXPECT_EQ(output["doors"][0]["rows"][i]["requirement"], solasCatalogue().rows[i].id);
+}
+
+} // namespace
+} // namespace latchround::test

@@ -1,0 +1,283 @@
+// What a register accepts and what it refuses, and that a refusal leaves nothing behind.
+#include <limits>
+
+#include <QTemporaryDir>
+#include <gmock/gmock.h>
+
+#include "app/register/sqlite_register.h"
+#include "tests/register/raw_sqlite.h"
+#include "tests/register/sample_facts.h"
+
+namespace latchround {
+namespace {
+
+using ::testing::HasSubstr;
+
+class RegisterRules : public ::testing::Test {
+protected:
+    void SetUp() override {
+        auto opened = SqliteRegister::open(m_file);
+        ASSERT_TRUE(opened) << inOneLine(opened.error());
+        m_register = std::move(*opened);
+        ASSERT_TRUE(m_register->adopt(sampleArrangement(), sampleMoment()));
+        const Done done = m_register->record(samplePersonAndWalkdown());
+        ASSERT_TRUE(done) << inOneLine(done.error());
+        m_before = *m_register->facts();
+    }
+    Done record(const Fact& fact) { return m_register->record(std::vector{fact}); }
+    void expectRefused(const std::vector<Fact>& facts, const std::string& where,
+                       const std::string& what) {
+        const Done done = m_register->record(facts);
+        ASSERT_FALSE(done);
+        EXPECT_THAT(done.error().where, HasSubstr(where));
+        EXPECT_THAT(done.error().what, HasSubstr(what));
+        EXPECT_THAT(done.error().what, HasSubstr("NOT saved"));
+        EXPECT_NE(done.error().remedy, "");
+        EXPECT_EQ(m_register->facts(), m_before) << "nothing of it stays";
+    }
+    Fact note(int n, const std::string& text) const {
+        return sampleFact(n, Note{m_walkdown, "5-32", text});
+    }
+
+    QTemporaryDir m_folder;
+    QString m_file = m_folder.filePath(QStringLiteral("ship.db"));
+    std::unique_ptr<SqliteRegister> m_register;
+    std::vector<Fact> m_before;
+    const FactId m_walkdown = sampleId(1);
+};
+
+TEST_F(RegisterRules, TheSameFactAgainChangesNothing) {
+    ASSERT_TRUE(record(note(5, "dry")));
+    const auto once = m_register->facts();
+    EXPECT_TRUE(record(note(5, "dry")));
+    EXPECT_TRUE(m_register->record(samplePersonAndWalkdown())) << "with its lists";
+    EXPECT_EQ(m_register->facts(), once);
+}
+
+TEST_F(RegisterRules, AnotherFactUnderTheSameIdIsRefusedWithItsWholeBatch) {
+    ASSERT_TRUE(record(note(5, "dry")));
+    m_before = *m_register->facts();
+    expectRefused({note(4, "new"), note(5, "wet")}, sampleId(5), "another fact with this id");
+    Fact later = note(5, "dry");
+    later.stamp.when.utc_ms += 1;
+    expectRefused({later}, sampleId(5), "another fact with this id");
+    expectRefused({sampleFact(5, Deficiency{m_walkdown, "5-32", "", "dry"})}, sampleId(5),
+                  "another fact with this id");
+    Fact begun = samplePersonAndWalkdown()[1];
+    std::get<WalkdownBegun>(begun.body).team.pop_back();
+    expectRefused({begun}, sampleId(1), "another fact with this id");
+}
+
+TEST_F(RegisterRules, TwoDifferentFactsOfOneIdInOneBatchAreRefused) {
+    expectRefused({note(5, "dry"), note(5, "wet")}, sampleId(5), "another fact with this id");
+}
+
+TEST_F(RegisterRules, AnEmptyBatchIsDone) {
+    EXPECT_TRUE(m_register->record({}));
+    EXPECT_EQ(m_register->facts(), m_before);
+}
+
+TEST_F(RegisterRules, AnUnknownDoorIsRefusedByItsNumber) {
+    expectRefused({note(4, "kept out as well"), sampleFact(5, Note{m_walkdown, "5-99", "?"})},
+                  "door 5-99", "no such door");
+    expectRefused({sampleFact(5, Note{m_walkdown, "", "?"})}, "door (no number)", "no such door");
+    WalkdownBegun begun;
+    begun.doors = {"5-32", "7-77"};
+    expectRefused({sampleFact(5, begun)}, "door 7-77", "no such door");
+}
+
+TEST_F(RegisterRules, WhateverAFactRefersToMustBeThere) {
+    expectRefused({sampleFact(5, Note{sampleId(70), "5-32", "?"})}, sampleId(5), "the walkdown");
+    expectRefused({sampleFact(5, Mark{sampleId(70), MarkKind::Shut, 1u, 1, InputDevice::Key, {}})},
+                  sampleId(5), "the run");
+    expectRefused({sampleFact(5, Mark{m_walkdown, MarkKind::Shut, 1u, 1, InputDevice::Key, {}})},
+                  sampleId(5), "the run");
+    Fact orphan = note(5, "?");
+    orphan.stamp.person = sampleId(70);
+    expectRefused({orphan}, sampleId(5), "the person");
+    orphan.stamp.person = m_walkdown; // a fact, but no person
+    expectRefused({orphan}, sampleId(5), "the person");
+    Fact correction = sampleFact(5, TakenBack{"?"});
+    correction.stamp.supersedes = sampleId(70);
+    expectRefused({correction}, sampleId(5), "replaces");
+}
+
+TEST_F(RegisterRules, ABatchMayComeInAnyOrder) {
+    const FactId run = sampleId(10);
+    Fact back = sampleFact(12, TakenBack{"slip"});
+    back.stamp.supersedes = sampleId(11);
+    const std::vector<Fact> facts{
+        back, sampleFact(11, Mark{run, MarkKind::Shut, 1u, 1, InputDevice::Key, {}}),
+        sampleFact(10, RunStarted{m_walkdown, "5-32", RunKind::Closing, Release::LetGo, 0})};
+    const Done done = m_register->record(facts);
+    EXPECT_TRUE(done) << inOneLine(done.error());
+    EXPECT_EQ(m_register->facts()->size(), m_before.size() + 3);
+}
+
+TEST_F(RegisterRules, ValuesThatAreNoneAreRefused) {
+    expectRefused({sampleFact(5, PlateRead{m_walkdown, "5-32", PlateState::Read, std::nullopt})},
+                  "", "not one the register allows");
+    expectRefused({sampleFact(5, MeasuredValue{m_walkdown, "5-32", "gap",
+                                               std::numeric_limits<double>::quiet_NaN(), "mm"})},
+                  "", "not a number");
+    expectRefused({note(5, "no UTF-8: \xc3\x28")}, "", "no valid text");
+    Fact far = note(5, "?");
+    far.stamp.when.ship_offset_minutes = 841;
+    expectRefused({far}, "", "not one the register allows");
+    expectRefused({sampleFact(5, Photograph{m_walkdown, "5-32", "ABC", "image/png", "", ""})}, "",
+                  "not one the register allows");
+}
+
+TEST_F(RegisterRules, APhotographMustHaveTheHashItNames) {
+    const std::vector<std::byte> bytes(100, std::byte{7});
+    std::vector<std::byte> other = bytes;
+    other.back() = std::byte{8};
+    const Fact photograph =
+        sampleFact(5, Photograph{m_walkdown, "5-32", sha256Of(bytes), "image/png", "", ""});
+    const Done done = m_register->recordPhotograph(photograph, other);
+    ASSERT_FALSE(done);
+    EXPECT_THAT(done.error().what, HasSubstr("NOT saved"));
+    EXPECT_EQ(m_register->facts(), m_before);
+    EXPECT_FALSE(m_register->photograph(sha256Of(bytes)));
+    EXPECT_FALSE(m_register->photograph(sha256Of(other)));
+    EXPECT_FALSE(m_register->recordPhotograph(note(5, "no photograph"), bytes));
+}
+
+TEST_F(RegisterRules, APhotographsBytesMayFollowItsFactAndAreKeptOnce) {
+    const std::vector<std::byte> bytes(100, std::byte{7});
+    const Fact first =
+        sampleFact(5, Photograph{m_walkdown, "5-32", sha256Of(bytes), "image/png", "", ""});
+    const Fact second =
+        sampleFact(6, Photograph{m_walkdown, "5-33", sha256Of(bytes), "image/png", "", ""});
+    ASSERT_TRUE(record(first));
+    const auto missing = m_register->photograph(sha256Of(bytes));
+    ASSERT_FALSE(missing);
+    EXPECT_THAT(missing.error().what, HasSubstr("not in this register"));
+    EXPECT_TRUE(m_register->recordPhotograph(first, bytes));
+    EXPECT_TRUE(m_register->recordPhotograph(second, bytes));
+    EXPECT_EQ(m_register->photograph(sha256Of(bytes)), bytes);
+    EXPECT_EQ(RawSqlite(m_file).single("SELECT count(*) FROM photograph_bytes"), "1");
+}
+
+TEST_F(RegisterRules, AdoptingKeepsEarlierIssues) {
+    Arrangement changed = sampleArrangement();
+    changed.doors.pop_back();
+    // The walkdown only planned that door; nothing is recorded about it.
+    const Done adopted = m_register->adopt(changed, sampleMoment());
+    ASSERT_TRUE(adopted) << inOneLine(adopted.error());
+    EXPECT_EQ(m_register->arrangement(), changed);
+    RawSqlite raw(m_file);
+    EXPECT_EQ(raw.single("SELECT count(*) FROM arrangement"), "2");
+    EXPECT_EQ(raw.single("SELECT count(*) FROM door WHERE arrangement = 1"), "3");
+    EXPECT_EQ(raw.single("SELECT count(*) FROM door WHERE arrangement = 2"), "2");
+}
+
+TEST_F(RegisterRules, ADoorWithFactsIsNotDropped) {
+    const FactId run = sampleId(10);
+    ASSERT_TRUE(m_register->record(std::vector{
+        sampleFact(10, RunStarted{m_walkdown, "5-32", RunKind::Closing, Release::LetGo, 0}),
+        sampleFact(11, Mark{run, MarkKind::Shut, 1u, 1, InputDevice::Key, {}}),
+        sampleFact(12, RunEnded{run, RunOutcome::Complete, ""}),
+        sampleFact(13, Note{m_walkdown, "6-01 Ä", "?"})}));
+    Arrangement changed = sampleArrangement();
+    changed.doors.erase(changed.doors.begin());
+    Done adopted = m_register->adopt(changed, sampleMoment());
+    ASSERT_FALSE(adopted);
+    EXPECT_EQ(adopted.error().where, "door 5-32");
+    EXPECT_THAT(adopted.error().what, HasSubstr("3 facts are recorded"));
+    EXPECT_EQ(m_register->arrangement(), sampleArrangement());
+    changed.doors.clear();
+    adopted = m_register->adopt(changed, sampleMoment());
+    ASSERT_FALSE(adopted);
+    EXPECT_THAT(adopted.error().what, HasSubstr("1 more"));
+}
+
+TEST_F(RegisterRules, AnArrangementThatDoesNotHangTogetherIsRefusedWhole) {
+    Arrangement twice = sampleArrangement();
+    twice.doors.push_back(twice.doors.front());
+    Done adopted = m_register->adopt(twice, sampleMoment());
+    ASSERT_FALSE(adopted);
+    EXPECT_THAT(inOneLine(adopted.error()), HasSubstr("5-32"));
+    EXPECT_THAT(inOneLine(adopted.error()), HasSubstr("twice"));
+    Arrangement nowhere = sampleArrangement();
+    nowhere.doors.front().boundary = "9/9";
+    adopted = m_register->adopt(nowhere, sampleMoment());
+    ASSERT_FALSE(adopted);
+    EXPECT_THAT(inOneLine(adopted.error()), HasSubstr("9/9"));
+    EXPECT_EQ(m_register->arrangement(), sampleArrangement());
+    EXPECT_TRUE(m_register->examine());
+}
+
+TEST_F(RegisterRules, NoRowOfAnyTableIsEverChangedOrDeleted) {
+    const std::vector<std::byte> bytes(10, std::byte{1});
+    for (const Action& action : sampleWalk(1))
+        ASSERT_TRUE(m_register->record(action.facts));
+    ASSERT_TRUE(m_register->recordPhotograph(
+        sampleFact(90, Photograph{m_walkdown, "5-32", sha256Of(bytes), "image/png", "", ""}),
+        bytes));
+    const std::string door = "5-32";
+    ASSERT_TRUE(m_register->record(std::vector{
+        sampleFact(91, MeasuredValue{m_walkdown, door, "gap", 3, "mm"}),
+        sampleFact(92, Note{m_walkdown, door, "?"}),
+        sampleFact(93, Deficiency{m_walkdown, door, "", ""}),
+        sampleFact(94, CouldNotTest{m_walkdown, door, "", ""}),
+        sampleFact(95, Judgement{m_walkdown, door, "", true, ""}), sampleFact(96, TakenBack{""})}));
+    m_register.reset();
+    RawSqlite raw(m_file);
+    ASSERT_EQ(
+        raw.run("SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'"),
+        SQLITE_OK);
+    const std::vector<std::string> tables = raw.column;
+    EXPECT_EQ(tables.size(), 28u);
+    for (const std::string& table : tables) {
+        ASSERT_NE(raw.single("SELECT count(*) FROM " + table), "0") << table << " is not exercised";
+        const std::string column =
+            raw.single("SELECT name FROM pragma_table_info('" + table + "') LIMIT 1");
+        EXPECT_EQ(raw.run("UPDATE " + table + " SET " + column + " = " + column),
+                  SQLITE_CONSTRAINT_TRIGGER)
+            << table;
+        EXPECT_EQ(raw.message(), "rows are never changed") << table;
+        EXPECT_EQ(raw.run("DELETE FROM " + table), SQLITE_CONSTRAINT_TRIGGER) << table;
+        EXPECT_EQ(raw.message(), "rows are never deleted") << table;
+    }
+}
+
+TEST_F(RegisterRules, ABodyBelongsToAFactOfItsKind) {
+    RawSqlite raw(m_file);
+    EXPECT_EQ(raw.run("INSERT INTO note (fact, text) VALUES ('" + sampleId(0) + "', '?')"),
+              SQLITE_CONSTRAINT_TRIGGER);
+    EXPECT_EQ(raw.run("INSERT INTO note (fact, text) VALUES ('nobody', '?')"),
+              SQLITE_CONSTRAINT_TRIGGER);
+}
+
+TEST_F(RegisterRules, AHalfFactWrittenByAnotherProgramIsFoundOnExamination) {
+    EXPECT_TRUE(m_register->examine());
+    ASSERT_EQ(RawSqlite(m_file).run(
+                  "INSERT INTO fact (id, kind, utc_ms, ship_offset_minutes, person, device)"
+                  " VALUES ('half', 'taken-back', 0, 0, '" +
+                  sampleId(0) + "', 'x')"),
+              SQLITE_OK);
+    const Done sound = m_register->examine();
+    ASSERT_FALSE(sound);
+    EXPECT_THAT(sound.error().what, HasSubstr("only half there"));
+}
+
+TEST_F(RegisterRules, AWriteDuringAnotherProgramsWriteIsRefusedInPlainWords) {
+    OpenOptions impatient;
+    impatient.busy_timeout_ms = 50;
+    const auto second = SqliteRegister::open(m_file, impatient);
+    ASSERT_TRUE(second);
+    RawSqlite other(m_file);
+    ASSERT_EQ(other.run("BEGIN IMMEDIATE"), SQLITE_OK);
+    const Done done = (*second)->record(std::vector{note(5, "dry")});
+    ASSERT_FALSE(done);
+    EXPECT_THAT(done.error().what, HasSubstr("another program is writing"));
+    EXPECT_THAT(done.error().what, HasSubstr("NOT saved"));
+    EXPECT_EQ((*second)->facts(), m_before) << "reading goes on";
+    ASSERT_EQ(other.run("ROLLBACK"), SQLITE_OK);
+    EXPECT_TRUE((*second)->record(std::vector{note(5, "dry")}));
+    EXPECT_EQ(m_register->facts()->size(), m_before.size() + 1) << "the first instance sees it";
+}
+
+} // namespace
+} // namespace latchround

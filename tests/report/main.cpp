@@ -1,0 +1,13 @@
+// The report needs fonts and images, so a QGuiApplication, but no display.
+#include <QGuiApplication>
+#include <QLocale>
+
+#include <gtest/gtest.h>
+
+int main(int argc, char** argv) {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    ::testing::InitGoogleTest(&argc, argv);
+    const QGuiApplication application(argc, argv);
+    QLocale::setDefault(QLocale::c());
+    return RUN_ALL_TESTS();
+}

@@ -1,0 +1,55 @@
+#include "printed_page.h"
+
+#include <QProcess>
+#include <QTemporaryDir>
+
+#include <QFile>
+
+namespace latchround {
+
+namespace {
+
+QString outputOf(const QString& program, const QStringList& before, const QByteArray& pdf,
+                 const QStringList& after) {
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("report.pdf"));
+    QFile file(path);
+    if (!file.open(QIODevice::WriteOnly) || file.write(pdf) != pdf.size())
+        return {};
+    file.close();
+    QProcess process;
+    process.start(program, before + QStringList{path} + after);
+    if (!process.waitForFinished(60000) || process.exitCode() != 0)
+        return {};
+    return QString::fromUtf8(process.readAllStandardOutput());
+}
+
+} // namespace
+
+QStringList pageTexts(const QByteArray& pdf) {
+    const QString text = outputOf(QStringLiteral("pdftotext"), {QStringLiteral("-layout")}, pdf,
+                                  {QStringLiteral("-")});
+    return text.split(QChar('\f'), Qt::SkipEmptyParts);
+}
+
+QString flowingText(const QByteArray& pdf) {
+    return outputOf(QStringLiteral("pdftotext"), {}, pdf, {QStringLiteral("-")}).simplified();
+}
+
+QStringList pictureSizes(const QByteArray& pdf) {
+    QStringList sizes;
+    const QString list = outputOf(QStringLiteral("pdfimages"), {QStringLiteral("-list")}, pdf, {});
+    const QStringList lines = list.split(QChar('\n'), Qt::SkipEmptyParts);
+    for (const QString& line : lines.mid(2)) {
+        const QStringList cells = line.simplified().split(QChar(' '));
+        if (cells.size() > 4)
+            sizes << cells[3] + QChar('x') + cells[4];
+    }
+    return sizes;
+}
+
+QString fontList(const QByteArray& pdf) {
+    return outputOf(QStringLiteral("pdffonts"), {}, pdf, {});
+}
+
+} // namespace latchround

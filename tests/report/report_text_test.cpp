@@ -1,0 +1,209 @@
+// What a reader finds in the report.
+#include <QFontDatabase>
+
+#include <gmock/gmock.h>
+
+#include "app/report/walkdown_report.h"
+#include "core/given.h"
+#include "printed_page.h"
+#include "sample_walkdown.h"
+
+namespace latchround {
+
+namespace {
+
+QByteArray printed(const SampleWalkdown& sample, bool practice = false) {
+    const WalkdownReport report{sample.arrangement,
+                                sample.ledger,
+                                sample.walkdown,
+                                given::catalogue(),
+                                {1795601520000, 60}, // 2026-11-25T10:12:00Z
+                                "Latchround 9.8.7",
+                                [&](std::string_view sha256) {
+                                    return sha256 == sample.photograph_sha256
+                                               ? sample.photograph_bytes
+                                               : std::vector<std::byte>{};
+                                },
+                                practice};
+    const auto pdf = pdfOf(report);
+    EXPECT_TRUE(pdf.has_value()) << (pdf ? "" : inOneLine(pdf.error()));
+    return pdf.value_or(QByteArray());
+}
+
+class WalkdownReportText : public ::testing::Test {
+protected:
+    static void SetUpTestSuite() {
+        const SampleWalkdown sample;
+        pdf = new QByteArray(printed(sample));
+        text = new std::string(flowingText(*pdf).toStdString());
+    }
+    static void TearDownTestSuite() {
+        delete pdf;
+        delete text;
+    }
+    static QByteArray* pdf;
+    static std::string* text;
+};
+QByteArray* WalkdownReportText::pdf = nullptr;
+std::string* WalkdownReportText::text = nullptr;
+
+using ::testing::AllOf;
+using ::testing::ContainsRegex;
+using ::testing::HasSubstr;
+using ::testing::Not;
+
+} // namespace
+
+TEST_F(WalkdownReportText, NamesVesselWalkdownAndCrew) {
+    EXPECT_THAT(*text,
+                AllOf(HasSubstr("Calder Wisp"), HasSubstr("VC-0071"),
+                      HasSubstr("annual walkdown begun 25 Nov 2026 10:42"),
+                      HasSubstr("Maren Holt and Tobi Ennsley"), HasSubstr("Maren Holt (surveyor)"),
+                      HasSubstr("safety centre"), HasSubstr("VHF 17"), HasSubstr("under way")));
+}
+
+TEST_F(WalkdownReportText, GivesShipsTimeAndUtcOfPrinting) {
+    EXPECT_THAT(*text, HasSubstr("25 Nov 2026 11:12 ship's time (UTC+01:00), 10:12 UTC"));
+}
+
+TEST_F(WalkdownReportText, HasEveryDoorWithItsVerdict) {
+    for (const char* door : {"5-32", "5-31", "4-10", "3-01"})
+        EXPECT_THAT(*text, HasSubstr(door));
+    EXPECT_THAT(*text, HasSubstr("Door 5-32, unsatisfactory"));
+    EXPECT_THAT(*text, HasSubstr("untested"));
+}
+
+TEST_F(WalkdownReportText, ShowsAllThreeClasses) {
+    EXPECT_THAT(*text, HasSubstr("plate read A-30, register A-60, boundary A-60"));
+}
+
+// 1.40 m in 5.25 s is 0.2667 m/s; u = 0.2667 hypot(0.005 / 1.40, hypot(0.1, 0.05 / sqrt 3) / 5.25)
+// = 0.0054, so U = 0.0108, rounded up to two figures 0.011.
+TEST_F(WalkdownReportText, GivesMeasuredValueWithItsUncertaintyLimitAndCitation) {
+    EXPECT_THAT(*text, HasSubstr("0.267 ± 0.011 m/s"));
+    EXPECT_THAT(*text, HasSubstr("0.1 to 0.2 m/s"));
+    EXPECT_THAT(*text, HasSubstr("SOLAS II-2/9.4.1.1.5.2, edition SOLAS 1974"));
+}
+
+TEST_F(WalkdownReportText, SaysWhichZonesActAsOne) {
+    EXPECT_THAT(*text, HasSubstr("Zones 2 and 3 act as one: 69 m against 40 m as a rule and 48 m "
+                                 "at most (SOLAS II-2/9.2.2.1.2), through door 5-32."));
+}
+
+TEST_F(WalkdownReportText, KeepsWhatWasWrittenAtTheDoor) {
+    EXPECT_THAT(*text, HasSubstr("Closes too fast; adjust the damper"));
+    EXPECT_THAT(*text, HasSubstr("the whole door: cabin stores stacked against it"));
+    EXPECT_THAT(*text, HasSubstr("Hook on the leaf"));
+}
+
+TEST_F(WalkdownReportText, PrintsMarkupInDataAsItWasTyped) {
+    EXPECT_THAT(*text, HasSubstr("<script>alert(1)</script> & 5 < 6"));
+    EXPECT_THAT(*text, HasSubstr("Saloon & bar"));
+}
+
+TEST_F(WalkdownReportText, ListsMarksOfCompleteRuns) {
+    EXPECT_THAT(*text, HasSubstr("alarm on 0.00, leaf moves 6.40, shut 11.65, alarm off 11.80"));
+    EXPECT_THAT(*text, HasSubstr("leaf moves 0.00, shut 14.25"));
+}
+
+TEST_F(WalkdownReportText, NeverShowsAStoppedRunAsAMeasurement) {
+    EXPECT_THAT(*text, HasSubstr("stopped: a passenger came near. Not a measurement"));
+    // Its marks would have been 10.20 s after the alarm, a rate of 0.368 m/s.
+    EXPECT_THAT(*text, AllOf(Not(HasSubstr("10.20")), Not(HasSubstr("0.368"))));
+}
+
+TEST_F(WalkdownReportText, ListsCautionsAnswered) {
+    EXPECT_THAT(*text, HasSubstr("The release has been announced to everyone near these doors"));
+    EXPECT_THAT(*text, ContainsRegex("5-32 Maren Holt \\(surveyor\\).*1, 2, 3, 4, 5, 6"));
+    EXPECT_THAT(*text, Not(HasSubstr("without all questions confirmed")));
+}
+
+TEST_F(WalkdownReportText, SaysHowFarItReaches) {
+    EXPECT_THAT(*text, HasSubstr("The flag Administration, approved plans and local rules stand "
+                                 "above this report; grades are an aid to the surveyor's "
+                                 "judgement."));
+    EXPECT_THAT(*text, HasSubstr(given::catalogue().deference));
+    EXPECT_THAT(*text, HasSubstr(given::catalogue().edition));
+    EXPECT_THAT(*text, HasSubstr("Times were taken by hand"));
+    EXPECT_THAT(*text, AllOf(HasSubstr("Surveyor: name, signature, date"),
+                             HasSubstr("Chief officer: name, signature, date"),
+                             HasSubstr("Latchround 9.8.7")));
+}
+
+TEST_F(WalkdownReportText, NumbersEveryPage) {
+    const QStringList pages = pageTexts(*pdf);
+    ASSERT_GT(pages.size(), 1);
+    for (int page = 0; page < pages.size(); ++page) {
+        const std::string words =
+            "page " + std::to_string(page + 1) + " of " + std::to_string(pages.size());
+        EXPECT_THAT(pages[page].toStdString(), AllOf(HasSubstr(words), HasSubstr("Calder Wisp")));
+        EXPECT_THAT(pages[page].toStdString(), Not(HasSubstr("Practice")));
+    }
+}
+
+TEST_F(WalkdownReportText, CarriesThePhotographAndItsHash) {
+    EXPECT_TRUE(pictureSizes(*pdf).contains(QStringLiteral("640x480")))
+        << pictureSizes(*pdf).join(QChar(' ')).toStdString();
+    const SampleWalkdown sample;
+    EXPECT_THAT(*text, HasSubstr("SHA-256 " + sample.photograph_sha256.substr(0, 12)));
+}
+
+TEST_F(WalkdownReportText, EmbedsItsFont) {
+    if (!QFontDatabase::families().contains(QStringLiteral("B612")))
+        GTEST_SKIP() << "B612 is not installed here";
+    EXPECT_THAT(fontList(*pdf).toStdString(), ContainsRegex("B612[^\n]*yes yes"));
+}
+
+TEST(WalkdownReport, IsMarkedAsPracticeOnEveryPage) {
+    const QStringList pages = pageTexts(printed(SampleWalkdown(), true));
+    ASSERT_GT(pages.size(), 1);
+    for (const QString& page : pages)
+        EXPECT_THAT(page.toStdString(), HasSubstr("Practice, not a record"));
+}
+
+TEST(WalkdownReport, SaysWhenItEndedAndWithWhichRemark) {
+    SampleWalkdown sample;
+    sample.end();
+    const std::string text = flowingText(printed(sample)).toStdString();
+    EXPECT_THAT(text, AllOf(HasSubstr("weather rising"), Not(HasSubstr("under way"))));
+}
+
+TEST(WalkdownReport, NamesARemoteRunThatWentAheadWithoutCautions) {
+    SampleWalkdown sample;
+    sample.addRun("5-31", Release::Remote, {{MarkKind::LeafMoves, 0}, {MarkKind::Shut, 14.0}});
+    const std::string text = flowingText(printed(sample)).toStdString();
+    EXPECT_THAT(text, HasSubstr("without all questions confirmed for that run: 5-31 on 25 Nov"));
+}
+
+TEST(WalkdownReport, LeavesOutAPhotographWhoseBytesAreOthers) {
+    SampleWalkdown sample;
+    sample.photograph_bytes.back() = std::byte{0};
+    sample.photograph_bytes.push_back(std::byte{7});
+    const QByteArray pdf = printed(sample);
+    EXPECT_FALSE(pictureSizes(pdf).contains(QStringLiteral("640x480")));
+    EXPECT_THAT(flowingText(pdf).toStdString(),
+                HasSubstr("its bytes are not those that were recorded"));
+}
+
+TEST(WalkdownReport, SaysSoWherePhotographIsMissing) {
+    SampleWalkdown sample;
+    sample.photograph_bytes.clear();
+    EXPECT_THAT(flowingText(printed(sample)).toStdString(), HasSubstr("Photograph not at hand"));
+}
+
+TEST(WalkdownReport, ComplainsOfAWalkdownNobodyKnows) {
+    const SampleWalkdown sample;
+    const auto pdf = pdfOf(
+        {sample.arrangement, sample.ledger, "no-such", given::catalogue(), {0, 0}, "x", {}, false});
+    ASSERT_FALSE(pdf.has_value());
+    EXPECT_THAT(pdf.error().where, HasSubstr("no-such"));
+}
+
+TEST(WalkdownReport, PrintsAWalkdownWithoutDoors) {
+    SampleWalkdown sample;
+    sample.walkdown = sample.add(WalkdownBegun{});
+    EXPECT_THAT(flowingText(printed(sample)).toStdString(),
+                HasSubstr("No door of the register is on this walkdown."));
+}
+
+} // namespace latchround

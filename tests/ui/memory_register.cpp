@@ -1,0 +1,199 @@
+#include "memory_register.h"
+
+#include <algorithm>
+#include <fstream>
+#include <iterator>
+
+#include "core/planning/walk_order.h"
+#include "core/requirement/catalogue.h"
+
+namespace latchround::ui {
+
+namespace {
+
+std::string fileText(const std::string& path) {
+    std::ifstream file(path, std::ios::binary);
+    return {std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+}
+
+Catalogue shippedCatalogue() {
+    const std::string folder = std::string(LATCHROUND_SOURCE) + "/resources/requirements/";
+    auto solas = catalogueFrom(fileText(folder + "solas-passenger.json"), "solas");
+    auto practice = catalogueFrom(fileText(folder + "practice.json"), "practice");
+    return joined(std::move(solas.value()), std::move(practice.value())).value();
+}
+
+Door hinged(const std::string& number, const std::string& deck, const std::string& boundary,
+            double x_m, double y_m) {
+    Door door;
+    door.number = number;
+    door.deck = deck;
+    door.boundary = boundary;
+    door.x_m = x_m;
+    door.y_m = y_m;
+    door.kind = DoorKind::SingleLeaf;
+    door.plate = "A-60";
+    door.opening_m = 0.90;
+    door.leaf_mass_kg = 70;
+    door.hold_back = true;
+    door.release_groups = {"ALL"};
+    door.normally = NormalPosition::Open;
+    return door;
+}
+
+} // namespace
+
+void MemoryRegister::put(Fact fact) {
+    const auto after =
+        std::ranges::upper_bound(m_facts, fact.stamp.id, {},
+                                 [](const Fact& each) -> const FactId& { return each.stamp.id; });
+    m_facts.insert(after, std::move(fact));
+}
+
+Done MemoryRegister::adopt(const Arrangement& arrangement, Moment) {
+    if (failure)
+        return tl::unexpected(*failure);
+    m_arrangement = arrangement;
+    return {};
+}
+
+Done MemoryRegister::record(std::span<const Fact> facts) {
+    if (failure)
+        return tl::unexpected(*failure);
+    transactions.emplace_back(facts.begin(), facts.end());
+    for (const Fact& fact : facts)
+        put(fact);
+    return {};
+}
+
+Done MemoryRegister::recordPhotograph(const Fact& photograph, std::span<const std::byte> bytes) {
+    if (const Done done = record({&photograph, 1}); !done)
+        return done;
+    m_photographs[std::get<Photograph>(photograph.body).sha256] = {bytes.begin(), bytes.end()};
+    return {};
+}
+
+Result<std::vector<std::byte>> MemoryRegister::photograph(std::string_view sha256) const {
+    const auto found = m_photographs.find(sha256);
+    if (found == m_photographs.end())
+        return tl::unexpected(Complaint{std::string(sha256), "no such photograph", ""});
+    return found->second;
+}
+
+Done MemoryRegister::reopen() {
+    ++reopened;
+    if (failure)
+        return tl::unexpected(*failure);
+    return {};
+}
+
+FactId FakeOutside::newId() {
+    return m_ids.next(clock.utc_ms, {});
+}
+
+Result<std::optional<PickedPhotograph>> FakeOutside::photographFromFile(QWidget*) {
+    return picture;
+}
+
+Result<std::optional<PickedPhotograph>> FakeOutside::photographFromCamera(QWidget*) {
+    return picture;
+}
+
+Result<QString> FakeOutside::printReport(const FactId& walkdown) {
+    if (report_failure)
+        return tl::unexpected(*report_failure);
+    reports.push_back(walkdown);
+    return QStringLiteral("/reports/%1.pdf").arg(QString::fromStdString(walkdown));
+}
+
+Done FakeOutside::openVessel(const QString& place) {
+    if (open_failure)
+        return tl::unexpected(*open_failure);
+    opened.push_back(place);
+    return {};
+}
+
+Checked<std::optional<QString>> FakeOutside::takeInRegister(QWidget*) {
+    if (!taken_in_faults.empty())
+        return tl::unexpected(taken_in_faults);
+    return taken_in;
+}
+
+QString FakeOutside::setting(const QString& name) const {
+    const auto found = settings.find(name);
+    return found == settings.end() ? QString() : found->second;
+}
+
+void FakeOutside::keepSetting(const QString& name, const QString& value) {
+    settings[name] = value;
+}
+
+Arrangement smallVessel() {
+    Arrangement vessel;
+    vessel.particulars = {
+        "Quarrel Tern", "T-1", Regime::SolasPassenger, 600, calendarDateFrom("2012-05-01"),
+        true,           96.0};
+    vessel.decks = {{"7", "Promenade", 14.0}, {"5", "Saloon", 8.5}};
+    vessel.zones = {{"1", 0, 30}, {"2", 30, 62}, {"3", 62, 96}};
+    vessel.boundaries = {{"1/2", Place::ZoneBulkhead, "1", "2", 30, FireClass::A60},
+                         {"2/3", Place::ZoneBulkhead, "2", "3", 62, FireClass::A60},
+                         {"stair 3", Place::Stairway, "3", "3", 80, FireClass::A30}};
+    Door sliding = hinged("5-32", "5", "2/3", 62, 0);
+    sliding.kind = DoorKind::Sliding;
+    sliding.opening_m = 1.40;
+    sliding.leaf_mass_kg = 180;
+    sliding.power_operated = true;
+    sliding.release_groups = {"MVZ2", "ALL"};
+    sliding.alarm = true;
+    sliding.designed_to_reopen = true;
+    Door stair = hinged("5-40", "5", "stair 3", 80, 3.0);
+    stair.fire_class = FireClass::A30;
+    stair.plate = "A-30";
+    vessel.doors = {hinged("5-11", "5", "1/2", 30, -2.4), hinged("5-31", "5", "2/3", 62, -3.0),
+                    sliding, hinged("7-02", "7", "2/3", 62, 2.0), stair};
+    return vessel;
+}
+
+SmallShip::SmallShip() {
+    person = outside.newId();
+    Fact joins;
+    joins.stamp = {person, outside.now(), person, "tablet-test", std::nullopt};
+    joins.body = PersonJoined{"Maren Tollefsby", "surveyor"};
+    vessel_register.put(std::move(joins));
+}
+
+FactId SmallShip::put(FactBody body) {
+    Fact fact;
+    fact.stamp = {outside.newId(), outside.now(), person, "tablet-test", std::nullopt};
+    fact.body = std::move(body);
+    const FactId id = fact.stamp.id;
+    vessel_register.put(std::move(fact));
+    return id;
+}
+
+FactId SmallShip::begun(std::vector<std::string> doors) {
+    WalkdownBegun plan;
+    plan.team = {"Maren Tollefsby"};
+    plan.scope = doors.empty() ? "all doors" : "chosen doors";
+    plan.doors = doors.empty() ? doorsInScope(smallVessel(), {}) : std::move(doors);
+    plan.control_station = "bridge";
+    plan.channel = "Ch 8";
+    plan.start_word = "release now";
+    plan.stop_word = "stop stop stop";
+    plan.may_stop = "anyone";
+    plan.brief_read = true;
+    return put(std::move(plan));
+}
+
+void SmallShip::ended(const FactId& walkdown) {
+    put(WalkdownEnded{walkdown, {}});
+}
+
+Round& SmallShip::load() {
+    round = std::make_unique<Round>(vessel_register, outside, shippedCatalogue());
+    if (const Done loaded = round->load(); !loaded)
+        round.reset();
+    return *round;
+}
+
+} // namespace latchround::ui

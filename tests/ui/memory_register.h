@@ -1,0 +1,104 @@
+// A register and a world outside that live in memory, for tests of the screens: nothing is written,
+// the clock stands where the test sets it, ids come in a fixed order, and every door of the outside
+// can be made to fail.
+#pragma once
+
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/evidence/fact_id.h"
+#include "core/store/register.h"
+#include "ui/round/round.h"
+
+namespace latchround::ui {
+
+class MemoryRegister : public Register {
+public:
+    explicit MemoryRegister(Arrangement arrangement = {})
+        : m_arrangement(std::move(arrangement)) {}
+
+    /// While set, record(), recordPhotograph() and reopen() complain with it and keep nothing.
+    std::optional<Complaint> failure;
+    /// Every record() that was taken in: one inner list is one transaction.
+    std::vector<std::vector<Fact>> transactions;
+    int reopened = 0;
+
+    /// Puts a fact there as if it had been recorded long ago.
+    void put(Fact fact);
+    const std::vector<Fact>& all() const { return m_facts; }
+
+    Result<Arrangement> arrangement() const override { return m_arrangement; }
+    Done adopt(const Arrangement& arrangement, Moment when) override;
+    Result<std::vector<Fact>> facts() const override { return m_facts; }
+    Done record(std::span<const Fact> facts) override;
+    Done recordPhotograph(const Fact& photograph, std::span<const std::byte> bytes) override;
+    Result<std::vector<std::byte>> photograph(std::string_view sha256) const override;
+    Done reopen() override;
+    std::string device() const override { return "tablet-test"; }
+
+private:
+    Arrangement m_arrangement;
+    std::vector<Fact> m_facts; ///< by id
+    std::map<std::string, std::vector<std::byte>, std::less<>> m_photographs;
+};
+
+class FakeOutside : public Outside {
+public:
+    /// 2026-11-25 10:42:00 ship's time, one hour before UTC.
+    Moment clock{1795599720000, 60};
+    void advance(std::int64_t milliseconds) { clock.utc_ms += milliseconds; }
+
+    std::optional<PickedPhotograph> picture; ///< what the person picks
+    bool camera = false;
+    std::optional<Complaint> report_failure;
+    std::vector<FactId> reports; ///< walkdowns that were printed
+    std::vector<VesselOnTablet> on_tablet;
+    std::vector<QString> opened; ///< places handed to openVessel
+    std::optional<Complaint> open_failure;
+    std::optional<QString> taken_in; ///< what takeInRegister answers
+    Complaints taken_in_faults;      ///< or these, where there are any
+    std::map<QString, QString> settings;
+
+    Moment now() const override { return clock; }
+    FactId newId() override;
+    Result<std::optional<PickedPhotograph>> photographFromFile(QWidget*) override;
+    bool hasCamera() const override { return camera; }
+    Result<std::optional<PickedPhotograph>> photographFromCamera(QWidget*) override;
+    Result<QString> printReport(const FactId& walkdown) override;
+    std::vector<VesselOnTablet> vessels() const override { return on_tablet; }
+    Done openVessel(const QString& place) override;
+    Checked<std::optional<QString>> takeInRegister(QWidget*) override;
+    QString setting(const QString& name) const override;
+    void keepSetting(const QString& name, const QString& value) override;
+
+private:
+    FactIdSequence m_ids;
+};
+
+/// A vessel of three zones and two decks with a handful of doors: "5-31" and "5-32" in bulkhead
+/// 2/3 on deck 5, "7-02" in bulkhead 2/3 on deck 7, "5-11" in bulkhead 1/2 on deck 5, "5-40" in a
+/// stairway of zone 3.
+Arrangement smallVessel();
+
+/// A register of the small vessel with one person, Maren Tollefsby, and a round over it. Loaded
+/// with whatever was put into the register before `load`.
+struct SmallShip {
+    MemoryRegister vessel_register{smallVessel()};
+    FakeOutside outside;
+    std::unique_ptr<Round> round;
+    FactId person;
+
+    SmallShip();
+    /// A walkdown of these doors (all, in walk order, where empty), begun now by the person.
+    FactId begun(std::vector<std::string> doors = {});
+    void ended(const FactId& walkdown);
+    /// A fact of that person's, now; answers its id.
+    FactId put(FactBody body);
+    /// Makes the round and loads it.
+    Round& load();
+};
+
+} // namespace latchround::ui

@@ -1,0 +1,59 @@
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTest>
+
+#include <gmock/gmock.h>
+
+#include "tests/ui/print_to.h"
+#include "ui/parts/phrase_picker.h"
+
+namespace latchround::ui {
+namespace {
+
+TEST(PhrasePicker, TappedPhraseIsPickedAndShownChosen) {
+    PhrasePicker picker({"door wedged open", "power off"});
+    QSignalSpy picked(&picker, &PhrasePicker::picked);
+    const auto keys = picker.findChildren<QPushButton*>();
+    QPushButton* wedged = nullptr;
+    for (QPushButton* key : keys)
+        if (key->text() == "door wedged open")
+            wedged = key;
+    ASSERT_NE(wedged, nullptr);
+    QTest::mouseClick(wedged, Qt::LeftButton);
+    ASSERT_EQ(picked.count(), 1);
+    EXPECT_EQ(picked[0][0].toString(), QString("door wedged open"));
+    EXPECT_TRUE(wedged->isChecked());
+    EXPECT_EQ(picker.chosen(), QString("door wedged open"));
+}
+
+TEST(PhrasePicker, OwnWordsArePickedTrimmed) {
+    PhrasePicker picker({"power off"});
+    QSignalSpy picked(&picker, &PhrasePicker::picked);
+    auto* line = picker.findChild<QLineEdit*>();
+    QTest::keyClicks(line, "  hinge  bent ");
+    QTest::keyClick(line, Qt::Key_Return);
+    ASSERT_EQ(picked.count(), 1);
+    EXPECT_EQ(picked[0][0].toString(), QString("hinge bent"));
+}
+
+TEST(PhrasePicker, BlankWordsPickNothing) {
+    PhrasePicker picker({"power off"});
+    QSignalSpy picked(&picker, &PhrasePicker::picked);
+    auto* line = picker.findChild<QLineEdit*>();
+    QTest::keyClicks(line, "   ");
+    QTest::keyClick(line, Qt::Key_Return);
+    EXPECT_EQ(picked.count(), 0);
+}
+
+TEST(PhrasePicker, ClearForgetsTheChoice) {
+    PhrasePicker picker({"power off"});
+    QTest::mouseClick(picker.findChild<QPushButton*>(), Qt::LeftButton);
+    picker.clear();
+    EXPECT_TRUE(picker.chosen().isEmpty());
+    for (const QPushButton* key : picker.findChildren<QPushButton*>())
+        EXPECT_FALSE(key->isChecked());
+}
+
+} // namespace
+} // namespace latchround::ui

@@ -1,0 +1,59 @@
+// A question about a door with its answers: Yes, No, n/a. The chosen key shows it by colour, shape
+// and word; pressing it again takes the answer back. For rules that ask about both sides the keys
+// stand twice.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/evidence/fact_words.h"
+#include "ui/parts/part.h"
+
+class QPushButton;
+class QBoxLayout;
+
+namespace latchround::ui {
+
+class Lettering;
+
+class ChoiceRow : public Part {
+    Q_OBJECT
+public:
+    /// `help`: a second, quieter line; may be empty. `both_sides`: keys for side one and side two.
+    explicit ChoiceRow(const QString& question, const QString& help = {}, bool both_sides = false,
+                       QWidget* parent = nullptr);
+
+    /// Side None is the one set of keys of a row without sides. Setting emits nothing.
+    void setAnswer(std::optional<Answer> answer, Side side = Side::None);
+    std::optional<Answer> answer(Side side = Side::None) const;
+    /// The key of an answer, for the screen's tab order.
+    QPushButton* key(Answer answer, Side side = Side::None) const;
+
+signals:
+    void answered(latchround::Answer answer, latchround::Side side);
+    void cleared(latchround::Side side);
+
+protected:
+    void lookChanged() override;
+    void resizeEvent(QResizeEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    struct Keys {
+        Side side = Side::None;
+        QWidget* box = nullptr;
+        std::vector<QPushButton*> buttons; ///< yes, no, n/a
+        std::optional<Answer> answer;
+    };
+    void addKeys(Side side, const QString& question);
+    void press(Side side, Answer answer);
+    Keys* keysOf(Side side);
+    const Keys* keysOf(Side side) const;
+    void sizeKeys();
+
+    std::vector<Keys> m_keys;
+    QBoxLayout* m_layout;
+    QBoxLayout* m_sides;
+};
+
+} // namespace latchround::ui

@@ -1,0 +1,32 @@
+// A grade put into words for the screen: figures with their uncertainty, limits, and what would
+// settle it.
+#pragma once
+
+#include <QString>
+
+#include "core/grading/grade.h"
+
+namespace latchround::ui {
+
+/// "0.198 ± 0.007 m/s": the expanded uncertainty (k = 2) to two figures and rounded up, the value
+/// to the same place. Empty where nothing was measured.
+QString measuredWords(const RowGrade& row);
+
+/// "10 to 40 s", "at most 12 mm"; empty for rows without a number.
+QString limitWords(const Requirement& requirement);
+
+QString reasonWords(const Reason& reason);
+
+/// "SOLAS II-2/9.4.1.1.5.2, edition 2015": or the words of common practice.
+QString citationWords(const Requirement& requirement);
+
+/// How the row came to be in the catalogue.
+QString statusWords(Status status);
+
+/// What a person can do next about this row; empty where nothing is left to do.
+QString settleWords(const RowGrade& row);
+
+/// "1 unsatisfactory, 1 to settle, 4 untested"; "nothing asked" for a door without rows.
+QString countLine(const DoorGrade& grade);
+
+} // namespace latchround::ui

@@ -1,0 +1,49 @@
+// Rows of a page, as many at a time as fit, turned by keys. Never scrolled: a scroller delays
+// presses and may swallow a tap, and what is tapped here is recorded.
+#pragma once
+
+#include <vector>
+
+#include "ui/parts/part.h"
+
+class QPushButton;
+class QVBoxLayout;
+
+namespace latchround::ui {
+
+class Lettering;
+
+class RowPager : public Part {
+    Q_OBJECT
+public:
+    explicit RowPager(QWidget* parent = nullptr);
+
+    /// Takes the rows; the ones before are deleted. Turns to the first page.
+    void setRows(std::vector<QWidget*> rows);
+    const std::vector<QWidget*>& rows() const { return m_rows; }
+    int pages() const { return int(m_first.size()); }
+    int page() const { return m_page; }
+    void turnTo(int page);
+
+protected:
+    void lookChanged() override;
+    void resizeEvent(QResizeEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    void divide();
+    void showPage();
+    int heightOf(QWidget* row) const;
+
+    std::vector<QWidget*> m_rows;
+    std::vector<std::size_t> m_first; ///< first row of each page
+    int m_page = 0;
+    QVBoxLayout* m_lines;
+    QVBoxLayout* m_place;
+    QWidget* m_turner;
+    QPushButton* m_before;
+    QPushButton* m_after;
+    Lettering* m_where;
+};
+
+} // namespace latchround::ui

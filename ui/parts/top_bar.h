@@ -1,0 +1,47 @@
+// The strip at the top of every screen: the way back, where one is, how far one has come, the
+// light, ship's time.
+#pragma once
+
+#include "ui/parts/part.h"
+
+class QPushButton;
+
+namespace latchround::ui {
+
+class Lettering;
+
+class TopBar : public Part {
+    Q_OBJECT
+public:
+    explicit TopBar(QWidget* parent = nullptr);
+
+    void setTitle(const QString& title, const QString& subtitle = {});
+    /// Shows the key that goes back.
+    void setBack(bool shown);
+    /// "31 of 84 doors" with a line filled that far; nothing shown where all is 0.
+    void setProgress(int done, int all);
+    /// "10:42 ship (UTC+1)".
+    void setTime(const QString& time);
+
+signals:
+    void back();
+    void lightAsked();
+
+protected:
+    void lookChanged() override;
+    void resizeEvent(QResizeEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    void layOut();
+
+    QPushButton* m_back;
+    QPushButton* m_light;
+    Lettering* m_title;
+    Lettering* m_subtitle;
+    Lettering* m_count;
+    QWidget* m_line;
+    Lettering* m_time;
+};
+
+} // namespace latchround::ui

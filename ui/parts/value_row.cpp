@@ -1,0 +1,64 @@
+#include "ui/parts/value_row.h"
+
+#include <QHBoxLayout>
+#include <QPainter>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "ui/look/touch_style.h"
+#include "ui/parts/lettering.h"
+
+namespace latchround::ui {
+
+ValueRow::ValueRow(const QString& words, const QString& key, QWidget* parent)
+    : Part(parent)
+    , m_line(new QHBoxLayout(this))
+    , m_words(new Lettering(words, TextSize::Lead))
+    , m_detail(new Lettering({}, TextSize::Small, Ink::Muted))
+    , m_key(new QPushButton(key)) {
+    auto* lines = new QVBoxLayout;
+    lines->setSpacing(2);
+    lines->addStretch(1);
+    lines->addWidget(m_words);
+    lines->addWidget(m_detail);
+    lines->addStretch(1);
+    m_line->addLayout(lines, 1);
+    m_line->addWidget(m_key, 0, Qt::AlignVCenter);
+    m_detail->hide();
+    setRole(*m_key, "plain");
+    m_key->setAccessibleName(key + QStringLiteral(": ") + words);
+    connect(m_key, &QPushButton::clicked, this, &ValueRow::asked);
+    setAccessibleName(words);
+    lookChanged();
+}
+
+void ValueRow::setDetail(const QString& detail) {
+    m_detail->setText(detail);
+    m_detail->setVisible(!detail.isEmpty());
+    setAccessibleDescription(detail);
+}
+
+void ValueRow::setKey(const QString& key) {
+    m_key->setText(key);
+    m_key->setAccessibleName(key + QStringLiteral(": ") + m_words->text());
+}
+
+QString ValueRow::detail() const {
+    return m_detail->text();
+}
+
+void ValueRow::lookChanged() {
+    const Sizes& s = sizes();
+    m_line->setContentsMargins(s.pad, s.gap, s.pad, s.gap);
+    m_line->setSpacing(s.gap);
+    m_key->setMinimumSize(s.main_target + s.target / 2, s.target);
+    Part::lookChanged();
+}
+
+void ValueRow::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setPen(QPen(colours().hairline, 1));
+    painter.drawLine(QPointF(0, height() - 0.5), QPointF(width(), height() - 0.5));
+}
+
+} // namespace latchround::ui

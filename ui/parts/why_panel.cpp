@@ -1,0 +1,168 @@
+#include "ui/parts/why_panel.h"
+
+#include <QHBoxLayout>
+#include <QPainter>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "ui/look/touch_style.h"
+#include "ui/parts/door_glyph.h"
+#include "ui/parts/grade_words.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/list_touch.h"
+#include "ui/parts/phrase_picker.h"
+#include "ui/parts/verdict_look.h"
+
+namespace latchround::ui {
+
+WhyPanel::WhyPanel(QWidget* parent)
+    : Part(parent)
+    , m_glyph(new DoorGlyph(Verdict::Untested, 11, this))
+    , m_title(new Lettering({}, TextSize::Heading, Ink::Plain, true, this))
+    , m_verdict(new Lettering({}, TextSize::Body, Ink::Plain, true, this))
+    , m_close(new QPushButton(tr("Back"), this))
+    , m_scroll(new QScrollArea(this))
+    , m_text(new QWidget)
+    , m_lines(new QVBoxLayout(m_text)) {
+    auto* head = new QHBoxLayout;
+    auto* words = new QVBoxLayout;
+    words->setSpacing(2);
+    words->addWidget(m_verdict);
+    words->addWidget(m_title);
+    head->addWidget(m_glyph, 0, Qt::AlignTop);
+    head->addLayout(words, 1);
+    head->addWidget(m_close, 0, Qt::AlignTop);
+    m_close->setAccessibleName(tr("Back to the list"));
+    connect(m_close, &QPushButton::clicked, this, &WhyPanel::closed);
+
+    m_scroll->setWidget(m_text);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->viewport()->setAutoFillBackground(false);
+    m_text->setAutoFillBackground(false);
+    scrollByTouch(*m_scroll); // words only; the keys that record lie below, outside it
+
+    m_decision = makeDecision();
+    auto* layout = new QVBoxLayout(this);
+    layout->addLayout(head);
+    layout->addWidget(m_scroll, 1);
+    layout->addWidget(m_decision);
+    m_decision->hide();
+    setPhrases({tr("by the approved drawing"), tr("agreed with the class surveyor"),
+                tr("as built and accepted before"), tr("worn, still does its work"),
+                tr("not safe to leave so")});
+    lookChanged();
+}
+
+QWidget* WhyPanel::makeDecision() {
+    auto* box = new QWidget(this);
+    auto* layout = new QVBoxLayout(box);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(
+        new Lettering(tr("You decide. First the reason:"), TextSize::Body, Ink::Plain, true));
+    m_phrases = new PhrasePicker({}, true, box);
+    layout->addWidget(m_phrases);
+    auto* keys = new QHBoxLayout;
+    m_good = new QPushButton(tr("Satisfactory"), box);
+    m_bad = new QPushButton(tr("Unsatisfactory"), box);
+    setRole(*m_good, "primary", true);
+    setRole(*m_bad, "danger", true);
+    for (QPushButton* key : {m_good, m_bad}) {
+        key->setEnabled(false);
+        key->setAccessibleName(key->text());
+        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+        keys->addWidget(key, 1);
+    }
+    layout->addLayout(keys);
+    connect(m_phrases, &PhrasePicker::picked, this, [this] {
+        m_good->setEnabled(true);
+        m_bad->setEnabled(true);
+    });
+    connect(m_good, &QPushButton::clicked, this, [this] { decide(true); });
+    connect(m_bad, &QPushButton::clicked, this, [this] { decide(false); });
+    return box;
+}
+
+void WhyPanel::decide(bool satisfactory) {
+    if (!m_phrases->chosen().isEmpty())
+        emit decided(m_requirement, satisfactory, m_phrases->chosen());
+}
+
+void WhyPanel::setPhrases(const QStringList& phrases) {
+    m_phrases->setPhrases(phrases);
+    m_good->setEnabled(false);
+    m_bad->setEnabled(false);
+}
+
+void WhyPanel::say(const QString& heading, const QString& words) {
+    if (words.isEmpty())
+        return;
+    m_paragraphs << heading + QStringLiteral(": ") + words;
+    m_lines->addWidget(new Lettering(heading, TextSize::Small, Ink::Muted));
+    auto* text = new Lettering(words, TextSize::Body, Ink::Plain);
+    m_lines->addWidget(text);
+    m_lines->addSpacing(sizes().gap / 2);
+}
+
+void WhyPanel::setRow(const RowGrade& row) {
+    if (row.requirement == nullptr)
+        return;
+    const Requirement& asked = *row.requirement;
+    while (QLayoutItem* item = m_lines->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+    m_paragraphs.clear();
+    m_requirement = QString::fromStdString(asked.id);
+    m_glyph->setVerdict(row.verdict);
+    m_verdict->setText(verdictTitle(row.verdict));
+    m_verdict->setVerdictInk(row.verdict);
+    m_title->setText(QString::fromStdString(asked.words));
+    const auto text = [](const std::string& words) { return QString::fromStdString(words); };
+    say(tr("Why this verdict"), reasonWords(row.reason));
+    const QString measured = measuredWords(row);
+    say(tr("Measured"), row.u && !measured.isEmpty() ? measured + tr(" (k = 2)") : measured);
+    say(tr("Limit"), limitWords(asked));
+    say(tr("What to look for"), text(asked.look_for));
+    say(tr("What would settle it"), settleWords(row));
+    say(tr("Asked because"), text(row.because));
+    say(tr("Text"), asked.status == Status::Practice ? QString() : citationWords(asked));
+    say(tr("Standing"), statusWords(asked.status));
+    m_lines->addStretch(1);
+    m_phrases->clear();
+    m_good->setEnabled(false);
+    m_bad->setEnabled(false);
+    m_decision->setVisible(row.verdict == Verdict::Judge);
+    setAccessibleName(tr("Why: %1").arg(m_title->text()));
+    setAccessibleDescription(m_paragraphs.join(QStringLiteral(". ")));
+}
+
+QStringList WhyPanel::paragraphs() const {
+    return m_paragraphs;
+}
+
+QSize WhyPanel::sizeHint() const {
+    return {int(mm(78)), int(mm(130))};
+}
+
+void WhyPanel::lookChanged() {
+    const int pad = sizes().pad;
+    layout()->setContentsMargins(pad, pad, pad, pad);
+    layout()->setSpacing(sizes().gap);
+    m_lines->setContentsMargins(0, 0, 0, 0);
+    m_lines->setSpacing(1);
+    m_decision->layout()->setSpacing(sizes().gap);
+    Part::lookChanged();
+}
+
+void WhyPanel::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(colours().hairline, 1));
+    painter.setBrush(colours().card);
+    painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), sizes().corner,
+                            sizes().corner);
+}
+
+} // namespace latchround::ui

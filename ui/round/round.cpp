@@ -1,0 +1,197 @@
+#include "ui/round/round.h"
+
+#include <algorithm>
+#include <set>
+#include <type_traits>
+
+namespace latchround::ui {
+
+namespace {
+
+/// The door a fact speaks of; empty for facts about a whole walkdown. Marks and ends name their
+/// run.
+std::string doorOf(const Fact& fact, const Ledger& ledger) {
+    return std::visit(
+        [&](const auto& body) -> std::string {
+            using Body = std::remove_cvref_t<decltype(body)>;
+            if constexpr (std::is_same_v<Body, Mark> || std::is_same_v<Body, RunEnded>) {
+                const Fact* run = ledger.find(body.run);
+                return run ? std::get<RunStarted>(run->body).door : std::string{};
+            } else if constexpr (std::is_same_v<Body, TakenBack>) {
+                const Fact* slip =
+                    fact.stamp.supersedes ? ledger.find(*fact.stamp.supersedes) : nullptr;
+                return slip ? doorOf(*slip, ledger) : std::string{};
+            } else if constexpr (requires { body.door; }) {
+                return body.door;
+            } else {
+                return {};
+            }
+        },
+        fact.body);
+}
+
+bool changesWalkdowns(const Fact& fact) {
+    return std::holds_alternative<WalkdownBegun>(fact.body) ||
+           std::holds_alternative<WalkdownEnded>(fact.body);
+}
+
+} // namespace
+
+Round::Round(Register& vessel_register, Outside& outside, Catalogue catalogue)
+    : m_register(vessel_register)
+    , m_outside(outside)
+    , m_catalogue(std::move(catalogue)) {}
+
+Done Round::load() {
+    auto arrangement = m_register.arrangement();
+    if (!arrangement)
+        return tl::unexpected(arrangement.error());
+    auto facts = m_register.facts();
+    if (!facts)
+        return tl::unexpected(facts.error());
+    m_arrangement = std::move(*arrangement);
+    for (Fact& fact : *facts)
+        m_ledger.add(std::move(fact));
+    showLatestWalkdown();
+    if (m_walkdown)
+        m_person = m_walkdown->begun_by.person;
+    return {};
+}
+
+void Round::showLatestWalkdown() {
+    const std::vector<Walkdown> all = m_ledger.walkdowns();
+    m_walkdown.reset();
+    if (!all.empty()) {
+        const auto open =
+            std::find_if(all.rbegin(), all.rend(), [](const Walkdown& each) { return !each.end; });
+        m_walkdown = open == all.rend() ? all.back() : *open;
+    }
+    m_doors = m_walkdown ? gradeWalkdown(m_arrangement, m_ledger, *m_walkdown, m_catalogue)
+                         : std::vector<GradedDoor>{};
+    m_heel_deg = m_walkdown ? m_walkdown->plan.heel_deg : 0;
+}
+
+const GradedDoor* Round::door(const QString& number) const {
+    const auto found = std::ranges::find(m_doors, number.toStdString(),
+                                         [](const GradedDoor& door) { return door.door->number; });
+    return found == m_doors.end() ? nullptr : &*found;
+}
+
+QString Round::nextOpenDoor(const QString& from) const {
+    const GradedDoor* start = door(from);
+    const std::size_t offset = start ? std::size_t(start - m_doors.data()) + 1 : 0;
+    for (std::size_t i = 0; i < m_doors.size(); ++i) {
+        const GradedDoor& candidate = m_doors[(offset + i) % m_doors.size()];
+        if (!isDone(candidate) && &candidate != start)
+            return QString::fromStdString(candidate.door->number);
+    }
+    return {};
+}
+
+QString Round::personName() const {
+    for (const Person& person : m_ledger.people())
+        if (person.id == m_person)
+            return QString::fromStdString(person.name);
+    return {};
+}
+
+Done Round::record(FactBody body, std::optional<FactId> supersedes) {
+    std::vector<Entry> entries;
+    entries.push_back({std::move(body), std::move(supersedes), {}});
+    return record(std::move(entries));
+}
+
+Done Round::record(std::vector<Entry> entries) {
+    const Moment now = m_outside.now();
+    Waiting batch;
+    for (Entry& entry : entries) {
+        Fact fact;
+        fact.stamp.id = entry.id.empty() ? m_outside.newId() : entry.id;
+        fact.stamp.when = now;
+        fact.stamp.person =
+            std::holds_alternative<PersonJoined>(entry.body) ? fact.stamp.id : m_person;
+        fact.stamp.device = m_register.device();
+        fact.stamp.supersedes = std::move(entry.supersedes);
+        fact.body = std::move(entry.body);
+        batch.facts.push_back(std::move(fact));
+    }
+    return saveOrKeep(std::move(batch));
+}
+
+Done Round::recordPhotograph(Photograph photograph, const PickedPhotograph& picture) {
+    photograph.sha256 = picture.sha256;
+    photograph.media_type = picture.media_type;
+    Waiting batch;
+    batch.photograph = picture.bytes;
+    batch.facts.push_back({{m_outside.newId(), m_outside.now(), m_person, m_register.device(), {}},
+                           std::move(photograph)});
+    return saveOrKeep(std::move(batch));
+}
+
+Done Round::save(const Waiting& batch) {
+    if (!batch.photograph.empty())
+        return m_register.recordPhotograph(batch.facts.front(), batch.photograph);
+    return m_register.record(batch.facts);
+}
+
+Done Round::saveOrKeep(Waiting batch) {
+    if (m_waiting.empty()) {
+        const Done saved = save(batch);
+        if (saved) {
+            takeIn(batch.facts);
+            return saved;
+        }
+        m_why_waiting = saved.error();
+    }
+    // Order matters: what came first must be saved first.
+    m_waiting.push_back(std::move(batch));
+    emit waitingChanged();
+    return tl::unexpected(m_why_waiting);
+}
+
+Done Round::saveWaiting() {
+    if (const Done open = m_register.reopen(); !open) {
+        m_why_waiting = open.error();
+        emit waitingChanged();
+        return open;
+    }
+    while (!m_waiting.empty()) {
+        const Done saved = save(m_waiting.front());
+        if (!saved) {
+            m_why_waiting = saved.error();
+            emit waitingChanged();
+            return saved;
+        }
+        const std::vector<Fact> facts = std::move(m_waiting.front().facts);
+        m_waiting.erase(m_waiting.begin());
+        takeIn(facts);
+    }
+    emit waitingChanged();
+    return {};
+}
+
+void Round::takeIn(const std::vector<Fact>& facts) {
+    std::set<std::string> touched;
+    bool walkdowns = false;
+    for (const Fact& fact : facts) {
+        m_ledger.add(fact);
+        walkdowns = walkdowns || changesWalkdowns(fact);
+        touched.insert(doorOf(fact, m_ledger));
+    }
+    if (walkdowns)
+        showLatestWalkdown();
+    for (GradedDoor& graded : m_doors)
+        if (touched.contains(graded.door->number))
+            graded = gradeDoor(m_arrangement, m_ledger, m_walkdown->id, *graded.door, m_catalogue);
+    if (walkdowns)
+        emit walkdownChanged();
+    for (const std::string& number : touched)
+        if (!number.empty())
+            emit doorChanged(QString::fromStdString(number));
+}
+
+Result<std::vector<std::byte>> Round::photograph(std::string_view sha256) const {
+    return m_register.photograph(sha256);
+}
+
+} // namespace latchround::ui

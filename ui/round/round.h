@@ -1,0 +1,104 @@
+// The vessel on the screen: its arrangement, every fact, and the walkdown that is shown, graded.
+// Everything a screen records goes through record(): to the register first, and only when that says
+// it is on disk into the ledger, the grades and the screens. What could not be saved waits here and
+// is tried again; nothing is dropped.
+#pragma once
+
+#include <optional>
+#include <span>
+#include <vector>
+
+#include <QObject>
+#include <QString>
+
+#include "core/evidence/ledger.h"
+#include "core/grading/graded_walkdown.h"
+#include "core/requirement/catalogue.h"
+#include "core/store/register.h"
+#include "ui/round/outside.h"
+
+namespace latchround::ui {
+
+/// Something to record. `id` where other facts of the same moment refer to it; else one is made.
+struct Entry {
+    FactBody body;
+    std::optional<FactId> supersedes{};
+    FactId id{};
+};
+
+class Round : public QObject {
+    Q_OBJECT
+public:
+    Round(Register& vessel_register, Outside& outside, Catalogue catalogue);
+
+    /// Reads the register; call once before anything else.
+    Done load();
+
+    Outside& outside() const { return m_outside; }
+    const Arrangement& arrangement() const { return m_arrangement; }
+    const Ledger& ledger() const { return m_ledger; }
+    const Catalogue& catalogue() const { return m_catalogue; }
+
+    /// The walkdown under way, or the last one; nothing before the first.
+    const std::optional<Walkdown>& walkdown() const { return m_walkdown; }
+    bool isUnderWay() const { return m_walkdown && !m_walkdown->end; }
+    /// Doors of that walkdown in the order of the walk.
+    const std::vector<GradedDoor>& doors() const { return m_doors; }
+    const GradedDoor* door(const QString& number) const;
+    /// The next door of the walk that is not done, from this one onward and round; empty when all
+    /// are.
+    QString nextOpenDoor(const QString& from = {}) const;
+
+    /// Who records from now on.
+    const FactId& person() const { return m_person; }
+    QString personName() const;
+    void setPerson(const FactId& person) { m_person = person; }
+
+    /// Heel of the next run, degrees; the walkdown's until it is changed.
+    double heel_deg() const { return m_heel_deg; }
+    void setHeel(double degrees) { m_heel_deg = degrees; }
+
+    FactId newId() { return m_outside.newId(); }
+
+    /// All entries in one transaction. Complains where they are not saved: they then wait.
+    Done record(std::vector<Entry> entries);
+    Done record(FactBody body, std::optional<FactId> supersedes = std::nullopt);
+    Done recordPhotograph(Photograph photograph, const PickedPhotograph& picture);
+
+    /// What is not saved yet, and why.
+    std::size_t waiting() const { return m_waiting.size(); }
+    const Complaint& whyWaiting() const { return m_why_waiting; }
+    /// Opens the register afresh and tries again.
+    Done saveWaiting();
+
+    Result<std::vector<std::byte>> photograph(std::string_view sha256) const;
+
+signals:
+    void doorChanged(const QString& number);
+    void walkdownChanged();
+    void waitingChanged();
+
+private:
+    struct Waiting {
+        std::vector<Fact> facts; ///< one transaction
+        std::vector<std::byte> photograph;
+    };
+    Done save(const Waiting& batch);
+    Done saveOrKeep(Waiting batch);
+    void takeIn(const std::vector<Fact>& facts);
+    void showLatestWalkdown();
+
+    Register& m_register;
+    Outside& m_outside;
+    Catalogue m_catalogue;
+    Arrangement m_arrangement;
+    Ledger m_ledger;
+    std::optional<Walkdown> m_walkdown;
+    std::vector<GradedDoor> m_doors;
+    FactId m_person;
+    double m_heel_deg = 0;
+    std::vector<Waiting> m_waiting;
+    Complaint m_why_waiting;
+};
+
+} // namespace latchround::ui

@@ -1,0 +1,48 @@
+// Beside a door: its neighbours in the same boundary, and what it would mean if this one stayed
+// open.
+#pragma once
+
+#include "ui/parts/part.h"
+#include "ui/round/round.h"
+
+class QBoxLayout;
+class QPushButton;
+
+namespace latchround::ui {
+
+class Card;
+class DoorListView;
+class Lettering;
+
+class BulkheadPanel : public Part {
+    Q_OBJECT
+public:
+    explicit BulkheadPanel(Round& round, QWidget* parent = nullptr);
+
+    void setDoor(const QString& number);
+    void refresh(const QString& changed);
+    void arrange(bool upright);
+
+signals:
+    void doorChosen(const QString& number);
+    void allAsked();
+
+private:
+    void fill();
+
+    Round& m_round;
+    QString m_door;
+    QBoxLayout* m_columns;
+    Lettering* m_title;
+    DoorListView* m_list;
+    Lettering* m_if_title;
+    Card* m_if_card;
+    Lettering* m_if_words;
+    QPushButton* m_all;
+};
+
+/// "Zones 3 and 4 would act as one: 71.0 m against 40 m as a rule and 48 m at most"; empty for no
+/// zones.
+QString actingWords(const ActingZone& zone);
+
+} // namespace latchround::ui

@@ -1,0 +1,206 @@
+#include "ui/screens/door/door_screen.h"
+
+#include <QBoxLayout>
+#include <QPushButton>
+
+#include "ui/look/touch_style.h"
+#include "ui/parts/door_words.h"
+#include "ui/parts/row_pager.h"
+#include "ui/parts/top_bar.h"
+#include "ui/parts/verdict_list.h"
+#include "ui/screens/door/bulkhead_panel.h"
+#include "ui/screens/door/door_head.h"
+#include "ui/screens/door/door_sheets.h"
+#include "ui/screens/door/step_rows.h"
+
+namespace latchround::ui {
+
+DoorScreen::DoorScreen(Round& the_round, QWidget* parent)
+    : Screen(the_round, parent)
+    , m_bulkhead(new BulkheadPanel(the_round))
+    , m_head(new DoorHead)
+    , m_rows(new RowPager)
+    , m_maker(new StepRows(the_round, this))
+    , m_verdict(new VerdictList)
+    , m_sheets(new DoorSheets(the_round, this))
+    , m_columns(new QBoxLayout(QBoxLayout::LeftToRight, page())) {
+    setObjectName(QStringLiteral("door-screen"));
+    bar().setBack(true);
+    auto* middle = new QVBoxLayout;
+    middle->setSpacing(sizes().gap);
+    middle->addWidget(m_head);
+    middle->addWidget(makeSteps());
+    middle->addWidget(m_rows, 1);
+    middle->addWidget(makeActions());
+    m_columns->setContentsMargins(0, 0, 0, 0);
+    m_columns->addWidget(m_bulkhead);
+    m_columns->addLayout(middle);
+    m_columns->addWidget(m_verdict);
+
+    connect(m_bulkhead, &BulkheadPanel::doorChosen, this, &DoorScreen::setDoor);
+    connect(m_bulkhead, &BulkheadPanel::allAsked, m_sheets, &DoorSheets::allDoors);
+    connect(m_sheets, &DoorSheets::doorChosen, this, &DoorScreen::setDoor);
+    connect(m_sheets, &DoorSheets::heelChanged, m_maker, &StepRows::refresh);
+    connect(m_verdict, &VerdictList::whyAsked, m_sheets, &DoorSheets::why);
+    connect(m_maker, &StepRows::plateAsked, m_sheets, &DoorSheets::readPlate);
+    connect(m_maker, &StepRows::measureAsked, m_sheets, &DoorSheets::measure);
+    connect(m_maker, &StepRows::heelAsked, m_sheets, &DoorSheets::heel);
+    connect(m_maker, &StepRows::timeAsked, this,
+            [this](Release release, RunKind kind) { emit timeAsked(m_door, release, kind); });
+    connect(&the_round, &Round::doorChanged, this, &DoorScreen::refresh);
+    lookChanged();
+}
+
+QWidget* DoorScreen::makeSteps() {
+    auto* strip = new QWidget;
+    auto* line = new QHBoxLayout(strip);
+    line->setContentsMargins(0, 0, 0, 0);
+    for (const auto& [step, words] :
+         {std::pair{Step::Look, tr("1 Look")}, std::pair{Step::Release, tr("2 Release")},
+          std::pair{Step::Function, tr("3 Function")}}) {
+        auto* key = new QPushButton(words);
+        key->setObjectName(QStringLiteral("step-") + QString::number(int(step)));
+        key->setCheckable(true);
+        setRole(*key, "choice");
+        key->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+        connect(key, &QPushButton::clicked, this, [this, which = step] { setStep(which); });
+        line->addWidget(key);
+        m_steps.push_back(key);
+    }
+    return strip;
+}
+
+QWidget* DoorScreen::makeActions() {
+    auto* strip = new QWidget;
+    auto* line = new QHBoxLayout(strip);
+    line->setContentsMargins(0, 0, 0, 0);
+    const auto add = [&](const QString& words, const char* name, int stretch) {
+        auto* key = new QPushButton(words);
+        key->setObjectName(QString::fromLatin1(name));
+        key->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+        line->addWidget(key, stretch);
+        return key;
+    };
+    m_photograph = add(tr("Photograph"), "photograph", 3);
+    m_note = add(tr("Note"), "note", 2);
+    m_could_not = add(tr("Not tested"), "could-not", 3);
+    m_forward = add({}, "forward", 5);
+    setRole(*m_photograph, "plain");
+    setRole(*m_note, "plain");
+    setRole(*m_could_not, "plain");
+    setRole(*m_forward, "primary");
+    m_could_not->setAccessibleName(tr("This door could not be tested: say why"));
+    connect(m_photograph, &QPushButton::clicked, m_sheets, &DoorSheets::photograph);
+    connect(m_note, &QPushButton::clicked, m_sheets, &DoorSheets::note);
+    connect(m_could_not, &QPushButton::clicked, this, [this] { m_sheets->couldNotTest(); });
+    connect(m_forward, &QPushButton::clicked, this, &DoorScreen::forward);
+    return strip;
+}
+
+void DoorScreen::setDoor(const QString& number) {
+    if (!round().door(number))
+        return;
+    m_door = number;
+    m_sheets->setDoor(number);
+    m_bulkhead->setDoor(number);
+    setStep(Step::Look);
+    refresh(number);
+}
+
+void DoorScreen::setStep(Step step) {
+    m_step = step;
+    for (std::size_t i = 0; i < m_steps.size(); ++i)
+        m_steps[i]->setChecked(int(i) == int(step));
+    fillRows();
+    fillForward();
+}
+
+void DoorScreen::enter() {
+    if (m_door.isEmpty())
+        return;
+    refresh(m_door);
+    setFocus();
+}
+
+void DoorScreen::fillRows() {
+    m_rows->setRows(m_maker->make(m_door, m_step));
+    const bool open = round().isUnderWay();
+    for (QWidget* row : m_rows->rows())
+        row->setEnabled(open);
+}
+
+void DoorScreen::refresh(const QString& changed) {
+    m_bulkhead->refresh(changed);
+    fillBar();
+    if (changed != m_door)
+        return;
+    const GradedDoor* graded = round().door(m_door);
+    if (!graded)
+        return;
+    m_head->setDoor(*graded);
+    m_verdict->setGrade(graded->grade);
+    m_maker->refresh();
+    const auto counted = [](const QString& words, std::size_t count) {
+        return count == 0 ? words : QStringLiteral("%1 (%2)").arg(words).arg(count);
+    };
+    m_photograph->setText(counted(tr("Photograph"), graded->evidence.photographs.size()));
+    m_note->setText(counted(tr("Note"), graded->evidence.notes.size()));
+    const bool open = round().isUnderWay();
+    for (QPushButton* key : {m_photograph, m_note, m_could_not})
+        key->setEnabled(open);
+    fillForward();
+}
+
+void DoorScreen::fillBar() {
+    const GradedDoor* graded = round().door(m_door);
+    if (!graded || !round().walkdown())
+        return;
+    QString where = tr("Deck %1").arg(QString::fromStdString(graded->door->deck));
+    if (graded->boundary)
+        where += QStringLiteral(" · ") + boundaryWords(*graded->boundary);
+    bar().setTitle(where, tr("%1 · %2 walkdown")
+                              .arg(QString::fromStdString(round().arrangement().particulars.name),
+                                   purposeWords(round().walkdown()->plan.purpose)));
+    const Tally tally = tallyOf(round().doors());
+    bar().setProgress(tally.done, tally.doors);
+}
+
+void DoorScreen::fillForward() {
+    if (m_step == Step::Look)
+        m_forward->setText(tr("Go to release ›"));
+    else if (m_step == Step::Release)
+        m_forward->setText(tr("Go to function ›"));
+    else {
+        const QString next = round().nextOpenDoor(m_door);
+        m_forward->setText(next.isEmpty() ? tr("Walk is done ›") : tr("Next door %1 ›").arg(next));
+    }
+}
+
+void DoorScreen::forward() {
+    if (m_step == Step::Look)
+        setStep(Step::Release);
+    else if (m_step == Step::Release)
+        setStep(Step::Function);
+    else if (const QString next = round().nextOpenDoor(m_door); !next.isEmpty())
+        setDoor(next);
+    else
+        emit walkDone();
+}
+
+void DoorScreen::arrange(bool upright) {
+    m_columns->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_columns->setStretch(0, upright ? 20 : 23);
+    m_columns->setStretch(1, upright ? 52 : 62);
+    m_columns->setStretch(2, upright ? 28 : 37);
+    m_bulkhead->arrange(upright);
+}
+
+void DoorScreen::lookChanged() {
+    Screen::lookChanged();
+    m_columns->setSpacing(sizes().main_gap);
+    // The parts must not push the columns apart: their shares are set by arrange().
+    m_bulkhead->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
+    m_verdict->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
+}
+
+} // namespace latchround::ui

@@ -1,0 +1,271 @@
+#include "ui/screens/door/door_sheets.h"
+
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "core/requirement/catalogue.h"
+#include "ui/look/touch_style.h"
+#include "ui/parts/door_list.h"
+#include "ui/parts/door_words.h"
+#include "ui/parts/grade_words.h"
+#include "ui/parts/keypad.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/phrase_picker.h"
+#include "ui/parts/sheet.h"
+#include "ui/parts/why_panel.h"
+
+namespace latchround::ui {
+
+namespace {
+
+const RowGrade* rowOf(const GradedDoor& door, const std::string& requirement) {
+    for (const RowGrade& row : door.grade.rows)
+        if (row.requirement->id == requirement)
+            return &row;
+    return nullptr;
+}
+
+QPushButton* keyOf(const QString& words, const char* name) {
+    auto* key = new QPushButton(words);
+    key->setObjectName(QString::fromLatin1(name));
+    setRole(*key, "plain");
+    return key;
+}
+
+} // namespace
+
+DoorSheets::DoorSheets(Round& round, QWidget* over)
+    : QObject(over)
+    , m_round(round)
+    , m_over(over) {}
+
+void DoorSheets::readPlate() {
+    auto* sheet = new Sheet(m_over, tr("The plate on door %1").arg(m_door));
+    QStringList readings;
+    for (const auto& entry : fireClassWords)
+        readings << QString::fromUtf8(entry.word.data(), qsizetype(entry.word.size()));
+    const QString none = tr("no plate");
+    readings << none << tr("illegible");
+    auto* picker = new PhrasePicker(readings, false);
+    connect(picker, &PhrasePicker::picked, sheet, [this, sheet, none](const QString& reading) {
+        PlateRead plate{walkdown(), door(), PlateState::Read, fireClassFrom(reading.toStdString())};
+        if (!plate.fire_class)
+            plate.state = reading == none ? PlateState::None : PlateState::Illegible;
+        const auto& before = m_round.door(m_door)->evidence.plate;
+        (void)m_round.record(plate, before ? std::optional(before->stamp.id) : std::nullopt);
+        sheet->close();
+    });
+    sheet->setContent(picker);
+    sheet->open();
+}
+
+void DoorSheets::measure(const QString& requirement) {
+    const Requirement* row = findRequirement(m_round.catalogue(), requirement.toStdString());
+    if (!row)
+        return;
+    auto* sheet = new Sheet(m_over, QString::fromStdString(row->words));
+    auto* keypad = new Keypad;
+    keypad->setTitle(limitWords(*row));
+    keypad->setUnit(QString::fromStdString(row->unit));
+    keypad->setDecimals(row->unit == "mm" ? 1 : 3);
+    connect(keypad, &Keypad::entered, sheet, [this, sheet, row](double value) {
+        const auto& measured = m_round.door(m_door)->evidence.measured;
+        const auto before = measured.find(row->id);
+        (void)m_round.record(MeasuredValue{walkdown(), door(), row->id, value, row->unit},
+                             before == measured.end() ? std::nullopt
+                                                      : std::optional(before->second.stamp.id));
+        sheet->close();
+    });
+    sheet->setContent(keypad);
+    sheet->setWidthMm(90);
+    sheet->open();
+}
+
+void DoorSheets::heel() {
+    auto* sheet = new Sheet(m_over, tr("Ship's heel, degrees"));
+    auto* keypad = new Keypad;
+    keypad->setTitle(tr("over 1 degree a closing time is advice only"));
+    keypad->setUnit(tr("degrees"));
+    keypad->setDecimals(1);
+    connect(keypad, &Keypad::entered, sheet, [this, sheet](double value) {
+        m_round.setHeel(value);
+        emit heelChanged();
+        sheet->close();
+    });
+    sheet->setContent(keypad);
+    sheet->setWidthMm(90);
+    sheet->open();
+}
+
+void DoorSheets::note() {
+    auto* sheet = new Sheet(m_over, tr("Note about door %1").arg(m_door));
+    auto* picker = new PhrasePicker({tr("closer leaks oil"), tr("seal painted over"),
+                                     tr("seal torn at the head"), tr("leaf rubs on the sill"),
+                                     tr("litter in the pocket"), tr("mat under the leaf"),
+                                     tr("switch cover broken"), tr("sign screwed to the leaf"),
+                                     tr("spare part ordered"), tr("put right while we stood")});
+    connect(picker, &PhrasePicker::picked, sheet, [this, sheet](const QString& words) {
+        (void)m_round.record(Note{walkdown(), door(), words.toStdString()});
+        sheet->close();
+    });
+    sheet->setContent(picker);
+    sheet->open();
+}
+
+void DoorSheets::photograph() {
+    if (!m_round.outside().hasCamera()) {
+        keepPhotograph(m_round.outside().photographFromFile(m_over));
+        return;
+    }
+    auto* sheet = new Sheet(m_over, tr("Photograph of door %1").arg(m_door));
+    auto* keys = new QWidget;
+    auto* lines = new QVBoxLayout(keys);
+    auto* camera = keyOf(tr("With the camera"), "photo-camera");
+    auto* file = keyOf(tr("From a file"), "photo-file");
+    lines->addWidget(camera);
+    lines->addWidget(file);
+    connect(camera, &QPushButton::clicked, sheet, [this, sheet] {
+        sheet->close();
+        keepPhotograph(m_round.outside().photographFromCamera(m_over));
+    });
+    connect(file, &QPushButton::clicked, sheet, [this, sheet] {
+        sheet->close();
+        keepPhotograph(m_round.outside().photographFromFile(m_over));
+    });
+    sheet->setContent(keys);
+    sheet->setWidthMm(90);
+    sheet->open();
+}
+
+void DoorSheets::keepPhotograph(const Result<std::optional<PickedPhotograph>>& picked) {
+    if (!picked) {
+        tell(tr("No photograph"), QString::fromStdString(inOneLine(picked.error())));
+        return;
+    }
+    if (!*picked)
+        return;
+    auto* sheet = new Sheet(m_over, tr("What does the photograph show?"));
+    auto* picker =
+        new PhrasePicker({tr("whole door"), tr("plate"), tr("seal"), tr("sill"), tr("pocket"),
+                          tr("latch"), tr("closer"), tr("damage"), tr("obstruction")});
+    connect(picker, &PhrasePicker::picked, sheet,
+            [this, sheet, picture = **picked](const QString& caption) {
+                Photograph photograph;
+                photograph.walkdown = walkdown();
+                photograph.door = door();
+                photograph.caption = caption.toStdString();
+                (void)m_round.recordPhotograph(photograph, picture);
+                sheet->close();
+            });
+    sheet->setContent(picker);
+    sheet->open();
+}
+
+void DoorSheets::couldNotTest(const QString& requirement) {
+    auto* sheet =
+        new Sheet(m_over, requirement.isEmpty() ? tr("Why could door %1 not be tested?").arg(m_door)
+                                                : tr("Why could this not be tested?"));
+    auto* picker = new PhrasePicker({tr("space locked, no key"), tr("space in use by passengers"),
+                                     tr("cargo or stores in the way"), tr("under repair"),
+                                     tr("control station not manned"), tr("no engineer free"),
+                                     tr("not safe to move"), tr("ship not upright")});
+    connect(picker, &PhrasePicker::picked, sheet, [this, sheet, requirement](const QString& why) {
+        const auto& all = m_round.door(m_door)->evidence.could_not_test;
+        const auto before = all.find(requirement.toStdString());
+        (void)m_round.record(
+            CouldNotTest{walkdown(), door(), requirement.toStdString(), why.toStdString()},
+            before == all.end() ? std::nullopt : std::optional(before->second.stamp.id));
+        sheet->close();
+    });
+    sheet->setContent(picker);
+    sheet->open();
+}
+
+void DoorSheets::why(const QString& requirement) {
+    const GradedDoor* graded = m_round.door(m_door);
+    const RowGrade* row = graded ? rowOf(*graded, requirement.toStdString()) : nullptr;
+    if (!row)
+        return;
+    auto* sheet = new Sheet(m_over, tr("Why"));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    auto* panel = new WhyPanel;
+    panel->setRow(*row);
+    lines->addWidget(panel, 1);
+    auto* keys = new QHBoxLayout;
+    lines->addLayout(keys);
+    if (row->verdict == Verdict::Unsatisfactory) {
+        auto* deficiency = keyOf(tr("Write a deficiency"), "why-deficiency");
+        keys->addWidget(deficiency);
+        connect(deficiency, &QPushButton::clicked, sheet, [this, sheet, requirement] {
+            sheet->close();
+            writeDeficiency(requirement);
+        });
+    }
+    if (row->verdict == Verdict::Untested) {
+        auto* could_not = keyOf(tr("Could not test"), "why-could-not");
+        keys->addWidget(could_not);
+        connect(could_not, &QPushButton::clicked, sheet, [this, sheet, requirement] {
+            sheet->close();
+            couldNotTest(requirement);
+        });
+    }
+    connect(panel, &WhyPanel::closed, sheet, &Sheet::close);
+    connect(panel, &WhyPanel::decided, sheet,
+            [this, sheet](const QString& id, bool satisfactory, const QString& reason) {
+                (void)m_round.record(Judgement{walkdown(), door(), id.toStdString(), satisfactory,
+                                               reason.toStdString()});
+                sheet->close();
+            });
+    sheet->setContent(content);
+    sheet->open();
+}
+
+void DoorSheets::writeDeficiency(const QString& requirement) {
+    const GradedDoor* graded = m_round.door(m_door);
+    const RowGrade* row = graded ? rowOf(*graded, requirement.toStdString()) : nullptr;
+    if (!row)
+        return;
+    auto* sheet = new Sheet(m_over, tr("Deficiency at door %1").arg(m_door));
+    const QString asked = QString::fromStdString(row->requirement->words);
+    QStringList phrases{tr("Not met: %1").arg(asked)};
+    if (row->value)
+        phrases.prepend(
+            tr("%1; asked: %2").arg(measuredWords(*row), limitWords(*row->requirement)));
+    auto* picker = new PhrasePicker(phrases);
+    connect(picker, &PhrasePicker::picked, sheet, [this, sheet, requirement](const QString& words) {
+        (void)m_round.record(
+            Deficiency{walkdown(), door(), requirement.toStdString(), words.toStdString()});
+        sheet->close();
+    });
+    sheet->setContent(picker);
+    sheet->open();
+}
+
+void DoorSheets::allDoors() {
+    auto* sheet = new Sheet(m_over, tr("Doors of this walkdown"));
+    auto* list = new DoorListView;
+    std::vector<DoorListEntry> entries;
+    for (const GradedDoor& graded : m_round.doors())
+        entries.push_back({QString::fromStdString(graded.door->number), doorWords(*graded.door),
+                           graded.grade.verdict});
+    list->setEntries(std::move(entries));
+    list->setCurrentDoor(m_door);
+    list->setMinimumHeight(m_over->window()->height() * 2 / 3);
+    connect(list, &DoorListView::doorChosen, sheet, [this, sheet](const QString& number) {
+        sheet->close();
+        emit doorChosen(number);
+    });
+    sheet->setContent(list);
+    sheet->open();
+}
+
+void DoorSheets::tell(const QString& title, const QString& words) {
+    auto* sheet = new Sheet(m_over, title);
+    sheet->setContent(new Lettering(words, TextSize::Body));
+    sheet->open();
+}
+
+} // namespace latchround::ui

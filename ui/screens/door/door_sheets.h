@@ -1,0 +1,47 @@
+// The short matters of a door, each on a sheet: read the plate, type a measure, write a note, take
+// a photograph, say why something could not be tested, ask why a row has its verdict, write a
+// deficiency.
+#pragma once
+
+#include <QObject>
+
+#include "ui/round/round.h"
+
+class QWidget;
+
+namespace latchround::ui {
+
+class DoorSheets : public QObject {
+    Q_OBJECT
+public:
+    /// Sheets cover the window of `over`.
+    DoorSheets(Round& round, QWidget* over);
+
+    void setDoor(const QString& number) { m_door = number; }
+    void readPlate();
+    void measure(const QString& requirement);
+    void heel();
+    void note();
+    void photograph();
+    void couldNotTest(const QString& requirement = {});
+    void why(const QString& requirement);
+    void writeDeficiency(const QString& requirement);
+    /// Every door of the walkdown in a list.
+    void allDoors();
+
+signals:
+    void doorChosen(const QString& number);
+    void heelChanged();
+
+private:
+    std::string walkdown() const { return m_round.walkdown()->id; }
+    std::string door() const { return m_door.toStdString(); }
+    void keepPhotograph(const Result<std::optional<PickedPhotograph>>& picked);
+    void tell(const QString& title, const QString& words);
+
+    Round& m_round;
+    QWidget* m_over;
+    QString m_door;
+};
+
+} // namespace latchround::ui

@@ -1,0 +1,182 @@
+#include "ui/screens/door/step_rows.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include <QLocale>
+
+#include "core/grading/grade.h"
+#include "ui/parts/choice_row.h"
+#include "ui/parts/door_words.h"
+#include "ui/parts/run_words.h"
+#include "ui/parts/value_row.h"
+
+namespace latchround::ui {
+
+std::vector<Release> releasesOf(const Door& door) {
+    std::vector<Release> ways;
+    if (door.hold_back || door.power_operated)
+        ways = {Release::LocalSideOne, Release::LocalSideTwo};
+    if (isRemotelyReleased(door))
+        ways.push_back(Release::Remote);
+    if (isHinged(door.kind) || ways.empty())
+        ways.push_back(Release::LetGo);
+    return ways;
+}
+
+StepRows::StepRows(Round& round, QObject* parent)
+    : QObject(parent)
+    , m_round(round) {}
+
+std::vector<QWidget*> StepRows::make(const QString& door, Step step) {
+    m_door = door;
+    m_choices.clear();
+    m_measures.clear();
+    m_releases.clear();
+    m_plate = m_contact = m_heel = nullptr;
+    std::vector<QWidget*> rows;
+    const GradedDoor* graded = m_round.door(door);
+    if (!graded)
+        return rows;
+    if (step == Step::Release) {
+        for (const Release release : releasesOf(*graded->door))
+            rows.push_back(makeRelease(release));
+        rows.push_back(makeHeel());
+    }
+    if (step == Step::Function && graded->door->designed_to_reopen)
+        rows.push_back(makeContact());
+    std::vector<const Requirement*> asked;
+    for (const RowGrade& row : graded->grade.rows)
+        if (row.reason.kind != ReasonKind::NotAsked && row.requirement->step == step)
+            asked.push_back(row.requirement);
+    // What the eye meets first comes first: the way, the pocket, the seals; then what the rules
+    // ask.
+    std::ranges::stable_partition(
+        asked, [](const Requirement* row) { return row->status == Status::Practice; });
+    for (const Requirement* row : asked) {
+        if (row->check == CheckKind::Seen || row->check == CheckKind::SeenBothSides)
+            rows.push_back(makeChoice(*row));
+        else if (row->check == CheckKind::PlateAgrees)
+            rows.push_back(makePlate());
+        else if (row->source == Source::Gauge)
+            rows.push_back(makeMeasure(*row));
+    }
+    refresh();
+    return rows;
+}
+
+QWidget* StepRows::makeChoice(const Requirement& row) {
+    auto* choice = new ChoiceRow(QString::fromStdString(row.question), {},
+                                 row.check == CheckKind::SeenBothSides);
+    choice->setObjectName(QStringLiteral("ask-") + QString::fromStdString(row.id));
+    connect(choice, &ChoiceRow::answered, this,
+            [this, id = row.id](Answer answer, Side side) { record(id, side, answer); });
+    connect(choice, &ChoiceRow::cleared, this,
+            [this, id = row.id](Side side) { record(id, side, std::nullopt); });
+    m_choices[row.id] = choice;
+    return choice;
+}
+
+QWidget* StepRows::makeMeasure(const Requirement& row) {
+    auto* measure = new ValueRow(
+        QString::fromStdString(row.question.empty() ? row.words : row.question), tr("Measure"));
+    measure->setObjectName(QStringLiteral("measure-") + QString::fromStdString(row.id));
+    connect(measure, &ValueRow::asked, this,
+            [this, id = row.id] { emit measureAsked(QString::fromStdString(id)); });
+    m_measures[row.id] = measure;
+    return measure;
+}
+
+QWidget* StepRows::makePlate() {
+    m_plate = new ValueRow(tr("What does the plate on the door read?"), tr("Read plate"));
+    m_plate->setObjectName(QStringLiteral("plate-row"));
+    connect(m_plate, &ValueRow::asked, this, &StepRows::plateAsked);
+    return m_plate;
+}
+
+QWidget* StepRows::makeRelease(Release release) {
+    auto* row = new ValueRow(tr("Release %1").arg(releaseWords(release)), tr("Time it ›"));
+    row->setObjectName(QStringLiteral("release-") +
+                       QString::fromLatin1(word(release).data(), qsizetype(word(release).size())));
+    connect(row, &ValueRow::asked, this,
+            [this, release] { emit timeAsked(release, RunKind::Closing); });
+    m_releases[release] = row;
+    return row;
+}
+
+QWidget* StepRows::makeContact() {
+    m_contact = new ValueRow(tr("Contact with a soft block, never a hand"), tr("Time it ›"));
+    m_contact->setObjectName(QStringLiteral("contact-row"));
+    connect(m_contact, &ValueRow::asked, this,
+            [this] { emit timeAsked(Release::LocalSideOne, RunKind::Contact); });
+    return m_contact;
+}
+
+QWidget* StepRows::makeHeel() {
+    m_heel = new ValueRow(tr("Ship's heel now"), tr("Change"));
+    m_heel->setObjectName(QStringLiteral("heel-row"));
+    connect(m_heel, &ValueRow::asked, this, &StepRows::heelAsked);
+    return m_heel;
+}
+
+void StepRows::record(const std::string& requirement, Side side, std::optional<Answer> answer) {
+    const GradedDoor* graded = m_round.door(m_door);
+    const auto before = graded->evidence.observations.find({requirement, side});
+    std::optional<FactId> earlier;
+    if (before != graded->evidence.observations.end())
+        earlier = before->second.stamp.id;
+    // Where it cannot be saved the round keeps it waiting and says so; the answer stays on screen.
+    if (answer)
+        (void)m_round.record(
+            Observation{m_round.walkdown()->id, m_door.toStdString(), requirement, side, *answer},
+            earlier);
+    else if (earlier)
+        (void)m_round.record(TakenBack{"answer taken back"}, earlier);
+}
+
+QString StepRows::runsLine(Release release, RunKind kind) const {
+    const GradedDoor* graded = m_round.door(m_door);
+    QStringList words;
+    for (const RunRecord& run : graded->evidence.runs)
+        if (run.kind == kind && (kind == RunKind::Contact || run.release == release))
+            words << runWords(run, *graded->door);
+    return words.isEmpty() ? tr("not yet tried") : words.join(QStringLiteral(" · "));
+}
+
+void StepRows::refresh() {
+    const GradedDoor* graded = m_round.door(m_door);
+    if (!graded)
+        return;
+    for (const auto& [id, choice] : m_choices)
+        for (const Side side : {Side::None, Side::One, Side::Two}) {
+            const auto found = graded->evidence.observations.find({id, side});
+            choice->setAnswer(found == graded->evidence.observations.end()
+                                  ? std::optional<Answer>{}
+                                  : found->second.body.answer,
+                              side);
+        }
+    for (const auto& [id, measure] : m_measures) {
+        const auto found = graded->evidence.measured.find(id);
+        if (found == graded->evidence.measured.end())
+            measure->setDetail(tr("not yet measured"));
+        else
+            measure->setDetail(tr("measured %1 %2")
+                                   .arg(QLocale().toString(found->second.body.value))
+                                   .arg(QString::fromStdString(found->second.body.unit)));
+    }
+    for (const auto& [release, row] : m_releases)
+        row->setDetail(runsLine(release, RunKind::Closing));
+    if (m_contact)
+        m_contact->setDetail(runsLine(Release::LocalSideOne, RunKind::Contact));
+    if (m_plate)
+        m_plate->setDetail(graded->evidence.plate ? plateWords(graded->evidence.plate->body)
+                                                  : tr("not yet read"));
+    if (m_heel) {
+        const QString degrees = QLocale().toString(m_round.heel_deg(), 'f', 1);
+        m_heel->setDetail(std::abs(m_round.heel_deg()) > 1
+                              ? tr("%1 degrees: over 1 degree a time is advice only").arg(degrees)
+                              : tr("%1 degrees").arg(degrees));
+    }
+}
+
+} // namespace latchround::ui

@@ -1,0 +1,59 @@
+// The rows of one step of a door: only what is asked of this kind of door. Answers are recorded
+// here, the moment they are given; what needs a sheet or the stopwatch is asked of the screen.
+#pragma once
+
+#include <map>
+#include <vector>
+
+#include <QObject>
+
+#include "core/requirement/requirement.h"
+#include "ui/round/round.h"
+
+class QWidget;
+
+namespace latchround::ui {
+
+class ChoiceRow;
+class ValueRow;
+
+/// The ways this door can be released, in the order they are tried: locally first.
+std::vector<Release> releasesOf(const Door& door);
+
+class StepRows : public QObject {
+    Q_OBJECT
+public:
+    StepRows(Round& round, QObject* parent);
+
+    /// New rows for this door and step; whoever shows them owns them.
+    std::vector<QWidget*> make(const QString& door, Step step);
+    /// Brings the rows made last up to date with what is recorded.
+    void refresh();
+
+signals:
+    void plateAsked();
+    void measureAsked(const QString& requirement);
+    void heelAsked();
+    void timeAsked(latchround::Release release, latchround::RunKind kind);
+
+private:
+    QWidget* makeChoice(const Requirement& row);
+    QWidget* makeMeasure(const Requirement& row);
+    QWidget* makePlate();
+    QWidget* makeRelease(Release release);
+    QWidget* makeContact();
+    QWidget* makeHeel();
+    void record(const std::string& requirement, Side side, std::optional<Answer> answer);
+    QString runsLine(Release release, RunKind kind) const;
+
+    Round& m_round;
+    QString m_door;
+    std::map<std::string, ChoiceRow*> m_choices;
+    std::map<std::string, ValueRow*> m_measures;
+    std::map<Release, ValueRow*> m_releases;
+    ValueRow* m_plate = nullptr;
+    ValueRow* m_contact = nullptr;
+    ValueRow* m_heel = nullptr;
+};
+
+} // namespace latchround::ui

@@ -1,0 +1,78 @@
+#include "ui/screens/home/boundary_words.h"
+
+#include <algorithm>
+
+#include <QCoreApplication>
+#include <QLocale>
+
+namespace latchround::ui {
+
+namespace {
+
+constexpr qsizetype most_doors_named = 3;
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("Boundaries", text);
+}
+
+/// "2 and 3", "2, 3 and 4".
+QString listed(const QStringList& names) {
+    if (names.size() < 2)
+        return names.join(QString());
+    return tr(QT_TRANSLATE_NOOP("Boundaries", "%1 and %2"))
+        .arg(names.mid(0, names.size() - 1).join(QStringLiteral(", ")), names.last());
+}
+
+/// Names only the first few; the rest as a number.
+QString listedShort(QStringList names) {
+    if (names.size() <= most_doors_named)
+        return listed(names);
+    const qsizetype rest = names.size() - most_doors_named + 1;
+    names = names.mid(0, most_doors_named - 1);
+    names << tr(QT_TRANSLATE_NOOP("Boundaries", "%1 more")).arg(rest);
+    return listed(names);
+}
+
+QString openAt(const Arrangement& arrangement, const ActingZone& acting,
+               const std::string& boundary) {
+    QStringList decks;
+    QStringList doors;
+    for (const std::string& number : acting.doors) {
+        const Door* door = findDoor(arrangement, number);
+        if (!door || door->boundary != boundary)
+            continue;
+        doors << QString::fromStdString(number);
+        if (const QString deck = QString::fromStdString(door->deck); !decks.contains(deck))
+            decks << deck;
+    }
+    const char* where = decks.size() == 1
+                            ? QT_TRANSLATE_NOOP("Boundaries", "%1 open at deck %2 (%3)")
+                            : QT_TRANSLATE_NOOP("Boundaries", "%1 open at decks %2 (%3)");
+    const char* which = doors.size() == 1 ? QT_TRANSLATE_NOOP("Boundaries", "door %1")
+                                          : QT_TRANSLATE_NOOP("Boundaries", "doors %1");
+    return tr(where).arg(QString::fromStdString(boundary), listed(decks),
+                         tr(which).arg(listedShort(doors)));
+}
+
+} // namespace
+
+QString actingWords(const Arrangement& arrangement, const ActingZone& acting) {
+    QStringList places;
+    for (const std::string& boundary : acting.boundaries)
+        places << openAt(arrangement, acting, boundary);
+    QStringList zones;
+    for (const std::string& zone : acting.zones)
+        zones << QString::fromStdString(zone);
+    const char* sentence =
+        places.size() == 1
+            ? QT_TRANSLATE_NOOP("Boundaries", "bulkhead %1: zones %2 act as one, %3 m against %4 m "
+                                              "as a rule and %5 m at most")
+            : QT_TRANSLATE_NOOP("Boundaries", "bulkheads %1: zones %2 act as one, %3 m against "
+                                              "%4 m as a rule and %5 m at most");
+    const QLocale locale;
+    return tr(sentence).arg(listed(places), listed(zones), locale.toString(acting.length_m, 'f', 0),
+                            locale.toString(zone_length_rule_m, 'f', 0),
+                            locale.toString(zone_length_most_m, 'f', 0));
+}
+
+} // namespace latchround::ui

@@ -1,0 +1,15 @@
+// What the profile says of bulkheads that do not hold: which zones act as one, and how long that
+// is.
+#pragma once
+
+#include <QStringList>
+
+#include "core/integrity/zones.h"
+
+namespace latchround::ui {
+
+/// "bulkhead 2/3 open at deck 7 (door 7-02): zones 2 and 3 act as one, 69 m against 40 m as a rule
+/// and 48 m at most".
+QString actingWords(const Arrangement& arrangement, const ActingZone& acting);
+
+} // namespace latchround::ui

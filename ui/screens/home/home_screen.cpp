@@ -1,0 +1,161 @@
+#include "ui/screens/home/home_screen.h"
+
+#include <QGridLayout>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "ui/parts/card.h"
+#include "ui/parts/door_words.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/top_bar.h"
+#include "ui/parts/zone_profile.h"
+#include "ui/screens/home/boundary_words.h"
+#include "ui/screens/home/home_sheets.h"
+#include "ui/screens/home/legend.h"
+#include "ui/screens/home/open_items_card.h"
+#include "ui/screens/home/vessel_card.h"
+#include "ui/screens/home/walkdown_card.h"
+
+namespace latchround::ui {
+
+HomeScreen::HomeScreen(Round& round, QWidget* parent)
+    : Screen(round, parent)
+    , m_lines(new QVBoxLayout(page()))
+    , m_head(new QBoxLayout(QBoxLayout::LeftToRight))
+    , m_cards(new QGridLayout)
+    , m_profile_card(new Card)
+    , m_profile(new ZoneProfile)
+    , m_walkdown(new WalkdownCard(round))
+    , m_open_items(new OpenItemsCard(round))
+    , m_vessel(new VesselCard(round))
+    , m_foot(new Lettering({}, TextSize::Small, Ink::Muted))
+    , m_sheets(new HomeSheets(round, this)) {
+    setObjectName(QStringLiteral("home"));
+    m_profile->setObjectName(QStringLiteral("home-profile"));
+    m_lines->setContentsMargins(0, 0, 0, 0);
+    auto* title = new Lettering(tr("Which boundaries hold"), TextSize::Title, Ink::Plain, true);
+    title->setWordWrap(false);
+    m_head->addWidget(title);
+    m_head->addStretch(1);
+    m_head->addWidget(new Legend);
+    m_lines->addLayout(m_head);
+    auto* profile_lines = new QVBoxLayout(m_profile_card);
+    profile_lines->setContentsMargins(0, 0, 0, 0);
+    profile_lines->addWidget(m_profile);
+    m_lines->addWidget(m_profile_card, 6);
+    m_lines->addLayout(m_cards, 5);
+    m_lines->addWidget(m_foot);
+    for (Card* card : std::initializer_list<Card*>{m_walkdown, m_open_items, m_vessel})
+        card->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
+    m_foot->setText(tr("%1. The flag Administration, approved plans and local rules stand above "
+                       "it.")
+                        .arg(QString::fromStdString(round.catalogue().edition)));
+    m_foot->setObjectName(QStringLiteral("home-edition"));
+
+    connect(m_profile, &ZoneProfile::doorChosen, this, &HomeScreen::choose);
+    connect(m_walkdown, &WalkdownCard::doorChosen, this, &HomeScreen::doorChosen);
+    connect(m_walkdown, &WalkdownCard::beginAsked, this, &HomeScreen::beginAsked);
+    connect(m_walkdown, &WalkdownCard::endAsked, m_sheets, &HomeSheets::endWalkdown);
+    connect(m_walkdown, &WalkdownCard::allDoorsAsked, m_sheets, &HomeSheets::allDoors);
+    connect(m_open_items, &OpenItemsCard::doorChosen, this, &HomeScreen::doorChosen);
+    connect(m_open_items, &OpenItemsCard::allAsked, m_sheets, &HomeSheets::allOpenItems);
+    connect(m_vessel, &VesselCard::reportAsked, this, &HomeScreen::reportAsked);
+    connect(m_vessel, &VesselCard::allWalkdownsAsked, m_sheets, &HomeSheets::allWalkdowns);
+    connect(m_vessel, &VesselCard::otherVesselsAsked, m_sheets, &HomeSheets::otherVessels);
+    connect(m_vessel, &VesselCard::settingsAsked, this, &HomeScreen::settingsAsked);
+    connect(m_sheets, &HomeSheets::doorChosen, this, &HomeScreen::doorChosen);
+    connect(m_sheets, &HomeSheets::reportAsked, this, &HomeScreen::reportAsked);
+    connect(&round, &Round::doorChanged, this, [this] {
+        if (isVisible()) // else enter() does it
+            refreshDoor();
+    });
+    connect(&round, &Round::walkdownChanged, this, &HomeScreen::refresh);
+    arrange(false);
+    lookChanged();
+    m_profile->setArrangement(round.arrangement());
+    refresh();
+}
+
+void HomeScreen::arrange(bool upright) {
+    m_head->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_cards->addWidget(m_walkdown, 0, 0);
+    m_cards->addWidget(m_open_items, 0, 1);
+    if (upright)
+        m_cards->addWidget(m_vessel, 1, 0, 1, 2);
+    else
+        m_cards->addWidget(m_vessel, 0, 2);
+    for (int column = 0; column < 3; ++column)
+        m_cards->setColumnStretch(column, upright && column == 2 ? 0 : 1);
+    m_cards->setRowStretch(0, 6);
+    m_cards->setRowStretch(1, upright ? 5 : 0);
+    m_lines->setStretchFactor(m_profile_card, 6);
+    m_lines->setStretchFactor(m_cards, upright ? 9 : 5);
+}
+
+void HomeScreen::lookChanged() {
+    Screen::lookChanged();
+    m_lines->setSpacing(sizes().gap);
+    m_head->setSpacing(sizes().gap / 2);
+    m_cards->setHorizontalSpacing(sizes().main_gap);
+    m_cards->setVerticalSpacing(sizes().gap);
+}
+
+void HomeScreen::enter() {
+    refreshDoor();
+    m_walkdown->mainKey()->setFocus();
+    lookForUnfinishedRun();
+}
+
+void HomeScreen::refresh() {
+    const QString vessel = QString::fromStdString(round().arrangement().particulars.name);
+    bar().setTitle(QStringLiteral("Latchround"), vessel);
+    m_vessel->refresh();
+    refreshDoor();
+}
+
+/// What one door's new grade changes.
+void HomeScreen::refreshDoor() {
+    const Tally tally = tallyOf(round().doors());
+    if (round().isUnderWay())
+        bar().setProgress(tally.done, tally.doors);
+    else
+        bar().setProgress(0, 0);
+    showBoundaries();
+    m_walkdown->refresh();
+    m_open_items->refresh();
+    m_vessel->refresh(true);
+}
+
+void HomeScreen::showBoundaries() {
+    DoorVerdicts verdicts;
+    for (const GradedDoor& graded : round().doors())
+        verdicts[graded.door->number] = graded.grade.verdict;
+    m_profile->setVerdicts(std::move(verdicts));
+    std::set<std::string> broken;
+    QStringList sentences;
+    for (const ActingZone& acting : actingZones(round().arrangement(), round().doors())) {
+        broken.insert(acting.boundaries.begin(), acting.boundaries.end());
+        sentences << actingWords(round().arrangement(), acting);
+    }
+    m_profile->setBroken(std::move(broken), sentences);
+}
+
+void HomeScreen::lookForUnfinishedRun() {
+    if (!round().isUnderWay())
+        return;
+    for (const GradedDoor& graded : round().doors()) {
+        const RunRecord* run = unfinishedRun(graded.evidence);
+        if (run && m_told.insert(run->id).second) {
+            emit unfinishedRunFound(QString::fromStdString(graded.door->number));
+            return;
+        }
+    }
+}
+
+/// A tap on the profile: only doors of the walkdown shown have a page.
+void HomeScreen::choose(const QString& number) {
+    if (round().door(number))
+        emit doorChosen(number);
+}
+
+} // namespace latchround::ui

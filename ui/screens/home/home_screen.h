@@ -1,0 +1,62 @@
+// The first screen: which boundaries hold, the walkdown under way, what is not in order, and what
+// else there is of this vessel.
+#pragma once
+
+#include <set>
+
+#include "ui/screens/screen.h"
+
+class QBoxLayout;
+class QGridLayout;
+class QVBoxLayout;
+
+namespace latchround::ui {
+
+class Card;
+class HomeSheets;
+class Lettering;
+class OpenItemsCard;
+class VesselCard;
+class WalkdownCard;
+class ZoneProfile;
+
+class HomeScreen : public Screen {
+    Q_OBJECT
+public:
+    explicit HomeScreen(Round& round, QWidget* parent = nullptr);
+
+    void enter() override;
+
+signals:
+    void doorChosen(const QString& number);
+    void beginAsked();
+    void reportAsked(const QString& walkdown);
+    void settingsAsked();
+    /// A run of the walkdown under way that was cut short; once a run.
+    void unfinishedRunFound(const QString& door);
+
+protected:
+    void arrange(bool upright) override;
+    void lookChanged() override;
+
+private:
+    void refresh();
+    void refreshDoor();
+    void showBoundaries();
+    void lookForUnfinishedRun();
+    void choose(const QString& number);
+
+    std::set<FactId> m_told; ///< unfinished runs that were reported
+    QVBoxLayout* m_lines;
+    QBoxLayout* m_head;
+    QGridLayout* m_cards;
+    Card* m_profile_card;
+    ZoneProfile* m_profile;
+    WalkdownCard* m_walkdown;
+    OpenItemsCard* m_open_items;
+    VesselCard* m_vessel;
+    Lettering* m_foot;
+    HomeSheets* m_sheets;
+};
+
+} // namespace latchround::ui

@@ -1,0 +1,224 @@
+#include "ui/screens/home/home_sheets.h"
+
+#include <algorithm>
+
+#include <QHBoxLayout>
+#include <QListWidget>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "ui/look/touch_style.h"
+#include "ui/parts/door_list.h"
+#include "ui/parts/door_words.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/list_touch.h"
+#include "ui/parts/row_pager.h"
+#include "ui/parts/sheet.h"
+#include "ui/parts/value_row.h"
+#include "ui/screens/home/open_item_list.h"
+#include "ui/screens/home/past_walkdown.h"
+
+namespace latchround::ui {
+
+namespace {
+
+constexpr double wide_mm = 190;
+
+QPushButton* keyOf(const QString& words, const char* name, const char* role = "plain") {
+    auto* key = new QPushButton(words);
+    key->setObjectName(QString::fromLatin1(name));
+    setRole(*key, role);
+    return key;
+}
+
+} // namespace
+
+HomeSheets::HomeSheets(Round& round, QWidget* over)
+    : QObject(over)
+    , m_round(round)
+    , m_over(over) {}
+
+int HomeSheets::listHeight() const {
+    return m_over->window()->height() * 2 / 3;
+}
+
+void HomeSheets::endWalkdown() {
+    if (!m_round.isUnderWay())
+        return;
+    const Tally tally = tallyOf(m_round.doors());
+    const int open = tally.doors - tally.done;
+    auto* sheet = new Sheet(m_over, tr("End this walkdown?"));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    const bool waiting = m_round.waiting() > 0;
+    QString words = open == 0 ? tr("Every door is done.")
+                              : tr("%1 of %2 not done. What was not tried stays untested in the "
+                                   "report.")
+                                    .arg(open)
+                                    .arg(doorCountWords(tally.doors));
+    if (waiting)
+        words = tr("Something is not saved yet. Save it first: then the walkdown can end.");
+    auto* text = new Lettering(words, TextSize::Lead);
+    text->setObjectName(QStringLiteral("end-words"));
+    lines->addWidget(text);
+    lines->addWidget(new Lettering(tr("A walkdown that has ended is not taken up again."),
+                                   TextSize::Body, Ink::Muted));
+    auto* keys = new QHBoxLayout;
+    auto* go_on = keyOf(tr("Go on walking"), "end-not", "primary");
+    auto* end = keyOf(tr("End the walkdown"), "end-confirm", "danger");
+    end->setEnabled(!waiting);
+    keys->addWidget(go_on, 1);
+    keys->addWidget(end, 1);
+    lines->addLayout(keys);
+    connect(go_on, &QPushButton::clicked, sheet, &Sheet::close);
+    connect(end, &QPushButton::clicked, sheet, [this, sheet] {
+        sheet->close();
+        if (m_round.isUnderWay())
+            (void)m_round.record(WalkdownEnded{m_round.walkdown()->id, {}});
+    });
+    sheet->setContent(content);
+    sheet->open();
+}
+
+void HomeSheets::allDoors() {
+    auto* sheet = new Sheet(m_over, tr("Doors of this walkdown"));
+    auto* list = new DoorListView;
+    list->setObjectName(QStringLiteral("all-doors"));
+    std::vector<DoorListEntry> entries;
+    for (const GradedDoor& graded : m_round.doors()) {
+        QString words = tr("deck %1").arg(QString::fromStdString(graded.door->deck));
+        if (graded.boundary)
+            words += QStringLiteral(", ") + boundaryWords(*graded.boundary);
+        entries.push_back({QString::fromStdString(graded.door->number),
+                           words + QStringLiteral(", ") + doorWords(*graded.door),
+                           graded.grade.verdict});
+    }
+    list->setEntries(std::move(entries));
+    list->setMinimumHeight(listHeight());
+    connect(list, &DoorListView::doorChosen, sheet, [this, sheet](const QString& number) {
+        sheet->close();
+        emit doorChosen(number);
+    });
+    sheet->setContent(list);
+    sheet->open();
+}
+
+void HomeSheets::allOpenItems() {
+    auto* sheet = new Sheet(m_over, tr("Open items, worst first"));
+    auto* list = new OpenItemList;
+    list->setObjectName(QStringLiteral("all-open-items"));
+    list->setRoomy(true);
+    list->setItems(openItems(m_round.doors()));
+    list->setMinimumHeight(listHeight());
+    scrollByTouch(*list);
+    connect(list, &OpenItemList::doorChosen, sheet, [this, sheet](const QString& number) {
+        sheet->close();
+        emit doorChosen(number);
+    });
+    sheet->setContent(list);
+    sheet->setWidthMm(wide_mm);
+    sheet->open();
+}
+
+void HomeSheets::allWalkdowns() {
+    auto* sheet = new Sheet(m_over, tr("Walkdowns of this vessel"));
+    auto* pager = new RowPager;
+    std::vector<QWidget*> rows;
+    for (const PastWalkdown& walkdown : latestWalkdowns(m_round, m_round.ledger().size())) {
+        auto* row = new ValueRow(walkdown.title, tr("Report"));
+        row->setDetail(walkdown.detail);
+        row->key()->setObjectName(QStringLiteral("all-report-") + walkdown.id);
+        connect(row, &ValueRow::asked, sheet, [this, sheet, id = walkdown.id] {
+            sheet->close();
+            emit reportAsked(id);
+        });
+        rows.push_back(row);
+    }
+    pager->setRows(std::move(rows));
+    pager->setMinimumHeight(listHeight());
+    sheet->setContent(pager);
+    sheet->open();
+}
+
+void HomeSheets::otherVessels() {
+    auto* sheet = new Sheet(m_over, tr("Vessels on this tablet"));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    std::vector<QWidget*> rows;
+    for (const VesselOnTablet& vessel : m_round.outside().vessels()) {
+        auto* row = new ValueRow(vessel.name, tr("Open"));
+        row->setDetail(vessel.detail);
+        row->key()->setObjectName(QStringLiteral("vessel-") + vessel.place);
+        connect(row, &ValueRow::asked, sheet, [this, sheet, place = vessel.place] {
+            sheet->close();
+            openVessel(place);
+        });
+        rows.push_back(row);
+    }
+    if (rows.empty()) {
+        lines->addWidget(new Lettering(tr("No other vessel is on this tablet."), TextSize::Body));
+    } else {
+        auto* pager = new RowPager;
+        // Only as high as its rows, up to most of the window.
+        int height = 0;
+        for (QWidget* row : rows)
+            height += row->sizeHint().height() + 8;
+        pager->setRows(std::move(rows));
+        pager->setMinimumHeight(std::min(height, listHeight()));
+        lines->addWidget(pager, 1);
+    }
+    auto* take_in = keyOf(tr("Take in a register (CSV)"), "take-in-register");
+    lines->addWidget(take_in);
+    connect(take_in, &QPushButton::clicked, sheet, [this, sheet] {
+        sheet->close();
+        takeInRegister();
+    });
+    sheet->setContent(content);
+    sheet->open();
+}
+
+void HomeSheets::openVessel(const QString& place) {
+    if (const Done opened = m_round.outside().openVessel(place); !opened)
+        tell(tr("Not opened"), QString::fromStdString(inOneLine(opened.error())));
+}
+
+void HomeSheets::takeInRegister() {
+    const Checked<std::optional<QString>> taken = m_round.outside().takeInRegister(m_over);
+    if (!taken)
+        tellFaults(taken.error());
+    else if (*taken)
+        tell(tr("Register taken in"), **taken);
+}
+
+void HomeSheets::tellFaults(const Complaints& faults) {
+    auto* sheet =
+        new Sheet(m_over, faults.size() == 1 ? tr("Not taken in: one fault")
+                                             : tr("Not taken in: %1 faults").arg(faults.size()));
+    auto* list = new QListWidget;
+    list->setObjectName(QStringLiteral("register-faults"));
+    list->setFrameShape(QFrame::NoFrame);
+    list->setWordWrap(true);
+    list->setResizeMode(QListView::Adjust);
+    list->setSelectionMode(QAbstractItemView::NoSelection);
+    list->setFont(textFont(TextSize::Body, lookOf(m_over).sizes));
+    list->setAccessibleName(tr("Faults of the register"));
+    for (const Complaint& fault : faults)
+        list->addItem(QString::fromStdString(inOneLine(fault)));
+    list->setMinimumHeight(std::min(listHeight(), 120 + 60 * int(faults.size())));
+    scrollByTouch(*list);
+    sheet->setContent(list);
+    sheet->setWidthMm(wide_mm);
+    sheet->open();
+}
+
+void HomeSheets::tell(const QString& title, const QString& words) {
+    auto* sheet = new Sheet(m_over, title);
+    auto* text = new Lettering(words, TextSize::Body);
+    text->setObjectName(QStringLiteral("told"));
+    sheet->setContent(text);
+    sheet->open();
+}
+
+} // namespace latchround::ui

@@ -1,0 +1,44 @@
+// The doors that are not in order, as many as fit; the rest behind a key.
+#pragma once
+
+#include "ui/parts/card.h"
+#include "ui/round/round.h"
+#include "ui/screens/home/open_items.h"
+
+class QPushButton;
+class QVBoxLayout;
+
+namespace latchround::ui {
+
+class Lettering;
+class OpenItemList;
+
+class OpenItemsCard : public Card {
+    Q_OBJECT
+public:
+    explicit OpenItemsCard(Round& round, QWidget* parent = nullptr);
+
+    void refresh();
+
+signals:
+    void doorChosen(const QString& number);
+    void allAsked();
+
+protected:
+    void lookChanged() override;
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void fill();
+
+    Round& m_round;
+    std::vector<OpenItem> m_items;
+    QVBoxLayout* m_lines;
+    Lettering* m_title;
+    Lettering* m_count;
+    Lettering* m_nothing;
+    OpenItemList* m_list;
+    QPushButton* m_all;
+};
+
+} // namespace latchround::ui

@@ -1,0 +1,37 @@
+// One walkdown of the home screen's list: when and what for, how it came out, and the key that
+// prints its report.
+#pragma once
+
+#include "ui/parts/part.h"
+#include "ui/screens/home/past_walkdown.h"
+
+class QHBoxLayout;
+class QPushButton;
+
+namespace latchround::ui {
+
+class Lettering;
+
+class ReportRow : public Part {
+    Q_OBJECT
+public:
+    explicit ReportRow(const PastWalkdown& walkdown, QWidget* parent = nullptr);
+
+    void setWalkdown(const PastWalkdown& walkdown);
+    QPushButton* key() const { return m_key; }
+
+signals:
+    void reportAsked();
+
+protected:
+    void lookChanged() override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    QHBoxLayout* m_line;
+    Lettering* m_title;
+    Lettering* m_detail;
+    QPushButton* m_key;
+};
+
+} // namespace latchround::ui

@@ -1,0 +1,120 @@
+#include "ui/screens/home/vessel_card.h"
+
+#include <algorithm>
+
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "ui/look/touch_style.h"
+#include "ui/parts/lettering.h"
+#include "ui/screens/home/report_row.h"
+
+namespace latchround::ui {
+
+namespace {
+
+constexpr std::size_t most_rows = 6;
+
+} // namespace
+
+VesselCard::VesselCard(Round& round, QWidget* parent)
+    : Card(parent)
+    , m_round(round)
+    , m_lines(new QVBoxLayout(this))
+    , m_list(new QVBoxLayout)
+    , m_title(new Lettering(tr("This vessel"), TextSize::Heading, Ink::Plain, true))
+    , m_nothing(new Lettering(tr("No walkdown yet."), TextSize::Body, Ink::Muted))
+    , m_all(new QPushButton)
+    , m_others(new QPushButton(tr("Other vessels")))
+    , m_settings(new QPushButton(tr("Settings"))) {
+    m_lines->setContentsMargins(0, 0, 0, 0);
+    m_lines->addWidget(m_title);
+    m_lines->addWidget(m_nothing);
+    m_lines->addLayout(m_list);
+    m_list->setSpacing(0);
+    m_lines->addStretch(1);
+    auto* keys = new QHBoxLayout;
+    m_all->setObjectName(QStringLiteral("home-all-walkdowns"));
+    m_others->setObjectName(QStringLiteral("home-vessels"));
+    m_settings->setObjectName(QStringLiteral("home-settings"));
+    for (QPushButton* key : {m_all, m_others, m_settings}) {
+        setRole(*key, "plain");
+        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+        keys->addWidget(key, 1);
+    }
+    m_lines->addLayout(keys);
+    connect(m_all, &QPushButton::clicked, this, &VesselCard::allWalkdownsAsked);
+    connect(m_others, &QPushButton::clicked, this, &VesselCard::otherVesselsAsked);
+    connect(m_settings, &QPushButton::clicked, this, &VesselCard::settingsAsked);
+    lookChanged();
+}
+
+ReportRow* VesselCard::makeRow(const PastWalkdown& walkdown) {
+    auto* row = new ReportRow(walkdown);
+    connect(row, &ReportRow::reportAsked, this, [this, id = walkdown.id] { emit reportAsked(id); });
+    return row;
+}
+
+void VesselCard::refresh(bool regraded) {
+    if (regraded && m_round.walkdown()) {
+        const std::vector<PastWalkdown> shown = latestWalkdowns(m_round, 1);
+        if (!m_latest.empty() && !shown.empty() && shown.front().id == m_latest.front().id) {
+            m_latest.front() = shown.front();
+            m_rows.front()->setWalkdown(shown.front());
+            return;
+        }
+    }
+    m_count = int(m_round.ledger().walkdowns().size());
+    m_latest = latestWalkdowns(m_round, most_rows);
+    for (ReportRow* row : m_rows) {
+        m_list->removeWidget(row);
+        row->deleteLater();
+        row->hide();
+    }
+    m_rows.clear();
+    QWidget* before = nullptr;
+    for (const PastWalkdown& walkdown : m_latest) {
+        ReportRow* row = makeRow(walkdown);
+        m_list->addWidget(row);
+        if (before)
+            setTabOrder(before, row->key());
+        before = row->key();
+        m_rows.push_back(row);
+    }
+    if (before)
+        setTabOrder(before, m_all);
+    m_nothing->setVisible(m_rows.empty());
+    m_all->setText(tr("All %1 walkdowns ›").arg(m_count));
+    fill();
+}
+
+/// As many rows as fit whole.
+void VesselCard::fill() {
+    int room = contentsRect().height() - m_title->sizeHint().height() - 3 * m_lines->spacing() -
+               sizes().target;
+    int shown = 0;
+    for (ReportRow* row : m_rows) {
+        const int width = contentsRect().width();
+        room -= std::max(row->minimumSizeHint().height(), row->heightForWidth(width));
+        const bool fits = shown == 0 || room >= 0;
+        row->setVisible(fits);
+        shown += fits ? 1 : 0;
+        if (!fits)
+            room = -1;
+    }
+    m_all->setVisible(shown < m_count);
+}
+
+void VesselCard::lookChanged() {
+    Card::lookChanged();
+    m_lines->setSpacing(sizes().gap);
+    fill();
+}
+
+void VesselCard::resizeEvent(QResizeEvent* event) {
+    Card::resizeEvent(event);
+    fill();
+}
+
+} // namespace latchround::ui

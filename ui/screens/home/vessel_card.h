@@ -1,0 +1,51 @@
+// What else there is of this vessel: its walkdowns with their reports, other vessels, the settings.
+#pragma once
+
+#include "ui/parts/card.h"
+#include "ui/round/round.h"
+#include "ui/screens/home/past_walkdown.h"
+
+class QPushButton;
+class QVBoxLayout;
+
+namespace latchround::ui {
+
+class Lettering;
+class ReportRow;
+
+class VesselCard : public Card {
+    Q_OBJECT
+public:
+    explicit VesselCard(Round& round, QWidget* parent = nullptr);
+
+    /// `regraded`: only the shown walkdown changed; the others keep their words.
+    void refresh(bool regraded = false);
+
+signals:
+    void reportAsked(const QString& walkdown);
+    void allWalkdownsAsked();
+    void otherVesselsAsked();
+    void settingsAsked();
+
+protected:
+    void lookChanged() override;
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void fill();
+    ReportRow* makeRow(const PastWalkdown& walkdown);
+
+    Round& m_round;
+    std::vector<PastWalkdown> m_latest;
+    std::vector<ReportRow*> m_rows;
+    int m_count = 0; ///< of all walkdowns
+    QVBoxLayout* m_lines;
+    QVBoxLayout* m_list;
+    Lettering* m_title;
+    Lettering* m_nothing;
+    QPushButton* m_all;
+    QPushButton* m_others;
+    QPushButton* m_settings;
+};
+
+} // namespace latchround::ui

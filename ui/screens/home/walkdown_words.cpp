@@ -1,0 +1,71 @@
+#include "ui/screens/home/walkdown_words.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QStringList>
+#include <QTimeZone>
+
+#include "ui/parts/door_words.h"
+
+namespace latchround::ui {
+
+namespace {
+
+QString tr(const char* text, int n = -1) {
+    return QCoreApplication::translate("Walkdown", text, nullptr, n);
+}
+
+int countOf(const Tally& tally, Verdict verdict) {
+    const auto found = tally.by_verdict.find(verdict);
+    return found == tally.by_verdict.end() ? 0 : found->second;
+}
+
+} // namespace
+
+QDateTime shipTime(const Moment& moment) {
+    return QDateTime::fromMSecsSinceEpoch(moment.utc_ms,
+                                          QTimeZone(moment.ship_offset_minutes * 60));
+}
+
+QString dayWords(const Moment& moment) {
+    return QLocale().toString(shipTime(moment).date(), QStringLiteral("d MMM yyyy"));
+}
+
+QString clockWords(const Moment& moment) {
+    return shipTime(moment).toString(QStringLiteral("HH:mm"));
+}
+
+QString aimWords(const WalkdownBegun& plan) {
+    return tr(QT_TRANSLATE_NOOP("Walkdown", "%1 walkdown, %2"))
+        .arg(purposeWords(plan.purpose), QString::fromStdString(plan.scope));
+}
+
+QString nameOf(const Ledger& ledger, const FactId& person) {
+    for (const Person& each : ledger.people())
+        if (each.id == person)
+            return QString::fromStdString(each.name);
+    return QString::fromStdString(person);
+}
+
+TallyFigures figuresOf(const Tally& tally) {
+    return {tally.done, countOf(tally, Verdict::Satisfactory),
+            countOf(tally, Verdict::TimeAgain) + countOf(tally, Verdict::Judge),
+            countOf(tally, Verdict::Unsatisfactory), countOf(tally, Verdict::Untested)};
+}
+
+QString tallyWords(const Tally& tally) {
+    const TallyFigures figures = figuresOf(tally);
+    QStringList parts;
+    const auto add = [&parts](const char* text, int n) {
+        if (n > 0)
+            parts << tr(text, n);
+    };
+    add(QT_TRANSLATE_NOOP("Walkdown", "%n satisfactory"), figures.satisfactory);
+    add(QT_TRANSLATE_NOOP("Walkdown", "%n to settle"), figures.to_settle);
+    add(QT_TRANSLATE_NOOP("Walkdown", "%n unsatisfactory"), figures.unsatisfactory);
+    add(QT_TRANSLATE_NOOP("Walkdown", "%n untested"), figures.untested);
+    return parts.isEmpty() ? tr(QT_TRANSLATE_NOOP("Walkdown", "no doors"))
+                           : parts.join(QStringLiteral(", "));
+}
+
+} // namespace latchround::ui

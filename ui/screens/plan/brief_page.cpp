@@ -1,0 +1,154 @@
+#include "ui/screens/plan/brief_page.h"
+
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "ui/look/touch_style.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/row_pager.h"
+#include "ui/parts/value_row.h"
+#include "ui/screens/plan/brief_row.h"
+#include "ui/screens/plan/brief_words.h"
+#include "ui/screens/plan/plan_sheets.h"
+
+namespace latchround::ui {
+
+BriefPage::BriefPage(Round& round, PlanDraft& draft, QWidget* parent)
+    : Part(parent)
+    , m_draft(draft)
+    , m_sheets(new PlanSheets(round, draft, this))
+    , m_sides(new QBoxLayout(QBoxLayout::LeftToRight, this)) {
+    m_sides->setContentsMargins(0, 0, 0, 0);
+    m_sides->addWidget(makeBrief(), 4);
+    m_sides->addWidget(makeAgreed(), 3);
+    connect(m_sheets, &PlanSheets::agreedChosen, this, &BriefPage::showState);
+    lookChanged();
+}
+
+QWidget* BriefPage::makeBrief() {
+    auto* side = new QWidget;
+    auto* lines = new QVBoxLayout(side);
+    m_columns.push_back(lines);
+    lines->addWidget(
+        new Lettering(tr("Read out to everyone who walks"), TextSize::Heading, Ink::Plain, true));
+    m_brief = new RowPager;
+    m_brief->setObjectName(QStringLiteral("brief"));
+    std::vector<QWidget*> rows;
+    const std::vector<BriefPart> parts = briefParts();
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        auto* row = new BriefRow(parts[i]);
+        row->key()->setObjectName(QStringLiteral("read-out-%1").arg(i));
+        connect(row, &BriefRow::readOut, this, [this, i](bool read) {
+            if (read)
+                m_draft.read_out.insert(int(i));
+            else
+                m_draft.read_out.erase(int(i));
+            showState();
+        });
+        m_brief_rows.push_back(row);
+        rows.push_back(row);
+    }
+    m_brief->setRows(std::move(rows));
+    lines->addWidget(m_brief, 1);
+    lines->addWidget(
+        new Lettering(tr("Common practice, no source; the deaths are from accident reports of P&I "
+                         "clubs and flag States. No report on a fire door was found."),
+                      TextSize::Small, Ink::Muted));
+    return side;
+}
+
+QWidget* BriefPage::makeAgreed() {
+    auto* side = new QWidget;
+    auto* lines = new QVBoxLayout(side);
+    m_columns.push_back(lines);
+    lines->addWidget(
+        new Lettering(tr("Agreed with the control station"), TextSize::Heading, Ink::Plain, true));
+    m_agreed = new RowPager;
+    m_agreed->setObjectName(QStringLiteral("agreed"));
+    std::vector<QWidget*> rows;
+    for (int i = 0; i < agreed_count; ++i) {
+        auto* row = new ValueRow(agreedTitle(Agreed(i)), {});
+        row->setDetail(agreedHelp(Agreed(i)));
+        row->key()->setObjectName(QStringLiteral("agreed-%1").arg(i));
+        connect(row, &ValueRow::asked, m_sheets, [this, i] { m_sheets->agree(Agreed(i)); });
+        m_agreed_rows.push_back(row);
+        rows.push_back(row);
+    }
+    m_agreed->setRows(std::move(rows));
+    lines->addWidget(m_agreed, 1);
+    m_state = new Lettering({}, TextSize::Body, Ink::Again);
+    m_state->setObjectName(QStringLiteral("brief-state"));
+    lines->addWidget(m_state);
+    auto* keys = new QHBoxLayout;
+    m_back = new QPushButton(tr("‹ The plan"));
+    m_begin = new QPushButton;
+    m_back->setObjectName(QStringLiteral("to-plan"));
+    m_begin->setObjectName(QStringLiteral("begin"));
+    setRole(*m_back, "plain", true);
+    setRole(*m_begin, "primary", true);
+    keys->addWidget(m_back, 2);
+    keys->addWidget(m_begin, 3);
+    for (QPushButton* key : {m_back, m_begin})
+        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    lines->addLayout(keys);
+    connect(m_back, &QPushButton::clicked, this, &BriefPage::planAsked);
+    connect(m_begin, &QPushButton::clicked, this, &BriefPage::beginAsked);
+    return side;
+}
+
+void BriefPage::refresh() {
+    for (std::size_t i = 0; i < m_brief_rows.size(); ++i)
+        m_brief_rows[i]->key()->setChecked(m_draft.read_out.contains(int(i)));
+    showState();
+}
+
+QString BriefPage::whatIsMissing() const {
+    for (int i = 0; i < agreed_count; ++i)
+        if (m_draft.agreed[i].empty())
+            return tr("Not agreed yet: %1.").arg(agreedTitle(Agreed(i)).toLower());
+    const std::size_t read = m_draft.read_out.size();
+    if (read < m_brief_rows.size())
+        return tr("%1 of %2 parts of the brief read out.").arg(read).arg(m_brief_rows.size());
+    return {};
+}
+
+void BriefPage::showState() {
+    for (int i = 0; i < agreed_count; ++i) {
+        const QString words = QString::fromStdString(m_draft.agreed[i]);
+        m_agreed_rows[std::size_t(i)]->setKey(words.isEmpty() ? tr("choose") : words);
+    }
+    const bool waiting = !m_waiting.isEmpty();
+    const QString missing = whatIsMissing();
+    m_state->setText(waiting ? tr("Not saved yet. %1").arg(m_waiting) : missing);
+    m_state->setInk(waiting ? Ink::Bad : Ink::Again);
+    m_state->setVisible(!m_state->text().isEmpty());
+    m_begin->setText(waiting ? tr("Save again ›") : tr("Begin ›"));
+    m_begin->setEnabled(waiting || missing.isEmpty());
+    m_back->setEnabled(!waiting);
+    m_brief->setEnabled(!waiting);
+    m_agreed->setEnabled(!waiting);
+}
+
+void BriefPage::setWaiting(const QString& why) {
+    m_waiting = why;
+    showState();
+}
+
+QPushButton* BriefPage::firstKey() const {
+    return m_brief_rows.front()->key();
+}
+
+void BriefPage::setUpright(bool upright) {
+    m_sides->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+}
+
+void BriefPage::lookChanged() {
+    m_sides->setSpacing(sizes().main_gap);
+    for (QVBoxLayout* column : m_columns) {
+        column->setContentsMargins(0, 0, 0, 0);
+        column->setSpacing(sizes().gap);
+    }
+    Part::lookChanged();
+}
+
+} // namespace latchround::ui

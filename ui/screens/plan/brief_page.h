@@ -1,0 +1,59 @@
+// Second page of a plan: the brief, read out part by part, and what is agreed with the control
+// station. Only then can the walkdown begin.
+#pragma once
+
+#include "ui/parts/part.h"
+#include "ui/screens/plan/plan_draft.h"
+
+class QBoxLayout;
+class QPushButton;
+class QVBoxLayout;
+
+namespace latchround::ui {
+
+class BriefRow;
+class Lettering;
+class PlanSheets;
+class RowPager;
+class ValueRow;
+
+class BriefPage : public Part {
+    Q_OBJECT
+public:
+    BriefPage(Round& round, PlanDraft& draft, QWidget* parent = nullptr);
+
+    void refresh();
+    void setUpright(bool upright);
+    /// The walkdown was begun and is not on disk: why. Empty: it is not waiting.
+    void setWaiting(const QString& why);
+    /// First key of the page, for the keyboard to start from.
+    QPushButton* firstKey() const;
+
+signals:
+    void planAsked();
+    void beginAsked();
+
+protected:
+    void lookChanged() override;
+
+private:
+    QWidget* makeBrief();
+    QWidget* makeAgreed();
+    QString whatIsMissing() const;
+    void showState();
+
+    PlanDraft& m_draft;
+    PlanSheets* m_sheets;
+    QString m_waiting;
+    QBoxLayout* m_sides;
+    std::vector<QVBoxLayout*> m_columns;
+    RowPager* m_brief = nullptr;
+    std::vector<BriefRow*> m_brief_rows;
+    RowPager* m_agreed = nullptr;
+    std::vector<ValueRow*> m_agreed_rows;
+    Lettering* m_state = nullptr;
+    QPushButton* m_back = nullptr;
+    QPushButton* m_begin = nullptr;
+};
+
+} // namespace latchround::ui

@@ -1,0 +1,50 @@
+#include "ui/screens/plan/brief_row.h"
+
+#include <QHBoxLayout>
+#include <QPainter>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "ui/look/touch_style.h"
+#include "ui/parts/lettering.h"
+#include "ui/screens/plan/brief_words.h"
+
+namespace latchround::ui {
+
+BriefRow::BriefRow(const BriefPart& part, QWidget* parent)
+    : Part(parent)
+    , m_line(new QHBoxLayout(this))
+    , m_key(new QPushButton(tr("Read out"))) {
+    auto* lines = new QVBoxLayout;
+    lines->setSpacing(2);
+    lines->addStretch(1);
+    lines->addWidget(new Lettering(part.title, TextSize::Lead, Ink::Plain, true));
+    lines->addWidget(new Lettering(part.words, TextSize::Body));
+    lines->addStretch(1);
+    m_line->addLayout(lines, 1);
+    m_line->addWidget(m_key, 0, Qt::AlignVCenter);
+    m_key->setCheckable(true);
+    m_key->setAccessibleName(tr("Read out: %1").arg(part.title));
+    setRole(*m_key, "choice");
+    setTone(*m_key, "good");
+    setAccessibleName(part.title);
+    setAccessibleDescription(part.words);
+    connect(m_key, &QPushButton::clicked, this, &BriefRow::readOut);
+    lookChanged();
+}
+
+void BriefRow::lookChanged() {
+    const Sizes& s = sizes();
+    m_line->setContentsMargins(s.pad, s.gap / 2, s.pad, s.gap / 2);
+    m_line->setSpacing(s.main_gap);
+    m_key->setFixedSize(s.main_target, s.target + s.gap);
+    Part::lookChanged();
+}
+
+void BriefRow::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setPen(QPen(colours().hairline, 1));
+    painter.drawLine(QPointF(0, height() - 0.5), QPointF(width(), height() - 0.5));
+}
+
+} // namespace latchround::ui

@@ -1,0 +1,32 @@
+// One part of the brief, with the key that says it was read out.
+#pragma once
+
+#include "ui/parts/part.h"
+
+class QHBoxLayout;
+class QPushButton;
+
+namespace latchround::ui {
+
+struct BriefPart;
+
+class BriefRow : public Part {
+    Q_OBJECT
+public:
+    explicit BriefRow(const BriefPart& part, QWidget* parent = nullptr);
+
+    QPushButton* key() const { return m_key; }
+
+signals:
+    void readOut(bool read);
+
+protected:
+    void lookChanged() override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    QHBoxLayout* m_line;
+    QPushButton* m_key;
+};
+
+} // namespace latchround::ui

@@ -1,0 +1,41 @@
+// A walkdown while it is being planned: nothing of it is recorded before it begins.
+#pragma once
+
+#include <set>
+#include <string>
+
+#include "core/planning/walk_order.h"
+#include "ui/round/round.h"
+
+namespace latchround::ui {
+
+/// The agreements with the control station, in the order they are asked for.
+enum class Agreed { ControlStation, Channel, StartWord, StopWord, MayStop };
+inline constexpr int agreed_count = 5;
+
+struct PlanDraft {
+    Purpose purpose = Purpose::Annual;
+    std::vector<Person> joined; ///< people added here, perhaps not saved yet
+    std::set<FactId> team;      ///< who walks beside the one who records
+    Scope scope;
+    std::string agreed[agreed_count];
+    std::set<int> read_out; ///< parts of the brief
+};
+
+/// What the last walkdown agreed is offered again; else words that anyone understands. The channel
+/// has no usual value: it is asked for.
+PlanDraft freshDraft(const Round& round);
+
+/// People of the register and those joined here.
+std::vector<Person> peopleOf(const Round& round, const PlanDraft& draft);
+
+/// Doors that were unsatisfactory in the walkdown shown last.
+std::vector<std::string> failedLastTime(const Round& round);
+
+/// In the words of the record: "all doors", "deck 5", "quarterly: zone bulkheads".
+QString scopeWords(const PlanDraft& draft);
+
+/// The fact that begins it.
+WalkdownBegun walkdownOf(const Round& round, const PlanDraft& draft);
+
+} // namespace latchround::ui

@@ -1,0 +1,245 @@
+#include "ui/screens/plan/plan_page.h"
+
+#include <algorithm>
+
+#include <QLocale>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "ui/look/touch_style.h"
+#include "ui/parts/card.h"
+#include "ui/parts/door_words.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/value_row.h"
+#include "ui/screens/plan/choice_keys.h"
+#include "ui/screens/plan/plan_sheets.h"
+
+namespace latchround::ui {
+
+namespace {
+
+/// Keys of the scope, in their order on the page.
+enum ScopeKey { AllDoorsKey, ZoneBulkheadsKey, OneDeckKey, OneZoneKey, FailedKey };
+
+constexpr int people_at_once = 5;
+
+Lettering* titleOf(const QString& words) {
+    return new Lettering(words, TextSize::Lead, Ink::Plain, true);
+}
+
+QString withCount(const QString& words, std::size_t doors) {
+    return words + QLatin1Char('\n') + doorCountWords(int(doors));
+}
+
+} // namespace
+
+PlanPage::PlanPage(Round& round, PlanDraft& draft, QWidget* parent)
+    : Part(parent)
+    , m_round(round)
+    , m_draft(draft)
+    , m_sheets(new PlanSheets(round, draft, this))
+    , m_sides(new QBoxLayout(QBoxLayout::LeftToRight, this)) {
+    m_sides->setContentsMargins(0, 0, 0, 0);
+    m_sides->addWidget(makeWho(), 1);
+    m_sides->addWidget(makeDoors(), 1);
+    connect(m_sheets, &PlanSheets::peopleChanged, this, &PlanPage::refresh);
+    connect(m_sheets, &PlanSheets::whichChosen, this,
+            [this](ScopeKind kind, const QString& which) { setScope(kind, which.toStdString()); });
+    connect(m_sheets, &PlanSheets::heelChosen, this, &PlanPage::refresh);
+    lookChanged();
+}
+
+QWidget* PlanPage::makeWho() {
+    auto* card = new Card;
+    auto* lines = new QVBoxLayout(card);
+    m_columns.push_back(lines);
+    m_purpose =
+        new ChoiceKeys("purpose", ChoiceKeys::Many::One, int(latchround::purposeWords.size()));
+    m_recorder = new ChoiceKeys("person", ChoiceKeys::Many::One, people_at_once);
+    m_team = new ChoiceKeys("team", ChoiceKeys::Many::Several, people_at_once);
+    m_team_title = titleOf(tr("Who walks along"));
+    auto* add = new QPushButton(tr("Add a person"));
+    add->setObjectName(QStringLiteral("add-person"));
+    setRole(*add, "plain");
+    lines->addWidget(titleOf(tr("What for")));
+    lines->addWidget(m_purpose);
+    lines->addWidget(titleOf(tr("Who records")));
+    lines->addWidget(m_recorder);
+    lines->addWidget(m_team_title);
+    lines->addWidget(m_team);
+    lines->addStretch(1);
+    lines->addWidget(add, 0, Qt::AlignLeft);
+    connect(m_purpose, &ChoiceKeys::touched, this,
+            [this](int index, bool) { m_draft.purpose = Purpose(index); });
+    connect(m_recorder, &ChoiceKeys::touched, this, [this](int index, bool) {
+        const FactId person = m_people[std::size_t(index)].id;
+        m_draft.team.erase(person);
+        m_round.setPerson(person);
+        showPeople();
+        showNext();
+    });
+    connect(m_team, &ChoiceKeys::touched, this, [this](int index, bool on) {
+        const FactId& walker = m_walkers[std::size_t(index)].id;
+        if (on)
+            m_draft.team.insert(walker);
+        else
+            m_draft.team.erase(walker);
+    });
+    connect(add, &QPushButton::clicked, m_sheets, &PlanSheets::addPerson);
+    return card;
+}
+
+QWidget* PlanPage::makeDoors() {
+    auto* card = new Card;
+    auto* lines = new QVBoxLayout(card);
+    m_columns.push_back(lines);
+    m_scope = new ChoiceKeys("scope", ChoiceKeys::Many::One, FailedKey + 1);
+    m_heel = new ValueRow(tr("Ship's heel"), {});
+    m_heel->key()->setObjectName(QStringLiteral("heel"));
+    m_heel->setDetail(tr("over 1 degree a closing time is advice only"));
+    m_sum = new Lettering({}, TextSize::Lead);
+    m_sum->setObjectName(QStringLiteral("plan-sum"));
+    m_missing = new Lettering({}, TextSize::Body, Ink::Again);
+    m_missing->setObjectName(QStringLiteral("plan-missing"));
+    m_next = new QPushButton(tr("To the brief ›"));
+    m_next->setObjectName(QStringLiteral("to-brief"));
+    setRole(*m_next, "primary", true);
+    lines->addWidget(titleOf(tr("Which doors")));
+    lines->addWidget(m_scope);
+    lines->addWidget(m_heel);
+    lines->addStretch(1);
+    lines->addWidget(m_sum);
+    lines->addWidget(m_missing);
+    lines->addWidget(m_next);
+    connect(m_scope, &ChoiceKeys::touched, this, [this](int index, bool) { chooseScope(index); });
+    connect(m_heel, &ValueRow::asked, m_sheets, &PlanSheets::heel);
+    connect(m_next, &QPushButton::clicked, this, &PlanPage::briefAsked);
+    return card;
+}
+
+void PlanPage::refresh() {
+    QStringList purposes;
+    for (const auto& entry : latchround::purposeWords)
+        purposes << purposeWords(entry.value);
+    m_purpose->setChoices(purposes);
+    m_purpose->setChosen({int(m_draft.purpose)});
+    showPeople();
+    showScope();
+    m_heel->setKey(tr("%1°").arg(QLocale().toString(m_round.heel_deg(), 'f', 1)));
+    showNext();
+}
+
+void PlanPage::showPeople() {
+    const auto with_role = [](const Person& person) {
+        const QString name = QString::fromStdString(person.name);
+        return person.role.empty() ? name
+                                   : name + QLatin1Char('\n') + QString::fromStdString(person.role);
+    };
+    m_people = peopleOf(m_round, m_draft);
+    // The one chosen stands first, so that it is in sight among many.
+    std::ranges::stable_partition(
+        m_people, [this](const Person& person) { return person.id == m_round.person(); });
+    QStringList names;
+    QStringList walkers;
+    m_walkers.clear();
+    std::set<int> walking;
+    for (const Person& person : m_people) {
+        names << with_role(person);
+        if (person.id == m_round.person())
+            continue;
+        if (m_draft.team.contains(person.id))
+            walking.insert(int(m_walkers.size()));
+        walkers << with_role(person);
+        m_walkers.push_back(person);
+    }
+    m_recorder->setChoices(names);
+    if (!m_people.empty() && m_people.front().id == m_round.person())
+        m_recorder->setChosen({0});
+    m_team->setChoices(walkers);
+    m_team->setChosen(walking);
+    m_team_title->setVisible(!walkers.isEmpty());
+    m_team->setVisible(!walkers.isEmpty());
+}
+
+void PlanPage::showScope() {
+    const Arrangement& vessel = m_round.arrangement();
+    const auto count = [&vessel](Scope scope) { return doorsInScope(vessel, scope).size(); };
+    const Scope& chosen = m_draft.scope;
+    const QString which = QString::fromStdString(chosen.which);
+    const std::size_t failed = failedLastTime(m_round).size();
+    m_scope->setChoices(
+        {withCount(tr("All doors"), count({})),
+         withCount(tr("Zone bulkheads, quarterly set"), count({ScopeKind::ZoneBulkheads, {}, {}})),
+         chosen.kind == ScopeKind::OneDeck ? withCount(tr("Deck %1").arg(which), count(chosen))
+                                           : tr("One deck…"),
+         chosen.kind == ScopeKind::OneZone ? withCount(tr("Zone %1").arg(which), count(chosen))
+                                           : tr("One zone…"),
+         withCount(tr("Failed last time"), failed)});
+    m_scope->setUsable(OneDeckKey, !vessel.decks.empty());
+    m_scope->setUsable(OneZoneKey, !vessel.zones.empty());
+    m_scope->setUsable(FailedKey, failed > 0);
+    switch (chosen.kind) {
+    case ScopeKind::AllDoors:
+        return m_scope->setChosen({AllDoorsKey});
+    case ScopeKind::OneDeck:
+        return m_scope->setChosen({OneDeckKey});
+    case ScopeKind::OneZone:
+        return m_scope->setChosen({OneZoneKey});
+    case ScopeKind::ZoneBulkheads:
+        return m_scope->setChosen({ZoneBulkheadsKey});
+    case ScopeKind::Chosen:
+        return m_scope->setChosen({FailedKey});
+    }
+}
+
+void PlanPage::chooseScope(int index) {
+    switch (index) {
+    case OneDeckKey:
+    case OneZoneKey:
+        m_sheets->which(index == OneDeckKey ? ScopeKind::OneDeck : ScopeKind::OneZone);
+        showScope(); // until a deck or zone is named the scope stays as it was
+        return;
+    case ZoneBulkheadsKey:
+        return setScope(ScopeKind::ZoneBulkheads);
+    case FailedKey:
+        return setScope(ScopeKind::Chosen);
+    default:
+        return setScope(ScopeKind::AllDoors);
+    }
+}
+
+void PlanPage::setScope(ScopeKind kind, const std::string& which) {
+    m_draft.scope = {kind, which, {}};
+    if (kind == ScopeKind::Chosen)
+        m_draft.scope.chosen = failedLastTime(m_round);
+    showScope();
+    showNext();
+}
+
+void PlanPage::showNext() {
+    const std::vector<std::string> doors = doorsInScope(m_round.arrangement(), m_draft.scope);
+    m_sum->setText(doors.empty() ? tr("No door is in this scope.")
+                                 : tr("%1, deck by deck from the top. First: %2.")
+                                       .arg(doorCountWords(int(doors.size())),
+                                            QString::fromStdString(doors.front())));
+    const bool somebody =
+        std::ranges::find(m_people, m_round.person(), &Person::id) != m_people.end();
+    m_missing->setText(somebody ? QString() : tr("Say first who records."));
+    m_missing->setVisible(!somebody);
+    m_next->setEnabled(somebody && !doors.empty());
+}
+
+void PlanPage::setUpright(bool upright) {
+    m_sides->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+}
+
+void PlanPage::lookChanged() {
+    m_sides->setSpacing(sizes().main_gap);
+    for (QVBoxLayout* column : m_columns) {
+        column->setContentsMargins(0, 0, 0, 0);
+        column->setSpacing(sizes().gap);
+    }
+    Part::lookChanged();
+}
+
+} // namespace latchround::ui

@@ -1,0 +1,61 @@
+// First page of a plan: what for, who walks, which doors, how far the ship heels.
+#pragma once
+
+#include "ui/parts/part.h"
+#include "ui/screens/plan/plan_draft.h"
+
+class QBoxLayout;
+class QPushButton;
+class QVBoxLayout;
+
+namespace latchround::ui {
+
+class Card;
+class ChoiceKeys;
+class Lettering;
+class PlanSheets;
+class ValueRow;
+
+class PlanPage : public Part {
+    Q_OBJECT
+public:
+    PlanPage(Round& round, PlanDraft& draft, QWidget* parent = nullptr);
+
+    void refresh();
+    void setUpright(bool upright);
+    QPushButton* nextKey() const { return m_next; }
+
+signals:
+    void briefAsked();
+
+protected:
+    void lookChanged() override;
+
+private:
+    QWidget* makeWho();
+    QWidget* makeDoors();
+    void showPeople();
+    void showScope();
+    void showNext();
+    void chooseScope(int index);
+    void setScope(ScopeKind kind, const std::string& which = {});
+
+    Round& m_round;
+    PlanDraft& m_draft;
+    PlanSheets* m_sheets;
+    QBoxLayout* m_sides;
+    std::vector<QVBoxLayout*> m_columns;
+    ChoiceKeys* m_purpose = nullptr;
+    ChoiceKeys* m_recorder = nullptr;
+    ChoiceKeys* m_team = nullptr;
+    Lettering* m_team_title = nullptr;
+    ChoiceKeys* m_scope = nullptr;
+    ValueRow* m_heel = nullptr;
+    Lettering* m_sum = nullptr;
+    Lettering* m_missing = nullptr;
+    QPushButton* m_next = nullptr;
+    std::vector<Person> m_people;  ///< as the recorder keys stand
+    std::vector<Person> m_walkers; ///< as the team keys stand
+};
+
+} // namespace latchround::ui

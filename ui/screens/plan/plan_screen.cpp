@@ -1,0 +1,103 @@
+#include "ui/screens/plan/plan_screen.h"
+
+#include <QKeyEvent>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include "ui/parts/top_bar.h"
+#include "ui/screens/plan/brief_page.h"
+#include "ui/screens/plan/plan_page.h"
+
+namespace latchround::ui {
+
+PlanScreen::PlanScreen(Round& round, QWidget* parent)
+    : Screen(round, parent)
+    , m_draft(freshDraft(round))
+    , m_pages(new QStackedWidget)
+    , m_plan(new PlanPage(round, m_draft))
+    , m_brief(new BriefPage(round, m_draft)) {
+    setObjectName(QStringLiteral("plan"));
+    auto* lines = new QVBoxLayout(page());
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->addWidget(m_pages);
+    m_pages->addWidget(m_plan);
+    m_pages->addWidget(m_brief);
+    m_pages->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
+    bar().setBack(true);
+    connect(m_plan, &PlanPage::briefAsked, this, &PlanScreen::showBrief);
+    connect(m_brief, &BriefPage::planAsked, this, &PlanScreen::showPlan);
+    connect(m_brief, &BriefPage::beginAsked, this, &PlanScreen::begin);
+    connect(&round, &Round::walkdownChanged, this, &PlanScreen::lookWhetherBegun);
+    connect(&round, &Round::waitingChanged, this, [this] {
+        if (!m_begun.empty())
+            m_brief->setWaiting(QString::fromStdString(inOneLine(this->round().whyWaiting())));
+        m_plan->refresh();
+    });
+    showPlan();
+}
+
+void PlanScreen::enter() {
+    if (!m_begun.empty())
+        return;               // it waits to be saved, and the page says so
+    m_draft.read_out.clear(); // read anew before each walk
+    showPlan();
+}
+
+void PlanScreen::showPlan() {
+    bar().setTitle(tr("Plan a walkdown"),
+                   QString::fromStdString(round().arrangement().particulars.name));
+    m_plan->refresh();
+    m_pages->setCurrentWidget(m_plan);
+    m_plan->nextKey()->setFocus();
+}
+
+void PlanScreen::showBrief() {
+    bar().setTitle(tr("Brief before the doors"),
+                   QString::fromStdString(round().arrangement().particulars.name));
+    m_brief->refresh();
+    m_pages->setCurrentWidget(m_brief);
+    m_brief->firstKey()->setFocus();
+}
+
+void PlanScreen::begin() {
+    if (!m_begun.empty()) {
+        (void)round().saveWaiting();
+        return;
+    }
+    m_begun = round().newId();
+    std::vector<Entry> entries;
+    entries.push_back({walkdownOf(round(), m_draft), std::nullopt, m_begun});
+    if (const Done done = round().record(std::move(entries)); !done)
+        m_brief->setWaiting(QString::fromStdString(inOneLine(done.error())));
+}
+
+/// Whoever saved it: this screen, or somebody else who tried again later.
+void PlanScreen::lookWhetherBegun() {
+    const auto& shown = round().walkdown();
+    if (m_begun.empty() || !shown || shown->id != m_begun)
+        return;
+    m_begun.clear();
+    m_draft = freshDraft(round());
+    m_brief->setWaiting({});
+    m_plan->refresh();
+    m_brief->refresh();
+    if (!round().doors().empty())
+        emit begun(QString::fromStdString(round().doors().front().door->number));
+}
+
+void PlanScreen::arrange(bool upright) {
+    m_plan->setUpright(upright);
+    m_brief->setUpright(upright);
+}
+
+void PlanScreen::keyPressEvent(QKeyEvent* event) {
+    if (event->key() != Qt::Key_Escape)
+        return Screen::keyPressEvent(event);
+    if (m_pages->currentWidget() == m_brief && m_begun.empty())
+        showPlan();
+    else
+        emit bar().back();
+}
+
+} // namespace latchround::ui

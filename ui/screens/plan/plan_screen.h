@@ -1,0 +1,43 @@
+// Plans a walkdown on two pages and begins it: the plan, then the brief that must be read out
+// first.
+#pragma once
+
+#include "ui/screens/plan/plan_draft.h"
+#include "ui/screens/screen.h"
+
+class QStackedWidget;
+
+namespace latchround::ui {
+
+class BriefPage;
+class PlanPage;
+
+class PlanScreen : public Screen {
+    Q_OBJECT
+public:
+    explicit PlanScreen(Round& round, QWidget* parent = nullptr);
+
+    void enter() override;
+
+signals:
+    /// The walkdown is on disk; its first door.
+    void begun(const QString& door);
+
+protected:
+    void arrange(bool upright) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    void showPlan();
+    void showBrief();
+    void begin();
+    void lookWhetherBegun();
+
+    PlanDraft m_draft;
+    FactId m_begun; ///< the walkdown that waits to be saved; empty where none does
+    QStackedWidget* m_pages;
+    PlanPage* m_plan;
+    BriefPage* m_brief;
+};
+
+} // namespace latchround::ui

@@ -1,0 +1,134 @@
+#include "ui/screens/plan/plan_sheets.h"
+
+#include <algorithm>
+
+#include <QHash>
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+#include "ui/parts/keypad.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/phrase_picker.h"
+#include "ui/parts/sheet.h"
+#include "ui/screens/plan/brief_words.h"
+
+namespace latchround::ui {
+
+PlanSheets::PlanSheets(Round& round, PlanDraft& draft, QWidget* over)
+    : QObject(over)
+    , m_round(round)
+    , m_draft(draft)
+    , m_over(over) {}
+
+void PlanSheets::addPerson() {
+    auto* sheet = new Sheet(m_over, tr("Add a person"));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    auto* name = new QLineEdit;
+    name->setObjectName(QStringLiteral("person-name"));
+    name->setPlaceholderText(tr("name"));
+    name->setAccessibleName(tr("Name"));
+    auto* hint = new Lettering(tr("Write the name, then touch what this person is aboard."),
+                               TextSize::Body, Ink::Muted);
+    hint->setObjectName(QStringLiteral("person-hint"));
+    auto* roles = new PhrasePicker({tr("surveyor"), tr("second surveyor"), tr("chief officer"),
+                                    tr("master"), tr("chief engineer"), tr("safety officer"),
+                                    tr("fire patrol"), tr("company inspector"), tr("trainee")});
+    roles->setObjectName(QStringLiteral("person-role"));
+    roles->setEnabled(false);
+    lines->addWidget(name);
+    lines->addWidget(hint);
+    lines->addWidget(roles);
+    content->setFocusProxy(name);
+    content->setFocusPolicy(Qt::StrongFocus);
+    connect(name, &QLineEdit::textChanged, roles,
+            [roles](const QString& text) { roles->setEnabled(!text.simplified().isEmpty()); });
+    connect(roles, &PhrasePicker::picked, sheet, [this, sheet, name](const QString& role) {
+        sheet->close();
+        join(name->text().simplified(), role);
+    });
+    sheet->setContent(content);
+    sheet->open();
+}
+
+/// The first to join records; a later one can be chosen to. Where the fact could not be saved the
+/// round keeps it, and the person is here all the same.
+void PlanSheets::join(const QString& name, const QString& role) {
+    const Person person{m_round.newId(), name.toStdString(), role.toStdString()};
+    const bool first = peopleOf(m_round, m_draft).empty();
+    m_draft.joined.push_back(person);
+    std::vector<Entry> entries;
+    entries.push_back({PersonJoined{person.name, person.role}, std::nullopt, person.id});
+    (void)m_round.record(std::move(entries));
+    if (first)
+        m_round.setPerson(person.id);
+    else
+        m_draft.team.insert(person.id);
+    emit peopleChanged();
+}
+
+void PlanSheets::which(ScopeKind kind) {
+    const bool deck = kind == ScopeKind::OneDeck;
+    auto* sheet = new Sheet(m_over, deck ? tr("Which deck?") : tr("Which zone?"));
+    QStringList names;
+    QHash<QString, QString> numbers;
+    const auto add = [&](const QString& words, const std::string& number) {
+        names << words;
+        numbers[words] = QString::fromStdString(number);
+    };
+    if (deck) {
+        std::vector<Deck> decks = m_round.arrangement().decks;
+        std::ranges::stable_sort(decks, std::greater{}, &Deck::height_m);
+        for (const Deck& each : decks) {
+            const QString number = QString::fromStdString(each.number);
+            add(each.name.empty()
+                    ? tr("deck %1").arg(number)
+                    : tr("deck %1, %2").arg(number, QString::fromStdString(each.name)),
+                each.number);
+        }
+    } else {
+        for (const Zone& each : m_round.arrangement().zones)
+            add(tr("zone %1").arg(QString::fromStdString(each.number)), each.number);
+    }
+    auto* picker = new PhrasePicker(names, false);
+    picker->setObjectName(QStringLiteral("which"));
+    connect(picker, &PhrasePicker::picked, sheet, [this, sheet, kind, numbers](const QString& one) {
+        sheet->close();
+        emit whichChosen(kind, numbers.value(one));
+    });
+    sheet->setContent(picker);
+    sheet->open();
+}
+
+void PlanSheets::heel() {
+    auto* sheet = new Sheet(m_over, tr("Ship's heel, degrees"));
+    auto* keypad = new Keypad;
+    keypad->setObjectName(QStringLiteral("heel-pad"));
+    keypad->setTitle(tr("over 1 degree a closing time is advice only"));
+    keypad->setUnit(tr("degrees"));
+    keypad->setDecimals(1);
+    connect(keypad, &Keypad::entered, sheet, [this, sheet](double degrees) {
+        sheet->close();
+        m_round.setHeel(degrees);
+        emit heelChosen();
+    });
+    sheet->setContent(keypad);
+    sheet->setWidthMm(90);
+    sheet->open();
+}
+
+void PlanSheets::agree(Agreed agreed) {
+    auto* sheet = new Sheet(m_over, agreedTitle(agreed));
+    auto* picker = new PhrasePicker(agreedPhrases(agreed));
+    picker->setObjectName(QStringLiteral("agree"));
+    connect(picker, &PhrasePicker::picked, sheet, [this, sheet, agreed](const QString& words) {
+        sheet->close();
+        m_draft.agreed[int(agreed)] = words.toStdString();
+        emit agreedChosen();
+    });
+    sheet->setContent(picker);
+    sheet->open();
+}
+
+} // namespace latchround::ui

@@ -1,0 +1,38 @@
+// The short matters of a plan, each on a sheet: a further person, which deck or zone, the heel, the
+// words agreed.
+#pragma once
+
+#include <QObject>
+
+#include "ui/screens/plan/plan_draft.h"
+
+class QWidget;
+
+namespace latchround::ui {
+
+class PlanSheets : public QObject {
+    Q_OBJECT
+public:
+    /// Sheets cover the window of `over`.
+    PlanSheets(Round& round, PlanDraft& draft, QWidget* over);
+
+    void addPerson();
+    void which(ScopeKind kind);
+    void heel();
+    void agree(Agreed agreed);
+
+signals:
+    void peopleChanged();
+    void whichChosen(latchround::ScopeKind kind, const QString& which);
+    void heelChosen();
+    void agreedChosen();
+
+private:
+    void join(const QString& name, const QString& role);
+
+    Round& m_round;
+    PlanDraft& m_draft;
+    QWidget* m_over;
+};
+
+} // namespace latchround::ui

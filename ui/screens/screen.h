@@ -1,0 +1,43 @@
+// What every screen is: a page of the window with a bar at its top. Screens read the round, record
+// through it, and ask for other screens by signals; they never know each other.
+#pragma once
+
+#include "ui/parts/part.h"
+#include "ui/round/round.h"
+
+class QVBoxLayout;
+
+namespace latchround::ui {
+
+class TopBar;
+
+class Screen : public Part {
+    Q_OBJECT
+public:
+    explicit Screen(Round& round, QWidget* parent = nullptr);
+
+    TopBar& bar() const { return *m_bar; }
+    /// Called each time the screen comes to the front.
+    virtual void enter() {}
+    /// Whether the window stands upright: parts then lie one above the other.
+    bool isUpright() const { return height() > width(); }
+
+protected:
+    Round& round() const { return m_round; }
+    /// Below the bar, within the page's margins.
+    QWidget* page() const { return m_page; }
+    /// The window was turned: `isUpright` changed. Called once before the first show.
+    virtual void arrange(bool upright) { (void)upright; }
+    void resizeEvent(QResizeEvent* event) override;
+    void lookChanged() override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    Round& m_round;
+    TopBar* m_bar;
+    QWidget* m_page;
+    QVBoxLayout* m_lines;
+    int m_upright = -1; ///< not yet known
+};
+
+} // namespace latchround::ui

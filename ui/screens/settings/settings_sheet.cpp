@@ -1,0 +1,87 @@
+#include "ui/screens/settings/settings_sheet.h"
+
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "ui/look/touch_style.h"
+#include "ui/parts/lettering.h"
+
+namespace latchround::ui {
+
+SettingsSheet::SettingsSheet(QWidget* parent)
+    : Part(parent)
+    , m_lines(new QVBoxLayout(this)) {
+    m_lines->setContentsMargins(0, 0, 0, 0);
+    QHBoxLayout* light = addLine(tr("Light"), tr("Night keeps the eyes used to a dark bridge."));
+    m_lights = {addKey(*light, tr("Day"), "light-day"), addKey(*light, tr("Dusk"), "light-dusk"),
+                addKey(*light, tr("Night"), "light-night")};
+    for (std::size_t i = 0; i < m_lights.size(); ++i)
+        connect(m_lights[i], &QPushButton::clicked, this, [this, i] {
+            emit lightChosen(Light(int(i)));
+            showLook();
+        });
+    QHBoxLayout* gloves = addLine(tr("Gloves"), tr("Larger keys, further apart."));
+    m_gloves_off = addKey(*gloves, tr("Bare hands"), "gloves-off");
+    m_gloves_on = addKey(*gloves, tr("Gloves"), "gloves-on");
+    QHBoxLayout* calm = addLine(tr("Motion"), tr("Calm: drawn leaves move in quarter steps "
+                                                 "instead of gliding."));
+    m_calm_off = addKey(*calm, tr("Gliding"), "calm-off");
+    m_calm_on = addKey(*calm, tr("Calm"), "calm-on");
+    const auto tell = [this](QPushButton* key, auto signal, bool value) {
+        connect(key, &QPushButton::clicked, this, [this, signal, value] {
+            emit(this->*signal)(value);
+            showLook();
+        });
+    };
+    tell(m_gloves_off, &SettingsSheet::glovesChosen, false);
+    tell(m_gloves_on, &SettingsSheet::glovesChosen, true);
+    tell(m_calm_off, &SettingsSheet::calmChosen, false);
+    tell(m_calm_on, &SettingsSheet::calmChosen, true);
+    lookChanged();
+}
+
+QHBoxLayout* SettingsSheet::addLine(const QString& title, const QString& help) {
+    m_lines->addWidget(new Lettering(title, TextSize::Lead, Ink::Plain, true));
+    m_lines->addWidget(new Lettering(help, TextSize::Small, Ink::Muted));
+    auto* line = new QHBoxLayout;
+    m_lines->addLayout(line);
+    m_key_lines.push_back(line);
+    return line;
+}
+
+QPushButton* SettingsSheet::addKey(QHBoxLayout& line, const QString& words, const char* name) {
+    auto* key = new QPushButton(words);
+    key->setObjectName(QString::fromLatin1(name));
+    key->setCheckable(true);
+    setRole(*key, "choice");
+    key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    line.addWidget(key, 1);
+    return key;
+}
+
+/// The keys say what the look is, whoever changed it.
+void SettingsSheet::showLook() {
+    const Appearance& appearance = look();
+    for (std::size_t i = 0; i < m_lights.size(); ++i)
+        m_lights[i]->setChecked(appearance.light == Light(int(i)));
+    m_gloves_off->setChecked(!appearance.sizes.gloves);
+    m_gloves_on->setChecked(appearance.sizes.gloves);
+    m_calm_off->setChecked(!appearance.calm_motion);
+    m_calm_on->setChecked(appearance.calm_motion);
+}
+
+void SettingsSheet::lookChanged() {
+    m_lines->setSpacing(sizes().gap);
+    for (QHBoxLayout* line : m_key_lines)
+        line->setSpacing(sizes().gap);
+    showLook();
+    Part::lookChanged();
+}
+
+void SettingsSheet::showEvent(QShowEvent* event) {
+    Part::showEvent(event);
+    showLook();
+}
+
+} // namespace latchround::ui

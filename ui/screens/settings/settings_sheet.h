@@ -1,0 +1,42 @@
+// What a person may set, for a sheet: the light, gloves, calm motion. Shows the look it wears.
+#pragma once
+
+#include <vector>
+
+#include "ui/parts/part.h"
+
+class QHBoxLayout;
+class QPushButton;
+class QVBoxLayout;
+
+namespace latchround::ui {
+
+class SettingsSheet : public Part {
+    Q_OBJECT
+public:
+    explicit SettingsSheet(QWidget* parent = nullptr);
+
+signals:
+    void lightChosen(latchround::ui::Light light);
+    void glovesChosen(bool gloves);
+    void calmChosen(bool calm);
+
+protected:
+    void lookChanged() override;
+    void showEvent(QShowEvent* event) override;
+
+private:
+    QHBoxLayout* addLine(const QString& title, const QString& help);
+    QPushButton* addKey(QHBoxLayout& line, const QString& words, const char* name);
+    void showLook();
+
+    QVBoxLayout* m_lines;
+    std::vector<QHBoxLayout*> m_key_lines;
+    std::vector<QPushButton*> m_lights; ///< day, dusk, night
+    QPushButton* m_gloves_off = nullptr;
+    QPushButton* m_gloves_on = nullptr;
+    QPushButton* m_calm_off = nullptr;
+    QPushButton* m_calm_on = nullptr;
+};
+
+} // namespace latchround::ui

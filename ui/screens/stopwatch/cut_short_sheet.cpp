@@ -1,0 +1,105 @@
+#include "ui/screens/stopwatch/cut_short_sheet.h"
+
+#include <algorithm>
+
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "core/evidence/run_sequence.h"
+#include "ui/look/touch_style.h"
+#include "ui/parts/door_words.h"
+#include "ui/parts/keypad.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/sheet.h"
+#include "ui/parts/run_words.h"
+
+namespace latchround::ui {
+
+namespace {
+
+const RunRecord* runOf(const Round& round, const QString& door, const FactId& id) {
+    const GradedDoor* graded = round.door(door);
+    if (!graded)
+        return nullptr;
+    const auto found = std::ranges::find(graded->evidence.runs, id, &RunRecord::id);
+    return found == graded->evidence.runs.end() ? nullptr : &*found;
+}
+
+} // namespace
+
+CutShort::CutShort(Round& round, QWidget* over)
+    : QObject(over)
+    , m_round(round)
+    , m_over(over) {}
+
+void CutShort::ask(const QString& door) {
+    const GradedDoor* graded = m_round.door(door);
+    const RunRecord* run = graded ? unfinishedRun(graded->evidence) : nullptr;
+    if (!run)
+        return;
+    auto* sheet = new Sheet(m_over, tr("A run at door %1 was cut short").arg(door));
+    sheet->setObjectName(QStringLiteral("cut-short"));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->addWidget(new Lettering(
+        tr("Release %1. On record: %2. Nothing of it is lost.")
+            .arg(releaseWords(run->release), run->marks.empty() ? tr("no mark") : marksLine(*run)),
+        TextSize::Body));
+    auto* spoiled = new QPushButton(tr("It was spoiled"));
+    spoiled->setObjectName(QStringLiteral("cut-short-spoiled"));
+    auto* by_hand = new QPushButton(tr("Complete it by hand from my own watch"));
+    by_hand->setObjectName(QStringLiteral("cut-short-by-hand"));
+    setRole(*spoiled, "primary", true);
+    setRole(*by_hand, "plain", true);
+    lines->addWidget(spoiled);
+    lines->addWidget(by_hand);
+    const FactId id = run->id;
+    connect(spoiled, &QPushButton::clicked, sheet, [this, sheet, id] {
+        (void)m_round.record(RunEnded{id, RunOutcome::Spoiled, "cut short"});
+        sheet->close();
+    });
+    connect(by_hand, &QPushButton::clicked, sheet, [this, sheet, door, id] {
+        sheet->close();
+        askNext(door, id);
+    });
+    by_hand->setEnabled(!run->marks.empty());
+    sheet->setContent(content);
+    sheet->open();
+}
+
+void CutShort::askNext(const QString& door, const FactId& id) {
+    const RunRecord* run = runOf(m_round, door, id);
+    if (!run || run->end)
+        return;
+    const auto sequence = sequenceOf(*m_round.door(door)->door, run->release, run->kind);
+    std::vector<MarkKind> taken;
+    for (const auto& each : run->marks)
+        taken.push_back(each.mark.kind);
+    const SequenceStep* step = nextRequired(sequence, taken);
+    if (!step)
+        return;
+    auto* sheet = new Sheet(m_over, tr("By hand: %1").arg(markWords(step->mark)));
+    auto* keypad = new Keypad;
+    keypad->setTitle(tr("seconds after “%1”").arg(markWords(taken.front()).toLower()));
+    keypad->setUnit(tr("s"));
+    connect(keypad, &Keypad::entered, sheet,
+            [this, sheet, door, id, taken, sequence, kind = step->mark](double seconds) {
+                Mark mark{id, kind, {}, {}, InputDevice::Hand, std::int64_t(seconds * 1e9 + 0.5)};
+                std::vector<MarkKind> with = taken;
+                with.push_back(kind);
+                std::vector<Entry> entries;
+                entries.push_back({mark});
+                const bool complete = nextRequired(sequence, with) == nullptr;
+                if (complete)
+                    entries.push_back({RunEnded{id, RunOutcome::Complete, "completed by hand"}});
+                (void)m_round.record(std::move(entries));
+                sheet->close();
+                if (!complete)
+                    askNext(door, id);
+            });
+    sheet->setContent(keypad);
+    sheet->setWidthMm(90);
+    sheet->open();
+}
+
+} // namespace latchround::ui

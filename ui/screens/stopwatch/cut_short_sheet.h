@@ -1,0 +1,27 @@
+// A run that was never ended, found at the next start: say it was spoiled, or complete it by hand
+// from one's own watch.
+#pragma once
+
+#include <QObject>
+
+#include "ui/round/round.h"
+
+class QWidget;
+
+namespace latchround::ui {
+
+class CutShort : public QObject {
+    Q_OBJECT
+public:
+    CutShort(Round& round, QWidget* over);
+
+    void ask(const QString& door);
+
+private:
+    void askNext(const QString& door, const FactId& run);
+
+    Round& m_round;
+    QWidget* m_over;
+};
+
+} // namespace latchround::ui

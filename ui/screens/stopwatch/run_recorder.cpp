@@ -1,0 +1,118 @@
+#include "ui/screens/stopwatch/run_recorder.h"
+
+#include <algorithm>
+
+#include "core/safety/cautions.h"
+
+namespace latchround::ui {
+
+Done RunRecorder::begin(const QString& door, Release release, RunKind kind) {
+    const GradedDoor* graded = m_round.door(door);
+    if (!graded)
+        return tl::unexpected(Complaint{door.toStdString(), "is not a door of this walkdown", {}});
+    if (release == Release::Remote && kind == RunKind::Closing && !mayArm(graded->evidence))
+        return tl::unexpected(Complaint{"door " + door.toStdString(),
+                                        "the cautions do not all stand confirmed",
+                                        "Answer each of them first."});
+    m_door = door;
+    m_release = release;
+    m_kind = kind;
+    m_run = m_round.newId();
+    m_sequence = sequenceOf(*graded->door, release, kind);
+    return {};
+}
+
+const RunRecord* RunRecorder::record() const {
+    const GradedDoor* graded = m_round.door(m_door);
+    if (!graded)
+        return nullptr;
+    const auto found = std::ranges::find(graded->evidence.runs, m_run, &RunRecord::id);
+    return found == graded->evidence.runs.end() ? nullptr : &*found;
+}
+
+std::vector<MarkKind> RunRecorder::taken() const {
+    std::vector<MarkKind> kinds;
+    if (const RunRecord* run = record())
+        for (const auto& each : run->marks)
+            kinds.push_back(each.mark.kind);
+    return kinds;
+}
+
+const SequenceStep* RunRecorder::next() const {
+    return isOver() ? nullptr : nextRequired(m_sequence, taken());
+}
+
+bool RunRecorder::mayMarkHalfWay() const {
+    const SequenceStep* step = isOver() ? nullptr : nextStep(m_sequence, taken());
+    return step && step->mark == MarkKind::HalfWay;
+}
+
+bool RunRecorder::mayMarkAlarmStopped() const {
+    return !isOver() && mayStopEarly(m_sequence, taken());
+}
+
+bool RunRecorder::isOver() const {
+    const RunRecord* run = record();
+    return run && run->end;
+}
+
+int RunRecorder::number() const {
+    const GradedDoor* graded = m_round.door(m_door);
+    int before = 0;
+    if (graded)
+        for (const RunRecord& run : graded->evidence.runs)
+            if (run.kind == m_kind && run.release == m_release && run.id < m_run)
+                ++before;
+    return before + 1;
+}
+
+Mark RunRecorder::markOf(MarkKind kind, const MarkPress& press) const {
+    return {m_run, kind, press.event_ms, press.steady_ns, press.device, std::nullopt};
+}
+
+void RunRecorder::addStart(std::vector<Entry>& entries) {
+    if (!record())
+        entries.push_back({RunStarted{m_round.walkdown()->id, m_door.toStdString(), m_kind,
+                                      m_release, m_round.heel_deg()},
+                           std::nullopt, m_run});
+}
+
+bool RunRecorder::wouldComplete(MarkKind kind) const {
+    std::vector<MarkKind> with = taken();
+    with.push_back(kind);
+    return nextRequired(m_sequence, with) == nullptr;
+}
+
+Done RunRecorder::mark(MarkKind kind, const MarkPress& press) {
+    std::vector<Entry> entries;
+    addStart(entries);
+    entries.push_back({markOf(kind, press)});
+    if (wouldComplete(kind))
+        entries.push_back({RunEnded{m_run, RunOutcome::Complete, {}}});
+    return m_round.record(std::move(entries));
+}
+
+std::optional<FactId> RunRecorder::endId() const {
+    // The ledger keeps the newest end; its id is needed to supersede it.
+    return m_round.ledger().endOf(m_run);
+}
+
+Done RunRecorder::takeBack() {
+    const RunRecord* run = record();
+    if (!run || run->marks.empty())
+        return {};
+    std::vector<Entry> entries;
+    entries.push_back({TakenBack{"mark taken back"}, run->marks.back().id});
+    if (const auto end = endId())
+        entries.push_back({TakenBack{"run goes on"}, end});
+    return m_round.record(std::move(entries));
+}
+
+Done RunRecorder::end(RunOutcome outcome, const QString& reason) {
+    std::vector<Entry> entries;
+    addStart(entries);
+    entries.push_back({RunEnded{m_run, outcome, reason.toStdString()}, endId()});
+    return m_round.record(std::move(entries));
+}
+
+} // namespace latchround::ui

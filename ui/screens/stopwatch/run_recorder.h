@@ -1,0 +1,57 @@
+// One run being recorded: which mark comes next, and the facts each touch becomes. Its state is
+// read back from what the register has said is saved; nothing is counted before that.
+#pragma once
+
+#include <vector>
+
+#include "core/evidence/run_sequence.h"
+#include "ui/parts/mark_key.h"
+#include "ui/round/round.h"
+
+namespace latchround::ui {
+
+class RunRecorder {
+public:
+    explicit RunRecorder(Round& round)
+        : m_round(round) {}
+
+    /// A new run. Refused for a remote release whose cautions do not all stand confirmed.
+    Done begin(const QString& door, Release release, RunKind kind);
+
+    Release release() const { return m_release; }
+    RunKind kind() const { return m_kind; }
+    const QString& door() const { return m_door; }
+
+    /// The run as it is on record; null before its first fact is saved.
+    const RunRecord* record() const;
+    std::vector<MarkKind> taken() const;
+    /// The main key's event; null when the run is over.
+    const SequenceStep* next() const;
+    /// An event that may be marked now besides the next one.
+    bool mayMarkHalfWay() const;
+    bool mayMarkAlarmStopped() const;
+    bool isOver() const;
+    /// Number of this run among the door's runs of its kind and release, from 1.
+    int number() const;
+
+    /// Each records at once; the run ends by itself with its last mark.
+    Done mark(MarkKind kind, const MarkPress& press);
+    Done takeBack();
+    Done end(RunOutcome outcome, const QString& reason);
+
+private:
+    Mark markOf(MarkKind kind, const MarkPress& press) const;
+    /// The run's first fact where none is recorded yet.
+    void addStart(std::vector<Entry>& entries);
+    bool wouldComplete(MarkKind kind) const;
+    std::optional<FactId> endId() const;
+
+    Round& m_round;
+    QString m_door;
+    Release m_release = Release::LetGo;
+    RunKind m_kind = RunKind::Closing;
+    FactId m_run;
+    std::vector<SequenceStep> m_sequence;
+};
+
+} // namespace latchround::ui

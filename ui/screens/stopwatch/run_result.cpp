@@ -1,0 +1,136 @@
+#include "ui/screens/stopwatch/run_result.h"
+
+#include <QHBoxLayout>
+#include <QPainter>
+#include <QPushButton>
+#include <QTimer>
+#include <QVBoxLayout>
+
+#include "ui/look/touch_style.h"
+#include "ui/parts/door_glyph.h"
+#include "ui/parts/grade_words.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/phrase_picker.h"
+#include "ui/parts/verdict_look.h"
+
+namespace latchround::ui {
+
+namespace {
+
+constexpr int hold_ms = 600;
+
+bool isTimed(const Requirement& row) {
+    switch (row.source) {
+    case Source::ClosingTime:
+    case Source::ClosingRate:
+    case Source::AlarmLead:
+    case Source::AlarmAfterShut:
+        return true;
+    default:
+        return false;
+    }
+}
+
+QWidget* lineOf(const RowGrade& row) {
+    auto* line = new QWidget;
+    auto* across = new QHBoxLayout(line);
+    across->setContentsMargins(0, 0, 0, 0);
+    across->addWidget(new DoorGlyph(row.verdict, 6.4), 0, Qt::AlignTop);
+    auto* words = new QVBoxLayout;
+    words->setSpacing(0);
+    auto* head =
+        new Lettering(verdictTitle(row.verdict) + QStringLiteral(": ") + measuredWords(row),
+                      TextSize::Lead, Ink::Plain, true);
+    head->setVerdictInk(row.verdict);
+    words->addWidget(head);
+    words->addWidget(new Lettering(QString::fromStdString(row.requirement->words) +
+                                       QStringLiteral(" · ") + reasonWords(row.reason),
+                                   TextSize::Small, Ink::Muted));
+    across->addLayout(words, 1);
+    return line;
+}
+
+} // namespace
+
+RunResult::RunResult(QWidget* parent)
+    : Part(parent)
+    , m_title(new Lettering({}, TextSize::Heading, Ink::Plain, true))
+    , m_lines(new QVBoxLayout)
+    , m_reasons(new PhrasePicker)
+    , m_again(new QPushButton(tr("Run again")))
+    , m_done(new QPushButton(tr("Back to the door ›"))) {
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(sizes().pad, sizes().pad, sizes().pad, sizes().pad);
+    all->addWidget(m_title);
+    all->addLayout(m_lines);
+    all->addWidget(m_reasons);
+    all->addStretch(1);
+    auto* keys = new QHBoxLayout;
+    keys->addWidget(m_again, 2);
+    keys->addWidget(m_done, 3);
+    all->addLayout(keys);
+    m_again->setObjectName(QStringLiteral("run-again"));
+    m_done->setObjectName(QStringLiteral("run-done"));
+    setRole(*m_again, "plain", true);
+    setRole(*m_done, "primary", true);
+    connect(m_again, &QPushButton::clicked, this, &RunResult::againAsked);
+    connect(m_done, &QPushButton::clicked, this, &RunResult::doneAsked);
+    connect(m_reasons, &PhrasePicker::picked, this, &RunResult::reasonPicked);
+}
+
+void RunResult::clearLines() {
+    while (QLayoutItem* item = m_lines->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+}
+
+void RunResult::holdKeys() {
+    for (QPushButton* key : {m_again, m_done})
+        key->setEnabled(false);
+    QTimer::singleShot(hold_ms, this, [this] {
+        for (QPushButton* key : {m_again, m_done})
+            key->setEnabled(true);
+    });
+}
+
+void RunResult::show(const GradedDoor& door, const RunRecord& run) {
+    clearLines();
+    m_reasons->hide();
+    m_title->setText(tr("Run complete"));
+    m_title->setInk(Ink::Plain);
+    if (run.kind == RunKind::Closing)
+        for (const RowGrade& row : door.grade.rows)
+            if (row.value && isTimed(*row.requirement))
+                m_lines->addWidget(lineOf(row));
+    holdKeys();
+}
+
+void RunResult::showEnded(RunOutcome outcome, const QString& stop_word) {
+    clearLines();
+    const bool stopped = outcome == RunOutcome::Stopped;
+    m_title->setText(stopped ? tr("STOPPED. Say “%1” now").arg(stop_word) : tr("Run spoiled"));
+    m_title->setInk(stopped ? Ink::Bad : Ink::Plain);
+    m_lines->addWidget(new Lettering(tr("On record, and never counted as a measurement. Why?"),
+                                     TextSize::Small, Ink::Muted));
+    m_reasons->clear();
+    m_reasons->setPhrases(stopped ? QStringList{tr("someone in the way"), tr("object in the path"),
+                                                tr("wrong door moved"), tr("watch left"),
+                                                tr("door did not move"), tr("channel lost")}
+                                  : QStringList{tr("touched too late"), tr("touched too early"),
+                                                tr("leaf was held"), tr("view was blocked"),
+                                                tr("ship rolled"), tr("wrong release")});
+    m_reasons->show();
+    holdKeys();
+}
+
+void RunResult::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(QPen(colours().hairline, 1));
+    painter.setBrush(colours().card);
+    painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), sizes().corner,
+                            sizes().corner);
+}
+
+} // namespace latchround::ui

@@ -1,0 +1,175 @@
+#include "ui/window/window.h"
+
+#include <QLocale>
+#include <QPainter>
+#include <QStackedWidget>
+#include <QTimeZone>
+#include <QTimer>
+#include <QVBoxLayout>
+
+#include "ui/look/look.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/sheet.h"
+#include "ui/parts/top_bar.h"
+#include "ui/screens/caution/caution_screen.h"
+#include "ui/screens/door/door_screen.h"
+#include "ui/screens/home/home_screen.h"
+#include "ui/screens/plan/plan_screen.h"
+#include "ui/screens/settings/settings_sheet.h"
+#include "ui/screens/stopwatch/cut_short_sheet.h"
+#include "ui/screens/stopwatch/stopwatch_screen.h"
+#include "ui/window/not_saved_banner.h"
+
+namespace latchround::ui {
+
+namespace {
+
+constexpr int wall_clock_ms = 5000;
+
+} // namespace
+
+Window::Window(Round& round, Look& look)
+    : m_round(round)
+    , m_look(look)
+    , m_screens(new QStackedWidget)
+    , m_banner(new NotSavedBanner(round))
+    , m_home(new HomeScreen(round))
+    , m_plan(new PlanScreen(round))
+    , m_door(new DoorScreen(round))
+    , m_caution(new CautionScreen(round))
+    , m_stopwatch(new StopwatchScreen(round))
+    , m_cut_short(new CutShort(round, this))
+    , m_wall(new QTimer(this)) {
+    setObjectName(QStringLiteral("latchround-window"));
+    setWindowTitle(QString::fromStdString(round.arrangement().particulars.name) +
+                   QStringLiteral(" · Latchround"));
+    setMinimumSize(640, 480);
+    auto* lines = new QVBoxLayout(this);
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->setSpacing(0);
+    lines->addWidget(m_banner);
+    lines->addWidget(m_screens, 1);
+    m_screens->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
+    for (Screen* screen :
+         std::initializer_list<Screen*>{m_home, m_plan, m_door, m_caution, m_stopwatch}) {
+        m_screens->addWidget(screen);
+        connect(&screen->bar(), &TopBar::lightAsked, this, &Window::nextLight);
+    }
+    connect(m_home, &HomeScreen::doorChosen, this, &Window::showDoor);
+    connect(m_home, &HomeScreen::beginAsked, this, [this] { turnTo(m_plan); });
+    connect(m_home, &HomeScreen::reportAsked, this, &Window::printReport);
+    connect(m_home, &HomeScreen::settingsAsked, this, &Window::showSettings);
+    connect(m_home, &HomeScreen::unfinishedRunFound, m_cut_short, &CutShort::ask);
+    connect(m_plan, &PlanScreen::begun, this, &Window::showDoor);
+    connect(&m_plan->bar(), &TopBar::back, this, &Window::showHome);
+    connect(m_door, &DoorScreen::timeAsked, this, &Window::time);
+    connect(m_door, &DoorScreen::walkDone, this, &Window::showHome);
+    connect(&m_door->bar(), &TopBar::back, this, &Window::showHome);
+    connect(m_caution, &CautionScreen::armed, this,
+            [this](const QString& door) { arm(door, Release::Remote, RunKind::Closing); });
+    connect(&m_caution->bar(), &TopBar::back, this, [this] { turnTo(m_door); });
+    connect(m_stopwatch, &StopwatchScreen::done, this, [this] { turnTo(m_door); });
+    connect(m_stopwatch, &StopwatchScreen::againAsked, this, &Window::time);
+    connect(m_wall, &QTimer::timeout, this, &Window::tellTime);
+    m_wall->start(wall_clock_ms);
+    tellTime();
+    showHome();
+}
+
+void Window::turnTo(Screen* screen) {
+    m_screens->setCurrentWidget(screen);
+    tellTime();
+    screen->enter();
+}
+
+void Window::showHome() {
+    turnTo(m_home);
+}
+
+void Window::showDoor(const QString& number) {
+    m_door->setDoor(number);
+    turnTo(m_door);
+}
+
+void Window::time(const QString& door, Release release, RunKind kind) {
+    if (release == Release::Remote && kind == RunKind::Closing) {
+        m_caution->setDoor(door);
+        turnTo(m_caution);
+    } else {
+        arm(door, release, kind);
+    }
+}
+
+void Window::arm(const QString& door, Release release, RunKind kind) {
+    if (const Done armed = m_stopwatch->begin(door, release, kind); armed)
+        turnTo(m_stopwatch);
+    else
+        tell(tr("Not armed"), QString::fromStdString(inOneLine(armed.error())));
+}
+
+void Window::printReport(const QString& walkdown) {
+    const Result<QString> printed = m_round.outside().printReport(walkdown.toStdString());
+    if (printed)
+        tell(tr("Report printed"), tr("The PDF lies at %1").arg(*printed));
+    else
+        tell(tr("No report"), QString::fromStdString(inOneLine(printed.error())));
+}
+
+void Window::showSettings() {
+    auto* sheet = new Sheet(this, tr("Settings"));
+    auto* settings = new SettingsSheet;
+    Outside& outside = m_round.outside();
+    connect(settings, &SettingsSheet::lightChosen, this, [this, &outside](Light light) {
+        m_look.setLight(light);
+        outside.keepSetting(QStringLiteral("light"), QString::number(int(light)));
+    });
+    connect(settings, &SettingsSheet::glovesChosen, this, [this, &outside](bool gloves) {
+        m_look.setGloves(gloves);
+        outside.keepSetting(QStringLiteral("gloves"), gloves ? QStringLiteral("1") : QString());
+    });
+    connect(settings, &SettingsSheet::calmChosen, this, [this, &outside](bool calm) {
+        m_look.setCalmMotion(calm);
+        outside.keepSetting(QStringLiteral("calm"), calm ? QStringLiteral("1") : QString());
+    });
+    sheet->setContent(settings);
+    sheet->open();
+}
+
+void Window::nextLight() {
+    const auto next = Light((int(m_look.appearance().light) + 1) % 3);
+    m_look.setLight(next);
+    m_round.outside().keepSetting(QStringLiteral("light"), QString::number(int(next)));
+}
+
+void Window::tellTime() {
+    const Moment now = m_round.outside().now();
+    const QDateTime ship =
+        QDateTime::fromMSecsSinceEpoch(now.utc_ms, QTimeZone(now.ship_offset_minutes * 60));
+    const int minutes = std::abs(now.ship_offset_minutes);
+    QString offset =
+        QStringLiteral("UTC%1%2")
+            .arg(now.ship_offset_minutes < 0 ? QStringLiteral("−") : QStringLiteral("+"))
+            .arg(minutes / 60);
+    if (minutes % 60 != 0)
+        offset += QStringLiteral(":%1").arg(minutes % 60, 2, 10, QLatin1Char('0'));
+    const QString words = tr("%1 ship (%2)").arg(ship.toString(QStringLiteral("HH:mm")), offset);
+    for (int i = 0; i < m_screens->count(); ++i)
+        static_cast<Screen*>(m_screens->widget(i))->bar().setTime(words);
+}
+
+void Window::tell(const QString& title, const QString& words) {
+    auto* sheet = new Sheet(this, title);
+    sheet->setContent(new Lettering(words, TextSize::Body));
+    sheet->open();
+}
+
+void Window::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+}
+
+void Window::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.fillRect(rect(), lookOf(this).colours.paper);
+}
+
+} // namespace latchround::ui
