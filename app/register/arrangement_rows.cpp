@@ -229,7 +229,7 @@ Done writeArrangement(SqliteConnection& connection, const Arrangement& arrangeme
 
 Done refuseLostDoors(SqliteConnection& connection, const Arrangement& arrangement) {
     std::vector<std::pair<std::string, std::int64_t>> lost;
-    const Done done = connection.each(
+    Done done = connection.each(
         "SELECT door, count(*) FROM ("
         " SELECT door FROM fact WHERE door IS NOT NULL"
         " UNION ALL SELECT run.door FROM mark JOIN fact AS run ON run.id = mark.run"

@@ -36,7 +36,8 @@ double wantedBelow_mm(int heading_level) {
 
 /// QTextDocument has no "keep with next": headings too near the foot are sent to the next page.
 void keepHeadingsWithText(QTextDocument& document) {
-    const double page = document.pageSize().height();
+    const QSizeF size = document.pageSize();
+    const double page = size.height();
     const auto* layout = document.documentLayout();
     for (QTextBlock block = document.begin(); block.isValid(); block = block.next()) {
         const int level = block.blockFormat().headingLevel();
@@ -50,6 +51,9 @@ void keepHeadingsWithText(QTextDocument& document) {
         QTextBlockFormat format = block.blockFormat();
         format.setPageBreakPolicy(QTextFormat::PageBreak_AlwaysBefore);
         QTextCursor(block).setBlockFormat(format);
+        // The layout of what follows is patched up wrongly after a table; it is made anew.
+        document.setPageSize(QSizeF(size.width(), size.height() + 1));
+        document.setPageSize(size);
     }
 }
 

@@ -1,5 +1,5 @@
-// How long grading the largest sample vessel afresh takes: all 400 doors with their evidence. Aim: under 10 ms.
-// The baseline of the same run only visits every fact once.
+// How long grading the largest sample vessel afresh takes: all 400 doors with their evidence. Aim:
+// under 10 ms. The baseline of the same run only visits every fact once.
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
@@ -62,7 +62,6 @@ int main() {
     });
     std::printf("grading %zu doors, %zu rows, %zu facts: %.2f ms (aim 10), %.0f times a bare visit "
                 "of the facts [%zu]\n",
-                arrangement.doors.size(), rows, facts.size(), grading, grading / visit,
-                seen % 10);
+                arrangement.doors.size(), rows, facts.size(), grading, grading / visit, seen % 10);
     return 0;
 }

@@ -1,5 +1,5 @@
-// From the window system's answer to a home screen that can be used, for every sample vessel. Aim: under 1 s.
-// The baseline of the same run is an empty window of the same size.
+// From the window system's answer to a home screen that can be used, for every sample vessel. Aim:
+// under 1 s. The baseline of the same run is an empty window of the same size.
 #include <cstdio>
 
 #include <QApplication>

@@ -2,6 +2,8 @@
 // window waits. Closes by its own key, by Escape, or when what it holds is done.
 #pragma once
 
+#include <QPointer>
+
 #include "ui/parts/part.h"
 
 class QVBoxLayout;
@@ -39,7 +41,7 @@ private:
     Card* m_card;
     QVBoxLayout* m_lines;
     QWidget* m_content = nullptr;
-    QWidget* m_focus_before = nullptr;
+    QPointer<QWidget> m_focus_before; ///< may be gone by the time the sheet closes
     double m_width_mm = 140;
 };
 

@@ -55,12 +55,14 @@ TopBar::TopBar(QWidget* parent)
     auto* row = new QHBoxLayout(this);
     row->addWidget(m_back);
     row->addWidget(m_title);
-    row->addWidget(m_subtitle, 1);
+    row->addWidget(m_subtitle);
+    row->addStretch(1);
     row->addWidget(m_count);
     row->addWidget(m_line, 0, Qt::AlignVCenter);
     row->addWidget(m_time);
     row->addWidget(m_light);
-    m_subtitle->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    for (Lettering* words : {m_title, m_subtitle, m_count, m_time})
+        words->setWordWrap(false);
     lookChanged();
     setProgress(0, 0);
     setBack(false);
@@ -93,7 +95,12 @@ void TopBar::layOut() {
     m_count->setVisible(progress);
     // On a narrow window the line and the second title give way to what must be read.
     m_line->setVisible(progress && width() > mm(190));
-    m_subtitle->setText(m_subtitle->text());
+    int taken = 0;
+    for (const QWidget* part :
+         std::initializer_list<const QWidget*>{m_back, m_title, m_count, m_line, m_time, m_light})
+        if (!part->isHidden())
+            taken += part->sizeHint().width() + layout()->spacing();
+    m_subtitle->setVisible(taken + m_subtitle->sizeHint().width() + 4 * sizes().gap < width());
 }
 
 void TopBar::lookChanged() {

@@ -31,7 +31,7 @@ void NotSavedBanner::refresh() {
     setVisible(waiting > 0);
     if (waiting > 0)
         m_words->setText(
-            tr("NOT SAVED (%n)", nullptr, int(waiting)) + QStringLiteral(": ") +
+            tr("NOT SAVED (%1)").arg(waiting) + QStringLiteral(": ") +
             QString::fromStdString(m_round.whyWaiting().what + " " + m_round.whyWaiting().remedy));
 }
 

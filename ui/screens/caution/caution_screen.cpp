@@ -29,7 +29,7 @@ QString movingWords(const MovingDoor& moving) {
     QString words = CautionScreen::tr("deck %1, %2")
                         .arg(QString::fromStdString(moving.door->deck), doorWords(*moving.door));
     if (moving.door->escape_route)
-        words += CautionScreen::tr(", escape route: people may come");
+        words += CautionScreen::tr(", escape route");
     return words;
 }
 
@@ -116,7 +116,7 @@ void CautionScreen::setDoor(const QString& number) {
         return;
     m_door = number;
     m_group = QString::fromStdString(usualGroup(round().arrangement(), *graded->door));
-    bar().setTitle(tr("Before door %1 is released").arg(number), tr("from the control station"));
+    bar().setTitle(tr("Door %1").arg(number), tr("before it is released from the control station"));
     fillGroups();
     fillMoving();
     const WalkdownBegun& plan = round().walkdown()->plan;
@@ -164,7 +164,8 @@ void CautionScreen::fillMoving() {
     const GradedDoor* graded = round().door(m_door);
     const auto moving =
         doorsThatWillMove(round().arrangement(), *graded->door, m_group.toStdString());
-    m_moving_title->setText(tr("%n door(s) will move", nullptr, int(moving.size())));
+    m_moving_title->setText(moving.size() == 1 ? tr("1 door will move")
+                                               : tr("%1 doors will move").arg(moving.size()));
     std::vector<DoorListEntry> entries;
     double most = 0;
     for (const MovingDoor& each : moving) {
@@ -203,7 +204,7 @@ void CautionScreen::refresh() {
     for (const auto& [id, row] : m_questions) {
         const bool confirmed = isConfirmed(graded->evidence, id);
         row->key()->setChecked(confirmed);
-        row->setKey(confirmed ? tr("✓ Confirmed") : tr("Confirm"));
+        row->setKey(confirmed ? tr("Confirmed") : tr("Confirm"));
     }
     m_arm->setEnabled(mayArm(graded->evidence));
     // After a first release, one key may say that everything still holds; it answers each question

@@ -71,7 +71,7 @@ DoorHead::Place DoorHead::lay(double width) const {
     double y = 0;
     for (const Chip& chip : m_chips) {
         const double wide = name.horizontalAdvance(chip.name + QLatin1Char(' ')) +
-                            value.horizontalAdvance(chip.value) + 1.6 * gap;
+                            value.horizontalAdvance(chip.value) + 1.2 * gap;
         if (x + wide > width && x > 0) {
             x = 0;
             y += line + gap / 2;
@@ -108,7 +108,7 @@ void DoorHead::paintEvent(QPaintEvent*) {
         painter.setPen(QPen(chip.bad ? colours().bad : colours().hairline, chip.bad ? 2 : 1));
         painter.setBrush(colours().card);
         painter.drawRoundedRect(box, sizes().corner * 0.8, sizes().corner * 0.8);
-        const QRectF words = box.adjusted(sizes().gap * 0.8, 0, 0, 0);
+        const QRectF words = box.adjusted(sizes().gap * 0.6, 0, 0, 0);
         painter.setFont(font(TextSize::Small));
         painter.setPen(colours().muted);
         const QString name = chip.name + QLatin1Char(' ');

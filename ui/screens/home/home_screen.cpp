@@ -70,9 +70,9 @@ HomeScreen::HomeScreen(Round& round, QWidget* parent)
             refreshDoor();
     });
     connect(&round, &Round::walkdownChanged, this, &HomeScreen::refresh);
+    m_profile->setArrangement(round.arrangement());
     arrange(false);
     lookChanged();
-    m_profile->setArrangement(round.arrangement());
     refresh();
 }
 
@@ -90,6 +90,7 @@ void HomeScreen::arrange(bool upright) {
     m_cards->setRowStretch(1, upright ? 5 : 0);
     m_lines->setStretchFactor(m_profile_card, 6);
     m_lines->setStretchFactor(m_cards, upright ? 9 : 5);
+    showBoundaries();
 }
 
 void HomeScreen::lookChanged() {
@@ -135,7 +136,10 @@ void HomeScreen::showBoundaries() {
     QStringList sentences;
     for (const ActingZone& acting : actingZones(round().arrangement(), round().doors())) {
         broken.insert(acting.boundaries.begin(), acting.boundaries.end());
-        sentences << actingWords(round().arrangement(), acting);
+        QString words = actingWords(round().arrangement(), acting);
+        if (isUpright()) // too long for one line of a narrow window
+            words.replace(QStringLiteral(": "), QStringLiteral(":\n"));
+        sentences << words.split(QLatin1Char('\n'));
     }
     m_profile->setBroken(std::move(broken), sentences);
 }

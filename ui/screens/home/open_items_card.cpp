@@ -13,6 +13,13 @@
 
 namespace latchround::ui {
 
+namespace {
+
+/// Two doors with the whole sentence say more than three cut short.
+constexpr int least_roomy_rows = 2;
+
+} // namespace
+
 OpenItemsCard::OpenItemsCard(Round& round, QWidget* parent)
     : Card(parent)
     , m_round(round)
@@ -62,11 +69,12 @@ void OpenItemsCard::fill() {
     const int gap = m_lines->spacing();
     const int room = contentsRect().height() - m_title->sizeHint().height() - gap;
     const int count = int(m_items.size());
-    const bool roomy = count * m_list->rowHeight(true) <= room;
+    const int beside_key = room - sizes().target - gap;
+    const bool roomy = count * m_list->rowHeight(true) <= room ||
+                       beside_key >= least_roomy_rows * m_list->rowHeight(true);
     const int row = m_list->rowHeight(roomy);
     const bool all_fit = count * row <= room;
-    const int fitting =
-        all_fit ? count : std::clamp((room - sizes().target - gap) / row, 1, std::max(1, count));
+    const int fitting = all_fit ? count : std::clamp(beside_key / row, 1, std::max(1, count));
     m_list->setRoomy(roomy);
     m_list->setItems({m_items.begin(), m_items.begin() + std::min(fitting, count)});
     m_list->setMinimumHeight(count > 0 ? m_list->rowHeight(false) : 0);

@@ -22,7 +22,8 @@ VesselCard::VesselCard(Round& round, QWidget* parent)
     : Card(parent)
     , m_round(round)
     , m_lines(new QVBoxLayout(this))
-    , m_list(new QVBoxLayout)
+    , m_place(new QWidget)
+    , m_list(new QVBoxLayout(m_place))
     , m_title(new Lettering(tr("This vessel"), TextSize::Heading, Ink::Plain, true))
     , m_nothing(new Lettering(tr("No walkdown yet."), TextSize::Body, Ink::Muted))
     , m_all(new QPushButton)
@@ -31,9 +32,12 @@ VesselCard::VesselCard(Round& round, QWidget* parent)
     m_lines->setContentsMargins(0, 0, 0, 0);
     m_lines->addWidget(m_title);
     m_lines->addWidget(m_nothing);
-    m_lines->addLayout(m_list);
+    m_lines->addWidget(m_place, 1);
+    m_list->setContentsMargins(0, 0, 0, 0);
     m_list->setSpacing(0);
-    m_lines->addStretch(1);
+    m_list->setAlignment(Qt::AlignTop);
+    // The rows follow the height of the card, not the card that of the rows.
+    m_place->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     auto* keys = new QHBoxLayout;
     m_all->setObjectName(QStringLiteral("home-all-walkdowns"));
     m_others->setObjectName(QStringLiteral("home-vessels"));
@@ -85,18 +89,23 @@ void VesselCard::refresh(bool regraded) {
     if (before)
         setTabOrder(before, m_all);
     m_nothing->setVisible(m_rows.empty());
-    m_all->setText(tr("All %1 walkdowns ›").arg(m_count));
+    m_all->setText(tr("All %1 ›").arg(m_count));
+    m_all->setAccessibleName(tr("All %1 walkdowns").arg(m_count));
+    m_place->setVisible(!m_rows.empty());
+    m_place->setMinimumHeight(m_rows.empty() ? 0 : m_rows.front()->minimumSizeHint().height());
     fill();
 }
 
 /// As many rows as fit whole.
 void VesselCard::fill() {
-    int room = contentsRect().height() - m_title->sizeHint().height() - 3 * m_lines->spacing() -
+    int room = contentsRect().height() - m_title->sizeHint().height() - 2 * m_lines->spacing() -
                sizes().target;
     int shown = 0;
     for (ReportRow* row : m_rows) {
         const int width = contentsRect().width();
-        room -= std::max(row->minimumSizeHint().height(), row->heightForWidth(width));
+        const int height = std::max(row->minimumSizeHint().height(), row->heightForWidth(width));
+        row->setFixedHeight(height);
+        room -= height;
         const bool fits = shown == 0 || room >= 0;
         row->setVisible(fits);
         shown += fits ? 1 : 0;

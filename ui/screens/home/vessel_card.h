@@ -40,6 +40,7 @@ private:
     std::vector<ReportRow*> m_rows;
     int m_count = 0; ///< of all walkdowns
     QVBoxLayout* m_lines;
+    QWidget* m_place;
     QVBoxLayout* m_list;
     Lettering* m_title;
     Lettering* m_nothing;

@@ -60,9 +60,9 @@ QString tallyWords(const Tally& tally) {
         if (n > 0)
             parts << tr(text, n);
     };
-    add(QT_TRANSLATE_NOOP("Walkdown", "%n satisfactory"), figures.satisfactory);
+    add(QT_TRANSLATE_NOOP("Walkdown", "%n sat."), figures.satisfactory);
     add(QT_TRANSLATE_NOOP("Walkdown", "%n to settle"), figures.to_settle);
-    add(QT_TRANSLATE_NOOP("Walkdown", "%n unsatisfactory"), figures.unsatisfactory);
+    add(QT_TRANSLATE_NOOP("Walkdown", "%n unsat."), figures.unsatisfactory);
     add(QT_TRANSLATE_NOOP("Walkdown", "%n untested"), figures.untested);
     return parts.isEmpty() ? tr(QT_TRANSLATE_NOOP("Walkdown", "no doors"))
                            : parts.join(QStringLiteral(", "));

@@ -37,7 +37,7 @@ void BriefRow::lookChanged() {
     const Sizes& s = sizes();
     m_line->setContentsMargins(s.pad, s.gap / 2, s.pad, s.gap / 2);
     m_line->setSpacing(s.main_gap);
-    m_key->setFixedSize(s.main_target, s.target + s.gap);
+    m_key->setFixedSize(s.main_target + s.target / 2, s.target + s.gap);
     Part::lookChanged();
 }
 

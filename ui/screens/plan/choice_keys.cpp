@@ -92,16 +92,28 @@ void ChoiceKeys::arrange() {
     m_columns = std::clamp(int(width() / mm(sizes().gloves ? 48 : 38)), 1, 4);
     const bool all = count() <= m_at_once + 1;
     const int past = all ? count() : std::min(m_first + m_at_once, count());
+    // All of one height, that of the longest words.
+    const int inside = width() / m_columns - 2 * sizes().gap - int(mm(3));
+    int height = sizes().target;
+    for (const QPushButton* each : m_keys)
+        height =
+            std::max(height, each->fontMetrics()
+                                     .boundingRect(QRect(0, 0, std::max(inside, 40), 1000),
+                                                   Qt::AlignCenter | Qt::TextWordWrap, each->text())
+                                     .height() +
+                                 sizes().gap);
     int place = 0;
     for (int i = 0; i < count(); ++i) {
         const bool here = i >= (all ? 0 : m_first) && i < past;
         key(i)->setVisible(here);
+        key(i)->setFixedHeight(height);
         if (here) {
             m_grid->addWidget(key(i), place / m_columns, place % m_columns);
             ++place;
         }
     }
     m_more->setVisible(!all);
+    m_more->setFixedHeight(height);
     if (!all)
         m_grid->addWidget(m_more, place / m_columns, place % m_columns);
     for (int column = 0; column < 4; ++column)

@@ -11,6 +11,7 @@
 #include "ui/parts/door_words.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/value_row.h"
+#include "ui/parts/zone_profile.h"
 #include "ui/screens/plan/choice_keys.h"
 #include "ui/screens/plan/plan_sheets.h"
 
@@ -97,7 +98,11 @@ QWidget* PlanPage::makeDoors() {
     m_heel = new ValueRow(tr("Ship's heel"), {});
     m_heel->key()->setObjectName(QStringLiteral("heel"));
     m_heel->setDetail(tr("over 1 degree a closing time is advice only"));
-    m_sum = new Lettering({}, TextSize::Lead);
+    m_profile = new ZoneProfile;
+    m_profile->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
+    m_profile->setFocusPolicy(Qt::NoFocus); // a picture here
+    m_profile->setAttribute(Qt::WA_TransparentForMouseEvents);
+    m_sum = new Lettering({}, TextSize::Body);
     m_sum->setObjectName(QStringLiteral("plan-sum"));
     m_missing = new Lettering({}, TextSize::Body, Ink::Again);
     m_missing->setObjectName(QStringLiteral("plan-missing"));
@@ -107,7 +112,8 @@ QWidget* PlanPage::makeDoors() {
     lines->addWidget(titleOf(tr("Which doors")));
     lines->addWidget(m_scope);
     lines->addWidget(m_heel);
-    lines->addStretch(1);
+    lines->addWidget(m_profile, 1);
+    lines->addStretch(0);
     lines->addWidget(m_sum);
     lines->addWidget(m_missing);
     lines->addWidget(m_next);
@@ -169,7 +175,7 @@ void PlanPage::showScope() {
     const std::size_t failed = failedLastTime(m_round).size();
     m_scope->setChoices(
         {withCount(tr("All doors"), count({})),
-         withCount(tr("Zone bulkheads, quarterly set"), count({ScopeKind::ZoneBulkheads, {}, {}})),
+         withCount(tr("Quarterly set"), count({ScopeKind::ZoneBulkheads, {}, {}})),
          chosen.kind == ScopeKind::OneDeck ? withCount(tr("Deck %1").arg(which), count(chosen))
                                            : tr("One deck…"),
          chosen.kind == ScopeKind::OneZone ? withCount(tr("Zone %1").arg(which), count(chosen))
@@ -219,9 +225,18 @@ void PlanPage::setScope(ScopeKind kind, const std::string& which) {
 void PlanPage::showNext() {
     const std::vector<std::string> doors = doorsInScope(m_round.arrangement(), m_draft.scope);
     m_sum->setText(doors.empty() ? tr("No door is in this scope.")
-                                 : tr("%1, deck by deck from the top. First: %2.")
-                                       .arg(doorCountWords(int(doors.size())),
+                                 : tr("%1: %2, deck by deck from the top. First: %3.")
+                                       .arg(scopeWords(m_draft), doorCountWords(int(doors.size())),
                                             QString::fromStdString(doors.front())));
+    Arrangement in_scope = m_round.arrangement();
+    std::erase_if(in_scope.doors, [&doors](const Door& door) {
+        return std::ranges::find(doors, door.number) == doors.end();
+    });
+    DoorVerdicts last;
+    for (const GradedDoor& graded : m_round.doors())
+        last[graded.door->number] = graded.grade.verdict;
+    m_profile->setArrangement(std::move(in_scope));
+    m_profile->setVerdicts(std::move(last));
     const bool somebody =
         std::ranges::find(m_people, m_round.person(), &Person::id) != m_people.end();
     m_missing->setText(somebody ? QString() : tr("Say first who records."));
@@ -231,6 +246,7 @@ void PlanPage::showNext() {
 
 void PlanPage::setUpright(bool upright) {
     m_sides->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_profile->setVisible(!upright);
 }
 
 void PlanPage::lookChanged() {

@@ -15,6 +15,7 @@ class ChoiceKeys;
 class Lettering;
 class PlanSheets;
 class ValueRow;
+class ZoneProfile;
 
 class PlanPage : public Part {
     Q_OBJECT
@@ -51,6 +52,7 @@ private:
     Lettering* m_team_title = nullptr;
     ChoiceKeys* m_scope = nullptr;
     ValueRow* m_heel = nullptr;
+    ZoneProfile* m_profile = nullptr; ///< the doors in scope, as they were graded last
     Lettering* m_sum = nullptr;
     Lettering* m_missing = nullptr;
     QPushButton* m_next = nullptr;

@@ -32,7 +32,8 @@ PlanScreen::PlanScreen(Round& round, QWidget* parent)
     connect(&round, &Round::waitingChanged, this, [this] {
         if (!m_begun.empty())
             m_brief->setWaiting(QString::fromStdString(inOneLine(this->round().whyWaiting())));
-        m_plan->refresh();
+        if (isVisible()) // a person may have been saved; else enter() shows it
+            m_plan->refresh();
     });
     showPlan();
 }

@@ -10,8 +10,8 @@
 #include "ui/parts/door_words.h"
 #include "ui/parts/keypad.h"
 #include "ui/parts/lettering.h"
-#include "ui/parts/sheet.h"
 #include "ui/parts/run_words.h"
+#include "ui/parts/sheet.h"
 
 namespace latchround::ui {
 

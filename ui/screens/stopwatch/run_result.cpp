@@ -19,15 +19,19 @@ namespace {
 
 constexpr int hold_ms = 600;
 
-bool isTimed(const Requirement& row) {
+/// What a row of timed evidence is called in one breath; empty for rows that are not timed.
+QString shortName(const Requirement& row) {
     switch (row.source) {
     case Source::ClosingTime:
+        return RunResult::tr("closing time");
     case Source::ClosingRate:
+        return RunResult::tr("closing rate");
     case Source::AlarmLead:
+        return RunResult::tr("alarm before movement");
     case Source::AlarmAfterShut:
-        return true;
+        return RunResult::tr("alarm after shut");
     default:
-        return false;
+        return {};
     }
 }
 
@@ -35,18 +39,13 @@ QWidget* lineOf(const RowGrade& row) {
     auto* line = new QWidget;
     auto* across = new QHBoxLayout(line);
     across->setContentsMargins(0, 0, 0, 0);
-    across->addWidget(new DoorGlyph(row.verdict, 6.4), 0, Qt::AlignTop);
-    auto* words = new QVBoxLayout;
-    words->setSpacing(0);
-    auto* head =
-        new Lettering(verdictTitle(row.verdict) + QStringLiteral(": ") + measuredWords(row),
-                      TextSize::Lead, Ink::Plain, true);
-    head->setVerdictInk(row.verdict);
-    words->addWidget(head);
-    words->addWidget(new Lettering(QString::fromStdString(row.requirement->words) +
-                                       QStringLiteral(" · ") + reasonWords(row.reason),
-                                   TextSize::Small, Ink::Muted));
-    across->addLayout(words, 1);
+    across->addWidget(new DoorGlyph(row.verdict, 5.6));
+    auto* words = new Lettering(
+        RunResult::tr("%1 %2: %3")
+            .arg(shortName(*row.requirement), measuredWords(row), verdictWords(row.verdict)),
+        TextSize::Lead, Ink::Plain, true);
+    words->setVerdictInk(row.verdict);
+    across->addWidget(words, 1);
     return line;
 }
 
@@ -101,7 +100,7 @@ void RunResult::show(const GradedDoor& door, const RunRecord& run) {
     m_title->setInk(Ink::Plain);
     if (run.kind == RunKind::Closing)
         for (const RowGrade& row : door.grade.rows)
-            if (row.value && isTimed(*row.requirement))
+            if (row.value && !shortName(*row.requirement).isEmpty())
                 m_lines->addWidget(lineOf(row));
     holdKeys();
 }

@@ -17,8 +17,8 @@
 #include "ui/parts/door_words.h"
 #include "ui/parts/figure_label.h"
 #include "ui/parts/lettering.h"
-#include "ui/parts/top_bar.h"
 #include "ui/parts/run_words.h"
+#include "ui/parts/top_bar.h"
 #include "ui/screens/stopwatch/run_result.h"
 
 namespace latchround::ui {
@@ -43,9 +43,9 @@ StopwatchScreen::StopwatchScreen(Round& the_round, QWidget* parent)
     , m_lines(new QVBoxLayout(page())) {
     setObjectName(QStringLiteral("stopwatch-screen"));
     m_lines->setContentsMargins(0, 0, 0, 0);
-    m_lines->addWidget(m_drawing, 5);
-    m_lines->addWidget(makeReadings(), 4);
-    m_lines->addWidget(makeKeys(), 9);
+    m_lines->addWidget(m_drawing);
+    m_lines->addWidget(makeReadings());
+    m_lines->addWidget(makeKeys());
     m_clock.setInterval(frame_ms);
     connect(&m_clock, &QTimer::timeout, this, &StopwatchScreen::tick);
     connect(&the_round, &Round::doorChanged, this, [this](const QString& door) {
@@ -86,14 +86,14 @@ QWidget* StopwatchScreen::makeKeys() {
     m_result = new RunResult;
     m_keys->addWidget(m_key);
     m_keys->addWidget(m_result);
-    m_lower->addWidget(m_keys, 5);
+    m_lower->addWidget(m_keys);
 
     auto* side = new QVBoxLayout;
     m_stop = new QPushButton(tr("Stop the test"));
     m_stop->setObjectName(QStringLiteral("stop"));
     setRole(*m_stop, "danger", true);
     m_stop->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
-    side->addWidget(m_stop, 4);
+    side->addWidget(m_stop, 5);
     auto* extra = new QHBoxLayout;
     m_half_way = new MarkKey;
     m_half_way->setObjectName(QStringLiteral("mark-half-way"));
@@ -115,7 +115,7 @@ QWidget* StopwatchScreen::makeKeys() {
         slips->addWidget(key);
     }
     side->addLayout(slips, 3);
-    m_lower->addLayout(side, 3);
+    m_lower->addLayout(side);
 
     connect(m_key, &MarkKey::marked, this, [this](const MarkPress& press) {
         if (const SequenceStep* step = m_recorder.next())
@@ -150,7 +150,10 @@ Done StopwatchScreen::begin(const QString& door, Release release, RunKind kind) 
     m_drawing->setProgress(0);
     const QString how =
         kind == RunKind::Contact ? tr("contact") : tr("release %1").arg(releaseWords(release));
-    bar().setTitle(tr("Door %1 · run %2").arg(door).arg(m_recorder.number()), how);
+    QString armed = how;
+    if (release == Release::Remote && kind == RunKind::Closing)
+        armed += tr(" · cautions confirmed by %1").arg(round().personName());
+    bar().setTitle(tr("Door %1 · run %2").arg(door).arg(m_recorder.number()), armed);
     m_keys->setCurrentWidget(m_key);
     refresh();
     return {};
@@ -316,13 +319,19 @@ void StopwatchScreen::tick() {
 void StopwatchScreen::arrange(bool upright) {
     m_readings->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_lower->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    // Either way up, the mark key gets about a third of the screen.
+    m_lines->setStretch(0, upright ? 2 : 3);
+    m_lines->setStretch(1, 3);
+    m_lines->setStretch(2, upright ? 13 : 10);
+    m_lower->setStretch(0, upright ? 7 : 5);
+    m_lower->setStretch(1, upright ? 6 : 3);
 }
 
 void StopwatchScreen::lookChanged() {
     Screen::lookChanged();
     m_lines->setSpacing(sizes().main_gap);
-    if (m_lower)
-        m_lower->setSpacing(sizes().main_gap);
+    m_lower->setSpacing(sizes().main_gap);
+    m_stop->setFont(font(TextSize::Heading, true));
 }
 
 void StopwatchScreen::keyPressEvent(QKeyEvent* event) {

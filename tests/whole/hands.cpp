@@ -1,0 +1,68 @@
+#include "tests/whole/hands.h"
+
+#include <QApplication>
+#include <QMouseEvent>
+
+namespace latchround::hands {
+
+QWidget* find(QWidget* window, const QString& name) {
+    for (QWidget* widget : window->findChildren<QWidget*>(name))
+        if (widget->isVisible())
+            return widget;
+    ADD_FAILURE() << "nothing visible is called " << name.toStdString();
+    return nullptr;
+}
+
+void click(QWidget* widget) {
+    ASSERT_NE(widget, nullptr);
+    ASSERT_TRUE(widget->isEnabled()) << widget->objectName().toStdString();
+    QTest::mouseClick(widget, Qt::LeftButton);
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+}
+
+void click(QWidget* window, const QString& name) {
+    click(find(window, name));
+}
+
+void clickWords(QWidget* area, const QString& words) {
+    ASSERT_NE(area, nullptr);
+    for (QPushButton* key : area->findChildren<QPushButton*>())
+        if (key->isVisible() && key->text() == words) {
+            click(key);
+            return;
+        }
+    ADD_FAILURE() << "no key reads " << words.toStdString();
+}
+
+void pressAt(QWidget* window, const QString& name, quint64 event_ms) {
+    QWidget* key = find(window, name);
+    ASSERT_NE(key, nullptr);
+    ASSERT_TRUE(key->isEnabled()) << name.toStdString();
+    const QPointF middle = QRectF(key->rect()).center();
+    QMouseEvent press(QEvent::MouseButtonPress, middle, key->mapToGlobal(middle), Qt::LeftButton,
+                      Qt::LeftButton, {});
+    press.setTimestamp(event_ms);
+    QApplication::sendEvent(key, &press);
+    QMouseEvent release(QEvent::MouseButtonRelease, middle, key->mapToGlobal(middle),
+                        Qt::LeftButton, Qt::NoButton, {});
+    release.setTimestamp(event_ms + 80);
+    QApplication::sendEvent(key, &release);
+}
+
+QWidget* sheet(QWidget* window) {
+    QWidget* last = nullptr;
+    for (QWidget* child : window->findChildren<QWidget*>())
+        if (child->isVisible() && child->inherits("latchround::ui::Sheet"))
+            last = child;
+    EXPECT_NE(last, nullptr) << "no sheet is open";
+    return last;
+}
+
+void type(QWidget* window, const QString& text) {
+    QWidget* focused = QApplication::focusWidget();
+    QTest::keyClicks(focused ? focused : window, text);
+    QTest::keyClick(focused ? focused : window, Qt::Key_Return);
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+}
+
+} // namespace latchround::hands

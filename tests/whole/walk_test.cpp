@@ -1,0 +1,266 @@
+// A walk from an empty machine to a printed report: a vessel's register is taken in, a walkdown
+// planned and begun, one sliding, one single and one double door looked at, timed and graded, all
+// by clicks on the real widgets with the window system's times made up, and what they say is looked
+// for in the register, on screen and in print.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <QLabel>
+#include <QProcess>
+#include <QTemporaryDir>
+
+#include "app/catalogue/catalogue_place.h"
+#include "app/desktop/desk.h"
+#include "app/desktop/wall.h"
+#include "app/vessels/sample_vessel.h"
+#include "tests/whole/hands.h"
+#include "ui/parts/choice_row.h"
+#include "ui/parts/row_pager.h"
+#include "ui/parts/value_row.h"
+#include "ui/parts/verdict_list.h"
+#include "ui/parts/verdict_look.h"
+#include "ui/screens/door/door_screen.h"
+
+using namespace latchround;
+using namespace latchround::ui;
+using testing::HasSubstr;
+
+namespace {
+
+constexpr auto registers = LATCHROUND_SOURCE "/sample_vessels/vellis-lantern/register.csv";
+
+class Walk : public testing::Test {
+protected:
+    QTemporaryDir data;
+    Look look;
+    Desk desk{builtInCatalogue().value(), {}, look};
+    QString path;
+    quint64 clock_ms = 5'000'000;
+
+    QWidget* window() { return desk.window(); }
+    DoorScreen& doorScreen() { return desk.window()->doorScreen(); }
+
+    void SetUp() override {
+        qputenv("LATCHROUND_DATA", data.path().toUtf8());
+        const auto taken = takeInVessel(QString::fromLatin1(registers), momentNow());
+        ASSERT_TRUE(taken);
+        path = *taken;
+        ASSERT_TRUE(desk.open(path));
+        window()->resize(1280, 800);
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(window()));
+    }
+
+    void planAndBegin() {
+        hands::click(window(), "home-main");
+        hands::click(window(), "add-person");
+        QTest::keyClicks(hands::find(window(), "person-name"), "Ansa Merlund");
+        hands::clickWords(hands::sheet(window()), "surveyor");
+        hands::click(window(), "to-brief");
+        for (int i = 0;
+             QWidget* part = window()->findChild<QWidget*>(QString("read-out-%1").arg(i)); ++i)
+            if (part->isVisible())
+                hands::click(part);
+        hands::click(window(), "agreed-1");
+        hands::clickWords(hands::sheet(window()), "Ch 10");
+        hands::click(window(), "begin");
+        ASSERT_TRUE(doorScreen().isVisible());
+    }
+
+    /// Answers everything on the step now shown with Yes, reads the plate, measures what is asked
+    /// for.
+    void answerStep(const QString& plate) {
+        auto* pager = doorScreen().findChild<RowPager*>();
+        ASSERT_NE(pager, nullptr);
+        for (int page = 0;; ++page) {
+            for (QWidget* row : pager->rows()) {
+                if (!row->isVisible())
+                    continue;
+                if (auto* choice = qobject_cast<ChoiceRow*>(row)) {
+                    for (const Side side : {Side::None, Side::One, Side::Two})
+                        if (QPushButton* yes = choice->key(Answer::Yes, side))
+                            hands::click(yes);
+                } else if (row->objectName() == "plate-row") {
+                    hands::click(qobject_cast<ValueRow*>(row)->key());
+                    hands::clickWords(hands::sheet(window()), plate);
+                } else if (row->objectName() == "measure-reopen-distance") {
+                    hands::click(qobject_cast<ValueRow*>(row)->key());
+                    hands::type(window(), "0.6");
+                } else if (row->objectName().startsWith("measure-")) {
+                    hands::click(qobject_cast<ValueRow*>(row)->key());
+                    hands::type(window(), "8");
+                }
+            }
+            if (page + 1 >= pager->pages())
+                break;
+            hands::click(pager, "rows-after");
+        }
+    }
+
+    void confirmCautions() {
+        for (const char* id : {"announced", "people-clear", "watch-posted", "station-ready",
+                               "words-agreed", "path-free"}) {
+            EXPECT_FALSE(hands::find(window(), "arm")->isEnabled()) << id;
+            hands::click(
+                hands::find(window(), QString("caution-%1").arg(id))->findChild<QPushButton*>());
+        }
+        hands::click(window(), "arm");
+    }
+
+    /// Marks at these seconds after the first; then back to the door.
+    void timeRun(const QString& release, const std::vector<double>& marks_s) {
+        hands::click(hands::find(window(), "release-" + release)->findChild<QPushButton*>());
+        if (release == "remote")
+            confirmCautions();
+        clock_ms += 60'000;
+        for (const double second : marks_s)
+            hands::pressAt(window(), "mark", clock_ms + quint64(second * 1000 + 0.5));
+        hands::until([&] { return hands::find(window(), "run-done")->isEnabled(); },
+                     "the run is over");
+        hands::click(window(), "run-done");
+    }
+
+    void toStep(Step step) { hands::click(window(), QString("step-%1").arg(int(step))); }
+
+    /// The door's verdict as its large words say it.
+    Verdict verdictOnScreen() {
+        for (const QLabel* label : doorScreen().findChild<VerdictList*>()->findChildren<QLabel*>())
+            for (const auto& entry : latchround::verdictWords)
+                if (label->text() == verdictTitle(entry.value))
+                    return entry.value;
+        ADD_FAILURE() << "no verdict on the door screen";
+        return Verdict::NotApplicable;
+    }
+
+    Ledger ledgerOnDisk() {
+        const std::vector<Fact> facts = SqliteRegister::open(path).value()->facts().value();
+        Ledger ledger;
+        for (const Fact& fact : facts)
+            ledger.add(fact);
+        return ledger;
+    }
+
+    /// The door's grade worked out from nothing but the file on disk.
+    DoorGrade gradeOnDisk(const char* number) {
+        const Arrangement arrangement = SqliteRegister::open(path).value()->arrangement().value();
+        const Ledger ledger = ledgerOnDisk();
+        static const Catalogue catalogue = builtInCatalogue().value();
+        return gradeDoor(arrangement, ledger, ledger.walkdowns().back().id,
+                         *findDoor(arrangement, number), catalogue)
+            .grade;
+    }
+
+    static RowGrade row(const DoorGrade& grade, std::string_view id) {
+        for (const RowGrade& each : grade.rows)
+            if (each.requirement->id == id)
+                return each;
+        throw std::out_of_range(std::string(id));
+    }
+};
+
+} // namespace
+
+TEST_F(Walk, ThreeDoorsFromRegisterToReport) {
+    planAndBegin();
+
+    // A sliding door, 1.80 m: alarm 6.4 s before movement, shut after 12 s, 0.15 m/s.
+    doorScreen().setDoor("5-09");
+    answerStep("A-60");
+    toStep(Step::Release);
+    timeRun("local-1", {0, 12.0});
+    timeRun("local-2", {0, 12.1});
+    timeRun("remote", {0, 6.4, 18.4, 18.6});
+    answerStep({});
+    EXPECT_EQ(verdictOnScreen(), Verdict::Untested);
+    toStep(Step::Function);
+    answerStep({});
+    EXPECT_EQ(verdictOnScreen(), Verdict::Satisfactory);
+    const DoorGrade sliding = gradeOnDisk("5-09");
+    EXPECT_EQ(sliding.verdict, Verdict::Satisfactory);
+    EXPECT_NEAR(*row(sliding, "sliding-rate").value, 1.8 / 12.033, 0.001);
+    EXPECT_NEAR(*row(sliding, "alarm-lead").value, 6.4, 1e-9);
+
+    // A single leaf that slams: 8 s against 10 s.
+    doorScreen().setDoor("7-13");
+    answerStep("A-60");
+    toStep(Step::Release);
+    timeRun("local-1", {0, 8.0});
+    timeRun("local-2", {0, 8.1});
+    answerStep({});
+    toStep(Step::Function);
+    answerStep({});
+    EXPECT_EQ(verdictOnScreen(), Verdict::Unsatisfactory);
+    const DoorGrade single = gradeOnDisk("7-13");
+    EXPECT_EQ(single.verdict, Verdict::Unsatisfactory);
+    EXPECT_EQ(row(single, "hinged-time").verdict, Verdict::Unsatisfactory);
+
+    // A double leaf exactly on the limit: to be timed again.
+    doorScreen().setDoor("5-15");
+    answerStep("A-60");
+    toStep(Step::Release);
+    timeRun("let-go", {0, 6.0, 10.0});
+    answerStep({});
+    toStep(Step::Function);
+    answerStep({});
+    EXPECT_EQ(verdictOnScreen(), Verdict::TimeAgain);
+    const DoorGrade double_leaf = gradeOnDisk("5-15");
+    EXPECT_EQ(double_leaf.verdict, Verdict::TimeAgain);
+    EXPECT_NEAR(*row(double_leaf, "hinged-time").value, 10.0, 1e-9);
+
+    // In print.
+    const Ledger ledger = ledgerOnDisk();
+    const auto printed = desk.printReport(ledger.walkdowns().back().id);
+    ASSERT_TRUE(printed) << inOneLine(printed.error());
+    QProcess reader;
+    reader.start("pdftotext", {"-layout", *printed, "-"});
+    ASSERT_TRUE(reader.waitForFinished());
+    const std::string text = reader.readAllStandardOutput().toStdString();
+    for (const char* words : {"Vellis Lantern", "Ansa Merlund", "5-09", "7-13", "5-15",
+                              "8.05 ± 0.16 s", "SOLAS II-2/9.4.1.1.5.2", "time again"})
+        EXPECT_THAT(text, HasSubstr(words));
+}
+
+TEST_F(Walk, StopEndsTheRunAtOnceAndIsNoMeasurement) {
+    planAndBegin();
+    doorScreen().setDoor("7-03");
+    toStep(Step::Release);
+    hands::click(hands::find(window(), "release-local-1")->findChild<QPushButton*>());
+    hands::pressAt(window(), "mark", 1'000'000);
+    QTest::keyClick(hands::find(window(), "mark"), Qt::Key_Escape);
+    hands::clickWords(window(), "someone in the way");
+    const Ledger ledger = ledgerOnDisk();
+    const DoorEvidence evidence = ledger.evidenceOf(ledger.walkdowns().back().id, "7-03");
+    ASSERT_EQ(evidence.runs.size(), 1u);
+    ASSERT_TRUE(evidence.runs[0].end);
+    EXPECT_EQ(evidence.runs[0].end->outcome, RunOutcome::Stopped);
+    EXPECT_EQ(evidence.runs[0].end->reason, "someone in the way");
+    EXPECT_EQ(row(gradeOnDisk("7-03"), "hinged-time").verdict, Verdict::Untested);
+}
+
+TEST_F(Walk, TakingBackTheLastMarkOpensTheRunAgain) {
+    planAndBegin();
+    doorScreen().setDoor("7-03");
+    toStep(Step::Release);
+    hands::click(hands::find(window(), "release-let-go")->findChild<QPushButton*>());
+    hands::pressAt(window(), "mark", 1'000'000);
+    hands::pressAt(window(), "mark", 1'005'000);
+    hands::click(window(), "take-back");
+    hands::pressAt(window(), "mark", 1'020'000);
+    const DoorGrade grade = gradeOnDisk("7-03");
+    EXPECT_NEAR(*row(grade, "hinged-time").value, 20.0, 1e-9);
+}
+
+TEST_F(Walk, UnfinishedRunIsOfferedAtTheNextStart) {
+    planAndBegin();
+    doorScreen().setDoor("7-03");
+    toStep(Step::Release);
+    hands::click(hands::find(window(), "release-let-go")->findChild<QPushButton*>());
+    hands::pressAt(window(), "mark", 1'000'000);
+    ASSERT_TRUE(desk.open(path)); // as after a start
+    hands::until([&] { return window()->findChild<QWidget*>("cut-short") != nullptr; },
+                 "the run that was cut short is offered");
+    hands::click(window(), "cut-short-by-hand");
+    hands::type(window(), "17.5");
+    const RowGrade time = row(gradeOnDisk("7-03"), "hinged-time");
+    EXPECT_NEAR(*time.value, 17.5, 1e-9);
+    EXPECT_EQ(time.verdict, Verdict::Satisfactory);
+}
