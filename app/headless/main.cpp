@@ -14,6 +14,7 @@
 #include "app/headless/register_commands.h"
 #include "app/headless/report_command.h"
 #include "app/headless/walkdown_command.h"
+#include "ui/look/typeface.h"
 
 namespace {
 
@@ -141,6 +142,7 @@ int run(int argc, char** argv) {
 
     qputenv("QT_QPA_PLATFORM", "offscreen");
     qInstallMessageHandler(onlyGraveWords);
+    ui::readyTypeface();
     const QGuiApplication application(argc, argv);
     QLocale::setDefault(QLocale::c());
     const Answer answer = asked.command();

@@ -122,8 +122,8 @@ QString cautionsHtml(const Matter& matter) {
         };
         html += QStringLiteral("<table class=\"lines small\" width=\"100%\" cellspacing=\"0\" "
                                "cellpadding=\"3\"><thead><tr>") +
-                column("Door", 10) + column("Answered by", 28) + column("When", 32) +
-                column("Confirmed", 15) + column("Not confirmed", 15) +
+                column("Door", 8) + column("Answered by", 28) + column("When", 30) +
+                column("Confirmed", 20) + column("Not confirmed", 14) +
                 QStringLiteral("</tr></thead><tbody>") + rows + QStringLiteral("</tbody></table>");
     }
     return html + withoutCareHtml(matter);

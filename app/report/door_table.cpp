@@ -16,10 +16,16 @@ QString cell(const QString& html) {
     return QStringLiteral("<td>") + html + QStringLiteral("</td>");
 }
 
+QString inCell(const QString& html) {
+    return QStringLiteral("<p class=\"in-cell\">") + html + QStringLiteral("</p>");
+}
+
 QString findingHtml(const RowGrade& row) {
+    QStringList found{ui::reasonWords(row.reason)};
+    if (const QString measured = ui::measuredWords(row); !measured.isEmpty())
+        found.prepend(measured);
     return safe(row.requirement->words) + QStringLiteral(": <b>") +
-           safe(ui::verdictWords(row.verdict)) + QStringLiteral("</b>, ") +
-           safe(ui::reasonWords(row.reason));
+           safe(found.join(QStringLiteral(", "))) + QStringLiteral("</b>");
 }
 
 QString findingsHtml(const GradedDoor& door) {
@@ -29,51 +35,48 @@ QString findingsHtml(const GradedDoor& door) {
     for (const RowGrade* row : askedWorstFirst(door.grade)) {
         if (!needsAttention(row->verdict))
             continue;
-        if (shown < most_findings) {
-            html += QStringLiteral("<p class=\"in-cell\">") + findingHtml(*row) +
-                    QStringLiteral("</p>");
-            ++shown;
-        } else {
+        if (++shown <= most_findings)
+            html += inCell(findingHtml(*row));
+        else
             ++more;
-        }
     }
     if (more > 0)
-        html += QStringLiteral("<p class=\"in-cell\">") +
-                safe(say("and %n more, see its details", "and %n more, see its details", more)) +
-                QStringLiteral("</p>");
-    if (const int untested = countOf(door.grade, Verdict::Untested))
-        html += QStringLiteral("<p class=\"in-cell muted\">") +
-                safe(say("%n row untested", "%n rows untested", untested)) + QStringLiteral("</p>");
+        html += inCell(
+            safe(say("and one more, see its details", "and %n more, see its details", more)));
     return html;
 }
 
-QString figuresHtml(const GradedDoor& door) {
-    QString html;
-    for (const RowGrade& row : door.grade.rows) {
-        const QString measured = ui::measuredWords(row);
-        if (measured.isEmpty() || row.reason.kind == ReasonKind::NotAsked)
-            continue;
-        QString name;
-        switch (row.requirement->source) {
-        case Source::ClosingTime:
-            name = say("shuts in %1");
-            break;
-        case Source::ClosingRate:
-            name = say("closes at %1");
-            break;
-        case Source::AlarmLead:
-            name = say("alarm leads by %1");
-            break;
-        case Source::AlarmAfterShut:
-            name = say("alarm off %1 after shut");
-            break;
-        default:
-            name = say("measured %1");
-        }
-        html += QStringLiteral("<p class=\"in-cell\">") + safe(name.arg(measured)) +
-                QStringLiteral("</p>");
+/// Name of a timed figure, for those that a finding has not shown already.
+const char* figureName(const RowGrade& row) {
+    if (row.reason.kind == ReasonKind::NotAsked || needsAttention(row.verdict))
+        return nullptr;
+    switch (row.requirement->source) {
+    case Source::ClosingTime:
+        return "shuts in %1";
+    case Source::ClosingRate:
+        return "closes at %1";
+    case Source::AlarmLead:
+        return "alarm leads by %1";
+    default:
+        return nullptr;
     }
-    return html;
+}
+
+QString figuresHtml(const GradedDoor& door) {
+    QStringList figures;
+    for (const RowGrade& row : door.grade.rows)
+        if (const char* name = figureName(row))
+            if (const QString measured = ui::measuredWords(row); !measured.isEmpty())
+                figures << say(name).arg(measured);
+    return figures.isEmpty() ? QString() : inCell(safe(figures.join(QStringLiteral("; "))));
+}
+
+QString untestedHtml(const GradedDoor& door) {
+    const int untested = countOf(door.grade, Verdict::Untested);
+    return untested == 0 ? QString()
+                         : QStringLiteral("<p class=\"in-cell muted\">") +
+                               safe(say("one row untested", "%n rows untested", untested)) +
+                               QStringLiteral("</p>");
 }
 
 QString headHtml() {
@@ -81,11 +84,14 @@ QString headHtml() {
         const char* name;
         int width_percent;
     };
-    constexpr Column columns[] = {{"Door", 7},       {"Deck", 5},
-                                  {"Place", 12},     {"Kind", 9},
-                                  {"Plate read", 7}, {"Register class", 8},
-                                  {"Boundary", 8},   {"Verdict", 14},
-                                  {"Findings", 17},  {"Figures, U (k = 2)", 13}};
+    constexpr Column columns[] = {{"Door", 7},
+                                  {"Deck", 5},
+                                  {"Place and kind", 20},
+                                  {"Plate read", 7},
+                                  {"Register", 8},
+                                  {"Boundary", 9},
+                                  {"Verdict", 15},
+                                  {"Findings; figures with U (k = 2)", 29}};
     QString html = QStringLiteral("<thead><tr>");
     for (const Column& column : columns)
         html += QStringLiteral("<th align=\"left\" width=\"%1%\">").arg(column.width_percent) +
@@ -94,10 +100,10 @@ QString headHtml() {
 }
 
 QString placeHtml(const GradedDoor& door) {
+    const QString kind = QStringLiteral("<br/>") + safe(ui::kindWords(door.door->kind));
     if (!door.boundary)
-        return safe(say("boundary not in the register"));
-    return safe(ui::placeWords(door.boundary->place)) + QStringLiteral("<br/>") +
-           safe(door.boundary->id);
+        return safe(say("boundary not in the register")) + kind;
+    return safe(ui::placeWords(door.boundary->place)) + QChar(' ') + safe(door.boundary->id) + kind;
 }
 
 QString rowHtml(const GradedDoor& door, Pictures& pictures) {
@@ -110,7 +116,8 @@ QString rowHtml(const GradedDoor& door, Pictures& pictures) {
            cell(safe(boundaryClassWords(door.boundary))) +
            cell(pictures.glyph(verdict, 15) + QStringLiteral(" ") +
                 safe(ui::verdictWords(verdict))) +
-           cell(findingsHtml(door)) + cell(figuresHtml(door)) + QStringLiteral("</tr>");
+           cell(findingsHtml(door) + figuresHtml(door) + untestedHtml(door)) +
+           QStringLiteral("</tr>");
 }
 
 } // namespace

@@ -66,30 +66,32 @@ public:
 
     void header() const {
         const QRectF line(0, 0, m_page.width(), 5.5 * dots_per_mm);
-        write(line, Qt::AlignLeft, m_words.header_left, ink, true);
-        write(line, Qt::AlignRight, m_words.header_right, muted_ink, false);
+        write(line, Qt::AlignLeft, m_words.header_left, ink, true,
+              m_words.mark.isEmpty() ? 0.5 : 0.3);
+        write(line, Qt::AlignRight, m_words.header_right, muted_ink, false,
+              m_words.mark.isEmpty() ? 0.48 : 0.36);
         if (!m_words.mark.isEmpty())
-            write(line, Qt::AlignHCenter, m_words.mark, bad_ink, true);
+            write(line, Qt::AlignHCenter, m_words.mark, bad_ink, true, 0.3);
         rule(line.bottom() + dots_per_mm);
     }
 
     void footer(int number, int of) const {
         const QRectF line(0, m_page.height() - 5 * dots_per_mm, m_page.width(), 5 * dots_per_mm);
         rule(line.top() - 0.5 * dots_per_mm);
-        write(line, Qt::AlignLeft, m_words.footer_left, muted_ink, false);
+        write(line, Qt::AlignLeft, m_words.footer_left, muted_ink, false, 0.84);
         write(line, Qt::AlignRight,
               say("page %1 of %2").arg(QString::number(number), QString::number(of)), muted_ink,
-              false);
+              false, 0.15);
     }
 
 private:
+    /// Words too long for their share of the line are cut with an ellipsis.
     void write(const QRectF& line, Qt::Alignment side, const QString& words, const QColor& colour,
-               bool bold) const {
+               bool bold, double share) const {
         QFont font = reportFont(small_pt);
         font.setBold(bold);
         m_painter.setFont(font);
         m_painter.setPen(colour);
-        const double share = m_words.mark.isEmpty() || side != Qt::AlignLeft ? 0.62 : 0.36;
         const QString fitting = QFontMetricsF(font, m_painter.device())
                                     .elidedText(words, Qt::ElideRight, line.width() * share);
         m_painter.drawText(line, int(side | Qt::AlignVCenter) | Qt::TextSingleLine, fitting);

@@ -22,7 +22,7 @@ QString styleSheet() {
         h2 { font-size: 12pt; font-weight: bold; margin-top: 16px; margin-bottom: 5px; }
         h3 { font-size: 10.5pt; font-weight: bold; margin-top: 16px; margin-bottom: 3px; }
         h4 { font-size: 9pt; font-weight: bold; margin-top: 8px; margin-bottom: 2px; }
-        ul, ol { margin-top: 0px; margin-bottom: 4px; -qt-list-indent: 0; margin-left: 14px; }
+        ul, ol { margin-top: 0px; margin-bottom: 4px; }
         li { margin-bottom: 2px; }
         .under-title { font-size: 11pt; color: #555555; margin-bottom: 6px; }
         .practice { font-size: 11pt; font-weight: bold; color: #a31f1a; }

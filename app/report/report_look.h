@@ -15,7 +15,8 @@ inline const QColor muted_ink{0x55, 0x55, 0x55};
 inline const QColor bad_ink{0xa3, 0x1f, 0x1a};
 inline const QColor rule_ink{0x88, 0x88, 0x88};
 
-/// B612 where it is installed, else the system's plain sans.
+/// B612 where it is installed, else the system's plain sans. ui::readyTypeface() must have been
+/// called before the application was made, or Qt may take its fixed-width cut.
 QFont reportFont(double size_pt);
 
 /// Style sheet of the document, in the subset that QTextDocument knows.

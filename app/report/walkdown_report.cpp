@@ -53,6 +53,7 @@ Result<QByteArray> pdfOf(const WalkdownReport& asked) {
     QTextDocument document;
     document.setUndoRedoEnabled(false);
     document.setDocumentMargin(0);
+    document.setIndentWidth(16);
     document.setDefaultFont(reportFont(body_pt));
     document.setDefaultStyleSheet(styleSheet());
     Pictures pictures(document, asked);

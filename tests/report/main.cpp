@@ -4,9 +4,12 @@
 
 #include <gtest/gtest.h>
 
+#include "ui/look/typeface.h"
+
 int main(int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     ::testing::InitGoogleTest(&argc, argv);
+    latchround::ui::readyTypeface();
     const QGuiApplication application(argc, argv);
     QLocale::setDefault(QLocale::c());
     return RUN_ALL_TESTS();

@@ -58,11 +58,15 @@ QWidget* sheet(QWidget* window) {
     return last;
 }
 
-void type(QWidget* window, const QString& text) {
-    QWidget* focused = QApplication::focusWidget();
-    QTest::keyClicks(focused ? focused : window, text);
-    QTest::keyClick(focused ? focused : window, Qt::Key_Return);
-    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+void typeFigure(QWidget* window, const QString& figure) {
+    for (QWidget* child : sheet(window)->findChildren<QWidget*>())
+        if (child->inherits("latchround::ui::Keypad")) {
+            QTest::keyClicks(child, figure);
+            QTest::keyClick(child, Qt::Key_Return);
+            QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+            return;
+        }
+    ADD_FAILURE() << "no keypad on the sheet";
 }
 
 } // namespace latchround::hands

@@ -27,8 +27,8 @@ void pressAt(QWidget* window, const QString& name, quint64 event_ms);
 template <class Condition>
 void until(Condition condition, const char* what);
 
-/// Types into whatever sheet is open.
-void type(QWidget* window, const QString& text);
+/// Types a figure on the keypad of the open sheet, then Return.
+void typeFigure(QWidget* window, const QString& figure);
 
 /// The last sheet laid over the window; null where none is.
 QWidget* sheet(QWidget* window);

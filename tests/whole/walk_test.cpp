@@ -84,10 +84,10 @@ protected:
                     hands::clickWords(hands::sheet(window()), plate);
                 } else if (row->objectName() == "measure-reopen-distance") {
                     hands::click(qobject_cast<ValueRow*>(row)->key());
-                    hands::type(window(), "0.6");
+                    hands::typeFigure(window(), "0.6");
                 } else if (row->objectName().startsWith("measure-")) {
                     hands::click(qobject_cast<ValueRow*>(row)->key());
-                    hands::type(window(), "8");
+                    hands::typeFigure(window(), "8");
                 }
             }
             if (page + 1 >= pager->pages())
@@ -259,8 +259,9 @@ TEST_F(Walk, UnfinishedRunIsOfferedAtTheNextStart) {
     hands::until([&] { return window()->findChild<QWidget*>("cut-short") != nullptr; },
                  "the run that was cut short is offered");
     hands::click(window(), "cut-short-by-hand");
-    hands::type(window(), "17.5");
+    hands::typeFigure(window(), "17.5");
     const RowGrade time = row(gradeOnDisk("7-03"), "hinged-time");
+    ASSERT_TRUE(time.value);
     EXPECT_NEAR(*time.value, 17.5, 1e-9);
     EXPECT_EQ(time.verdict, Verdict::Satisfactory);
 }
