@@ -11,13 +11,6 @@
 
 namespace latchround {
 
-/// By the index of the alternative in FactBody.
-inline constexpr std::array<std::string_view, std::variant_size_v<FactBody>> factKindWords{
-    "person-joined", "walkdown-begun",   "walkdown-ended", "observation",
-    "plate-read",    "measured-value",   "run-started",    "mark",
-    "run-ended",     "caution-answered", "note",           "photograph",
-    "deficiency",    "could-not-test",   "judgement",      "taken-back"};
-
 constexpr const auto& wordsFor(Purpose) {
     return purposeWords;
 }
@@ -107,6 +100,7 @@ void eachField(OneOf<RunStarted> auto& body, Visit&& visit) {
     visit("run_kind", body.kind); // "kind" is the kind of fact
     visit("release", body.release);
     visit("heel_deg", body.heel_deg);
+    visit("release_group", body.release_group);
 }
 
 template <class Visit>

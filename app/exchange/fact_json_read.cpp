@@ -36,6 +36,9 @@ public:
     void operator()(const char* key, std::optional<FireClass>& member) {
         member = m_object.word<FireClass>(key, Need::Optional, fireClassWords);
     }
+    void operator()(const char* key, std::optional<std::string>& member) {
+        member = m_object.text(key, Need::Optional);
+    }
     template <class Number>
     void operator()(const char* key, std::optional<Number>& member) {
         const auto read =

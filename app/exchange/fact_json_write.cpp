@@ -30,8 +30,8 @@ public:
         if (value)
             m_object[key] = word(*value);
     }
-    template <class Number>
-    void operator()(const char* key, const std::optional<Number>& value) {
+    template <class Plain>
+    void operator()(const char* key, const std::optional<Plain>& value) {
         if (value)
             m_object[key] = *value;
     }

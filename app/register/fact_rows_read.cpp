@@ -36,8 +36,8 @@ struct BodyRows {
     FactBody (*read)(Row& row);
 };
 
-/// In the order of FactBody's alternatives, as fact_kinds. Braces evaluate from left to right.
-constexpr std::array<BodyRows, fact_kinds.size()> body_rows{{
+/// In the order of FactBody's alternatives, as factKindWords. Braces evaluate from left to right.
+constexpr std::array<BodyRows, factKindWords.size()> body_rows{{
     {"b.name, b.role",
      [](Row& r) -> FactBody {
          return PersonJoined{r.text(b), r.text(b + 1)};
@@ -71,10 +71,11 @@ constexpr std::array<BodyRows, fact_kinds.size()> body_rows{{
      [](Row& r) -> FactBody {
          return MeasuredValue{walkdownOf(r), doorOf(r), r.text(b), r.real(b + 1), r.text(b + 2)};
      }},
-    {"b.run_kind, b.release, b.heel_deg",
+    {"b.run_kind, b.release, b.heel_deg, b.release_group",
      [](Row& r) -> FactBody {
-         return RunStarted{walkdownOf(r), doorOf(r), r.word(b, runKindFrom),
-                           r.word(b + 1, releaseFrom), r.real(b + 2)};
+         return RunStarted{walkdownOf(r),          doorOf(r),
+                           r.word(b, runKindFrom), r.word(b + 1, releaseFrom),
+                           r.real(b + 2),          r.textIfAny(b + 3)};
      }},
     {"b.run, b.mark, b.event_ms, b.steady_ns, b.input_device, b.by_hand_ns",
      [](Row& r) -> FactBody {
@@ -119,7 +120,7 @@ constexpr std::array<BodyRows, fact_kinds.size()> body_rows{{
 
 std::string question(std::size_t kind) {
     return "SELECT " + std::string(header_columns) + ", " + std::string(body_rows[kind].columns) +
-           " FROM fact AS f JOIN " + std::string(fact_kinds[kind].table) + " AS b ON b.fact = f.id";
+           " FROM fact AS f JOIN " + bodyTableOf(kind) + " AS b ON b.fact = f.id";
 }
 
 using Lists = std::map<FactId, std::vector<std::string>>;
@@ -169,7 +170,7 @@ Done collect(SqliteConnection& connection, std::size_t kind, const std::string& 
 Result<std::vector<Fact>> readFacts(SqliteConnection& connection) {
     std::vector<Fact> facts;
     Done done;
-    for (std::size_t kind = 0; kind < fact_kinds.size() && done; ++kind)
+    for (std::size_t kind = 0; kind < factKindWords.size() && done; ++kind)
         done = collect(connection, kind, "", {}, facts);
     if (done)
         done = fillWalkdowns(connection, facts);
@@ -185,8 +186,8 @@ Result<std::optional<Fact>> readFact(SqliteConnection& connection, const FactId&
     if (!word)
         return tl::unexpected(word.error());
     std::vector<Fact> facts;
-    for (std::size_t kind = 0; kind < fact_kinds.size(); ++kind) {
-        if (fact_kinds[kind].word != *word)
+    for (std::size_t kind = 0; kind < factKindWords.size(); ++kind) {
+        if (factKindWords[kind] != *word)
             continue;
         Done done = collect(connection, kind, " WHERE f.id = ?", {sqlText(id)}, facts);
         if (done)

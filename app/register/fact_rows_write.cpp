@@ -52,8 +52,10 @@ public:
     }
     Result<int> operator()(const RunStarted& body) const {
         return m_connection.run(
-            "INSERT INTO run_started (fact, run_kind, release, heel_deg) VALUES (?,?,?,?)",
-            {m_id, sqlText(word(body.kind)), sqlText(word(body.release)), body.heel_deg});
+            "INSERT INTO run_started (fact, run_kind, release, heel_deg, release_group)"
+            " VALUES (?,?,?,?,?)",
+            {m_id, sqlText(word(body.kind)), sqlText(word(body.release)), body.heel_deg,
+             body.release_group ? sqlText(*body.release_group) : QVariant()});
     }
     Result<int> operator()(const Mark& body) const {
         return m_connection.run(
@@ -129,7 +131,7 @@ Result<Written> writeFact(SqliteConnection& connection, const Fact& fact) {
         connection.run("INSERT INTO fact (id, kind, utc_ms, ship_offset_minutes, person, device, "
                        "supersedes, walkdown, door)"
                        " VALUES (?,?,?,?,?,?,?,?,?) ON CONFLICT (id) DO NOTHING",
-                       {sqlText(stamp.id), sqlText(fact_kinds[fact.body.index()].word),
+                       {sqlText(stamp.id), sqlText(factKindWords[fact.body.index()]),
                         sqlWhole(stamp.when.utc_ms), stamp.when.ship_offset_minutes,
                         sqlText(stamp.person), sqlText(stamp.device), textOrNull(stamp.supersedes),
                         textOrNull(references.walkdown), textOrNull(references.door)});

@@ -24,8 +24,7 @@ public:
     bool has(const FactId& id) {
         const std::size_t kind = FactBody(Body{}).index();
         return m_by_kind[kind].contains(id) ||
-               stored("SELECT 1 FROM " + std::string(fact_kinds[kind].table) + " WHERE fact = ?",
-                      id);
+               stored("SELECT 1 FROM " + bodyTableOf(kind) + " WHERE fact = ?", id);
     }
     bool hasFact(const FactId& id) {
         return m_any.contains(id) || stored("SELECT 1 FROM fact WHERE id = ?", id);
@@ -42,7 +41,7 @@ private:
 
     SqliteConnection& m_connection;
     std::set<FactId> m_any;
-    std::array<std::set<FactId>, fact_kinds.size()> m_by_kind;
+    std::array<std::set<FactId>, factKindWords.size()> m_by_kind;
 };
 
 std::optional<Complaint> doorMissing(Search& search, const std::string& door) {

@@ -62,7 +62,9 @@ QString signaturesHtml() {
         return QStringLiteral("<td width=\"44%\" class=\"sign\">") + safe(say(who)) +
                QStringLiteral("</td>");
     };
-    return QStringLiteral("<table width=\"100%\" cellspacing=\"0\" cellpadding=\"4\"><tr>") +
+    return QStringLiteral("<h2>") + safe(say("Signatures")) +
+           QStringLiteral("</h2><p class=\"room-to-sign\">&nbsp;</p>"
+                          "<table width=\"100%\" cellspacing=\"0\" cellpadding=\"4\"><tr>") +
            line("Surveyor: name, signature, date") + QStringLiteral("<td width=\"12%\"></td>") +
            line("Chief officer: name, signature, date") + QStringLiteral("</tr></table>");
 }

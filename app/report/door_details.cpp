@@ -41,8 +41,7 @@ QString placeWords(const Matter& matter, const GradedDoor& door) {
                           ? say("deck %1, %2").arg(number, QString::fromStdString(deck->name))
                           : say("deck %1").arg(number)};
     if (door.boundary) {
-        words << QStringLiteral("%1 %2").arg(ui::placeWords(door.boundary->place),
-                                             QString::fromStdString(door.boundary->id));
+        words << boundaryPlaceWords(*door.boundary);
         if (door.boundary->zone_aft != door.boundary->zone_forward)
             words << say("between zones %1 and %2")
                          .arg(QString::fromStdString(door.boundary->zone_aft),
@@ -55,7 +54,7 @@ QString placeWords(const Matter& matter, const GradedDoor& door) {
 }
 
 QString classWords(const GradedDoor& door) {
-    return say("plate read %1, register %2, boundary %3")
+    return say("class by the plate: %1, by the register: %2, asked by the boundary: %3")
         .arg(plateReadWords(door.evidence),
              QString::fromStdString(std::string(word(door.door->fire_class))),
              boundaryClassWords(door.boundary));
@@ -65,11 +64,17 @@ QString cell(const QString& html) {
     return QStringLiteral("<td>") + html + QStringLiteral("</td>");
 }
 
+/// Figure and unit stay on one line: "m/s" would break at its stroke.
+QString unbroken(const QString& words) {
+    return QStringLiteral("<p class=\"in-cell unbroken\">") + safe(words) + QStringLiteral("</p>");
+}
+
 QString rowHtml(const Matter& matter, const GradedDoor& door, const RowGrade& row) {
     const QString recorded = recordedWords(matter, door, row);
     return QStringLiteral("<tr>") +
            cell(safe(row.requirement->words) + small(safe(ui::citationWords(*row.requirement)))) +
-           cell(safe(ui::limitWords(*row.requirement))) + cell(safe(ui::measuredWords(row))) +
+           cell(unbroken(ui::limitWords(*row.requirement))) +
+           cell(unbroken(ui::measuredWords(row))) +
            cell(QStringLiteral("<b>") + safe(ui::verdictWords(row.verdict)) +
                 QStringLiteral("</b>, ") + safe(ui::reasonWords(row.reason)) +
                 (recorded.isEmpty() ? QString() : small(safe(recorded)))) +
@@ -89,18 +94,22 @@ QString rowsHtml(const Matter& matter, const GradedDoor& door) {
     };
     return QStringLiteral("<table class=\"lines small\" width=\"100%\" cellspacing=\"0\" "
                           "cellpadding=\"3\"><thead><tr>") +
-           column("What is asked", 37) + column("Limit", 12) + column("Measured, U (k = 2)", 15) +
-           column("Found", 36) + QStringLiteral("</tr></thead><tbody>") + rows +
+           column("What is asked", 36) + column("Limit", 12) + column("Measured, U (k = 2)", 18) +
+           column("Found", 34) + QStringLiteral("</tr></thead><tbody>") + rows +
            QStringLiteral("</tbody></table>");
 }
 
 QString untestedHtml(const GradedDoor& door) {
     QStringList words;
-    for (const RowGrade& row : door.grade.rows)
-        if ((row.verdict == Verdict::Untested || row.indicative) &&
-            row.reason.kind != ReasonKind::CouldNotTest)
-            words << QStringLiteral("%1 (%2)").arg(QString::fromStdString(row.requirement->words),
-                                                   ui::reasonWords(row.reason));
+    for (const RowGrade& row : door.grade.rows) {
+        const bool untested = row.verdict == Verdict::Untested || row.indicative;
+        if (!untested || row.reason.kind == ReasonKind::CouldNotTest)
+            continue;
+        const QString asked = QString::fromStdString(row.requirement->words);
+        words << (row.reason.kind == ReasonKind::NotYetTested
+                      ? asked
+                      : QStringLiteral("%1 (%2)").arg(asked, ui::reasonWords(row.reason)));
+    }
     if (words.isEmpty())
         return {};
     return paragraph(QStringLiteral("<b>") + safe(say("Untested:")) + QStringLiteral("</b> ") +

@@ -103,7 +103,7 @@ QString placeHtml(const GradedDoor& door) {
     const QString kind = QStringLiteral("<br/>") + safe(ui::kindWords(door.door->kind));
     if (!door.boundary)
         return safe(say("boundary not in the register")) + kind;
-    return safe(ui::placeWords(door.boundary->place)) + QChar(' ') + safe(door.boundary->id) + kind;
+    return safe(boundaryPlaceWords(*door.boundary)) + kind;
 }
 
 QString rowHtml(const GradedDoor& door, Pictures& pictures) {
@@ -111,7 +111,7 @@ QString rowHtml(const GradedDoor& door, Pictures& pictures) {
     return QStringLiteral("<tr>") +
            cell(QStringLiteral("<b>") + safe(door.door->number) + QStringLiteral("</b>")) +
            cell(safe(door.door->deck)) + cell(placeHtml(door)) +
-           cell(safe(ui::kindWords(door.door->kind))) + cell(safe(plateReadWords(door.evidence))) +
+           cell(safe(plateReadWords(door.evidence))) +
            cell(safe(std::string(word(door.door->fire_class)))) +
            cell(safe(boundaryClassWords(door.boundary))) +
            cell(pictures.glyph(verdict, 15) + QStringLiteral(" ") +
@@ -121,6 +121,13 @@ QString rowHtml(const GradedDoor& door, Pictures& pictures) {
 }
 
 } // namespace
+
+QString boundaryPlaceWords(const Boundary& boundary) {
+    const QString place = ui::placeWords(boundary.place);
+    const QString id = QString::fromStdString(boundary.id);
+    return boundary.place == Place::ZoneBulkhead ? QStringLiteral("%1 %2").arg(place, id)
+                                                 : QStringLiteral("%1 (%2)").arg(place, id);
+}
 
 QString plateReadWords(const DoorEvidence& evidence) {
     if (!evidence.plate)

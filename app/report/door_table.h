@@ -9,6 +9,9 @@ namespace latchround::report {
 
 QString doorTableHtml(const Matter& matter, Pictures& pictures);
 
+/// "zone bulkhead 2/3", "stairway (stair 1)".
+QString boundaryPlaceWords(const Boundary& boundary);
+
 /// "A-60" as read at the door, "none", "illegible" or "not read".
 QString plateReadWords(const DoorEvidence& evidence);
 

@@ -125,7 +125,7 @@ QString vesselHtml(const Matter& matter) {
     const Arrangement& arrangement = matter.asked.arrangement;
     const Particulars& vessel = arrangement.particulars;
     Particular rows;
-    rows.add("Vessel", safe(vessel.name));
+    rows.add("Name", safe(vessel.name));
     rows.add("Identification number", safe(vessel.number));
     rows.add("Rules", safe(regimeWords(vessel.regime)));
     rows.add("Passengers", safe(say("certified to carry %1").arg(vessel.passengers)));

@@ -1,17 +1,14 @@
 #include "app/report/page_printer.h"
 
-#include <algorithm>
-
 #include <QAbstractTextDocumentLayout>
 #include <QBuffer>
 #include <QPageLayout>
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QTextBlock>
-#include <QTextCursor>
 #include <QTextDocument>
 
+#include "app/report/page_breaks.h"
 #include "app/report/report_look.h"
 #include "app/report/report_words.h"
 
@@ -27,34 +24,6 @@ constexpr double footer_mm = 9;
 /// Left wider: reports are filed in binders.
 QMarginsF margins_mm() {
     return {20, 12, 15, 10};
-}
-
-/// Space a heading wants below its upper edge, so that it never stands alone at a page's foot.
-double wantedBelow_mm(int heading_level) {
-    return heading_level <= 2 ? 45 : heading_level == 3 ? 40 : 20;
-}
-
-/// QTextDocument has no "keep with next": headings too near the foot are sent to the next page.
-void keepHeadingsWithText(QTextDocument& document) {
-    const QSizeF size = document.pageSize();
-    const double page = size.height();
-    const auto* layout = document.documentLayout();
-    for (QTextBlock block = document.begin(); block.isValid(); block = block.next()) {
-        const int level = block.blockFormat().headingLevel();
-        if (level == 0)
-            continue;
-        const double top = layout->blockBoundingRect(block).top();
-        const double down = top - page * int(top / page);
-        const double room_mm = (page - down) / dots_per_mm;
-        if (down < dots_per_mm || room_mm >= wantedBelow_mm(level))
-            continue;
-        QTextBlockFormat format = block.blockFormat();
-        format.setPageBreakPolicy(QTextFormat::PageBreak_AlwaysBefore);
-        QTextCursor(block).setBlockFormat(format);
-        // The layout of what follows is patched up wrongly after a table; it is made anew.
-        document.setPageSize(QSizeF(size.width(), size.height() + 1));
-        document.setPageSize(size);
-    }
 }
 
 class PagePainter {
@@ -130,7 +99,7 @@ Result<QByteArray> printed(QTextDocument& document, const PageWords& words) {
     const QSizeF body(page.width(), page.height() - header - footer_mm * dots_per_mm);
     document.documentLayout()->setPaintDevice(&writer);
     document.setPageSize(body);
-    keepHeadingsWithText(document);
+    keepTogether(document, dots_per_mm);
 
     const PagePainter frame(painter, page, words);
     const int pages = document.pageCount();

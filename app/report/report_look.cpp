@@ -22,7 +22,7 @@ QString styleSheet() {
         h2 { font-size: 12pt; font-weight: bold; margin-top: 16px; margin-bottom: 5px; }
         h3 { font-size: 10.5pt; font-weight: bold; margin-top: 16px; margin-bottom: 3px; }
         h4 { font-size: 9pt; font-weight: bold; margin-top: 8px; margin-bottom: 2px; }
-        ul, ol { margin-top: 0px; margin-bottom: 4px; }
+        ul, ol { margin-top: 0px; margin-bottom: 8px; }
         li { margin-bottom: 2px; }
         .under-title { font-size: 11pt; color: #555555; margin-bottom: 6px; }
         .practice { font-size: 11pt; font-weight: bold; color: #a31f1a; }
@@ -34,10 +34,12 @@ QString styleSheet() {
         table.small td, table.small th { font-size: 7.5pt; }
         p.small { font-size: 7.5pt; }
         .in-cell { margin-top: 0px; margin-bottom: 2px; }
+        .unbroken { white-space: nowrap; }
         table.lines { border-collapse: collapse; }
         table.lines th { border-bottom: 1.2px solid #1a1a1a; vertical-align: bottom; }
         table.lines td { border-bottom: 0.5px solid #aaaaaa; vertical-align: top; }
         td { vertical-align: top; }
+        .room-to-sign { font-size: 26pt; }
         td.sign { border-top: 1px solid #1a1a1a; font-size: 8pt; padding-top: 3px; }
     )");
 }

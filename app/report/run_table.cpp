@@ -59,9 +59,8 @@ QString headHtml(bool with_door) {
                QStringLiteral("</th>");
     };
     return QStringLiteral("<thead><tr>") + (with_door ? column("Door", 8) : QString()) +
-           column("Run begun", 17) + column("By", with_door ? 14 : 16) +
-           column("Released", with_door ? 17 : 19) + column("Heel", 7) +
-           column("Marks, seconds after the first", with_door ? 37 : 41) +
+           column("Run begun", 16) + column("By", with_door ? 13 : 15) + column("Released", 22) +
+           column("Heel", 7) + column("Marks, seconds after the first", with_door ? 34 : 40) +
            QStringLiteral("</tr></thead>");
 }
 

@@ -4,9 +4,11 @@
 // never stored with it.
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
@@ -110,6 +112,7 @@ struct RunStarted {
     RunKind kind = RunKind::Closing;
     Release release = Release::LetGo;
     double heel_deg = 0;
+    std::optional<std::string> release_group{}; ///< which the control station released; remote only
 
     bool operator==(const RunStarted&) const = default;
 };
@@ -206,6 +209,13 @@ struct TakenBack {
 using FactBody = std::variant<PersonJoined, WalkdownBegun, WalkdownEnded, Observation, PlateRead,
                               MeasuredValue, RunStarted, Mark, RunEnded, CautionAnswered, Note,
                               Photograph, Deficiency, CouldNotTest, Judgement, TakenBack>;
+
+/// The word by which each kind of fact is written, by the index of its alternative in FactBody.
+inline constexpr std::array<std::string_view, std::variant_size_v<FactBody>> factKindWords{
+    "person-joined", "walkdown-begun",   "walkdown-ended", "observation",
+    "plate-read",    "measured-value",   "run-started",    "mark",
+    "run-ended",     "caution-answered", "note",           "photograph",
+    "deficiency",    "could-not-test",   "judgement",      "taken-back"};
 
 struct Fact {
     Stamp stamp;

@@ -189,7 +189,8 @@ CREATE TABLE run_started (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     run_kind TEXT NOT NULL CHECK (run_kind IN ('closing', 'contact')),
     release TEXT NOT NULL CHECK (release IN ('remote', 'local-1', 'local-2', 'let-go')),
-    heel_deg REAL NOT NULL
+    heel_deg REAL NOT NULL,
+    release_group TEXT
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE mark (

@@ -41,7 +41,7 @@ TEST(FactJson, ClashingNamesAreWrittenApart) {
               head + R"("kind":"mark","run":"r","mark":"half-way","event_ms":4294967295,)"
                      R"("steady_ns":123,"input_device":"touch"})");
     EXPECT_EQ(
-        jsonLineFrom({stamp(), RunStarted{"w", "5-32", RunKind::Contact, Release::Remote, 0.5}}),
+        jsonLineFrom({stamp(), RunStarted{"w", "5-32", RunKind::Contact, Release::Remote, 0.5, {}}}),
         head + R"("kind":"run-started","walkdown":"w","door":"5-32","run_kind":"contact",)"
                R"("release":"remote","heel_deg":0.5})");
 }

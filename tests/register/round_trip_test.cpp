@@ -53,7 +53,7 @@ protected:
 
 TEST_F(RoundTrip, EveryKindOfFactWithEverythingFilledIn) {
     const FactId run =
-        add(RunStarted{m_walkdown, m_door, RunKind::Contact, Release::Remote, -1.25});
+        add(RunStarted{m_walkdown, m_door, RunKind::Contact, Release::Remote, -1.25, "MVZ 2"});
     add(Mark{run, MarkKind::Touched, std::numeric_limits<std::uint32_t>::max(),
              std::numeric_limits<std::int64_t>::max(), InputDevice::Touch,
              std::numeric_limits<std::int64_t>::min()});

@@ -178,6 +178,12 @@ TEST_F(Walk, ThreeDoorsFromRegisterToReport) {
     EXPECT_EQ(sliding.verdict, Verdict::Satisfactory);
     EXPECT_NEAR(*row(sliding, "sliding-rate").value, 1.8 / 12.033, 0.001);
     EXPECT_NEAR(*row(sliding, "alarm-lead").value, 6.4, 1e-9);
+    int remote_of_group = 0;
+    const std::vector<Fact> facts = SqliteRegister::open(path).value()->facts().value();
+    for (const Fact& fact : facts)
+        if (const auto* run = std::get_if<RunStarted>(&fact.body))
+            remote_of_group += run->release_group == "MVZ2-3" ? 1 : 0;
+    EXPECT_EQ(remote_of_group, 1);
 
     // A single leaf that slams: 8 s against 10 s.
     doorScreen().setDoor("7-13");

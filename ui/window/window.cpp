@@ -66,7 +66,9 @@ Window::Window(Round& round, Look& look)
     connect(m_door, &DoorScreen::walkDone, this, &Window::showHome);
     connect(&m_door->bar(), &TopBar::back, this, &Window::showHome);
     connect(m_caution, &CautionScreen::armed, this,
-            [this](const QString& door) { arm(door, Release::Remote, RunKind::Closing); });
+            [this](const QString& door, const QString& group) {
+                arm(door, Release::Remote, RunKind::Closing, group);
+            });
     connect(&m_caution->bar(), &TopBar::back, this, [this] { turnTo(m_door); });
     connect(m_stopwatch, &StopwatchScreen::done, this, [this] { turnTo(m_door); });
     connect(m_stopwatch, &StopwatchScreen::againAsked, this, &Window::time);
@@ -100,8 +102,8 @@ void Window::time(const QString& door, Release release, RunKind kind) {
     }
 }
 
-void Window::arm(const QString& door, Release release, RunKind kind) {
-    if (const Done armed = m_stopwatch->begin(door, release, kind); armed)
+void Window::arm(const QString& door, Release release, RunKind kind, const QString& group) {
+    if (const Done armed = m_stopwatch->begin(door, release, kind, group); armed)
         turnTo(m_stopwatch);
     else
         tell(tr("Not armed"), QString::fromStdString(inOneLine(armed.error())));

@@ -40,7 +40,7 @@ private:
     void showHome();
     void showDoor(const QString& number);
     void time(const QString& door, Release release, RunKind kind);
-    void arm(const QString& door, Release release, RunKind kind);
+    void arm(const QString& door, Release release, RunKind kind, const QString& group = {});
     void printReport(const QString& walkdown);
     void showSettings();
     void nextLight();

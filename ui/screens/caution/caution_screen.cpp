@@ -98,7 +98,7 @@ QWidget* CautionScreen::makeQuestions() {
     m_arm = new QPushButton(tr("Arm the stopwatch ›"));
     m_arm->setObjectName(QStringLiteral("arm"));
     setRole(*m_arm, "primary", true);
-    connect(m_arm, &QPushButton::clicked, this, [this] { emit armed(m_door); });
+    connect(m_arm, &QPushButton::clicked, this, [this] { emit armed(m_door, m_group); });
     keys->addWidget(m_again, 2);
     keys->addWidget(m_arm, 3);
     lines->addLayout(keys);

@@ -28,7 +28,7 @@ public:
     void enter() override;
 
 signals:
-    void armed(const QString& door);
+    void armed(const QString& door, const QString& group);
 
 protected:
     void arrange(bool upright) override;

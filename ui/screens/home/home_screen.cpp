@@ -78,6 +78,8 @@ HomeScreen::HomeScreen(Round& round, QWidget* parent)
 
 void HomeScreen::arrange(bool upright) {
     m_head->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    for (QWidget* card : std::initializer_list<QWidget*>{m_walkdown, m_open_items, m_vessel})
+        m_cards->removeWidget(card);
     m_cards->addWidget(m_walkdown, 0, 0);
     m_cards->addWidget(m_open_items, 0, 1);
     if (upright)

@@ -50,10 +50,9 @@ QWidget* BriefPage::makeBrief() {
     }
     m_brief->setRows(std::move(rows));
     lines->addWidget(m_brief, 1);
-    lines->addWidget(
-        new Lettering(tr("Common practice, no source; the deaths are from accident reports of P&I "
-                         "clubs and flag States. No report on a fire door was found."),
-                      TextSize::Small, Ink::Muted));
+    lines->addWidget(new Lettering(
+        tr("Common practice, no source. Deaths: accident reports of P&I clubs and flag States."),
+        TextSize::Small, Ink::Muted));
     return side;
 }
 
@@ -140,6 +139,10 @@ QPushButton* BriefPage::firstKey() const {
 
 void BriefPage::setUpright(bool upright) {
     m_sides->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_sides->setStretch(0, upright ? 12 : 4);
+    m_sides->setStretch(1, upright ? 11 : 3);
+    for (QPushButton* key : {m_back, m_begin}) // upright the rows need the room
+        setRole(*key, key == m_begin ? "primary" : "plain", !upright);
 }
 
 void BriefPage::lookChanged() {

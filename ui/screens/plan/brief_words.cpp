@@ -20,9 +20,9 @@ std::vector<BriefPart> briefParts() {
              "a radio that was tried just now. Nothing loose that a leaf can catch.")},
         {Brief::tr("What can crush whom"),
          Brief::tr(
-             "Leading edges, meeting stiles and pockets crush hands, feet and heads: keep off "
-             "them. Nobody walks through a moving door. Most published crush deaths are at "
-             "powered watertight doors, passed before they were fully open.")},
+             "Edges, meeting stiles and pockets crush hands, feet and heads: keep off. Nobody "
+             "walks through a moving door. Most published crush deaths are at powered watertight "
+             "doors, passed before they were fully open.")},
         {Brief::tr("People kept apart"),
          Brief::tr(
              "Passengers, children, carts and cables are clear of every door of the release "

@@ -93,7 +93,8 @@ void ChoiceKeys::arrange() {
     const bool all = count() <= m_at_once + 1;
     const int past = all ? count() : std::min(m_first + m_at_once, count());
     // All of one height, that of the longest words.
-    const int inside = width() / m_columns - 2 * sizes().gap - int(mm(3));
+    const int inside = (width() - (m_columns - 1) * sizes().gap) / m_columns -
+                       2 * (sizes().border + int(mm(1))) - 2;
     int height = sizes().target;
     for (const QPushButton* each : m_keys)
         height =

@@ -6,7 +6,7 @@
 
 namespace latchround::ui {
 
-Done RunRecorder::begin(const QString& door, Release release, RunKind kind) {
+Done RunRecorder::begin(const QString& door, Release release, RunKind kind, const QString& group) {
     const GradedDoor* graded = m_round.door(door);
     if (!graded)
         return tl::unexpected(Complaint{door.toStdString(), "is not a door of this walkdown", {}});
@@ -17,6 +17,7 @@ Done RunRecorder::begin(const QString& door, Release release, RunKind kind) {
     m_door = door;
     m_release = release;
     m_kind = kind;
+    m_group = group;
     m_run = m_round.newId();
     m_sequence = sequenceOf(*graded->door, release, kind);
     return {};
@@ -71,10 +72,13 @@ Mark RunRecorder::markOf(MarkKind kind, const MarkPress& press) const {
 }
 
 void RunRecorder::addStart(std::vector<Entry>& entries) {
-    if (!record())
-        entries.push_back({RunStarted{m_round.walkdown()->id, m_door.toStdString(), m_kind,
-                                      m_release, m_round.heel_deg()},
-                           std::nullopt, m_run});
+    if (record())
+        return;
+    RunStarted start{m_round.walkdown()->id, m_door.toStdString(), m_kind, m_release,
+                     m_round.heel_deg()};
+    if (!m_group.isEmpty())
+        start.release_group = m_group.toStdString();
+    entries.push_back({std::move(start), std::nullopt, m_run});
 }
 
 bool RunRecorder::wouldComplete(MarkKind kind) const {

@@ -16,7 +16,8 @@ public:
         : m_round(round) {}
 
     /// A new run. Refused for a remote release whose cautions do not all stand confirmed.
-    Done begin(const QString& door, Release release, RunKind kind);
+    /// `group`: the release group that moves with it; empty for a release at the door.
+    Done begin(const QString& door, Release release, RunKind kind, const QString& group = {});
 
     Release release() const { return m_release; }
     RunKind kind() const { return m_kind; }
@@ -50,6 +51,7 @@ private:
     QString m_door;
     Release m_release = Release::LetGo;
     RunKind m_kind = RunKind::Closing;
+    QString m_group;
     FactId m_run;
     std::vector<SequenceStep> m_sequence;
 };

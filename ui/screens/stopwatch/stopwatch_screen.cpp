@@ -141,8 +141,9 @@ QWidget* StopwatchScreen::makeKeys() {
     return strip;
 }
 
-Done StopwatchScreen::begin(const QString& door, Release release, RunKind kind) {
-    const Done may = m_recorder.begin(door, release, kind);
+Done StopwatchScreen::begin(const QString& door, Release release, RunKind kind,
+                            const QString& group) {
+    const Done may = m_recorder.begin(door, release, kind, group);
     if (!may)
         return may;
     const GradedDoor* graded = round().door(door);

@@ -27,7 +27,7 @@ public:
     explicit StopwatchScreen(Round& round, QWidget* parent = nullptr);
 
     /// A new run. Complains, and shows nothing new, where it may not be armed.
-    Done begin(const QString& door, Release release, RunKind kind);
+    Done begin(const QString& door, Release release, RunKind kind, const QString& group = {});
     void enter() override;
 
 signals:

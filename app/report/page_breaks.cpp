@@ -1,0 +1,103 @@
+#include "app/report/page_breaks.h"
+
+#include <algorithm>
+
+#include <QAbstractTextDocumentLayout>
+#include <QTextBlock>
+#include <QTextCursor>
+#include <QTextDocument>
+#include <QTextTable>
+
+namespace latchround::report {
+
+namespace {
+
+/// Space a heading wants below its upper edge.
+double wantedBelow_mm(int heading_level) {
+    return heading_level <= 2 ? 45 : heading_level == 3 ? 40 : 20;
+}
+
+/// A row higher than this part of a page may be split.
+constexpr double highest_whole_row = 0.6;
+
+class PageBreaks {
+public:
+    PageBreaks(QTextDocument& document, double dots_per_mm)
+        : m_document(document)
+        , m_size(document.pageSize())
+        , m_dots_per_mm(dots_per_mm) {}
+
+    void heading(const QTextBlock& block) {
+        const double top = rectOf(block).top();
+        const double room_mm = (pageEnd(top) - top) / m_dots_per_mm;
+        const bool at_page_top = top - pageEnd(top) + m_size.height() < m_dots_per_mm;
+        if (at_page_top || room_mm >= wantedBelow_mm(block.blockFormat().headingLevel()))
+            return;
+        QTextBlockFormat format = block.blockFormat();
+        format.setPageBreakPolicy(QTextFormat::PageBreak_AlwaysBefore);
+        QTextCursor(block).setBlockFormat(format);
+        layOutAgain();
+    }
+
+    void row(const QTextTable& table, int row) {
+        double top = rectOf(table.cellAt(row, 0).firstCursorPosition().block()).top();
+        double bottom = top;
+        for (int column = 0; column < table.columns(); ++column) {
+            const QTextTableCell cell = table.cellAt(row, column);
+            top = std::min(top, rectOf(cell.firstCursorPosition().block()).top());
+            bottom = std::max(bottom, rectOf(cell.lastCursorPosition().block()).bottom());
+        }
+        const double room = pageEnd(top) - top;
+        if (bottom <= pageEnd(top) || bottom - top > highest_whole_row * m_size.height())
+            return;
+        // Padding that reaches the foot of the page leaves the first line no room there. (A block's
+        // top margin would do nothing: the first one of a cell is not counted.)
+        for (int column = 0; column < table.columns(); ++column) {
+            QTextTableCell cell = table.cellAt(row, column);
+            QTextTableCellFormat format = cell.format().toTableCellFormat();
+            format.setTopPadding(table.format().cellPadding() +
+                                 room / m_dots_per_mm * css_px_per_mm);
+            cell.setFormat(format);
+        }
+        layOutAgain();
+    }
+
+private:
+    static constexpr double css_px_per_mm = 96 / 25.4;
+
+    QRectF rectOf(const QTextBlock& block) const {
+        return m_document.documentLayout()->blockBoundingRect(block);
+    }
+    double pageEnd(double y) const { return (int(y / m_size.height()) + 1) * m_size.height(); }
+
+    /// What follows a change is patched up wrongly after a table; a new page size makes it anew.
+    void layOutAgain() {
+        m_document.setPageSize(QSizeF(m_size.width(), m_size.height() + 1));
+        m_document.setPageSize(m_size);
+    }
+
+    QTextDocument& m_document;
+    QSizeF m_size;
+    double m_dots_per_mm;
+};
+
+} // namespace
+
+void keepTogether(QTextDocument& document, double dots_per_mm) {
+    PageBreaks breaks(document, dots_per_mm);
+    for (QTextBlock block = document.begin(); block.isValid(); block = block.next()) {
+        if (block.blockFormat().headingLevel() > 0) {
+            breaks.heading(block);
+            continue;
+        }
+        const QTextTable* table = QTextCursor(block).currentTable();
+        if (!table)
+            continue;
+        const QTextTableCell cell = table->cellAt(block.position());
+        const bool begins_row = cell.column() == 0 && cell.firstCursorPosition().block() == block;
+        if (begins_row && cell.row() >= table->format().headerRowCount())
+            breaks.row(*table, cell.row());
+    }
+}
+
+} // namespace latchround::report

@@ -1,0 +1,226 @@
+// latchround-cli as a shell sees it: the built program, its two streams and its exit code.
+#include <algorithm>
+
+#include <QFile>
+#include <QFileInfo>
+#include <QProcess>
+#include <QTemporaryDir>
+
+#include <gmock/gmock.h>
+#include <nlohmann/json.hpp>
+
+namespace latchround {
+
+namespace {
+
+using ::testing::HasSubstr;
+using ::testing::Not;
+using ::testing::StartsWith;
+
+struct Said {
+    int exit_code = -1;
+    std::string out;
+    std::string err;
+};
+
+Said run(const QStringList& arguments) {
+    QProcess program;
+    program.start(QStringLiteral(LATCHROUND_CLI), arguments);
+    EXPECT_TRUE(program.waitForFinished(120000));
+    EXPECT_EQ(program.exitStatus(), QProcess::NormalExit) << "it crashed";
+    return {program.exitCode(), program.readAllStandardOutput().toStdString(),
+            program.readAllStandardError().toStdString()};
+}
+
+long lines(const std::string& text) {
+    return std::count(text.begin(), text.end(), '\n');
+}
+
+QByteArray bytesAt(const QString& path) {
+    QFile file(path);
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << path.toStdString();
+    return file.readAll();
+}
+
+class Cli : public ::testing::Test {
+protected:
+    QString at(const char* name) const { return m_folder.filePath(QString::fromLatin1(name)); }
+    QString put(const char* name, const QByteArray& bytes) const {
+        QFile file(at(name));
+        EXPECT_TRUE(file.open(QIODevice::WriteOnly));
+        file.write(bytes);
+        return at(name);
+    }
+    static QString sample(const char* file) {
+        return QStringLiteral(LATCHROUND_SOURCE "/sample_vessels/ternwick-lass/") +
+               QString::fromLatin1(file);
+    }
+    QString imported() const {
+        const QString path = at("ternwick.db");
+        const Said said = run({"register", "import", sample("register.csv"), "--into", path,
+                               "--history", sample("history.jsonl")});
+        EXPECT_EQ(said.exit_code, 0) << said.err;
+        return path;
+    }
+
+private:
+    QTemporaryDir m_folder;
+};
+
+} // namespace
+
+TEST_F(Cli, ChecksARegisterFileAndCountsItsDoors) {
+    const Said said = run({"register", "check", sample("register.csv")});
+    EXPECT_EQ(said.exit_code, 0) << said.err;
+    const auto answer = nlohmann::json::parse(said.out);
+    EXPECT_EQ(answer["doors"], 9);
+    EXPECT_EQ(answer["vessel"], "Ternwick Lass");
+    EXPECT_EQ(said.err, "");
+}
+
+TEST_F(Cli, NamesEveryFaultOfARegisterFileOnALineOfItsOwn) {
+    QByteArray csv = bytesAt(sample("register.csv"));
+    csv.replace("door,1-01,1,", "door,1-01,77,")
+        .replace(",engine room,single,", ",nowhere,single,");
+    const Said said = run({"register", "check", put("bad.csv", csv)});
+    EXPECT_EQ(said.exit_code, 2);
+    EXPECT_EQ(said.out, "");
+    EXPECT_EQ(lines(said.err), 2) << said.err;
+    EXPECT_THAT(said.err, StartsWith(at("bad.csv").toStdString() + " line "));
+}
+
+TEST_F(Cli, RefusesRubbishWithoutACrash) {
+    const QString rubbish = put("rubbish", QByteArray("\x00\xff\xfe{[\"", 7).repeated(50));
+    for (const QStringList& arguments :
+         {QStringList{"register", "check", rubbish}, QStringList{"grade", rubbish},
+          QStringList{"walkdown", rubbish}, QStringList{"register", "export", rubbish, "--to", "-"},
+          QStringList{"report", rubbish, "--to", at("x.pdf")},
+          QStringList{"register", "check", at("missing.csv")},
+          QStringList{"--catalogue", rubbish, "grade", rubbish}}) {
+        const Said said = run(arguments);
+        EXPECT_EQ(said.exit_code, 2) << arguments.join(' ').toStdString();
+        EXPECT_GE(lines(said.err), 1);
+        EXPECT_THAT(said.err, Not(HasSubstr("terminate called")));
+        EXPECT_EQ(said.out, "");
+    }
+    EXPECT_FALSE(QFileInfo::exists(at("x.pdf")));
+}
+
+TEST_F(Cli, ExplainsAWrongCommandLineInOneLine) {
+    for (const QStringList& arguments :
+         {QStringList{}, QStringList{"open"}, QStringList{"register"}, QStringList{"grade"},
+          QStringList{"walkdown", "x", "--colour"}}) {
+        const Said said = run(arguments);
+        EXPECT_EQ(said.exit_code, 2);
+        EXPECT_EQ(lines(said.err), 1) << said.err;
+    }
+    EXPECT_EQ(run({"--help"}).exit_code, 0);
+    EXPECT_THAT(run({"--version"}).out, StartsWith("latchround-cli "));
+}
+
+TEST_F(Cli, ImportsAndExportsTheSameRegister) {
+    const QString path = imported();
+    const Said said = run({"register", "export", path, "--to", "-"});
+    EXPECT_EQ(said.exit_code, 0) << said.err;
+    EXPECT_EQ(said.out, bytesAt(sample("register.csv")).toStdString());
+    EXPECT_EQ(run({"register", "export", path, "--to", at("out.csv")}).exit_code, 0);
+    EXPECT_EQ(bytesAt(at("out.csv")), bytesAt(sample("register.csv")));
+}
+
+TEST_F(Cli, DryRunMakesNoRegister) {
+    const Said said = run({"register", "import", sample("register.csv"), "--into", at("new.db"),
+                           "--history", sample("history.jsonl"), "--dry-run"});
+    EXPECT_EQ(said.exit_code, 0) << said.err;
+    const auto answer = nlohmann::json::parse(said.out);
+    EXPECT_EQ(answer["dry_run"], true);
+    EXPECT_EQ(answer["facts"], bytesAt(sample("history.jsonl")).count('\n'));
+    EXPECT_FALSE(QFileInfo::exists(at("new.db")));
+}
+
+TEST_F(Cli, LeavesNoHalfRegisterBehindARefusedImport) {
+    QByteArray history = bytesAt(sample("history.jsonl"));
+    const QString broken = put("broken.jsonl", history + "{\"id\":\n");
+    const Said unreadable = run({"register", "import", sample("register.csv"), "--into",
+                                 at("new.db"), "--history", broken});
+    EXPECT_EQ(unreadable.exit_code, 2);
+    EXPECT_THAT(unreadable.err, HasSubstr("broken.jsonl line 794"));
+    EXPECT_FALSE(QFileInfo::exists(at("new.db")));
+
+    // Facts that speak of a walkdown nobody began are readable, and refused by the register.
+    const QString headless = put("headless.jsonl", history.mid(history.lastIndexOf("\n{") + 1));
+    const Said refused = run({"register", "import", sample("register.csv"), "--into", at("new.db"),
+                              "--history", headless});
+    EXPECT_EQ(refused.exit_code, 2);
+    EXPECT_EQ(lines(refused.err), 1) << refused.err;
+    for (const char* name : {"new.db", "new.db-wal", "new.db-shm"})
+        EXPECT_FALSE(QFileInfo::exists(at(name))) << name;
+}
+
+TEST_F(Cli, ALookAtARegisterThatIsNotThereBeginsNone) {
+    EXPECT_EQ(run({"walkdown", at("none.db")}).exit_code, 2);
+    EXPECT_EQ(run({"report", at("none.db"), "--to", at("x.pdf")}).exit_code, 2);
+    EXPECT_FALSE(QFileInfo::exists(at("none.db")));
+}
+
+TEST_F(Cli, ShowsTheLatestWalkdownAsATable) {
+    const Said said = run({"walkdown", imported()});
+    EXPECT_EQ(said.exit_code, 0) << said.err;
+    EXPECT_THAT(said.out, HasSubstr("Ternwick Lass, annual walkdown"));
+    EXPECT_THAT(said.out, HasSubstr("6 of 9 doors done"));
+    EXPECT_THAT(said.out, HasSubstr("Open doors:"));
+    EXPECT_THAT(said.out, HasSubstr("SOLAS 1974 chapter II-2"));
+    for (const char* door : {"1-01", "2-03", "3-02"})
+        EXPECT_THAT(said.out, HasSubstr(std::string("\n") + door + " "));
+}
+
+TEST_F(Cli, GivesAWalkdownAsJsonAndByItsId) {
+    const QString path = imported();
+    const auto latest = nlohmann::json::parse(run({"walkdown", path, "--json"}).out);
+    EXPECT_EQ(latest["doors"].size(), 9u);
+    EXPECT_EQ(latest["walkdown"]["doors"], 9);
+    const std::string first = "01926b28-f7e0-7e2a-8538-4abc7ca55cbf";
+    const auto older = nlohmann::json::parse(
+        run({"walkdown", path, "--json", "--walkdown", QString::fromStdString(first)}).out);
+    EXPECT_EQ(older["walkdown"]["id"], first);
+    EXPECT_NE(latest["walkdown"]["id"], first);
+    const Said unknown = run({"walkdown", path, "--walkdown", "nothing"});
+    EXPECT_EQ(unknown.exit_code, 2);
+    EXPECT_THAT(unknown.err, HasSubstr("'nothing'"));
+}
+
+TEST_F(Cli, PrintsAReport) {
+    const Said said = run({"report", imported(), "--to", at("report.pdf")});
+    EXPECT_EQ(said.exit_code, 0) << said.err;
+    EXPECT_EQ(nlohmann::json::parse(said.out)["doors"], 9);
+    const QByteArray pdf = bytesAt(at("report.pdf"));
+    EXPECT_TRUE(pdf.startsWith("%PDF-"));
+    EXPECT_TRUE(pdf.trimmed().endsWith("%%EOF"));
+}
+
+TEST_F(Cli, ComplainsWhereTheReportCannotBeWritten) {
+    const Said said = run({"report", imported(), "--to", at("no/such/folder/report.pdf")});
+    EXPECT_EQ(said.exit_code, 2);
+    EXPECT_EQ(lines(said.err), 1) << said.err;
+}
+
+TEST_F(Cli, GradesAFile) {
+    const QString file = put("grade.json", R"({"vessel":{"regime":"solas-passenger",
+        "passengers":400,"built":"2012-05-01",
+        "sprinklers":true},"doors":[{"id":"D1","kind":"single","place":"zone-bulkhead",
+        "class":"A-60"}]})");
+    const Said said = run({"grade", file});
+    EXPECT_EQ(said.exit_code, 0) << said.err;
+    EXPECT_EQ(nlohmann::json::parse(said.out)["doors"][0]["id"], "D1");
+}
+
+TEST_F(Cli, UsesTheCatalogueItIsGiven) {
+    const QString own = put("own.json", R"({"edition":"Own list of today","deference":"None.",
+        "rows":[{"id":"painted","words":"Painted","question":"Painted?","check":"seen",
+        "cite":"own","status":"practice","step":"look"}]})");
+    const auto answer =
+        nlohmann::json::parse(run({"walkdown", imported(), "--json", "--catalogue", own}).out);
+    EXPECT_EQ(answer["catalogue"]["edition"], "Own list of today");
+    EXPECT_EQ(answer["doors"][0]["rows"].size(), 1u);
+}
+
+} // namespace latchround
