@@ -12,9 +12,10 @@ namespace latchround::report {
 
 namespace {
 
-/// Space a heading wants below its upper edge.
+/// Space a heading wants below its upper edge: for the first row of its table too, which has no row
+/// above that could be stretched.
 double wantedBelow_mm(int heading_level) {
-    return heading_level <= 2 ? 45 : heading_level == 3 ? 40 : 20;
+    return heading_level <= 2 ? 45 : heading_level == 3 ? 55 : 22;
 }
 
 /// A row higher than this part of a page may be split.
@@ -50,13 +51,13 @@ public:
         const double room = pageEnd(top) - top;
         if (bottom <= pageEnd(top) || bottom - top > highest_whole_row * m_size.height())
             return;
-        // Padding that reaches the foot of the page leaves the first line no room there. (A block's
-        // top margin would do nothing: the first one of a cell is not counted.)
+        // The row above is stretched to the foot of the page. (Stretching this one would leave the
+        // gap above it on the next page, and the first top margin of a cell is not counted.)
         for (int column = 0; column < table.columns(); ++column) {
-            QTextTableCell cell = table.cellAt(row, column);
+            QTextTableCell cell = table.cellAt(row - 1, column);
             QTextTableCellFormat format = cell.format().toTableCellFormat();
-            format.setTopPadding(table.format().cellPadding() +
-                                 room / m_dots_per_mm * css_px_per_mm);
+            format.setBottomPadding(table.format().cellPadding() +
+                                    room / m_dots_per_mm * css_px_per_mm);
             cell.setFormat(format);
         }
         layOutAgain();
@@ -95,7 +96,7 @@ void keepTogether(QTextDocument& document, double dots_per_mm) {
             continue;
         const QTextTableCell cell = table->cellAt(block.position());
         const bool begins_row = cell.column() == 0 && cell.firstCursorPosition().block() == block;
-        if (begins_row && cell.row() >= table->format().headerRowCount())
+        if (begins_row && cell.row() > table->format().headerRowCount())
             breaks.row(*table, cell.row());
     }
 }

@@ -31,6 +31,10 @@ struct FieldFiller {
         if (*rc::gen::arbitrary<bool>())
             member = fireClassWords[*rc::gen::inRange<std::size_t>(0, fireClassWords.size())].value;
     }
+    void operator()(const char*, std::optional<std::string>& member) {
+        if (*rc::gen::arbitrary<bool>())
+            member = *awkwardText();
+    }
     template <class Number>
     void operator()(const char*, std::optional<Number>& member) {
         if (*rc::gen::arbitrary<bool>())

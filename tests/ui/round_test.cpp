@@ -1,0 +1,67 @@
+// What could not be saved waits, in order, and is tried again; nothing is shown as recorded before
+// it is on disk.
+#include <gtest/gtest.h>
+
+#include "tests/ui/memory_register.h"
+
+using namespace latchround;
+using namespace latchround::ui;
+
+namespace {
+
+Observation path(const FactId& walkdown, Answer answer) {
+    return {walkdown, "5-31", "path-clear", Side::None, answer};
+}
+
+} // namespace
+
+TEST(Round, ShowsNothingAsRecordedThatIsNotSaved) {
+    SmallShip ship;
+    const FactId walkdown = ship.begun();
+    Round& round = ship.load();
+    ship.vessel_register.failure = Complaint{"register", "the disk is full", "Free some space."};
+    EXPECT_FALSE(round.record(path(walkdown, Answer::Yes)));
+    EXPECT_EQ(round.waiting(), 1u);
+    EXPECT_EQ(round.whyWaiting().what, "the disk is full");
+    EXPECT_TRUE(round.door("5-31")->evidence.observations.empty());
+}
+
+TEST(Round, SavesWhatWaitedInItsOrderOnceItCan) {
+    SmallShip ship;
+    const FactId walkdown = ship.begun();
+    Round& round = ship.load();
+    ship.vessel_register.failure = Complaint{"register", "the disk is full", ""};
+    (void)round.record(path(walkdown, Answer::Yes));
+    (void)round.record(path(walkdown, Answer::No));
+    EXPECT_FALSE(round.saveWaiting());
+    EXPECT_EQ(round.waiting(), 2u);
+    ship.vessel_register.failure.reset();
+    const int before = ship.vessel_register.reopened;
+    EXPECT_TRUE(round.saveWaiting());
+    EXPECT_EQ(ship.vessel_register.reopened, before + 1);
+    EXPECT_EQ(round.waiting(), 0u);
+    EXPECT_EQ(ship.vessel_register.transactions.size(), 2u);
+    EXPECT_EQ(round.door("5-31")->evidence.observations.at({"path-clear", Side::None}).body.answer,
+              Answer::No);
+}
+
+TEST(Round, NothingOvertakesWhatWaits) {
+    SmallShip ship;
+    const FactId walkdown = ship.begun();
+    Round& round = ship.load();
+    ship.vessel_register.failure = Complaint{"register", "the disk is full", ""};
+    (void)round.record(path(walkdown, Answer::Yes));
+    ship.vessel_register.failure.reset();
+    EXPECT_FALSE(round.record(path(walkdown, Answer::No)));
+    EXPECT_EQ(round.waiting(), 2u);
+    EXPECT_TRUE(ship.vessel_register.transactions.empty());
+}
+
+TEST(Round, NextOpenDoorGoesOnFromHereAndRound) {
+    SmallShip ship;
+    ship.begun({"5-11", "5-31", "7-02"});
+    Round& round = ship.load();
+    EXPECT_EQ(round.nextOpenDoor(), "5-11");
+    EXPECT_EQ(round.nextOpenDoor("5-31"), "7-02");
+    EXPECT_EQ(round.nextOpenDoor("7-02"), "5-11");
+}
