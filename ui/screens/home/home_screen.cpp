@@ -1,6 +1,5 @@
 #include "ui/screens/home/home_screen.h"
 
-#include <QGridLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -22,7 +21,8 @@ HomeScreen::HomeScreen(Round& round, QWidget* parent)
     : Screen(round, parent)
     , m_lines(new QVBoxLayout(page()))
     , m_head(new QBoxLayout(QBoxLayout::LeftToRight))
-    , m_cards(new QGridLayout)
+    , m_cards(new QBoxLayout(QBoxLayout::LeftToRight))
+    , m_now(new QHBoxLayout)
     , m_profile_card(new Card)
     , m_profile(new ZoneProfile)
     , m_walkdown(new WalkdownCard(round))
@@ -44,6 +44,10 @@ HomeScreen::HomeScreen(Round& round, QWidget* parent)
     profile_lines->addWidget(m_profile);
     m_lines->addWidget(m_profile_card, 6);
     m_lines->addLayout(m_cards, 5);
+    m_cards->addLayout(m_now);
+    m_now->addWidget(m_walkdown, 1);
+    m_now->addWidget(m_open_items, 1);
+    m_cards->addWidget(m_vessel);
     m_lines->addWidget(m_foot);
     for (Card* card : std::initializer_list<Card*>{m_walkdown, m_open_items, m_vessel})
         card->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
@@ -78,18 +82,10 @@ HomeScreen::HomeScreen(Round& round, QWidget* parent)
 
 void HomeScreen::arrange(bool upright) {
     m_head->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
-    for (QWidget* card : std::initializer_list<QWidget*>{m_walkdown, m_open_items, m_vessel})
-        m_cards->removeWidget(card);
-    m_cards->addWidget(m_walkdown, 0, 0);
-    m_cards->addWidget(m_open_items, 0, 1);
-    if (upright)
-        m_cards->addWidget(m_vessel, 1, 0, 1, 2);
-    else
-        m_cards->addWidget(m_vessel, 0, 2);
-    for (int column = 0; column < 3; ++column)
-        m_cards->setColumnStretch(column, upright && column == 2 ? 0 : 1);
-    m_cards->setRowStretch(0, 6);
-    m_cards->setRowStretch(1, upright ? 5 : 0);
+    m_cards->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_cards->setStretch(0, upright ? 6 : 2);
+    m_cards->setStretch(1, upright ? 5 : 1);
+    m_cards->setSpacing(upright ? sizes().gap : sizes().main_gap);
     m_lines->setStretchFactor(m_profile_card, 6);
     m_lines->setStretchFactor(m_cards, upright ? 9 : 5);
     showBoundaries();
@@ -99,8 +95,8 @@ void HomeScreen::lookChanged() {
     Screen::lookChanged();
     m_lines->setSpacing(sizes().gap);
     m_head->setSpacing(sizes().gap / 2);
-    m_cards->setHorizontalSpacing(sizes().main_gap);
-    m_cards->setVerticalSpacing(sizes().gap);
+    m_now->setSpacing(sizes().main_gap);
+    m_cards->setSpacing(isUpright() ? sizes().gap : sizes().main_gap);
 }
 
 void HomeScreen::enter() {

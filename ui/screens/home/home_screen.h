@@ -7,7 +7,7 @@
 #include "ui/screens/screen.h"
 
 class QBoxLayout;
-class QGridLayout;
+class QHBoxLayout;
 class QVBoxLayout;
 
 namespace latchround::ui {
@@ -49,7 +49,8 @@ private:
     std::set<FactId> m_told; ///< unfinished runs that were reported
     QVBoxLayout* m_lines;
     QBoxLayout* m_head;
-    QGridLayout* m_cards;
+    QBoxLayout* m_cards;
+    QHBoxLayout* m_now; ///< the walkdown and what is open in it
     Card* m_profile_card;
     ZoneProfile* m_profile;
     WalkdownCard* m_walkdown;
