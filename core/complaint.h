@@ -27,12 +27,15 @@ using Result = tl::expected<T, Complaint>;
 template <class T>
 using Checked = tl::expected<T, Complaints>;
 
-/// One line for a person: "where: what. remedy".
+/// One line for a person: "where: what. Remedy".
 inline std::string inOneLine(const Complaint& complaint) {
     std::string line = complaint.where.empty() ? std::string{} : complaint.where + ": ";
     line += complaint.what;
-    if (!complaint.remedy.empty())
-        line += " " + complaint.remedy;
+    if (!complaint.remedy.empty()) {
+        const bool ended =
+            !line.empty() && std::string(".:;!?").find(line.back()) != std::string::npos;
+        line += (ended ? " " : ". ") + complaint.remedy;
+    }
     return line;
 }
 

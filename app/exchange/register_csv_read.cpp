@@ -113,6 +113,7 @@ private:
         if (firstByteNotUtf8(kind))
             return; // complained of as that
         std::vector<std::string_view> known;
+        known.reserve(arrangementTableWords.size());
         for (const auto& entry : arrangementTableWords)
             known.push_back(entry.word);
         std::string remedy = didYouMean(kind, known);

@@ -80,17 +80,19 @@ private:
     Index keysOf(Table table, const std::vector<T>& rows, std::string T::*key,
                  const std::string& field, const std::string& noun) {
         Index first;
+        const std::string missing = "the " + noun + " has no " + field;
+        const std::string own = "Give every " + noun + " its own " + field;
+        const std::string with_blanks = " has blanks around its " + field;
+        const auto named = [&](const std::string& name) { return noun + " " + quoted(name); };
         for (std::size_t i = 0; i < rows.size(); ++i) {
             const std::string& name = rows[i].*key;
             if (name.empty())
-                add(table, i, field, "the " + noun + " has no " + field,
-                    "Give every " + noun + " its own " + field + ".");
+                add(table, i, field, missing, own + ".");
             else if (isBlank(name.front()) || isBlank(name.back()))
-                add(table, i, field, noun + " " + quoted(name) + " has blanks around its " + field,
-                    "Take the blanks away.");
+                add(table, i, field, named(name) + with_blanks, "Take the blanks away.");
             else if (!first.emplace(name, i).second)
-                add(table, i, field, noun + " " + quoted(name) + " is there twice",
-                    "Give every " + noun + " its own " + field + ", or take one row out.");
+                add(table, i, field, named(name) + " is there twice",
+                    own + ", or take one row out.");
         }
         return first;
     }

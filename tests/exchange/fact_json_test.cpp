@@ -40,10 +40,10 @@ TEST(FactJson, ClashingNamesAreWrittenApart) {
     EXPECT_EQ(jsonLineFrom({stamp(), mark}),
               head + R"("kind":"mark","run":"r","mark":"half-way","event_ms":4294967295,)"
                      R"("steady_ns":123,"input_device":"touch"})");
-    EXPECT_EQ(
-        jsonLineFrom({stamp(), RunStarted{"w", "5-32", RunKind::Contact, Release::Remote, 0.5, {}}}),
-        head + R"("kind":"run-started","walkdown":"w","door":"5-32","run_kind":"contact",)"
-               R"("release":"remote","heel_deg":0.5})");
+    EXPECT_EQ(jsonLineFrom(
+                  {stamp(), RunStarted{"w", "5-32", RunKind::Contact, Release::Remote, 0.5, {}}}),
+              head + R"("kind":"run-started","walkdown":"w","door":"5-32","run_kind":"contact",)"
+                     R"("release":"remote","heel_deg":0.5})");
 }
 
 TEST(FactJson, SupersedesStandsAfterTheDevice) {
@@ -71,7 +71,7 @@ TEST(FactJson, FaultsAreNamedByPointer) {
     EXPECT_THAT(fault(R"("kind":"smell"})"), HasSubstr("at /kind"));
     EXPECT_THAT(fault(R"("kind":"taken-back","reason":7})"), HasSubstr("at /reason"));
     EXPECT_THAT(fault(R"("kind":"taken-back","reason":"","raeson":""})"),
-                HasSubstr("at /raeson: this field is not known here Did you mean \"reason\"?"));
+                HasSubstr("at /raeson: this field is not known here. Did you mean \"reason\"?"));
     EXPECT_THAT(fault(R"("kind":"taken-back","reason":"","reason":"x"})"),
                 HasSubstr("at /reason: this field is given twice"));
     EXPECT_THAT(fault(R"("kind":"mark","run":"r","mark":"shut","input_device":"key",)"

@@ -62,7 +62,7 @@ TEST(GradeFaults, MissingFields) {
 
 TEST(GradeFaults, UnknownFieldsSuggestTheNearOne) {
     expectOne("\"hose_port\"", "\"hoseport\"",
-              "/doors/0/hoseport: this field is not known here Did you mean \"hose_port\"?");
+              "/doors/0/hoseport: this field is not known here. Did you mean \"hose_port\"?");
     expectOne("\"vessel\"", "\"x/y~\": 1, \"vessel\"", "/x~1y~0: ");
     expectOne("\"half-way\"", "\"halfway\"", "/doors/0/runs/0/marks/halfway: ");
 }

@@ -209,4 +209,29 @@ TEST(WalkdownReport, PrintsAWalkdownWithoutDoors) {
                 HasSubstr("No door of the register is on this walkdown."));
 }
 
+// Page breaks are set after a first layout; a wrong second one would swallow what stands near them.
+TEST(WalkdownReport, LosesNoHeadingOverManyPages) {
+    SampleWalkdown sample;
+    WalkdownBegun plan;
+    for (int number = 100; number < 160; ++number) {
+        Door door = sample.arrangement.doors[1];
+        door.number = "9-" + std::to_string(number);
+        plan.doors.push_back(door.number);
+        sample.arrangement.doors.push_back(door);
+    }
+    sample.walkdown = sample.add(plan);
+    for (const std::string& door : plan.doors) {
+        sample.add(Observation{sample.walkdown, door, "no-hook", Side::None, Answer::No});
+        sample.addRun(door, Release::LetGo, {{MarkKind::LeafMoves, 0}, {MarkKind::Shut, 14.25}});
+    }
+    const QString text = flowingText(printed(sample));
+    for (const std::string& door : plan.doors) {
+        const QString heading = QStringLiteral("Door %1, unsat").arg(QString::fromStdString(door));
+        EXPECT_EQ(text.count(heading), 1) << door;
+    }
+    for (const char* heading : {" Details ", " Cautions ", " Signatures "})
+        EXPECT_EQ(text.count(QString::fromLatin1(heading)), 1) << heading;
+    EXPECT_EQ(text.count(QStringLiteral(" Runs Run begun ")), 60);
+}
+
 } // namespace latchround

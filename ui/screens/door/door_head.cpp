@@ -16,6 +16,10 @@ QString classWords(std::optional<FireClass> fire_class) {
                : QString();
 }
 
+bool tooWeak(const std::optional<FireClass>& has, const std::optional<FireClass>& asked) {
+    return has && asked && !suits(*has, *asked);
+}
+
 QString plateWords(const GradedDoor& door) {
     if (!door.evidence.plate)
         return DoorHead::tr("not read");
@@ -36,12 +40,12 @@ void DoorHead::setDoor(const GradedDoor& door) {
     m_number = QString::fromStdString(door.door->number);
     const std::optional<FireClass> asked =
         door.boundary ? door.boundary->required : std::optional<FireClass>{};
-    const std::optional<FireClass> plate =
-        door.evidence.plate ? door.evidence.plate->body.fire_class : std::optional<FireClass>{};
-    m_chips = {{tr("plate"), plateWords(door), plate && asked && !suits(*plate, *asked)},
-               {tr("register"), classWords(door.door->fire_class),
-                asked && !suits(door.door->fire_class, *asked)},
-               {tr("boundary"), asked ? classWords(asked) : tr("not known"), false}};
+    const bool plate_weak =
+        door.evidence.plate && tooWeak(door.evidence.plate->body.fire_class, asked);
+    m_chips = {
+        {tr("plate"), plateWords(door), plate_weak},
+        {tr("register"), classWords(door.door->fire_class), tooWeak(door.door->fire_class, asked)},
+        {tr("boundary"), asked ? classWords(asked) : tr("not known"), false}};
     if (door.door->opening_m > 0)
         m_chips.push_back({tr("opening"),
                            tr("%1 m").arg(locale().toString(door.door->opening_m, 'f', 2)), false});

@@ -17,13 +17,29 @@
 
 namespace latchround::ui {
 
+namespace {
+
+/// Narrower margins above and below: the profile keeps room of its own there.
+class ProfileCard : public Card {
+public:
+    ProfileCard() { ProfileCard::lookChanged(); }
+
+protected:
+    void lookChanged() override {
+        Card::lookChanged();
+        setContentsMargins(sizes().pad, sizes().gap / 2, sizes().pad, sizes().gap / 2);
+    }
+};
+
+} // namespace
+
 HomeScreen::HomeScreen(Round& round, QWidget* parent)
     : Screen(round, parent)
     , m_lines(new QVBoxLayout(page()))
     , m_head(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_cards(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_now(new QHBoxLayout)
-    , m_profile_card(new Card)
+    , m_profile_card(new ProfileCard)
     , m_profile(new ZoneProfile)
     , m_walkdown(new WalkdownCard(round))
     , m_open_items(new OpenItemsCard(round))
@@ -86,7 +102,7 @@ void HomeScreen::arrange(bool upright) {
     m_cards->setStretch(0, upright ? 6 : 2);
     m_cards->setStretch(1, upright ? 5 : 1);
     m_cards->setSpacing(upright ? sizes().gap : sizes().main_gap);
-    m_lines->setStretchFactor(m_profile_card, 6);
+    m_lines->setStretchFactor(m_profile_card, upright ? 7 : 9);
     m_lines->setStretchFactor(m_cards, upright ? 9 : 5);
     showBoundaries();
 }
@@ -94,6 +110,8 @@ void HomeScreen::arrange(bool upright) {
 void HomeScreen::lookChanged() {
     Screen::lookChanged();
     m_lines->setSpacing(sizes().gap);
+    // On a small window the keys below keep their size and the picture gives way.
+    m_profile->setMinimumHeight(int(mm(30)));
     m_head->setSpacing(sizes().gap / 2);
     m_now->setSpacing(sizes().main_gap);
     m_cards->setSpacing(isUpright() ? sizes().gap : sizes().main_gap);

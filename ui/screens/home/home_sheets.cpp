@@ -3,8 +3,8 @@
 #include <algorithm>
 
 #include <QHBoxLayout>
-#include <QListWidget>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "ui/look/touch_style.h"
@@ -196,16 +196,20 @@ void HomeSheets::tellFaults(const Complaints& faults) {
     auto* sheet =
         new Sheet(m_over, faults.size() == 1 ? tr("Not taken in: one fault")
                                              : tr("Not taken in: %1 faults").arg(faults.size()));
-    auto* list = new QListWidget;
-    list->setObjectName(QStringLiteral("register-faults"));
-    list->setFrameShape(QFrame::NoFrame);
-    list->setWordWrap(true);
-    list->setResizeMode(QListView::Adjust);
-    list->setSelectionMode(QAbstractItemView::NoSelection);
-    list->setFont(textFont(TextSize::Body, lookOf(m_over).sizes));
-    list->setAccessibleName(tr("Faults of the register"));
+    QStringList lines;
     for (const Complaint& fault : faults)
-        list->addItem(QString::fromStdString(inOneLine(fault)));
+        lines << QString::fromStdString(inOneLine(fault));
+    auto* text = new Lettering(lines.join(QStringLiteral("\n\n")), TextSize::Body);
+    text->setObjectName(QStringLiteral("register-faults"));
+    text->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    auto* list = new QScrollArea;
+    list->setWidget(text);
+    list->setWidgetResizable(true);
+    list->viewport()->setAutoFillBackground(false); // the sheet's own shows through
+    text->setAutoFillBackground(false);
+    list->setFrameShape(QFrame::NoFrame);
+    list->setFocusPolicy(Qt::StrongFocus); // the arrow keys move it
+    list->setAccessibleName(tr("Faults of the register"));
     list->setMinimumHeight(std::min(listHeight(), 120 + 60 * int(faults.size())));
     scrollByTouch(*list);
     sheet->setContent(list);

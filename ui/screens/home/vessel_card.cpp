@@ -89,7 +89,6 @@ void VesselCard::refresh(bool regraded) {
     if (before)
         setTabOrder(before, m_all);
     m_nothing->setVisible(m_rows.empty());
-    m_all->setText(tr("All %1 ›").arg(m_count));
     m_all->setAccessibleName(tr("All %1 walkdowns").arg(m_count));
     m_place->setVisible(!m_rows.empty());
     m_place->setMinimumHeight(m_rows.empty() ? 0 : m_rows.front()->minimumSizeHint().height());
@@ -113,6 +112,11 @@ void VesselCard::fill() {
             room = -1;
     }
     m_all->setVisible(shown < m_count);
+    const QString whole = tr("All %1 walkdowns ›").arg(m_count);
+    const int key_width = (contentsRect().width() - 2 * sizes().gap) / 3 - int(mm(4));
+    m_all->setText(m_all->fontMetrics().horizontalAdvance(whole) <= key_width
+                       ? whole
+                       : tr("All %1 ›").arg(m_count));
 }
 
 void VesselCard::lookChanged() {

@@ -80,7 +80,7 @@ void WalkdownCard::refresh() {
         m_aim->setText(tr("Nothing was tested yet with this register."));
     } else if (under_way) {
         const Stamp& begun = walkdown->begun_by;
-        m_aim->setText(tr("%1: %2. Begun %3 at %4 by %5")
+        m_aim->setText(tr("%1, %2. Begun %3 at %4 by %5")
                            .arg(aimWords(walkdown->plan), doorCountWords(tally.doors),
                                 dayWords(begun.when), clockWords(begun.when),
                                 nameOf(m_round.ledger(), begun.person)));
@@ -118,6 +118,7 @@ void WalkdownCard::lookChanged() {
     m_main->setMaximumHeight(sizes().main_target);
     m_main->setFont(font(TextSize::Lead, true));
     for (const Figure& each : m_figures) {
+        each.figure->setFixedHeight(int(mm(9))); // read at arm's length, and no higher
         QPalette inks = each.figure->palette();
         inks.setColor(QPalette::WindowText, colours().*each.colour);
         each.figure->setPalette(inks);

@@ -36,8 +36,11 @@ QString clockWords(const Moment& moment) {
 }
 
 QString aimWords(const WalkdownBegun& plan) {
-    return tr(QT_TRANSLATE_NOOP("Walkdown", "%1 walkdown, %2"))
-        .arg(purposeWords(plan.purpose), QString::fromStdString(plan.scope));
+    const QString purpose = purposeWords(plan.purpose);
+    const QString scope = QString::fromStdString(plan.scope);
+    if (scope.startsWith(purpose)) // "quarterly: zone bulkheads" says both
+        return scope;
+    return tr(QT_TRANSLATE_NOOP("Walkdown", "%1, %2")).arg(purpose, scope);
 }
 
 QString nameOf(const Ledger& ledger, const FactId& person) {

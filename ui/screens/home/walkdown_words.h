@@ -13,7 +13,7 @@ QDateTime shipTime(const Moment& moment);
 QString dayWords(const Moment& moment);   ///< "25 Nov 2026"
 QString clockWords(const Moment& moment); ///< "09:05"
 
-/// "annual walkdown, all doors".
+/// "annual, all doors".
 QString aimWords(const WalkdownBegun& plan);
 /// Name of a person by id; the id itself where nobody of that id joined.
 QString nameOf(const Ledger& ledger, const FactId& person);

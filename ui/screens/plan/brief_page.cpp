@@ -1,5 +1,7 @@
 #include "ui/screens/plan/brief_page.h"
 
+#include <algorithm>
+
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -15,6 +17,7 @@ namespace latchround::ui {
 
 BriefPage::BriefPage(Round& round, PlanDraft& draft, QWidget* parent)
     : Part(parent)
+    , m_round(round)
     , m_draft(draft)
     , m_sheets(new PlanSheets(round, draft, this))
     , m_sides(new QBoxLayout(QBoxLayout::LeftToRight, this)) {
@@ -102,6 +105,9 @@ void BriefPage::refresh() {
 }
 
 QString BriefPage::whatIsMissing() const {
+    if (m_round.personName().isEmpty() &&
+        std::ranges::find(m_draft.joined, m_round.person(), &Person::id) == m_draft.joined.end())
+        return tr("Say first, in the plan, who records.");
     for (int i = 0; i < agreed_count; ++i)
         if (m_draft.agreed[i].empty())
             return tr("Not agreed yet: %1.").arg(agreedTitle(Agreed(i)).toLower());
@@ -141,11 +147,18 @@ void BriefPage::setUpright(bool upright) {
     m_sides->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_sides->setStretch(0, upright ? 12 : 4);
     m_sides->setStretch(1, upright ? 11 : 3);
-    for (QPushButton* key : {m_back, m_begin}) // upright the rows need the room
-        setRole(*key, key == m_begin ? "primary" : "plain", !upright);
+    m_upright = upright;
+    sizeKeys();
+}
+
+/// Upright the rows need the room.
+void BriefPage::sizeKeys() {
+    for (QPushButton* key : {m_back, m_begin})
+        key->setFixedHeight(m_upright ? sizes().target : sizes().main_target);
 }
 
 void BriefPage::lookChanged() {
+    sizeKeys();
     m_sides->setSpacing(sizes().main_gap);
     for (QVBoxLayout* column : m_columns) {
         column->setContentsMargins(0, 0, 0, 0);

@@ -41,11 +41,14 @@ private:
     QWidget* makeAgreed();
     QString whatIsMissing() const;
     void showState();
+    void sizeKeys();
 
+    const Round& m_round;
     PlanDraft& m_draft;
     PlanSheets* m_sheets;
     QString m_waiting;
     QBoxLayout* m_sides;
+    bool m_upright = false;
     std::vector<QVBoxLayout*> m_columns;
     RowPager* m_brief = nullptr;
     std::vector<BriefRow*> m_brief_rows;

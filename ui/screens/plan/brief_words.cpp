@@ -21,8 +21,8 @@ std::vector<BriefPart> briefParts() {
         {Brief::tr("What can crush whom"),
          Brief::tr(
              "Edges, meeting stiles and pockets crush hands, feet and heads: keep off. Nobody "
-             "walks through a moving door. Most published crush deaths are at powered watertight "
-             "doors, passed before they were fully open.")},
+             "walks through a moving door. Most published crush deaths: powered watertight doors "
+             "passed before fully open.")},
         {Brief::tr("People kept apart"),
          Brief::tr(
              "Passengers, children, carts and cables are clear of every door of the release "

@@ -89,7 +89,7 @@ void ChoiceKeys::show() {
 }
 
 void ChoiceKeys::arrange() {
-    m_columns = std::clamp(int(width() / mm(sizes().gloves ? 48 : 38)), 1, 4);
+    m_columns = std::clamp(int(width() / mm(38)), 1, 4);
     const bool all = count() <= m_at_once + 1;
     const int past = all ? count() : std::min(m_first + m_at_once, count());
     // All of one height, that of the longest words.

@@ -68,8 +68,8 @@ QWidget* PlanPage::makeWho() {
     lines->addWidget(m_recorder);
     lines->addWidget(m_team_title);
     lines->addWidget(m_team);
-    lines->addStretch(1);
     lines->addWidget(add, 0, Qt::AlignLeft);
+    lines->addStretch(1);
     connect(m_purpose, &ChoiceKeys::touched, this,
             [this](int index, bool) { m_draft.purpose = Purpose(index); });
     connect(m_recorder, &ChoiceKeys::touched, this, [this](int index, bool) {
@@ -246,10 +246,12 @@ void PlanPage::showNext() {
 
 void PlanPage::setUpright(bool upright) {
     m_sides->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
-    m_profile->setVisible(!upright);
+    m_upright = upright;
+    m_profile->setVisible(!upright && !sizes().gloves); // the keys need the room
 }
 
 void PlanPage::lookChanged() {
+    m_profile->setVisible(!m_upright && !sizes().gloves);
     m_sides->setSpacing(sizes().main_gap);
     for (QVBoxLayout* column : m_columns) {
         column->setContentsMargins(0, 0, 0, 0);

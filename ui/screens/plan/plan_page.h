@@ -45,6 +45,7 @@ private:
     PlanDraft& m_draft;
     PlanSheets* m_sheets;
     QBoxLayout* m_sides;
+    bool m_upright = false;
     std::vector<QVBoxLayout*> m_columns;
     ChoiceKeys* m_purpose = nullptr;
     ChoiceKeys* m_recorder = nullptr;

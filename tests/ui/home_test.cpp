@@ -1,0 +1,279 @@
+// The home screen over a small vessel: what it shows, and what its keys ask for.
+#include <gmock/gmock.h>
+
+#include <QLabel>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QStackedWidget>
+#include <QTest>
+
+#include "memory_register.h"
+#include "print_to.h"
+#include "ui/parts/figure_label.h"
+#include "ui/parts/sheet.h"
+#include "ui/parts/zone_profile.h"
+#include "ui/screens/home/home_screen.h"
+#include "ui/screens/home/open_item_list.h"
+#include "ui/screens/settings/settings_sheet.h"
+
+using namespace latchround;
+using namespace latchround::ui;
+
+namespace {
+
+template <class W>
+W& part(QWidget& in, const QString& name) {
+    W* found = in.findChild<W*>(name);
+    if (!found)
+        throw std::runtime_error("no part " + name.toStdString());
+    return *found;
+}
+
+QPushButton& key(QWidget& in, const QString& name) {
+    return part<QPushButton>(in, name);
+}
+
+void press(QPushButton& key) {
+    if (!key.isVisible() || !key.isEnabled())
+        throw std::runtime_error("out of reach: " + key.objectName().toStdString());
+    QTest::mouseClick(&key, Qt::LeftButton);
+}
+
+/// A walkdown in which 7-02 does not close by itself.
+FactId failingWalk(SmallShip& ship) {
+    const FactId walkdown = ship.begun();
+    ship.put(Observation{walkdown, "7-02", "self-closing", Side::None, Answer::No});
+    return walkdown;
+}
+
+struct Shown {
+    QWidget window;
+    HomeScreen* home;
+    explicit Shown(Round& round, QSize size = {1280, 800}) {
+        home = new HomeScreen(round, &window);
+        window.resize(size);
+        home->setGeometry(window.rect());
+        window.show();
+        home->enter();
+        QCoreApplication::processEvents();
+    }
+};
+
+std::string oneFailingRow(const Round& round) {
+    const GradedDoor* door = round.door(QStringLiteral("7-02"));
+    return askedWorstFirst(door->grade).front()->requirement->words;
+}
+
+} // namespace
+
+TEST(HomeScreen, FiguresAreTheTallyOfTheWalkdownUnderWay) {
+    SmallShip ship;
+    failingWalk(ship);
+    Shown shown(ship.load());
+    EXPECT_EQ(part<FigureLabel>(*shown.home, "figure-done").figure(), QString("0"));
+    EXPECT_EQ(part<FigureLabel>(*shown.home, "figure-unsatisfactory").figure(), QString("1"));
+    EXPECT_EQ(part<QLabel>(*shown.home, "walkdown-title").text(), QString("Walkdown under way"));
+    EXPECT_TRUE(part<QLabel>(*shown.home, "walkdown-aim").text().contains("Maren Tollefsby"));
+}
+
+TEST(HomeScreen, OpenItemSaysWhichDoorAndWhat) {
+    SmallShip ship;
+    failingWalk(ship);
+    Shown shown(ship.load());
+    auto& items = part<OpenItemList>(*shown.home, "open-items");
+    ASSERT_EQ(items.count(), 1);
+    const QString spoken = items.model()->index(0, 0).data(Qt::AccessibleTextRole).toString();
+    EXPECT_TRUE(spoken.startsWith("7-02, unsatisfactory")) << spoken.toStdString();
+    EXPECT_THAT(spoken.toStdString(), ::testing::HasSubstr(oneFailingRow(*ship.round)));
+}
+
+TEST(HomeScreen, TapOnAnOpenItemGoesToItsDoor) {
+    SmallShip ship;
+    failingWalk(ship);
+    Shown shown(ship.load());
+    QSignalSpy chosen(shown.home, &HomeScreen::doorChosen);
+    auto& items = part<OpenItemList>(*shown.home, "open-items");
+    const QPoint row = items.visualRect(items.model()->index(0, 0)).center();
+    QTest::mouseClick(items.viewport(), Qt::LeftButton, {}, row);
+    ASSERT_EQ(chosen.size(), 1);
+    EXPECT_EQ(chosen[0][0].toString(), QString("7-02"));
+}
+
+TEST(HomeScreen, WithoutOpenItemsItSaysSoInWords) {
+    SmallShip ship;
+    ship.begun();
+    Shown shown(ship.load());
+    EXPECT_TRUE(part<QLabel>(*shown.home, "open-items-none").isVisible());
+    EXPECT_FALSE(part<OpenItemList>(*shown.home, "open-items").isVisible());
+}
+
+TEST(HomeScreen, CarryOnGoesToTheFirstDoorThatIsNotDone) {
+    SmallShip ship;
+    const FactId walkdown = ship.begun();
+    ship.put(CouldNotTest{walkdown, "7-02", "", "space locked, no key"});
+    Round& round = ship.load();
+    ASSERT_EQ(round.doors().front().door->number, "7-02");
+    const std::string second = round.doors()[1].door->number;
+    Shown shown(round);
+    QSignalSpy chosen(shown.home, &HomeScreen::doorChosen);
+    EXPECT_THAT(key(*shown.home, "home-main").text().toStdString(), ::testing::HasSubstr(second));
+    press(key(*shown.home, "home-main"));
+    ASSERT_EQ(chosen.size(), 1);
+    EXPECT_EQ(chosen[0][0].toString().toStdString(), second);
+}
+
+TEST(HomeScreen, RecordedFactShowsAtOnce) {
+    SmallShip ship;
+    const FactId walkdown = ship.begun();
+    Round& round = ship.load();
+    Shown shown(round);
+    ASSERT_EQ(part<FigureLabel>(*shown.home, "figure-unsatisfactory").figure(), QString("0"));
+    ASSERT_TRUE(
+        round.record(Observation{walkdown, "5-11", "self-closing", Side::None, Answer::No}));
+    EXPECT_EQ(part<FigureLabel>(*shown.home, "figure-unsatisfactory").figure(), QString("1"));
+}
+
+TEST(HomeScreen, FailingDoorBreaksItsBulkheadAndSaysHowLong) {
+    SmallShip ship;
+    failingWalk(ship);
+    Shown shown(ship.load());
+    const QStringList words = part<ZoneProfile>(*shown.home, "home-profile").asList();
+    EXPECT_TRUE(words.contains("bulkhead 2/3 open at deck 7 (door 7-02): zones 2 and 3 act as one, "
+                               "66 m against 40 m as a rule and 48 m at most"))
+        << words.join("\n").toStdString();
+}
+
+TEST(HomeScreen, WithoutAWalkdownTheMainKeyBeginsOne) {
+    SmallShip ship;
+    Shown shown(ship.load());
+    QSignalSpy begin(shown.home, &HomeScreen::beginAsked);
+    EXPECT_EQ(key(*shown.home, "home-main").text(), QString("Begin a walkdown ›"));
+    QTest::keyClick(&key(*shown.home, "home-main"), Qt::Key_Space);
+    EXPECT_EQ(begin.size(), 1);
+}
+
+TEST(HomeScreen, EndingAsksFirstAndThenRecordsIt) {
+    SmallShip ship;
+    const FactId walkdown = ship.begun();
+    Round& round = ship.load();
+    Shown shown(round);
+    press(key(*shown.home, "home-end"));
+    EXPECT_TRUE(part<QLabel>(shown.window, "end-words").text().contains("5 of 5 doors not done"));
+    EXPECT_TRUE(ship.vessel_register.transactions.empty());
+    press(key(shown.window, "end-confirm"));
+    ASSERT_EQ(ship.vessel_register.transactions.size(), 1U);
+    const auto* end =
+        std::get_if<WalkdownEnded>(&ship.vessel_register.transactions[0].front().body);
+    ASSERT_NE(end, nullptr);
+    EXPECT_EQ(end->walkdown, walkdown);
+    EXPECT_FALSE(round.isUnderWay());
+    EXPECT_EQ(key(*shown.home, "home-main").text(), QString("Begin a walkdown ›"));
+}
+
+TEST(HomeScreen, GoOnWalkingEndsNothing) {
+    SmallShip ship;
+    ship.begun();
+    Round& round = ship.load();
+    Shown shown(round);
+    press(key(*shown.home, "home-end"));
+    press(key(shown.window, "end-not"));
+    EXPECT_TRUE(round.isUnderWay());
+    EXPECT_TRUE(ship.vessel_register.transactions.empty());
+}
+
+TEST(HomeScreen, UnfinishedRunIsFoundOnce) {
+    SmallShip ship;
+    const FactId walkdown = ship.begun();
+    ship.put(RunStarted{walkdown, "5-32", RunKind::Closing, Release::LetGo, 0});
+    Round& round = ship.load();
+    HomeScreen home(round);
+    QSignalSpy found(&home, &HomeScreen::unfinishedRunFound);
+    home.enter();
+    home.enter();
+    ASSERT_EQ(found.size(), 1);
+    EXPECT_EQ(found[0][0].toString(), QString("5-32"));
+}
+
+TEST(HomeScreen, EveryWalkdownHasItsReport) {
+    SmallShip ship;
+    const FactId first = ship.begun();
+    ship.ended(first);
+    ship.outside.advance(86400000);
+    const FactId second = ship.begun();
+    Shown shown(ship.load());
+    QSignalSpy report(shown.home, &HomeScreen::reportAsked);
+    press(key(*shown.home, "report-" + QString::fromStdString(first)));
+    press(key(*shown.home, "report-" + QString::fromStdString(second)));
+    ASSERT_EQ(report.size(), 2);
+    EXPECT_EQ(report[0][0].toString().toStdString(), first);
+    EXPECT_EQ(report[1][0].toString().toStdString(), second);
+}
+
+TEST(HomeScreen, RegisterThatDoesNotFitShowsEveryFault) {
+    SmallShip ship;
+    ship.outside.taken_in_faults = {{"a.csv line 3", "no such deck", ""},
+                                    {"a.csv line 9", "number twice", "Number each door once."}};
+    Shown shown(ship.load());
+    press(key(*shown.home, "home-vessels"));
+    press(key(shown.window, "take-in-register"));
+    const QString faults = part<QLabel>(shown.window, "register-faults").text();
+    EXPECT_TRUE(faults.startsWith("a.csv line 3: no such deck"));
+    EXPECT_TRUE(faults.endsWith("a.csv line 9: number twice. Number each door once."));
+}
+
+TEST(HomeScreen, AnotherVesselIsOpenedByItsPlace) {
+    SmallShip ship;
+    ship.outside.on_tablet = {{"Pale Widgeon", "12 doors, 2 zones", "here"}};
+    Shown shown(ship.load());
+    press(key(*shown.home, "home-vessels"));
+    press(key(shown.window, "vessel-here"));
+    EXPECT_THAT(ship.outside.opened, ::testing::ElementsAre(QString("here")));
+}
+
+TEST(HomeScreen, FootNamesTheEditionAndWhatStandsAboveIt) {
+    SmallShip ship;
+    Shown shown(ship.load());
+    const QString foot = part<QLabel>(*shown.home, "home-edition").text();
+    EXPECT_TRUE(foot.contains(QString::fromStdString(ship.round->catalogue().edition)));
+    EXPECT_TRUE(foot.contains("flag Administration"));
+}
+
+TEST(HomeScreen, KeysAreInsideThePageAndLargeEnoughInEveryShape) {
+    SmallShip ship;
+    failingWalk(ship);
+    Round& round = ship.load();
+    for (const QSize size : {QSize(1280, 800), QSize(800, 1280), QSize(1920, 1080)}) {
+        Shown shown(round, size);
+        for (const QPushButton* each : shown.home->findChildren<QPushButton*>()) {
+            if (!each->isVisible())
+                continue;
+            const QRect place(each->mapTo(shown.home, QPoint()), each->size());
+            EXPECT_TRUE(shown.home->rect().contains(place))
+                << each->objectName().toStdString() << " at " << size.width();
+            EXPECT_GE(each->height(), lookOf(shown.home).sizes.target)
+                << each->objectName().toStdString() << " at " << size.width();
+        }
+    }
+}
+
+TEST(SettingsSheet, KeysSayWhatTheLookIsAndWhatWasChosen) {
+    SettingsSheet settings;
+    settings.resize(600, 500);
+    settings.show();
+    EXPECT_TRUE(key(settings, "light-day").isChecked());
+    QSignalSpy gloves(&settings, &SettingsSheet::glovesChosen);
+    QSignalSpy calm(&settings, &SettingsSheet::calmChosen);
+    std::vector<Light> lights;
+    QObject::connect(&settings, &SettingsSheet::lightChosen,
+                     [&lights](Light light) { lights.push_back(light); });
+    press(key(settings, "light-night"));
+    press(key(settings, "gloves-on"));
+    press(key(settings, "calm-on"));
+    EXPECT_THAT(lights, ::testing::ElementsAre(Light::Night));
+    ASSERT_EQ(gloves.size(), 1);
+    EXPECT_TRUE(gloves[0][0].toBool());
+    ASSERT_EQ(calm.size(), 1);
+    EXPECT_TRUE(calm[0][0].toBool());
+    // Nobody obeyed: the keys go on showing the look as it is.
+    EXPECT_TRUE(key(settings, "light-day").isChecked());
+}
