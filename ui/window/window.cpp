@@ -165,10 +165,6 @@ void Window::tell(const QString& title, const QString& words) {
     sheet->open();
 }
 
-void Window::resizeEvent(QResizeEvent* event) {
-    QWidget::resizeEvent(event);
-}
-
 void Window::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.fillRect(rect(), lookOf(this).colours.paper);

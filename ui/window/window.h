@@ -32,7 +32,6 @@ public:
     DoorScreen& doorScreen() const { return *m_door; }
 
 protected:
-    void resizeEvent(QResizeEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
 private:

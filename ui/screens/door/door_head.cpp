@@ -95,10 +95,6 @@ QSize DoorHead::sizeHint() const {
     return {int(mm(60)), heightForWidth(width() > 0 ? width() : int(mm(110)))};
 }
 
-void DoorHead::lookChanged() {
-    Part::lookChanged();
-}
-
 void DoorHead::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);

@@ -23,7 +23,6 @@ public:
     QSize sizeHint() const override;
 
 protected:
-    void lookChanged() override;
     void paintEvent(QPaintEvent* event) override;
 
 private:
