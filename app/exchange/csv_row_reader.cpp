@@ -9,7 +9,7 @@ namespace latchround {
 namespace {
 
 constexpr double unreadable = std::numeric_limits<double>::quiet_NaN();
-constexpr std::string_view blanks = " \t\r\n";
+constexpr std::string_view white_space = " \t\r\n";
 
 /// Digits with at most one point or comma between them, and a minus: what a spreadsheet writes for
 /// a number.
@@ -30,10 +30,10 @@ std::optional<double> numberFrom(std::string text) {
 } // namespace
 
 std::string_view trimmed(std::string_view text) {
-    const std::size_t from = text.find_first_not_of(blanks);
+    const std::size_t from = text.find_first_not_of(white_space);
     if (from == text.npos)
         return {};
-    return text.substr(from, text.find_last_not_of(blanks) - from + 1);
+    return text.substr(from, text.find_last_not_of(white_space) - from + 1);
 }
 
 std::string lowerCase(std::string_view text) {
@@ -99,7 +99,7 @@ std::vector<std::string> CsvRowReader::names(std::string_view column) {
     const std::string cell = filled(column).value_or("");
     std::string_view rest = cell;
     while (!rest.empty()) {
-        const std::size_t end = rest.find_first_of(blanks);
+        const std::size_t end = rest.find_first_of(white_space);
         found.emplace_back(rest.substr(0, end));
         rest = end == rest.npos ? std::string_view{} : trimmed(rest.substr(end));
     }

@@ -27,7 +27,7 @@ std::string walkdownOf(const Row& row) {
     return row.text(walkdown_column);
 }
 
-std::string doorOf(const Row& row) {
+std::string doorNumberOf(const Row& row) {
     return row.text(door_column);
 }
 
@@ -59,21 +59,22 @@ constexpr std::array<BodyRows, factKindWords.size()> body_rows{{
      }},
     {"b.requirement, b.side, b.answer",
      [](Row& r) -> FactBody {
-         return Observation{walkdownOf(r), doorOf(r), r.text(b), r.word(b + 1, sideFrom),
+         return Observation{walkdownOf(r), doorNumberOf(r), r.text(b), r.word(b + 1, sideFrom),
                             r.word(b + 2, answerFrom)};
      }},
     {"b.state, b.fire_class",
      [](Row& r) -> FactBody {
-         return PlateRead{walkdownOf(r), doorOf(r), r.word(b, plateStateFrom),
+         return PlateRead{walkdownOf(r), doorNumberOf(r), r.word(b, plateStateFrom),
                           r.wordIfAny(b + 1, fireClassFrom)};
      }},
     {"b.requirement, b.value, b.unit",
      [](Row& r) -> FactBody {
-         return MeasuredValue{walkdownOf(r), doorOf(r), r.text(b), r.real(b + 1), r.text(b + 2)};
+         return MeasuredValue{walkdownOf(r), doorNumberOf(r), r.text(b), r.real(b + 1),
+                              r.text(b + 2)};
      }},
     {"b.run_kind, b.release, b.heel_deg, b.release_group",
      [](Row& r) -> FactBody {
-         return RunStarted{walkdownOf(r),          doorOf(r),
+         return RunStarted{walkdownOf(r),          doorNumberOf(r),
                            r.word(b, runKindFrom), r.word(b + 1, releaseFrom),
                            r.real(b + 2),          r.textIfAny(b + 3)};
      }},
@@ -92,28 +93,28 @@ constexpr std::array<BodyRows, factKindWords.size()> body_rows{{
      }},
     {"b.question, b.confirmed",
      [](Row& r) -> FactBody {
-         return CautionAnswered{walkdownOf(r), doorOf(r), r.text(b), r.flag(b + 1)};
+         return CautionAnswered{walkdownOf(r), doorNumberOf(r), r.text(b), r.flag(b + 1)};
      }},
     {"b.text",
      [](Row& r) -> FactBody {
-         return Note{walkdownOf(r), doorOf(r), r.text(b)};
+         return Note{walkdownOf(r), doorNumberOf(r), r.text(b)};
      }},
     {"b.sha256, b.media_type, b.caption, b.requirement",
      [](Row& r) -> FactBody {
-         return Photograph{walkdownOf(r), doorOf(r),     r.text(b),
-                           r.text(b + 1), r.text(b + 2), r.text(b + 3)};
+         return Photograph{walkdownOf(r), doorNumberOf(r), r.text(b),
+                           r.text(b + 1), r.text(b + 2),   r.text(b + 3)};
      }},
     {"b.requirement, b.text",
      [](Row& r) -> FactBody {
-         return Deficiency{walkdownOf(r), doorOf(r), r.text(b), r.text(b + 1)};
+         return Deficiency{walkdownOf(r), doorNumberOf(r), r.text(b), r.text(b + 1)};
      }},
     {"b.requirement, b.reason",
      [](Row& r) -> FactBody {
-         return CouldNotTest{walkdownOf(r), doorOf(r), r.text(b), r.text(b + 1)};
+         return CouldNotTest{walkdownOf(r), doorNumberOf(r), r.text(b), r.text(b + 1)};
      }},
     {"b.requirement, b.satisfactory, b.reason",
      [](Row& r) -> FactBody {
-         return Judgement{walkdownOf(r), doorOf(r), r.text(b), r.flag(b + 1), r.text(b + 2)};
+         return Judgement{walkdownOf(r), doorNumberOf(r), r.text(b), r.flag(b + 1), r.text(b + 2)};
      }},
     {"b.reason", [](Row& r) -> FactBody { return TakenBack{r.text(b)}; }},
 }};

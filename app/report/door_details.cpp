@@ -60,10 +60,6 @@ QString classWords(const GradedDoor& door) {
              boundaryClassWords(door.boundary));
 }
 
-QString cell(const QString& html) {
-    return QStringLiteral("<td>") + html + QStringLiteral("</td>");
-}
-
 /// Figure and unit stay on one line: "m/s" would break at its stroke.
 QString unbroken(const QString& words) {
     return QStringLiteral("<p class=\"in-cell unbroken\">") + safe(words) + QStringLiteral("</p>");

@@ -12,10 +12,6 @@ namespace {
 /// More than this many findings in one line make a table nobody reads; the details have them all.
 constexpr int most_findings = 3;
 
-QString cell(const QString& html) {
-    return QStringLiteral("<td>") + html + QStringLiteral("</td>");
-}
-
 QString inCell(const QString& html) {
     return QStringLiteral("<p class=\"in-cell\">") + html + QStringLiteral("</p>");
 }
@@ -71,7 +67,7 @@ QString figuresHtml(const GradedDoor& door) {
     return figures.isEmpty() ? QString() : inCell(safe(figures.join(QStringLiteral("; "))));
 }
 
-QString untestedHtml(const GradedDoor& door) {
+QString untestedCountHtml(const GradedDoor& door) {
     const int untested = countOf(door.grade, Verdict::Untested);
     return untested == 0 ? QString()
                          : QStringLiteral("<p class=\"in-cell muted\">") +
@@ -116,7 +112,7 @@ QString rowHtml(const GradedDoor& door, Pictures& pictures) {
            cell(safe(boundaryClassWords(door.boundary))) +
            cell(pictures.glyph(verdict, 15) + QStringLiteral(" ") +
                 safe(ui::verdictWords(verdict))) +
-           cell(findingsHtml(door) + figuresHtml(door) + untestedHtml(door)) +
+           cell(findingsHtml(door) + figuresHtml(door) + untestedCountHtml(door)) +
            QStringLiteral("</tr>");
 }
 

@@ -26,6 +26,10 @@ QString safeLines(const std::string& words) {
         .replace(QChar('\n'), QLatin1String("<br/>"));
 }
 
+QString cell(const QString& html) {
+    return QStringLiteral("<td>") + html + QStringLiteral("</td>");
+}
+
 QString listed(const QStringList& words) {
     if (words.size() < 2)
         return words.join(QString());

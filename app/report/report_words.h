@@ -20,6 +20,9 @@ QString safe(const std::string& words);
 /// safe(), with the line breaks of the writer kept.
 QString safeLines(const std::string& words);
 
+/// A table cell around what is HTML already.
+QString cell(const QString& html);
+
 /// "2", "2 and 3", "2, 3 and 4".
 QString listed(const QStringList& words);
 

@@ -30,7 +30,7 @@ constexpr double same_frame_m = 0.001;
 using Table = ArrangementTable;
 using Index = std::map<std::string_view, std::size_t>;
 
-std::string quoted(std::string_view text) {
+std::string inQuotes(std::string_view text) {
     return '"' + std::string(text) + '"';
 }
 
@@ -83,7 +83,7 @@ private:
         const std::string missing = "the " + noun + " has no " + field;
         const std::string own = "Give every " + noun + " its own " + field;
         const std::string with_blanks = " has blanks around its " + field;
-        const auto named = [&](const std::string& name) { return noun + " " + quoted(name); };
+        const auto named = [&](const std::string& name) { return noun + " " + inQuotes(name); };
         for (std::size_t i = 0; i < rows.size(); ++i) {
             const std::string& name = rows[i].*key;
             if (name.empty())
@@ -128,7 +128,7 @@ private:
         std::string remedy = didYouMean(name, known);
         if (remedy.empty())
             remedy = "Correct the name, or add the " + noun + ".";
-        add(table, row, field, noun + " " + quoted(name) + " is not there", std::move(remedy));
+        add(table, row, field, noun + " " + inQuotes(name) + " is not there", std::move(remedy));
         return nullptr;
     }
 
@@ -179,8 +179,8 @@ private:
             const Zone& zone = zones[from_aft[k]];
             if (zone.aft_m < before.forward_m - same_frame_m)
                 add(Table::Zone, from_aft[k], "aft_m",
-                    "zone " + quoted(zone.number) + " begins at " + figure(zone.aft_m) +
-                        " m, inside zone " + quoted(before.number) + ", which ends at " +
+                    "zone " + inQuotes(zone.number) + " begins at " + figure(zone.aft_m) +
+                        " m, inside zone " + inQuotes(before.number) + ", which ends at " +
                         figure(before.forward_m) + " m",
                     "Zones may touch, not overlap.");
             if (zone.forward_m > before.forward_m)
@@ -201,12 +201,12 @@ private:
         if (boundary.place == Place::ZoneBulkhead && aft == forward)
             add(Table::Boundary, row, "zone_forward",
                 "a zone bulkhead stands between two zones, here both are " +
-                    quoted(boundary.zone_aft),
+                    inQuotes(boundary.zone_aft),
                 "Name the zone aft of it and the zone forward of it.");
         else if (boundary.place == Place::ZoneBulkhead && aft_zone.aft_m > forward_zone.aft_m)
             add(Table::Boundary, row, "zone_forward",
-                "zone " + quoted(boundary.zone_forward) + " lies aft of zone " +
-                    quoted(boundary.zone_aft),
+                "zone " + inQuotes(boundary.zone_forward) + " lies aft of zone " +
+                    inQuotes(boundary.zone_aft),
                 "Exchange zone_aft and zone_forward.");
         const double low = std::min(aft_zone.aft_m, forward_zone.aft_m);
         const double high = std::max(aft_zone.forward_m, forward_zone.forward_m);
@@ -236,7 +236,7 @@ private:
         for (const std::string& group : door.release_groups)
             if (group.empty() || std::ranges::any_of(group, isBlank))
                 add(Table::Door, row, "release_groups",
-                    "release group " + quoted(group) + " is empty or has a blank in its name",
+                    "release group " + inQuotes(group) + " is empty or has a blank in its name",
                     "Name release groups without blanks.");
         checkDate(Table::Door, row, "installed", door.installed);
     }

@@ -271,6 +271,13 @@ void TouchStyle::drawComplexControl(ComplexControl control, const QStyleOptionCo
     QProxyStyle::drawComplexControl(control, option, painter, widget);
 }
 
+QPushButton* keyOf(const QString& words, const char* name, const char* role) {
+    auto* key = new QPushButton(words);
+    key->setObjectName(QString::fromLatin1(name));
+    setRole(*key, role);
+    return key;
+}
+
 void setRole(QPushButton& button, const char* role, bool large) {
     button.setProperty("role", QString::fromLatin1(role));
     button.setProperty("large", large);

@@ -13,7 +13,6 @@
 #include <QProxyStyle>
 
 class QPushButton;
-class QStyleOptionButton;
 
 namespace latchround::ui {
 
@@ -39,6 +38,9 @@ public:
     void drawComplexControl(ComplexControl control, const QStyleOptionComplex* option,
                             QPainter* painter, const QWidget* widget) const override;
 };
+
+/// A new button with its words, its object name and its role.
+QPushButton* keyOf(const QString& words, const char* name, const char* role = "plain");
 
 /// Says the role of a button; see above.
 void setRole(QPushButton& button, const char* role, bool large = false);

@@ -4,160 +4,158 @@
 
 namespace latchround::ui {
 
-namespace {
-
-QString say(const char* text) {
-    return QCoreApplication::translate("DoorWords", text);
-}
-
-} // namespace
-
 QString kindWords(DoorKind kind) {
     switch (kind) {
     case DoorKind::SingleLeaf:
-        return say("single leaf");
+        return QCoreApplication::translate("DoorWords", "single leaf");
     case DoorKind::DoubleLeaf:
-        return say("double leaf");
+        return QCoreApplication::translate("DoorWords", "double leaf");
     case DoorKind::Sliding:
-        return say("sliding");
+        return QCoreApplication::translate("DoorWords", "sliding");
     case DoorKind::DoubleSwing:
         break;
     }
-    return say("double swing");
+    return QCoreApplication::translate("DoorWords", "double swing");
 }
 
 QString placeWords(Place place) {
     switch (place) {
     case Place::ZoneBulkhead:
-        return say("zone bulkhead");
+        return QCoreApplication::translate("DoorWords", "zone bulkhead");
     case Place::Stairway:
-        return say("stairway");
+        return QCoreApplication::translate("DoorWords", "stairway");
     case Place::Galley:
-        return say("galley");
+        return QCoreApplication::translate("DoorWords", "galley");
     case Place::Machinery:
-        return say("machinery space");
+        return QCoreApplication::translate("DoorWords", "machinery space");
     case Place::SpecialCategory:
-        return say("special category space");
+        return QCoreApplication::translate("DoorWords", "special category space");
     case Place::Cabin:
-        return say("cabin");
+        return QCoreApplication::translate("DoorWords", "cabin");
     case Place::Exterior:
-        return say("exterior");
+        return QCoreApplication::translate("DoorWords", "exterior");
     case Place::Other:
         break;
     }
-    return say("other boundary");
+    return QCoreApplication::translate("DoorWords", "other boundary");
 }
 
 QString acrossWords(double y_m) {
     // Within half a metre of the centreline a door is on it.
     if (y_m < -0.5)
-        return say("port");
-    return y_m > 0.5 ? say("starboard") : say("centreline");
+        return QCoreApplication::translate("DoorWords", "port");
+    return y_m > 0.5 ? QCoreApplication::translate("DoorWords", "starboard")
+                     : QCoreApplication::translate("DoorWords", "centreline");
 }
 
 QString doorWords(const Door& door) {
-    return say("%1, %2").arg(kindWords(door.kind), acrossWords(door.y_m));
+    return QCoreApplication::translate("DoorWords", "%1, %2")
+        .arg(kindWords(door.kind), acrossWords(door.y_m));
 }
 
 QString doorCountWords(int doors) {
-    return doors == 1 ? say("1 door") : say("%1 doors").arg(doors);
+    return doors == 1 ? QCoreApplication::translate("DoorWords", "1 door")
+                      : QCoreApplication::translate("DoorWords", "%1 doors").arg(doors);
 }
 
 QString boundaryWords(const Boundary& boundary) {
     const QString id = QString::fromStdString(boundary.id);
-    return boundary.place == Place::ZoneBulkhead ? say("bulkhead %1").arg(id) : id;
+    return boundary.place == Place::ZoneBulkhead
+               ? QCoreApplication::translate("DoorWords", "bulkhead %1").arg(id)
+               : id;
 }
 
 QString purposeWords(Purpose purpose) {
     switch (purpose) {
     case Purpose::Annual:
-        return say("annual");
+        return QCoreApplication::translate("DoorWords", "annual");
     case Purpose::Quarterly:
-        return say("quarterly");
+        return QCoreApplication::translate("DoorWords", "quarterly");
     case Purpose::AfterRepair:
-        return say("after repair");
+        return QCoreApplication::translate("DoorWords", "after repair");
     case Purpose::PortState:
-        return say("port State");
+        return QCoreApplication::translate("DoorWords", "port State");
     case Purpose::Drill:
-        return say("drill");
+        return QCoreApplication::translate("DoorWords", "drill");
     case Purpose::Other:
         break;
     }
-    return say("other purpose");
+    return QCoreApplication::translate("DoorWords", "other purpose");
 }
 
 QString releaseWords(Release release) {
     switch (release) {
     case Release::Remote:
-        return say("from the control station");
+        return QCoreApplication::translate("DoorWords", "from the control station");
     case Release::LocalSideOne:
-        return say("at the door, side one");
+        return QCoreApplication::translate("DoorWords", "at the door, side one");
     case Release::LocalSideTwo:
-        return say("at the door, side two");
+        return QCoreApplication::translate("DoorWords", "at the door, side two");
     case Release::LetGo:
         break;
     }
-    return say("let go from fully open");
+    return QCoreApplication::translate("DoorWords", "let go from fully open");
 }
 
 QString markWords(MarkKind kind) {
     switch (kind) {
     case MarkKind::AlarmOn:
-        return say("Alarm on");
+        return QCoreApplication::translate("DoorWords", "Alarm on");
     case MarkKind::LeafMoves:
-        return say("Leaf moves");
+        return QCoreApplication::translate("DoorWords", "Leaf moves");
     case MarkKind::HalfWay:
-        return say("Half-way");
+        return QCoreApplication::translate("DoorWords", "Half-way");
     case MarkKind::Shut:
-        return say("Shut");
+        return QCoreApplication::translate("DoorWords", "Shut");
     case MarkKind::AlarmOff:
-        return say("Alarm off");
+        return QCoreApplication::translate("DoorWords", "Alarm off");
     case MarkKind::FirstLeafHome:
-        return say("First leaf home");
+        return QCoreApplication::translate("DoorWords", "First leaf home");
     case MarkKind::SecondLeafHome:
-        return say("Second leaf home");
+        return QCoreApplication::translate("DoorWords", "Second leaf home");
     case MarkKind::Touched:
-        return say("Touched");
+        return QCoreApplication::translate("DoorWords", "Touched");
     case MarkKind::Stopped:
         break;
     }
-    return say("Stopped");
+    return QCoreApplication::translate("DoorWords", "Stopped");
 }
 
 QString markHint(MarkKind kind) {
     switch (kind) {
     case MarkKind::AlarmOn:
-        return say("touch at the first sound of the alarm");
+        return QCoreApplication::translate("DoorWords", "touch at the first sound of the alarm");
     case MarkKind::LeafMoves:
-        return say("touch at the first movement");
+        return QCoreApplication::translate("DoorWords", "touch at the first movement");
     case MarkKind::HalfWay:
-        return say("if you like: half of the opening is closed");
+        return QCoreApplication::translate("DoorWords",
+                                           "if you like: half of the opening is closed");
     case MarkKind::Shut:
-        return say("touch the moment the leaf is home");
+        return QCoreApplication::translate("DoorWords", "touch the moment the leaf is home");
     case MarkKind::AlarmOff:
-        return say("touch the moment the alarm is silent");
+        return QCoreApplication::translate("DoorWords", "touch the moment the alarm is silent");
     case MarkKind::FirstLeafHome:
-        return say("touch when the first leaf is home");
+        return QCoreApplication::translate("DoorWords", "touch when the first leaf is home");
     case MarkKind::SecondLeafHome:
-        return say("touch when the second leaf is home");
+        return QCoreApplication::translate("DoorWords", "touch when the second leaf is home");
     case MarkKind::Touched:
-        return say("touch when the edge meets the block");
+        return QCoreApplication::translate("DoorWords", "touch when the edge meets the block");
     case MarkKind::Stopped:
         break;
     }
-    return say("touch when the leaf has stopped and re-opens");
+    return QCoreApplication::translate("DoorWords", "touch when the leaf has stopped and re-opens");
 }
 
 QString outcomeWords(RunOutcome outcome) {
     switch (outcome) {
     case RunOutcome::Complete:
-        return say("complete");
+        return QCoreApplication::translate("DoorWords", "complete");
     case RunOutcome::Spoiled:
-        return say("spoiled");
+        return QCoreApplication::translate("DoorWords", "spoiled");
     case RunOutcome::Stopped:
         break;
     }
-    return say("stopped");
+    return QCoreApplication::translate("DoorWords", "stopped");
 }
 
 } // namespace latchround::ui

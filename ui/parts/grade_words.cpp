@@ -10,10 +10,6 @@
 namespace latchround::ui {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Grade", text);
-}
-
 QString count(const char* text, int n) {
     return QCoreApplication::translate("Grade", text, nullptr, n);
 }
@@ -59,15 +55,17 @@ QString measuredWords(const RowGrade& row) {
 QString limitWords(const Requirement& requirement) {
     const auto figure = [](double value) { return plainFigure(value); };
     if (requirement.low && requirement.high)
-        return withUnit(tr(QT_TRANSLATE_NOOP("Grade", "%1 to %2"))
+        return withUnit(QCoreApplication::translate("Grade", "%1 to %2")
                             .arg(figure(*requirement.low), figure(*requirement.high)),
                         requirement.unit);
     if (requirement.high)
-        return withUnit(tr(QT_TRANSLATE_NOOP("Grade", "at most %1")).arg(figure(*requirement.high)),
-                        requirement.unit);
+        return withUnit(
+            QCoreApplication::translate("Grade", "at most %1").arg(figure(*requirement.high)),
+            requirement.unit);
     if (requirement.low)
-        return withUnit(tr(QT_TRANSLATE_NOOP("Grade", "at least %1")).arg(figure(*requirement.low)),
-                        requirement.unit);
+        return withUnit(
+            QCoreApplication::translate("Grade", "at least %1").arg(figure(*requirement.low)),
+            requirement.unit);
     return {};
 }
 
@@ -79,18 +77,18 @@ QString citationWords(const Requirement& requirement) {
     const QString cite = QString::fromStdString(requirement.cite);
     if (requirement.edition.empty())
         return cite;
-    return tr(QT_TRANSLATE_NOOP("Grade", "%1, edition %2"))
+    return QCoreApplication::translate("Grade", "%1, edition %2")
         .arg(cite, QString::fromStdString(requirement.edition));
 }
 
 QString statusWords(Status status) {
     switch (status) {
     case Status::Read:
-        return tr(QT_TRANSLATE_NOOP("Grade", "the cited text was read"));
+        return QCoreApplication::translate("Grade", "the cited text was read");
     case Status::Practice:
-        return tr(QT_TRANSLATE_NOOP("Grade", "common practice, no source"));
+        return QCoreApplication::translate("Grade", "common practice, no source");
     case Status::Advice:
-        return tr(QT_TRANSLATE_NOOP("Grade", "advice, never a reason to fail a door"));
+        return QCoreApplication::translate("Grade", "advice, never a reason to fail a door");
     }
     return {};
 }
@@ -98,11 +96,11 @@ QString statusWords(Status status) {
 QString settleWords(const RowGrade& row) {
     switch (row.verdict) {
     case Verdict::Unsatisfactory:
-        return tr(QT_TRANSLATE_NOOP("Grade", "put it right, then test it again"));
+        return QCoreApplication::translate("Grade", "put it right, then test it again");
     case Verdict::Judge:
-        return tr(QT_TRANSLATE_NOOP("Grade", "your judgement, with its reason"));
+        return QCoreApplication::translate("Grade", "your judgement, with its reason");
     case Verdict::TimeAgain:
-        return tr(QT_TRANSLATE_NOOP("Grade", "one more run; three at most, then you decide"));
+        return QCoreApplication::translate("Grade", "one more run; three at most, then you decide");
     case Verdict::Untested:
         break;
     default:
@@ -110,17 +108,17 @@ QString settleWords(const RowGrade& row) {
     }
     switch (row.reason.kind) {
     case ReasonKind::OneSideMissing:
-        return tr(QT_TRANSLATE_NOOP("Grade", "try it from the other side"));
+        return QCoreApplication::translate("Grade", "try it from the other side");
     case ReasonKind::NeedsRemoteRun:
-        return tr(QT_TRANSLATE_NOOP("Grade", "a run released from the control station"));
+        return QCoreApplication::translate("Grade", "a run released from the control station");
     case ReasonKind::OpeningUnknown:
-        return tr(QT_TRANSLATE_NOOP("Grade", "measure the clear opening"));
+        return QCoreApplication::translate("Grade", "measure the clear opening");
     case ReasonKind::ShipNotUpright:
-        return tr(QT_TRANSLATE_NOOP("Grade", "time it with the ship upright"));
+        return QCoreApplication::translate("Grade", "time it with the ship upright");
     case ReasonKind::CouldNotTest:
-        return tr(QT_TRANSLATE_NOOP("Grade", "come back when it can be tested"));
+        return QCoreApplication::translate("Grade", "come back when it can be tested");
     default:
-        return tr(QT_TRANSLATE_NOOP("Grade", "try it at the door"));
+        return QCoreApplication::translate("Grade", "try it at the door");
     }
 }
 
@@ -137,7 +135,7 @@ QString countLine(const DoorGrade& grade) {
     if (parts.isEmpty())
         add(QT_TRANSLATE_NOOP("Grade", "all %n satisfactory"),
             countOf(grade, Verdict::Satisfactory));
-    return parts.isEmpty() ? tr(QT_TRANSLATE_NOOP("Grade", "nothing asked"))
+    return parts.isEmpty() ? QCoreApplication::translate("Grade", "nothing asked")
                            : parts.join(QStringLiteral(", "));
 }
 

@@ -3,30 +3,24 @@
 #include <QCoreApplication>
 
 namespace latchround::ui {
-namespace {
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("Verdict", text);
-}
-
-} // namespace
+namespace {} // namespace
 
 QString verdictWords(Verdict verdict) {
     switch (verdict) {
     case Verdict::Unsatisfactory:
-        return tr(QT_TRANSLATE_NOOP("Verdict", "unsatisfactory"));
+        return QCoreApplication::translate("Verdict", "unsatisfactory");
     case Verdict::Judge:
-        return tr(QT_TRANSLATE_NOOP("Verdict", "needs your judgement"));
+        return QCoreApplication::translate("Verdict", "needs your judgement");
     case Verdict::TimeAgain:
-        return tr(QT_TRANSLATE_NOOP("Verdict", "time again"));
+        return QCoreApplication::translate("Verdict", "time again");
     case Verdict::Untested:
-        return tr(QT_TRANSLATE_NOOP("Verdict", "untested"));
+        return QCoreApplication::translate("Verdict", "untested");
     case Verdict::Satisfactory:
-        return tr(QT_TRANSLATE_NOOP("Verdict", "satisfactory"));
+        return QCoreApplication::translate("Verdict", "satisfactory");
     case Verdict::Advice:
-        return tr(QT_TRANSLATE_NOOP("Verdict", "advice"));
+        return QCoreApplication::translate("Verdict", "advice");
     case Verdict::NotApplicable:
-        return tr(QT_TRANSLATE_NOOP("Verdict", "not applicable"));
+        return QCoreApplication::translate("Verdict", "not applicable");
     }
     return {};
 }

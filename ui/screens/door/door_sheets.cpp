@@ -26,13 +26,6 @@ const RowGrade* rowOf(const GradedDoor& door, const std::string& requirement) {
     return nullptr;
 }
 
-QPushButton* keyOf(const QString& words, const char* name) {
-    auto* key = new QPushButton(words);
-    key->setObjectName(QString::fromLatin1(name));
-    setRole(*key, "plain");
-    return key;
-}
-
 } // namespace
 
 DoorSheets::DoorSheets(Round& round, QWidget* over)

@@ -11,15 +11,11 @@ namespace {
 
 constexpr qsizetype most_doors_named = 3;
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Boundaries", text);
-}
-
 /// "2 and 3", "2, 3 and 4".
 QString listed(const QStringList& names) {
     if (names.size() < 2)
         return names.join(QString());
-    return tr(QT_TRANSLATE_NOOP("Boundaries", "%1 and %2"))
+    return QCoreApplication::translate("Boundaries", "%1 and %2")
         .arg(names.mid(0, names.size() - 1).join(QStringLiteral(", ")), names.last());
 }
 
@@ -29,7 +25,7 @@ QString listedShort(QStringList names) {
         return listed(names);
     const qsizetype rest = names.size() - most_doors_named + 1;
     names = names.mid(0, most_doors_named - 1);
-    names << tr(QT_TRANSLATE_NOOP("Boundaries", "%1 more")).arg(rest);
+    names << QCoreApplication::translate("Boundaries", "%1 more").arg(rest);
     return listed(names);
 }
 
@@ -50,8 +46,9 @@ QString openAt(const Arrangement& arrangement, const ActingZone& acting,
                             : QT_TRANSLATE_NOOP("Boundaries", "%1 open at decks %2 (%3)");
     const char* which = doors.size() == 1 ? QT_TRANSLATE_NOOP("Boundaries", "door %1")
                                           : QT_TRANSLATE_NOOP("Boundaries", "doors %1");
-    return tr(where).arg(QString::fromStdString(boundary), listed(decks),
-                         tr(which).arg(listedShort(doors)));
+    return QCoreApplication::translate("Boundaries", where)
+        .arg(QString::fromStdString(boundary), listed(decks),
+             QCoreApplication::translate("Boundaries", which).arg(listedShort(doors)));
 }
 
 } // namespace
@@ -70,9 +67,10 @@ QString actingWords(const Arrangement& arrangement, const ActingZone& acting) {
             : QT_TRANSLATE_NOOP("Boundaries", "bulkheads %1: zones %2 act as one, %3 m against "
                                               "%4 m as a rule and %5 m at most");
     const QLocale locale;
-    return tr(sentence).arg(listed(places), listed(zones), locale.toString(acting.length_m, 'f', 0),
-                            locale.toString(zone_length_rule_m, 'f', 0),
-                            locale.toString(zone_length_most_m, 'f', 0));
+    return QCoreApplication::translate("Boundaries", sentence)
+        .arg(listed(places), listed(zones), locale.toString(acting.length_m, 'f', 0),
+             locale.toString(zone_length_rule_m, 'f', 0),
+             locale.toString(zone_length_most_m, 'f', 0));
 }
 
 } // namespace latchround::ui

@@ -24,13 +24,6 @@ namespace {
 
 constexpr double wide_mm = 190;
 
-QPushButton* keyOf(const QString& words, const char* name, const char* role = "plain") {
-    auto* key = new QPushButton(words);
-    key->setObjectName(QString::fromLatin1(name));
-    setRole(*key, role);
-    return key;
-}
-
 } // namespace
 
 HomeSheets::HomeSheets(Round& round, QWidget* over)

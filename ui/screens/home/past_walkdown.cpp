@@ -9,10 +9,6 @@ namespace latchround::ui {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("PastWalkdown", text);
-}
-
 Tally tallyOfWalkdown(const Round& round, const Walkdown& walkdown) {
     if (round.walkdown() && round.walkdown()->id == walkdown.id)
         return tallyOf(round.doors());
@@ -27,9 +23,9 @@ std::vector<PastWalkdown> latestWalkdowns(const Round& round, std::size_t most) 
     for (auto each = all.rbegin(); each != all.rend() && latest.size() < most; ++each) {
         const Stamp& begun = each->begun_by;
         latest.push_back({QString::fromStdString(each->id),
-                          tr(QT_TRANSLATE_NOOP("PastWalkdown", "%1, %2"))
+                          QCoreApplication::translate("PastWalkdown", "%1, %2")
                               .arg(dayWords(begun.when), purposeWords(each->plan.purpose)),
-                          tr(QT_TRANSLATE_NOOP("PastWalkdown", "%1: %2"))
+                          QCoreApplication::translate("PastWalkdown", "%1: %2")
                               .arg(nameOf(round.ledger(), begun.person),
                                    tallyWords(tallyOfWalkdown(round, *each)))});
     }

@@ -11,10 +11,6 @@ namespace latchround::ui {
 
 namespace {
 
-QString tr(const char* text, int n = -1) {
-    return QCoreApplication::translate("Walkdown", text, nullptr, n);
-}
-
 int countOf(const Tally& tally, Verdict verdict) {
     const auto found = tally.by_verdict.find(verdict);
     return found == tally.by_verdict.end() ? 0 : found->second;
@@ -40,7 +36,7 @@ QString aimWords(const WalkdownBegun& plan) {
     const QString scope = QString::fromStdString(plan.scope);
     if (scope.startsWith(purpose)) // "quarterly: zone bulkheads" says both
         return scope;
-    return tr(QT_TRANSLATE_NOOP("Walkdown", "%1, %2")).arg(purpose, scope);
+    return QCoreApplication::translate("Walkdown", "%1, %2").arg(purpose, scope);
 }
 
 QString nameOf(const Ledger& ledger, const FactId& person) {
@@ -61,13 +57,13 @@ QString tallyWords(const Tally& tally) {
     QStringList parts;
     const auto add = [&parts](const char* text, int n) {
         if (n > 0)
-            parts << tr(text, n);
+            parts << QCoreApplication::translate("Walkdown", text, nullptr, n);
     };
     add(QT_TRANSLATE_NOOP("Walkdown", "%n sat."), figures.satisfactory);
     add(QT_TRANSLATE_NOOP("Walkdown", "%n to settle"), figures.to_settle);
     add(QT_TRANSLATE_NOOP("Walkdown", "%n unsat."), figures.unsatisfactory);
     add(QT_TRANSLATE_NOOP("Walkdown", "%n untested"), figures.untested);
-    return parts.isEmpty() ? tr(QT_TRANSLATE_NOOP("Walkdown", "no doors"))
+    return parts.isEmpty() ? QCoreApplication::translate("Walkdown", "no doors")
                            : parts.join(QStringLiteral(", "));
 }
 

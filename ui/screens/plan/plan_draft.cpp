@@ -8,13 +8,7 @@
 
 namespace latchround::ui {
 
-namespace {
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("PlanDraft", text);
-}
-
-} // namespace
+namespace {} // namespace
 
 PlanDraft freshDraft(const Round& round) {
     PlanDraft draft;
@@ -51,19 +45,19 @@ QString scopeWords(const PlanDraft& draft) {
     const QString which = QString::fromStdString(draft.scope.which);
     switch (draft.scope.kind) {
     case ScopeKind::AllDoors:
-        return tr(QT_TRANSLATE_NOOP("PlanDraft", "all doors"));
+        return QCoreApplication::translate("PlanDraft", "all doors");
     case ScopeKind::OneDeck:
-        return tr(QT_TRANSLATE_NOOP("PlanDraft", "deck %1")).arg(which);
+        return QCoreApplication::translate("PlanDraft", "deck %1").arg(which);
     case ScopeKind::OneZone:
-        return tr(QT_TRANSLATE_NOOP("PlanDraft", "zone %1")).arg(which);
+        return QCoreApplication::translate("PlanDraft", "zone %1").arg(which);
     case ScopeKind::ZoneBulkheads:
         return draft.purpose == Purpose::Quarterly
-                   ? tr(QT_TRANSLATE_NOOP("PlanDraft", "quarterly: zone bulkheads"))
-                   : tr(QT_TRANSLATE_NOOP("PlanDraft", "zone bulkheads"));
+                   ? QCoreApplication::translate("PlanDraft", "quarterly: zone bulkheads")
+                   : QCoreApplication::translate("PlanDraft", "zone bulkheads");
     case ScopeKind::Chosen:
         break;
     }
-    return tr(QT_TRANSLATE_NOOP("PlanDraft", "doors that failed last time"));
+    return QCoreApplication::translate("PlanDraft", "doors that failed last time");
 }
 
 WalkdownBegun walkdownOf(const Round& round, const PlanDraft& draft) {
