@@ -4,7 +4,6 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QStandardPaths>
-#include <QTimer>
 
 #include "app/desktop/camera.h"
 #include "app/desktop/picture.h"
@@ -31,7 +30,7 @@ QString reportName(const Arrangement& arrangement, const Walkdown& walkdown) {
 QString documentsFolder() {
     const QString chosen = qEnvironmentVariable("LATCHROUND_DATA");
     const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    const QString folder = chosen.isEmpty() && !documents.isEmpty() ? documents : vesselFolder();
+    QString folder = chosen.isEmpty() && !documents.isEmpty() ? documents : vesselFolder();
     QDir().mkpath(folder);
     return folder;
 }
@@ -50,7 +49,7 @@ Done Desk::open(const QString& path) {
     if (!opened)
         return tl::unexpected(opened.error());
     auto round = std::make_unique<ui::Round>(**opened, *this, m_catalogue);
-    if (const Done loaded = round->load(); !loaded)
+    if (Done loaded = round->load(); !loaded)
         return loaded;
     auto window = std::make_unique<ui::Window>(*round, m_look);
     if (m_window)
@@ -158,11 +157,12 @@ Done Desk::openVessel(const QString& place) {
     auto opened = SqliteRegister::open(place);
     if (!opened)
         return tl::unexpected(opened.error());
-    QTimer::singleShot(0, m_window.get(), [this, place] {
+    const auto change_over = [this, place] {
         if (const Done shown = open(place); !shown)
             m_window->tell(ui::Window::tr("Not opened"),
                            QString::fromStdString(inOneLine(shown.error())));
-    });
+    };
+    QMetaObject::invokeMethod(m_window.get(), change_over, Qt::QueuedConnection);
     return {};
 }
 

@@ -10,8 +10,7 @@
 
 #include "core/complaint.h"
 #include "core/evidence/door_evidence.h"
-#include "core/grading/grade.h"
-#include "core/integrity/zones.h"
+#include "core/grading/graded_walkdown.h"
 #include "core/requirement/catalogue.h"
 #include "core/vessel/arrangement.h"
 
@@ -34,9 +33,12 @@ struct GradeInput {
 Checked<GradeInput> gradeInputFrom(std::string_view json, const std::string& name,
                                    const Catalogue& catalogue);
 
+/// Every door of the input, graded; what they point to stays in the input and the catalogue.
+std::vector<GradedDoor> gradedDoors(const GradeInput& input, const Catalogue& catalogue);
+
 /// The output file, indented, with a line break at its end. `zones`: groups that act as one; a
 /// grade file names no zones, so for one there are none.
-std::string gradeOutputJson(const Catalogue& catalogue, std::span<const DoorGrade> doors,
-                            std::span<const ActingZone> zones);
+std::string gradeOutputJson(const Catalogue& catalogue, const Particulars& vessel,
+                            std::span<const GradedDoor> doors, std::span<const ActingZone> zones);
 
 } // namespace latchround

@@ -1,6 +1,7 @@
 #include <nlohmann/json.hpp>
 
 #include "app/exchange/grade_json.h"
+#include "core/requirement/applicability.h"
 
 namespace latchround {
 
@@ -13,7 +14,7 @@ void setIfKnown(OrderedJson& object, const char* key, const std::optional<double
         object[key] = *value;
 }
 
-OrderedJson rowJson(const RowGrade& row) {
+OrderedJson rowJson(const RowGrade& row, const std::string& because) {
     const Requirement& requirement = *row.requirement;
     OrderedJson object;
     object["requirement"] = requirement.id;
@@ -29,19 +30,22 @@ OrderedJson rowJson(const RowGrade& row) {
     setIfKnown(object, "high", requirement.high);
     object["cite"] = requirement.cite;
     const bool not_asked = row.reason.kind == ReasonKind::NotAsked;
-    object["why"] = not_asked && !row.because.empty() ? row.because : inWords(row.reason);
-    if (!not_asked && !row.because.empty())
-        object["asked_because"] = row.because;
+    object["why"] = not_asked ? because : inWords(row.reason);
+    if (!not_asked)
+        object["asked_because"] = because;
     return object;
 }
 
-OrderedJson doorJson(const DoorGrade& door) {
+OrderedJson doorJson(const Particulars& vessel, const GradedDoor& graded) {
+    const DoorGrade& door = graded.grade;
+    const Place place = graded.boundary ? graded.boundary->place : Place::Other;
     OrderedJson object;
     object["id"] = door.door;
     object["verdict"] = word(door.verdict);
     object["rows"] = OrderedJson::array();
     for (const RowGrade& row : door.rows)
-        object["rows"].push_back(rowJson(row));
+        object["rows"].push_back(
+            rowJson(row, askedBecause(*row.requirement, vessel, *graded.door, place)));
     return object;
 }
 
@@ -56,14 +60,23 @@ OrderedJson zoneJson(const ActingZone& zone) {
 
 } // namespace
 
-std::string gradeOutputJson(const Catalogue& catalogue, std::span<const DoorGrade> doors,
-                            std::span<const ActingZone> zones) {
+std::vector<GradedDoor> gradedDoors(const GradeInput& input, const Catalogue& catalogue) {
+    std::vector<GradedDoor> doors;
+    doors.reserve(input.doors.size());
+    for (const GradeInput::Item& item : input.doors)
+        doors.push_back({&item.door, &item.boundary, item.evidence,
+                         grade(input.vessel, item.door, &item.boundary, item.evidence, catalogue)});
+    return doors;
+}
+
+std::string gradeOutputJson(const Catalogue& catalogue, const Particulars& vessel,
+                            std::span<const GradedDoor> doors, std::span<const ActingZone> zones) {
     OrderedJson object;
     object["catalogue"]["edition"] = catalogue.edition;
     object["catalogue"]["deference"] = catalogue.deference;
     object["doors"] = OrderedJson::array();
-    for (const DoorGrade& door : doors)
-        object["doors"].push_back(doorJson(door));
+    for (const GradedDoor& door : doors)
+        object["doors"].push_back(doorJson(vessel, door));
     object["zones"] = OrderedJson::array();
     for (const ActingZone& zone : zones)
         object["zones"].push_back(zoneJson(zone));

@@ -18,11 +18,7 @@ Answer gradeFile(const std::string& json, const Catalogue& catalogue) {
     const Checked<GradeInput> input = gradeInputFrom(*bytes, json, catalogue);
     if (!input)
         return tl::unexpected(input.error());
-    std::vector<DoorGrade> grades;
-    grades.reserve(input->doors.size());
-    for (const GradeInput::Item& item : input->doors)
-        grades.push_back(grade(input->vessel, item.door, &item.boundary, item.evidence, catalogue));
-    return gradeOutputJson(catalogue, grades, {});
+    return gradeOutputJson(catalogue, input->vessel, gradedDoors(*input, catalogue), {});
 }
 
 } // namespace latchround::headless

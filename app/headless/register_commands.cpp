@@ -45,13 +45,11 @@ void addCounts(OrderedJson& answer, const Arrangement& arrangement) {
 }
 
 Done takenIn(const std::string& path, const Arrangement& arrangement,
-             const std::vector<Fact>& facts) {
+             const std::vector<Fact>& facts, SqliteRegister::Ending ending) {
     auto file = SqliteRegister::open(QFile::decodeName(QByteArray::fromStdString(path)));
     if (!file)
         return tl::unexpected(file.error());
-    if (const Done adopted = (*file)->adopt(arrangement, now()); !adopted)
-        return adopted;
-    return (*file)->record(facts);
+    return (*file)->takeIn(arrangement, facts, now(), ending);
 }
 
 /// SQLite keeps its write-ahead log and its index beside the register.
@@ -85,15 +83,15 @@ Answer importRegister(const Import& import) {
     if (!faults.empty())
         return tl::unexpected(faults);
 
-    if (!import.dry_run) {
-        std::error_code ignored;
-        const bool was_there = std::filesystem::exists(import.into, ignored);
-        if (const Done done = takenIn(import.into, *arrangement, *facts); !done) {
-            if (!was_there)
-                takeAway(import.into);
-            return refused(done.error());
-        }
-    }
+    std::error_code ignored;
+    const bool was_there = std::filesystem::exists(import.into, ignored);
+    const Done done =
+        takenIn(import.into, *arrangement, *facts,
+                import.dry_run ? SqliteRegister::Ending::TryOnly : SqliteRegister::Ending::Keep);
+    if (!was_there && (!done || import.dry_run))
+        takeAway(import.into);
+    if (!done)
+        return refused(done.error());
     OrderedJson answer;
     answer["file"] = import.csv;
     answer["register"] = import.into;

@@ -15,7 +15,8 @@ struct Import {
     std::string csv;
     std::string into;                   ///< register, begun where there is none
     std::optional<std::string> history; ///< facts as JSON Lines
-    bool dry_run = false;
+    bool dry_run =
+        false; ///< ask the register whether it would take all of it, and leave it as it was
 };
 
 /// Files are read whole before the register is touched. A register that was begun for an import

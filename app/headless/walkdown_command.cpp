@@ -107,10 +107,8 @@ std::string asJson(const OpenedRegister& from, const Shown& shown, const Catalog
         walkdown["ended"] = rfc3339Text(shown.walkdown.end->stamp.when);
     walkdown["doors"] = shown.tally.doors;
     walkdown["done"] = shown.tally.done;
-    std::vector<DoorGrade> grades;
-    for (const GradedDoor& door : shown.doors)
-        grades.push_back(door.grade);
-    answer.update(OrderedJson::parse(gradeOutputJson(catalogue, grades, shown.zones)));
+    answer.update(OrderedJson::parse(
+        gradeOutputJson(catalogue, from.arrangement.particulars, shown.doors, shown.zones)));
     return textOf(answer);
 }
 

@@ -51,6 +51,15 @@ Done writeEach(SqliteConnection& connection, std::span<const Fact> facts) {
     return {};
 }
 
+/// The references of facts are checked at the commit; a transaction in which some lead nowhere is
+/// still open after that, or has not come to it.
+bool lacksReferences(sqlite3* handle) {
+    int unresolved = 0;
+    int unused = 0;
+    sqlite3_db_status(handle, SQLITE_DBSTATUS_DEFERRED_FKS, &unresolved, &unused, 0);
+    return unresolved != 0;
+}
+
 std::string rowName(const ArrangementFault& fault, const Arrangement& arrangement) {
     switch (fault.table) {
     case ArrangementTable::Vessel:
@@ -143,20 +152,21 @@ Result<Arrangement> SqliteRegister::arrangement() const {
 }
 
 Done SqliteRegister::adopt(const Arrangement& arrangement, Moment when) {
-    if (Done done = ready(); !done)
+    return takeIn(arrangement, {}, when);
+}
+
+Done SqliteRegister::takeIn(const Arrangement& arrangement, std::span<const Fact> history,
+                            Moment when, Ending ending) {
+    const Step adopt = [&](SqliteConnection& connection) -> Done {
+        if (Done done = refuseLostDoors(connection, arrangement); !done)
+            return done;
+        Done done = writeArrangement(connection, arrangement, when);
+        const int code = sqlite3_extended_errcode(connection.handle());
+        if (!done && (code & 0xff) == SQLITE_CONSTRAINT)
+            return tl::unexpected(explained(done.error(), arrangement));
         return done;
-    Result<Transaction> transaction = Transaction::begin(*m_connection, Transaction::Kind::Write);
-    if (!transaction)
-        return tl::unexpected(transaction.error());
-    if (Done done = refuseLostDoors(*m_connection, arrangement); !done)
-        return done;
-    if (Done done = writeArrangement(*m_connection, arrangement, when); !done) {
-        const int code = sqlite3_extended_errcode(m_connection->handle());
-        return tl::unexpected((code & 0xff) == SQLITE_CONSTRAINT
-                                  ? explained(done.error(), arrangement)
-                                  : done.error());
-    }
-    return transaction->commit();
+    };
+    return write(adopt, history, {}, ending);
 }
 
 Result<std::vector<Fact>> SqliteRegister::facts() const {
@@ -166,33 +176,35 @@ Result<std::vector<Fact>> SqliteRegister::facts() const {
     return inOneMoment(**connected, readFacts);
 }
 
-Done SqliteRegister::write(std::span<const Fact> facts,
-                           const std::function<Done(SqliteConnection&)>& also) {
+Done SqliteRegister::write(const Step& first, std::span<const Fact> facts, const Step& last,
+                           Ending ending) {
     if (Done done = ready(); !done)
         return done;
     Done done;
-    int code = SQLITE_OK;
+    std::optional<Complaint> missing;
     {
         Result<Transaction> transaction =
             Transaction::begin(*m_connection, Transaction::Kind::Write);
         if (!transaction)
             return tl::unexpected(transaction.error());
-        done = writeEach(*m_connection, facts);
-        if (done && also)
-            done = also(*m_connection);
-        if (done)
-            done = transaction->commit();
-        code = sqlite3_extended_errcode(m_connection->handle());
+        if (first)
+            done = first(*m_connection);
+        if (done) {
+            done = writeEach(*m_connection, facts);
+            if (done && last)
+                done = last(*m_connection);
+            const bool written = done.has_value();
+            if (written && ending == Ending::Keep)
+                done = transaction->commit();
+            if (written && lacksReferences(m_connection->handle()))
+                missing = missingReference(*m_connection, facts);
+        }
     }
-    if (done || code != SQLITE_CONSTRAINT_FOREIGNKEY)
-        return done;
-    if (const auto complaint = missingReference(*m_connection, facts))
-        return tl::unexpected(*complaint);
-    return done;
+    return missing ? tl::unexpected(*missing) : done;
 }
 
 Done SqliteRegister::record(std::span<const Fact> facts) {
-    return facts.empty() ? Done{} : write(facts, {});
+    return facts.empty() ? Done{} : write({}, facts, {}, Ending::Keep);
 }
 
 Done SqliteRegister::recordPhotograph(const Fact& photograph, std::span<const std::byte> bytes) {
@@ -206,14 +218,15 @@ Done SqliteRegister::recordPhotograph(const Fact& photograph, std::span<const st
         return tl::unexpected(
             Complaint{where, "the photograph's bytes do not have the hash it names: NOT saved.",
                       "Take or choose the photograph again."});
-    return write({&photograph, 1}, [&](SqliteConnection& connection) -> Done {
+    const Step keep_bytes = [&](SqliteConnection& connection) -> Done {
         const Result<int> added = connection.run("INSERT INTO photograph_bytes (sha256, bytes) "
                                                  "VALUES (?,?) ON CONFLICT (sha256) DO NOTHING",
                                                  {sqlText(body->sha256), content});
         if (!added)
             return tl::unexpected(added.error());
         return {};
-    });
+    };
+    return write({}, {&photograph, 1}, keep_bytes, Ending::Keep);
 }
 
 Result<std::vector<std::byte>> SqliteRegister::photograph(std::string_view sha256) const {

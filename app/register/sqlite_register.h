@@ -29,6 +29,11 @@ public:
     Result<Arrangement> arrangement() const override;
     /// A door that an earlier issue knew and this one lacks is refused only if facts hang on it.
     Done adopt(const Arrangement& arrangement, Moment when) override;
+    /// Keep: as adopt() and record() in one transaction. TryOnly: the same is done and undone; the
+    /// answer says whether it would be taken.
+    enum class Ending { Keep, TryOnly };
+    Done takeIn(const Arrangement& arrangement, std::span<const Fact> history, Moment when,
+                Ending ending = Ending::Keep);
     Result<std::vector<Fact>> facts() const override;
     /// Photograph facts may come without their bytes, as they do from another tablet's file of
     /// facts.
@@ -48,7 +53,9 @@ private:
     Done connect();
     Done ready();
     Result<SqliteConnection*> connection() const;
-    Done write(std::span<const Fact> facts, const std::function<Done(SqliteConnection&)>& also);
+    using Step = std::function<Done(SqliteConnection&)>;
+    /// One transaction: first, the facts, last.
+    Done write(const Step& first, std::span<const Fact> facts, const Step& last, Ending ending);
 
     QString m_file;
     OpenOptions m_options;

@@ -60,8 +60,8 @@ QString roundHtml(const Matter& matter, const GradedDoor& door, const Answers& r
         safe(personWords(matter, round.front().stamp.person)), safe(whenWords(round)),
         safe(numbersOf(round, true)), safe(numbersOf(round, false))};
     QString html = QStringLiteral("<tr>");
-    for (const QString& cell : cells)
-        html += QStringLiteral("<td>") + cell + QStringLiteral("</td>");
+    for (const QString& words : cells)
+        html += cell(words);
     return html + QStringLiteral("</tr>");
 }
 

@@ -49,8 +49,12 @@ QString outcomeHtml(const RunRecord& run) {
 }
 
 QString kindOfRun(const RunRecord& run) {
-    return run.kind == RunKind::Contact ? say("contact, %1").arg(ui::releaseWords(run.release))
-                                        : ui::releaseWords(run.release);
+    const QString released =
+        run.release_group.empty()
+            ? ui::releaseWords(run.release)
+            : say("%1, group %2")
+                  .arg(ui::releaseWords(run.release), QString::fromStdString(run.release_group));
+    return run.kind == RunKind::Contact ? say("contact, %1").arg(released) : released;
 }
 
 QString headHtml(bool with_door) {
@@ -74,10 +78,9 @@ QString rowsHtml(const Matter& matter, const GradedDoor& door, bool with_door) {
             safe(kindOfRun(run)), safe(degrees(run.heel_deg)), outcomeHtml(run)};
         html += QStringLiteral("<tr>");
         if (with_door)
-            html +=
-                QStringLiteral("<td><b>") + safe(door.door->number) + QStringLiteral("</b></td>");
-        for (const QString& cell : cells)
-            html += QStringLiteral("<td>") + cell + QStringLiteral("</td>");
+            html += cell(QStringLiteral("<b>") + safe(door.door->number) + QStringLiteral("</b>"));
+        for (const QString& words : cells)
+            html += cell(words);
         html += QStringLiteral("</tr>");
     }
     return html;

@@ -68,10 +68,8 @@ Checked<QString> placeSampleVessel(const QString& sample, Moment now) {
         auto opened = SqliteRegister::open(beside);
         if (!opened)
             return tl::unexpected(Complaints{opened.error()});
-        if (const Done adopted = (*opened)->adopt(*arrangement, now); !adopted)
-            return tl::unexpected(Complaints{adopted.error()});
-        if (const Done recorded = (*opened)->record(*facts); !recorded)
-            return tl::unexpected(Complaints{recorded.error()});
+        if (const Done taken = (*opened)->takeIn(*arrangement, *facts, now); !taken)
+            return tl::unexpected(Complaints{taken.error()});
     }
     if (!QFile::rename(beside, path))
         return tl::unexpected(Complaints{

@@ -18,6 +18,7 @@ struct RunRecord {
     FactId id;
     RunKind kind = RunKind::Closing;
     Release release = Release::LetGo;
+    std::string release_group; ///< of a remote run; empty where it is not known
     double heel_deg = 0;
     Moment started;
     struct MarkRecord {

@@ -43,7 +43,8 @@ struct Sorter {
     void operator()(const Photograph& body) const { into.photographs.push_back({stamp, body}); }
     void operator()(const Deficiency& body) const { into.deficiencies.push_back({stamp, body}); }
     void operator()(const RunStarted& body) const {
-        into.runs.push_back({stamp.id, body.kind, body.release, body.heel_deg, stamp.when, {}, {}});
+        into.runs.push_back({stamp.id, body.kind, body.release, body.release_group.value_or(""),
+                             body.heel_deg, stamp.when, {}, {}});
     }
     template <class Other>
     void operator()(const Other&) const {}

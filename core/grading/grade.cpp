@@ -33,10 +33,8 @@ RowGrade gradeRow(const Requirement& row, const Particulars& vessel, const Door&
                   const Boundary* boundary, const DoorEvidence& evidence) {
     RowGrade grade;
     grade.requirement = &row;
-    Applicability applies =
-        applicabilityOf(row, vessel, door, boundary ? boundary->place : Place::Other);
-    grade.because = std::move(applies.because);
-    if (applies.asked == Asked::No) {
+    const Asked asked = howAsked(row, vessel, door, boundary ? boundary->place : Place::Other);
+    if (asked == Asked::No) {
         grade.verdict = grade.underlying = Verdict::NotApplicable;
         grade.reason.kind = ReasonKind::NotAsked;
         return grade;
@@ -48,7 +46,7 @@ RowGrade gradeRow(const Requirement& row, const Particulars& vessel, const Door&
     grade.value = check.value;
     grade.u = check.u;
     grade.reason = std::move(check.reason);
-    const bool advice_row = applies.asked == Asked::Advice || row.status == Status::Advice;
+    const bool advice_row = asked == Asked::Advice || row.status == Status::Advice;
     grade.indicative = check.indicative && !advice_row;
     grade.verdict = advice_row || check.indicative ? Verdict::Advice : check.verdict;
     return grade;

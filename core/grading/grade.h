@@ -21,7 +21,6 @@ struct RowGrade {
         Verdict::Untested;       ///< what it would be if an advice row were asked; else the verdict
     std::optional<double> value; ///< in the requirement's unit
     std::optional<double> u;     ///< standard uncertainty of value, same unit
-    std::string because;         ///< why the row is asked or not (applicability)
     Reason reason;               ///< why this verdict
     bool indicative =
         false; ///< the evidence only indicates (heel): the door still counts as untested here

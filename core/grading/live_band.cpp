@@ -20,7 +20,7 @@ std::optional<LiveBand> liveBand(const Catalogue& catalogue, const Particulars& 
     for (const Requirement& row : catalogue.rows) {
         if (!speaksOf(row, since))
             continue;
-        const Asked asked = applicabilityOf(row, vessel, door, place).asked;
+        const Asked asked = howAsked(row, vessel, door, place);
         if (asked == Asked::No)
             continue;
         LiveBand band{&row, row.low, row.high, 2 * timed(Interval{}, ThumbError{}).u(),

@@ -43,21 +43,20 @@ std::string_view said(DoorKind kind) {
     return "double swing";
 }
 
-/// Outcome of one condition: what held, or what did not.
+/// Outcome of one condition. Words are gathered only where somebody asks why.
 struct Fit {
+    bool speak = false;
     bool holds = true;
     bool date_unknown = false;
-    std::string held;
-    std::string failed;
+    std::string held{};   ///< what held
+    std::string failed{}; ///< the first that did not
 
     void need(bool met, std::string_view yes, std::string_view no) {
-        if (met) {
-            if (!yes.empty())
-                held += (held.empty() ? "" : ", ") + std::string(yes);
-        } else if (holds) {
-            holds = false;
+        if (speak && met)
+            held += (held.empty() ? "" : ", ") + std::string(yes);
+        if (speak && holds && !met)
             failed = no;
-        }
+        holds = holds && met;
     }
     void need(const std::optional<bool>& wanted, bool actual, std::string_view yes,
               std::string_view no) {
@@ -71,8 +70,8 @@ bool holdsOneOf(const std::vector<T>& wanted, T actual) {
     return wanted.empty() || std::ranges::find(wanted, actual) != wanted.end();
 }
 
-Fit fit(const DoorCondition& condition, const Door& door, Place place) {
-    Fit result;
+Fit fit(const DoorCondition& condition, const Door& door, Place place, bool speak) {
+    Fit result{speak};
     if (condition.listed)
         result.need(*condition.listed == isListed(door, place),
                     *condition.listed ? said(place) : "not listed by II-2/9.4.1.1.5",
@@ -107,8 +106,8 @@ Fit fit(const DoorCondition& condition, const Door& door, Place place) {
     if (condition.installed_from) {
         if (door.installed)
             result.need(*door.installed >= *condition.installed_from,
-                        "installed " + isoText(*door.installed),
-                        "installed before " + isoText(*condition.installed_from));
+                        speak ? "installed " + isoText(*door.installed) : "",
+                        speak ? "installed before " + isoText(*condition.installed_from) : "");
         else if (result.holds)
             result.date_unknown = true;
     }
@@ -124,35 +123,54 @@ bool isListed(const Door& door, Place place) {
     return place_listed && !power_watertight && door.normally != NormalPosition::Locked;
 }
 
-Applicability applicabilityOf(const Requirement& requirement, const Particulars& vessel,
-                              const Door& door, Place place) {
-    Fit best;
-    if (!requirement.any_of.empty()) {
-        best = fit(requirement.any_of.front(), door, place);
-        for (const DoorCondition& condition : requirement.any_of) {
-            const Fit other = fit(condition, door, place);
-            if (other.holds) {
-                best = other;
-                break;
-            }
-        }
-        if (!best.holds)
-            return {Asked::No, best.failed};
-    }
-    if (best.held.empty())
-        best.held = "every door";
-    if (!requirement.regimes.empty() && !holdsOneOf(requirement.regimes, vessel.regime))
-        return {Asked::Advice, best.held + "; the vessel's own flag has its own text"};
-    if (requirement.keel_from && (!vessel.keel_laid || *vessel.keel_laid < *requirement.keel_from))
-        return {Asked::Advice,
-                best.held + (vessel.keel_laid
-                                 ? "; keel laid before " + isoText(*requirement.keel_from) +
-                                       ": compare with the approved drawing"
-                                 : "; keel date unknown: compare with the "
-                                   "approved drawing")};
+namespace {
+
+/// The first alternative that holds; else the first of all.
+Fit bestFit(const Requirement& requirement, const Door& door, Place place, bool speak) {
+    if (requirement.any_of.empty())
+        return Fit{speak};
+    for (const DoorCondition& condition : requirement.any_of)
+        if (Fit found = fit(condition, door, place, speak); found.holds)
+            return found;
+    return fit(requirement.any_of.front(), door, place, speak);
+}
+
+bool bindsFlag(const Requirement& requirement, const Particulars& vessel) {
+    return holdsOneOf(requirement.regimes, vessel.regime);
+}
+
+bool bindsAge(const Requirement& requirement, const Particulars& vessel) {
+    return !requirement.keel_from ||
+           (vessel.keel_laid && *vessel.keel_laid >= *requirement.keel_from);
+}
+
+} // namespace
+
+Asked howAsked(const Requirement& requirement, const Particulars& vessel, const Door& door,
+               Place place) {
+    const Fit best = bestFit(requirement, door, place, false);
+    if (!best.holds)
+        return Asked::No;
+    return bindsFlag(requirement, vessel) && bindsAge(requirement, vessel) && !best.date_unknown
+               ? Asked::Yes
+               : Asked::Advice;
+}
+
+std::string askedBecause(const Requirement& requirement, const Particulars& vessel,
+                         const Door& door, Place place) {
+    const Fit best = bestFit(requirement, door, place, true);
+    if (!best.holds)
+        return best.failed;
+    const std::string held = best.held.empty() ? "every door" : best.held;
+    if (!bindsFlag(requirement, vessel))
+        return held + "; the vessel's own flag has its own text";
+    if (!bindsAge(requirement, vessel))
+        return held + (vessel.keel_laid ? "; keel laid before " + isoText(*requirement.keel_from) +
+                                              ": compare with the approved drawing"
+                                        : "; keel date unknown: compare with the approved drawing");
     if (best.date_unknown)
-        return {Asked::Advice, best.held + "; date of installation unknown"};
-    return {Asked::Yes, best.held};
+        return held + "; date of installation unknown";
+    return requirement.keel_from ? held + ", keel laid " + isoText(*vessel.keel_laid) : held;
 }
 
 } // namespace latchround

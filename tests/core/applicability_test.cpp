@@ -9,7 +9,7 @@ namespace {
 
 Asked asked(const char* id, const Door& door, Place place = Place::ZoneBulkhead,
             const Particulars& vessel = given::solasVessel()) {
-    return applicabilityOf(given::row(id), vessel, door, place).asked;
+    return howAsked(given::row(id), vessel, door, place);
 }
 
 } // namespace
@@ -68,14 +68,13 @@ TEST(Applicability, InstalledDateDecidesTheGapRows) {
 }
 
 TEST(Applicability, SaysWhyAndWhyNot) {
-    const auto why = applicabilityOf(given::row("sliding-rate"), given::solasVessel(),
-                                     given::slidingDoor(), Place::ZoneBulkhead);
-    EXPECT_EQ(why.because, "zone bulkhead, sliding");
+    EXPECT_EQ(askedBecause(given::row("sliding-rate"), given::solasVessel(), given::slidingDoor(),
+                           Place::ZoneBulkhead),
+              "zone bulkhead, sliding, keel laid 2012-05-01");
     Door locked = given::slidingDoor();
     locked.normally = NormalPosition::Locked;
-    EXPECT_EQ(applicabilityOf(given::row("sliding-rate"), given::solasVessel(), locked,
-                              Place::ZoneBulkhead)
-                  .because,
+    EXPECT_EQ(askedBecause(given::row("sliding-rate"), given::solasVessel(), locked,
+                           Place::ZoneBulkhead),
               "normally locked");
 }
 

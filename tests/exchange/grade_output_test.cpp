@@ -16,11 +16,8 @@ json outputOf(const std::string& input_json) {
         ADD_FAILURE() << inLines(input.error());
         return {};
     }
-    std::vector<DoorGrade> grades;
-    for (const auto& item : input->doors)
-        grades.push_back(
-            grade(input->vessel, item.door, &item.boundary, item.evidence, solasCatalogue()));
-    return json::parse(gradeOutputJson(solasCatalogue(), grades, {}));
+    return json::parse(gradeOutputJson(solasCatalogue(), input->vessel,
+                                       gradedDoors(*input, solasCatalogue()), {}));
 }
 
 json rowOf(const json& output, std::size_t door, const std::string& id) {
@@ -93,7 +90,8 @@ TEST(GradeOutput, EditionAndZonesAreThere) {
     EXPECT_EQ(output["catalogue"]["edition"], solasCatalogue().edition);
     EXPECT_TRUE(output["zones"].is_array());
     const ActingZone acting{{"3", "4"}, 80, {"5-32"}, {"3/4"}};
-    const json zones = json::parse(gradeOutputJson(solasCatalogue(), {}, {&acting, 1}))["zones"];
+    const json zones =
+        json::parse(gradeOutputJson(solasCatalogue(), {}, {}, {&acting, 1}))["zones"];
     EXPECT_EQ(zones, json::parse(R"([{"zones":["3","4"],"length_m":80.0,"doors":["5-32"],)"
                                  R"("boundaries":["3/4"]}])"));
 }

@@ -124,12 +124,9 @@ TEST(GradeSchema, OutputHasTheFieldsOfItsSchema) {
     EXPECT_EQ(enumOf(output_schema["$defs"]["verdict"]), wordsOf(verdictWords));
     const auto input = readGrade(grade_sample);
     ASSERT_TRUE(input) << inLines(input.error());
-    std::vector<DoorGrade> grades;
-    for (const auto& item : input->doors)
-        grades.push_back(
-            grade(input->vessel, item.door, &item.boundary, item.evidence, solasCatalogue()));
     const ActingZone acting{{"3", "4"}, 80, {"5-32"}, {"3/4"}};
-    const json output = json::parse(gradeOutputJson(solasCatalogue(), grades, {&acting, 1}));
+    const json output = json::parse(gradeOutputJson(
+        solasCatalogue(), input->vessel, gradedDoors(*input, solasCatalogue()), {&acting, 1}));
     const auto check = [](const json& object, const json& definition) {
         const std::set<std::string> keys = keysOf(object);
         for (const json& key : definition["required"])

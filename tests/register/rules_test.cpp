@@ -172,6 +172,29 @@ TEST_F(RegisterRules, AdoptingKeepsEarlierIssues) {
     EXPECT_EQ(raw.single("SELECT count(*) FROM door WHERE arrangement = 2"), "2");
 }
 
+TEST_F(RegisterRules, ArrangementAndHistoryAreTakenTogetherOrNotAtAll) {
+    Arrangement changed = sampleArrangement();
+    changed.particulars.name = "Another Name";
+    changed.doors.push_back(changed.doors.front());
+    changed.doors.back().number = "9-99";
+    const std::vector good{sampleFact(20, Note{m_walkdown, "9-99", "new door"})};
+    const std::vector bad{sampleFact(21, Note{m_walkdown, "9-98", "no such door"})};
+    using Ending = SqliteRegister::Ending;
+    for (const Ending ending : {Ending::TryOnly, Ending::Keep}) {
+        const Done refused = m_register->takeIn(changed, bad, sampleMoment(), ending);
+        ASSERT_FALSE(refused);
+        EXPECT_EQ(refused.error().where, "door 9-98");
+        EXPECT_EQ(m_register->arrangement(), sampleArrangement());
+    }
+    const std::size_t facts = m_register->facts()->size();
+    ASSERT_TRUE(m_register->takeIn(changed, good, sampleMoment(), Ending::TryOnly));
+    EXPECT_EQ(m_register->arrangement(), sampleArrangement());
+    EXPECT_EQ(m_register->facts()->size(), facts);
+    ASSERT_TRUE(m_register->takeIn(changed, good, sampleMoment()));
+    EXPECT_EQ(m_register->arrangement(), changed);
+    EXPECT_EQ(m_register->facts()->size(), facts + 1);
+}
+
 TEST_F(RegisterRules, ADoorWithFactsIsNotDropped) {
     const FactId run = sampleId(10);
     ASSERT_TRUE(m_register->record(std::vector{

@@ -37,7 +37,7 @@ struct AllParts : QWidget {
         auto* list = new VerdictList;
         list->setGrade(sample.grade);
         auto* why = new WhyPanel;
-        why->setRow(sample.row("seals"));
+        why->setRow(sample.row("seals"), "every door");
         auto* figure = new FigureLabel(TextSize::Display, "s");
         figure->setFigure("5.62");
         for (QWidget* part : std::initializer_list<QWidget*>{

@@ -22,7 +22,7 @@ QPushButton* keyWith(QWidget& panel, const QString& text) {
 TEST(WhyPanel, SaysLimitMeasureCitationEditionAndWhatWouldSettleIt) {
     const SampleGrade sample;
     WhyPanel panel;
-    panel.setRow(sample.row("rate"));
+    panel.setRow(sample.row("rate"), "zone bulkhead, sliding");
     const QString all = panel.paragraphs().join("\n");
     EXPECT_TRUE(all.contains("0.198 ± 0.007"));
     EXPECT_TRUE(all.contains("k = 2"));
@@ -37,7 +37,7 @@ TEST(WhyPanel, SaysLimitMeasureCitationEditionAndWhatWouldSettleIt) {
 TEST(WhyPanel, CommonPracticeIsCalledSo) {
     const SampleGrade sample;
     WhyPanel panel;
-    panel.setRow(sample.row("seals"));
+    panel.setRow(sample.row("seals"), "zone bulkhead, sliding");
     EXPECT_TRUE(panel.paragraphs().join("\n").contains("common practice, no source"));
 }
 
@@ -45,16 +45,16 @@ TEST(WhyPanel, OnlyAJudgementRowCanBeDecided) {
     const SampleGrade sample;
     WhyPanel panel;
     panel.show();
-    panel.setRow(sample.row("pocket"));
+    panel.setRow(sample.row("pocket"), "zone bulkhead, sliding");
     EXPECT_FALSE(keyWith(panel, "Satisfactory")->isVisible());
-    panel.setRow(sample.row("seals"));
+    panel.setRow(sample.row("seals"), "zone bulkhead, sliding");
     EXPECT_TRUE(keyWith(panel, "Satisfactory")->isVisible());
 }
 
 TEST(WhyPanel, DecisionNeedsAReasonFirst) {
     const SampleGrade sample;
     WhyPanel panel;
-    panel.setRow(sample.row("seals"));
+    panel.setRow(sample.row("seals"), "zone bulkhead, sliding");
     panel.setPhrases({"worn, still does its work"});
     panel.show();
     QSignalSpy decided(&panel, &WhyPanel::decided);
@@ -71,17 +71,17 @@ TEST(WhyPanel, DecisionNeedsAReasonFirst) {
 TEST(WhyPanel, ReasonOfOneRowIsNotCarriedToTheNext) {
     const SampleGrade sample;
     WhyPanel panel;
-    panel.setRow(sample.row("seals"));
+    panel.setRow(sample.row("seals"), "zone bulkhead, sliding");
     panel.setPhrases({"worn"});
     QTest::mouseClick(keyWith(panel, "worn"), Qt::LeftButton);
-    panel.setRow(sample.row("seals"));
+    panel.setRow(sample.row("seals"), "zone bulkhead, sliding");
     EXPECT_FALSE(keyWith(panel, "Satisfactory")->isEnabled());
 }
 
 TEST(WhyPanel, KeysThatRecordLieOutsideWhatScrolls) {
     const SampleGrade sample;
     WhyPanel panel;
-    panel.setRow(sample.row("seals"));
+    panel.setRow(sample.row("seals"), "zone bulkhead, sliding");
     auto* scroll = panel.findChild<QScrollArea*>();
     ASSERT_NE(scroll, nullptr);
     EXPECT_FALSE(scroll->isAncestorOf(keyWith(panel, "Satisfactory")));

@@ -51,7 +51,6 @@ private:
         RowGrade row;
         row.requirement = &requirement;
         row.verdict = row.underlying = verdict;
-        row.because = "zone bulkhead, sliding";
         row.reason.kind = reason;
         grade.rows.push_back(row);
     }

@@ -137,6 +137,38 @@ TEST_F(Cli, DryRunMakesNoRegister) {
     EXPECT_FALSE(QFileInfo::exists(at("new.db")));
 }
 
+TEST_F(Cli, DryRunAsksTheRegisterWhetherTheFactsFit) {
+    const QString path = imported();
+    const QByteArray before = run({"register", "export", path, "--to", "-"}).out.c_str();
+    const QByteArray history = bytesAt(sample("history.jsonl"));
+    const QString orphan =
+        put("orphan.jsonl", history.mid(history.lastIndexOf("\n{") + 1)
+                                .replace("\"walkdown\":\"0", "\"walkdown\":\"1"));
+    for (const QString& into : {path, at("new.db")}) {
+        const Said said = run({"register", "import", sample("register.csv"), "--into", into,
+                               "--history", orphan, "--dry-run"});
+        EXPECT_EQ(said.exit_code, 2);
+        EXPECT_EQ(lines(said.err), 1) << said.err;
+    }
+    EXPECT_FALSE(QFileInfo::exists(at("new.db")));
+    EXPECT_EQ(run({"register", "export", path, "--to", "-"}).out, before.toStdString());
+}
+
+TEST_F(Cli, ARefusedHistoryLeavesTheArrangementAsItWas) {
+    const QString path = imported();
+    QByteArray changed = bytesAt(sample("register.csv"));
+    changed.replace("Ternwick Lass", "Ternwick Lad");
+    const QString csv = put("changed.csv", changed);
+    const QByteArray history = bytesAt(sample("history.jsonl"));
+    const QString orphan = put("orphan.jsonl", history.mid(history.lastIndexOf("\n{") + 1)
+                                                   .replace("\"walkdown\":\"0", "\"walkdown\":\"1")
+                                                   .replace("\"id\":\"0", "\"id\":\"1"));
+    EXPECT_EQ(run({"register", "import", csv, "--into", path, "--history", orphan}).exit_code, 2);
+    EXPECT_THAT(run({"register", "export", path, "--to", "-"}).out, HasSubstr("Ternwick Lass"));
+    EXPECT_EQ(run({"register", "import", csv, "--into", path}).exit_code, 0);
+    EXPECT_THAT(run({"register", "export", path, "--to", "-"}).out, HasSubstr("Ternwick Lad"));
+}
+
 TEST_F(Cli, LeavesNoHalfRegisterBehindARefusedImport) {
     QByteArray history = bytesAt(sample("history.jsonl"));
     const QString broken = put("broken.jsonl", history + "{\"id\":\n");

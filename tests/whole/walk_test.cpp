@@ -5,9 +5,13 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <QFileDialog>
+#include <QImage>
 #include <QLabel>
+#include <QLineEdit>
 #include <QProcess>
 #include <QTemporaryDir>
+#include <QTimer>
 
 #include "app/catalogue/catalogue_place.h"
 #include "app/desktop/desk.h"
@@ -15,6 +19,7 @@
 #include "app/vessels/sample_vessel.h"
 #include "tests/whole/hands.h"
 #include "ui/parts/choice_row.h"
+#include "ui/parts/door_list.h"
 #include "ui/parts/row_pager.h"
 #include "ui/parts/value_row.h"
 #include "ui/parts/verdict_list.h"
@@ -220,8 +225,9 @@ TEST_F(Walk, ThreeDoorsFromRegisterToReport) {
     reader.start("pdftotext", {"-layout", *printed, "-"});
     ASSERT_TRUE(reader.waitForFinished());
     const std::string text = reader.readAllStandardOutput().toStdString();
-    for (const char* words : {"Vellis Lantern", "Ansa Merlund", "5-09", "7-13", "5-15",
-                              "8.05 ± 0.16 s", "SOLAS II-2/9.4.1.1.5.2", "time again"})
+    for (const char* words :
+         {"Vellis Lantern", "Ansa Merlund", "5-09", "7-13", "5-15", "8.05 ± 0.16 s", "group MVZ2-3",
+          "SOLAS II-2/9.4.1.1.5.2", "time again"})
         EXPECT_THAT(text, HasSubstr(words));
 }
 
@@ -253,6 +259,58 @@ TEST_F(Walk, TakingBackTheLastMarkOpensTheRunAgain) {
     hands::pressAt(window(), "mark", 1'020'000);
     const DoorGrade grade = gradeOnDisk("7-03");
     EXPECT_NEAR(*row(grade, "hinged-time").value, 20.0, 1e-9);
+}
+
+TEST_F(Walk, APhotographFromAFileIsKeptAndPrinted) {
+    planAndBegin();
+    doorScreen().setDoor("7-03");
+    const QString picture = data.filePath("seal.png");
+    QImage image(320, 240, QImage::Format_RGB32);
+    image.fill(QColor(200, 90, 40));
+    ASSERT_TRUE(image.save(picture));
+    QTimer::singleShot(0, [&] {
+        auto* files = qobject_cast<QFileDialog*>(QApplication::activeModalWidget());
+        ASSERT_NE(files, nullptr);
+        QTest::keyClicks(files->findChild<QLineEdit*>("fileNameEdit"), picture);
+        QTest::keyClick(files->findChild<QLineEdit*>("fileNameEdit"), Qt::Key_Return);
+    });
+    hands::click(window(), "photograph");
+    hands::clickWords(hands::sheet(window()), "seal");
+    const Ledger ledger = ledgerOnDisk();
+    const FactId walkdown = ledger.walkdowns().back().id;
+    const DoorEvidence evidence = ledger.evidenceOf(walkdown, "7-03");
+    ASSERT_EQ(evidence.photographs.size(), 1u);
+    const Photograph& kept = evidence.photographs.front().body;
+    EXPECT_EQ(kept.caption, "seal");
+    const auto bytes = SqliteRegister::open(path).value()->photograph(kept.sha256);
+    ASSERT_TRUE(bytes);
+    const QImage read =
+        QImage::fromData(reinterpret_cast<const uchar*>(bytes->data()), int(bytes->size()));
+    EXPECT_EQ(read.size(), image.size());
+    const auto printed = desk.printReport(walkdown);
+    ASSERT_TRUE(printed);
+    QProcess reader;
+    reader.start("pdfimages", {"-list", *printed});
+    ASSERT_TRUE(reader.waitForFinished());
+    EXPECT_THAT(reader.readAllStandardOutput().toStdString(), HasSubstr("image"));
+}
+
+TEST_F(Walk, NothingCanBeRecordedAfterTheWalkdownHasEnded) {
+    planAndBegin();
+    doorScreen().setDoor("7-03");
+    hands::click(window(), "back");
+    hands::click(window(), "home-end");
+    hands::click(window(), "end-confirm");
+    ASSERT_TRUE(ledgerOnDisk().walkdowns().back().end);
+    hands::click(window(), "home-all-doors");
+    emit hands::sheet(window())->findChild<DoorListView*>()->doorChosen("7-03");
+    ASSERT_TRUE(doorScreen().isVisible());
+    for (const Step step : {Step::Look, Step::Release, Step::Function}) {
+        toStep(step);
+        for (QWidget* row : doorScreen().findChild<RowPager*>()->rows())
+            for (const QPushButton* key : row->findChildren<QPushButton*>())
+                EXPECT_FALSE(key->isEnabled()) << row->objectName().toStdString();
+    }
 }
 
 TEST_F(Walk, UnfinishedRunIsOfferedAtTheNextStart) {

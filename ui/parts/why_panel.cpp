@@ -105,7 +105,7 @@ void WhyPanel::say(const QString& heading, const QString& words) {
     m_lines->addSpacing(sizes().gap / 2);
 }
 
-void WhyPanel::setRow(const RowGrade& row) {
+void WhyPanel::setRow(const RowGrade& row, const QString& asked_because) {
     if (row.requirement == nullptr)
         return;
     const Requirement& asked = *row.requirement;
@@ -126,7 +126,7 @@ void WhyPanel::setRow(const RowGrade& row) {
     say(tr("Limit"), limitWords(asked));
     say(tr("What to look for"), text(asked.look_for));
     say(tr("What would settle it"), settleWords(row));
-    say(tr("Asked because"), text(row.because));
+    say(tr("Asked because"), asked_because);
     say(tr("Text"), asked.status == Status::Practice ? QString() : citationWords(asked));
     say(tr("Standing"), statusWords(asked.status));
     m_lines->addStretch(1);

@@ -22,8 +22,8 @@ class WhyPanel : public Part {
 public:
     explicit WhyPanel(QWidget* parent = nullptr);
 
-    /// Everything shown is copied out of `row`.
-    void setRow(const RowGrade& row);
+    /// Everything shown is copied out of `row`. `asked_because`: why it is asked (askedBecause).
+    void setRow(const RowGrade& row, const QString& asked_because);
     void setPhrases(const QStringList& phrases);
 
     /// Heading and words of every paragraph now shown, in order; for tests and for reading aloud.

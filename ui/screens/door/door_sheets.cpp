@@ -4,6 +4,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "core/requirement/applicability.h"
 #include "core/requirement/catalogue.h"
 #include "ui/look/touch_style.h"
 #include "ui/parts/door_list.h"
@@ -185,7 +186,9 @@ void DoorSheets::why(const QString& requirement) {
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     auto* panel = new WhyPanel;
-    panel->setRow(*row);
+    panel->setRow(*row, QString::fromStdString(askedBecause(
+                            *row->requirement, m_round.arrangement().particulars, *graded->door,
+                            graded->boundary ? graded->boundary->place : Place::Other)));
     lines->addWidget(panel, 1);
     auto* keys = new QHBoxLayout;
     lines->addLayout(keys);
