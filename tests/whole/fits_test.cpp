@@ -10,6 +10,8 @@
 #include "app/desktop/wall.h"
 #include "app/vessels/sample_vessel.h"
 #include "tests/whole/hands.h"
+#include "ui/look/look.h"
+#include "ui/parts/verdict_list.h"
 #include "ui/screens/door/door_screen.h"
 
 using namespace latchround;
@@ -46,26 +48,63 @@ void expectRoom(QWidget* window, const std::string& where) {
     }
 }
 
-class Fits : public testing::TestWithParam<QSize> {};
+class Fits : public testing::TestWithParam<QSize> {
+protected:
+    QTemporaryDir data;
+    ui::Look look;
+    Desk desk{builtInCatalogue().value(), {}, look};
+    QWidget* window = nullptr;
+
+    void SetUp() override {
+        qputenv("LATCHROUND_DATA", data.path().toUtf8());
+        const auto placed = placeSampleVessel(sampleVessels().front(), momentNow());
+        ASSERT_TRUE(placed);
+        ASSERT_TRUE(desk.open(*placed));
+        window = desk.window();
+        look.wearOn(*window);
+        window->resize(GetParam());
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(window));
+    }
+
+    /// Everything has room, by day and by night. With LATCHROUND_PICTURES set to a folder, what was
+    /// seen is left there to be looked at.
+    void settled(const QString& where) {
+        QTest::qWait(50);
+        EXPECT_EQ(window->size(), GetParam()) << where.toStdString();
+        expectRoom(window, where.toStdString());
+        const QString folder = qEnvironmentVariable("LATCHROUND_PICTURES");
+        if (folder.isEmpty())
+            return;
+        for (const ui::Light light : {ui::Light::Day, ui::Light::Night}) {
+            look.setLight(light);
+            QTest::qWait(20);
+            window->grab().save(QStringLiteral("%1/%2 %3 %4.png")
+                                    .arg(folder, where)
+                                    .arg(window->width())
+                                    .arg(light == ui::Light::Day ? "day" : "night"));
+        }
+        look.setLight(ui::Light::Day);
+    }
+
+    void closeSheet() {
+        hands::click(window, "sheet-close");
+        hands::until([&] { return window->findChild<QWidget*>("sheet") == nullptr; },
+                     "the sheet is closed");
+    }
+
+    /// The key of a row of the door screen, on whatever page it is.
+    void clickRow(const char* name) {
+        auto* row = window->findChild<QWidget*>(name);
+        ASSERT_NE(row, nullptr) << name;
+        while (!row->isVisible())
+            hands::click(window, "rows-after");
+        hands::click(row->findChild<QPushButton*>());
+    }
+};
 
 } // namespace
 
 TEST_P(Fits, NothingIsClippedOnAnyScreenOfTheWalk) {
-    QTemporaryDir data;
-    qputenv("LATCHROUND_DATA", data.path().toUtf8());
-    const auto placed = placeSampleVessel(sampleVessels().front(), momentNow());
-    ASSERT_TRUE(placed);
-    ui::Look look;
-    Desk desk(builtInCatalogue().value(), {}, look);
-    ASSERT_TRUE(desk.open(*placed));
-    QWidget* window = desk.window();
-    window->resize(GetParam());
-    ASSERT_TRUE(QTest::qWaitForWindowExposed(window));
-    const auto settled = [&](const char* where) {
-        QTest::qWait(50);
-        EXPECT_EQ(window->size(), GetParam());
-        expectRoom(window, where);
-    };
     settled("home");
     hands::click(window, "home-main");
     settled("door, look");
@@ -97,6 +136,56 @@ TEST_P(Fits, NothingIsClippedOnAnyScreenOfTheWalk) {
     hands::click(window, "run-done");
     hands::click(window, "step-2");
     settled("door, function");
+}
+
+TEST_P(Fits, NothingIsClippedOnAnySheet) {
+    hands::click(window, "home-all-doors");
+    settled("all doors");
+    closeSheet();
+    hands::click(window, "home-vessels");
+    settled("vessels");
+    closeSheet();
+    hands::click(window, "home-settings");
+    settled("settings");
+    closeSheet();
+    hands::click(window, "open-items-all");
+    settled("open items");
+    closeSheet();
+    hands::click(window, "home-end");
+    settled("end");
+    hands::click(window, "end-not");
+    hands::click(window, "home-main");
+    clickRow("plate-row");
+    settled("plate");
+    closeSheet();
+    hands::click(window, "note");
+    settled("note");
+    closeSheet();
+    hands::click(window, "could-not");
+    settled("could not test");
+    closeSheet();
+    hands::click(window, "step-1");
+    clickRow("heel-row");
+    settled("heel");
+    closeSheet();
+    emit window->findChild<ui::VerdictList*>()->whyAsked("sliding-rate");
+    settled("why");
+}
+
+TEST_P(Fits, NothingIsClippedOnPlanAndBrief) {
+    hands::click(window, "home-end");
+    hands::click(window, "end-confirm");
+    settled("home, ended");
+    hands::click(window, "home-main");
+    settled("plan");
+    hands::click(window, "add-person");
+    settled("person");
+    QTest::keyClicks(hands::find(window, "person-name"), "Ansa Merlund");
+    hands::clickWords(hands::sheet(window), "surveyor");
+    hands::click(window, "to-brief");
+    settled("brief");
+    hands::click(window, "agreed-1");
+    settled("channel");
 }
 
 INSTANTIATE_TEST_SUITE_P(Sizes, Fits,

@@ -21,7 +21,6 @@ WhyPanel::WhyPanel(QWidget* parent)
     , m_glyph(new DoorGlyph(Verdict::Untested, 11, this))
     , m_title(new Lettering({}, TextSize::Heading, Ink::Plain, true, this))
     , m_verdict(new Lettering({}, TextSize::Body, Ink::Plain, true, this))
-    , m_close(new QPushButton(tr("Back"), this))
     , m_scroll(new QScrollArea(this))
     , m_text(new QWidget)
     , m_lines(new QVBoxLayout(m_text)) {
@@ -32,9 +31,6 @@ WhyPanel::WhyPanel(QWidget* parent)
     words->addWidget(m_title);
     head->addWidget(m_glyph, 0, Qt::AlignTop);
     head->addLayout(words, 1);
-    head->addWidget(m_close, 0, Qt::AlignTop);
-    m_close->setAccessibleName(tr("Back to the list"));
-    connect(m_close, &QPushButton::clicked, this, &WhyPanel::closed);
 
     m_scroll->setWidget(m_text);
     m_scroll->setWidgetResizable(true);

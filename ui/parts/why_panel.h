@@ -32,7 +32,6 @@ public:
 
 signals:
     void decided(const QString& requirement, bool satisfactory, const QString& reason);
-    void closed();
 
 protected:
     void lookChanged() override;
@@ -47,7 +46,6 @@ private:
     DoorGlyph* m_glyph;
     Lettering* m_title;
     Lettering* m_verdict;
-    QPushButton* m_close;
     QScrollArea* m_scroll;
     QWidget* m_text;
     QVBoxLayout* m_lines;

@@ -208,7 +208,6 @@ void DoorSheets::why(const QString& requirement) {
             couldNotTest(requirement);
         });
     }
-    connect(panel, &WhyPanel::closed, sheet, &Sheet::close);
     connect(panel, &WhyPanel::decided, sheet,
             [this, sheet](const QString& id, bool satisfactory, const QString& reason) {
                 (void)m_round.record(Judgement{walkdown(), door(), id.toStdString(), satisfactory,
