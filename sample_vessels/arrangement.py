@@ -8,8 +8,17 @@ from dataclasses import dataclass, field
 
 VESSEL_COLUMNS = ("name", "number", "regime", "passengers", "keel_laid", "sprinklers", "length_m")
 DECK_COLUMNS = ("number", "name", "height_m")
-ZONE_COLUMNS = ("number", "aft_m", "forward_m")
-BOUNDARY_COLUMNS = ("id", "place", "zone_aft", "zone_forward", "x_m", "required")
+ZONE_COLUMNS = ("number", "aft_m", "forward_m", "area_m2")
+BOUNDARY_COLUMNS = (
+    "id",
+    "place",
+    "zone_aft",
+    "zone_forward",
+    "x_m",
+    "required",
+    "division",
+    "spaces",
+)
 DOOR_COLUMNS = (
     "number",
     "deck",
@@ -31,6 +40,10 @@ DOOR_COLUMNS = (
     "sill_in_frame",
     "latch",
     "watertight",
+    "weathertight",
+    "escape_trunk",
+    "special_category",
+    "faces_embarkation",
     "normally",
     "installed",
 )
@@ -59,6 +72,11 @@ class Zone:
     number: str
     aft_m: float
     forward_m: float
+    breadth_m: float = 0.0  # of its largest deck; 0 where the area is not on record
+
+    @property
+    def area(self):
+        return f"{(self.forward_m - self.aft_m) * self.breadth_m:.0f}" if self.breadth_m else ""
 
 
 @dataclass
@@ -68,7 +86,9 @@ class Boundary:
     zone_aft: str
     zone_forward: str
     x_m: float
-    required: str
+    required: str  # by the approved plan; empty where only the fire tables say
+    spaces: str = ""  # their categories in the ship's fire tables
+    division: str = "bulkhead"
 
 
 @dataclass
@@ -94,6 +114,10 @@ class Door:
     sill_in_frame: bool = True
     latch: bool = True
     watertight: bool = False
+    weathertight: bool = False
+    escape_trunk: bool = False
+    special_category: bool = False
+    faces_embarkation: bool = False
     normally: str = "closed"
 
 
@@ -175,6 +199,10 @@ def _door_row(d):
         _yes(d.sill_in_frame),
         _yes(d.latch),
         _yes(d.watertight),
+        _yes(d.weathertight),
+        _yes(d.escape_trunk),
+        _yes(d.special_category),
+        _yes(d.faces_embarkation),
         d.normally,
         d.installed,
     )
@@ -202,13 +230,22 @@ def register_csv(a):
         _table(
             "zone",
             ZONE_COLUMNS,
-            [(z.number, _metres(z.aft_m), _metres(z.forward_m)) for z in a.zones],
+            [(z.number, _metres(z.aft_m), _metres(z.forward_m), z.area) for z in a.zones],
         ),
         _table(
             "boundary",
             BOUNDARY_COLUMNS,
             [
-                (b.id, b.place, b.zone_aft, b.zone_forward, _metres(b.x_m), b.required)
+                (
+                    b.id,
+                    b.place,
+                    b.zone_aft,
+                    b.zone_forward,
+                    _metres(b.x_m),
+                    b.required,
+                    b.division,
+                    b.spaces,
+                )
                 for b in a.boundaries
             ],
         ),

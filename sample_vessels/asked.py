@@ -37,6 +37,9 @@ _TRAITS = {
     "sill_in_frame": lambda d: d.sill_in_frame,
     "latch": lambda d: d.latch,
     "watertight": lambda d: d.watertight,
+    "weathertight": lambda d: d.weathertight,
+    "escape_trunk": lambda d: d.escape_trunk,
+    "faces_embarkation": lambda d: d.faces_embarkation,
     "locked": lambda d: d.normally == "locked",
 }
 
@@ -47,6 +50,8 @@ def _holds(condition, door, place):
             met = door.kind in wanted
         elif key == "places":
             met = place in wanted
+        elif key == "special_category":
+            met = (door.special_category or place == "special-category") == wanted
         elif key == "listed":
             met = is_listed(door, place) == wanted
         elif key == "class":
@@ -60,8 +65,13 @@ def _holds(condition, door, place):
     return True
 
 
+def _is_asked(row, door, place):
+    wanted, exempt = row.get("applies"), row.get("exempt", ())
+    return (not wanted or any(_holds(c, door, place) for c in wanted)) and not any(
+        _holds(c, door, place) for c in exempt
+    )
+
+
 def rows_of(door, place, rows):
     """The rows asked of this door, in the catalogue's order."""
-    return [
-        r for r in rows if not r.get("applies") or any(_holds(c, door, place) for c in r["applies"])
-    ]
+    return [r for r in rows if _is_asked(r, door, place)]

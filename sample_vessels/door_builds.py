@@ -139,7 +139,7 @@ def cabin(at, rng, installed):
 
 def exterior(at, fire_class, rng, installed, **rest):
     opening = rng.choice((0.80, 0.90, 0.95))
-    traits = {"escape_route": True, **rest}
+    traits = {"escape_route": True, "weathertight": True, **rest}
     return _door(
         at, "single", fire_class, opening, _leaf_mass(opening, 44, rng), installed, **traits
     )

@@ -17,23 +17,23 @@ STAIRS = {"1": 23.2, "2": 56.8, "3": 94.4, "4": 128.0}
 
 def _boundaries():
     rows = [
-        Boundary(f"{n}/{n + 1}", "zone-bulkhead", str(n), str(n + 1), FRAMES[n], "A-60")
+        Boundary(f"{n}/{n + 1}", "zone-bulkhead", str(n), str(n + 1), FRAMES[n], "A-60", "3 3")
         for n in (1, 2, 3)
     ]
     rows += [
-        Boundary(f"stair {zone}", "stairway", zone, zone, x, "A-60" if zone == "2" else "A-30")
+        Boundary(f"stair {zone}", "stairway", zone, zone, x, "A-60" if zone == "2" else "A-30", "2 8")
         for zone, x in STAIRS.items()
     ]
     return rows + [
-        Boundary("galley", "galley", "3", "3", 101.6, "A-60"),
-        Boundary("pantry", "galley", "2", "2", 66.4, "A-30"),
-        Boundary("engine room", "machinery", "2", "2", 44.8, "A-60"),
-        Boundary("casing", "machinery", "2", "2", 48.8, "A-60"),
-        Boundary("separator room", "machinery", "1", "1", 28.8, "A-60"),
-        Boundary("car deck aft", "special-category", "1", "1", 24.8, "A-60"),
-        Boundary("car deck forward", "special-category", "3", "3", 96.0, "A-60"),
-        Boundary("cabins 5", "cabin", "3", "3", 88.0, "B-15"),
-        Boundary("cabins 6", "cabin", "2", "2", 64.0, "B-15"),
+        Boundary("galley", "galley", "3", "3", 101.6, "A-60", "3 12"),
+        Boundary("pantry", "galley", "2", "2", 66.4, "A-30", "3 13"),
+        Boundary("engine room", "machinery", "2", "2", 44.8, "A-60", "10 12"),
+        Boundary("casing", "machinery", "2", "2", 48.8, "A-60", "3 12"),
+        Boundary("separator room", "machinery", "1", "1", 28.8, "", "7 12"),
+        Boundary("car deck aft", "special-category", "1", "1", 24.8, "A-60", "2 11"),
+        Boundary("car deck forward", "special-category", "3", "3", 96.0, "A-60", "2 11"),
+        Boundary("cabins 5", "cabin", "3", "3", 88.0, "B-15", "3 7"),
+        Boundary("cabins 6", "cabin", "2", "2", 64.0, "", "3 7"),
         Boundary("embarkation 7", "exterior", "3", "3", 84.0, "A-0"),
         Boundary("weather aft", "exterior", "1", "1", 4.0, "A-0"),
     ]
@@ -152,7 +152,7 @@ def arrangement():
         Deck("6", "Upper cabin deck", 18.40),
         Deck("7", "Bridge deck", 21.20),
     ]
-    zones = [Zone(str(n + 1), FRAMES[n], FRAMES[n + 1]) for n in range(4)]
+    zones = [Zone(str(n + 1), FRAMES[n], FRAMES[n + 1], 24.0) for n in range(4)]
     doors = _zone_doors(rng) + _stair_doors(rng) + _service_doors(rng)
     a = Arrangement(vessel, decks, zones, _boundaries(), number_doors(doors, decks))
     _troubles(a)

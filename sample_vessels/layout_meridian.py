@@ -36,31 +36,31 @@ DECKS = [
 
 def _boundaries():
     rows = [
-        Boundary(f"{n}/{n + 1}", "zone-bulkhead", str(n), str(n + 1), FRAMES[n], "A-60")
+        Boundary(f"{n}/{n + 1}", "zone-bulkhead", str(n), str(n + 1), FRAMES[n], "A-60", "3 3")
         for n in range(1, 7)
     ]
     rows += [
-        Boundary(f"main stair {z}", "stairway", z, z, x, "A-60") for z, x in MAIN_STAIRS.items()
+        Boundary(f"main stair {z}", "stairway", z, z, x, "A-60", "2 8") for z, x in MAIN_STAIRS.items()
     ]
     rows += [
-        Boundary(f"crew stair {z}", "stairway", z, z, x, "A-30") for z, x in CREW_STAIRS.items()
+        Boundary(f"crew stair {z}", "stairway", z, z, x, "A-30", "2 13") for z, x in CREW_STAIRS.items()
     ]
     rows += [
-        Boundary("main galley", "galley", "3", "3", 104.0, "A-60"),
-        Boundary("crew galley", "galley", "5", "5", 168.0, "A-60"),
-        Boundary("lido galley", "galley", "5", "5", 186.4, "A-60"),
-        Boundary("pantry", "galley", "2", "2", 68.0, "A-30"),
-        Boundary("engine room aft", "machinery", "2", "2", 48.0, "A-60"),
-        Boundary("engine room forward", "machinery", "3", "3", 88.0, "A-60"),
-        Boundary("separator room", "machinery", "3", "3", 110.4, "A-60"),
-        Boundary("casing", "machinery", "3", "3", 84.0, "A-60"),
+        Boundary("main galley", "galley", "3", "3", 104.0, "A-60", "8 12"),
+        Boundary("crew galley", "galley", "5", "5", 168.0, "A-60", "7 12"),
+        Boundary("lido galley", "galley", "5", "5", 186.4, "", "8 12"),
+        Boundary("pantry", "galley", "2", "2", 68.0, "A-30", "3 13"),
+        Boundary("engine room aft", "machinery", "2", "2", 48.0, "A-60", "10 12"),
+        Boundary("engine room forward", "machinery", "3", "3", 88.0, "A-60", "10 12"),
+        Boundary("separator room", "machinery", "3", "3", 110.4, "A-60", "10 12"),
+        Boundary("casing", "machinery", "3", "3", 84.0, "A-60", "3 12"),
         Boundary("embarkation", "exterior", "4", "4", 148.0, "A-0"),
         Boundary("weather aft", "exterior", "1", "1", 6.4, "A-0"),
-        Boundary("laundry", "other", "1", "1", 28.0, "A-30"),
-        Boundary("linen stores", "other", "5", "5", 172.0, "A-30"),
+        Boundary("laundry", "other", "1", "1", 28.0, "A-30", "3 13"),
+        Boundary("linen stores", "other", "5", "5", 172.0, "A-30", "3 13"),
     ]
     for n in (2, 4, 6):
-        rows.append(Boundary(f"cabins {n}", "cabin", str(n), str(n), FRAMES[n] - 12.8, "B-15"))
+        rows.append(Boundary(f"cabins {n}", "cabin", str(n), str(n), FRAMES[n] - 12.8, "B-15", "3 7"))
     return rows
 
 
@@ -213,7 +213,7 @@ def arrangement():
     vessel = Vessel(
         "Oriveth Meridian", "VC-0400", "solas-passenger", 2412, "2016-02-09", True, 268.0
     )
-    zones = [Zone(str(n + 1), FRAMES[n], FRAMES[n + 1]) for n in range(7)]
+    zones = [Zone(str(n + 1), FRAMES[n], FRAMES[n + 1], 28.8) for n in range(7)]
     doors = (
         _zone_doors(rng)
         + _stair_doors(rng)

@@ -12,62 +12,95 @@ namespace {
 
 using Path = std::filesystem::path;
 
-std::vector<Path> filesIn(const Path& folder) {
-    return {folder / "solas-passenger.json", folder / "practice.json"};
-}
-
-/// First folder that is there; empty where neither is.
+/// First folder of resources that is there; empty where none is.
 Path folderFor(const Path& executable_folder) {
-    const Path installed = executable_folder / ".." / "share" / "latchround" / "requirements";
-    for (const Path& folder : {installed, Path(LATCHROUND_REQUIREMENTS_DIR)}) {
+    const Path installed = executable_folder / ".." / "share" / "latchround";
+    for (const Path& folder : {installed, Path(LATCHROUND_RESOURCES_DIR)}) {
         std::error_code ignored;
-        if (std::filesystem::is_directory(folder, ignored))
+        if (std::filesystem::is_directory(folder / "requirements", ignored))
             return folder.lexically_normal();
     }
     return {};
 }
 
+void add(Complaints& to, const Complaints& more) {
+    to.insert(to.end(), more.begin(), more.end());
+}
+
+/// Rows and tables read one by one; every fault of every file is kept.
+class Assembly {
+public:
+    void rows(Checked<Catalogue> read) {
+        if (read && std::exchange(m_begun, true))
+            read = joined(std::move(m_all), std::move(*read));
+        if (read)
+            m_all = std::move(*read);
+        else
+            add(m_complaints, read.error());
+    }
+    void tables(Checked<FireTables> read) {
+        if (read)
+            m_tables = std::move(*read);
+        else
+            add(m_complaints, read.error());
+    }
+
+    Checked<Catalogue> all() {
+        if (!m_complaints.empty())
+            return tl::unexpected(m_complaints);
+        m_all.divisions = std::move(m_tables);
+        return std::move(m_all);
+    }
+
+private:
+    Complaints m_complaints;
+    Catalogue m_all;
+    FireTables m_tables;
+    bool m_begun = false;
+};
+
+Checked<FireTables> builtInTables() {
+    return fireTablesFrom(built_in_fire_tables.text,
+                          "built-in " + std::string(built_in_fire_tables.path));
+}
+
+Checked<Catalogue> catalogueIn(const Path& folder) {
+    Assembly assembly;
+    for (const BuiltInFile& file : built_in_requirements)
+        assembly.rows(catalogueFromFile(folder / file.path));
+    assembly.tables(fireTablesFromFile(folder / built_in_fire_tables.path));
+    return assembly.all();
+}
+
 } // namespace
 
-Checked<Catalogue> catalogueOfFiles(const std::vector<Path>& files) {
-    Complaints complaints;
-    std::vector<Catalogue> read;
-    for (const Path& file : files) {
-        Checked<Catalogue> one = catalogueFromFile(file);
-        if (one)
-            read.push_back(std::move(*one));
-        else
-            complaints.insert(complaints.end(), one.error().begin(), one.error().end());
-    }
-    if (!complaints.empty())
-        return tl::unexpected(complaints);
-    if (read.empty())
+Checked<Catalogue> catalogueOfFiles(const std::vector<Path>& files, const Path& executable_folder) {
+    if (files.empty())
         return tl::unexpected(Complaints{{"catalogue", "no file is named", "Name at least one."}});
-    Catalogue all = std::move(read.front());
-    for (std::size_t at = 1; at < read.size(); ++at) {
-        Checked<Catalogue> more = joined(std::move(all), std::move(read[at]));
-        if (!more)
-            return more;
-        all = std::move(*more);
-    }
-    return all;
+    Assembly assembly;
+    for (const Path& file : files)
+        assembly.rows(catalogueFromFile(file));
+    const Path folder = folderFor(executable_folder);
+    if (folder.empty())
+        assembly.tables(builtInTables());
+    else
+        assembly.tables(fireTablesFromFile(folder / built_in_fire_tables.path));
+    return assembly.all();
 }
 
 Checked<Catalogue> builtInCatalogue() {
-    auto solas = catalogueFrom(built_in_solas_passenger, "built-in solas-passenger.json");
-    if (!solas)
-        return solas;
-    auto practice = catalogueFrom(built_in_practice, "built-in practice.json");
-    if (!practice)
-        return practice;
-    return joined(std::move(*solas), std::move(*practice));
+    Assembly assembly;
+    for (const BuiltInFile& file : built_in_requirements)
+        assembly.rows(catalogueFrom(file.text, "built-in " + std::string(file.path)));
+    assembly.tables(builtInTables());
+    return assembly.all();
 }
 
 Checked<ShippedCatalogue> shippedCatalogue(const Path& executable_folder) {
     const Path folder = folderFor(executable_folder);
     std::string why = "its catalogue files are not there";
     if (!folder.empty()) {
-        Checked<Catalogue> files = catalogueOfFiles(filesIn(folder));
+        Checked<Catalogue> files = catalogueIn(folder);
         if (files)
             return ShippedCatalogue{std::move(*files), {}};
         why = inOneLine(files.error().front());

@@ -20,8 +20,9 @@ struct ShippedCatalogue {
 /// `executable_folder`: where the running program lies.
 Checked<ShippedCatalogue> shippedCatalogue(const std::filesystem::path& executable_folder);
 
-/// The catalogue of these files, in their order, as one.
-Checked<Catalogue> catalogueOfFiles(const std::vector<std::filesystem::path>& files);
+/// The catalogue of these files of rows, in their order, as one, with the fire tables that ship.
+Checked<Catalogue> catalogueOfFiles(const std::vector<std::filesystem::path>& files,
+                                    const std::filesystem::path& executable_folder);
 
 /// The copy that was built into the program.
 Checked<Catalogue> builtInCatalogue();

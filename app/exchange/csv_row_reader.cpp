@@ -139,6 +139,25 @@ int CsvRowReader::wholeNumber(std::string_view column) {
     return 0;
 }
 
+std::optional<std::pair<int, int>> CsvRowReader::spaces(std::string_view column) {
+    const std::vector<std::string> cells = names(column);
+    if (cells.empty())
+        return std::nullopt;
+    std::vector<int> numbers;
+    for (const std::string& cell : cells) {
+        int number = 0;
+        const char* end = cell.data() + cell.size();
+        const auto read = std::from_chars(cell.data(), end, number);
+        if (read.ec == std::errc{} && read.ptr == end)
+            numbers.push_back(number);
+    }
+    if (cells.size() == 2 && numbers.size() == 2)
+        return std::pair(numbers[0], numbers[1]);
+    complain(column, "these are not the categories of two spaces",
+             "Write two numbers with a blank between, such as 3 7, or leave it empty.");
+    return std::nullopt;
+}
+
 bool CsvRowReader::yesNo(std::string_view column, bool if_empty) {
     const std::optional<std::string> cell = filled(column);
     if (!cell)

@@ -9,6 +9,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "app/exchange/csv_text.h"
@@ -45,6 +46,8 @@ public:
     double number(std::string_view column, double if_empty);
     std::optional<double> numberOrNothing(std::string_view column);
     int wholeNumber(std::string_view column);
+    /// "3 7": categories of two spaces.
+    std::optional<std::pair<int, int>> spaces(std::string_view column);
     bool yesNo(std::string_view column, bool if_empty);
     std::optional<CalendarDate> date(std::string_view column);
 

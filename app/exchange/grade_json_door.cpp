@@ -1,5 +1,5 @@
-#include <algorithm>
-#include <array>
+#include <utility>
+#include <vector>
 
 #include "app/exchange/grade_json_parts.h"
 
@@ -7,43 +7,26 @@ namespace latchround {
 
 namespace {
 
-enum class Division { Bulkhead, Deck };
-constexpr std::array<Word<Division>, 2> divisionWords{
-    {{Division::Bulkhead, "bulkhead"}, {Division::Deck, "deck"}}};
-
 constexpr double widest_opening_m = 10;
 constexpr double heaviest_leaf_kg = 5000;
-/// Categories of spaces run from 1 to 14 at most (SOLAS II-2/9.2.2.3.2.2).
-constexpr std::int64_t last_category = 14;
 
-std::vector<std::int64_t> spacesFrom(JsonObject& object) {
+std::optional<std::pair<int, int>> spacesFrom(JsonObject& object, int last) {
     const Json* field = object.field("spaces", Need::Optional);
     if (!field)
-        return {};
-    std::vector<std::int64_t> spaces;
+        return std::nullopt;
+    std::vector<int> spaces;
     if (field->is_array())
         for (const Json& space : *field)
             if (space.is_number_unsigned() && space.get<std::uint64_t>() >= 1 &&
-                space.get<std::uint64_t>() <= last_category)
-                spaces.push_back(space.get<std::int64_t>());
+                space.get<std::uint64_t>() <= static_cast<std::uint64_t>(last))
+                spaces.push_back(space.get<int>());
     if (field->is_array() && field->size() == 2 && spaces.size() == 2)
-        return spaces;
-    object.complain("spaces", "this must be the categories of the two spaces, 1 to 14",
+        return std::pair(spaces[0], spaces[1]);
+    object.complain("spaces",
+                    "this must be the categories of the two spaces, 1 to " + std::to_string(last) +
+                        " by the fire tables of this vessel",
                     "Write them like [3, 5].");
-    return {};
-}
-
-/// A zone bulkhead of a SOLAS ship with more than 36 passengers is where a space of
-/// category 5, 9 or 10 lies on one side (II-2/9.2.2.1.1.1). For other boundaries the class must be
-/// given.
-std::optional<FireClass> classByRule(const Particulars& vessel, Place place,
-                                     const std::vector<std::int64_t>& spaces) {
-    if (place != Place::ZoneBulkhead || vessel.regime != Regime::SolasPassenger ||
-        vessel.passengers <= 36)
-        return std::nullopt;
-    const bool eased = std::ranges::any_of(
-        spaces, [](std::int64_t space) { return space == 5 || space == 9 || space == 10; });
-    return eased ? FireClass::A0 : FireClass::A60;
+    return std::nullopt;
 }
 
 void readDimensions(JsonObject& object, Door& door) {
@@ -72,6 +55,10 @@ void readFittings(JsonObject& object, Door& door) {
     read("sill_in_frame", door.sill_in_frame);
     read("latch", door.latch);
     read("watertight", door.watertight);
+    read("weathertight", door.weathertight);
+    read("escape_trunk", door.escape_trunk);
+    read("special_category", door.special_category);
+    read("faces_embarkation", door.faces_embarkation);
     if (object.truth("remote_release", Need::Optional).value_or(false))
         door.release_groups = {"remote"};
 }
@@ -95,12 +82,11 @@ void readDoor(JsonObject& object, const Particulars& vessel, GradeInput::Item& i
     item.boundary.id = door.number;
     item.boundary.place =
         object.word<Place>("place", Need::Required, placeWords).value_or(Place::Other);
-    const auto spaces = spacesFrom(object);
-    object.word<Division>("division", Need::Optional, divisionWords);
+    item.boundary.spaces = spacesFrom(object, spaceCategories(vessel));
+    item.boundary.division = object.word<Division>("division", Need::Optional, divisionWords)
+                                 .value_or(item.boundary.division);
     item.boundary.required =
         object.word<FireClass>("boundary_class", Need::Optional, fireClassWords);
-    if (!item.boundary.required)
-        item.boundary.required = classByRule(vessel, item.boundary.place, spaces);
 }
 
 } // namespace latchround

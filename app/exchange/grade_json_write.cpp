@@ -29,6 +29,8 @@ OrderedJson rowJson(const RowGrade& row, const std::string& because) {
     setIfKnown(object, "low", requirement.low);
     setIfKnown(object, "high", requirement.high);
     object["cite"] = requirement.cite;
+    object["issuer"] = requirement.issuer;
+    object["severity"] = word(requirement.severity);
     const bool not_asked = row.reason.kind == ReasonKind::NotAsked;
     object["why"] = not_asked ? because : inWords(row.reason);
     if (!not_asked)
@@ -38,14 +40,14 @@ OrderedJson rowJson(const RowGrade& row, const std::string& because) {
 
 OrderedJson doorJson(const Particulars& vessel, const GradedDoor& graded) {
     const DoorGrade& door = graded.grade;
-    const Place place = graded.boundary ? graded.boundary->place : Place::Other;
+    const Stand stand(graded.boundary);
     OrderedJson object;
     object["id"] = door.door;
     object["verdict"] = word(door.verdict);
     object["rows"] = OrderedJson::array();
     for (const RowGrade& row : door.rows)
         object["rows"].push_back(
-            rowJson(row, askedBecause(*row.requirement, vessel, *graded.door, place)));
+            rowJson(row, askedBecause(*row.requirement, vessel, *graded.door, stand)));
     return object;
 }
 

@@ -33,15 +33,17 @@ inline constexpr std::array<ColumnSpec, 7> vesselColumns{{{"name", true},
                                                           {"length_m", false}}};
 inline constexpr std::array<ColumnSpec, 3> deckColumns{
     {{"number", true}, {"name", false}, {"height_m", false}}};
-inline constexpr std::array<ColumnSpec, 3> zoneColumns{
-    {{"number", true}, {"aft_m", true}, {"forward_m", true}}};
-inline constexpr std::array<ColumnSpec, 6> boundaryColumns{{{"id", true},
+inline constexpr std::array<ColumnSpec, 4> zoneColumns{
+    {{"number", true}, {"aft_m", true}, {"forward_m", true}, {"area_m2", false}}};
+inline constexpr std::array<ColumnSpec, 8> boundaryColumns{{{"id", true},
                                                             {"place", true},
                                                             {"zone_aft", true},
                                                             {"zone_forward", true},
                                                             {"x_m", true},
-                                                            {"required", false}}};
-inline constexpr std::array<ColumnSpec, 22> doorColumns{{{"number", true},
+                                                            {"required", false},
+                                                            {"division", false},
+                                                            {"spaces", false}}};
+inline constexpr std::array<ColumnSpec, 26> doorColumns{{{"number", true},
                                                          {"deck", true},
                                                          {"x_m", true},
                                                          {"y_m", true},
@@ -61,6 +63,10 @@ inline constexpr std::array<ColumnSpec, 22> doorColumns{{{"number", true},
                                                          {"sill_in_frame", false},
                                                          {"latch", false},
                                                          {"watertight", false},
+                                                         {"weathertight", false},
+                                                         {"escape_trunk", false},
+                                                         {"special_category", false},
+                                                         {"faces_embarkation", false},
                                                          {"normally", false},
                                                          {"installed", false}}};
 

@@ -50,6 +50,12 @@ std::string joined(const std::vector<std::string>& names) {
     return text;
 }
 
+/// With a blank between: a spreadsheet takes 3-7 for a date.
+std::string spacesText(const std::optional<std::pair<int, int>>& spaces) {
+    return spaces ? std::to_string(spaces->first) + " " + std::to_string(spaces->second)
+                  : std::string{};
+}
+
 /// Blanks at an end would be taken off on reading if they stood outside quotes.
 bool needsQuotes(std::string_view cell) {
     constexpr std::string_view blanks = " \t";
@@ -110,6 +116,10 @@ void appendDoor(std::string& csv, const Door& door) {
                yesNo(door.sill_in_frame),
                yesNo(door.latch),
                yesNo(door.watertight),
+               yesNo(door.weathertight),
+               yesNo(door.escape_trunk),
+               yesNo(door.special_category),
+               yesNo(door.faces_embarkation),
                word(door.normally),
                dateOrNothing(door.installed)});
 }
@@ -129,12 +139,14 @@ std::string csvFrom(const Arrangement& arrangement) {
     appendHeader(csv, ArrangementTable::Zone);
     for (const Zone& zone : arrangement.zones)
         appendRow(csv, ArrangementTable::Zone,
-                  {zone.number, metres(zone.aft_m), metres(zone.forward_m)});
+                  {zone.number, metres(zone.aft_m), metres(zone.forward_m),
+                   zone.area_m2 ? figure(*zone.area_m2) : std::string{}});
     appendHeader(csv, ArrangementTable::Boundary);
     for (const Boundary& boundary : arrangement.boundaries)
         appendRow(csv, ArrangementTable::Boundary,
                   {boundary.id, word(boundary.place), boundary.zone_aft, boundary.zone_forward,
-                   metres(boundary.x_m), wordOrNothing(boundary.required)});
+                   metres(boundary.x_m), wordOrNothing(boundary.required), word(boundary.division),
+                   spacesText(boundary.spaces)});
     appendHeader(csv, ArrangementTable::Door);
     for (const Door& door : arrangement.doors)
         appendDoor(csv, door);

@@ -29,6 +29,7 @@ Zone zoneFrom(CsvRowReader& row) {
     zone.number = row.name("number");
     zone.aft_m = row.number("aft_m", 0);
     zone.forward_m = row.number("forward_m", 0);
+    zone.area_m2 = row.numberOrNothing("area_m2");
     return zone;
 }
 
@@ -40,6 +41,9 @@ Boundary boundaryFrom(CsvRowReader& row) {
     boundary.zone_forward = row.name("zone_forward");
     boundary.x_m = row.number("x_m", 0);
     boundary.required = row.wordOrNothing<FireClass>("required", fireClassWords);
+    boundary.division =
+        row.wordOrNothing<Division>("division", divisionWords).value_or(boundary.division);
+    boundary.spaces = row.spaces("spaces");
     return boundary;
 }
 
@@ -66,6 +70,10 @@ Door doorFrom(CsvRowReader& row) {
     door.sill_in_frame = row.yesNo("sill_in_frame", door.sill_in_frame);
     door.latch = row.yesNo("latch", door.latch);
     door.watertight = row.yesNo("watertight", door.watertight);
+    door.weathertight = row.yesNo("weathertight", door.weathertight);
+    door.escape_trunk = row.yesNo("escape_trunk", door.escape_trunk);
+    door.special_category = row.yesNo("special_category", door.special_category);
+    door.faces_embarkation = row.yesNo("faces_embarkation", door.faces_embarkation);
     door.normally =
         row.wordOrNothing<NormalPosition>("normally", normalPositionWords).value_or(door.normally);
     door.installed = row.date("installed");

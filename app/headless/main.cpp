@@ -10,6 +10,8 @@
 #include <QLocale>
 
 #include "app/catalogue/catalogue_place.h"
+#include "app/exchange/catalogue_file.h"
+#include "app/headless/boundary_command.h"
 #include "app/headless/grade_command.h"
 #include "app/headless/register_commands.h"
 #include "app/headless/report_command.h"
@@ -27,11 +29,13 @@ constexpr int exit_refused = 2;
 /// What was asked for on the command line.
 struct Asked {
     std::vector<std::string> catalogue_files;
+    std::optional<std::string> flag_rules;
     std::string file;
     Import import;
     std::string export_to;
     Show show;
     Print print;
+    DivisionAsked division;
     std::function<Answer()> command;
 };
 
@@ -41,16 +45,23 @@ int fail(const Complaints& faults) {
     return exit_refused;
 }
 
-Checked<Catalogue> catalogueFor(const Asked& asked) {
+Checked<Catalogue> internationalCatalogue(const Asked& asked) {
+    const std::string folder = QCoreApplication::applicationDirPath().toLocal8Bit().toStdString();
     if (!asked.catalogue_files.empty())
-        return catalogueOfFiles({asked.catalogue_files.begin(), asked.catalogue_files.end()});
-    const QByteArray folder = QCoreApplication::applicationDirPath().toLocal8Bit();
-    auto shipped = shippedCatalogue(folder.toStdString());
+        return catalogueOfFiles({asked.catalogue_files.begin(), asked.catalogue_files.end()},
+                                folder);
+    auto shipped = shippedCatalogue(folder);
     if (!shipped)
         return tl::unexpected(shipped.error());
     if (!shipped->notice.empty())
         std::cerr << "note: " << shipped->notice << '\n';
     return std::move(shipped->catalogue);
+}
+
+Checked<Catalogue> catalogueFor(const Asked& asked) {
+    Checked<Catalogue> catalogue = internationalCatalogue(asked);
+    return catalogue && asked.flag_rules ? withFlagRulesOf(std::move(*catalogue), *asked.flag_rules)
+                                         : std::move(catalogue);
 }
 
 /// A command that grades: the catalogue is read first.
@@ -115,6 +126,30 @@ void addGradingCommands(CLI::App& program, Asked& asked) {
     });
 }
 
+void addBoundaryCommand(CLI::App& program, Asked& asked) {
+    CLI::App* boundary = program.add_subcommand("boundary", "Class of the division between spaces");
+    DivisionAsked& division = asked.division;
+    boundary->fallthrough()
+        ->add_option("--ship", division.ship,
+                     "passenger-over-36, passenger-36-or-fewer, cargo, tanker, us-h or us-k")
+        ->required();
+    boundary
+        ->add_option("--division", division.division,
+                     "bulkhead, deck, zone-bulkhead, or zone-step for a deck that steps a zone")
+        ->required();
+    boundary->add_option("--spaces", division.spaces,
+                         "categories of the two spaces, A,B; of a deck A below and B above");
+    boundary->add_flag("--sprinklers", division.sprinklers, "sprinklers on both sides");
+    boundary->add_flag("--special-category", division.special_category,
+                       "it bounds a special category or ro-ro space");
+    boundary->add_option("--built", division.built, "day the keel was laid, YYYY-MM-DD");
+    boundary->callback([&] {
+        asked.command = graded(asked, [&](const Catalogue& catalogue) {
+            return boundaryClass(asked.division, catalogue.divisions);
+        });
+    });
+}
+
 /// Standard error belongs to faults of what was given; Qt's own chatter would hide them.
 void onlyGraveWords(QtMsgType type, const QMessageLogContext&, const QString& words) {
     if (type == QtCriticalMsg || type == QtFatalMsg)
@@ -130,8 +165,11 @@ int run(int argc, char** argv) {
         .add_option("--catalogue", asked.catalogue_files,
                     "catalogue file instead of the program's own; may be given again")
         ->allow_extra_args(false);
+    program.add_option("--flag-rules", asked.flag_rules,
+                       "file of a flag Administration's own rules, over the catalogue");
     addRegisterCommands(program, asked);
     addGradingCommands(program, asked);
+    addBoundaryCommand(program, asked);
     try {
         program.parse(argc, argv);
     } catch (const CLI::Success& asked_for_help) {

@@ -49,7 +49,11 @@ Values doorValues(std::int64_t issue, std::int64_t seq, const Door& door) {
             sqlFlag(door.latch),
             sqlFlag(door.watertight),
             sqlText(word(door.normally)),
-            dateOrNull(door.installed)};
+            dateOrNull(door.installed),
+            sqlFlag(door.weathertight),
+            sqlFlag(door.escape_trunk),
+            sqlFlag(door.special_category),
+            sqlFlag(door.faces_embarkation)};
 }
 
 Done writeDoor(SqliteConnection& connection, std::int64_t issue, std::int64_t seq,
@@ -64,8 +68,9 @@ Done writeDoor(SqliteConnection& connection, std::int64_t issue, std::int64_t se
                            "kind, fire_class, plate,"
                            " opening_m, leaf_mass_kg, power_operated, hold_back, alarm, "
                            "designed_to_reopen, hose_port,"
-                           " escape_route, sill_in_frame, latch, watertight, normally, installed)"
-                           " VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
+                           " escape_route, sill_in_frame, latch, watertight, normally, installed,"
+                           " weathertight, escape_trunk, special_category, faces_embarkation)"
+                           " VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
                            doorValues(issue, seq, door)));
         !done)
         return done;
@@ -112,6 +117,10 @@ Door doorOf(Row& row) {
     door.watertight = row.flag(19);
     door.normally = row.word(20, normalPositionFrom);
     door.installed = row.dateIfAny(21);
+    door.weathertight = row.flag(22);
+    door.escape_trunk = row.flag(23);
+    door.special_category = row.flag(24);
+    door.faces_embarkation = row.flag(25);
     return door;
 }
 
@@ -128,11 +137,19 @@ Done readDoors(SqliteConnection& connection, const QVariant& issue, std::vector<
         "leaf_mass_kg,"
         " power_operated, hold_back, alarm, designed_to_reopen, hose_port, escape_route, "
         "sill_in_frame,"
-        " latch, watertight, normally, installed FROM door WHERE arrangement = ? ORDER BY seq",
+        " latch, watertight, normally, installed, weathertight, escape_trunk, special_category, "
+        "faces_embarkation "
+        "FROM door WHERE arrangement = ? ORDER BY seq",
         {issue}, [&](Row& row) {
             doors.push_back(doorOf(row));
             doors.back().release_groups = std::move(groups[row.whole(0)]);
         });
+}
+
+std::optional<std::pair<int, int>> spacesOf(Row& row) {
+    const auto one = row.wholeIfAny<int>(7);
+    const auto other = row.wholeIfAny<int>(8);
+    return one && other ? std::optional(std::pair(*one, *other)) : std::nullopt;
 }
 
 Done readPlaces(SqliteConnection& connection, const QVariant& issue, Arrangement& arrangement) {
@@ -144,19 +161,22 @@ Done readPlaces(SqliteConnection& connection, const QVariant& issue, Arrangement
         !done)
         return done;
     if (Done done = connection.each(
-            "SELECT number, aft_m, forward_m FROM zone WHERE arrangement = ? ORDER BY seq", {issue},
+            "SELECT number, aft_m, forward_m, area_m2 FROM zone WHERE arrangement = ? ORDER BY seq",
+            {issue},
             [&](Row& row) {
-                arrangement.zones.push_back({row.text(0), row.real(1), row.real(2)});
+                arrangement.zones.push_back(
+                    {row.text(0), row.real(1), row.real(2), row.realIfAny(3)});
             });
         !done)
         return done;
-    return connection.each("SELECT id, place, zone_aft, zone_forward, x_m, required FROM boundary "
-                           "WHERE arrangement = ?"
+    return connection.each("SELECT id, place, zone_aft, zone_forward, x_m, required, division, "
+                           "space_one, space_other FROM boundary WHERE arrangement = ?"
                            " ORDER BY seq",
                            {issue}, [&](Row& row) {
                                arrangement.boundaries.push_back(
                                    {row.text(0), row.word(1, placeFrom), row.text(2), row.text(3),
-                                    row.real(4), row.wordIfAny(5, fireClassFrom)});
+                                    row.real(4), row.wordIfAny(5, fireClassFrom),
+                                    row.word(6, divisionFrom), spacesOf(row)});
                            });
 }
 
@@ -205,20 +225,23 @@ Done writeArrangement(SqliteConnection& connection, const Arrangement& arrangeme
     if (done)
         done = writeList(arrangement.zones, [&](std::int64_t seq, const Zone& zone) {
             return added(connection.run(
-                "INSERT INTO zone (arrangement, seq, number, aft_m, forward_m) VALUES (?,?,?,?,?)",
-                {sqlWhole(issue), sqlWhole(seq), sqlText(zone.number), zone.aft_m,
-                 zone.forward_m}));
+                "INSERT INTO zone (arrangement, seq, number, aft_m, forward_m, area_m2)"
+                " VALUES (?,?,?,?,?,?)",
+                {sqlWhole(issue), sqlWhole(seq), sqlText(zone.number), zone.aft_m, zone.forward_m,
+                 zone.area_m2 ? QVariant(*zone.area_m2) : QVariant()}));
         });
     if (done)
         done = writeList(arrangement.boundaries, [&](std::int64_t seq, const Boundary& boundary) {
             return added(
                 connection.run("INSERT INTO boundary (arrangement, seq, id, place, zone_aft, "
-                               "zone_forward, x_m, required)"
-                               " VALUES (?,?,?,?,?,?,?,?)",
+                               "zone_forward, x_m, required, division, space_one, space_other)"
+                               " VALUES (?,?,?,?,?,?,?,?,?,?,?)",
                                {sqlWhole(issue), sqlWhole(seq), sqlText(boundary.id),
                                 sqlText(word(boundary.place)), sqlReference(boundary.zone_aft),
                                 sqlReference(boundary.zone_forward), boundary.x_m,
-                                classOrNull(boundary.required)}));
+                                classOrNull(boundary.required), sqlText(word(boundary.division)),
+                                boundary.spaces ? QVariant(boundary.spaces->first) : QVariant(),
+                                boundary.spaces ? QVariant(boundary.spaces->second) : QVariant()}));
         });
     if (done)
         done = writeList(arrangement.doors, [&](std::int64_t seq, const Door& door) {

@@ -11,7 +11,7 @@ namespace latchround {
 
 namespace {
 
-constexpr std::array<Migration, 1> shipped{{{1, register_1_sql}}};
+constexpr std::array<Migration, 2> shipped{{{1, register_1_sql}, {2, register_2_sql}}};
 
 Done runStep(SqliteConnection& connection, const Migration& step) {
     Result<Transaction> transaction = Transaction::begin(connection, Transaction::Kind::Write);

@@ -57,7 +57,7 @@ QString classWords(const GradedDoor& door) {
     return say("class by the plate: %1, by the register: %2, asked by the boundary: %3")
         .arg(plateReadWords(door.evidence),
              QString::fromStdString(std::string(word(door.door->fire_class))),
-             boundaryClassWords(door.boundary));
+             ui::boundaryClassWords(door.grade.asked_class));
 }
 
 /// Figure and unit stay on one line: "m/s" would break at its stroke.

@@ -109,7 +109,7 @@ QString rowHtml(const GradedDoor& door, Pictures& pictures) {
            cell(safe(door.door->deck)) + cell(placeHtml(door)) +
            cell(safe(plateReadWords(door.evidence))) +
            cell(safe(std::string(word(door.door->fire_class)))) +
-           cell(safe(boundaryClassWords(door.boundary))) +
+           cell(safe(ui::boundaryClassWords(door.grade.asked_class))) +
            cell(pictures.glyph(verdict, 15) + QStringLiteral(" ") +
                 safe(ui::verdictWords(verdict))) +
            cell(findingsHtml(door) + figuresHtml(door) + untestedCountHtml(door)) +
@@ -132,12 +132,6 @@ QString plateReadWords(const DoorEvidence& evidence) {
     if (plate.fire_class)
         return QString::fromStdString(std::string(word(*plate.fire_class)));
     return plate.state == PlateState::None ? say("none") : say("illegible");
-}
-
-QString boundaryClassWords(const Boundary* boundary) {
-    if (!boundary || !boundary->required)
-        return say("not known");
-    return QString::fromStdString(std::string(word(*boundary->required)));
 }
 
 QString doorTableHtml(const Matter& matter, Pictures& pictures) {

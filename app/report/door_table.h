@@ -16,6 +16,5 @@ QString boundaryPlaceWords(const Boundary& boundary);
 QString plateReadWords(const DoorEvidence& evidence);
 
 /// Class the boundary asks for; "not known".
-QString boundaryClassWords(const Boundary* boundary);
 
 } // namespace latchround::report

@@ -141,7 +141,11 @@ RowCheck nothingMeasured(const Requirement& row, const Door& door, const DoorEvi
 } // namespace
 
 double gaugeUncertainty(std::string_view unit) {
-    const double step = unit == "mm" ? 1.0 : unit == "m" ? 0.01 : unit == "m2" ? 0.0005 : 0.0;
+    const double step = unit == "mm"   ? 1.0
+                        : unit == "m"  ? 0.01
+                        : unit == "m2" ? 0.0005
+                        : unit == "N"  ? 1.0
+                                       : 0.0;
     return step / 2 / std::sqrt(3.0);
 }
 

@@ -12,7 +12,7 @@ RowCheck checkFigure(const Requirement& requirement, const Door& door,
                      const DoorEvidence& evidence);
 
 /// Standard uncertainty of a gauge reading in this unit: the step a rule is read to, rectangular. 1
-/// mm steps for "mm", 10 mm for "m", 5 cm2 for "m2" (our choice, no source).
+/// mm steps for "mm", 10 mm for "m", 5 cm2 for "m2", 1 N for "N" (our choice, no source).
 double gaugeUncertainty(std::string_view unit);
 
 } // namespace latchround

@@ -29,17 +29,24 @@ void applyCouldNotTest(RowCheck& check, const Requirement& row, const DoorEviden
         check.reason = {ReasonKind::CouldNotTest, found->second.body.reason, 0, 0};
 }
 
-RowGrade gradeRow(const Requirement& row, const Particulars& vessel, const Door& door,
-                  const Boundary* boundary, const DoorEvidence& evidence) {
+struct Asking {
+    const Particulars& vessel;
+    const Door& door;
+    Stand stand;
+    const DoorClass& fire_class;
+};
+
+RowGrade gradeRow(const Requirement& base, const Asking& asking, const DoorEvidence& evidence) {
     RowGrade grade;
+    const Requirement& row = inForce(base, asking.vessel, asking.door, asking.stand);
     grade.requirement = &row;
-    const Asked asked = howAsked(row, vessel, door, boundary ? boundary->place : Place::Other);
+    const Asked asked = howAsked(row, asking.vessel, asking.door, asking.stand);
     if (asked == Asked::No) {
         grade.verdict = grade.underlying = Verdict::NotApplicable;
         grade.reason.kind = ReasonKind::NotAsked;
         return grade;
     }
-    RowCheck check = checkRow(row, door, boundary, evidence);
+    RowCheck check = checkRow(row, asking.door, asking.fire_class, evidence);
     applyJudgement(check, row, evidence);
     applyCouldNotTest(check, row, evidence);
     grade.underlying = check.verdict;
@@ -60,8 +67,10 @@ DoorGrade grade(const Particulars& vessel, const Door& door, const Boundary* bou
     result.door = door.number;
     result.verdict = Verdict::NotApplicable;
     result.rows.reserve(catalogue.rows.size());
+    result.asked_class = doorClassAsked(vessel, boundary, catalogue.divisions);
+    const Asking asking{vessel, door, Stand(boundary), result.asked_class};
     for (const Requirement& row : catalogue.rows) {
-        result.rows.push_back(gradeRow(row, vessel, door, boundary, evidence));
+        result.rows.push_back(gradeRow(row, asking, evidence));
         const RowGrade& graded = result.rows.back();
         const Verdict counts = graded.indicative ? Verdict::Untested : graded.verdict;
         if (counts != Verdict::Advice && isWorse(counts, result.verdict))

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/evidence/door_evidence.h"
+#include "core/grading/door_class.h"
 #include "core/grading/reason.h"
 #include "core/grading/verdict.h"
 #include "core/requirement/catalogue.h"
@@ -15,7 +16,9 @@
 namespace latchround {
 
 struct RowGrade {
-    const Requirement* requirement = nullptr; ///< into the catalogue, which must outlive the grade
+    /// The row in force, a variant where one fits; into the catalogue, which must outlive the
+    /// grade.
+    const Requirement* requirement = nullptr;
     Verdict verdict = Verdict::Untested;
     Verdict underlying =
         Verdict::Untested;       ///< what it would be if an advice row were asked; else the verdict
@@ -28,6 +31,7 @@ struct RowGrade {
 
 struct DoorGrade {
     std::string door;
+    DoorClass asked_class; ///< points into the catalogue's tables
     Verdict verdict =
         Verdict::Untested;      ///< the worst of its rows; NotApplicable where nothing is asked
     std::vector<RowGrade> rows; ///< in the catalogue's order, rows that are not asked included

@@ -16,11 +16,12 @@ bool speaksOf(const Requirement& row, MarkKind since) {
 } // namespace
 
 std::optional<LiveBand> liveBand(const Catalogue& catalogue, const Particulars& vessel,
-                                 const Door& door, Place place, MarkKind since) {
-    for (const Requirement& row : catalogue.rows) {
-        if (!speaksOf(row, since))
+                                 const Door& door, Stand stand, MarkKind since) {
+    for (const Requirement& base : catalogue.rows) {
+        if (!speaksOf(base, since))
             continue;
-        const Asked asked = howAsked(row, vessel, door, place);
+        const Requirement& row = inForce(base, vessel, door, stand);
+        const Asked asked = howAsked(row, vessel, door, stand);
         if (asked == Asked::No)
             continue;
         LiveBand band{&row, row.low, row.high, 2 * timed(Interval{}, ThumbError{}).u(),

@@ -21,6 +21,6 @@ struct LiveBand {
 /// Limits on the time since `since` until the leaf moves (alarm on) or is home (leaf moves). A rate
 /// becomes times by the clear opening. Nothing where no row asks for that interval of this door.
 std::optional<LiveBand> liveBand(const Catalogue& catalogue, const Particulars& vessel,
-                                 const Door& door, Place place, MarkKind since);
+                                 const Door& door, Stand stand, MarkKind since);
 
 } // namespace latchround

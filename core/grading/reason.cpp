@@ -64,6 +64,10 @@ std::string inWords(const Reason& reason) {
     case ReasonKind::BoundaryClassUnknown:
         return reason.text + "; the register does not say what the boundary asks for: see the "
                              "approved fire plan or ask the Administration";
+    case ReasonKind::NoValuePrinted:
+        return reason.text + "; no value printed: ask the Administration";
+    case ReasonKind::NoClassAsked:
+        return reason.text + "; no fire class is asked here";
     case ReasonKind::PlateAgrees:
         return reason.text;
     case ReasonKind::PlateDiffers:

@@ -25,6 +25,8 @@ enum class ReasonKind {
     ClassSuits,
     ClassTooLow,
     BoundaryClassUnknown,
+    NoValuePrinted, ///< the table's cell is blank: ask the Administration
+    NoClassAsked,   ///< steel or equivalent, or nothing
     PlateAgrees,
     PlateDiffers,
     PlateMissing,     ///< none or illegible: ask for the certificate

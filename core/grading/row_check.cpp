@@ -75,16 +75,40 @@ RowCheck seenBothSides(const Requirement& requirement, const DoorEvidence& evide
                     : verdictOf(Verdict::NotApplicable, ReasonKind::AnsweredNotApplicable);
 }
 
-RowCheck classAtLeast(const Door& door, const Boundary* boundary, const DoorEvidence& evidence) {
+/// "boundary A-60 (SOLAS II-2 table 9.1, 2-12)".
+std::string boundaryWords(const DoorClass& asked) {
+    const RequiredClass& rule = asked.by_rule;
+    std::string words = "boundary " + std::string(word(*asked.division));
+    const std::string by = rule.cell ? rule.table->name + ", " + std::to_string(rule.spaces.first) +
+                                           "-" + std::to_string(rule.spaces.second)
+                                     : citeOf(rule);
+    if (!asked.from_plan)
+        words += " (" + by + ")";
+    else if (rule.required && *rule.required != *asked.division)
+        words += " by the approved plan, " + std::string(word(*rule.required)) + " by " + by;
+    if (*asked.door != *asked.division)
+        words += ", whose door needs " + std::string(word(*asked.door));
+    return words;
+}
+
+RowCheck classAtLeast(const Door& door, const DoorClass& asked, const DoorEvidence& evidence) {
     const bool plate_read = evidence.plate && evidence.plate->body.fire_class;
     const FireClass has = plate_read ? *evidence.plate->body.fire_class : door.fire_class;
     const std::string said =
         std::string(plate_read ? "plate " : "register ") + std::string(word(has));
-    if (!boundary || !boundary->required)
+    switch (asked.kind) {
+    case DoorClass::Kind::NotKnown:
         return verdictOf(Verdict::Judge, ReasonKind::BoundaryClassUnknown, said);
-    const std::string text = said + ", boundary " + std::string(word(*boundary->required));
+    case DoorClass::Kind::NotPrinted:
+        return verdictOf(Verdict::Judge, ReasonKind::NoValuePrinted, said);
+    case DoorClass::Kind::Free:
+        return verdictOf(Verdict::Satisfactory, ReasonKind::NoClassAsked, said);
+    case DoorClass::Kind::Class:
+        break;
+    }
+    const std::string text = said + ", " + boundaryWords(asked);
     // A watertight door needs no insulation (SOLAS II-2/9.4.1.1.3): any A class will do.
-    const bool enough = suits(has, *boundary->required) || (door.watertight && isAClass(has));
+    const bool enough = suits(has, *asked.door) || (door.watertight && isAClass(has));
     return enough ? verdictOf(Verdict::Satisfactory, ReasonKind::ClassSuits, text)
                   : verdictOf(Verdict::Unsatisfactory, ReasonKind::ClassTooLow, text);
 }
@@ -105,7 +129,7 @@ RowCheck plateAgrees(const Door& door, const DoorEvidence& evidence) {
 
 } // namespace
 
-RowCheck checkRow(const Requirement& requirement, const Door& door, const Boundary* boundary,
+RowCheck checkRow(const Requirement& requirement, const Door& door, const DoorClass& asked,
                   const DoorEvidence& evidence) {
     switch (requirement.check) {
     case CheckKind::Seen:
@@ -113,7 +137,7 @@ RowCheck checkRow(const Requirement& requirement, const Door& door, const Bounda
     case CheckKind::SeenBothSides:
         return seenBothSides(requirement, evidence);
     case CheckKind::ClassAtLeast:
-        return classAtLeast(door, boundary, evidence);
+        return classAtLeast(door, asked, evidence);
     case CheckKind::PlateAgrees:
         return plateAgrees(door, evidence);
     case CheckKind::WithinBand:

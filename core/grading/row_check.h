@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "core/evidence/door_evidence.h"
+#include "core/grading/door_class.h"
 #include "core/grading/reason.h"
 #include "core/grading/verdict.h"
 #include "core/requirement/requirement.h"
@@ -24,7 +25,7 @@ struct RowCheck {
     bool indicative = false;
 };
 
-RowCheck checkRow(const Requirement& requirement, const Door& door, const Boundary* boundary,
+RowCheck checkRow(const Requirement& requirement, const Door& door, const DoorClass& asked,
                   const DoorEvidence& evidence);
 
 } // namespace latchround

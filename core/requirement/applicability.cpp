@@ -70,7 +70,8 @@ bool holdsOneOf(const std::vector<T>& wanted, T actual) {
     return wanted.empty() || std::ranges::find(wanted, actual) != wanted.end();
 }
 
-Fit fit(const DoorCondition& condition, const Door& door, Place place, bool speak) {
+Fit fit(const DoorCondition& condition, const Door& door, Stand stand, bool speak) {
+    const Place place = stand.place;
     Fit result{speak};
     if (condition.listed)
         result.need(*condition.listed == isListed(door, place),
@@ -101,6 +102,23 @@ Fit fit(const DoorCondition& condition, const Door& door, Place place, bool spea
                 "no sill in its frame");
     result.need(condition.latch, door.latch, "needs a latch", "needs no latch");
     result.need(condition.watertight, door.watertight, "watertight", "not watertight");
+    result.need(condition.weathertight, door.weathertight, "weathertight", "not weathertight");
+    result.need(condition.escape_trunk, door.escape_trunk, "emergency escape trunk",
+                "not of an escape trunk");
+    result.need(condition.special_category,
+                door.special_category || place == Place::SpecialCategory, "special category space",
+                "no special category space");
+    result.need(condition.faces_embarkation, door.faces_embarkation,
+                "faces embarkation or an escape deck", "faces no embarkation or escape deck");
+    if (condition.division)
+        result.need(*condition.division == stand.division, word(stand.division),
+                    stand.division == Division::Deck ? "in a deck" : "not in a deck");
+    if (!condition.normally.empty()) {
+        const std::string_view kept = door.normally == NormalPosition::Open     ? "normally open"
+                                      : door.normally == NormalPosition::Closed ? "normally closed"
+                                                                                : "normally locked";
+        result.need(holdsOneOf(condition.normally, door.normally), kept, kept);
+    }
     result.need(condition.locked, door.normally == NormalPosition::Locked, "normally locked",
                 "not normally locked");
     if (condition.installed_from) {
@@ -125,18 +143,19 @@ bool isListed(const Door& door, Place place) {
 
 namespace {
 
-/// The first alternative that holds; else the first of all.
-Fit bestFit(const Requirement& requirement, const Door& door, Place place, bool speak) {
-    if (requirement.any_of.empty())
-        return Fit{speak};
-    for (const DoorCondition& condition : requirement.any_of)
-        if (Fit found = fit(condition, door, place, speak); found.holds)
-            return found;
-    return fit(requirement.any_of.front(), door, place, speak);
-}
-
-bool bindsFlag(const Requirement& requirement, const Particulars& vessel) {
-    return holdsOneOf(requirement.regimes, vessel.regime);
+/// The first alternative that holds; else the first of all. An exemption undoes it.
+Fit bestFit(const Requirement& requirement, const Door& door, Stand stand, bool speak) {
+    Fit best{speak};
+    if (!requirement.any_of.empty()) {
+        best = fit(requirement.any_of.front(), door, stand, speak);
+        for (std::size_t i = 1; !best.holds && i < requirement.any_of.size(); ++i)
+            if (Fit found = fit(requirement.any_of[i], door, stand, speak); found.holds)
+                best = std::move(found);
+    }
+    for (const DoorCondition& exempt : requirement.none_of)
+        if (const Fit found = fit(exempt, door, stand, speak); best.holds && found.holds)
+            best.need(false, {}, speak ? "exempt: " + found.held : std::string());
+    return best;
 }
 
 bool bindsAge(const Requirement& requirement, const Particulars& vessel) {
@@ -144,25 +163,46 @@ bool bindsAge(const Requirement& requirement, const Particulars& vessel) {
            (vessel.keel_laid && *vessel.keel_laid >= *requirement.keel_from);
 }
 
+bool bindsFlag(const Requirement& requirement, const Particulars& vessel) {
+    return holdsOneOf(requirement.regimes, vessel.regime);
+}
+
+bool advisesFlag(const Requirement& requirement, const Particulars& vessel) {
+    return std::ranges::find(requirement.advises, vessel.regime) != requirement.advises.end();
+}
+
 } // namespace
 
+const Requirement& inForce(const Requirement& requirement, const Particulars& vessel,
+                           const Door& door, Stand stand) {
+    for (const Requirement& variant : requirement.variants)
+        if (bindsFlag(variant, vessel) && bestFit(variant, door, stand, false).holds)
+            return variant;
+    return requirement;
+}
+
 Asked howAsked(const Requirement& requirement, const Particulars& vessel, const Door& door,
-               Place place) {
-    const Fit best = bestFit(requirement, door, place, false);
+               Stand stand) {
+    const bool binds = bindsFlag(requirement, vessel);
+    if (!binds && !advisesFlag(requirement, vessel))
+        return Asked::No;
+    const Fit best = bestFit(requirement, door, stand, false);
     if (!best.holds)
         return Asked::No;
-    return bindsFlag(requirement, vessel) && bindsAge(requirement, vessel) && !best.date_unknown
-               ? Asked::Yes
-               : Asked::Advice;
+    return binds && bindsAge(requirement, vessel) && !best.date_unknown ? Asked::Yes
+                                                                        : Asked::Advice;
 }
 
 std::string askedBecause(const Requirement& requirement, const Particulars& vessel,
-                         const Door& door, Place place) {
-    const Fit best = bestFit(requirement, door, place, true);
+                         const Door& door, Stand stand) {
+    const bool binds = bindsFlag(requirement, vessel);
+    if (!binds && !advisesFlag(requirement, vessel))
+        return "a text of other ships: " + requirement.issuer;
+    const Fit best = bestFit(requirement, door, stand, true);
     if (!best.holds)
         return best.failed;
     const std::string held = best.held.empty() ? "every door" : best.held;
-    if (!bindsFlag(requirement, vessel))
+    if (!binds)
         return held + "; the vessel's own flag has its own text";
     if (!bindsAge(requirement, vessel))
         return held + (vessel.keel_laid ? "; keel laid before " + isoText(*requirement.keel_from) +

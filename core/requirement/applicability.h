@@ -15,11 +15,28 @@ enum class Asked { Yes, Advice, No };
 /// enclosures, except power-operated watertight doors and those normally locked.
 bool isListed(const Door& door, Place place);
 
+/// What the conditions ask of the boundary a door stands in.
+struct Stand {
+    Stand(Place where, Division upright = Division::Bulkhead)
+        : place(where)
+        , division(upright) {}
+    /// A door whose boundary is not known stands in some other boundary.
+    explicit Stand(const Boundary* boundary)
+        : Stand(boundary ? boundary->place : Place::Other,
+                boundary ? boundary->division : Division::Bulkhead) {}
+    Place place;
+    Division division;
+};
+
+/// The row itself, or the variant of it that stands in its place at this door.
+const Requirement& inForce(const Requirement& requirement, const Particulars& vessel,
+                           const Door& door, Stand stand);
+
 Asked howAsked(const Requirement& requirement, const Particulars& vessel, const Door& door,
-               Place place);
+               Stand stand);
 
 /// Why howAsked() answers as it does: "zone bulkhead, sliding"; for No the condition that fails.
 std::string askedBecause(const Requirement& requirement, const Particulars& vessel,
-                         const Door& door, Place place);
+                         const Door& door, Stand stand);
 
 } // namespace latchround

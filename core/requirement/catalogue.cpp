@@ -4,9 +4,7 @@
 #include <iterator>
 #include <set>
 
-#include <nlohmann/json.hpp>
-
-#include "core/requirement/catalogue_reader.h"
+#include "core/requirement/requirement_reader.h"
 
 namespace latchround {
 
@@ -14,91 +12,82 @@ namespace {
 
 using nlohmann::json;
 
-void readRow(CatalogueReader& reader, const json& row, const std::string& at, Requirement& into) {
-    if (!row.is_object()) {
-        reader.complain(at, "a row must be an object", "Write { \"id\": ..., ... }.");
+void readCovers(JsonReader& reader, const json& row, const std::string& at, Upkeep& into) {
+    if (!row.contains("covers"))
+        return;
+    if (!row["covers"].is_array()) {
+        reader.complain(at + "/covers", "must be a list of row ids", "");
         return;
     }
-    reader.onlyKnown(row, at,
-                     {"id", "words", "question", "look_for", "check", "source", "low", "high",
-                      "unit", "cite", "edition", "status", "step", "regimes", "keel_from",
-                      "applies"});
-    into.id = reader.text(row, at, "id", true);
-    into.words = reader.text(row, at, "words", true);
-    into.question = reader.text(row, at, "question", false);
-    into.look_for = reader.text(row, at, "look_for", false);
-    into.unit = reader.text(row, at, "unit", false);
-    into.cite = reader.text(row, at, "cite", true);
-    into.edition = reader.text(row, at, "edition", false);
-    reader.word<CheckKind>(row, at, "check", checkKindWords, into.check, true);
-    reader.word<Source>(row, at, "source", sourceWords, into.source, false);
-    reader.word<Status>(row, at, "status", statusWords, into.status, true);
-    reader.word<Step>(row, at, "step", stepWords, into.step, true);
-    reader.words<Regime>(row, at, "regimes", regimeWords, into.regimes);
-    into.low = reader.number(row, at, "low");
-    into.high = reader.number(row, at, "high");
-    into.keel_from = reader.date(row, at, "keel_from");
-    if (row.contains("applies")) {
-        const json& applies = row["applies"];
-        if (!applies.is_array() || applies.empty())
-            reader.complain(at + "/applies", "must be a list of conditions",
-                            "Leave it out where every door is meant.");
-        else
-            for (std::size_t i = 0; i < applies.size(); ++i)
-                into.any_of.push_back(
-                    reader.condition(applies[i], at + "/applies/" + std::to_string(i)));
-    }
+    for (const json& id : row["covers"])
+        into.covers.push_back(id.is_string() ? id.get<std::string>() : id.dump());
 }
 
-/// What a row must have for its kind of check, and that the limits make sense.
-void checkRow(CatalogueReader& reader, const Requirement& row, const std::string& at) {
-    const bool asks = row.check == CheckKind::Seen || row.check == CheckKind::SeenBothSides;
-    if (asks && row.question.empty())
-        reader.complain(at + "/question", "a row that is seen needs a question",
-                        "Write the question as it is asked at the door.");
-    const bool needs_low = row.check == CheckKind::WithinBand || row.check == CheckKind::AtLeast ||
-                           row.check == CheckKind::Order;
-    const bool needs_high = row.check == CheckKind::WithinBand || row.check == CheckKind::AtMost;
-    if (needs_low && !row.low)
-        reader.complain(at + "/low", "this check needs a lower limit", "Add a number.");
-    if (needs_high && !row.high)
-        reader.complain(at + "/high", "this check needs an upper limit", "Add a number.");
-    if (row.low && row.high && !(*row.low < *row.high))
-        reader.complain(at + "/low", "the lower limit is not below the upper one",
-                        "Check both numbers.");
-    if ((needs_low || needs_high) && row.source == Source::None)
-        reader.complain(at + "/source", "a number must come from somewhere",
-                        "Name gauge, closing-time, closing-rate, alarm-lead or alarm-after-shut.");
+Upkeep upkeepFrom(JsonReader& reader, const json& row, const std::string& at) {
+    Upkeep into;
+    if (!row.is_object()) {
+        reader.complain(at, "an upkeep row must be an object", "");
+        return into;
+    }
+    reader.onlyKnown(row, at,
+                     {"id", "words", "every", "applies", "covers", "cite", "edition", "status"});
+    into.id = reader.text(row, at, "id", true);
+    into.words = reader.text(row, at, "words", true);
+    into.cite = reader.text(row, at, "cite", true);
+    into.edition = reader.text(row, at, "edition", false);
+    reader.word<Period>(row, at, "every", periodWords, into.every, true);
+    reader.word<Status>(row, at, "status", statusWords, into.status, true);
+    into.any_of = conditionsFrom(reader, row, at, "applies");
+    readCovers(reader, row, at, into);
+    return into;
+}
+
+const json& listOf(const json& document, const char* key) {
+    static const json none = json::array();
+    return document.contains(key) ? document[key] : none;
 }
 
 } // namespace
 
 Checked<Catalogue> catalogueFrom(std::string_view text, std::string_view name) {
-    CatalogueReader reader{std::string(name)};
+    JsonReader reader{std::string(name)};
     const json document = json::parse(text, nullptr, false);
     if (document.is_discarded() || !document.is_object()) {
         reader.complain("", "is not a JSON object", "Restore the file from a good copy.");
         return tl::unexpected(reader.complaints());
     }
     Catalogue catalogue;
-    reader.onlyKnown(document, "", {"edition", "deference", "rows"});
+    reader.onlyKnown(document, "", {"edition", "deference", "issuer", "rows", "upkeep"});
     catalogue.edition = reader.text(document, "", "edition", true);
     catalogue.deference = reader.text(document, "", "deference", true);
-    if (!document.contains("rows") || !document["rows"].is_array() || document["rows"].empty()) {
+    const std::string issuer = reader.text(document, "", "issuer", true);
+    const json& rows = listOf(document, "rows");
+    const json& upkeep = listOf(document, "upkeep");
+    if (!rows.is_array() || !upkeep.is_array() || rows.size() + upkeep.size() == 0) {
         reader.complain("/rows", "must be a list with at least one row", "");
         return tl::unexpected(reader.complaints());
     }
     std::set<std::string> ids;
-    for (std::size_t i = 0; i < document["rows"].size(); ++i) {
+    const auto once = [&](const std::string& id, const std::string& at) {
+        if (!ids.insert(id).second)
+            reader.complain(at + "/id", "'" + id + "' stands twice", "Ids must be unique.");
+    };
+    for (std::size_t i = 0; i < rows.size(); ++i) {
         const std::string at = "/rows/" + std::to_string(i);
-        Requirement row;
-        readRow(reader, document["rows"][i], at, row);
+        Requirement row = requirementFrom(reader, rows[i], at);
+        stamp(row, issuer, catalogue.edition);
+        once(row.id, at);
+        checkRequirement(reader, row, at);
+        catalogue.rows.push_back(std::move(row));
+    }
+    for (std::size_t i = 0; i < upkeep.size(); ++i) {
+        const std::string at = "/upkeep/" + std::to_string(i);
+        Upkeep row = upkeepFrom(reader, upkeep[i], at);
+        row.issuer = issuer;
         if (row.edition.empty())
             row.edition = catalogue.edition;
-        if (!ids.insert(row.id).second)
-            reader.complain(at + "/id", "'" + row.id + "' stands twice", "Ids must be unique.");
-        checkRow(reader, row, at);
-        catalogue.rows.push_back(std::move(row));
+        once(row.id, at);
+        catalogue.upkeep.push_back(std::move(row));
     }
     if (!reader.complaints().empty())
         return tl::unexpected(reader.complaints());
@@ -117,6 +106,8 @@ Checked<Catalogue> joined(Catalogue one, Catalogue other) {
     one.deference += " " + other.deference;
     one.rows.insert(one.rows.end(), std::make_move_iterator(other.rows.begin()),
                     std::make_move_iterator(other.rows.end()));
+    one.upkeep.insert(one.upkeep.end(), std::make_move_iterator(other.upkeep.begin()),
+                      std::make_move_iterator(other.upkeep.end()));
     return one;
 }
 

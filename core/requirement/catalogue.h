@@ -1,5 +1,6 @@
-// The catalogue: every requirement row with the edition it was taken from. Parsed from JSON text;
-// all faults by JSON pointer in one pass, nothing half loaded.
+// The catalogue: every requirement row with the edition it was taken from, what upkeep asks, and
+// the fire tables. Parsed from JSON text; all faults by JSON pointer in one pass, nothing half
+// loaded.
 #pragma once
 
 #include <string>
@@ -7,7 +8,9 @@
 #include <vector>
 
 #include "core/complaint.h"
+#include "core/division/fire_table.h"
 #include "core/requirement/requirement.h"
+#include "core/requirement/upkeep.h"
 
 namespace latchround {
 
@@ -15,9 +18,11 @@ struct Catalogue {
     std::string edition;   ///< printed on every screen and page that shows a grade
     std::string deference; ///< whose rules stand above it, one sentence
     std::vector<Requirement> rows;
+    std::vector<Upkeep> upkeep;
+    FireTables divisions;
 };
 
-/// `name` stands in complaints for the file.
+/// `name` stands in complaints for the file. The fire tables are a file of their own.
 Checked<Catalogue> catalogueFrom(std::string_view json, std::string_view name);
 
 /// Both sets of rows as one catalogue; complains where an id stands in both.

@@ -46,6 +46,10 @@ enum class Source {
 /// fail.
 enum class Status { Read, Practice, Advice };
 
+/// How much hangs on it, whatever the verdict. Grave: fire or smoke passes, or a person can be
+/// hurt. Serious: the door does not do what the text asks. Minor: upkeep and marking.
+enum class Severity { Grave, Serious, Minor };
+
 /// The step of the door screen the row belongs to.
 enum class Step { Look, Release, Function };
 
@@ -72,6 +76,8 @@ inline constexpr std::array<Word<Source>, 9> sourceWords{
      {Source::AlarmAfterShut, "alarm-after-shut"}}};
 inline constexpr std::array<Word<Status>, 3> statusWords{
     {{Status::Read, "read"}, {Status::Practice, "practice"}, {Status::Advice, "advice"}}};
+inline constexpr std::array<Word<Severity>, 3> severityWords{
+    {{Severity::Grave, "grave"}, {Severity::Serious, "serious"}, {Severity::Minor, "minor"}}};
 inline constexpr std::array<Word<Step>, 3> stepWords{
     {{Step::Look, "look"}, {Step::Release, "release"}, {Step::Function, "function"}}};
 inline constexpr std::array<Word<ClassFamily>, 3> classFamilyWords{
@@ -79,6 +85,9 @@ inline constexpr std::array<Word<ClassFamily>, 3> classFamilyWords{
 
 constexpr std::string_view word(Status value) {
     return wordIn<Status>(statusWords, value);
+}
+constexpr std::string_view word(Severity value) {
+    return wordIn<Severity>(severityWords, value);
 }
 constexpr std::string_view word(Step value) {
     return wordIn<Step>(stepWords, value);
@@ -99,7 +108,13 @@ struct DoorCondition {
     std::optional<bool> sill_in_frame;
     std::optional<bool> latch;
     std::optional<bool> watertight;
+    std::optional<bool> weathertight;
+    std::optional<bool> escape_trunk;
+    std::optional<bool> special_category; ///< such a boundary, or direct access to such a space
+    std::optional<bool> faces_embarkation;
     std::optional<bool> locked; ///< normally kept locked
+    std::vector<NormalPosition> normally;
+    std::optional<Division> division;
     std::optional<CalendarDate> installed_from;
 };
 
@@ -117,9 +132,16 @@ struct Requirement {
     std::string edition; ///< of the cited text
     Status status = Status::Read;
     Step step = Step::Look;
-    std::vector<Regime> regimes; ///< whose ships it binds, advice on others; empty: everybody's
+    Severity severity = Severity::Serious;
+    std::string issuer;          ///< whose limit it is: "SOLAS", "46 CFR", a flag Administration
+    std::vector<Regime> regimes; ///< whose ships it binds; empty: everybody's
+    std::vector<Regime> advises; ///< whose ships it is advice for; others are not asked
     std::optional<CalendarDate> keel_from; ///< ships laid down earlier, or undated: advice
     std::vector<DoorCondition> any_of;     ///< asked where one of these holds; empty: every door
+    std::vector<DoorCondition> none_of;    ///< exempt where one of these holds
+    /// The same row where its limits differ by door or flag: the first whose regimes and conditions
+    /// fit stands in its place. A variant has no variants of its own.
+    std::vector<Requirement> variants;
 };
 
 } // namespace latchround

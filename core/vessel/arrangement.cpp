@@ -34,6 +34,12 @@ const Deck* findDeck(const Arrangement& arrangement, std::string_view number) {
     return findBy(arrangement.decks, &Deck::number, number);
 }
 
+int spaceCategories(const Particulars& vessel) {
+    if (vessel.regime == Regime::UsH || vessel.regime == Regime::UsK)
+        return 13;
+    return vessel.passengers > 36 ? 14 : 11;
+}
+
 std::vector<const Door*> doorsOfGroup(const Arrangement& arrangement, std::string_view group) {
     std::vector<const Door*> moving;
     for (const Door& door : arrangement.doors)

@@ -7,6 +7,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "core/vessel/calendar_date.h"
@@ -59,6 +60,19 @@ constexpr std::optional<Place> placeFrom(std::string_view text) {
     return valueIn<Place>(placeWords, text);
 }
 
+/// Whether a boundary stands upright or lies between decks.
+enum class Division { Bulkhead, Deck };
+
+inline constexpr std::array<Word<Division>, 2> divisionWords{
+    {{Division::Bulkhead, "bulkhead"}, {Division::Deck, "deck"}}};
+
+constexpr std::string_view word(Division value) {
+    return wordIn<Division>(divisionWords, value);
+}
+constexpr std::optional<Division> divisionFrom(std::string_view text) {
+    return valueIn<Division>(divisionWords, text);
+}
+
 struct Particulars {
     std::string name;
     std::string number; ///< the vessel's identification number as its certificate prints it
@@ -84,6 +98,7 @@ struct Zone {
     std::string number;
     double aft_m = 0;     ///< after limit along the ship, metres from the aft perpendicular
     double forward_m = 0; ///< forward limit, metres
+    std::optional<double> area_m2{}; ///< on its largest deck, square metres; unknown if absent
     bool operator==(const Zone&) const = default;
 };
 
@@ -94,7 +109,11 @@ struct Boundary {
     std::string zone_forward; ///< Zone number on the forward side; same as zone_aft inside a zone
     double x_m = 0;           ///< where it stands along the ship, metres from the aft perpendicular
     std::optional<FireClass>
-        required; ///< class the approved fire plan asks of it; unknown if absent
+        required{}; ///< class the approved fire plan asks of it; unknown if absent
+    Division division = Division::Bulkhead;
+    /// Categories of the two spaces, as the ship's fire tables number them (1 to 14); of a deck the
+    /// space below it, then the one above.
+    std::optional<std::pair<int, int>> spaces{};
 
     bool operator==(const Boundary&) const = default;
 };
@@ -113,6 +132,10 @@ const Door* findDoor(const Arrangement& arrangement, std::string_view number);
 const Boundary* findBoundary(const Arrangement& arrangement, std::string_view id);
 const Zone* findZone(const Arrangement& arrangement, std::string_view number);
 const Deck* findDeck(const Arrangement& arrangement, std::string_view number);
+
+/// How many categories of spaces the vessel's fire tables tell apart: SOLAS II-2 tables 9.1 and 9.2
+/// fourteen, 9.3 and 9.4 eleven, those of 46 CFR 72.05-10 and 116.415 thirteen.
+int spaceCategories(const Particulars& vessel);
 
 /// The doors that one release group sets in motion.
 std::vector<const Door*> doorsOfGroup(const Arrangement& arrangement, std::string_view group);

@@ -164,6 +164,9 @@ private:
         for (std::size_t i = 0; i < zones.size(); ++i) {
             checkWithin(Table::Zone, i, "aft_m", zones[i].aft_m, aftmost_x_m, foremost_x_m);
             checkWithin(Table::Zone, i, "forward_m", zones[i].forward_m, aftmost_x_m, foremost_x_m);
+            if (zones[i].area_m2 && !(*zones[i].area_m2 > 0 && std::isfinite(*zones[i].area_m2)))
+                add(Table::Zone, i, "area_m2", "an area must be more than 0",
+                    "Give square metres, or leave it empty where it is not known.");
             if (zones[i].forward_m <= zones[i].aft_m)
                 add(Table::Zone, i, "forward_m",
                     "the forward limit, " + figure(zones[i].forward_m) +
@@ -188,12 +191,22 @@ private:
         }
     }
 
+    void checkSpaces(std::size_t row, const Boundary& boundary) {
+        const int last = spaceCategories(m_arrangement.particulars);
+        const auto known = [last](int category) { return category >= 1 && category <= last; };
+        if (boundary.spaces && !(known(boundary.spaces->first) && known(boundary.spaces->second)))
+            add(Table::Boundary, row, "spaces",
+                "the fire tables of this vessel know no such category of space",
+                "Write two numbers from 1 to " + std::to_string(last) + ", or leave it empty.");
+    }
+
     void checkBoundary(std::size_t row, const Boundary& boundary) {
         const std::size_t* aft =
             checkReference(Table::Boundary, row, "zone_aft", boundary.zone_aft, m_zones, "zone");
         const std::size_t* forward = checkReference(Table::Boundary, row, "zone_forward",
                                                     boundary.zone_forward, m_zones, "zone");
         checkWithin(Table::Boundary, row, "x_m", boundary.x_m, aftmost_x_m, foremost_x_m);
+        checkSpaces(row, boundary);
         if (!aft || !forward)
             return;
         const Zone& aft_zone = m_arrangement.zones[*aft];

@@ -64,6 +64,12 @@ struct Door {
     bool sill_in_frame = true; ///< approved with a sill in its frame
     bool latch = true;         ///< a latch is needed for its fire integrity
     bool watertight = false;
+    bool weathertight = false;     ///< or reasonably gastight
+    bool escape_trunk = false;     ///< door of an emergency escape trunk
+    bool special_category = false; ///< gives direct access to a special category space
+    /// An exterior door that faces life-saving appliances, embarkation or outside assembly
+    /// stations, outside stairs or escape decks (SOLAS II-2/9.4.1.1.7).
+    bool faces_embarkation = false;
     NormalPosition normally = NormalPosition::Closed;
     std::optional<CalendarDate> installed;
 

@@ -73,9 +73,9 @@ TEST(Applicability, SaysWhyAndWhyNot) {
               "zone bulkhead, sliding, keel laid 2012-05-01");
     Door locked = given::slidingDoor();
     locked.normally = NormalPosition::Locked;
-    EXPECT_EQ(askedBecause(given::row("sliding-rate"), given::solasVessel(), locked,
-                           Place::ZoneBulkhead),
-              "normally locked");
+    EXPECT_EQ(
+        askedBecause(given::row("sliding-rate"), given::solasVessel(), locked, Place::ZoneBulkhead),
+        "normally locked");
 }
 
 TEST(Applicability, HosePortInEscapeRoutesOnly) {
@@ -91,4 +91,7 @@ TEST(Applicability, HosePortInEscapeRoutesOnly) {
 TEST(Applicability, ExteriorDoorsAreNotRated) {
     EXPECT_EQ(asked("rating", given::hingedDoor(), Place::Exterior), Asked::No);
     EXPECT_EQ(asked("rating", given::hingedDoor(), Place::Machinery), Asked::Yes);
+    Door facing = given::hingedDoor();
+    facing.faces_embarkation = true;
+    EXPECT_EQ(asked("rating", facing, Place::Exterior), Asked::Yes);
 }

@@ -21,10 +21,16 @@ inline std::string fileText(const std::string& path) {
 /// The catalogue the program ships.
 inline const Catalogue& catalogue() {
     static const Catalogue shipped = [] {
-        const std::string folder = std::string(LATCHROUND_SOURCE) + "/resources/requirements/";
-        auto solas = catalogueFrom(fileText(folder + "solas-passenger.json"), "solas");
-        auto practice = catalogueFrom(fileText(folder + "practice.json"), "practice");
-        return joined(std::move(solas.value()), std::move(practice.value())).value();
+        const std::string folder = std::string(LATCHROUND_SOURCE) + "/resources/";
+        Catalogue all;
+        for (const char* name : {"solas-passenger", "us-domestic", "practice", "maintenance"}) {
+            const std::string file = folder + "requirements/" + name + ".json";
+            Catalogue one = catalogueFrom(fileText(file), name).value();
+            all = all.rows.empty() ? std::move(one) : joined(std::move(all), one).value();
+        }
+        all.divisions =
+            fireTablesFrom(fileText(folder + "boundaries/fire_tables.json"), "fire tables").value();
+        return all;
     }();
     return shipped;
 }

@@ -17,7 +17,9 @@ GradeInput inputOf(const std::string& json) {
 }
 
 std::optional<FireClass> boundaryAfter(std::string_view from, std::string_view to) {
-    return inputOf(replaced(grade_sample, from, to)).doors.at(0).boundary.required;
+    const GradeInput input = inputOf(replaced(grade_sample, from, to));
+    return doorClassAsked(input.vessel, &input.doors.at(0).boundary, solasCatalogue().divisions)
+        .division;
 }
 
 TEST(GradeInput, VesselAndDoorAreRead) {
@@ -101,12 +103,12 @@ TEST(GradeInput, RunWithoutItsLastEventIsNotComplete) {
 }
 
 TEST(GradeInput, ZoneBulkheadRuleGivesTheBoundaryClass) {
+    // SOLAS II-2/9.2.2.1.1.1 first, then tables 9.1 to 9.4; 46 CFR tables 72.05-10(d) and (e).
     EXPECT_EQ(boundaryAfter("\"id\"", "\"id\""), FireClass::A60);
     EXPECT_EQ(boundaryAfter("1200", "37"), FireClass::A60);
-    EXPECT_EQ(boundaryAfter("1200", "36"), std::nullopt);
+    EXPECT_EQ(boundaryAfter("1200", "36"), FireClass::A0) << "C of table 9.3, read as A-0";
     EXPECT_EQ(boundaryAfter("[3, 3]", "[3, 10]"), FireClass::A0);
-    EXPECT_EQ(boundaryAfter("solas-passenger", "us-h"), std::nullopt);
-    EXPECT_EQ(boundaryAfter("zone-bulkhead", "galley"), std::nullopt);
+    EXPECT_EQ(boundaryAfter("zone-bulkhead", "galley"), FireClass::B15);
     EXPECT_EQ(boundaryAfter("\"spaces\": [3, 3]", "\"boundary_class\": \"A-15\""), FireClass::A15);
 }
 

@@ -30,9 +30,14 @@ inline const Catalogue& solasCatalogue() {
     static const Catalogue catalogue = [] {
         auto read = catalogueFromFile(std::string(LATCHROUND_SOURCE) +
                                       "/resources/requirements/solas-passenger.json");
-        if (!read)
+        if (!read) {
             ADD_FAILURE() << inLines(read.error());
-        return read ? std::move(*read) : Catalogue{};
+            return Catalogue{};
+        }
+        read->divisions = fireTablesFromFile(std::string(LATCHROUND_SOURCE) +
+                                             "/resources/boundaries/fire_tables.json")
+                              .value();
+        return std::move(*read);
     }();
     return catalogue;
 }

@@ -47,7 +47,8 @@ Door someDoor(const Arrangement& vessel, std::size_t count) {
         door.leaf_mass_kg = *rc::gen::inRange(1, 500001) / 100.0;
     for (bool* member :
          {&door.power_operated, &door.hold_back, &door.alarm, &door.designed_to_reopen,
-          &door.hose_port, &door.escape_route, &door.sill_in_frame, &door.latch, &door.watertight})
+          &door.hose_port, &door.escape_route, &door.sill_in_frame, &door.latch, &door.watertight,
+          &door.weathertight, &door.escape_trunk, &door.special_category, &door.faces_embarkation})
         *member = coin();
     for (int i = *rc::gen::inRange(0, 3); i > 0; --i)
         door.release_groups.push_back("G" + std::to_string(i));
@@ -69,6 +70,8 @@ Arrangement someArrangement() {
     for (std::size_t i = 0; i < zones; ++i) {
         const double forward = aft + centimetres(1, 48);
         vessel.zones.push_back({name(i), aft, forward});
+        if (coin())
+            vessel.zones.back().area_m2 = *rc::gen::inRange(1, 200001) / 100.0;
         aft = forward;
     }
     for (std::size_t i = 0; i < zones; ++i) {
@@ -81,6 +84,9 @@ Arrangement someArrangement() {
             boundary.place = Place::Galley;
         if (coin())
             boundary.required = oneOf(fireClassWords);
+        boundary.division = oneOf(divisionWords);
+        if (coin())
+            boundary.spaces = std::pair(*rc::gen::inRange(1, 12), *rc::gen::inRange(1, 12));
         vessel.boundaries.push_back(std::move(boundary));
     }
     const auto doors = *rc::gen::inRange<std::size_t>(0, 6);

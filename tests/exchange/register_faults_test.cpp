@@ -43,7 +43,7 @@ TEST(RegisterFaults, UnknownClassPlaceRegimeAndPositionEachHaveTheirCell) {
     EXPECT_EQ(afterReplacing("solas-passenger", "solas").where,
               "fleet.csv line 2, column 4 (vessel.regime)");
     EXPECT_EQ(afterReplacing("no,open,", "no,ajar,").where,
-              "fleet.csv line 17, column 22 (door.normally)");
+              "fleet.csv line 17, column 26 (door.normally)");
 }
 
 TEST(RegisterFaults, NumberTwiceIsNamedByLineAndColumnWithTheFirstLine) {
@@ -56,12 +56,12 @@ TEST(RegisterFaults, NumberTwiceIsNamedByLineAndColumnWithTheFirstLine) {
 TEST(RegisterFaults, DeckZoneAndBoundaryTwiceAreFaultsToo) {
     EXPECT_EQ(only(replaced(sample_csv, "deck,6,,17.00\n", "deck,6,,17.00\ndeck,5,,1.00\n")).where,
               "fleet.csv line 7, column 2 (deck.number)");
-    EXPECT_EQ(only(replaced(sample_csv, "zone,4,100.00,140.00\n",
+    EXPECT_EQ(only(replaced(sample_csv, "zone,4,100.00,140.00,\n",
                             "zone,4,100.00,140.00\nzone,3,150.00,160.00\n"))
                   .where,
               "fleet.csv line 11, column 2 (zone.number)");
-    EXPECT_EQ(only(replaced(sample_csv, "boundary,stair 2,stairway,3,3,71.00,\n",
-                            "boundary,stair 2,stairway,3,3,71.00,\n"
+    EXPECT_EQ(only(replaced(sample_csv, "boundary,stair 2,stairway,3,3,71.00,,deck,\n",
+                            "boundary,stair 2,stairway,3,3,71.00,,deck,\n"
                             "boundary,3/4,galley,3,3,70.00,\n"))
                   .where,
               "fleet.csv line 15, column 2 (boundary.id)");
@@ -90,10 +90,10 @@ TEST(RegisterFaults, DeckAndZoneNotThereAreNamed) {
 
 TEST(RegisterFaults, BadDateSaysHowToWriteOne) {
     const Complaint fault = afterReplacing("open,2015-03-01", "open,01/03/2015");
-    EXPECT_EQ(fault.where, "fleet.csv line 17, column 23 (door.installed)");
+    EXPECT_EQ(fault.where, "fleet.csv line 17, column 27 (door.installed)");
     EXPECT_THAT(fault.remedy, HasSubstr("YYYY-MM-DD"));
     EXPECT_EQ(afterReplacing("open,2015-03-01", "open,2015-02-29").where,
-              "fleet.csv line 17, column 23 (door.installed)");
+              "fleet.csv line 17, column 27 (door.installed)");
     EXPECT_EQ(afterReplacing("1200,2015-03-01", "1200,2015").where,
               "fleet.csv line 2, column 6 (vessel.keel_laid)");
 }
@@ -241,10 +241,10 @@ TEST(RegisterFaults, VesselMissingOrTwice) {
 
 TEST(RegisterFaults, DecimalCommaInACommaFileIsExplainedAndItsShiftedCellsAreNotJudged) {
     const Complaint fault = afterReplacing("60.00,100.00", "60,00,100.00");
-    EXPECT_EQ(fault.where, "fleet.csv line 9, column 5");
+    EXPECT_EQ(fault.where, "fleet.csv line 9, column 6");
     EXPECT_THAT(fault.remedy, HasSubstr("needs quotes"));
     EXPECT_EQ(afterReplacing("door,5-32,5,99.80", "door,5-32,5,99,80").where,
-              "fleet.csv line 17, column 24");
+              "fleet.csv line 17, column 28");
 }
 
 TEST(RegisterFaults, LinesAreCountedThroughLineBreaksInsideCells) {
@@ -272,7 +272,7 @@ TEST(RegisterFaults, AllFaultsComeInOnePassInTheOrderOfTheFile) {
                     "line 2, column 2 (vessel.name)", "line 10, column 3 (zone.aft_m)",
                     "line 17, column 6 (door.boundary)", "line 17, column 7 (door.kind)",
                     "line 17, column 10 (door.opening_m)", "line 17, column 11 (door.leaf_mass_kg)",
-                    "line 17, column 23 (door.installed)", "line 18, column 2 (door.number)",
+                    "line 17, column 27 (door.installed)", "line 18, column 2 (door.number)",
                     "line 18, column 3 (door.deck)", "line 18, column 4 (door.x_m)"));
 }
 

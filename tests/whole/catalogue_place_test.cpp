@@ -24,9 +24,10 @@ protected:
         fs::create_directories(requirements());
     }
     void installFiles() const {
-        for (const char* name : {"solas-passenger.json", "practice.json"})
-            fs::copy(fs::path(LATCHROUND_SOURCE "/resources/requirements") / name,
-                     requirements() / name);
+        const fs::path shared = root() / "share" / "latchround";
+        for (const char* folder : {"requirements", "boundaries"})
+            fs::copy(fs::path(LATCHROUND_SOURCE "/resources") / folder, shared / folder,
+                     fs::copy_options::recursive | fs::copy_options::overwrite_existing);
     }
 
 private:
@@ -43,6 +44,18 @@ TEST_F(CataloguePlace, InstalledFilesAreReadWithoutANotice) {
     EXPECT_EQ(shipped->notice, "");
     EXPECT_NE(findRequirement(shipped->catalogue, "hinged-time"), nullptr);
     EXPECT_NE(findRequirement(shipped->catalogue, "plate"), nullptr);
+    EXPECT_NE(findRequirement(shipped->catalogue, "h-rating"), nullptr);
+    EXPECT_EQ(shipped->catalogue.upkeep.size(), 3u);
+    EXPECT_EQ(shipped->catalogue.divisions.tables.size(), 14u);
+}
+
+TEST_F(CataloguePlace, SpoiledFireTablesMakeTheBuiltInCopyStandIn) {
+    installFiles();
+    std::ofstream(requirements() / ".." / "boundaries" / "fire_tables.json") << "{}";
+    const auto shipped = shippedCatalogue(programs());
+    ASSERT_TRUE(shipped);
+    EXPECT_THAT(shipped->notice, ::testing::HasSubstr("fire_tables.json"));
+    EXPECT_EQ(shipped->catalogue.divisions.tables.size(), 14u);
 }
 
 TEST_F(CataloguePlace, SpoiledFileMakesTheBuiltInCopyStandInAndSaysWhy) {
@@ -76,10 +89,12 @@ TEST_F(CataloguePlace, BuiltInCopyIsThatOfTheFiles) {
 }
 
 TEST_F(CataloguePlace, EveryBadFileIsNamed) {
-    const auto read = catalogueOfFiles({requirements() / "a.json", requirements() / "b.json"});
+    const auto read =
+        catalogueOfFiles({requirements() / "a.json", requirements() / "b.json"}, programs());
     ASSERT_FALSE(read);
-    EXPECT_EQ(read.error().size(), 2u);
-    EXPECT_FALSE(catalogueOfFiles({}));
+    EXPECT_THAT(inOneLine(read.error().front()), ::testing::HasSubstr("a.json"));
+    EXPECT_THAT(inOneLine(read.error().at(1)), ::testing::HasSubstr("b.json"));
+    EXPECT_FALSE(catalogueOfFiles({}, programs()));
 }
 
 } // namespace latchround

@@ -175,7 +175,7 @@ TEST_F(Cli, LeavesNoHalfRegisterBehindARefusedImport) {
     const Said unreadable = run({"register", "import", sample("register.csv"), "--into",
                                  at("new.db"), "--history", broken});
     EXPECT_EQ(unreadable.exit_code, 2);
-    EXPECT_THAT(unreadable.err, HasSubstr("broken.jsonl line 794"));
+    EXPECT_THAT(unreadable.err, HasSubstr("broken.jsonl line 832"));
     EXPECT_FALSE(QFileInfo::exists(at("new.db")));
 
     // Facts that speak of a walkdown nobody began are readable, and refused by the register.
@@ -246,9 +246,10 @@ TEST_F(Cli, GradesAFile) {
 }
 
 TEST_F(Cli, UsesTheCatalogueItIsGiven) {
-    const QString own = put("own.json", R"({"edition":"Own list of today","deference":"None.",
+    const QString own =
+        put("own.json", R"({"edition":"Own list of today","deference":"None.","issuer":"We",
         "rows":[{"id":"painted","words":"Painted","question":"Painted?","check":"seen",
-        "cite":"own","status":"practice","step":"look"}]})");
+        "cite":"own","status":"practice","severity":"minor","step":"look"}]})");
     const auto answer =
         nlohmann::json::parse(run({"walkdown", imported(), "--json", "--catalogue", own}).out);
     EXPECT_EQ(answer["catalogue"]["edition"], "Own list of today");

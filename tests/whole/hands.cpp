@@ -1,7 +1,11 @@
 #include "tests/whole/hands.h"
 
 #include <QApplication>
+#include <QDialogButtonBox>
+#include <QFileDialog>
+#include <QLineEdit>
 #include <QMouseEvent>
+#include <QTimer>
 
 namespace latchround::hands {
 
@@ -47,6 +51,29 @@ void pressAt(QWidget* window, const QString& name, quint64 event_ms) {
                         Qt::LeftButton, Qt::NoButton, {});
     release.setTimestamp(event_ms + 80);
     QApplication::sendEvent(key, &release);
+}
+
+void chooseFileWhenAsked(QWidget* window, const QString& path) {
+    constexpr int tries = 100;
+    auto* looking = new QTimer(window);
+    QObject::connect(looking, &QTimer::timeout, window, [looking, path, left = tries]() mutable {
+        auto* dialog = qobject_cast<QFileDialog*>(QApplication::activeModalWidget());
+        QPushButton* open = nullptr;
+        if (dialog && dialog->isVisible()) {
+            dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"))->setText(path);
+            open = dialog->findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Open);
+        }
+        if (open && open->isEnabled()) {
+            looking->deleteLater();
+            QTest::mouseClick(open, Qt::LeftButton);
+        } else if (--left == 0) {
+            looking->deleteLater();
+            ADD_FAILURE() << "no dialog asks for a file, or it does not take this one";
+            if (dialog)
+                dialog->reject();
+        }
+    });
+    looking->start(50);
 }
 
 QWidget* sheet(QWidget* window) {

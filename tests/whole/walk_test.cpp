@@ -5,13 +5,10 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include <QFileDialog>
 #include <QImage>
 #include <QLabel>
-#include <QLineEdit>
 #include <QProcess>
 #include <QTemporaryDir>
-#include <QTimer>
 
 #include "app/catalogue/catalogue_place.h"
 #include "app/desktop/desk.h"
@@ -268,12 +265,7 @@ TEST_F(Walk, APhotographFromAFileIsKeptAndPrinted) {
     QImage image(320, 240, QImage::Format_RGB32);
     image.fill(QColor(200, 90, 40));
     ASSERT_TRUE(image.save(picture));
-    QTimer::singleShot(0, [&] {
-        auto* files = qobject_cast<QFileDialog*>(QApplication::activeModalWidget());
-        ASSERT_NE(files, nullptr);
-        QTest::keyClicks(files->findChild<QLineEdit*>("fileNameEdit"), picture);
-        QTest::keyClick(files->findChild<QLineEdit*>("fileNameEdit"), Qt::Key_Return);
-    });
+    hands::chooseFileWhenAsked(window(), picture);
     hands::click(window(), "photograph");
     hands::clickWords(hands::sheet(window()), "seal");
     const Ledger ledger = ledgerOnDisk();

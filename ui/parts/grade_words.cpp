@@ -139,4 +139,23 @@ QString countLine(const DoorGrade& grade) {
                            : parts.join(QStringLiteral(", "));
 }
 
+QString boundaryClassWords(const DoorClass& asked) {
+    const auto text = [](FireClass value) {
+        return QString::fromStdString(std::string(word(value)));
+    };
+    switch (asked.kind) {
+    case DoorClass::Kind::Class:
+        return *asked.door == *asked.division ? text(*asked.division)
+                                              : QCoreApplication::translate("Grade", "%1 (door %2)")
+                                                    .arg(text(*asked.division), text(*asked.door));
+    case DoorClass::Kind::Free:
+        return QCoreApplication::translate("Grade", "no class");
+    case DoorClass::Kind::NotPrinted:
+        return QCoreApplication::translate("Grade", "not printed");
+    case DoorClass::Kind::NotKnown:
+        break;
+    }
+    return QCoreApplication::translate("Grade", "not known");
+}
+
 } // namespace latchround::ui

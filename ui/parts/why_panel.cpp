@@ -119,7 +119,10 @@ void WhyPanel::setRow(const RowGrade& row, const QString& asked_because) {
     say(tr("Why this verdict"), reasonWords(row.reason));
     const QString measured = measuredWords(row);
     say(tr("Measured"), row.u && !measured.isEmpty() ? measured + tr(" (k = 2)") : measured);
-    say(tr("Limit"), limitWords(asked));
+    const QString limit = limitWords(asked);
+    say(tr("Limit"), limit.isEmpty() || asked.issuer.empty()
+                         ? limit
+                         : tr("%1, set by %2").arg(limit, text(asked.issuer)));
     say(tr("What to look for"), text(asked.look_for));
     say(tr("What would settle it"), settleWords(row));
     say(tr("Asked because"), asked_because);

@@ -6,6 +6,8 @@
 #include <QLocale>
 #include <QPainter>
 
+#include "ui/parts/grade_words.h"
+
 namespace latchround::ui {
 
 namespace {
@@ -38,14 +40,14 @@ DoorHead::DoorHead(QWidget* parent)
 
 void DoorHead::setDoor(const GradedDoor& door) {
     m_number = QString::fromStdString(door.door->number);
-    const std::optional<FireClass> asked =
-        door.boundary ? door.boundary->required : std::optional<FireClass>{};
+    const DoorClass& boundary = door.grade.asked_class;
+    const std::optional<FireClass> asked = boundary.door;
     const bool plate_weak =
         door.evidence.plate && tooWeak(door.evidence.plate->body.fire_class, asked);
     m_chips = {
         {tr("plate"), plateWords(door), plate_weak},
         {tr("register"), classWords(door.door->fire_class), tooWeak(door.door->fire_class, asked)},
-        {tr("boundary"), asked ? classWords(asked) : tr("not known"), false}};
+        {tr("boundary"), boundaryClassWords(boundary), false}};
     if (door.door->opening_m > 0)
         m_chips.push_back({tr("opening"),
                            tr("%1 m").arg(locale().toString(door.door->opening_m, 'f', 2)), false});

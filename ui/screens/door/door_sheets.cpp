@@ -55,14 +55,16 @@ void DoorSheets::readPlate() {
 }
 
 void DoorSheets::measure(const QString& requirement) {
-    const Requirement* row = findRequirement(m_round.catalogue(), requirement.toStdString());
-    if (!row)
+    const GradedDoor* graded = m_round.door(m_door);
+    const RowGrade* found = graded ? rowOf(*graded, requirement.toStdString()) : nullptr;
+    if (!found)
         return;
+    const Requirement* row = found->requirement;
     auto* sheet = new Sheet(m_over, QString::fromStdString(row->words));
     auto* keypad = new Keypad;
     keypad->setTitle(limitWords(*row));
     keypad->setUnit(QString::fromStdString(row->unit));
-    keypad->setDecimals(row->unit == "mm" ? 1 : 3);
+    keypad->setDecimals(row->unit == "mm" || row->unit == "N" ? 1 : 3);
     connect(keypad, &Keypad::entered, sheet, [this, sheet, row](double value) {
         const auto& measured = m_round.door(m_door)->evidence.measured;
         const auto before = measured.find(row->id);
@@ -186,9 +188,9 @@ void DoorSheets::why(const QString& requirement) {
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     auto* panel = new WhyPanel;
-    panel->setRow(*row, QString::fromStdString(askedBecause(
-                            *row->requirement, m_round.arrangement().particulars, *graded->door,
-                            graded->boundary ? graded->boundary->place : Place::Other)));
+    panel->setRow(*row, QString::fromStdString(
+                            askedBecause(*row->requirement, m_round.arrangement().particulars,
+                                         *graded->door, Stand(graded->boundary))));
     lines->addWidget(panel, 1);
     auto* keys = new QHBoxLayout;
     lines->addLayout(keys);

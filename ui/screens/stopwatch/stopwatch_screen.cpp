@@ -257,9 +257,9 @@ void StopwatchScreen::showBand() {
     const bool alarmed = !moving && m_recorder.next() &&
                          (std::ranges::find(taken, MarkKind::AlarmOn) != taken.end() ||
                           m_recorder.next()->mark == MarkKind::AlarmOn);
-    const Place place = graded->boundary ? graded->boundary->place : Place::Other;
+    const Stand stand(graded->boundary);
     const auto band =
-        liveBand(round().catalogue(), round().arrangement().particulars, *graded->door, place,
+        liveBand(round().catalogue(), round().arrangement().particulars, *graded->door, stand,
                  alarmed ? MarkKind::AlarmOn : MarkKind::LeafMoves);
     m_gauge->setVisible(band && m_recorder.kind() == RunKind::Closing);
     if (!band)

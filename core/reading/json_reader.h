@@ -1,4 +1,4 @@
-// Reads the cells of a catalogue file and keeps every complaint with its JSON pointer.
+// Reads the cells of a JSON file of ours and keeps every complaint with its JSON pointer.
 #pragma once
 
 #include <initializer_list>
@@ -6,19 +6,21 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include <nlohmann/json.hpp>
 
 #include "core/complaint.h"
-#include "core/requirement/requirement.h"
+#include "core/vessel/calendar_date.h"
+#include "core/vessel/words.h"
 
 namespace latchround {
 
-class CatalogueReader {
+class JsonReader {
 public:
     using Json = nlohmann::json;
 
-    explicit CatalogueReader(std::string name)
+    explicit JsonReader(std::string name)
         : m_name(std::move(name)) {}
 
     void complain(const std::string& pointer, std::string what, std::string remedy);
@@ -30,7 +32,6 @@ public:
     std::optional<double> number(const Json& object, const std::string& at, const char* key);
     std::optional<bool> truth(const Json& object, const std::string& at, const char* key);
     std::optional<CalendarDate> date(const Json& object, const std::string& at, const char* key);
-    DoorCondition condition(const Json& object, const std::string& at);
 
     template <class E>
     void word(const Json& object, const std::string& at, const char* key,

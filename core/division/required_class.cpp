@@ -1,0 +1,249 @@
+#include "core/division/required_class.h"
+
+#include <algorithm>
+
+namespace latchround {
+
+namespace {
+
+using Kind = RequiredClass::Kind;
+
+constexpr CalendarDate tables_changed{std::chrono::year(2014), std::chrono::July,
+                                      std::chrono::day(1)};
+constexpr CalendarDate chapter_renewed{std::chrono::year(2002), std::chrono::July,
+                                       std::chrono::day(1)};
+
+template <class... Numbers>
+bool oneSideIs(const DivisionQuestion& question, Numbers... numbers) {
+    if (!question.spaces)
+        return false;
+    const auto [one, other] = *question.spaces;
+    return ((one == numbers || other == numbers) || ...);
+}
+
+/// Spaces of little or no fire risk: categories 5, 9 and 10 of the list of fourteen.
+bool isEased(const DivisionQuestion& question) {
+    return oneSideIs(question, 5, 9, 10);
+}
+
+RequiredClass byRule(DivisionRule rule, FireClass required) {
+    RequiredClass answer;
+    answer.kind = Kind::Class;
+    answer.required = required;
+    answer.rule = rule;
+    return answer;
+}
+
+void readCell(RequiredClass& answer, const PrintedCell& cell, const DivisionQuestion& question) {
+    answer.cell = &cell;
+    switch (cell.kind) {
+    case PrintedCell::Kind::Class:
+    case PrintedCell::Kind::Noncombustible:
+        answer.kind = Kind::Class;
+        answer.required = cell.lower && cell.lower_with_sprinklers && question.sprinklers
+                              ? cell.lower
+                              : cell.higher;
+        break;
+    case PrintedCell::Kind::Steel:
+        answer.kind = Kind::Steel;
+        break;
+    case PrintedCell::Kind::Nothing:
+        answer.kind = Kind::Nothing;
+        break;
+    case PrintedCell::Kind::NotPrinted:
+        answer.kind = Kind::NotPrinted;
+        break;
+    }
+}
+
+RequiredClass fromTable(const FireTables& tables, const DivisionQuestion& question,
+                        DivisionKind division) {
+    RequiredClass answer;
+    const FireTable* table = findTable(tables, question.ship, division);
+    if (!table || !question.spaces)
+        return answer;
+    answer.table = table;
+    answer.spaces = *question.spaces;
+    if (!hasDirection(division) && answer.spaces.first > answer.spaces.second)
+        std::swap(answer.spaces.first, answer.spaces.second);
+    const bool earlier = question.built && *question.built < tables_changed;
+    if (earlier)
+        if (const auto old = table->before_2014_07.find(answer.spaces);
+            old != table->before_2014_07.end()) {
+            readCell(answer, old->second, question);
+            return answer;
+        }
+    if (const auto cell = table->cells.find(answer.spaces); cell != table->cells.end())
+        readCell(answer, cell->second, question);
+    return answer;
+}
+
+DivisionKind plain(DivisionKind division) {
+    return hasDirection(division) ? DivisionKind::Deck : DivisionKind::Bulkhead;
+}
+
+/// A class; insulation by the table, where B-0 and C (9.3) and * (9.4, save for categories 8 and
+/// 10) are read as A-0 (II-2/9.2.2.1.1.2 and notes e and * of the tables).
+RequiredClass zone36OrFewer(const FireTables& tables, const DivisionQuestion& question) {
+    RequiredClass answer = fromTable(tables, question, plain(question.division));
+    answer.rule = DivisionRule::Zone36OrFewer;
+    const bool open_side = hasDirection(question.division) && oneSideIs(question, 8, 10);
+    if (answer.kind == Kind::Class || (answer.kind == Kind::Steel && !open_side)) {
+        answer.kind = Kind::Class;
+        answer.required = std::min(answer.required.value_or(FireClass::A0), FireClass::A0);
+    }
+    return answer;
+}
+
+/// The greater of A-30 and table (b); A-0 where a space of type 8, 12 or 13 lies on a side. Steps:
+/// A-60, with the same easing (46 CFR 116.415(d)(1)).
+RequiredClass zoneSubchapterK(const FireTables& tables, const DivisionQuestion& question) {
+    const bool eased = oneSideIs(question, 8, 12, 13);
+    if (hasDirection(question.division))
+        return byRule(DivisionRule::ZoneStepSubchapterK, eased ? FireClass::A0 : FireClass::A60);
+    RequiredClass answer = fromTable(tables, question, DivisionKind::Bulkhead);
+    answer.rule = DivisionRule::ZoneSubchapterK;
+    answer.kind = Kind::Class;
+    answer.required =
+        eased ? FireClass::A0 : std::min(answer.required.value_or(FireClass::A30), FireClass::A30);
+    return answer;
+}
+
+RequiredClass zoneBoundary(const FireTables& tables, const DivisionQuestion& question) {
+    switch (question.ship) {
+    case ShipKind::PassengerOver36:
+        return byRule(DivisionRule::ZoneOver36, isEased(question) ? FireClass::A0 : FireClass::A60);
+    case ShipKind::Passenger36OrFewer:
+        return zone36OrFewer(tables, question);
+    case ShipKind::UsK:
+        return zoneSubchapterK(tables, question);
+    case ShipKind::UsH:
+        return fromTable(tables, question, question.division);
+    case ShipKind::Cargo:
+    case ShipKind::Tanker:
+        break;
+    }
+    return {};
+}
+
+bool boundsZone(DivisionKind division) {
+    return division == DivisionKind::ZoneBulkhead || division == DivisionKind::ZoneStep;
+}
+
+} // namespace
+
+RequiredClass requiredClass(const FireTables& tables, const DivisionQuestion& question) {
+    RequiredClass answer;
+    if (boundsZone(question.division))
+        answer = zoneBoundary(tables, question);
+    else if (question.special_category && question.ship == ShipKind::PassengerOver36)
+        answer = byRule(DivisionRule::SpecialCategory,
+                        isEased(question) ? FireClass::A0 : FireClass::A60);
+    else
+        answer = fromTable(tables, question, question.division);
+    const bool us = question.ship == ShipKind::UsH || question.ship == ShipKind::UsK;
+    answer.older_tables = !us && question.built && *question.built < chapter_renewed;
+    return answer;
+}
+
+DivisionQuestion questionOf(const Particulars& vessel, const Boundary& boundary) {
+    DivisionQuestion question;
+    question.ship = shipKindOf(vessel);
+    const bool deck = boundary.division == Division::Deck;
+    if (boundary.place == Place::ZoneBulkhead)
+        question.division = deck ? DivisionKind::ZoneStep : DivisionKind::ZoneBulkhead;
+    else
+        question.division = deck ? DivisionKind::Deck : DivisionKind::Bulkhead;
+    question.spaces = boundary.spaces;
+    question.sprinklers = vessel.sprinklers;
+    question.built = vessel.keel_laid;
+    question.special_category = boundary.place == Place::SpecialCategory;
+    return question;
+}
+
+std::vector<std::string> notesOf(const RequiredClass& answer, const DivisionQuestion& question) {
+    std::vector<std::string> notes;
+    if (answer.kind == Kind::NotPrinted)
+        notes.emplace_back("no value printed: ask the Administration");
+    if (answer.cell)
+        for (const std::string& mark : answer.cell->marks)
+            if (const auto note = answer.table->notes.find(mark);
+                note != answer.table->notes.end() &&
+                std::ranges::find(notes, note->second) == notes.end())
+                notes.push_back(note->second);
+    switch (answer.rule) {
+    case DivisionRule::ZoneOver36:
+        notes.emplace_back(
+            "A main vertical zone bulkhead, its steps and recesses are A-60; A-0 will "
+            "do with a category 5, 9 or 10 space on one side, or with oil fuel tanks "
+            "on both.");
+        break;
+    case DivisionRule::Zone36OrFewer:
+        notes.emplace_back(
+            "A main vertical zone bulkhead is A class; its insulation is that of the "
+            "table, where B-0, C and * are read as A-0.");
+        break;
+    case DivisionRule::SpecialCategory:
+        notes.emplace_back("Boundaries of special category and ro-ro spaces are A-60; A-0 will do "
+                           "with a category 5, 9 or 10 space on one side.");
+        break;
+    case DivisionRule::ZoneSubchapterK:
+        notes.emplace_back(
+            "A main vertical zone bulkhead has the greater of A-30 and table (b); A-0 "
+            "will do with a type 8, 12 or 13 space on either side.");
+        break;
+    case DivisionRule::ZoneStepSubchapterK:
+        notes.emplace_back(
+            "A step of a main vertical zone is A-60; A-0 will do with a type 8, 12 or "
+            "13 space on either side.");
+        break;
+    case DivisionRule::Table:
+        break;
+    }
+    if (answer.cell && answer.cell->lower && !answer.cell->lower_with_sprinklers)
+        notes.emplace_back("Two values are printed; the stricter is given here.");
+    if (answer.table && !question.built && answer.table->before_2014_07.contains(answer.spaces))
+        notes.emplace_back("The value of ships built on or after 1 July 2014 is given; the date of "
+                           "building is not known.");
+    if (answer.older_tables)
+        notes.emplace_back("A ship built before 1 July 2002 keeps the tables of its day, which are "
+                           "not here: compare with the approved plan.");
+    return notes;
+}
+
+std::string citeOf(const RequiredClass& answer) {
+    switch (answer.rule) {
+    case DivisionRule::ZoneOver36:
+        return "SOLAS II-2/9.2.2.1.1.1";
+    case DivisionRule::Zone36OrFewer:
+        return "SOLAS II-2/9.2.2.1.1.2" + (answer.table ? "; " + answer.table->cite : "");
+    case DivisionRule::SpecialCategory:
+        return "SOLAS II-2/9.6.1";
+    case DivisionRule::ZoneSubchapterK:
+    case DivisionRule::ZoneStepSubchapterK:
+        return "46 CFR 116.415(d)(1)";
+    case DivisionRule::Table:
+        break;
+    }
+    return answer.table ? answer.table->cite : std::string();
+}
+
+FireClass doorClassIn(ShipKind ship, FireClass division) {
+    const bool us = ship == ShipKind::UsH || ship == ShipKind::UsK;
+    return us && division < FireClass::A15 ? FireClass::A15 : division;
+}
+
+ShipKind shipKindOf(const Particulars& vessel) {
+    switch (vessel.regime) {
+    case Regime::UsH:
+        return ShipKind::UsH;
+    case Regime::UsK:
+        return ShipKind::UsK;
+    case Regime::SolasPassenger:
+    case Regime::Other:
+        break;
+    }
+    return vessel.passengers > 36 ? ShipKind::PassengerOver36 : ShipKind::Passenger36OrFewer;
+}
+
+} // namespace latchround

@@ -1,0 +1,27 @@
+#include "core/grading/door_class.h"
+
+namespace latchround {
+
+DoorClass doorClassAsked(const Particulars& vessel, const Boundary* boundary,
+                         const FireTables& tables) {
+    DoorClass asked;
+    if (!boundary)
+        return asked;
+    const DivisionQuestion question = questionOf(vessel, *boundary);
+    asked.by_rule = requiredClass(tables, question);
+    asked.from_plan = boundary->required.has_value();
+    asked.division = asked.from_plan ? boundary->required : asked.by_rule.required;
+    if (asked.division) {
+        asked.kind = DoorClass::Kind::Class;
+        asked.door = doorClassIn(question.ship, *asked.division);
+        return asked;
+    }
+    const RequiredClass::Kind kind = asked.by_rule.kind;
+    if (kind == RequiredClass::Kind::Steel || kind == RequiredClass::Kind::Nothing)
+        asked.kind = DoorClass::Kind::Free;
+    else if (kind == RequiredClass::Kind::NotPrinted)
+        asked.kind = DoorClass::Kind::NotPrinted;
+    return asked;
+}
+
+} // namespace latchround
