@@ -36,9 +36,9 @@ Checked<GradeInput> gradeInputFrom(std::string_view json, const std::string& nam
 /// Every door of the input, graded; what they point to stays in the input and the catalogue.
 std::vector<GradedDoor> gradedDoors(const GradeInput& input, const Catalogue& catalogue);
 
-/// The output file, indented, with a line break at its end. `zones`: groups that act as one; a
-/// grade file names no zones, so for one there are none.
+/// The output file, indented, with a line break at its end. `zones`: of a
+/// grade file, which names none, an empty one.
 std::string gradeOutputJson(const Catalogue& catalogue, const Particulars& vessel,
-                            std::span<const GradedDoor> doors, std::span<const ActingZone> zones);
+                            std::span<const GradedDoor> doors, const ZoneIntegrity& zones);
 
 } // namespace latchround

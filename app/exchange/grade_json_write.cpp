@@ -51,12 +51,23 @@ OrderedJson doorJson(const Particulars& vessel, const GradedDoor& graded) {
     return object;
 }
 
-OrderedJson zoneJson(const ActingZone& zone) {
+OrderedJson zoneJson(const ActingZone& zone, const char* through) {
     OrderedJson object;
     object["zones"] = zone.zones;
+    object["through"] = through;
     object["length_m"] = zone.length_m;
+    setIfKnown(object, "area_m2", zone.area_m2);
     object["doors"] = zone.doors;
     object["boundaries"] = zone.boundaries;
+    return object;
+}
+
+OrderedJson repairJson(const Repair& repair) {
+    OrderedJson object;
+    object["boundary"] = repair.boundary;
+    object["doors"] = repair.doors;
+    object["longest_before_m"] = repair.longest_before_m;
+    object["longest_after_m"] = repair.longest_after_m;
     return object;
 }
 
@@ -72,7 +83,7 @@ std::vector<GradedDoor> gradedDoors(const GradeInput& input, const Catalogue& ca
 }
 
 std::string gradeOutputJson(const Catalogue& catalogue, const Particulars& vessel,
-                            std::span<const GradedDoor> doors, std::span<const ActingZone> zones) {
+                            std::span<const GradedDoor> doors, const ZoneIntegrity& zones) {
     OrderedJson object;
     object["catalogue"]["edition"] = catalogue.edition;
     object["catalogue"]["deference"] = catalogue.deference;
@@ -80,8 +91,12 @@ std::string gradeOutputJson(const Catalogue& catalogue, const Particulars& vesse
     for (const GradedDoor& door : doors)
         object["doors"].push_back(doorJson(vessel, door));
     object["zones"] = OrderedJson::array();
-    for (const ActingZone& zone : zones)
-        object["zones"].push_back(zoneJson(zone));
+    for (const ActingZone& zone : zones.failing)
+        object["zones"].push_back(zoneJson(zone, "failing"));
+    for (const ActingZone& zone : zones.not_shown)
+        object["zones"].push_back(zoneJson(zone, "not-shown"));
+    if (zones.best_repair)
+        object["best_repair"] = repairJson(*zones.best_repair);
     return object.dump(2, ' ', false, OrderedJson::error_handler_t::replace) + "\n";
 }
 

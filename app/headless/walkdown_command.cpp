@@ -17,7 +17,7 @@ namespace {
 struct Shown {
     const Walkdown& walkdown;
     const std::vector<GradedDoor>& doors;
-    std::vector<ActingZone> zones;
+    ZoneIntegrity zones;
     Tally tally;
 };
 
@@ -72,14 +72,20 @@ std::string metresText(double length_m) {
     return text.data();
 }
 
-std::string zoneLines(const std::vector<ActingZone>& zones) {
+std::string zoneLines(const ZoneIntegrity& zones) {
     std::string lines;
-    for (const ActingZone& zone : zones)
+    for (const ActingZone& zone : zones.failing)
         lines += "Zones " + joinedBy(zone.zones, ", ") +
                  " act as one: " + metresText(zone.length_m) + " against " +
                  metresText(zone_length_rule_m) + " as a rule and " +
                  metresText(zone_length_most_m) + " at most (SOLAS II-2/9.2.2.1.2), through " +
                  joinedBy(zone.doors, ", ") + ".\n";
+    if (zones.best_repair)
+        lines += "Mending " + joinedBy(zones.best_repair->doors, ", ") + " in bulkhead " +
+                 zones.best_repair->boundary + " restores most.\n";
+    for (const ActingZone& zone : zones.not_shown)
+        lines += "Not shown to stand apart: zones " + joinedBy(zone.zones, ", ") +
+                 ", through doors that are not settled.\n";
     return lines;
 }
 
@@ -122,7 +128,7 @@ Answer showWalkdown(const Show& show, const Catalogue& catalogue) {
     if (!walkdown)
         return refused(walkdown.error());
     const auto doors = gradeWalkdown(opened->arrangement, opened->ledger, *walkdown, catalogue);
-    const Shown shown{*walkdown, doors, actingZones(opened->arrangement, doors), tallyOf(doors)};
+    const Shown shown{*walkdown, doors, zoneIntegrity(opened->arrangement, doors), tallyOf(doors)};
     return show.json ? asJson(*opened, shown, catalogue) : readable(*opened, shown, catalogue);
 }
 

@@ -66,10 +66,37 @@ QString zoneSentence(const ActingZone& zone) {
         doors << QString::fromStdString(number);
     const QString through = doors.size() == 1 ? say("through door %1").arg(doors.first())
                                               : say("through doors %1").arg(listed(doors));
-    return say("Zones %1 act as one: %2 against %3 as a rule and %4 at most "
-               "(SOLAS II-2/9.2.2.1.2), %5.")
+    const QString area =
+        zone.area_m2
+            ? say(", %1 m2 against %2 m2").arg(qRound(*zone.area_m2)).arg(qRound(zone_area_most_m2))
+            : QString();
+    return say("Zones %1 act as one: %2 against %3 as a rule and %4 at most%5 "
+               "(SOLAS II-2/9.2.2.1.2), %6.")
         .arg(zoneNames(zone), lengthOfZone(zone.length_m), lengthOfZone(zone_length_rule_m),
-             lengthOfZone(zone_length_most_m), through);
+             lengthOfZone(zone_length_most_m), area, through);
+}
+
+QString repairSentence(const Repair& repair) {
+    QStringList doors;
+    for (const std::string& number : repair.doors)
+        doors << QString::fromStdString(number);
+    const QString boundary = QString::fromStdString(repair.boundary);
+    const QString what =
+        doors.size() == 1
+            ? say("Mending door %1 in bulkhead %2 restores most").arg(doors.first(), boundary)
+            : say("Mending doors %1 in bulkhead %2 restores most").arg(listed(doors), boundary);
+    return repair.longest_after_m > 0 ? say("%1: zones that act as one are then at most %2 long.")
+                                            .arg(what, lengthOfZone(repair.longest_after_m))
+                                      : say("%1: no zones act as one then.").arg(what);
+}
+
+QString notShownSentence(const ActingZone& zone) {
+    QStringList boundaries;
+    for (const std::string& id : zone.boundaries)
+        boundaries << QString::fromStdString(id);
+    return say("Zones %1 are not shown to stand apart: doors of bulkheads %2 are untested or not "
+               "settled.")
+        .arg(zoneNames(zone), listed(boundaries));
 }
 
 int openInZoneBulkheads(const Matter& matter) {
@@ -206,13 +233,18 @@ QString summaryHtml(const Matter& matter, Pictures& pictures) {
 
 QString zonesHtml(const Matter& matter) {
     QString html = heading("Main vertical zones");
-    for (const ActingZone& zone : matter.acting_zones)
+    for (const ActingZone& zone : matter.zones.failing)
         html +=
             QStringLiteral("<p class=\"bad\">") + safe(zoneSentence(zone)) + QStringLiteral("</p>");
-    if (matter.acting_zones.empty())
+    if (matter.zones.failing.empty())
         html += QStringLiteral("<p>") +
                 safe(say("No door of this walkdown was found that makes two zones act as one.")) +
                 QStringLiteral("</p>");
+    if (matter.zones.best_repair)
+        html += QStringLiteral("<p>") + safe(repairSentence(*matter.zones.best_repair)) +
+                QStringLiteral("</p>");
+    for (const ActingZone& zone : matter.zones.not_shown)
+        html += QStringLiteral("<p>") + safe(notShownSentence(zone)) + QStringLiteral("</p>");
     QStringList open;
     if (const int count = openInZoneBulkheads(matter))
         open << say("%n door in zone bulkheads not settled yet",

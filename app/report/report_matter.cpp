@@ -23,7 +23,7 @@ Result<Matter> matterOf(const WalkdownReport& report) {
     Matter matter{report, *walkdown, {}, {}, {}};
     matter.doors = gradeWalkdown(report.arrangement, report.ledger, *walkdown, report.catalogue);
     matter.tally = tallyOf(matter.doors);
-    matter.acting_zones = actingZones(report.arrangement, matter.doors);
+    matter.zones = zoneIntegrity(report.arrangement, matter.doors);
     return matter;
 }
 

@@ -14,7 +14,7 @@ struct Matter {
     Walkdown walkdown;
     std::vector<GradedDoor> doors; ///< in the order of the walk
     Tally tally;
-    std::vector<ActingZone> acting_zones;
+    ZoneIntegrity zones;
 };
 
 Result<Matter> matterOf(const WalkdownReport& report);

@@ -1,7 +1,7 @@
 #include "core/grading/graded_walkdown.h"
 
 #include <algorithm>
-#include <set>
+#include <string_view>
 
 namespace latchround {
 
@@ -44,14 +44,20 @@ Tally tallyOf(const std::vector<GradedDoor>& doors) {
     return tally;
 }
 
-std::vector<ActingZone> actingZones(const Arrangement& arrangement,
-                                    const std::vector<GradedDoor>& doors) {
-    std::set<std::string> failing;
-    for (const GradedDoor& door : doors)
-        if (door.grade.verdict == Verdict::Unsatisfactory)
-            failing.insert(door.door->number);
-    return actingZones(arrangement,
-                       [&](const Door& door) { return failing.contains(door.number); });
+ZoneIntegrity zoneIntegrity(const Arrangement& arrangement, const std::vector<GradedDoor>& doors) {
+    std::map<std::string_view, Holding> known;
+    for (const GradedDoor& door : doors) {
+        const Verdict verdict = door.grade.verdict;
+        known[door.door->number] =
+            verdict == Verdict::Unsatisfactory ? Holding::Fails
+            : isWorse(Verdict::Satisfactory, verdict) || verdict == Verdict::Satisfactory
+                ? Holding::Holds
+                : Holding::NotShown;
+    }
+    return zoneIntegrity(arrangement, [&](const Door& door) {
+        const auto found = known.find(door.number);
+        return found == known.end() ? Holding::NotShown : found->second;
+    });
 }
 
 } // namespace latchround

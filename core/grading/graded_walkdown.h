@@ -8,7 +8,7 @@
 
 #include "core/evidence/ledger.h"
 #include "core/grading/grade.h"
-#include "core/integrity/zones.h"
+#include "core/integrity/zone_integrity.h"
 
 namespace latchround {
 
@@ -37,8 +37,8 @@ struct Tally {
 };
 Tally tallyOf(const std::vector<GradedDoor>& doors);
 
-/// Zones that act as one through the unsatisfactory doors of this walkdown.
-std::vector<ActingZone> actingZones(const Arrangement& arrangement,
-                                    const std::vector<GradedDoor>& doors);
+/// By the doors of this walkdown: an unsatisfactory door fails, one that is not settled is not
+/// shown to hold, and neither is one outside its scope.
+ZoneIntegrity zoneIntegrity(const Arrangement& arrangement, const std::vector<GradedDoor>& doors);
 
 } // namespace latchround

@@ -32,6 +32,18 @@ const Boundary* joinsTwoZones(const Arrangement& arrangement, const Door& door) 
     return joins ? boundary : nullptr;
 }
 
+std::optional<double> areaOf(const Arrangement& arrangement,
+                             const std::vector<std::string>& zones) {
+    double sum = 0;
+    for (const std::string& number : zones) {
+        const Zone* zone = findZone(arrangement, number);
+        if (!zone || !zone->area_m2)
+            return std::nullopt;
+        sum += *zone->area_m2;
+    }
+    return sum;
+}
+
 void addOnce(std::vector<std::string>& list, const std::string& entry) {
     if (std::ranges::find(list, entry) == list.end())
         list.push_back(entry);
@@ -74,6 +86,7 @@ std::vector<ActingZone> actingZones(const Arrangement& arrangement, const IsOpen
         double forward = 0;
         for (const std::string& number : group.zones)
             forward = std::max(forward, findZone(arrangement, number)->forward_m);
+        group.area_m2 = areaOf(arrangement, group.zones);
         group.length_m = forward - findZone(arrangement, group.zones.front())->aft_m;
         acting.push_back(std::move(group));
     }

@@ -2,7 +2,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "core/integrity/zones.h"
+#include "core/integrity/zone_integrity.h"
 #include "tests/core/given.h"
 
 using namespace latchround;
@@ -49,6 +49,58 @@ TEST(ActingZones, ChainOfDoorsJoinsAChainOfZones) {
     EXPECT_THAT(acting[0].zones, ElementsAre("1", "2", "3"));
     EXPECT_DOUBLE_EQ(acting[0].length_m, 104);
     EXPECT_THAT(acting[0].boundaries, ElementsAre("1/2", "2/3"));
+}
+
+TEST(ActingZones, AreaIsTheSumWhereAllAreKnown) {
+    Arrangement ship = threeZones();
+    const auto all = [](const Door&) { return true; };
+    ship.zones[0].area_m2 = 700;
+    ship.zones[1].area_m2 = 800;
+    EXPECT_EQ(actingZones(ship, all)[0].area_m2, std::nullopt);
+    ship.zones[2].area_m2 = 300;
+    EXPECT_EQ(actingZones(ship, all)[0].area_m2, 1800);
+}
+
+namespace {
+
+ZoneIntegrity integrityWith(const Arrangement& ship, const std::string& failing,
+                            const std::string& not_shown) {
+    return zoneIntegrity(ship, [&](const Door& door) {
+        if (failing.find(door.number) != std::string::npos)
+            return Holding::Fails;
+        return not_shown.find(door.number) != std::string::npos ? Holding::NotShown
+                                                                : Holding::Holds;
+    });
+}
+
+} // namespace
+
+TEST(ZoneIntegrityOf, UntestedDoorsLeaveZonesNotShownToStandApart) {
+    const ZoneIntegrity integrity = integrityWith(threeZones(), "a", "b");
+    ASSERT_EQ(integrity.failing.size(), 1u);
+    EXPECT_THAT(integrity.failing[0].zones, ElementsAre("1", "2"));
+    ASSERT_EQ(integrity.not_shown.size(), 1u);
+    EXPECT_THAT(integrity.not_shown[0].zones, ElementsAre("1", "2", "3"));
+    EXPECT_TRUE(integrityWith(threeZones(), "", "").not_shown.empty());
+    EXPECT_TRUE(integrityWith(threeZones(), "ab", "").not_shown.empty()) << "failing already";
+}
+
+TEST(ZoneIntegrityOf, BestRepairLeavesTheShortestZones) {
+    Arrangement ship = threeZones();
+    EXPECT_FALSE(integrityWith(ship, "", "ab").best_repair);
+    // Zones of 35, 35 and 34 m: mending 1/2 leaves 69 m, mending 2/3 leaves 70 m.
+    const auto both = integrityWith(ship, "ab", "").best_repair;
+    ASSERT_TRUE(both);
+    EXPECT_EQ(both->boundary, "1/2");
+    EXPECT_THAT(both->doors, ElementsAre("a"));
+    EXPECT_DOUBLE_EQ(both->longest_before_m, 104);
+    EXPECT_DOUBLE_EQ(both->longest_after_m, 69);
+    // A second failing door in 1/2: one door of 2/3 is quicker mended than two of 1/2.
+    ship.doors.push_back(ship.doors[0]);
+    ship.doors.back().number = "d";
+    const auto quicker = integrityWith(ship, "abd", "").best_repair;
+    ASSERT_TRUE(quicker);
+    EXPECT_THAT(quicker->doors, ElementsAre("b"));
 }
 
 TEST(IfItStaysOpen, CountsWhatIsOpenAlready) {

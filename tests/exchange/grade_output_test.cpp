@@ -89,11 +89,17 @@ TEST(GradeOutput, EditionAndZonesAreThere) {
     const json output = outputOf(grade_sample);
     EXPECT_EQ(output["catalogue"]["edition"], solasCatalogue().edition);
     EXPECT_TRUE(output["zones"].is_array());
-    const ActingZone acting{{"3", "4"}, 80, {"5-32"}, {"3/4"}};
-    const json zones =
-        json::parse(gradeOutputJson(solasCatalogue(), {}, {}, {&acting, 1}))["zones"];
-    EXPECT_EQ(zones, json::parse(R"([{"zones":["3","4"],"length_m":80.0,"doors":["5-32"],)"
-                                 R"("boundaries":["3/4"]}])"));
+    ZoneIntegrity zones;
+    zones.failing = {{{"3", "4"}, 80, 1700.0, {"5-32"}, {"3/4"}}};
+    zones.not_shown = {{{"4", "5"}, 70, {}, {"5-40"}, {"4/5"}}};
+    zones.best_repair = Repair{"3/4", {"5-32"}, 80, 0};
+    const json written = json::parse(gradeOutputJson(solasCatalogue(), {}, {}, zones));
+    EXPECT_EQ(written["zones"],
+              json::parse(R"([{"zones":["3","4"],"through":"failing","length_m":80.0,)"
+                          R"("area_m2":1700.0,"doors":["5-32"],"boundaries":["3/4"]},)"
+                          R"({"zones":["4","5"],"through":"not-shown","length_m":70.0,)"
+                          R"("doors":["5-40"],"boundaries":["4/5"]}])"));
+    EXPECT_EQ(written["best_repair"]["doors"], json::parse(R"(["5-32"])"));
 }
 
 TEST(GradeOutput, DoorsAndRowsKeepTheirOrder) {

@@ -124,9 +124,11 @@ TEST(GradeSchema, OutputHasTheFieldsOfItsSchema) {
     EXPECT_EQ(enumOf(output_schema["$defs"]["verdict"]), wordsOf(verdictWords));
     const auto input = readGrade(grade_sample);
     ASSERT_TRUE(input) << inLines(input.error());
-    const ActingZone acting{{"3", "4"}, 80, {"5-32"}, {"3/4"}};
-    const json output = json::parse(gradeOutputJson(
-        solasCatalogue(), input->vessel, gradedDoors(*input, solasCatalogue()), {&acting, 1}));
+    ZoneIntegrity zones;
+    zones.failing = {{{"3", "4"}, 80, 1700.0, {"5-32"}, {"3/4"}}};
+    zones.best_repair = Repair{"3/4", {"5-32"}, 80, 0};
+    const json output = json::parse(gradeOutputJson(solasCatalogue(), input->vessel,
+                                                    gradedDoors(*input, solasCatalogue()), zones));
     const auto check = [](const json& object, const json& definition) {
         const std::set<std::string> keys = keysOf(object);
         for (const json& key : definition["required"])
@@ -137,6 +139,7 @@ TEST(GradeSchema, OutputHasTheFieldsOfItsSchema) {
     check(output, output_schema);
     check(output["catalogue"], output_schema["properties"]["catalogue"]);
     check(output["zones"][0], output_schema["$defs"]["zone"]);
+    check(output["best_repair"], output_schema["$defs"]["repair"]);
     for (const json& door : output["doors"]) {
         check(door, output_schema["$defs"]["door"]);
         for (const json& row : door["rows"])

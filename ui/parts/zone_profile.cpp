@@ -54,9 +54,8 @@ void ZoneProfile::setVerdicts(DoorVerdicts verdicts) {
     plan();
 }
 
-void ZoneProfile::setBroken(std::set<std::string> boundaries, QStringList sentences) {
-    m_broken = std::move(boundaries);
-    m_sentences = std::move(sentences);
+void ZoneProfile::setBulkheads(BulkheadsShown shown) {
+    m_bulkheads = std::move(shown);
     updateGeometry();
     plan();
 }
@@ -75,7 +74,9 @@ std::optional<QRectF> ZoneProfile::placeOf(const QString& door) const {
 }
 
 QStringList ZoneProfile::asList() const {
-    QStringList lines = m_sentences;
+    QStringList lines = m_bulkheads.sentences;
+    if (!m_bulkheads.remark.isEmpty())
+        lines << m_bulkheads.remark;
     for (const Boundary& boundary : m_arrangement.boundaries) {
         if (boundary.place != Place::ZoneBulkhead)
             continue;
@@ -89,8 +90,8 @@ QStringList ZoneProfile::asList() const {
                          .arg(QString::fromStdString(door.number),
                               QString::fromStdString(door.deck), verdictWords(verdict));
         }
-        lines << (m_broken.contains(boundary.id) ? tr("bulkhead %1 does not hold: %2")
-                                                 : tr("bulkhead %1: %2"))
+        lines << (m_bulkheads.broken.contains(boundary.id) ? tr("bulkhead %1 does not hold: %2")
+                                                           : tr("bulkhead %1: %2"))
                      .arg(QString::fromStdString(boundary.id),
                           doors.isEmpty() ? tr("no doors") : doors.join(QStringLiteral(", ")));
     }
@@ -108,7 +109,8 @@ QSize ZoneProfile::minimumSizeHint() const {
 }
 
 double ZoneProfile::sentenceHeight() const {
-    const auto lines = std::clamp<qsizetype>(m_sentences.size(), 0, most_sentences);
+    const auto lines = std::clamp<qsizetype>(m_bulkheads.sentences.size(), 0, most_sentences) +
+                       (m_bulkheads.remark.isEmpty() ? 0 : 1);
     return lines == 0 ? mm(2) : double(lines) * mm(5) + mm(2);
 }
 
@@ -256,7 +258,7 @@ void ZoneProfile::paintHull(QPainter& painter) const {
 
 void ZoneProfile::paintBulkheads(QPainter& painter) const {
     for (const ProfileBulkhead& bulkhead : m_plan.bulkheads) {
-        const bool broken = m_broken.contains(bulkhead.id);
+        const bool broken = m_bulkheads.broken.contains(bulkhead.id);
         const QPointF beyond(0, broken ? mm(1.8) : 0);
         if (broken) {
             // Glyphs may cover most of the line: a shade and ends that stand out keep it in sight.
@@ -270,6 +272,8 @@ void ZoneProfile::paintBulkheads(QPainter& painter) const {
         pen.setCapStyle(Qt::FlatCap);
         if (broken)
             pen.setDashPattern({1.8, 1.4});
+        else if (m_bulkheads.not_shown.contains(bulkhead.id))
+            pen.setDashPattern({0.9, 0.9});
         painter.setPen(pen);
         painter.drawLine(bulkhead.top - beyond, bulkhead.foot);
     }
@@ -316,15 +320,22 @@ void ZoneProfile::paintSentences(QPainter& painter) const {
     const QFontMetricsF metrics(painter.font());
     double top = m_plan.hull.bottom() + mm(1.6);
     const double room = width() - m_plan.hull.left() - mm(2);
-    for (qsizetype i = 0; i < std::min<qsizetype>(m_sentences.size(), most_sentences); ++i) {
-        QString sentence = m_sentences[i];
-        if (i == most_sentences - 1 && m_sentences.size() > most_sentences)
-            sentence = tr("and %n more", nullptr, int(m_sentences.size()) - most_sentences + 1);
+    const auto write = [&](const QString& sentence) {
         painter.drawText(QRectF(m_plan.hull.left() + mm(4), top, room, mm(5)),
                          Qt::AlignLeft | Qt::AlignVCenter,
                          metrics.elidedText(sentence, Qt::ElideRight, room));
         top += mm(5);
+    };
+    for (qsizetype i = 0; i < std::min<qsizetype>(m_bulkheads.sentences.size(), most_sentences);
+         ++i) {
+        QString sentence = m_bulkheads.sentences[i];
+        if (i == most_sentences - 1 && m_bulkheads.sentences.size() > most_sentences)
+            sentence =
+                tr("and %n more", nullptr, int(m_bulkheads.sentences.size()) - most_sentences + 1);
+        write(sentence);
     }
+    painter.setPen(colours().muted);
+    write(m_bulkheads.remark);
 }
 
 } // namespace latchround::ui

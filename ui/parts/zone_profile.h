@@ -1,6 +1,6 @@
 // Side elevation of the vessel: decks, zone bulkheads at their frames, each door at its place with
-// its grade. A bulkhead that does not hold is drawn broken, and the sentence below says which zones
-// act as one.
+// its grade. A bulkhead that does not hold is drawn broken, one that is not shown to hold yet with
+// short strokes, and the sentences below say which zones act as one.
 #pragma once
 
 #include <set>
@@ -12,6 +12,14 @@
 
 namespace latchround::ui {
 
+/// What is known of the bulkheads, by ids of boundaries, and what it means.
+struct BulkheadsShown {
+    std::set<std::string> broken{};    ///< do not hold
+    std::set<std::string> not_shown{}; ///< not shown to hold yet
+    QStringList sentences{};           ///< what the broken ones mean, one each
+    QString remark{};                  ///< what would mend it, and what is not shown yet
+};
+
 class ZoneProfile : public Part {
     Q_OBJECT
 public:
@@ -19,8 +27,7 @@ public:
 
     void setArrangement(Arrangement arrangement);
     void setVerdicts(DoorVerdicts verdicts);
-    /// Ids of the boundaries that do not hold, and what that means, one sentence each.
-    void setBroken(std::set<std::string> boundaries, QStringList sentences);
+    void setBulkheads(BulkheadsShown shown);
     /// Marks a door, as the one that is being tested; empty for none.
     void setCurrentDoor(const QString& number);
     QString currentDoor() const { return m_current; }
@@ -57,8 +64,7 @@ private:
 
     Arrangement m_arrangement;
     DoorVerdicts m_verdicts;
-    std::set<std::string> m_broken;
-    QStringList m_sentences;
+    BulkheadsShown m_bulkheads;
     QString m_current;
     ProfilePlan m_plan;
 };

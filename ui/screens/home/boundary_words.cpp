@@ -1,6 +1,7 @@
 #include "ui/screens/home/boundary_words.h"
 
 #include <algorithm>
+#include <set>
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -63,14 +64,51 @@ QString actingWords(const Arrangement& arrangement, const ActingZone& acting) {
     const char* sentence =
         places.size() == 1
             ? QT_TRANSLATE_NOOP("Boundaries", "bulkhead %1: zones %2 act as one, %3 m against %4 m "
-                                              "as a rule and %5 m at most")
+                                              "as a rule and %5 m at most%6")
             : QT_TRANSLATE_NOOP("Boundaries", "bulkheads %1: zones %2 act as one, %3 m against "
-                                              "%4 m as a rule and %5 m at most");
+                                              "%4 m as a rule and %5 m at most%6");
     const QLocale locale;
+    const QString area = acting.area_m2
+                             ? QCoreApplication::translate("Boundaries", ", %1 m² against %2 m²")
+                                   .arg(locale.toString(*acting.area_m2, 'f', 0),
+                                        locale.toString(zone_area_most_m2, 'f', 0))
+                             : QString();
     return QCoreApplication::translate("Boundaries", sentence)
         .arg(listed(places), listed(zones), locale.toString(acting.length_m, 'f', 0),
              locale.toString(zone_length_rule_m, 'f', 0),
-             locale.toString(zone_length_most_m, 'f', 0));
+             locale.toString(zone_length_most_m, 'f', 0), area);
+}
+
+QString repairWords(const Repair& repair) {
+    QStringList doors;
+    for (const std::string& number : repair.doors)
+        doors << QString::fromStdString(number);
+    const char* which = doors.size() == 1
+                            ? QT_TRANSLATE_NOOP("Boundaries", "mending door %1 in bulkhead %2 "
+                                                              "restores most")
+                            : QT_TRANSLATE_NOOP("Boundaries", "mending doors %1 in bulkhead %2 "
+                                                              "restores most");
+    return QCoreApplication::translate("Boundaries", which)
+        .arg(listedShort(doors), QString::fromStdString(repair.boundary));
+}
+
+QString notShownWords(const std::vector<ActingZone>& not_shown,
+                      const std::vector<ActingZone>& failing) {
+    std::set<std::string> broken;
+    for (const ActingZone& group : failing)
+        broken.insert(group.boundaries.begin(), group.boundaries.end());
+    QStringList open;
+    for (const ActingZone& group : not_shown)
+        for (const std::string& boundary : group.boundaries)
+            if (!broken.contains(boundary))
+                open << QString::fromStdString(boundary);
+    if (open.isEmpty())
+        return {};
+    open.sort();
+    const char* words =
+        open.size() == 1 ? QT_TRANSLATE_NOOP("Boundaries", "not shown to hold yet: bulkhead %1")
+                         : QT_TRANSLATE_NOOP("Boundaries", "not shown to hold yet: bulkheads %1");
+    return QCoreApplication::translate("Boundaries", words).arg(listedShort(open));
 }
 
 } // namespace latchround::ui

@@ -148,16 +148,24 @@ void HomeScreen::showBoundaries() {
     for (const GradedDoor& graded : round().doors())
         verdicts[graded.door->number] = graded.grade.verdict;
     m_profile->setVerdicts(std::move(verdicts));
-    std::set<std::string> broken;
-    QStringList sentences;
-    for (const ActingZone& acting : actingZones(round().arrangement(), round().doors())) {
-        broken.insert(acting.boundaries.begin(), acting.boundaries.end());
+    const ZoneIntegrity integrity = zoneIntegrity(round().arrangement(), round().doors());
+    BulkheadsShown shown;
+    for (const ActingZone& acting : integrity.failing) {
+        shown.broken.insert(acting.boundaries.begin(), acting.boundaries.end());
         QString words = actingWords(round().arrangement(), acting);
         if (isUpright()) // too long for one line of a narrow window
             words.replace(QStringLiteral(": "), QStringLiteral(":\n"));
-        sentences << words.split(QLatin1Char('\n'));
+        shown.sentences << words.split(QLatin1Char('\n'));
     }
-    m_profile->setBroken(std::move(broken), sentences);
+    for (const ActingZone& group : integrity.not_shown)
+        shown.not_shown.insert(group.boundaries.begin(), group.boundaries.end());
+    QStringList also;
+    if (integrity.best_repair)
+        also << repairWords(*integrity.best_repair);
+    if (const QString open = notShownWords(integrity.not_shown, integrity.failing); !open.isEmpty())
+        also << open;
+    shown.remark = also.join(QStringLiteral("; "));
+    m_profile->setBulkheads(std::move(shown));
 }
 
 void HomeScreen::lookForUnfinishedRun() {
