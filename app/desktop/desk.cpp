@@ -8,6 +8,8 @@
 #include "app/desktop/camera.h"
 #include "app/desktop/picture.h"
 #include "app/desktop/wall.h"
+#include "app/exchange/catalogue_file.h"
+#include "app/exchange/file_bytes.h"
 #include "app/report/durable_file.h"
 #include "app/report/walkdown_report.h"
 #include "app/vessels/sample_vessel.h"
@@ -24,6 +26,8 @@ QString reportName(const Arrangement& arrangement, const Walkdown& walkdown) {
     name.replace(QLatin1Char('/'), QLatin1Char('-'));
     return QStringLiteral("%1 fire doors %2.pdf").arg(name, day);
 }
+
+constexpr std::uintmax_t largest_rules_bytes = 16u * 1024 * 1024;
 
 /// Starts anywhere, ends where the user keeps documents; the vessel folder where there is no such
 /// place.
@@ -44,11 +48,23 @@ Desk::Desk(Catalogue catalogue, std::string catalogue_notice, ui::Look& look)
     , m_settings(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("latchround"),
                  QStringLiteral("latchround")) {}
 
+Desk::Rules Desk::rulesFor(const QString& register_path) const {
+    const QString file = flagRulesPathFor(register_path);
+    if (!QFileInfo::exists(file))
+        return {m_catalogue, m_catalogue_notice};
+    auto rules = withFlagRulesOf(m_catalogue, file.toStdString());
+    if (rules)
+        return {std::move(*rules), m_catalogue_notice};
+    return {m_catalogue, "The flag's own rules are NOT in force: " +
+                             inOneLine(rules.error().front()) + " " + m_catalogue_notice};
+}
+
 Done Desk::open(const QString& path) {
     auto opened = SqliteRegister::open(path);
     if (!opened)
         return tl::unexpected(opened.error());
-    auto round = std::make_unique<ui::Round>(**opened, *this, m_catalogue);
+    Rules rules = rulesFor(path);
+    auto round = std::make_unique<ui::Round>(**opened, *this, std::move(rules.catalogue));
     if (Done loaded = round->load(); !loaded)
         return loaded;
     auto window = std::make_unique<ui::Window>(*round, m_look);
@@ -61,8 +77,8 @@ Done Desk::open(const QString& path) {
     m_path = path;
     keepSetting(QStringLiteral("vessel"), path);
     m_window->show();
-    if (!m_catalogue_notice.empty())
-        m_window->tell(ui::Window::tr("Catalogue"), QString::fromStdString(m_catalogue_notice));
+    if (!rules.notice.empty())
+        m_window->tell(ui::Window::tr("Catalogue"), QString::fromStdString(rules.notice));
     return {};
 }
 
@@ -176,6 +192,39 @@ Checked<std::optional<QString>> Desk::takeInRegister(QWidget* parent) {
     if (!taken)
         return tl::unexpected(taken.error());
     return std::optional(*taken);
+}
+
+QString Desk::flagRules() const {
+    return QString::fromStdString(m_round->catalogue().flag);
+}
+
+Checked<std::optional<QString>> Desk::takeInFlagRules(QWidget* parent) {
+    const QString path = QFileDialog::getOpenFileName(
+        parent, ui::Window::tr("Rules of a flag"), QDir::homePath(),
+        ui::Window::tr("Rules (*.json)"), nullptr, QFileDialog::DontUseNativeDialog);
+    if (path.isEmpty())
+        return std::optional<QString>{};
+    const auto rules = withFlagRulesOf(m_catalogue, path.toStdString());
+    if (!rules)
+        return tl::unexpected(rules.error());
+    const Result<std::string> bytes = bytesOf(path.toStdString(), largest_rules_bytes);
+    if (!bytes)
+        return tl::unexpected(Complaints{bytes.error()});
+    if (const Done kept =
+            writeDurably(flagRulesPathFor(m_path).toStdString(), std::as_bytes(std::span(*bytes)));
+        !kept)
+        return tl::unexpected(Complaints{kept.error()});
+    if (const Done opened = openVessel(m_path); !opened)
+        return tl::unexpected(Complaints{opened.error()});
+    return std::optional(QString::fromStdString(rules->flag));
+}
+
+Done Desk::leaveFlagRules() {
+    const QString file = flagRulesPathFor(m_path);
+    if (!QFile::remove(file))
+        return tl::unexpected(Complaint{file.toStdString(), "could not be taken away",
+                                        "Look whether the folder can be written to."});
+    return openVessel(m_path);
 }
 
 QString Desk::setting(const QString& name) const {

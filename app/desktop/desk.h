@@ -35,10 +35,20 @@ public:
     std::vector<ui::VesselOnTablet> vessels() const override;
     Done openVessel(const QString& place) override;
     Checked<std::optional<QString>> takeInRegister(QWidget* parent) override;
+    QString flagRules() const override;
+    Checked<std::optional<QString>> takeInFlagRules(QWidget* parent) override;
+    Done leaveFlagRules() override;
     QString setting(const QString& name) const override;
     void keepSetting(const QString& name, const QString& value) override;
 
 private:
+    /// The catalogue that a vessel goes by, and what is to be said of it.
+    struct Rules {
+        Catalogue catalogue;
+        std::string notice;
+    };
+    Rules rulesFor(const QString& register_path) const;
+
     Catalogue m_catalogue;
     std::string m_catalogue_notice;
     ui::Look& m_look;

@@ -6,6 +6,8 @@
 #include <memory>
 
 #include <CLI/CLI.hpp>
+#include <QFile>
+#include <QFileInfo>
 #include <QGuiApplication>
 #include <QLocale>
 
@@ -16,6 +18,7 @@
 #include "app/headless/register_commands.h"
 #include "app/headless/report_command.h"
 #include "app/headless/walkdown_command.h"
+#include "app/vessels/vessel_folder.h"
 #include "ui/look/typeface.h"
 
 namespace {
@@ -30,6 +33,7 @@ constexpr int exit_refused = 2;
 struct Asked {
     std::vector<std::string> catalogue_files;
     std::optional<std::string> flag_rules;
+    std::string register_path; ///< of the commands that grade a walkdown
     std::string file;
     Import import;
     std::string export_to;
@@ -58,10 +62,21 @@ Checked<Catalogue> internationalCatalogue(const Asked& asked) {
     return std::move(shipped->catalogue);
 }
 
+/// The flag's rules that were named, else those that lie beside the register.
+std::optional<std::string> flagRulesFor(const Asked& asked) {
+    if (asked.flag_rules || asked.register_path.empty())
+        return asked.flag_rules;
+    const QString beside =
+        flagRulesPathFor(QFile::decodeName(QByteArray::fromStdString(asked.register_path)));
+    return QFileInfo::exists(beside) ? std::optional(QFile::encodeName(beside).toStdString())
+                                     : std::nullopt;
+}
+
 Checked<Catalogue> catalogueFor(const Asked& asked) {
     Checked<Catalogue> catalogue = internationalCatalogue(asked);
-    return catalogue && asked.flag_rules ? withFlagRulesOf(std::move(*catalogue), *asked.flag_rules)
-                                         : std::move(catalogue);
+    const auto rules = flagRulesFor(asked);
+    return catalogue && rules ? withFlagRulesOf(std::move(*catalogue), *rules)
+                              : std::move(catalogue);
 }
 
 /// A command that grades: the catalogue is read first.
@@ -107,22 +122,26 @@ void addGradingCommands(CLI::App& program, Asked& asked) {
     });
 
     CLI::App* show = program.add_subcommand("walkdown", "Doors of a walkdown with their verdicts");
-    show->fallthrough()->add_option("REGISTER", asked.show.path, "register file")->required();
+    show->fallthrough()->add_option("REGISTER", asked.register_path, "register file")->required();
     show->add_option("--walkdown", asked.show.walkdown, "id; without it the latest");
     show->add_flag("--json", asked.show.json, "JSON instead of a table");
     show->callback([&] {
-        asked.command = graded(
-            asked, [&](const Catalogue& catalogue) { return showWalkdown(asked.show, catalogue); });
+        asked.command = graded(asked, [&](const Catalogue& catalogue) {
+            asked.show.path = asked.register_path;
+            return showWalkdown(asked.show, catalogue);
+        });
     });
 
     CLI::App* print = program.add_subcommand("report", "Report of a walkdown as PDF");
-    print->fallthrough()->add_option("REGISTER", asked.print.path, "register file")->required();
+    print->fallthrough()->add_option("REGISTER", asked.register_path, "register file")->required();
     print->add_option("--walkdown", asked.print.walkdown, "id; without it the latest");
     print->add_option("--to", asked.print.to, "PDF file")->required();
     print->add_flag("--practice", asked.print.practice, "mark every page as practice");
     print->callback([&] {
-        asked.command = graded(
-            asked, [&](const Catalogue& catalogue) { return printReport(asked.print, catalogue); });
+        asked.command = graded(asked, [&](const Catalogue& catalogue) {
+            asked.print.path = asked.register_path;
+            return printReport(asked.print, catalogue);
+        });
     });
 }
 
@@ -166,7 +185,8 @@ int run(int argc, char** argv) {
                     "catalogue file instead of the program's own; may be given again")
         ->allow_extra_args(false);
     program.add_option("--flag-rules", asked.flag_rules,
-                       "file of a flag Administration's own rules, over the catalogue");
+                       "file of a flag Administration's own rules, over the catalogue; else "
+                       "REGISTER.rules.json beside the register");
     addRegisterCommands(program, asked);
     addGradingCommands(program, asked);
     addBoundaryCommand(program, asked);

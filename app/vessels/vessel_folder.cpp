@@ -1,6 +1,7 @@
 #include "app/vessels/vessel_folder.h"
 
 #include <QDir>
+#include <QFileInfo>
 #include <QStandardPaths>
 
 namespace latchround {
@@ -30,6 +31,11 @@ QString registerPathFor(const QString& vessel_name) {
     while (name.contains(QStringLiteral("--")))
         name.replace(QStringLiteral("--"), QStringLiteral("-"));
     return QDir(vesselFolder()).filePath(name + QStringLiteral(".db"));
+}
+
+QString flagRulesPathFor(const QString& register_path) {
+    const QFileInfo file(register_path);
+    return file.dir().filePath(file.completeBaseName() + QStringLiteral(".rules.json"));
 }
 
 } // namespace latchround

@@ -16,4 +16,7 @@ std::vector<QString> registersOnThisMachine();
 /// Where the register of a vessel of this name goes: letters and digits of the name, lower case.
 QString registerPathFor(const QString& vessel_name);
 
+/// Where a flag's own rules for a vessel lie: beside its register, so that they go where it goes.
+QString flagRulesPathFor(const QString& register_path);
+
 } // namespace latchround

@@ -181,6 +181,10 @@ const Requirement& inForce(const Requirement& requirement, const Particulars& ve
     return requirement;
 }
 
+bool speaksTo(const Requirement& requirement, const Particulars& vessel) {
+    return bindsFlag(requirement, vessel) || advisesFlag(requirement, vessel);
+}
+
 Asked howAsked(const Requirement& requirement, const Particulars& vessel, const Door& door,
                Stand stand) {
     const bool binds = bindsFlag(requirement, vessel);

@@ -35,6 +35,9 @@ const Requirement& inForce(const Requirement& requirement, const Particulars& ve
 Asked howAsked(const Requirement& requirement, const Particulars& vessel, const Door& door,
                Stand stand);
 
+/// Whether the row speaks to ships of this flag at all, as a rule or as advice.
+bool speaksTo(const Requirement& requirement, const Particulars& vessel);
+
 /// Why howAsked() answers as it does: "zone bulkhead, sliding"; for No the condition that fails.
 std::string askedBecause(const Requirement& requirement, const Particulars& vessel,
                          const Door& door, Stand stand);

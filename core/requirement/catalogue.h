@@ -17,6 +17,7 @@ namespace latchround {
 struct Catalogue {
     std::string edition;   ///< printed on every screen and page that shows a grade
     std::string deference; ///< whose rules stand above it, one sentence
+    std::string flag;      ///< whose own rules stand over it; empty where nobody's do
     std::vector<Requirement> rows;
     std::vector<Upkeep> upkeep;
     FireTables divisions;

@@ -34,6 +34,7 @@ public:
         for (std::size_t i = 0; i < document["rows"].size(); ++i)
             readRow(document["rows"][i], "/rows/" + std::to_string(i));
         m_catalogue.edition += "; " + m_edition + " (" + m_issuer + ")";
+        m_catalogue.flag = m_issuer;
         if (!deference.empty())
             m_catalogue.deference += " " + deference;
     }

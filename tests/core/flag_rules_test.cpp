@@ -53,6 +53,7 @@ TEST(FlagRules, TightenedLimitIsGradedByAndSaysWhoseItIs) {
     EXPECT_EQ(hingedVerdict(*catalogue, 35), Verdict::Unsatisfactory);
     const Requirement& row = *findRequirement(*catalogue, "hinged-time");
     EXPECT_EQ(row.issuer, "Port of Skerry");
+    EXPECT_EQ(catalogue->flag, "Port of Skerry");
     EXPECT_EQ(row.cite, "Harbour order 7, para 2");
     EXPECT_EQ(row.edition, "Harbour order 7 of 2026");
     EXPECT_EQ(row.low, 10) << "the other limit stays";

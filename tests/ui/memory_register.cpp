@@ -119,6 +119,19 @@ Checked<std::optional<QString>> FakeOutside::takeInRegister(QWidget*) {
     return taken_in;
 }
 
+Checked<std::optional<QString>> FakeOutside::takeInFlagRules(QWidget*) {
+    if (!taken_in_faults.empty())
+        return tl::unexpected(taken_in_faults);
+    if (taken_in)
+        flag = *taken_in;
+    return taken_in;
+}
+
+Done FakeOutside::leaveFlagRules() {
+    flag.clear();
+    return {};
+}
+
 QString FakeOutside::setting(const QString& name) const {
     const auto found = settings.find(name);
     return found == settings.end() ? QString() : found->second;

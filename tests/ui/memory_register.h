@@ -60,6 +60,7 @@ public:
     std::optional<Complaint> open_failure;
     std::optional<QString> taken_in; ///< what takeInRegister answers
     Complaints taken_in_faults;      ///< or these, where there are any
+    QString flag;                    ///< whose rules stand over the catalogue
     std::map<QString, QString> settings;
 
     Moment now() const override { return clock; }
@@ -71,6 +72,9 @@ public:
     std::vector<VesselOnTablet> vessels() const override { return on_tablet; }
     Done openVessel(const QString& place) override;
     Checked<std::optional<QString>> takeInRegister(QWidget*) override;
+    QString flagRules() const override { return flag; }
+    Checked<std::optional<QString>> takeInFlagRules(QWidget*) override;
+    Done leaveFlagRules() override;
     QString setting(const QString& name) const override;
     void keepSetting(const QString& name, const QString& value) override;
 

@@ -103,7 +103,7 @@ TEST_F(ZoneProfileTest, BrokenBulkheadIsDrawnOtherwiseAndRead) {
     profile.setBulkheads({{"1/2"},
                           {"2/3"},
                           {"bulkhead 1/2 open at deck 4: zones 1 and 2 act as one, 60 m"},
-                          "not shown to hold yet: bulkhead 2/3"});
+                          {"not shown to hold yet: bulkhead 2/3"}});
     EXPECT_NE(profile.grab().toImage(), whole);
     EXPECT_TRUE(profile.asList().first().contains("act as one"));
     EXPECT_TRUE(profile.accessibleDescription().contains("bulkhead 1/2 does not hold"));

@@ -158,6 +158,12 @@ TEST_P(Fits, NothingIsClippedOnAnySheet) {
     clickRow("plate-row");
     settled("plate");
     closeSheet();
+    clickRow("boundary-row");
+    settled("fire tables");
+    closeSheet();
+    hands::click(window, "not-asked");
+    settled("not asked");
+    closeSheet();
     hands::click(window, "note");
     settled("note");
     closeSheet();

@@ -251,6 +251,14 @@ void TouchStyle::drawControl(ControlElement element, const QStyleOption* option,
             break;
         }
     }
+    if (const auto* row = qstyleoption_cast<const QStyleOptionViewItem*>(option);
+        row && element == CE_ItemViewItem) {
+        // The chosen row is shaded, not filled: its words keep the ink of the others.
+        QStyleOptionViewItem shaded(*row);
+        shaded.palette.setColor(QPalette::HighlightedText, look.colours.ink);
+        QProxyStyle::drawControl(element, &shaded, painter, widget);
+        return;
+    }
     QProxyStyle::drawControl(element, option, painter, widget);
 }
 

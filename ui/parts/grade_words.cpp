@@ -158,4 +158,19 @@ QString boundaryClassWords(const DoorClass& asked) {
     return QCoreApplication::translate("Grade", "not known");
 }
 
+QString boundarySourceWords(const DoorClass& asked) {
+    const QString words = boundaryClassWords(asked);
+    if (asked.from_plan)
+        return QCoreApplication::translate("Grade", "%1 by the approved plan").arg(words);
+    if (asked.kind == DoorClass::Kind::NotKnown)
+        return words;
+    const RequiredClass& rule = asked.by_rule;
+    const QString by = rule.cell ? QStringLiteral("%1, %2-%3")
+                                       .arg(QString::fromStdString(rule.table->name))
+                                       .arg(rule.spaces.first)
+                                       .arg(rule.spaces.second)
+                                 : QString::fromStdString(citeOf(rule));
+    return QCoreApplication::translate("Grade", "%1 by %2").arg(words, by);
+}
+
 } // namespace latchround::ui

@@ -33,4 +33,7 @@ QString countLine(const DoorGrade& grade);
 /// known".
 QString boundaryClassWords(const DoorClass& asked);
 
+/// The same with who says so: "A-60 by the approved plan", "B-15 by SOLAS II-2 table 9.1, 3-7".
+QString boundarySourceWords(const DoorClass& asked);
+
 } // namespace latchround::ui

@@ -6,6 +6,7 @@
 
 #include "core/measure/closing.h"
 #include "core/measure/interval.h"
+#include "ui/look/plain_text.h"
 #include "ui/parts/door_words.h"
 
 namespace latchround::ui {
@@ -30,8 +31,7 @@ QString runWords(const RunRecord& run, const Door& door) {
 QString plateWords(const PlateRead& plate) {
     if (plate.fire_class) {
         const std::string_view text = word(*plate.fire_class);
-        return QCoreApplication::translate("RunWords", "reads %1")
-            .arg(QString::fromUtf8(text.data(), qsizetype(text.size())));
+        return QCoreApplication::translate("RunWords", "reads %1").arg(plainText(text));
     }
     return plate.state == PlateState::None ? QCoreApplication::translate("RunWords", "no plate")
                                            : QCoreApplication::translate("RunWords", "illegible");

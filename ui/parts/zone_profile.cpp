@@ -75,8 +75,7 @@ std::optional<QRectF> ZoneProfile::placeOf(const QString& door) const {
 
 QStringList ZoneProfile::asList() const {
     QStringList lines = m_bulkheads.sentences;
-    if (!m_bulkheads.remark.isEmpty())
-        lines << m_bulkheads.remark;
+    lines << m_bulkheads.remarks;
     for (const Boundary& boundary : m_arrangement.boundaries) {
         if (boundary.place != Place::ZoneBulkhead)
             continue;
@@ -110,7 +109,7 @@ QSize ZoneProfile::minimumSizeHint() const {
 
 double ZoneProfile::sentenceHeight() const {
     const auto lines = std::clamp<qsizetype>(m_bulkheads.sentences.size(), 0, most_sentences) +
-                       (m_bulkheads.remark.isEmpty() ? 0 : 1);
+                       m_bulkheads.remarks.size();
     return lines == 0 ? mm(2) : double(lines) * mm(5) + mm(2);
 }
 
@@ -335,7 +334,8 @@ void ZoneProfile::paintSentences(QPainter& painter) const {
         write(sentence);
     }
     painter.setPen(colours().muted);
-    write(m_bulkheads.remark);
+    for (const QString& remark : m_bulkheads.remarks)
+        write(remark);
 }
 
 } // namespace latchround::ui

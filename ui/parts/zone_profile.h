@@ -17,7 +17,7 @@ struct BulkheadsShown {
     std::set<std::string> broken{};    ///< do not hold
     std::set<std::string> not_shown{}; ///< not shown to hold yet
     QStringList sentences{};           ///< what the broken ones mean, one each
-    QString remark{};                  ///< what would mend it, and what is not shown yet
+    QStringList remarks{};             ///< what would mend it, and what is not shown yet
 };
 
 class ZoneProfile : public Part {

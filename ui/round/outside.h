@@ -54,6 +54,15 @@ public:
     /// person thought better of it.
     virtual Checked<std::optional<QString>> takeInRegister(QWidget* parent) = 0;
 
+    /// Whose own rules stand over the catalogue for the vessel shown; empty where nobody's do.
+    virtual QString flagRules() const = 0;
+    /// Asks for a file of a flag's rules and keeps it with the vessel, whose window is then opened
+    /// anew. Answers whose they are; every fault where it cannot; nothing where the person thought
+    /// better of it.
+    virtual Checked<std::optional<QString>> takeInFlagRules(QWidget* parent) = 0;
+    /// Goes by the catalogue alone again.
+    virtual Done leaveFlagRules() = 0;
+
     /// Choices about the screen that outlive the program: light, gloves, calm motion.
     virtual QString setting(const QString& name) const = 0;
     virtual void keepSetting(const QString& name, const QString& value) = 0;

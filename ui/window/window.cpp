@@ -1,5 +1,7 @@
 #include "ui/window/window.h"
 
+#include <algorithm>
+
 #include <QLocale>
 #include <QPainter>
 #include <QStackedWidget>
@@ -117,10 +119,32 @@ void Window::printReport(const QString& walkdown) {
         tell(tr("No report"), QString::fromStdString(inOneLine(printed.error())));
 }
 
+void Window::takeInFlagRules() {
+    constexpr std::size_t most_told = 8;
+    const Checked<std::optional<QString>> taken = m_round.outside().takeInFlagRules(this);
+    if (taken)
+        return; // the vessel is opened anew under its rules
+    QStringList lines;
+    for (std::size_t i = 0; i < std::min(taken.error().size(), most_told); ++i)
+        lines << QString::fromStdString(inOneLine(taken.error()[i]));
+    if (taken.error().size() > most_told)
+        lines << tr("and %1 more").arg(taken.error().size() - most_told);
+    tell(tr("Not taken in"), lines.join(QStringLiteral("\n\n")));
+}
+
 void Window::showSettings() {
     auto* sheet = new Sheet(this, tr("Settings"));
-    auto* settings = new SettingsSheet;
     Outside& outside = m_round.outside();
+    auto* settings = new SettingsSheet(outside.flagRules());
+    connect(settings, &SettingsSheet::flagRulesAsked, sheet, [this, sheet] {
+        sheet->close();
+        takeInFlagRules();
+    });
+    connect(settings, &SettingsSheet::flagRulesLeft, sheet, [this, sheet, &outside] {
+        sheet->close();
+        if (const Done left = outside.leaveFlagRules(); !left)
+            tell(tr("Not done"), QString::fromStdString(inOneLine(left.error())));
+    });
     connect(settings, &SettingsSheet::lightChosen, this, [this, &outside](Light light) {
         m_look.setLight(light);
         outside.keepSetting(QStringLiteral("light"), QString::number(int(light)));

@@ -42,6 +42,7 @@ private:
     void arm(const QString& door, Release release, RunKind kind, const QString& group = {});
     void printReport(const QString& walkdown);
     void showSettings();
+    void takeInFlagRules();
     void nextLight();
     void tellTime();
 

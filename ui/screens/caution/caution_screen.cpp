@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include "core/safety/cautions.h"
+#include "ui/look/plain_text.h"
 #include "ui/look/touch_style.h"
 #include "ui/parts/door_list.h"
 #include "ui/parts/door_words.h"
@@ -20,10 +21,6 @@
 namespace latchround::ui {
 
 namespace {
-
-QString text(std::string_view words) {
-    return QString::fromUtf8(words.data(), qsizetype(words.size()));
-}
 
 QString movingWords(const MovingDoor& moving) {
     QString words = CautionScreen::tr("deck %1, %2")
@@ -76,8 +73,8 @@ QWidget* CautionScreen::makeQuestions() {
     m_rows = new RowPager;
     std::vector<QWidget*> rows;
     for (const Caution& caution : cautionsBeforeRelease()) {
-        auto* row = new ValueRow(text(caution.question), tr("Confirm"));
-        row->setObjectName(QStringLiteral("caution-") + text(caution.id));
+        auto* row = new ValueRow(plainText(caution.question), tr("Confirm"));
+        row->setObjectName(QStringLiteral("caution-") + plainText(caution.id));
         row->key()->setCheckable(true);
         setRole(*row->key(), "choice");
         setTone(*row->key(), "good");

@@ -6,6 +6,7 @@
 #include <QLocale>
 #include <QPainter>
 
+#include "ui/look/plain_text.h"
 #include "ui/parts/grade_words.h"
 
 namespace latchround::ui {
@@ -13,9 +14,7 @@ namespace latchround::ui {
 namespace {
 
 QString classWords(std::optional<FireClass> fire_class) {
-    return fire_class
-               ? QString::fromUtf8(word(*fire_class).data(), qsizetype(word(*fire_class).size()))
-               : QString();
+    return fire_class ? plainText(word(*fire_class)) : QString();
 }
 
 bool tooWeak(const std::optional<FireClass>& has, const std::optional<FireClass>& asked) {

@@ -1,8 +1,11 @@
 #include "ui/screens/door/door_screen.h"
 
+#include <algorithm>
+
 #include <QBoxLayout>
 #include <QPushButton>
 
+#include "core/requirement/applicability.h"
 #include "ui/look/touch_style.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/row_pager.h"
@@ -35,7 +38,12 @@ DoorScreen::DoorScreen(Round& the_round, QWidget* parent)
     m_columns->setContentsMargins(0, 0, 0, 0);
     m_columns->addWidget(m_bulkhead);
     m_columns->addLayout(middle);
-    m_columns->addWidget(m_verdict);
+    auto* verdict_column = new QVBoxLayout;
+    verdict_column->setSpacing(sizes().gap);
+    verdict_column->addWidget(m_verdict, 1);
+    m_not_asked = keyOf({}, "not-asked");
+    verdict_column->addWidget(m_not_asked);
+    m_columns->addLayout(verdict_column);
 
     connect(m_bulkhead, &BulkheadPanel::doorChosen, this, &DoorScreen::setDoor);
     connect(m_bulkhead, &BulkheadPanel::allAsked, m_sheets, &DoorSheets::allDoors);
@@ -43,6 +51,8 @@ DoorScreen::DoorScreen(Round& the_round, QWidget* parent)
     connect(m_sheets, &DoorSheets::heelChanged, m_maker, &StepRows::refresh);
     connect(m_verdict, &VerdictList::whyAsked, m_sheets, &DoorSheets::why);
     connect(m_maker, &StepRows::plateAsked, m_sheets, &DoorSheets::readPlate);
+    connect(m_maker, &StepRows::boundaryAsked, m_sheets, &DoorSheets::lookUpBoundary);
+    connect(m_not_asked, &QPushButton::clicked, m_sheets, &DoorSheets::notAsked);
     connect(m_maker, &StepRows::measureAsked, m_sheets, &DoorSheets::measure);
     connect(m_maker, &StepRows::heelAsked, m_sheets, &DoorSheets::heel);
     connect(m_maker, &StepRows::timeAsked, this,
@@ -126,7 +136,7 @@ void DoorScreen::fillRows() {
     m_rows->setRows(m_maker->make(m_door, m_step));
     const bool open = round().isUnderWay();
     for (QWidget* row : m_rows->rows())
-        row->setEnabled(open);
+        row->setEnabled(open || row->objectName() == QStringLiteral("boundary-row"));
 }
 
 void DoorScreen::refresh(const QString& changed) {
@@ -139,6 +149,11 @@ void DoorScreen::refresh(const QString& changed) {
         return;
     m_head->setDoor(*graded);
     m_verdict->setGrade(graded->grade);
+    const auto not_asked = std::ranges::count_if(graded->grade.rows, [&](const RowGrade& row) {
+        return row.reason.kind == ReasonKind::NotAsked &&
+               speaksTo(*row.requirement, round().arrangement().particulars);
+    });
+    m_not_asked->setText(tr("Not asked here: %1 ›").arg(not_asked));
     m_maker->refresh();
     const auto counted = [](const QString& words, std::size_t count) {
         return count == 0 ? words : QStringLiteral("%1 (%2)").arg(words).arg(count);

@@ -57,6 +57,7 @@ private:
     QPushButton* m_note = nullptr;
     QPushButton* m_could_not = nullptr;
     VerdictList* m_verdict;
+    QPushButton* m_not_asked = nullptr;
     DoorSheets* m_sheets;
     QBoxLayout* m_columns;
 };

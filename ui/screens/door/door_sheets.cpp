@@ -1,20 +1,24 @@
 #include "ui/screens/door/door_sheets.h"
 
 #include <QHBoxLayout>
+#include <QListWidget>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 #include "core/requirement/applicability.h"
 #include "core/requirement/catalogue.h"
+#include "ui/look/plain_text.h"
 #include "ui/look/touch_style.h"
 #include "ui/parts/door_list.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/grade_words.h"
 #include "ui/parts/keypad.h"
 #include "ui/parts/lettering.h"
+#include "ui/parts/list_touch.h"
 #include "ui/parts/phrase_picker.h"
 #include "ui/parts/sheet.h"
 #include "ui/parts/why_panel.h"
+#include "ui/screens/door/division_lookup.h"
 
 namespace latchround::ui {
 
@@ -38,7 +42,7 @@ void DoorSheets::readPlate() {
     auto* sheet = new Sheet(m_over, tr("The plate on door %1").arg(m_door));
     QStringList readings;
     for (const auto& entry : fireClassWords)
-        readings << QString::fromUtf8(entry.word.data(), qsizetype(entry.word.size()));
+        readings << plainText(entry.word);
     const QString none = tr("no plate");
     readings << none << tr("illegible");
     auto* picker = new PhrasePicker(readings, false);
@@ -51,6 +55,47 @@ void DoorSheets::readPlate() {
         sheet->close();
     });
     sheet->setContent(picker);
+    sheet->open();
+}
+
+void DoorSheets::lookUpBoundary() {
+    const GradedDoor* graded = m_round.door(m_door);
+    if (!graded)
+        return;
+    auto* sheet = new Sheet(m_over, tr("What the boundary asks for"));
+    const Boundary other;
+    auto* lookup = new DivisionLookup(m_round.catalogue().divisions,
+                                      questionOf(m_round.arrangement().particulars,
+                                                 graded->boundary ? *graded->boundary : other));
+    lookup->setMinimumHeight(m_over->window()->height() * 7 / 10);
+    sheet->setContent(lookup);
+    sheet->setWidthMm(230);
+    sheet->open();
+}
+
+void DoorSheets::notAsked() {
+    const GradedDoor* graded = m_round.door(m_door);
+    if (!graded)
+        return;
+    const Particulars& vessel = m_round.arrangement().particulars;
+    QStringList lines;
+    for (const RowGrade& row : graded->grade.rows)
+        if (row.reason.kind == ReasonKind::NotAsked && speaksTo(*row.requirement, vessel))
+            lines << tr("%1\n    not asked because: %2")
+                         .arg(QString::fromStdString(row.requirement->words),
+                              QString::fromStdString(askedBecause(*row.requirement, vessel,
+                                                                  *graded->door,
+                                                                  Stand(graded->boundary))));
+    auto* sheet = new Sheet(m_over, tr("Not asked of door %1").arg(m_door));
+    auto* list = new QListWidget;
+    list->setObjectName(QStringLiteral("not-asked-rows"));
+    list->setWordWrap(true);
+    list->setSelectionMode(QAbstractItemView::NoSelection);
+    list->addItems(lines);
+    scrollByTouch(*list);
+    list->setMinimumHeight(m_over->window()->height() * 6 / 10);
+    sheet->setContent(list);
+    sheet->setWidthMm(190);
     sheet->open();
 }
 

@@ -19,6 +19,10 @@ public:
 
     void setDoor(const QString& number) { m_door = number; }
     void readPlate();
+    /// The fire tables, opened at this door's boundary.
+    void lookUpBoundary();
+    /// The rows of this ship's rules that are not asked of this door, and why not.
+    void notAsked();
     void measure(const QString& requirement);
     void heel();
     void note();

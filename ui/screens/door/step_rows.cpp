@@ -8,6 +8,7 @@
 #include "core/grading/grade.h"
 #include "ui/parts/choice_row.h"
 #include "ui/parts/door_words.h"
+#include "ui/parts/grade_words.h"
 #include "ui/parts/run_words.h"
 #include "ui/parts/value_row.h"
 
@@ -33,7 +34,7 @@ std::vector<QWidget*> StepRows::make(const QString& door, Step step) {
     m_choices.clear();
     m_measures.clear();
     m_releases.clear();
-    m_plate = m_contact = m_heel = nullptr;
+    m_plate = m_boundary = m_contact = m_heel = nullptr;
     std::vector<QWidget*> rows;
     const GradedDoor* graded = m_round.door(door);
     if (!graded)
@@ -58,6 +59,8 @@ std::vector<QWidget*> StepRows::make(const QString& door, Step step) {
             rows.push_back(makeChoice(*row));
         else if (row->check == CheckKind::PlateAgrees)
             rows.push_back(makePlate());
+        else if (row->check == CheckKind::ClassAtLeast)
+            rows.push_back(makeBoundary());
         else if (row->source == Source::Gauge)
             rows.push_back(makeMeasure(*row));
     }
@@ -92,6 +95,13 @@ QWidget* StepRows::makePlate() {
     m_plate->setObjectName(QStringLiteral("plate-row"));
     connect(m_plate, &ValueRow::asked, this, &StepRows::plateAsked);
     return m_plate;
+}
+
+QWidget* StepRows::makeBoundary() {
+    m_boundary = new ValueRow(tr("What class does the boundary ask for?"), tr("Fire tables"));
+    m_boundary->setObjectName(QStringLiteral("boundary-row"));
+    connect(m_boundary, &ValueRow::asked, this, &StepRows::boundaryAsked);
+    return m_boundary;
 }
 
 QWidget* StepRows::makeRelease(Release release) {
@@ -168,6 +178,8 @@ void StepRows::refresh() {
         row->setDetail(runsLine(release, RunKind::Closing));
     if (m_contact)
         m_contact->setDetail(runsLine(Release::LocalSideOne, RunKind::Contact));
+    if (m_boundary)
+        m_boundary->setDetail(boundarySourceWords(graded->grade.asked_class));
     if (m_plate)
         m_plate->setDetail(graded->evidence.plate ? plateWords(graded->evidence.plate->body)
                                                   : tr("not yet read"));

@@ -32,6 +32,7 @@ public:
 
 signals:
     void plateAsked();
+    void boundaryAsked();
     void measureAsked(const QString& requirement);
     void heelAsked();
     void timeAsked(latchround::Release release, latchround::RunKind kind);
@@ -40,6 +41,7 @@ private:
     QWidget* makeChoice(const Requirement& row);
     QWidget* makeMeasure(const Requirement& row);
     QWidget* makePlate();
+    QWidget* makeBoundary();
     QWidget* makeRelease(Release release);
     QWidget* makeContact();
     QWidget* makeHeel();
@@ -52,6 +54,7 @@ private:
     std::map<std::string, ValueRow*> m_measures;
     std::map<Release, ValueRow*> m_releases;
     ValueRow* m_plate = nullptr;
+    ValueRow* m_boundary = nullptr;
     ValueRow* m_contact = nullptr;
     ValueRow* m_heel = nullptr;
 };

@@ -63,10 +63,11 @@ QString actingWords(const Arrangement& arrangement, const ActingZone& acting) {
         zones << QString::fromStdString(zone);
     const char* sentence =
         places.size() == 1
-            ? QT_TRANSLATE_NOOP("Boundaries", "bulkhead %1: zones %2 act as one, %3 m against %4 m "
-                                              "as a rule and %5 m at most%6")
+            ? QT_TRANSLATE_NOOP("Boundaries",
+                                "bulkhead %1: zones %2 act as one, %3 m against %4 m, "
+                                "at most %5 m%6")
             : QT_TRANSLATE_NOOP("Boundaries", "bulkheads %1: zones %2 act as one, %3 m against "
-                                              "%4 m as a rule and %5 m at most%6");
+                                              "%4 m, at most %5 m%6");
     const QLocale locale;
     const QString area = acting.area_m2
                              ? QCoreApplication::translate("Boundaries", ", %1 m² against %2 m²")

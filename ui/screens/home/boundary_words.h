@@ -8,8 +8,8 @@
 
 namespace latchround::ui {
 
-/// "bulkhead 2/3 open at deck 7 (door 7-02): zones 2 and 3 act as one, 69 m against 40 m as a rule
-/// and 48 m at most".
+/// "bulkhead 2/3 open at deck 7 (door 7-02): zones 2 and 3 act as one, 69 m against 40 m, at
+/// most 48 m".
 QString actingWords(const Arrangement& arrangement, const ActingZone& acting);
 
 /// "mending door 7-02 in bulkhead 2/3 restores most".

@@ -164,7 +164,8 @@ void HomeScreen::showBoundaries() {
         also << repairWords(*integrity.best_repair);
     if (const QString open = notShownWords(integrity.not_shown, integrity.failing); !open.isEmpty())
         also << open;
-    shown.remark = also.join(QStringLiteral("; "));
+    shown.remarks =
+        isUpright() || also.isEmpty() ? also : QStringList{also.join(QStringLiteral("; "))};
     m_profile->setBulkheads(std::move(shown));
 }
 

@@ -9,7 +9,7 @@
 
 namespace latchround::ui {
 
-SettingsSheet::SettingsSheet(QWidget* parent)
+SettingsSheet::SettingsSheet(const QString& flag, QWidget* parent)
     : Part(parent)
     , m_lines(new QVBoxLayout(this)) {
     m_lines->setContentsMargins(0, 0, 0, 0);
@@ -38,7 +38,24 @@ SettingsSheet::SettingsSheet(QWidget* parent)
     tell(m_gloves_on, &SettingsSheet::glovesChosen, true);
     tell(m_calm_off, &SettingsSheet::calmChosen, false);
     tell(m_calm_on, &SettingsSheet::calmChosen, true);
+    addRules(flag);
     lookChanged();
+}
+
+void SettingsSheet::addRules(const QString& flag) {
+    QHBoxLayout* rules =
+        addLine(tr("Rules of this vessel"),
+                flag.isEmpty() ? tr("The catalogue alone; no flag's own rules over it.")
+                               : tr("The rules of %1 stand over the catalogue.").arg(flag));
+    auto* take_in = keyOf(tr("Take in a flag's rules"), "flag-rules-take-in");
+    auto* leave = keyOf(tr("Catalogue alone"), "flag-rules-leave");
+    leave->setEnabled(!flag.isEmpty());
+    for (QPushButton* key : {take_in, leave}) {
+        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+        rules->addWidget(key, 1);
+    }
+    connect(take_in, &QPushButton::clicked, this, &SettingsSheet::flagRulesAsked);
+    connect(leave, &QPushButton::clicked, this, &SettingsSheet::flagRulesLeft);
 }
 
 QHBoxLayout* SettingsSheet::addLine(const QString& title, const QString& help) {

@@ -1,4 +1,5 @@
-// What a person may set, for a sheet: the light, gloves, calm motion. Shows the look it wears.
+// What a person may set, for a sheet: the light, gloves, calm motion, and whose rules the vessel
+// goes by. Shows the look it wears.
 #pragma once
 
 #include <vector>
@@ -14,12 +15,15 @@ namespace latchround::ui {
 class SettingsSheet : public Part {
     Q_OBJECT
 public:
-    explicit SettingsSheet(QWidget* parent = nullptr);
+    /// `flag`: whose own rules stand over the catalogue; empty where nobody's do.
+    explicit SettingsSheet(const QString& flag, QWidget* parent = nullptr);
 
 signals:
     void lightChosen(latchround::ui::Light light);
     void glovesChosen(bool gloves);
     void calmChosen(bool calm);
+    void flagRulesAsked();
+    void flagRulesLeft();
 
 protected:
     void lookChanged() override;
@@ -28,6 +32,7 @@ protected:
 private:
     QHBoxLayout* addLine(const QString& title, const QString& help);
     QPushButton* addKey(QHBoxLayout& line, const QString& words, const char* name);
+    void addRules(const QString& flag);
     void showLook();
 
     QVBoxLayout* m_lines;
