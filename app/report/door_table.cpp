@@ -44,7 +44,7 @@ QString findingsHtml(const GradedDoor& door) {
 
 /// Name of a timed figure, for those that a finding has not shown already.
 const char* figureName(const RowGrade& row) {
-    if (row.reason.kind == ReasonKind::NotAsked || needsAttention(row.verdict))
+    if (!isAsked(row) || needsAttention(row.verdict))
         return nullptr;
     switch (row.requirement->source) {
     case Source::ClosingTime:

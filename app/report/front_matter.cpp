@@ -178,6 +178,12 @@ QString walkdownHtml(const Matter& matter) {
     Particular rows;
     rows.add("Purpose", safe(ui::purposeWords(plan.purpose)));
     rows.add("Scope", safe(plan.scope));
+    if (const Upkeep* only = upkeepOf(matter.asked.catalogue, plan.purpose))
+        rows.add("Asked",
+                 safe(say("only what this upkeep tries, and whatever was recorded besides: "
+                          "%1 (%2)")
+                          .arg(QString::fromStdString(only->words),
+                               QString::fromStdString(only->cite))));
     rows.add("Walked by", safe(listed(team)));
     rows.add("Led by", safe(personWords(matter, walkdown.begun_by.person)));
     rows.add("Begun", safe(shipsTimeAndUtc(walkdown.begun_by.when)));

@@ -34,7 +34,12 @@ struct Asking {
     const Door& door;
     Stand stand;
     const DoorClass& fire_class;
+    const Upkeep* only;
 };
+
+bool tries(const Upkeep& upkeep, const std::string& id) {
+    return upkeep.covers.empty() || std::ranges::find(upkeep.covers, id) != upkeep.covers.end();
+}
 
 RowGrade gradeRow(const Requirement& base, const Asking& asking, const DoorEvidence& evidence) {
     RowGrade grade;
@@ -47,6 +52,11 @@ RowGrade gradeRow(const Requirement& base, const Asking& asking, const DoorEvide
         return grade;
     }
     RowCheck check = checkRow(row, asking.door, asking.fire_class, evidence);
+    if (check.verdict == Verdict::Untested && asking.only && !tries(*asking.only, row.id)) {
+        grade.verdict = grade.underlying = Verdict::NotApplicable;
+        grade.reason = {ReasonKind::OutsideThisWalk, asking.only->words, 0, 0};
+        return grade;
+    }
     applyJudgement(check, row, evidence);
     applyCouldNotTest(check, row, evidence);
     grade.underlying = check.verdict;
@@ -61,14 +71,19 @@ RowGrade gradeRow(const Requirement& base, const Asking& asking, const DoorEvide
 
 } // namespace
 
+bool isAsked(const RowGrade& row) {
+    return row.reason.kind != ReasonKind::NotAsked &&
+           row.reason.kind != ReasonKind::OutsideThisWalk;
+}
+
 DoorGrade grade(const Particulars& vessel, const Door& door, const Boundary* boundary,
-                const DoorEvidence& evidence, const Catalogue& catalogue) {
+                const DoorEvidence& evidence, const Catalogue& catalogue, const Upkeep* only) {
     DoorGrade result;
     result.door = door.number;
     result.verdict = Verdict::NotApplicable;
     result.rows.reserve(catalogue.rows.size());
     result.asked_class = doorClassAsked(vessel, boundary, catalogue.divisions);
-    const Asking asking{vessel, door, Stand(boundary), result.asked_class};
+    const Asking asking{vessel, door, Stand(boundary), result.asked_class, only};
     for (const Requirement& row : catalogue.rows) {
         result.rows.push_back(gradeRow(row, asking, evidence));
         const RowGrade& graded = result.rows.back();
@@ -82,7 +97,7 @@ DoorGrade grade(const Particulars& vessel, const Door& door, const Boundary* bou
 std::vector<const RowGrade*> askedWorstFirst(const DoorGrade& grade) {
     std::vector<const RowGrade*> rows;
     for (const RowGrade& row : grade.rows)
-        if (row.reason.kind != ReasonKind::NotAsked)
+        if (isAsked(row))
             rows.push_back(&row);
     std::ranges::stable_sort(rows, {}, [](const RowGrade* row) { return row->verdict; });
     return rows;

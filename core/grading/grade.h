@@ -37,10 +37,15 @@ struct DoorGrade {
     std::vector<RowGrade> rows; ///< in the catalogue's order, rows that are not asked included
 };
 
+/// Neither left out by the row's own conditions nor by the purpose of the walk.
+bool isAsked(const RowGrade& row);
+
 /// `boundary` may be null where the register does not know it: the rating row then cannot be
-/// settled.
+/// settled. `only`: the upkeep that the walk is for; rows that it does not try are asked only where
+/// something is recorded about them, so that no failure is hidden. Null: every row.
 DoorGrade grade(const Particulars& vessel, const Door& door, const Boundary* boundary,
-                const DoorEvidence& evidence, const Catalogue& catalogue);
+                const DoorEvidence& evidence, const Catalogue& catalogue,
+                const Upkeep* only = nullptr);
 
 /// Rows that are asked, worst first, as the door screen and the report list them.
 std::vector<const RowGrade*> askedWorstFirst(const DoorGrade& grade);

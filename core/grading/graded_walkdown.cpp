@@ -5,14 +5,21 @@
 
 namespace latchround {
 
-GradedDoor gradeDoor(const Arrangement& arrangement, const Ledger& ledger,
-                     std::string_view walkdown, const Door& door, const Catalogue& catalogue) {
+const Upkeep* upkeepOf(const Catalogue& catalogue, Purpose purpose) {
+    if (purpose != Purpose::Quarterly)
+        return nullptr;
+    const auto found = std::ranges::find(catalogue.upkeep, "quarterly", &Upkeep::id);
+    return found == catalogue.upkeep.end() ? nullptr : &*found;
+}
+
+GradedDoor gradeDoor(const Arrangement& arrangement, const Ledger& ledger, const Walkdown& walkdown,
+                     const Door& door, const Catalogue& catalogue) {
     GradedDoor graded;
     graded.door = &door;
     graded.boundary = findBoundary(arrangement, door.boundary);
-    graded.evidence = ledger.evidenceOf(walkdown, door.number);
-    graded.grade =
-        grade(arrangement.particulars, door, graded.boundary, graded.evidence, catalogue);
+    graded.evidence = ledger.evidenceOf(walkdown.id, door.number);
+    graded.grade = grade(arrangement.particulars, door, graded.boundary, graded.evidence, catalogue,
+                         upkeepOf(catalogue, walkdown.plan.purpose));
     return graded;
 }
 
@@ -22,7 +29,7 @@ std::vector<GradedDoor> gradeWalkdown(const Arrangement& arrangement, const Ledg
     doors.reserve(walkdown.plan.doors.size());
     for (const std::string& number : walkdown.plan.doors)
         if (const Door* door = findDoor(arrangement, number))
-            doors.push_back(gradeDoor(arrangement, ledger, walkdown.id, *door, catalogue));
+            doors.push_back(gradeDoor(arrangement, ledger, walkdown, *door, catalogue));
     return doors;
 }
 

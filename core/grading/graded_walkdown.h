@@ -24,8 +24,12 @@ std::vector<GradedDoor> gradeWalkdown(const Arrangement& arrangement, const Ledg
                                       const Walkdown& walkdown, const Catalogue& catalogue);
 
 /// One door alone, freshly graded.
-GradedDoor gradeDoor(const Arrangement& arrangement, const Ledger& ledger,
-                     std::string_view walkdown, const Door& door, const Catalogue& catalogue);
+GradedDoor gradeDoor(const Arrangement& arrangement, const Ledger& ledger, const Walkdown& walkdown,
+                     const Door& door, const Catalogue& catalogue);
+
+/// The upkeep that a walk of this purpose is for: a quarterly one tries what quarterly testing asks
+/// (MSC.1/Circ.1432). Null where every row is asked.
+const Upkeep* upkeepOf(const Catalogue& catalogue, Purpose purpose);
 
 /// A door is done when nothing asked of it is untested without a reason given.
 bool isDone(const GradedDoor& door);

@@ -27,6 +27,8 @@ std::string inWords(const Reason& reason) {
     switch (reason.kind) {
     case ReasonKind::NotAsked:
         return "not asked of this door";
+    case ReasonKind::OutsideThisWalk:
+        return "not tried on this walk: " + reason.text;
     case ReasonKind::NotYetTested:
         return "not yet tried";
     case ReasonKind::OneSideMissing:

@@ -7,10 +7,11 @@
 namespace latchround {
 
 enum class ReasonKind {
-    NotAsked,       ///< the row does not apply
-    NotYetTested,   ///< no evidence
-    OneSideMissing, ///< both sides asked, one answered
-    CouldNotTest,   ///< a reason was given (text)
+    NotAsked,        ///< the row does not apply
+    OutsideThisWalk, ///< nothing is recorded, and a walk of this purpose does not try it (text)
+    NotYetTested,    ///< no evidence
+    OneSideMissing,  ///< both sides asked, one answered
+    CouldNotTest,    ///< a reason was given (text)
     AnsweredYes,
     AnsweredNo,
     AnsweredNotApplicable,

@@ -318,3 +318,47 @@ TEST(OtherFlag, SeesTheSolasRowsAsAdvice) {
     EXPECT_EQ(time.underlying, Verdict::Unsatisfactory);
     EXPECT_EQ(result.verdict, Verdict::Satisfactory);
 }
+
+// MSC.1/Circ.1432: local operation of every fire door in zone bulkheads, every quarter.
+TEST(QuarterlyWalk, AsksOnlyWhatItTriesAndHidesNoFailure) {
+    const Upkeep& quarterly = given::catalogue().upkeep.at(1);
+    ASSERT_EQ(quarterly.id, "quarterly");
+    const Door door = given::hingedDoor();
+    const Boundary boundary = given::zoneBulkhead();
+    DoorEvidence evidence;
+    evidence.door = door.number;
+    const auto walked = [&] {
+        return grade(given::solasVessel(), door, &boundary, evidence, given::catalogue(),
+                     &quarterly);
+    };
+    EXPECT_EQ(walked().verdict, Verdict::Untested);
+    EXPECT_EQ(rowOf(walked(), "hose-port").reason.kind, ReasonKind::OutsideThisWalk);
+    for (const std::string& id : quarterly.covers)
+        if (const Requirement& row = given::row(id); row.check == CheckKind::Seen)
+            given::answer(evidence, id, Answer::Yes);
+        else if (row.check == CheckKind::SeenBothSides)
+            for (const Side side : {Side::One, Side::Two})
+                given::answer(evidence, id, Answer::Yes, side);
+    evidence.runs = {given::run(Release::LetGo, {{MarkKind::LeafMoves, 0}, {MarkKind::Shut, 20}})};
+    EXPECT_EQ(walked().verdict, Verdict::Satisfactory);
+    given::answer(evidence, "hose-port", Answer::No);
+    EXPECT_EQ(rowOf(walked(), "hose-port").verdict, Verdict::Unsatisfactory);
+    EXPECT_EQ(walked().verdict, Verdict::Unsatisfactory);
+}
+
+TEST(QuarterlyWalk, EveryRowItTriesIsInTheCatalogue) {
+    for (const Upkeep& upkeep : given::catalogue().upkeep)
+        for (const std::string& id : upkeep.covers)
+            EXPECT_NE(findRequirement(given::catalogue(), id), nullptr) << id;
+}
+
+// No grace days are printed (MSC.1/Circ.1432).
+TEST(Upkeep, FallsDueOnTheSameDayOrTheLastOfAShorterMonth) {
+    const auto due = [](const char* done, Period every) {
+        return isoText(dueAfter(*calendarDateFrom(done), every));
+    };
+    EXPECT_EQ(due("2026-11-25", Period::Weekly), "2026-12-02");
+    EXPECT_EQ(due("2026-11-25", Period::Quarterly), "2027-02-25");
+    EXPECT_EQ(due("2026-11-30", Period::Quarterly), "2027-02-28");
+    EXPECT_EQ(due("2024-02-29", Period::Yearly), "2025-02-28");
+}

@@ -146,7 +146,7 @@ protected:
         const Arrangement arrangement = SqliteRegister::open(path).value()->arrangement().value();
         const Ledger ledger = ledgerOnDisk();
         static const Catalogue catalogue = builtInCatalogue().value();
-        return gradeDoor(arrangement, ledger, ledger.walkdowns().back().id,
+        return gradeDoor(arrangement, ledger, ledger.walkdowns().back(),
                          *findDoor(arrangement, number), catalogue)
             .grade;
     }

@@ -182,7 +182,7 @@ void Round::takeIn(const std::vector<Fact>& facts) {
         showLatestWalkdown();
     for (GradedDoor& graded : m_doors)
         if (touched.contains(graded.door->number))
-            graded = gradeDoor(m_arrangement, m_ledger, m_walkdown->id, *graded.door, m_catalogue);
+            graded = gradeDoor(m_arrangement, m_ledger, *m_walkdown, *graded.door, m_catalogue);
     if (walkdowns)
         emit walkdownChanged();
     for (const std::string& number : touched)

@@ -150,8 +150,7 @@ void DoorScreen::refresh(const QString& changed) {
     m_head->setDoor(*graded);
     m_verdict->setGrade(graded->grade);
     const auto not_asked = std::ranges::count_if(graded->grade.rows, [&](const RowGrade& row) {
-        return row.reason.kind == ReasonKind::NotAsked &&
-               speaksTo(*row.requirement, round().arrangement().particulars);
+        return !isAsked(row) && speaksTo(*row.requirement, round().arrangement().particulars);
     });
     m_not_asked->setText(tr("Not asked here: %1 ›").arg(not_asked));
     m_maker->refresh();

@@ -31,6 +31,14 @@ const RowGrade* rowOf(const GradedDoor& door, const std::string& requirement) {
     return nullptr;
 }
 
+QString whyNotAsked(const RowGrade& row, const Particulars& vessel, const GradedDoor& door) {
+    if (row.reason.kind == ReasonKind::OutsideThisWalk)
+        return reasonWords(row.reason);
+    return DoorSheets::tr("not asked because: %1")
+        .arg(QString::fromStdString(
+            askedBecause(*row.requirement, vessel, *door.door, Stand(door.boundary))));
+}
+
 } // namespace
 
 DoorSheets::DoorSheets(Round& round, QWidget* over)
@@ -80,12 +88,10 @@ void DoorSheets::notAsked() {
     const Particulars& vessel = m_round.arrangement().particulars;
     QStringList lines;
     for (const RowGrade& row : graded->grade.rows)
-        if (row.reason.kind == ReasonKind::NotAsked && speaksTo(*row.requirement, vessel))
-            lines << tr("%1\n    not asked because: %2")
+        if (!isAsked(row) && speaksTo(*row.requirement, vessel))
+            lines << tr("%1\n    %2")
                          .arg(QString::fromStdString(row.requirement->words),
-                              QString::fromStdString(askedBecause(*row.requirement, vessel,
-                                                                  *graded->door,
-                                                                  Stand(graded->boundary))));
+                              whyNotAsked(row, vessel, *graded));
     auto* sheet = new Sheet(m_over, tr("Not asked of door %1").arg(m_door));
     auto* list = new QListWidget;
     list->setObjectName(QStringLiteral("not-asked-rows"));

@@ -48,7 +48,7 @@ std::vector<QWidget*> StepRows::make(const QString& door, Step step) {
         rows.push_back(makeContact());
     std::vector<const Requirement*> asked;
     for (const RowGrade& row : graded->grade.rows)
-        if (row.reason.kind != ReasonKind::NotAsked && row.requirement->step == step)
+        if (isAsked(row) && row.requirement->step == step)
             asked.push_back(row.requirement);
     // What the eye meets first comes first: the way, the pocket, the seals; then what the rules
     // ask.
