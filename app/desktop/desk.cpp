@@ -46,7 +46,14 @@ Desk::Desk(Catalogue catalogue, std::string catalogue_notice, ui::Look& look)
     , m_catalogue_notice(std::move(catalogue_notice))
     , m_look(look)
     , m_settings(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("latchround"),
-                 QStringLiteral("latchround")) {}
+                 QStringLiteral("latchround")) {
+    m_change_over.setSingleShot(true);
+    QObject::connect(&m_change_over, &QTimer::timeout, &m_change_over, [this] {
+        if (const Done shown = open(m_next); !shown)
+            m_window->tell(ui::Window::tr("Not opened"),
+                           QString::fromStdString(inOneLine(shown.error())));
+    });
+}
 
 Desk::Rules Desk::rulesFor(const QString& register_path) const {
     const QString file = flagRulesPathFor(register_path);
@@ -173,12 +180,8 @@ Done Desk::openVessel(const QString& place) {
     auto opened = SqliteRegister::open(place);
     if (!opened)
         return tl::unexpected(opened.error());
-    const auto change_over = [this, place] {
-        if (const Done shown = open(place); !shown)
-            m_window->tell(ui::Window::tr("Not opened"),
-                           QString::fromStdString(inOneLine(shown.error())));
-    };
-    QMetaObject::invokeMethod(m_window.get(), change_over, Qt::QueuedConnection);
+    m_next = place;
+    m_change_over.start();
     return {};
 }
 

@@ -6,6 +6,7 @@
 #include <memory>
 
 #include <QSettings>
+#include <QTimer>
 
 #include "app/register/sqlite_register.h"
 #include "core/evidence/fact_id.h"
@@ -55,6 +56,8 @@ private:
     QSettings m_settings;
     FactIdSequence m_ids;
     QString m_path;
+    QString m_next; ///< to be opened when the event that asked for it is over
+    QTimer m_change_over;
     std::unique_ptr<SqliteRegister> m_register;
     std::unique_ptr<ui::Round> m_round;
     std::unique_ptr<ui::Window> m_window;

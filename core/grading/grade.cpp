@@ -99,7 +99,9 @@ std::vector<const RowGrade*> askedWorstFirst(const DoorGrade& grade) {
     for (const RowGrade& row : grade.rows)
         if (isAsked(row))
             rows.push_back(&row);
-    std::ranges::stable_sort(rows, {}, [](const RowGrade* row) { return row->verdict; });
+    std::ranges::stable_sort(rows, {}, [](const RowGrade* row) {
+        return std::pair(row->verdict, row->requirement->severity);
+    });
     return rows;
 }
 

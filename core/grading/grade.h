@@ -47,7 +47,8 @@ DoorGrade grade(const Particulars& vessel, const Door& door, const Boundary* bou
                 const DoorEvidence& evidence, const Catalogue& catalogue,
                 const Upkeep* only = nullptr);
 
-/// Rows that are asked, worst first, as the door screen and the report list them.
+/// Rows that are asked, worst first and of those the gravest first, as the door screen and the
+/// report list them.
 std::vector<const RowGrade*> askedWorstFirst(const DoorGrade& grade);
 
 int countOf(const DoorGrade& grade, Verdict verdict);

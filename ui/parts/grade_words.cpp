@@ -139,6 +139,19 @@ QString countLine(const DoorGrade& grade) {
                            : parts.join(QStringLiteral(", "));
 }
 
+QString severityWords(Severity severity) {
+    switch (severity) {
+    case Severity::Grave:
+        return QCoreApplication::translate("Grade",
+                                           "grave: fire or smoke passes, or a person can be hurt");
+    case Severity::Serious:
+        return QCoreApplication::translate("Grade", "serious: the door does not do what is asked");
+    case Severity::Minor:
+        break;
+    }
+    return QCoreApplication::translate("Grade", "minor: upkeep and marking");
+}
+
 QString boundaryClassWords(const DoorClass& asked) {
     const auto text = [](FireClass value) {
         return QString::fromStdString(std::string(word(value)));

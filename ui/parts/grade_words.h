@@ -29,6 +29,9 @@ QString settleWords(const RowGrade& row);
 /// "1 unsatisfactory, 1 to settle, 4 untested"; "nothing asked" for a door without rows.
 QString countLine(const DoorGrade& grade);
 
+/// "grave: fire or smoke passes, or a person can be hurt".
+QString severityWords(Severity severity);
+
 /// What the boundary asks of its door: "A-60", "A-60 (door A-15)", "no class", "not printed", "not
 /// known".
 QString boundaryClassWords(const DoorClass& asked);

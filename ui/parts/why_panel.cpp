@@ -127,7 +127,11 @@ void WhyPanel::setRow(const RowGrade& row, const QString& asked_because) {
     say(tr("What would settle it"), settleWords(row));
     say(tr("Asked because"), asked_because);
     say(tr("Text"), asked.status == Status::Practice ? QString() : citationWords(asked));
-    say(tr("Standing"), statusWords(asked.status));
+    say(tr("Standing"),
+        asked.status == Status::Practice || asked.issuer.empty()
+            ? statusWords(asked.status)
+            : tr("%1; a rule of %2").arg(statusWords(asked.status), text(asked.issuer)));
+    say(tr("How much hangs on it"), severityWords(asked.severity));
     m_lines->addStretch(1);
     m_phrases->clear();
     m_good->setEnabled(false);
