@@ -5,7 +5,9 @@
 #include <gmock/gmock.h>
 
 #include "app/register/migrations.h"
+#include "app/register/register_format.h"
 #include "app/register/sqlite_connection.h"
+#include "app/register/sqlite_register.h"
 #include "tests/register/raw_sqlite.h"
 
 namespace latchround {
@@ -57,6 +59,39 @@ TEST_F(Migrations, AStepThatLeavesAReferenceDanglingIsRefused) {
     ASSERT_FALSE(done);
     EXPECT_THAT(done.error().what, ::testing::HasSubstr("leaf"));
     EXPECT_EQ(m_connection->single("PRAGMA user_version"), "0");
+}
+
+TEST_F(Migrations, ARegisterOfTheFirstVersionKeepsWhatItHolds) {
+    const QString file = m_folder.filePath("old.db");
+    {
+        auto old = SqliteConnection::connect(file, FileMode::Create, {}, 100).value();
+        ASSERT_TRUE(old->script(
+            ("PRAGMA application_id=" + std::to_string(register_application_id)).c_str()));
+        ASSERT_TRUE(migrate(*old, migrations().first(1)));
+        ASSERT_TRUE(old->script(
+            "INSERT INTO this_device (only_row, id) VALUES (1, 'tablet');"
+            "INSERT INTO arrangement (id, adopted_utc_ms, ship_offset_minutes, name, number, "
+            "regime,"
+            " passengers, keel_laid, sprinklers, length_m)"
+            " VALUES (1, 0, 0, 'Old Tern', 'T-1', 'solas-passenger', 90, NULL, 1, 60);"
+            "INSERT INTO deck VALUES (1, 0, '5', '', 12);"
+            "INSERT INTO zone VALUES (1, 0, '1', 0, 30);"
+            "INSERT INTO boundary VALUES (1, 0, 'stair', 'stairway', '1', '1', 12, 'A-30');"
+            "INSERT INTO door_number VALUES ('5-01');"
+            "INSERT INTO door VALUES (1, 0, '5-01', '5', 12, 1, 'stair', 'single', 'A-30', 'A-30',"
+            " 0.9, NULL, 0, 1, 0, 0, 0, 1, 1, 1, 0, 'open', '2015-03-01');"));
+    }
+    const auto opened = SqliteRegister::open(file);
+    ASSERT_TRUE(opened) << inOneLine(opened.error());
+    const auto arrangement = (*opened)->arrangement();
+    ASSERT_TRUE(arrangement) << inOneLine(arrangement.error());
+    EXPECT_EQ(arrangement->particulars.name, "Old Tern");
+    EXPECT_EQ(arrangement->zones.at(0).area_m2, std::nullopt);
+    EXPECT_EQ(arrangement->boundaries.at(0).division, Division::Bulkhead);
+    EXPECT_EQ(arrangement->boundaries.at(0).spaces, std::nullopt);
+    EXPECT_EQ(arrangement->doors.at(0).number, "5-01");
+    EXPECT_FALSE(arrangement->doors.at(0).escape_trunk);
+    EXPECT_EQ(RawSqlite(file).single("PRAGMA user_version"), "2");
 }
 
 TEST_F(Migrations, TheShippedStepsAreNumberedFromOneWithoutGaps) {
