@@ -68,14 +68,22 @@ private:
         return std::nullopt;
     }
 
+    /// By a rule that needs no table: it gives the class of the strictest case.
+    static bool settledWithoutSpaces(const DivisionQuestion& question) {
+        const bool zone = question.division == DivisionKind::ZoneBulkhead ||
+                          question.division == DivisionKind::ZoneStep;
+        return (question.ship == ShipKind::PassengerOver36 &&
+                (zone || question.special_category)) ||
+               (question.ship == ShipKind::UsK && question.division == DivisionKind::ZoneStep);
+    }
+
     void checkThereIsAnAnswer(const DivisionQuestion& question) {
         const bool zone = question.division == DivisionKind::ZoneBulkhead ||
                           question.division == DivisionKind::ZoneStep;
         if (zone && (question.ship == ShipKind::Cargo || question.ship == ShipKind::Tanker))
             complain("--division", "such a ship has no main vertical zones",
                      "Ask for bulkhead or deck.");
-        else if (!question.spaces && !(zone && question.ship != ShipKind::UsH &&
-                                       question.ship != ShipKind::Passenger36OrFewer))
+        else if (!question.spaces && !settledWithoutSpaces(question))
             complain("--spaces", "the categories of the two spaces are needed",
                      "Write them like 3,7.");
     }

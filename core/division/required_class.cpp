@@ -102,6 +102,8 @@ RequiredClass zoneSubchapterK(const FireTables& tables, const DivisionQuestion& 
     if (hasDirection(question.division))
         return byRule(DivisionRule::ZoneStepSubchapterK, eased ? FireClass::A0 : FireClass::A60);
     RequiredClass answer = fromTable(tables, question, DivisionKind::Bulkhead);
+    if (!answer.cell)
+        return answer; // the table may ask for more than A-30
     answer.rule = DivisionRule::ZoneSubchapterK;
     answer.kind = Kind::Class;
     answer.required =

@@ -146,6 +146,7 @@ TEST(RequiredClassOf, SubchapterK) {
     for (const int eased : {8, 12, 13})
         EXPECT_EQ(of({ShipKind::UsK, zone, SpacePair{3, eased}}), FireClass::A0) << eased;
     EXPECT_EQ(of({ShipKind::UsK, step, SpacePair{3, 5}}), FireClass::A60);
+    EXPECT_EQ(of({ShipKind::UsK, zone}), std::nullopt) << "the table may ask for more than A-30";
     EXPECT_EQ(of({ShipKind::UsK, deck, SpacePair{10, 3}}), FireClass::A60);
     EXPECT_EQ(of({ShipKind::UsK, deck, SpacePair{3, 10}}), FireClass::A0);
 }

@@ -1,6 +1,5 @@
 #include "ui/parts/card.h"
 
-#include <QPainter>
 
 namespace latchround::ui {
 
@@ -16,12 +15,7 @@ void Card::lookChanged() {
 }
 
 void Card::paintEvent(QPaintEvent*) {
-    QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(QPen(colours().hairline, 1));
-    painter.setBrush(colours().card);
-    painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), sizes().corner,
-                            sizes().corner);
+    paintPanel();
 }
 
 } // namespace latchround::ui

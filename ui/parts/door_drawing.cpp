@@ -76,12 +76,9 @@ double DoorDrawing::shown(double progress) const {
 }
 
 void DoorDrawing::paintEvent(QPaintEvent*) {
+    paintPanel();
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(QPen(colours().hairline, 1));
-    painter.setBrush(colours().card);
-    painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), sizes().corner,
-                            sizes().corner);
     const QRectF area = QRectF(rect()).adjusted(mm(5), mm(3), -mm(5), -mm(3));
     if (m_kind == DoorKind::Sliding)
         paintSliding(painter, area);

@@ -3,7 +3,6 @@
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLocale>
-#include <QPainter>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -157,12 +156,7 @@ void Keypad::lookChanged() {
 }
 
 void Keypad::paintEvent(QPaintEvent*) {
-    QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(QPen(colours().hairline, 1));
-    painter.setBrush(colours().card);
-    painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), sizes().corner,
-                            sizes().corner);
+    paintPanel();
 }
 
 } // namespace latchround::ui

@@ -21,6 +21,9 @@ protected:
     double mm(double millimetres) const { return millimetres * sizes().px_per_mm; }
     QFont font(TextSize size, bool bold = false) const { return textFont(size, sizes(), bold); }
 
+    /// The whole of it as a card: rounded, with a hairline round it.
+    void paintPanel();
+
     /// Sizes or colours changed; the base class lays out and paints anew.
     virtual void lookChanged();
     void changeEvent(QEvent* event) override;

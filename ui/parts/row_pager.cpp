@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include <QPainter>
 #include <QPushButton>
 #include <QResizeEvent>
 #include <QVBoxLayout>
@@ -119,12 +118,7 @@ void RowPager::resizeEvent(QResizeEvent* event) {
 }
 
 void RowPager::paintEvent(QPaintEvent*) {
-    QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(QPen(colours().hairline, 1));
-    painter.setBrush(colours().card);
-    painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), sizes().corner,
-                            sizes().corner);
+    paintPanel();
 }
 
 } // namespace latchround::ui

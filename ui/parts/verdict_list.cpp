@@ -2,7 +2,6 @@
 
 #include <QHBoxLayout>
 #include <QListView>
-#include <QPainter>
 #include <QScrollBar>
 #include <QVBoxLayout>
 
@@ -80,12 +79,7 @@ void VerdictList::lookChanged() {
 }
 
 void VerdictList::paintEvent(QPaintEvent*) {
-    QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(QPen(colours().hairline, 1));
-    painter.setBrush(colours().card);
-    painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), sizes().corner,
-                            sizes().corner);
+    paintPanel();
 }
 
 } // namespace latchround::ui
