@@ -84,7 +84,7 @@ std::string boundaryWords(const DoorClass& asked) {
                                      : citeOf(rule);
     if (!asked.from_plan)
         words += " (" + by + ")";
-    else if (rule.required && *rule.required != *asked.division)
+    else if (rule.required && isStronger(*rule.required, *asked.division))
         words += " by the approved plan, " + std::string(word(*rule.required)) + " by " + by;
     if (*asked.door != *asked.division)
         words += ", whose door needs " + std::string(word(*asked.door));

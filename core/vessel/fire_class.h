@@ -34,6 +34,10 @@ constexpr bool isBClass(FireClass value) {
     return value == FireClass::B15 || value == FireClass::B0;
 }
 
+constexpr bool isStronger(FireClass one, FireClass other) {
+    return one < other;
+}
+
 /// A door of class `door` may stand in a boundary that asks for `boundary` (SOLAS II-2/9.4.1.1.2).
 /// Any A class satisfies any B-class boundary.
 constexpr bool suits(FireClass door, FireClass boundary) {

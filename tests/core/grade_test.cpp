@@ -220,6 +220,28 @@ TEST(Rating, PlateRegisterAndBoundaryAreThreeThings) {
     EXPECT_EQ(rowOf(graded(door, evidence), "rating").verdict, Verdict::Satisfactory);
 }
 
+TEST(Rating, PlanThatAsksLessThanTheRulesIsNamedBesideThem) {
+    const Door door = given::hingedDoor();
+    Boundary boundary = given::zoneBulkhead();
+    boundary.required = FireClass::A0;
+    const auto text = [&] {
+        return rowOf(grade(given::solasVessel(), door, &boundary, {}, given::catalogue()), "rating")
+            .reason.text;
+    };
+    EXPECT_EQ(text(), "register A-60, boundary A-0 by the approved plan, A-60 by SOLAS "
+                      "II-2/9.2.2.1.1.1");
+    boundary.required.reset();
+    EXPECT_EQ(text(), "register A-60, boundary A-60 (SOLAS II-2/9.2.2.1.1.1)");
+    boundary.place = Place::Stairway;
+    boundary.spaces = std::pair(2, 12); // SOLAS II-2 table 9.1: A-30
+    EXPECT_EQ(text(), "register A-60, boundary A-30 (SOLAS II-2 table 9.1, 2-12)");
+    boundary.spaces = std::pair(4, 4);
+    EXPECT_EQ(text(), "register A-60");
+    EXPECT_EQ(rowOf(grade(given::solasVessel(), door, &boundary, {}, given::catalogue()), "rating")
+                  .reason.kind,
+              ReasonKind::NoValuePrinted);
+}
+
 TEST(Plate, MissingAsksForTheCertificateAndIsNoFailure) {
     DoorEvidence evidence = hingedClosingIn(20);
     evidence.plate = Recorded<PlateRead>{Stamp{}, {"w", "5-31", PlateState::None, {}}};

@@ -89,6 +89,8 @@ TEST_F(WalkdownReportText, GivesMeasuredValueWithItsUncertaintyLimitAndCitation)
 TEST_F(WalkdownReportText, SaysWhichZonesActAsOne) {
     EXPECT_THAT(*text, HasSubstr("Zones 2 and 3 act as one: 69 m against 40 m as a rule and 48 m "
                                  "at most (SOLAS II-2/9.2.2.1.2), through door 5-32."));
+    EXPECT_THAT(*text, HasSubstr("Mending door 5-32 in bulkhead 2/3 restores most: no zones act as "
+                                 "one then."));
 }
 
 TEST_F(WalkdownReportText, KeepsWhatWasWrittenAtTheDoor) {
