@@ -18,6 +18,11 @@ def catalogue():
     return rows
 
 
+def quarterly_rows():
+    upkeep = json.loads((CATALOGUES / "maintenance.json").read_text(encoding="utf-8"))["upkeep"]
+    return next(set(u["covers"]) for u in upkeep if u["id"] == "quarterly")
+
+
 def is_listed(door, place):
     """SOLAS II-2/9.4.1.1.5."""
     return (

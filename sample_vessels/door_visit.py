@@ -2,6 +2,7 @@
 
 import random
 
+from asked import quarterly_rows
 from closing import SPREAD, Habits, bell, closing_s, events_of_run
 
 # The questions of core/safety/cautions.cpp, each confirmed before the control station releases.
@@ -20,8 +21,8 @@ SHOWN_BY_RUNS = {"any-run": {"any"}, "remote-run": {"remote"}, "local-runs": {"l
 # Nothing to release on a listed door that always stands closed.
 NOT_FOR_CLOSED = ("remote-release", "local-release", "reopen-local")
 
-# What a quarterly walk looks at beside working the door.
-QUARTERLY_LOOK = ("path-clear", "pocket-clear", "not-held", "smooth", "latches")
+# What a quarterly walk tries.
+QUARTERLY_ROWS = quarterly_rows()
 
 
 class Visit:
@@ -94,7 +95,7 @@ class Visit:
             or failed
             or name == self.finding.slip
             or name in self.finding.measured
-            or (self.walk.depth == "local" and name in QUARTERLY_LOOK)
+            or (self.walk.depth == "local" and name in QUARTERLY_ROWS)
             or (check == "plate-agrees" and self.finding.plate)
         )
         if not wanted:
