@@ -8,8 +8,8 @@ namespace latchround {
 
 QString vesselFolder() {
     const QString chosen = qEnvironmentVariable("LATCHROUND_DATA");
-    const QString folder =
-        chosen.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) +
+    QString folder = chosen.isEmpty()
+                         ? QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) +
                                QStringLiteral("/latchround/vessels")
                          : chosen;
     QDir().mkpath(folder);

@@ -1,5 +1,7 @@
 #include "core/evidence/door_evidence.h"
 
+#include <algorithm>
+
 namespace latchround {
 
 bool DoorEvidence::empty() const {
@@ -17,10 +19,9 @@ std::vector<const RunRecord*> completeRuns(const DoorEvidence& evidence, RunKind
 }
 
 const RunRecord* unfinishedRun(const DoorEvidence& evidence) {
-    for (auto run = evidence.runs.rbegin(); run != evidence.runs.rend(); ++run)
-        if (!run->end)
-            return &*run;
-    return nullptr;
+    const auto last = std::find_if(evidence.runs.rbegin(), evidence.runs.rend(),
+                                   [](const RunRecord& run) { return !run.end; });
+    return last == evidence.runs.rend() ? nullptr : &*last;
 }
 
 } // namespace latchround

@@ -59,10 +59,10 @@ RowCheck seenBothSides(const Requirement& requirement, const DoorEvidence& evide
         const Release local = side == Side::One ? Release::LocalSideOne : Release::LocalSideTwo;
         if (given && given->answer == Answer::No)
             return answeredNo(requirement);
-        if (given && given->answer == Answer::Yes)
-            ++good;
-        else if (!given && requirement.source == Source::LocalRuns &&
-                 hasCompleteRun(evidence, local))
+        const bool shown =
+            given ? given->answer == Answer::Yes
+                  : requirement.source == Source::LocalRuns && hasCompleteRun(evidence, local);
+        if (shown)
             ++good;
         else if (!given)
             ++open;

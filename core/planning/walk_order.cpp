@@ -59,6 +59,7 @@ std::vector<std::string> walkOrder(const Arrangement& arrangement,
         return std::tuple(rank, along, door->boundary, direction * door->x_m, door->y_m);
     });
     std::vector<std::string> numbers;
+    numbers.reserve(walk.size());
     for (const Door* door : walk)
         numbers.push_back(door->number);
     return numbers;

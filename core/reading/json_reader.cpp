@@ -13,7 +13,8 @@ void JsonReader::onlyKnown(const Json& object, const std::string& at,
                            std::initializer_list<std::string_view> known) {
     for (const auto& [key, value] : object.items())
         if (std::ranges::find(known, key) == known.end())
-            complain(at + "/" + key, "is not a field of this place", "Check its spelling.");
+            complain(std::string(at).append("/").append(key), "is not a field of this place",
+                     "Check its spelling.");
 }
 
 std::string JsonReader::text(const Json& object, const std::string& at, const char* key,

@@ -39,15 +39,13 @@ Fill fillOf(const QStyleOptionButton& option, const QWidget* widget, const Colou
     const QString role = propertyOf(widget, "role");
     const bool checked = option.state & QStyle::State_On;
     Fill fill{c.card, c.accent, c.accent};
-    if (role == QLatin1String("primary"))
-        fill = c.primary;
-    else if (role == QLatin1String("danger"))
+    if (role == QLatin1String("danger"))
         fill = {c.card, c.stop, c.stop};
     else if (role == QLatin1String("bar"))
         fill = {c.bar, c.bar_ink, c.bar_muted};
     else if (role == QLatin1String("choice"))
         fill = checked ? checkedFill(propertyOf(widget, "tone"), c) : Fill{c.card, c.ink, c.edge};
-    else if (checked)
+    else if (checked || role == QLatin1String("primary"))
         fill = c.primary;
     if (!(option.state & QStyle::State_Enabled))
         return {c.paper, c.edge, c.hairline};

@@ -110,16 +110,14 @@ int TouchStyle::pixelMetric(PixelMetric metric, const QStyleOption* option,
     case PM_IndicatorHeight:
     case PM_ExclusiveIndicatorWidth:
     case PM_ExclusiveIndicatorHeight:
+    case PM_SliderLength:
         return s.indicator;
     case PM_ScrollBarExtent:
         return s.scroll_bar;
     case PM_ScrollBarSliderMin:
-        return s.target;
     case PM_SliderThickness:
     case PM_SliderControlThickness:
         return s.target;
-    case PM_SliderLength:
-        return s.indicator;
     case PM_CheckBoxLabelSpacing:
     case PM_RadioButtonLabelSpacing:
         return s.gap;

@@ -135,8 +135,11 @@ void BandGauge::drawBand(QPainter& painter, const QRectF& track) const {
         painter.save();
         painter.setClipRect(edge, Qt::IntersectClip);
         painter.setPen(QPen(colours().card, 1.2));
-        for (double x = left - track.height(); x < right; x += mm(1.1))
+        const int strokes = int((right - left + track.height()) / mm(1.1)) + 1;
+        for (int i = 0; i < strokes; ++i) {
+            const double x = left - track.height() + i * mm(1.1);
             painter.drawLine(QPointF(x, track.bottom()), QPointF(x + track.height(), track.top()));
+        }
         painter.restore();
     }
     painter.restore();

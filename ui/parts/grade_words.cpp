@@ -74,7 +74,7 @@ QString reasonWords(const Reason& reason) {
 }
 
 QString citationWords(const Requirement& requirement) {
-    const QString cite = QString::fromStdString(requirement.cite);
+    QString cite = QString::fromStdString(requirement.cite);
     if (requirement.edition.empty())
         return cite;
     return QCoreApplication::translate("Grade", "%1, edition %2")
@@ -172,7 +172,7 @@ QString boundaryClassWords(const DoorClass& asked) {
 }
 
 QString boundarySourceWords(const DoorClass& asked) {
-    const QString words = boundaryClassWords(asked);
+    QString words = boundaryClassWords(asked);
     if (asked.from_plan)
         return QCoreApplication::translate("Grade", "%1 by the approved plan").arg(words);
     if (asked.kind == DoorClass::Kind::NotKnown)

@@ -136,7 +136,7 @@ Done Round::save(const Waiting& batch) {
 
 Done Round::saveOrKeep(Waiting batch) {
     if (m_waiting.empty()) {
-        const Done saved = save(batch);
+        Done saved = save(batch);
         if (saved) {
             takeIn(batch.facts);
             return saved;
@@ -150,13 +150,13 @@ Done Round::saveOrKeep(Waiting batch) {
 }
 
 Done Round::saveWaiting() {
-    if (const Done open = m_register.reopen(); !open) {
+    if (Done open = m_register.reopen(); !open) {
         m_why_waiting = open.error();
         emit waitingChanged();
         return open;
     }
     while (!m_waiting.empty()) {
-        const Done saved = save(m_waiting.front());
+        Done saved = save(m_waiting.front());
         if (!saved) {
             m_why_waiting = saved.error();
             emit waitingChanged();
