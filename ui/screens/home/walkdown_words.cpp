@@ -33,7 +33,7 @@ QString clockWords(const Moment& moment) {
 
 QString aimWords(const WalkdownBegun& plan) {
     const QString purpose = purposeWords(plan.purpose);
-    const QString scope = QString::fromStdString(plan.scope);
+    QString scope = QString::fromStdString(plan.scope);
     if (scope.startsWith(purpose)) // "quarterly: zone bulkheads" says both
         return scope;
     return QCoreApplication::translate("Walkdown", "%1, %2").arg(purpose, scope);

@@ -1,6 +1,7 @@
 // A walkdown while it is being planned: nothing of it is recorded before it begins.
 #pragma once
 
+#include <array>
 #include <set>
 #include <string>
 
@@ -18,7 +19,7 @@ struct PlanDraft {
     std::vector<Person> joined; ///< people added here, perhaps not saved yet
     std::set<FactId> team;      ///< who walks beside the one who records
     Scope scope;
-    std::string agreed[agreed_count];
+    std::array<std::string, agreed_count> agreed;
     std::set<int> read_out; ///< parts of the brief
 };
 

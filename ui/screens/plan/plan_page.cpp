@@ -143,8 +143,8 @@ void PlanPage::showPeople() {
     };
     m_people = peopleOf(m_round, m_draft);
     // The one chosen stands first, so that it is in sight among many.
-    std::ranges::stable_partition(
-        m_people, [this](const Person& person) { return person.id == m_round.person(); });
+    std::stable_partition(m_people.begin(), m_people.end(),
+                          [this](const Person& person) { return person.id == m_round.person(); });
     QStringList names;
     QStringList walkers;
     m_walkers.clear();
@@ -169,7 +169,7 @@ void PlanPage::showPeople() {
 
 void PlanPage::showScope() {
     const Arrangement& vessel = m_round.arrangement();
-    const auto count = [&vessel](Scope scope) { return doorsInScope(vessel, scope).size(); };
+    const auto count = [&vessel](const Scope& scope) { return doorsInScope(vessel, scope).size(); };
     const Scope& chosen = m_draft.scope;
     const QString which = QString::fromStdString(chosen.which);
     const std::size_t failed = failedLastTime(m_round).size();

@@ -143,7 +143,7 @@ QWidget* StopwatchScreen::makeKeys() {
 
 Done StopwatchScreen::begin(const QString& door, Release release, RunKind kind,
                             const QString& group) {
-    const Done may = m_recorder.begin(door, release, kind, group);
+    Done may = m_recorder.begin(door, release, kind, group);
     if (!may)
         return may;
     const GradedDoor* graded = round().door(door);
