@@ -109,7 +109,7 @@ QString BriefPage::whatIsMissing() const {
         std::ranges::find(m_draft.joined, m_round.person(), &Person::id) == m_draft.joined.end())
         return tr("Say first, in the plan, who records.");
     for (int i = 0; i < agreed_count; ++i)
-        if (m_draft.agreed[i].empty())
+        if (m_draft.agreed[std::size_t(i)].empty())
             return tr("Not agreed yet: %1.").arg(agreedTitle(Agreed(i)).toLower());
     const std::size_t read = m_draft.read_out.size();
     if (read < m_brief_rows.size())
@@ -119,7 +119,7 @@ QString BriefPage::whatIsMissing() const {
 
 void BriefPage::showState() {
     for (int i = 0; i < agreed_count; ++i) {
-        const QString words = QString::fromStdString(m_draft.agreed[i]);
+        const QString words = QString::fromStdString(m_draft.agreed[std::size_t(i)]);
         m_agreed_rows[std::size_t(i)]->setKey(words.isEmpty() ? tr("choose") : words);
     }
     const bool waiting = !m_waiting.isEmpty();

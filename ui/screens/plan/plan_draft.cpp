@@ -13,14 +13,14 @@ namespace {} // namespace
 PlanDraft freshDraft(const Round& round) {
     PlanDraft draft;
     for (int i = 0; i < agreed_count; ++i)
-        draft.agreed[i] = usualWords(Agreed(i)).toStdString();
+        draft.agreed[std::size_t(i)] = usualWords(Agreed(i)).toStdString();
     if (round.walkdown()) {
         const WalkdownBegun& last = round.walkdown()->plan;
         const std::string* said[agreed_count] = {&last.control_station, &last.channel,
                                                  &last.start_word, &last.stop_word, &last.may_stop};
         for (int i = 0; i < agreed_count; ++i)
             if (!said[i]->empty())
-                draft.agreed[i] = *said[i];
+                draft.agreed[std::size_t(i)] = *said[i];
     }
     return draft;
 }
@@ -73,11 +73,11 @@ WalkdownBegun walkdownOf(const Round& round, const PlanDraft& draft) {
     plan.scope = scopeWords(draft).toStdString();
     plan.doors = doorsInScope(round.arrangement(), draft.scope);
     plan.heel_deg = round.heel_deg();
-    plan.control_station = draft.agreed[int(Agreed::ControlStation)];
-    plan.channel = draft.agreed[int(Agreed::Channel)];
-    plan.start_word = draft.agreed[int(Agreed::StartWord)];
-    plan.stop_word = draft.agreed[int(Agreed::StopWord)];
-    plan.may_stop = draft.agreed[int(Agreed::MayStop)];
+    plan.control_station = draft.agreed[std::size_t(Agreed::ControlStation)];
+    plan.channel = draft.agreed[std::size_t(Agreed::Channel)];
+    plan.start_word = draft.agreed[std::size_t(Agreed::StartWord)];
+    plan.stop_word = draft.agreed[std::size_t(Agreed::StopWord)];
+    plan.may_stop = draft.agreed[std::size_t(Agreed::MayStop)];
     plan.brief_read = int(draft.read_out.size()) == int(briefParts().size());
     return plan;
 }

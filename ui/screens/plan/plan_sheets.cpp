@@ -124,7 +124,7 @@ void PlanSheets::agree(Agreed agreed) {
     picker->setObjectName(QStringLiteral("agree"));
     connect(picker, &PhrasePicker::picked, sheet, [this, sheet, agreed](const QString& words) {
         sheet->close();
-        m_draft.agreed[int(agreed)] = words.toStdString();
+        m_draft.agreed[std::size_t(agreed)] = words.toStdString();
         emit agreedChosen();
     });
     sheet->setContent(picker);
