@@ -69,9 +69,9 @@ bool hasText(const CsvRow& row) {
 
 /// Cuts the text into lines, feeds them to the parser, and begins afresh on the next line after a
 /// fault.
-class Reading {
+class CsvReading {
 public:
-    Reading(std::string_view text, char delimiter, std::size_t first_line)
+    CsvReading(std::string_view text, char delimiter, std::size_t first_line)
         : m_text(text)
         , m_next_line(first_line) {
         m_result.delimiter = delimiter;
@@ -149,7 +149,7 @@ Result<CsvText> csvTextFrom(std::span<const char> bytes, const std::string& name
         text.remove_prefix(first_end);
         ++first_line;
     }
-    return Reading(text, delimiter, first_line).all();
+    return CsvReading(text, delimiter, first_line).all();
 }
 
 } // namespace latchround

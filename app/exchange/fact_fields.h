@@ -32,6 +32,9 @@ constexpr const auto& wordsFor(MarkKind) {
 constexpr const auto& wordsFor(InputDevice) {
     return inputDeviceWords;
 }
+constexpr const auto& wordsFor(Cue) {
+    return cueWords;
+}
 constexpr const auto& wordsFor(RunOutcome) {
     return runOutcomeWords;
 }
@@ -47,6 +50,14 @@ void eachField(OneOf<PersonJoined> auto& body, Visit&& visit) {
 }
 
 template <class Visit>
+void eachField(OneOf<SampleDrawn> auto& body, Visit&& visit) {
+    visit("of_doors", body.of_doors);
+    visit("at_most", body.at_most);
+    visit("confidence_ppm", body.confidence_ppm);
+    visit("lot", body.lot);
+}
+
+template <class Visit>
 void eachField(OneOf<WalkdownBegun> auto& body, Visit&& visit) {
     visit("purpose", body.purpose);
     visit("team", body.team);
@@ -59,6 +70,7 @@ void eachField(OneOf<WalkdownBegun> auto& body, Visit&& visit) {
     visit("stop_word", body.stop_word);
     visit("may_stop", body.may_stop);
     visit("brief_read", body.brief_read);
+    visit("sample", body.sample);
 }
 
 template <class Visit>
@@ -168,6 +180,35 @@ void eachField(OneOf<Judgement> auto& body, Visit&& visit) {
     visit("requirement", body.requirement);
     visit("satisfactory", body.satisfactory);
     visit("reason", body.reason);
+}
+
+template <class Visit>
+void eachField(OneOf<ThumbTrial> auto& body, Visit&& visit) {
+    visit("cue", body.cue);
+    visit("delay_s", body.delay_s);
+}
+
+template <class Visit>
+void eachField(OneOf<ThumbDrill> auto& body, Visit&& visit) {
+    visit("trials", body.trials);
+}
+
+template <class Visit>
+void eachField(OneOf<DecisionLimits> auto& body, Visit&& visit) {
+    visit("satisfactory_from", body.satisfactory_from);
+    visit("unsatisfactory_to", body.unsatisfactory_to);
+    visit("reason", body.reason);
+}
+
+template <class Visit>
+void eachField(OneOf<UpkeepDone> auto& body, Visit&& visit) {
+    visit("upkeep", body.upkeep);
+    visit("remark", body.remark);
+}
+
+template <class Visit>
+void eachField(OneOf<CertificateSeen> auto& body, Visit&& visit) {
+    visit("valid_until", body.valid_until);
 }
 
 template <class Visit>

@@ -14,8 +14,9 @@ namespace {
 
 class FieldReader {
 public:
-    explicit FieldReader(JsonObject& object)
-        : m_object(object) {}
+    FieldReader(JsonObject& object, JsonFaults& faults)
+        : m_object(object)
+        , m_faults(faults) {}
 
     void operator()(const char* key, std::string& member) {
         member = m_object.text(key, Need::Required).value_or("");
@@ -23,6 +24,36 @@ public:
     void operator()(const char* key, std::vector<std::string>& member) {
         if (auto read = m_object.texts(key, Need::Required))
             member = std::move(*read);
+    }
+    void operator()(const char* key, std::vector<ThumbTrial>& member) {
+        const Json* list = m_object.field(key, Need::Required);
+        if (!list)
+            return;
+        if (!list->is_array())
+            m_object.complain(key, "this must be a list", "Write it in brackets.");
+        for (std::size_t i = 0; list->is_array() && i < list->size(); ++i) {
+            JsonObject trial((*list)[i], pointerTo(m_object.pointerOf(key), i), m_faults);
+            eachField(member.emplace_back(), FieldReader(trial, m_faults));
+            trial.complainOfTheRest();
+        }
+    }
+    void operator()(const char* key, std::optional<SampleDrawn>& member) {
+        const Json* given = m_object.field(key, Need::Optional);
+        if (!given)
+            return;
+        JsonObject sample(*given, m_object.pointerOf(key), m_faults);
+        eachField(member.emplace(), FieldReader(sample, m_faults));
+        sample.complainOfTheRest();
+    }
+    void operator()(const char* key, int& member) {
+        member =
+            static_cast<int>(m_object
+                                 .wholeNumber(key, Need::Required, std::numeric_limits<int>::min(),
+                                              std::numeric_limits<int>::max())
+                                 .value_or(member));
+    }
+    void operator()(const char* key, CalendarDate& member) {
+        member = m_object.date(key, Need::Required).value_or(member);
     }
     void operator()(const char* key, bool& member) {
         member = m_object.truth(key, Need::Required).value_or(member);
@@ -55,6 +86,7 @@ public:
 
 private:
     JsonObject& m_object;
+    JsonFaults& m_faults;
 };
 
 template <std::size_t... Index>
@@ -116,7 +148,7 @@ Checked<Fact> checkedFact(std::string_view line, const std::string& where) {
     fact.stamp = stampFrom(object);
     if (const auto kind = kindFrom(object)) {
         fact.body = bodyOfKind(*kind, std::make_index_sequence<std::variant_size_v<FactBody>>{});
-        std::visit([&](auto& body) { eachField(body, FieldReader(object)); }, fact.body);
+        std::visit([&](auto& body) { eachField(body, FieldReader(object, faults)); }, fact.body);
         object.complainOfTheRest();
     }
     if (!faults.empty())

@@ -20,6 +20,17 @@ public:
     void operator()(const char* key, const std::vector<std::string>& value) {
         m_object[key] = value;
     }
+    void operator()(const char* key, const std::vector<ThumbTrial>& value) {
+        OrderedJson& list = m_object[key] = OrderedJson::array();
+        for (const ThumbTrial& trial : value)
+            eachField(trial, FieldWriter(list.emplace_back(OrderedJson::object())));
+    }
+    void operator()(const char* key, const std::optional<SampleDrawn>& value) {
+        if (value)
+            eachField(*value, FieldWriter(m_object[key] = OrderedJson::object()));
+    }
+    void operator()(const char* key, int value) { m_object[key] = value; }
+    void operator()(const char* key, const CalendarDate& value) { m_object[key] = isoText(value); }
     void operator()(const char* key, bool value) { m_object[key] = value; }
     void operator()(const char* key, double value) { m_object[key] = value; }
     void operator()(const char* key, Side value) {

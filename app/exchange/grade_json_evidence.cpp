@@ -48,7 +48,7 @@ public:
             const Requirement* row = rowOf(id, here);
             if (!row)
                 continue;
-            if (row->source != Source::Gauge)
+            if (row->source != Source::Gauge && !row->incline_deg)
                 m_faults.add(here, "this requirement has no figure taken with rule or gauge",
                              "Give runs with their marks, or an answer under \"observations\".");
             else if (!value.is_number() || !(value.get<double>() >= 0))
@@ -56,8 +56,11 @@ public:
                              row->unit.empty() ? "Write it without quotes."
                                                : "Write it in " + row->unit + ", without quotes.");
             else
-                m_evidence.measured[id].body = {
-                    {}, m_evidence.door, id, value.get<double>(), row->unit};
+                m_evidence.measured[id].body = {{},
+                                                m_evidence.door,
+                                                id,
+                                                value.get<double>(),
+                                                row->incline_deg ? "N" : row->unit};
         }
     }
 

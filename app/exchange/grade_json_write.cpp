@@ -1,3 +1,5 @@
+#include <cmath>
+
 #include <nlohmann/json.hpp>
 
 #include "app/exchange/grade_json.h"
@@ -14,6 +16,17 @@ void setIfKnown(OrderedJson& object, const char* key, const std::optional<double
         object[key] = *value;
 }
 
+void writeFigure(OrderedJson& object, const Reading& figure) {
+    object["value"] = figure.value;
+    object["u"] = figure.u();
+    const double degrees = figure.degreesOfFreedom();
+    if (std::isfinite(degrees))
+        object["degrees_of_freedom"] = degrees;
+    OrderedJson& budget = object["budget"] = OrderedJson::array();
+    for (const Component& component : figure.budget)
+        budget.push_back({{"part", word(component.part)}, {"u", component.u()}});
+}
+
 OrderedJson rowJson(const RowGrade& row, const std::string& because) {
     const Requirement& requirement = *row.requirement;
     OrderedJson object;
@@ -22,8 +35,9 @@ OrderedJson rowJson(const RowGrade& row, const std::string& because) {
     // What an advice row would have been called if it were asked: advice never fails a door.
     if (row.underlying != row.verdict)
         object["underlying"] = word(row.underlying);
-    setIfKnown(object, "value", row.value);
-    setIfKnown(object, "u", row.u);
+    if (row.figure)
+        writeFigure(object, *row.figure);
+    setIfKnown(object, "probability_inside", row.inside);
     if (!requirement.unit.empty())
         object["unit"] = requirement.unit;
     setIfKnown(object, "low", requirement.low);

@@ -14,9 +14,11 @@
 #include "app/catalogue/catalogue_place.h"
 #include "app/exchange/catalogue_file.h"
 #include "app/headless/boundary_command.h"
+#include "app/headless/figure_commands.h"
 #include "app/headless/grade_command.h"
 #include "app/headless/register_commands.h"
 #include "app/headless/report_command.h"
+#include "app/headless/sample_command.h"
 #include "app/headless/walkdown_command.h"
 #include "app/vessels/vessel_folder.h"
 #include "ui/look/typeface.h"
@@ -40,6 +42,9 @@ struct Asked {
     Show show;
     Print print;
     DivisionAsked division;
+    SampleAsked sample;
+    TrendAsked trend;
+    ConformityAsked conformity;
     std::function<Answer()> command;
 };
 
@@ -169,6 +174,40 @@ void addBoundaryCommand(CLI::App& program, Asked& asked) {
     });
 }
 
+void addSampleCommand(CLI::App& program, Asked& asked) {
+    CLI::App* sample =
+        program.add_subcommand("sample", "How many doors to test, and what it proves");
+    SampleAsked& plan = asked.sample;
+    sample->fallthrough()->add_option("--doors", plan.doors, "how many there are")->required();
+    sample
+        ->add_option("--defective", plan.defective, "claim: at most so many of them are defective")
+        ->required();
+    sample->add_option("--confidence", plan.confidence, "of the claim, 0 to 1; without it 0.95");
+    sample->add_option("--failed", plan.failed, "result: so many failed");
+    sample->add_option("--tested", plan.tested, "result: of so many tested");
+    sample->callback([&] { asked.command = [&] { return planSample(asked.sample); }; });
+}
+
+void addFigureCommands(CLI::App& program, Asked& asked) {
+    CLI::App* trend = program.add_subcommand("trend", "Straight line through points");
+    trend->fallthrough()->add_option("FILE", asked.trend.csv, "CSV file, x and y")->required();
+    trend->add_option("--at", asked.trend.at, "x at which to say what is to be expected");
+    trend->add_option("--confidence", asked.trend.confidence, "0 to 1; without it 0.95");
+    trend->callback([&] { asked.command = [&] { return trendOf(asked.trend); }; });
+
+    CLI::App* conformity =
+        program.add_subcommand("conformity", "Probability that a figure lies inside its limits");
+    ConformityAsked& figure = asked.conformity;
+    conformity->fallthrough()->add_option("--value", figure.value, "as measured")->required();
+    conformity->add_option("--u", figure.u, "its standard uncertainty, k = 1")->required();
+    conformity->add_option("--low", figure.low, "lower limit");
+    conformity->add_option("--high", figure.high, "upper limit");
+    conformity->add_option("--dof", figure.degrees_of_freedom,
+                           "degrees of freedom of u; without it they are infinite");
+    conformity->callback(
+        [&] { asked.command = [&] { return conformityOfFigure(asked.conformity); }; });
+}
+
 /// Standard error belongs to faults of what was given; Qt's own chatter would hide them.
 void onlyGraveWords(QtMsgType type, const QMessageLogContext&, const QString& words) {
     if (type == QtCriticalMsg || type == QtFatalMsg)
@@ -190,6 +229,8 @@ int run(int argc, char** argv) {
     addRegisterCommands(program, asked);
     addGradingCommands(program, asked);
     addBoundaryCommand(program, asked);
+    addSampleCommand(program, asked);
+    addFigureCommands(program, asked);
     try {
         program.parse(argc, argv);
     } catch (const CLI::Success& asked_for_help) {

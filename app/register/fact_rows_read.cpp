@@ -51,7 +51,7 @@ constexpr std::array<BodyRows, factKindWords.size()> body_rows{{
                               r.real(b + 2),          r.text(b + 3),
                               r.text(b + 4),          r.text(b + 5),
                               r.text(b + 6),          r.text(b + 7),
-                              r.flag(b + 8)};
+                              r.flag(b + 8),          {}};
      }},
     {"b.remark",
      [](Row& r) -> FactBody {
@@ -117,6 +117,17 @@ constexpr std::array<BodyRows, factKindWords.size()> body_rows{{
          return Judgement{walkdownOf(r), doorNumberOf(r), r.text(b), r.flag(b + 1), r.text(b + 2)};
      }},
     {"b.reason", [](Row& r) -> FactBody { return TakenBack{r.text(b)}; }},
+    {"b.fact", [](Row&) -> FactBody { return ThumbDrill{}; }},
+    {"b.satisfactory_from, b.unsatisfactory_to, b.reason",
+     [](Row& r) -> FactBody {
+         return DecisionLimits{r.real(b), r.real(b + 1), r.text(b + 2)};
+     }},
+    {"b.upkeep, b.remark",
+     [](Row& r) -> FactBody {
+         return UpkeepDone{r.text(b), r.text(b + 1)};
+     }},
+    {"b.valid_until",
+     [](Row& r) -> FactBody { return CertificateSeen{r.word(b, calendarDateFrom)}; }},
 }};
 
 std::string question(std::size_t kind) {
@@ -133,6 +144,21 @@ Result<Lists> readLists(SqliteConnection& connection, std::string_view sql) {
     if (!done)
         return tl::unexpected(done.error());
     return lists;
+}
+
+Done fillSamples(SqliteConnection& connection, std::vector<Fact>& facts) {
+    std::map<FactId, SampleDrawn> samples;
+    const Done done =
+        connection.each("SELECT fact, of_doors, at_most, confidence_ppm, lot FROM walkdown_sample",
+                        {}, [&](Row& row) {
+                            samples[row.text(0)] = {row.smallWhole(1), row.smallWhole(2),
+                                                    row.smallWhole(3), row.smallWhole(4)};
+                        });
+    for (Fact& fact : facts)
+        if (auto* begun = std::get_if<WalkdownBegun>(&fact.body))
+            if (const auto found = samples.find(fact.stamp.id); found != samples.end())
+                begun->sample = found->second;
+    return done;
 }
 
 /// Walkdowns are few, a handful a year: their lists are read whole even for one fact.
@@ -155,7 +181,28 @@ Done fillWalkdowns(SqliteConnection& connection, std::vector<Fact>& facts) {
             begun->team = std::move((*team)[fact.stamp.id]);
             begun->doors = std::move((*doors)[fact.stamp.id]);
         }
-    return {};
+    return fillSamples(connection, facts);
+}
+
+/// Drills are few as well, four a year for each person.
+Done fillDrills(SqliteConnection& connection, std::vector<Fact>& facts) {
+    std::map<FactId, ThumbDrill*> drills;
+    for (Fact& fact : facts)
+        if (auto* drill = std::get_if<ThumbDrill>(&fact.body))
+            drills.emplace(fact.stamp.id, drill);
+    if (drills.empty())
+        return {};
+    return connection.each(
+        "SELECT fact, cue, delay_s FROM thumb_trial ORDER BY fact, seq", {}, [&](Row& row) {
+            const auto drill = drills.find(row.text(0));
+            if (drill != drills.end())
+                drill->second->trials.push_back({row.word(1, cueFrom), row.real(2)});
+        });
+}
+
+Done fillLists(SqliteConnection& connection, std::vector<Fact>& facts) {
+    const Done walkdowns = fillWalkdowns(connection, facts);
+    return walkdowns ? fillDrills(connection, facts) : walkdowns;
 }
 
 Done collect(SqliteConnection& connection, std::size_t kind, const std::string& condition,
@@ -174,7 +221,7 @@ Result<std::vector<Fact>> readFacts(SqliteConnection& connection) {
     for (std::size_t kind = 0; kind < factKindWords.size() && done; ++kind)
         done = collect(connection, kind, "", {}, facts);
     if (done)
-        done = fillWalkdowns(connection, facts);
+        done = fillLists(connection, facts);
     if (!done)
         return tl::unexpected(done.error());
     std::sort(facts.begin(), facts.end(),
@@ -192,7 +239,7 @@ Result<std::optional<Fact>> readFact(SqliteConnection& connection, const FactId&
             continue;
         Done done = collect(connection, kind, " WHERE f.id = ?", {sqlText(id)}, facts);
         if (done)
-            done = fillWalkdowns(connection, facts);
+            done = fillLists(connection, facts);
         if (!done)
             return tl::unexpected(done.error());
     }

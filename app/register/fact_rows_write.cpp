@@ -28,6 +28,12 @@ public:
             result = list("INSERT INTO walkdown_team (fact, seq, name) VALUES (?,?,?)", body.team);
         if (result)
             result = list("INSERT INTO walkdown_door (fact, seq, door) VALUES (?,?,?)", body.doors);
+        if (result && body.sample)
+            result = m_connection.run(
+                "INSERT INTO walkdown_sample (fact, of_doors, at_most, confidence_ppm, lot)"
+                " VALUES (?,?,?,?,?)",
+                {m_id, body.sample->of_doors, body.sample->at_most, body.sample->confidence_ppm,
+                 body.sample->lot});
         return result;
     }
     Result<int> operator()(const WalkdownEnded& body) const {
@@ -99,6 +105,29 @@ public:
         return m_connection.run(
             "INSERT INTO judgement (fact, requirement, satisfactory, reason) VALUES (?,?,?,?)",
             {m_id, sqlText(body.requirement), sqlFlag(body.satisfactory), sqlText(body.reason)});
+    }
+    Result<int> operator()(const ThumbDrill& body) const {
+        Result<int> result = m_connection.run("INSERT INTO thumb_drill (fact) VALUES (?)", {m_id});
+        for (std::size_t i = 0; i < body.trials.size() && result; ++i)
+            result = m_connection.run(
+                "INSERT INTO thumb_trial (fact, seq, cue, delay_s) VALUES (?,?,?,?)",
+                {m_id, sqlWhole(static_cast<std::int64_t>(i)), sqlText(word(body.trials[i].cue)),
+                 body.trials[i].delay_s});
+        return result;
+    }
+    Result<int> operator()(const DecisionLimits& body) const {
+        return m_connection.run(
+            "INSERT INTO decision_limits (fact, satisfactory_from,"
+            " unsatisfactory_to, reason) VALUES (?,?,?,?)",
+            {m_id, body.satisfactory_from, body.unsatisfactory_to, sqlText(body.reason)});
+    }
+    Result<int> operator()(const UpkeepDone& body) const {
+        return m_connection.run("INSERT INTO upkeep_done (fact, upkeep, remark) VALUES (?,?,?)",
+                                {m_id, sqlText(body.upkeep), sqlText(body.remark)});
+    }
+    Result<int> operator()(const CertificateSeen& body) const {
+        return m_connection.run("INSERT INTO certificate_seen (fact, valid_until) VALUES (?,?)",
+                                {m_id, sqlText(isoText(body.valid_until))});
     }
     Result<int> operator()(const TakenBack& body) const {
         return m_connection.run("INSERT INTO taken_back (fact, reason) VALUES (?,?)",

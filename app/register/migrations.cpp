@@ -11,7 +11,8 @@ namespace latchround {
 
 namespace {
 
-constexpr std::array<Migration, 2> shipped{{{1, register_1_sql}, {2, register_2_sql}}};
+constexpr std::array<Migration, 3> shipped{
+    {{1, register_1_sql}, {2, register_2_sql}, {3, register_3_sql}}};
 
 Done runStep(SqliteConnection& connection, const Migration& step) {
     Result<Transaction> transaction = Transaction::begin(connection, Transaction::Kind::Write);

@@ -5,8 +5,7 @@
 #include "app/report/moment_words.h"
 #include "app/report/report_words.h"
 #include "core/grading/row_check.h"
-#include "core/measure/conformity.h"
-#include "core/measure/reading.h"
+#include "core/measure/thumb.h"
 
 namespace latchround::report {
 
@@ -21,33 +20,56 @@ QString percent(double part) {
 }
 
 QString handTimingWords() {
-    const ThumbError thumb;
     const QLocale locale;
     return say("Times were taken by hand. A start and stop by thumb is given a standard "
-               "uncertainty of %1 s and a bias of at most %2 s either way; figures stand with "
-               "their expanded uncertainty U (k = 2). Reaction, sight of the leaf and the device "
-               "all belong to it: these are no laboratory times.")
-        .arg(locale.toString(thumb.spread_s, 'f', 2),
-             locale.toString(thumb.bias_half_width_s, 'f', 2));
+               "uncertainty of %1 s and a bias of at most %2 s either way, or %3 s where one end "
+               "is heard and the other seen; figures stand with their expanded uncertainty U "
+               "(k = 2). Reaction, sight of the leaf and the device all belong to it: these are "
+               "no laboratory times.")
+        .arg(locale.toString(published_pair_spread_s, 'f', 2),
+             locale.toString(bias_left_seen_s, 'f', 2), locale.toString(published_bias_s, 'f', 2));
 }
 
-QString decisionWords() {
-    return say("A figure is called satisfactory where it lies inside its limits with a "
-               "probability of at least %1, unsatisfactory where that is at most %2, and between "
-               "them it is to be timed again or left to judgement (JCGM 106:2012).")
-        .arg(percent(inside_from), percent(outside_to));
+/// How many of the runs were corrected by the drill of whoever timed them.
+QString drillWords(const Matter& matter) {
+    int runs = 0;
+    int own = 0;
+    for (const GradedDoor& door : matter.doors)
+        for (const RunRecord& run : door.evidence.runs) {
+            ++runs;
+            own += run.drill ? 1 : 0;
+        }
+    return own == 0 ? QString()
+                    : say("Of %1 runs %2 were timed by somebody with a thumb drill on that tablet: "
+                          "their own delay and scatter stand in place of the published figures.")
+                          .arg(runs)
+                          .arg(own);
+}
+
+QString decisionWords(const DecisionLimits& limits) {
+    QString words =
+        say("A figure is called satisfactory where it lies inside its limits with a "
+            "probability of at least %1, unsatisfactory where that is at most %2, and between "
+            "them it is to be timed again or left to judgement (JCGM 106:2012).")
+            .arg(percent(limits.satisfactory_from), percent(limits.unsatisfactory_to));
+    if (limits != DecisionLimits{} && !limits.reason.empty())
+        words += QLatin1Char(' ') + say("These are not the usual 95 % and 5 %; reason given: %1.")
+                                        .arg(QString::fromStdString(limits.reason));
+    return words;
 }
 
 } // namespace
 
 QString standingCautionsHtml(const Matter& matter) {
     const Catalogue& catalogue = matter.asked.catalogue;
+    const QString drills = drillWords(matter);
     return QStringLiteral("<h2>") + safe(say("How far this report reaches")) +
            QStringLiteral("</h2><ul>") +
            item(say("The flag Administration, approved plans and local rules stand above this "
                     "report; grades are an aid to the surveyor's judgement.")) +
            item(QString::fromStdString(catalogue.deference)) + item(handTimingWords()) +
-           item(decisionWords()) +
+           (drills.isEmpty() ? QString() : item(drills)) +
+           item(decisionWords(matter.asked.ledger.limitsFor(matter.walkdown.id))) +
            item(say("The rules speak of the upright ship: a time taken at more than %1° of heel "
                     "is advice only.")
                     .arg(QLocale().toString(upright_within_deg, 'f', 0))) +

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <map>
+#include <memory>
 #include <optional>
 #include <span>
 #include <string>
@@ -27,6 +28,9 @@ struct RunRecord {
     };
     std::vector<MarkRecord> marks; ///< in the order they were recorded, taken-back ones gone
     std::optional<RunEnded> end;
+    /// The last drill on this device of the person who ran it, done before; null where there is
+    /// none.
+    std::shared_ptr<const ThumbDrill> drill{};
 };
 
 template <class Body>
@@ -47,6 +51,7 @@ struct DoorEvidence {
     std::vector<Recorded<Note>> notes;
     std::vector<Recorded<Photograph>> photographs;
     std::vector<Recorded<Deficiency>> deficiencies;
+    DecisionLimits limits; ///< that figures of this walkdown are judged by
 
     bool empty() const;
 };

@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "core/evidence/fact_words.h"
+#include "core/vessel/calendar_date.h"
 #include "core/vessel/fire_class.h"
 
 namespace latchround {
@@ -48,6 +49,16 @@ struct PersonJoined {
     bool operator==(const PersonJoined&) const = default;
 };
 
+/// A walkdown that takes in a sample of doors, drawn by lot, and what it is to prove.
+struct SampleDrawn {
+    int of_doors = 0;             ///< how many doors the sample speaks for
+    int at_most = 0;              ///< claim: at most so many of them are defective
+    int confidence_ppm = 950'000; ///< confidence of the claim, millionths
+    int lot = 0;                  ///< number the drawing began from; the same draws the same again
+
+    bool operator==(const SampleDrawn&) const = default;
+};
+
 /// A walkdown begins; its stamp's id is the walkdown's id from then on.
 struct WalkdownBegun {
     Purpose purpose = Purpose::Annual;
@@ -61,6 +72,7 @@ struct WalkdownBegun {
     std::string stop_word;
     std::string may_stop; ///< who may stop the test: everyone, by default
     bool brief_read = false;
+    std::optional<SampleDrawn> sample{};
 
     bool operator==(const WalkdownBegun&) const = default;
 };
@@ -199,6 +211,48 @@ struct Judgement {
     bool operator==(const Judgement&) const = default;
 };
 
+/// One answer of the thumb drill: seconds from the event on the screen to the mark; negative where
+/// the thumb came first.
+struct ThumbTrial {
+    Cue cue = Cue::LeafStops;
+    double delay_s = 0;
+
+    bool operator==(const ThumbTrial&) const = default;
+};
+
+/// A thumb drill of the stamp's person on the stamp's device, every trial as it was; what it says
+/// of the person is derived (measure/thumb).
+struct ThumbDrill {
+    std::vector<ThumbTrial> trials;
+
+    bool operator==(const ThumbDrill&) const = default;
+};
+
+/// Probabilities, 0 to 1, at which a figure is called satisfactory or unsatisfactory. They hold for
+/// every walkdown that has not ended when they are set.
+struct DecisionLimits {
+    double satisfactory_from = 0.95;
+    double unsatisfactory_to = 0.05;
+    std::string reason; ///< why they are not the usual ones
+
+    bool operator==(const DecisionLimits&) const = default;
+};
+
+/// Upkeep that no walkdown shows, done on the day of the stamp: the weekly look at the lamps.
+struct UpkeepDone {
+    std::string upkeep; ///< id of the catalogue's upkeep
+    std::string remark;
+
+    bool operator==(const UpkeepDone&) const = default;
+};
+
+/// What the vessel's passenger ship safety certificate says.
+struct CertificateSeen {
+    CalendarDate valid_until{};
+
+    bool operator==(const CertificateSeen&) const = default;
+};
+
 /// Nothing but "the superseded fact was a slip": take back a mark, clear an answer.
 struct TakenBack {
     std::string reason;
@@ -208,14 +262,16 @@ struct TakenBack {
 
 using FactBody = std::variant<PersonJoined, WalkdownBegun, WalkdownEnded, Observation, PlateRead,
                               MeasuredValue, RunStarted, Mark, RunEnded, CautionAnswered, Note,
-                              Photograph, Deficiency, CouldNotTest, Judgement, TakenBack>;
+                              Photograph, Deficiency, CouldNotTest, Judgement, TakenBack,
+                              ThumbDrill, DecisionLimits, UpkeepDone, CertificateSeen>;
 
 /// The word by which each kind of fact is written, by the index of its alternative in FactBody.
 inline constexpr std::array<std::string_view, std::variant_size_v<FactBody>> factKindWords{
     "person-joined", "walkdown-begun",   "walkdown-ended", "observation",
     "plate-read",    "measured-value",   "run-started",    "mark",
     "run-ended",     "caution-answered", "note",           "photograph",
-    "deficiency",    "could-not-test",   "judgement",      "taken-back"};
+    "deficiency",    "could-not-test",   "judgement",      "taken-back",
+    "thumb-drill",   "decision-limits",  "upkeep-done",    "certificate-seen"};
 
 struct Fact {
     Stamp stamp;

@@ -27,6 +27,8 @@ enum class MarkKind {
     Touched,
     Stopped
 };
+/// What a thumb answers to: a sound; a leaf that starts unannounced; a leaf seen to arrive.
+enum class Cue { AlarmHeard, LeafStarts, LeafStops };
 enum class InputDevice { Mouse, Touch, Key, Hand };
 /// Stopped: somebody called stop; it is never a measurement.
 enum class RunOutcome { Complete, Spoiled, Stopped };
@@ -59,6 +61,9 @@ inline constexpr std::array<Word<MarkKind>, 9> markKindWords{
      {MarkKind::SecondLeafHome, "second-home"},
      {MarkKind::Touched, "touched"},
      {MarkKind::Stopped, "stopped"}}};
+inline constexpr std::array<Word<Cue>, 3> cueWords{{{Cue::AlarmHeard, "alarm-heard"},
+                                                    {Cue::LeafStarts, "leaf-starts"},
+                                                    {Cue::LeafStops, "leaf-stops"}}};
 inline constexpr std::array<Word<InputDevice>, 4> inputDeviceWords{{{InputDevice::Mouse, "mouse"},
                                                                     {InputDevice::Touch, "touch"},
                                                                     {InputDevice::Key, "key"},
@@ -89,6 +94,9 @@ constexpr std::string_view word(Release value) {
 constexpr std::string_view word(MarkKind value) {
     return wordIn<MarkKind>(markKindWords, value);
 }
+constexpr std::string_view word(Cue value) {
+    return wordIn<Cue>(cueWords, value);
+}
 constexpr std::string_view word(InputDevice value) {
     return wordIn<InputDevice>(inputDeviceWords, value);
 }
@@ -115,6 +123,9 @@ constexpr std::optional<Release> releaseFrom(std::string_view text) {
 }
 constexpr std::optional<MarkKind> markKindFrom(std::string_view text) {
     return valueIn<MarkKind>(markKindWords, text);
+}
+constexpr std::optional<Cue> cueFrom(std::string_view text) {
+    return valueIn<Cue>(cueWords, text);
 }
 constexpr std::optional<InputDevice> inputDeviceFrom(std::string_view text) {
     return valueIn<InputDevice>(inputDeviceWords, text);

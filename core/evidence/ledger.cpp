@@ -43,8 +43,14 @@ struct Sorter {
     void operator()(const Photograph& body) const { into.photographs.push_back({stamp, body}); }
     void operator()(const Deficiency& body) const { into.deficiencies.push_back({stamp, body}); }
     void operator()(const RunStarted& body) const {
-        into.runs.push_back({stamp.id, body.kind, body.release, body.release_group.value_or(""),
-                             body.heel_deg, stamp.when, {}, {}});
+        into.runs.push_back({stamp.id,
+                             body.kind,
+                             body.release,
+                             body.release_group.value_or(""),
+                             body.heel_deg,
+                             stamp.when,
+                             {},
+                             {}});
     }
     template <class Other>
     void operator()(const Other&) const {}
@@ -70,6 +76,15 @@ void Ledger::add(Fact fact) {
                 end = std::max(end, id);
             } else if constexpr (std::is_same_v<Body, Mark> || std::is_same_v<Body, RunEnded>)
                 m_by_run[body.run].insert(id);
+            else if constexpr (std::is_same_v<Body, ThumbDrill>)
+                m_drills[{fact.stamp.person, fact.stamp.device}].emplace(
+                    id, std::make_shared<const ThumbDrill>(body));
+            else if constexpr (std::is_same_v<Body, DecisionLimits>)
+                m_limits.emplace(id, body);
+            else if constexpr (std::is_same_v<Body, UpkeepDone>)
+                m_upkeep[body.upkeep].insert(id);
+            else if constexpr (std::is_same_v<Body, CertificateSeen>)
+                m_certificates.insert(id);
             else if constexpr (!std::is_same_v<Body, TakenBack>)
                 m_by_door[{body.walkdown, body.door}].insert(id);
         },
@@ -107,6 +122,7 @@ std::vector<Walkdown> Ledger::walkdowns() const {
 DoorEvidence Ledger::evidenceOf(std::string_view walkdown, std::string_view door) const {
     DoorEvidence evidence;
     evidence.door = door;
+    evidence.limits = limitsFor(std::string(walkdown));
     const auto ids = m_by_door.find({std::string(walkdown), std::string(door)});
     if (ids == m_by_door.end())
         return evidence;
@@ -117,6 +133,8 @@ DoorEvidence Ledger::evidenceOf(std::string_view walkdown, std::string_view door
         std::visit(Sorter{fact.stamp, evidence}, fact.body);
     }
     for (RunRecord& run : evidence.runs) {
+        const Stamp& stamp = m_facts.at(run.id).stamp;
+        run.drill = drillOf(stamp.person, stamp.device, run.id);
         const auto parts = m_by_run.find(run.id);
         if (parts == m_by_run.end())
             continue;
@@ -131,6 +149,57 @@ DoorEvidence Ledger::evidenceOf(std::string_view walkdown, std::string_view door
         }
     }
     return evidence;
+}
+
+std::shared_ptr<const ThumbDrill>
+Ledger::drillOf(const std::string& person, const std::string& device, const FactId& before) const {
+    const auto drills = m_drills.find({person, device});
+    if (drills == m_drills.end())
+        return nullptr;
+    std::shared_ptr<const ThumbDrill> newest;
+    for (const auto& [id, drill] : drills->second)
+        if (!m_superseded.contains(id) && (before.empty() || id < before))
+            newest = drill;
+    return newest;
+}
+
+std::optional<Moment> Ledger::drillTime(const std::string& person,
+                                        const std::string& device) const {
+    std::optional<Moment> when;
+    const auto drills = m_drills.find({person, device});
+    if (drills != m_drills.end())
+        for (const auto& [id, drill] : drills->second)
+            if (!m_superseded.contains(id))
+                when = m_facts.at(id).stamp.when;
+    return when;
+}
+
+DecisionLimits Ledger::limitsFor(const std::string& walkdown) const {
+    const auto end = m_walkdown_ends.find(walkdown);
+    const bool ended = end != m_walkdown_ends.end() && !m_superseded.contains(end->second);
+    DecisionLimits limits;
+    for (const auto& [id, set] : m_limits)
+        if (!m_superseded.contains(id) && (!ended || id < end->second))
+            limits = set;
+    return limits;
+}
+
+const Fact* Ledger::newestOf(const std::set<FactId>& ids) const {
+    const auto found = std::find_if(
+        ids.rbegin(), ids.rend(), [this](const FactId& id) { return !m_superseded.contains(id); });
+    return found == ids.rend() ? nullptr : &m_facts.at(*found);
+}
+
+std::optional<Moment> Ledger::upkeepDone(const std::string& upkeep) const {
+    const auto done = m_upkeep.find(upkeep);
+    const Fact* newest = done == m_upkeep.end() ? nullptr : newestOf(done->second);
+    return newest ? std::optional(newest->stamp.when) : std::nullopt;
+}
+
+std::optional<CalendarDate> Ledger::certificateUntil() const {
+    const Fact* newest = newestOf(m_certificates);
+    return newest ? std::optional(std::get<CertificateSeen>(newest->body).valid_until)
+                  : std::nullopt;
 }
 
 std::optional<FactId> Ledger::endOf(const FactId& run) const {

@@ -40,6 +40,18 @@ public:
     DoorEvidence evidenceOf(std::string_view walkdown, std::string_view door) const;
     /// Numbers of the doors this walkdown recorded anything about.
     std::vector<std::string> doorsTouched(std::string_view walkdown) const;
+    /// The newest drill of this person on this device recorded before the fact `before`; null where
+    /// there is none. An empty `before` is now.
+    std::shared_ptr<const ThumbDrill> drillOf(const std::string& person, const std::string& device,
+                                              const FactId& before = {}) const;
+    /// When that drill was done; nothing where there is none.
+    std::optional<Moment> drillTime(const std::string& person, const std::string& device) const;
+    /// What figures of this walkdown are judged by: the newest limits set before it ended.
+    DecisionLimits limitsFor(const std::string& walkdown) const;
+    /// When this upkeep was last recorded as done by itself; walkdowns are not looked at.
+    std::optional<Moment> upkeepDone(const std::string& upkeep) const;
+    /// The last day of the certificate seen last.
+    std::optional<CalendarDate> certificateUntil() const;
     /// The fact that ends this run now; nothing while it is open.
     std::optional<FactId> endOf(const FactId& run) const;
     bool isSuperseded(const FactId& id) const { return m_superseded.contains(id); }
@@ -47,7 +59,9 @@ public:
     std::size_t size() const { return m_facts.size(); }
 
 private:
-    using Key = std::pair<std::string, std::string>; // walkdown, door
+    const Fact* newestOf(const std::set<FactId>& ids) const;
+
+    using Key = std::pair<std::string, std::string>; // walkdown, door unless said otherwise
     std::map<FactId, Fact> m_facts;
     std::set<FactId> m_superseded;
     std::map<Key, std::set<FactId>> m_by_door;
@@ -55,6 +69,10 @@ private:
     std::set<FactId> m_walkdowns;
     std::map<FactId, FactId> m_walkdown_ends; // walkdown -> end
     std::vector<Person> m_people;
+    std::map<Key, std::map<FactId, std::shared_ptr<const ThumbDrill>>> m_drills; // person, device
+    std::map<FactId, DecisionLimits> m_limits;
+    std::map<std::string, std::set<FactId>> m_upkeep; // by id of the upkeep
+    std::set<FactId> m_certificates;
 };
 
 } // namespace latchround

@@ -106,4 +106,11 @@ std::optional<Moment> momentFrom(std::string_view text) {
     return Moment{utc.count(), *offset};
 }
 
+CalendarDate shipsDay(const Moment& moment) {
+    const std::chrono::sys_time<std::chrono::milliseconds> ship(
+        std::chrono::milliseconds(moment.utc_ms) +
+        std::chrono::minutes(moment.ship_offset_minutes));
+    return std::chrono::floor<std::chrono::days>(ship);
+}
+
 } // namespace latchround

@@ -12,6 +12,9 @@ namespace latchround {
 /// Ship's time with three decimals and the offset as ±hh:mm, never Z. For years 0000 to 9999.
 std::string rfc3339Text(const Moment& moment);
 
+/// The day of the moment by ship's time.
+CalendarDate shipsDay(const Moment& moment);
+
 /// Any RFC 3339 date-time that a Moment can hold: Z or an offset of -12:00 to +14:00, whole seconds
 /// or a fraction. Refused: a day or time that does not exist, a leap second (UTC milliseconds have
 /// no place for it), a fraction finer than a millisecond.

@@ -17,26 +17,26 @@ RowCheck untested(ReasonKind kind) {
     return {Verdict::Untested, {kind, {}, 0, 0}, {}, {}, false};
 }
 
-RowCheck figure(const Reading& reading, Verdict verdict, ReasonKind kind, int runs) {
-    return {verdict, {kind, {}, runs, 0}, reading.value, reading.u(), false};
-}
-
 double probability(const Requirement& row, const Reading& reading) {
-    return conformanceProbability(reading.value, reading.u(), row.low, row.high);
+    return conformanceProbability(reading, row.low, row.high);
 }
 
-RowCheck against(const Requirement& row, const Reading& reading, int runs) {
-    switch (conformityOf(probability(row, reading))) {
+RowCheck against(const Requirement& row, const Reading& reading, int runs,
+                 const DecisionLimits& limits) {
+    const double inside = probability(row, reading);
+    const auto figure = [&](Verdict verdict, ReasonKind kind) {
+        return RowCheck{verdict, {kind, {}, runs, 0}, reading, inside, false};
+    };
+    switch (conformityOf(inside, limits)) {
     case Conformity::Inside:
-        return figure(reading, Verdict::Satisfactory, ReasonKind::InsideLimits, runs);
+        return figure(Verdict::Satisfactory, ReasonKind::InsideLimits);
     case Conformity::Outside:
-        return figure(reading, Verdict::Unsatisfactory, ReasonKind::OutsideLimits, runs);
+        return figure(Verdict::Unsatisfactory, ReasonKind::OutsideLimits);
     case Conformity::TooClose:
         break;
     }
-    return runs >= runs_before_judgement
-               ? figure(reading, Verdict::Judge, ReasonKind::StillCloseAfterThree, runs)
-               : figure(reading, Verdict::TimeAgain, ReasonKind::TooCloseToLimit, runs);
+    return runs >= runs_before_judgement ? figure(Verdict::Judge, ReasonKind::StillCloseAfterThree)
+                                         : figure(Verdict::TimeAgain, ReasonKind::TooCloseToLimit);
 }
 
 struct Measured {
@@ -46,7 +46,7 @@ struct Measured {
 };
 
 std::optional<Reading> readingOf(const Requirement& row, const Door& door, const RunRecord& run) {
-    const ThumbError thumb;
+    const Thumb thumb = Thumb::of(run.drill.get());
     switch (row.source) {
     case Source::ClosingTime:
         return closingTime(run, door.kind, thumb);
@@ -74,27 +74,27 @@ Measured measure(const Requirement& row, const Door& door, const DoorEvidence& e
         result.readings.push_back(*reading);
         result.heel_deg = std::max(result.heel_deg, std::abs(run->heel_deg));
         if (row.source == Source::ClosingRate)
-            for (const Reading& half : halfRates(*run, door, ThumbError{}))
+            for (const Reading& half : halfRates(*run, door, Thumb::of(run->drill.get())))
                 result.halves.push_back(half);
     }
     return result;
 }
 
-RowCheck band(const Requirement& row, const Measured& measured) {
+RowCheck band(const Requirement& row, const Measured& measured, const DecisionLimits& limits) {
     const Together all = together(measured.readings);
     if (!all.agree) {
         const Reading worst =
             *std::ranges::min_element(measured.readings, {}, [&](const Reading& reading) {
                 return probability(row, reading);
             });
-        RowCheck check = against(row, worst, all.count);
+        RowCheck check = against(row, worst, all.count, limits);
         if (check.verdict == Verdict::Satisfactory || check.verdict == Verdict::Unsatisfactory)
             check.reason.kind = ReasonKind::RunsDisagree;
         return check;
     }
-    RowCheck check = against(row, all.mean, all.count);
+    RowCheck check = against(row, all.mean, all.count, limits);
     const bool uneven = std::ranges::any_of(measured.halves, [&](const Reading& half) {
-        return conformityOf(probability(row, half)) == Conformity::Outside;
+        return conformityOf(probability(row, half), limits) == Conformity::Outside;
     });
     if (check.verdict == Verdict::Satisfactory && uneven) {
         check.verdict = Verdict::Judge;
@@ -106,26 +106,31 @@ RowCheck band(const Requirement& row, const Measured& measured) {
 /// The order of two events is seen, not worked out: an alarm marked off after the door was marked
 /// shut has held. One marked off before fails only where the difference is more than the thumb can
 /// explain.
-RowCheck order(const Requirement& row, const Measured& measured) {
+RowCheck order(const Requirement& row, const Measured& measured, const DecisionLimits& limits) {
     const Reading worst = std::ranges::min(measured.readings, {}, &Reading::value);
     const int runs = static_cast<int>(measured.readings.size());
-    if (worst.value > *row.low)
-        return figure(worst, Verdict::Satisfactory, ReasonKind::EventsInOrder, runs);
-    RowCheck check = against(row, worst, runs);
-    if (check.verdict == Verdict::Unsatisfactory)
+    RowCheck check = against(row, worst, runs, limits);
+    if (worst.value > *row.low) {
+        check.verdict = Verdict::Satisfactory;
+        check.reason.kind = ReasonKind::EventsInOrder;
+    } else if (check.verdict == Verdict::Unsatisfactory)
         check.reason.kind = ReasonKind::EventsOutOfOrder;
     return check;
 }
 
-RowCheck decided(const Requirement& row, const Measured& measured) {
-    return row.check == CheckKind::Order ? order(row, measured) : band(row, measured);
+RowCheck decided(const Requirement& row, const Measured& measured, const DecisionLimits& limits) {
+    return row.check == CheckKind::Order ? order(row, measured, limits)
+                                         : band(row, measured, limits);
 }
 
 RowCheck gauge(const Requirement& row, const DoorEvidence& evidence) {
     const auto found = evidence.measured.find(row.id);
     if (found == evidence.measured.end())
         return untested(ReasonKind::NotYetTested);
-    return against(row, {found->second.body.value, gaugeUncertainty(row.unit), 0}, 1);
+    const Reading reading{
+        found->second.body.value,
+        {{Influence::Resolution, rectangular(gaugeStep(row.unit) / 2), 1, known_exactly, true}}};
+    return against(row, reading, 1, evidence.limits);
 }
 
 RowCheck nothingMeasured(const Requirement& row, const Door& door, const DoorEvidence& evidence) {
@@ -140,13 +145,8 @@ RowCheck nothingMeasured(const Requirement& row, const Door& door, const DoorEvi
 
 } // namespace
 
-double gaugeUncertainty(std::string_view unit) {
-    const double step = unit == "mm"   ? 1.0
-                        : unit == "m"  ? 0.01
-                        : unit == "m2" ? 0.0005
-                        : unit == "N"  ? 1.0
-                                       : 0.0;
-    return step / 2 / std::sqrt(3.0);
+double gaugeStep(std::string_view unit) {
+    return unit == "mm" || unit == "N" ? 1.0 : unit == "m" ? 0.01 : unit == "m2" ? 0.0005 : 0.0;
 }
 
 RowCheck checkFigure(const Requirement& requirement, const Door& door,
@@ -155,11 +155,11 @@ RowCheck checkFigure(const Requirement& requirement, const Door& door,
         return gauge(requirement, evidence);
     const Measured upright = measure(requirement, door, evidence, true);
     if (!upright.readings.empty())
-        return decided(requirement, upright);
+        return decided(requirement, upright, evidence.limits);
     const Measured heeled = measure(requirement, door, evidence, false);
     if (heeled.readings.empty())
         return nothingMeasured(requirement, door, evidence);
-    RowCheck check = decided(requirement, heeled);
+    RowCheck check = decided(requirement, heeled, evidence.limits);
     check.indicative = true;
     check.reason = {ReasonKind::ShipNotUpright, {}, check.reason.runs, heeled.heel_deg};
     return check;

@@ -11,8 +11,8 @@ namespace latchround {
 RowCheck checkFigure(const Requirement& requirement, const Door& door,
                      const DoorEvidence& evidence);
 
-/// Standard uncertainty of a gauge reading in this unit: the step a rule is read to, rectangular. 1
-/// mm steps for "mm", 10 mm for "m", 5 cm2 for "m2", 1 N for "N" (our choice, no source).
-double gaugeUncertainty(std::string_view unit);
+/// The step a gauge is read to in this unit: 1 mm for "mm", 10 mm for "m", 5 cm2 for "m2", 1 N for
+/// "N" (our choice, no source); 0 for others.
+double gaugeStep(std::string_view unit);
 
 } // namespace latchround

@@ -60,8 +60,8 @@ RowGrade gradeRow(const Requirement& base, const Asking& asking, const DoorEvide
     applyJudgement(check, row, evidence);
     applyCouldNotTest(check, row, evidence);
     grade.underlying = check.verdict;
-    grade.value = check.value;
-    grade.u = check.u;
+    grade.figure = std::move(check.figure);
+    grade.inside = check.inside;
     grade.reason = std::move(check.reason);
     const bool advice_row = asked == Asked::Advice || row.status == Status::Advice;
     grade.indicative = check.indicative && !advice_row;

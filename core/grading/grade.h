@@ -10,6 +10,7 @@
 #include "core/grading/door_class.h"
 #include "core/grading/reason.h"
 #include "core/grading/verdict.h"
+#include "core/measure/reading.h"
 #include "core/requirement/catalogue.h"
 #include "core/vessel/arrangement.h"
 
@@ -21,10 +22,10 @@ struct RowGrade {
     const Requirement* requirement = nullptr;
     Verdict verdict = Verdict::Untested;
     Verdict underlying =
-        Verdict::Untested;       ///< what it would be if an advice row were asked; else the verdict
-    std::optional<double> value; ///< in the requirement's unit
-    std::optional<double> u;     ///< standard uncertainty of value, same unit
-    Reason reason;               ///< why this verdict
+        Verdict::Untested; ///< what it would be if an advice row were asked; else the verdict
+    std::optional<Reading> figure; ///< in the requirement's unit, with its budget
+    std::optional<double> inside;  ///< probability, 0 to 1, that it lies inside the limits
+    Reason reason;                 ///< why this verdict
     bool indicative =
         false; ///< the evidence only indicates (heel): the door still counts as untested here
 };

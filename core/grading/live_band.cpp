@@ -13,10 +13,17 @@ bool speaksOf(const Requirement& row, MarkKind since) {
            (row.source == Source::ClosingTime || row.source == Source::ClosingRate);
 }
 
+/// U of a time from this mark to the one that follows, near 0 s: clock rate adds nothing to see.
+double expandedEdge(MarkKind since, const Thumb& thumb) {
+    const MarkKind until = since == MarkKind::AlarmOn ? MarkKind::LeafMoves : MarkKind::Shut;
+    return expanded(timed(Interval{}, since, until, thumb));
+}
+
 } // namespace
 
 std::optional<LiveBand> liveBand(const Catalogue& catalogue, const Particulars& vessel,
-                                 const Door& door, Stand stand, MarkKind since) {
+                                 const Door& door, Stand stand, MarkKind since,
+                                 const Thumb& thumb) {
     for (const Requirement& base : catalogue.rows) {
         if (!speaksOf(base, since))
             continue;
@@ -24,7 +31,7 @@ std::optional<LiveBand> liveBand(const Catalogue& catalogue, const Particulars& 
         const Asked asked = howAsked(row, vessel, door, stand);
         if (asked == Asked::No)
             continue;
-        LiveBand band{&row, row.low, row.high, 2 * timed(Interval{}, ThumbError{}).u(),
+        LiveBand band{&row, row.low, row.high, expandedEdge(since, thumb),
                       asked == Asked::Advice || row.status == Status::Advice};
         if (row.source == Source::ClosingRate) {
             if (!(door.opening_m > 0))

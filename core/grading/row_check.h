@@ -8,6 +8,7 @@
 #include "core/grading/door_class.h"
 #include "core/grading/reason.h"
 #include "core/grading/verdict.h"
+#include "core/measure/reading.h"
 #include "core/requirement/requirement.h"
 #include "core/vessel/arrangement.h"
 
@@ -20,8 +21,8 @@ inline constexpr double upright_within_deg = 1.0;
 struct RowCheck {
     Verdict verdict = Verdict::Untested;
     Reason reason;
-    std::optional<double> value;
-    std::optional<double> u;
+    std::optional<Reading> figure; ///< measured or timed, with its uncertainty
+    std::optional<double> inside;  ///< probability that it lies inside the limits
     bool indicative = false;
 };
 

@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "core/measure/interval.h"
+#include "core/measure/spread.h"
 
 namespace latchround {
 
@@ -16,38 +17,75 @@ MarkKind homeMark(DoorKind kind) {
     return kind == DoorKind::DoubleLeaf ? MarkKind::SecondLeafHome : MarkKind::Shut;
 }
 
+Reading openingOf(const Door& door) {
+    return {door.opening_m, {{Influence::Opening, opening_u_m, 1, known_exactly, false}}};
+}
+
+std::optional<Reading> rateOf(const Reading& length_m, const Reading& time_s) {
+    return time_s.value > 0 ? std::optional(quotient(length_m, time_s)) : std::nullopt;
+}
+
+/// One part of every reading, as a part of their mean: the widest and least well known stands for
+/// what they have in common.
+Component meanComponent(const std::vector<Reading>& readings, const Component& like) {
+    double squares = 0;
+    Component widest = like;
+    for (const Reading& reading : readings)
+        for (const Component& component : reading.budget) {
+            if (component.part != like.part)
+                continue;
+            squares += component.u() * component.u();
+            const double known = std::min(widest.degrees_of_freedom, component.degrees_of_freedom);
+            if (component.u() > widest.u())
+                widest = component;
+            widest.degrees_of_freedom = known;
+        }
+    if (widest.falls_with_runs && widest.input_u > 0)
+        widest.sensitivity =
+            std::sqrt(squares) / static_cast<double>(readings.size()) / widest.input_u;
+    return widest;
+}
+
+Reading meanReading(const std::vector<Reading>& readings, double mean) {
+    Reading result{mean, {}};
+    for (const Reading& reading : readings)
+        for (const Component& component : reading.budget)
+            if (std::ranges::find(result.budget, component.part, &Component::part) ==
+                result.budget.end())
+                result.budget.push_back(meanComponent(readings, component));
+    return result;
+}
+
+/// Half the width that covers one reading's random error as k = 2 does.
+double randomSpan(const Reading& reading) {
+    Budget random;
+    for (const Component& component : reading.budget)
+        if (component.falls_with_runs)
+            random.push_back(component);
+    return coverageFactor(effectiveDegreesOfFreedom(random), level_of_k2) *
+           combinedUncertainty(random);
+}
+
 std::optional<Reading> timedBetween(const RunRecord& run, MarkKind from, MarkKind to,
-                                    const ThumbError& thumb) {
+                                    const Thumb& thumb) {
     const auto interval = intervalBetween(run, from, to);
-    return interval ? std::optional(timed(*interval, thumb)) : std::nullopt;
+    return interval ? std::optional(timed(*interval, from, to, thumb)) : std::nullopt;
 }
 
 } // namespace
 
-std::optional<Reading> closingTime(const RunRecord& run, DoorKind kind, const ThumbError& thumb) {
+std::optional<Reading> closingTime(const RunRecord& run, DoorKind kind, const Thumb& thumb) {
     return timedBetween(run, MarkKind::LeafMoves, homeMark(kind), thumb);
 }
 
-std::optional<Reading> rateOf(const Reading& length_m, const Reading& time_s) {
-    if (!(time_s.value > 0))
-        return std::nullopt;
-    const double rate = length_m.value / time_s.value;
-    const auto part = [&](double u_length, double u_time) {
-        return std::hypot(u_length / time_s.value, rate * u_time / time_s.value);
-    };
-    return Reading{rate, part(length_m.u_random, time_s.u_random),
-                   part(length_m.u_common, time_s.u_common)};
-}
-
-std::optional<Reading> closingRate(const RunRecord& run, const Door& door,
-                                   const ThumbError& thumb) {
+std::optional<Reading> closingRate(const RunRecord& run, const Door& door, const Thumb& thumb) {
     const auto time = closingTime(run, door.kind, thumb);
     if (!time || !(door.opening_m > 0))
         return std::nullopt;
-    return rateOf({door.opening_m, 0, opening_u_m}, *time);
+    return rateOf(openingOf(door), *time);
 }
 
-std::vector<Reading> halfRates(const RunRecord& run, const Door& door, const ThumbError& thumb) {
+std::vector<Reading> halfRates(const RunRecord& run, const Door& door, const Thumb& thumb) {
     std::vector<Reading> halves;
     const auto first = timedBetween(run, MarkKind::LeafMoves, MarkKind::HalfWay, thumb);
     const auto second = timedBetween(run, MarkKind::HalfWay, homeMark(door.kind), thumb);
@@ -55,19 +93,19 @@ std::vector<Reading> halfRates(const RunRecord& run, const Door& door, const Thu
         return halves;
     // Where the half-way point is judged by eye, so its place is uncertain by some 5 % of the
     // opening (our choice, no source).
-    const Reading half{door.opening_m / 2, door.opening_m * 0.05, opening_u_m};
+    Reading half{door.opening_m / 2, openingOf(door).budget};
+    half.budget.push_back({Influence::HalfWay, door.opening_m * 0.05, 1, known_exactly, true});
     for (const Reading& time : {*first, *second})
         if (const auto rate = rateOf(half, time))
             halves.push_back(*rate);
     return halves;
 }
 
-std::optional<Reading> alarmLead(const RunRecord& run, const ThumbError& thumb) {
+std::optional<Reading> alarmLead(const RunRecord& run, const Thumb& thumb) {
     return timedBetween(run, MarkKind::AlarmOn, MarkKind::LeafMoves, thumb);
 }
 
-std::optional<Reading> alarmAfterShut(const RunRecord& run, DoorKind kind,
-                                      const ThumbError& thumb) {
+std::optional<Reading> alarmAfterShut(const RunRecord& run, DoorKind kind, const Thumb& thumb) {
     return timedBetween(run, homeMark(kind), MarkKind::AlarmOff, thumb);
 }
 
@@ -76,20 +114,16 @@ Together together(const std::vector<Reading>& readings) {
     result.count = static_cast<int>(readings.size());
     if (readings.empty())
         return result;
-    double sum = 0;
-    double squares = 0;
-    double widest = 0;
+    std::vector<double> values;
+    const Reading* widest = &readings.front();
     for (const Reading& reading : readings) {
-        sum += reading.value;
-        squares += reading.u_random * reading.u_random;
-        widest = std::max(widest, reading.u_random);
-        result.mean.u_common = std::max(result.mean.u_common, reading.u_common);
+        values.push_back(reading.value);
+        if (reading.uRandom() > widest->uRandom())
+            widest = &reading;
     }
-    const double n = static_cast<double>(readings.size());
-    result.mean.value = sum / n;
-    result.mean.u_random = std::sqrt(squares) / n;
-    const auto [lowest, highest] = std::ranges::minmax(readings, {}, &Reading::value);
-    result.agree = highest.value - lowest.value <= 2 * std::numbers::sqrt2 * widest;
+    result.mean = meanReading(readings, meanOf(values));
+    const auto [lowest, highest] = std::ranges::minmax(values);
+    result.agree = highest - lowest <= std::numbers::sqrt2 * randomSpan(*widest);
     return result;
 }
 

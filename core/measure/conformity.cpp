@@ -1,33 +1,50 @@
 #include "core/measure/conformity.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include <boost/math/distributions/normal.hpp>
+#include <boost/math/distributions/students_t.hpp>
 
 namespace latchround {
 
 namespace {
 
 /// Probability that the true value is at or below the limit.
-double belowLimit(double value, double u, double limit) {
+double belowLimit(double value, double u, double limit, double degrees_of_freedom) {
     if (!(u > 0))
         return value < limit ? 1.0 : (value > limit ? 0.0 : 0.5);
-    return boost::math::cdf(boost::math::normal_distribution<double>(), (limit - value) / u);
+    const double distance = (limit - value) / u;
+    if (!std::isfinite(degrees_of_freedom))
+        return boost::math::cdf(boost::math::normal_distribution<double>(), distance);
+    const double whole = std::max(1.0, std::floor(degrees_of_freedom));
+    return boost::math::cdf(boost::math::students_t_distribution<double>(whole), distance);
 }
 
 } // namespace
 
 double conformanceProbability(double value, double u, std::optional<double> low,
-                              std::optional<double> high) {
-    const double under = high ? belowLimit(value, u, *high) : 1.0;
-    const double beneath = low ? belowLimit(value, u, *low) : 0.0;
+                              std::optional<double> high, double degrees_of_freedom) {
+    const double under = high ? belowLimit(value, u, *high, degrees_of_freedom) : 1.0;
+    const double beneath = low ? belowLimit(value, u, *low, degrees_of_freedom) : 0.0;
     return std::max(0.0, under - beneath);
 }
 
-Conformity conformityOf(double probability) {
-    if (probability >= inside_from)
+double conformanceProbability(const Reading& reading, std::optional<double> low,
+                              std::optional<double> high) {
+    return conformanceProbability(reading.value, reading.u(), low, high,
+                                  reading.degreesOfFreedom());
+}
+
+bool areUsable(const DecisionLimits& limits) {
+    return limits.satisfactory_from > 0.5 && limits.satisfactory_from < 1 &&
+           limits.unsatisfactory_to > 0 && limits.unsatisfactory_to < 0.5;
+}
+
+Conformity conformityOf(double probability, const DecisionLimits& limits) {
+    if (probability >= limits.satisfactory_from)
         return Conformity::Inside;
-    return probability <= outside_to ? Conformity::Outside : Conformity::TooClose;
+    return probability <= limits.unsatisfactory_to ? Conformity::Outside : Conformity::TooClose;
 }
 
 } // namespace latchround

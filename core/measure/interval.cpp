@@ -24,6 +24,14 @@ double eventSeconds(const Mark& from, const Mark& to) {
     return static_cast<double>(static_cast<std::int32_t>(*to.event_ms - *from.event_ms)) / 1e3;
 }
 
+/// Tenths where nothing finer was typed, else hundredths; what a key took is as fine as a key is.
+double typedStep(const Mark& mark) {
+    constexpr std::int64_t tenth_ns = 100'000'000;
+    const bool tenths =
+        mark.by_hand_ns && *mark.by_hand_ns != 0 && *mark.by_hand_ns % tenth_ns == 0;
+    return tenths ? 0.1 : keyed_step_s;
+}
+
 double handlerSeconds(const Mark& from, const Mark& to) {
     return static_cast<double>(*to.steady_ns - *from.steady_ns) / 1e9;
 }
@@ -34,13 +42,13 @@ std::optional<Interval> intervalBetween(const Mark& from, const Mark& to) {
     const bool events = haveEventTimes(from, to);
     const bool handlers = from.steady_ns && to.steady_ns;
     if (events) {
-        Interval interval{eventSeconds(from, to), IntervalClock::InputEvent, {}};
+        Interval interval{eventSeconds(from, to), IntervalClock::InputEvent, {}, keyed_step_s};
         if (handlers)
             interval.disagreement_s = interval.seconds - handlerSeconds(from, to);
         return interval;
     }
     if (handlers)
-        return Interval{handlerSeconds(from, to), IntervalClock::Handler, {}};
+        return Interval{handlerSeconds(from, to), IntervalClock::Handler, {}, keyed_step_s};
     return std::nullopt;
 }
 
@@ -63,11 +71,33 @@ std::optional<Interval> intervalBetween(const RunRecord& run, MarkKind from, Mar
     const auto end_s = sinceFirst(*end);
     if (!start_s || !end_s)
         return std::nullopt;
-    return Interval{*end_s - *start_s, IntervalClock::TypedIn, {}};
+    return Interval{*end_s - *start_s,
+                    IntervalClock::TypedIn,
+                    {},
+                    std::max(typedStep(*start), typedStep(*end))};
 }
 
-Reading timed(const Interval& interval, const ThumbError& thumb) {
-    return {interval.seconds, thumb.spread_s, thumb.bias_half_width_s / std::sqrt(3.0)};
+Cue cueOf(MarkKind kind) {
+    switch (kind) {
+    case MarkKind::AlarmOn:
+    case MarkKind::AlarmOff:
+        return Cue::AlarmHeard;
+    case MarkKind::LeafMoves:
+        return Cue::LeafStarts;
+    default:
+        return Cue::LeafStops;
+    }
+}
+
+Reading timed(const Interval& interval, MarkKind from, MarkKind to, const Thumb& thumb) {
+    const Cue start = cueOf(from);
+    const Cue end = cueOf(to);
+    Reading reading{interval.seconds + thumb.correction(start, end), thumb.budget(start, end)};
+    reading.budget.push_back(
+        {Influence::Resolution, rectangular(interval.step_s / 2), 1, known_exactly, true});
+    reading.budget.push_back({Influence::ClockRate, rectangular(clock_rate_tolerance),
+                              interval.seconds, known_exactly, false});
+    return reading;
 }
 
 } // namespace latchround

@@ -7,8 +7,13 @@
 
 #include "core/evidence/door_evidence.h"
 #include "core/measure/reading.h"
+#include "core/measure/thumb.h"
 
 namespace latchround {
+
+/// Last digit of a time taken by key or touch, seconds (a touch screen reports about every 10 ms;
+/// common practice, no source).
+inline constexpr double keyed_step_s = 0.01;
 
 enum class IntervalClock { InputEvent, Handler, TypedIn };
 
@@ -16,6 +21,7 @@ struct Interval {
     double seconds = 0; ///< negative where `to` came before `from`
     IntervalClock clock = IntervalClock::InputEvent;
     std::optional<double> disagreement_s; ///< event minus handler interval, where both are known
+    double step_s = keyed_step_s;         ///< last digit of the reading
 };
 
 /// Between two marks of the same run; the 32-bit event time may have wrapped once between them
@@ -25,7 +31,16 @@ std::optional<Interval> intervalBetween(const Mark& from, const Mark& to);
 /// Between the first mark of one kind and the first of another; nothing where either is missing.
 std::optional<Interval> intervalBetween(const RunRecord& run, MarkKind from, MarkKind to);
 
-/// The interval as a reading with the thumb's uncertainty (bias rectangular: half-width / sqrt 3).
-Reading timed(const Interval& interval, const ThumbError& thumb);
+/// What the thumb answers to when it marks this event.
+Cue cueOf(MarkKind kind);
+
+/// A field watch keeps time to 0.02 % of the interval (NIST SOP 24, NISTIR 8250 (2019)); taken as
+/// rectangular.
+inline constexpr double clock_rate_tolerance = 2e-4;
+
+/// The interval between these events as a reading: corrected by the person's own bias where it is
+/// known, with spread, bias, resolution and clock rate. A typed-in time counts by the last digit
+/// that was typed.
+Reading timed(const Interval& interval, MarkKind from, MarkKind to, const Thumb& thumb);
 
 } // namespace latchround

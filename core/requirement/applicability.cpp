@@ -134,6 +134,13 @@ Fit fit(const DoorCondition& condition, const Door& door, Stand stand, bool spea
 
 } // namespace
 
+bool meetsOneOf(const std::vector<DoorCondition>& conditions, const Door& door, Stand stand) {
+    return conditions.empty() ||
+           std::ranges::any_of(conditions, [&](const DoorCondition& condition) {
+               return fit(condition, door, stand, false).holds;
+           });
+}
+
 bool isListed(const Door& door, Place place) {
     const bool place_listed =
         place == Place::ZoneBulkhead || place == Place::Galley || place == Place::Stairway;

@@ -38,6 +38,9 @@ Asked howAsked(const Requirement& requirement, const Particulars& vessel, const 
 /// Whether the row speaks to ships of this flag at all, as a rule or as advice.
 bool speaksTo(const Requirement& requirement, const Particulars& vessel);
 
+/// The door meets one of these conditions, or there are none.
+bool meetsOneOf(const std::vector<DoorCondition>& conditions, const Door& door, Stand stand);
+
 /// Why howAsked() answers as it does: "zone bulkhead, sliding"; for No the condition that fails.
 std::string askedBecause(const Requirement& requirement, const Particulars& vessel,
                          const Door& door, Stand stand);

@@ -12,15 +12,18 @@ namespace {
 
 using nlohmann::json;
 
-void readCovers(JsonReader& reader, const json& row, const std::string& at, Upkeep& into) {
-    if (!row.contains("covers"))
-        return;
-    if (!row["covers"].is_array()) {
-        reader.complain(at + "/covers", "must be a list of row ids", "");
-        return;
+std::vector<std::string> rowIdsFrom(JsonReader& reader, const json& row, const std::string& at,
+                                    const std::string& key) {
+    std::vector<std::string> ids;
+    if (!row.contains(key))
+        return ids;
+    if (!row[key].is_array()) {
+        reader.complain(at + "/" + key, "must be a list of row ids", "");
+        return ids;
     }
-    for (const json& id : row["covers"])
-        into.covers.push_back(id.is_string() ? id.get<std::string>() : id.dump());
+    for (const json& id : row[key])
+        ids.push_back(id.is_string() ? id.get<std::string>() : id.dump());
+    return ids;
 }
 
 Upkeep upkeepFrom(JsonReader& reader, const json& row, const std::string& at) {
@@ -29,8 +32,9 @@ Upkeep upkeepFrom(JsonReader& reader, const json& row, const std::string& at) {
         reader.complain(at, "an upkeep row must be an object", "");
         return into;
     }
-    reader.onlyKnown(row, at,
-                     {"id", "words", "every", "applies", "covers", "cite", "edition", "status"});
+    reader.onlyKnown(
+        row, at,
+        {"id", "words", "every", "applies", "shown_by", "covers", "cite", "edition", "status"});
     into.id = reader.text(row, at, "id", true);
     into.words = reader.text(row, at, "words", true);
     into.cite = reader.text(row, at, "cite", true);
@@ -38,7 +42,8 @@ Upkeep upkeepFrom(JsonReader& reader, const json& row, const std::string& at) {
     reader.word<Period>(row, at, "every", periodWords, into.every, true);
     reader.word<Status>(row, at, "status", statusWords, into.status, true);
     into.any_of = conditionsFrom(reader, row, at, "applies");
-    readCovers(reader, row, at, into);
+    into.covers = rowIdsFrom(reader, row, at, "covers");
+    into.shown_by = rowIdsFrom(reader, row, at, "shown_by");
     return into;
 }
 

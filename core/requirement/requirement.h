@@ -128,6 +128,8 @@ struct Requirement {
     std::optional<double> low;  ///< in `unit`
     std::optional<double> high; ///< in `unit`
     std::string unit;           ///< "s", "m/s", "m", "mm", "m2" or empty
+    /// The text asks it against an inclination of so many degrees, which no upright ship shows.
+    std::optional<double> incline_deg{};
     std::string cite;    ///< "SOLAS II-2/9.4.1.1.5.2"; "common practice, no source" for Practice
     std::string edition; ///< of the cited text
     Status status = Status::Read;

@@ -137,14 +137,18 @@ Requirement requirementFrom(JsonReader& reader, const json& row, const std::stri
         reader.complain(at, "a row must be an object", "Write { \"id\": ..., ... }.");
         return into;
     }
-    reader.onlyKnown(
-        row, at, {"id",       "words",     "question",
-                  "look_for", "check",     "source",
-                  "low",      "high",      "unit",
-                  "cite",     "edition",   "status",
-                  "step",     "severity",  "regimes",
-                  "advises",  "keel_from", "applies",
-                  "exempt",   "variants",  also ? std::string_view(also) : std::string_view("id")});
+    reader.onlyKnown(row, at,
+                     {"id",          "words",
+                      "question",    "look_for",
+                      "check",       "source",
+                      "low",         "high",
+                      "unit",        "cite",
+                      "edition",     "status",
+                      "step",        "severity",
+                      "regimes",     "advises",
+                      "keel_from",   "applies",
+                      "exempt",      "variants",
+                      "incline_deg", also ? std::string_view(also) : std::string_view("id")});
     into.id = reader.text(row, at, "id", true);
     into.words = reader.text(row, at, "words", true);
     into.cite = reader.text(row, at, "cite", true);
@@ -158,6 +162,8 @@ Requirement requirementFrom(JsonReader& reader, const json& row, const std::stri
     reader.word<Severity>(row, at, "severity", severityWords, into.severity, true);
     reader.words<Regime>(row, at, "advises", regimeWords, into.advises);
     into.keel_from = reader.date(row, at, "keel_from");
+    if (row.contains("incline_deg"))
+        into.incline_deg = reader.number(row, at, "incline_deg");
     into.none_of = conditionsFrom(reader, row, at, "exempt");
     json scope = row;
     scope.erase("words");

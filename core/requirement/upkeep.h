@@ -28,6 +28,8 @@ struct Upkeep {
     Period every = Period::Yearly;
     std::vector<DoorCondition> any_of; ///< to which doors; empty: to no door in particular
     std::vector<std::string> covers;   ///< ids of the rows that it tries; empty: all
+    /// Ids of the rows that show that it was done at a door; empty: what covers says.
+    std::vector<std::string> shown_by;
     std::string cite;
     std::string edition;
     std::string issuer;

@@ -4,6 +4,8 @@
 #include <array>
 #include <numbers>
 
+#include "core/safety/shore_figures.h"
+
 namespace latchround {
 
 namespace {
@@ -20,12 +22,19 @@ constexpr std::array<Caution, 6> cautions{
 constexpr double fastest_sliding_m_s = 0.2;
 constexpr double fastest_quarter_turn_s = 10.0;
 
+double leafWidth_m(const Door& door) {
+    return door.kind == DoorKind::DoubleLeaf ? door.opening_m / 2 : door.opening_m;
+}
+
 double fastestEdge_m_s(const Door& door) {
-    if (door.kind == DoorKind::Sliding)
-        return fastest_sliding_m_s;
-    const bool two_leaves = door.kind == DoorKind::DoubleLeaf;
-    const double leaf_width_m = two_leaves ? door.opening_m / 2 : door.opening_m;
-    return leaf_width_m * (std::numbers::pi / 2) / fastest_quarter_turn_s;
+    return door.kind == DoorKind::Sliding
+               ? fastest_sliding_m_s
+               : leafWidth_m(door) * (std::numbers::pi / 2) / fastest_quarter_turn_s;
+}
+
+double shoreLeast_s(const Door& door) {
+    return door.kind == DoorKind::Sliding ? leastStroke_s(door.opening_m, *door.leaf_mass_kg)
+                                          : leastSwing_s(leafWidth_m(door), *door.leaf_mass_kg);
 }
 
 } // namespace
@@ -43,10 +52,13 @@ std::vector<MovingDoor> doorsThatWillMove(const Arrangement& arrangement, const 
                                           std::string_view group) {
     std::vector<MovingDoor> moving;
     const auto add = [&](const Door& each) {
-        std::optional<double> energy;
-        if (each.leaf_mass_kg)
-            energy = leafEnergy_J(each.kind, *each.leaf_mass_kg, fastestEdge_m_s(each));
-        moving.push_back({&each, energy});
+        MovingDoor& entry = moving.emplace_back();
+        entry.door = &each;
+        if (!each.leaf_mass_kg)
+            return;
+        entry.energy_J = leafEnergy_J(each.kind, *each.leaf_mass_kg, fastestEdge_m_s(each));
+        if (each.opening_m > 0)
+            entry.shore_least_s = shoreLeast_s(each);
     };
     if (const Door* self = findDoor(arrangement, door.number))
         add(*self);

@@ -26,14 +26,12 @@ std::span<const Caution> cautionsBeforeRelease();
 /// speed for a hinged leaf (m v^2 / 6: uniform leaf about its hinge, I = m w^2 / 3).
 double leafEnergy_J(DoorKind kind, double mass_kg, double speed_m_s);
 
-/// Published shore figure for low-energy powered doors, joule; a comparison, not a ship rule
-/// (ANSI/BHMA A156.19-1997).
-inline constexpr double shore_low_energy_J = 1.69;
-
 struct MovingDoor {
-    const Door* door;
+    const Door* door = nullptr;
     std::optional<double>
         energy_J; ///< at the fastest rate allowed; nothing where the mass is unknown
+    /// Least closing time that a shore standard would allow so heavy a leaf (shore_figures.h).
+    std::optional<double> shore_least_s{};
 };
 
 /// Every door that the release of `group` sets in motion, `door` first. Sliding leaves are taken

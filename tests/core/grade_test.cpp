@@ -44,11 +44,11 @@ TEST(DoorGrade, SlidingDoorWithEverythingGoodIsSatisfactory) {
     const DoorGrade result = graded(given::slidingDoor(), slidingWith(given::goodSlidingRun()));
     EXPECT_EQ(result.verdict, Verdict::Satisfactory);
     const RowGrade rate = rowOf(result, "sliding-rate");
-    EXPECT_NEAR(*rate.value, 1.40 / 9.3, 1e-9);
-    EXPECT_NEAR(*rate.u, 0.0018, 2e-4);
+    EXPECT_NEAR(rate.figure->value, 1.40 / 9.3, 1e-9);
+    EXPECT_NEAR(rate.figure->u(), 0.0018, 2e-4);
     EXPECT_EQ(rate.requirement->cite, "SOLAS II-2/9.4.1.1.5.2");
     const RowGrade lead = rowOf(result, "alarm-lead");
-    EXPECT_NEAR(*lead.value, 6.4, 1e-9);
+    EXPECT_NEAR(lead.figure->value, 6.4, 1e-9);
     EXPECT_EQ(lead.verdict, Verdict::Satisfactory);
 }
 
@@ -72,7 +72,7 @@ TEST(SlidingLeaf, RateTooCloseToTheUpperLimitIsTimedAgain) {
                                                         {MarkKind::Shut, 6.4 + 7.07},
                                                         {MarkKind::AlarmOff, 13.6}});
     const RowGrade rate = rowOf(graded(given::slidingDoor(), slidingWith(fast)), "sliding-rate");
-    EXPECT_NEAR(*rate.value, 0.198, 5e-4);
+    EXPECT_NEAR(rate.figure->value, 0.198, 5e-4);
     EXPECT_EQ(rate.verdict, Verdict::TimeAgain);
 }
 
@@ -95,7 +95,7 @@ TEST(Runs, ThatAgreeAreAveragedAndSettleWhatOneCouldNot) {
         given::run(Release::LetGo, {{MarkKind::LeafMoves, 0}, {MarkKind::Shut, 10.25}}));
     const RowGrade row = rowOf(graded(given::hingedDoor(), evidence), "hinged-time");
     EXPECT_EQ(row.verdict, Verdict::Satisfactory);
-    EXPECT_NEAR(*row.value, 10.20, 1e-9);
+    EXPECT_NEAR(row.figure->value, 10.20, 1e-9);
 }
 
 TEST(Runs, ThatDisagreeLeaveTheWorstStanding) {
@@ -105,7 +105,7 @@ TEST(Runs, ThatDisagreeLeaveTheWorstStanding) {
     const RowGrade row = rowOf(graded(given::hingedDoor(), evidence), "hinged-time");
     EXPECT_EQ(row.verdict, Verdict::Unsatisfactory);
     EXPECT_EQ(row.reason.kind, ReasonKind::RunsDisagree);
-    EXPECT_NEAR(*row.value, 9, 1e-9);
+    EXPECT_NEAR(row.figure->value, 9, 1e-9);
 }
 
 TEST(Runs, StillTooCloseAfterThreeIsForTheInspector) {
@@ -198,7 +198,7 @@ TEST(DoubleLeaf, IsTimedToTheSecondLeafHome) {
         Release::LetGo,
         {{MarkKind::LeafMoves, 0}, {MarkKind::FirstLeafHome, 9}, {MarkKind::SecondLeafHome, 14}})};
     const DoorGrade result = graded(door, evidence);
-    EXPECT_NEAR(*rowOf(result, "hinged-time").value, 14, 1e-9);
+    EXPECT_NEAR(rowOf(result, "hinged-time").figure->value, 14, 1e-9);
     EXPECT_EQ(result.verdict, Verdict::Satisfactory);
 }
 

@@ -19,6 +19,19 @@ struct FieldFiller {
     void operator()(const char*, std::vector<std::string>& member) {
         member = *rc::gen::container<std::vector<std::string>>(awkwardText());
     }
+    void operator()(const char*, std::vector<ThumbTrial>& member) {
+        member.resize(*rc::gen::inRange<std::size_t>(0, 4));
+        for (ThumbTrial& trial : member)
+            eachField(trial, *this);
+    }
+    void operator()(const char*, std::optional<SampleDrawn>& member) {
+        if (*rc::gen::arbitrary<bool>())
+            eachField(member.emplace(), *this);
+    }
+    void operator()(const char*, int& member) { member = *rc::gen::arbitrary<int>(); }
+    void operator()(const char*, CalendarDate& member) {
+        member = std::chrono::sys_days(std::chrono::days(*rc::gen::inRange(0, 40'000)));
+    }
     void operator()(const char*, bool& member) { member = *rc::gen::arbitrary<bool>(); }
     void operator()(const char*, double& member) {
         member = *rc::gen::suchThat(rc::gen::arbitrary<double>(),

@@ -58,7 +58,7 @@ bool sameRows(const DoorGrade& one, const DoorGrade& other) {
         return false;
     for (std::size_t i = 0; i < one.rows.size(); ++i)
         if (one.rows[i].verdict != other.rows[i].verdict ||
-            one.rows[i].value != other.rows[i].value ||
+            one.rows[i].inside != other.rows[i].inside ||
             one.rows[i].reason.text != other.rows[i].reason.text)
             return false;
     return true;

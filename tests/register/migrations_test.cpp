@@ -91,7 +91,7 @@ TEST_F(Migrations, ARegisterOfTheFirstVersionKeepsWhatItHolds) {
     EXPECT_EQ(arrangement->boundaries.at(0).spaces, std::nullopt);
     EXPECT_EQ(arrangement->doors.at(0).number, "5-01");
     EXPECT_FALSE(arrangement->doors.at(0).escape_trunk);
-    EXPECT_EQ(RawSqlite(file).single("PRAGMA user_version"), "2");
+    EXPECT_EQ(RawSqlite(file).single("PRAGMA user_version"), std::to_string(currentVersion()));
 }
 
 TEST_F(Migrations, TheShippedStepsAreNumberedFromOneWithoutGaps) {

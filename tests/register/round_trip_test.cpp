@@ -67,6 +67,15 @@ TEST_F(RoundTrip, EveryKindOfFactWithEverythingFilledIn) {
     add(Deficiency{m_walkdown, m_door, "latch-holds", "does not latch"});
     add(CouldNotTest{m_walkdown, m_door, "closing-time", "cargo in the way"});
     add(Judgement{m_walkdown, m_door, "leaf-gap", true, "as approved"});
+    WalkdownBegun sampled;
+    sampled.scope = "a sample";
+    sampled.sample = SampleDrawn{100, 5, 950'000, 4711};
+    add(sampled);
+    add(ThumbDrill{
+        {{Cue::AlarmHeard, 0.21}, {Cue::LeafStarts, 0.1 + 0.2}, {Cue::LeafStops, -0.05}}});
+    add(DecisionLimits{0.99, 0.01, "the Administration asks for it"});
+    add(UpkeepDone{"weekly", "lamp 3 changed"});
+    add(CertificateSeen{calendarDateFrom("2027-02-28").value()});
     add(WalkdownEnded{m_walkdown, "all done"});
     Fact back = sampleFact(m_next++, TakenBack{"wrong door"});
     back.stamp.supersedes = m_expected.back().stamp.id;

@@ -239,19 +239,25 @@ TEST_F(RegisterRules, NoRowOfAnyTableIsEverChangedOrDeleted) {
         sampleFact(90, Photograph{m_walkdown, "5-32", sha256Of(bytes), "image/png", "", ""}),
         bytes));
     const std::string door = "5-32";
+    WalkdownBegun sampled;
+    sampled.sample = SampleDrawn{10, 1, 950'000, 1};
     ASSERT_TRUE(m_register->record(std::vector{
         sampleFact(91, MeasuredValue{m_walkdown, door, "gap", 3, "mm"}),
         sampleFact(92, Note{m_walkdown, door, "?"}),
         sampleFact(93, Deficiency{m_walkdown, door, "", ""}),
         sampleFact(94, CouldNotTest{m_walkdown, door, "", ""}),
-        sampleFact(95, Judgement{m_walkdown, door, "", true, ""}), sampleFact(96, TakenBack{""})}));
+        sampleFact(95, Judgement{m_walkdown, door, "", true, ""}), sampleFact(96, TakenBack{""}),
+        sampleFact(97, ThumbDrill{{{Cue::LeafStops, 0.1}}}), sampleFact(98, DecisionLimits{}),
+        sampleFact(99, UpkeepDone{"weekly", ""}),
+        sampleFact(100, CertificateSeen{calendarDateFrom("2027-02-28").value()}),
+        sampleFact(101, sampled)}));
     m_register.reset();
     RawSqlite raw(m_file);
     ASSERT_EQ(
         raw.run("SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'"),
         SQLITE_OK);
     const std::vector<std::string> tables = raw.column;
-    EXPECT_EQ(tables.size(), 28u);
+    EXPECT_EQ(tables.size(), 35u);
     for (const std::string& table : tables) {
         ASSERT_NE(raw.single("SELECT count(*) FROM " + table), "0") << table << " is not exercised";
         const std::string column =

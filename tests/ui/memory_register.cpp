@@ -188,7 +188,8 @@ FactId SmallShip::begun(std::vector<std::string> doors) {
     WalkdownBegun plan;
     plan.team = {"Maren Tollefsby"};
     plan.scope = doors.empty() ? "all doors" : "chosen doors";
-    plan.doors = doors.empty() ? doorsInScope(smallVessel(), {}) : std::move(doors);
+    plan.doors = doors.empty() ? walkRoute(smallVessel(), doorsInScope(smallVessel(), {})).doors
+                               : std::move(doors);
     plan.control_station = "bridge";
     plan.channel = "Ch 8";
     plan.start_word = "release now";

@@ -104,10 +104,9 @@ TEST(GradeWords, UncertaintyKeepsTwoFigures) {
     Requirement seconds = *row.requirement;
     seconds.unit = "s";
     row.requirement = &seconds;
-    row.value = 12.4;
-    row.u = 0.104133; // U = 0.208266
+    row.figure = Reading{12.4, {{Influence::SpreadAtEnd, 0.104133}}}; // U = 0.208266
     EXPECT_EQ(measuredWords(row), QString("12.40 ± 0.21") + QChar(0xa0) + "s");
-    row.u.reset();
+    row.figure->budget.clear();
     EXPECT_EQ(measuredWords(row), QString("12.4") + QChar(0xa0) + "s");
 }
 

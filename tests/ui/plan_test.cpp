@@ -140,7 +140,10 @@ TEST(PlanScreen, BeginRecordsWhatWasTapped) {
     EXPECT_EQ(fact->purpose, Purpose::Quarterly);
     EXPECT_THAT(fact->team, ElementsAre("Maren Tollefsby", "Odd Ferrier"));
     EXPECT_EQ(fact->scope, "quarterly: zone bulkheads");
-    EXPECT_EQ(fact->doors, doorsInScope(smallVessel(), {ScopeKind::ZoneBulkheads, {}, {}}));
+    EXPECT_EQ(
+        fact->doors,
+        walkRoute(smallVessel(), doorsInScope(smallVessel(), {ScopeKind::ZoneBulkheads, {}, {}}))
+            .doors);
     EXPECT_DOUBLE_EQ(fact->heel_deg, 0.7);
     EXPECT_EQ(fact->control_station, "safety centre");
     EXPECT_EQ(fact->channel, "Ch 15");
@@ -197,7 +200,7 @@ TEST(PlanScreen, OneDeckTakesOnlyItsDoors) {
     planning.press("scope-2");
     planning.pick("deck 5, Saloon");
     EXPECT_EQ(planning.window.findChild<QLabel*>("plan-sum")->text(),
-              QString("deck 5: 4 doors, deck by deck from the top. First: 5-40."));
+              QString("deck 5: 4 doors, 82 m on foot. First: 5-11."));
     EXPECT_TRUE(planning.key("scope-2").isChecked());
 }
 

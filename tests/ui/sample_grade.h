@@ -21,8 +21,8 @@ struct SampleGrade {
         asked.back().low = 0.1;
         asked.back().high = 0.2;
         asked.back().unit = "m/s";
-        grade.rows.back().value = 0.1982;
-        grade.rows.back().u = 0.0031;
+        grade.rows.back().figure =
+            Reading{0.1982, {{Influence::SpreadAtEnd, 0.0031, 1, known_exactly, true}}};
         add("pocket", "Pocket clear", Verdict::Unsatisfactory, ReasonKind::AnsweredNo);
         add("seals", "Seals whole", Verdict::Judge, ReasonKind::PracticeNotMet);
         asked.back().status = Status::Practice;

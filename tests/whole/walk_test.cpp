@@ -178,8 +178,8 @@ TEST_F(Walk, ThreeDoorsFromRegisterToReport) {
     EXPECT_EQ(verdictOnScreen(), Verdict::Satisfactory);
     const DoorGrade sliding = gradeOnDisk("5-09");
     EXPECT_EQ(sliding.verdict, Verdict::Satisfactory);
-    EXPECT_NEAR(*row(sliding, "sliding-rate").value, 1.8 / 12.033, 0.001);
-    EXPECT_NEAR(*row(sliding, "alarm-lead").value, 6.4, 1e-9);
+    EXPECT_NEAR(row(sliding, "sliding-rate").figure->value, 1.8 / 12.033, 0.001);
+    EXPECT_NEAR(row(sliding, "alarm-lead").figure->value, 6.4, 1e-9);
     int remote_of_group = 0;
     const std::vector<Fact> facts = SqliteRegister::open(path).value()->facts().value();
     for (const Fact& fact : facts)
@@ -212,7 +212,7 @@ TEST_F(Walk, ThreeDoorsFromRegisterToReport) {
     EXPECT_EQ(verdictOnScreen(), Verdict::TimeAgain);
     const DoorGrade double_leaf = gradeOnDisk("5-15");
     EXPECT_EQ(double_leaf.verdict, Verdict::TimeAgain);
-    EXPECT_NEAR(*row(double_leaf, "hinged-time").value, 10.0, 1e-9);
+    EXPECT_NEAR(row(double_leaf, "hinged-time").figure->value, 10.0, 1e-9);
 
     // In print.
     const Ledger ledger = ledgerOnDisk();
@@ -255,7 +255,7 @@ TEST_F(Walk, TakingBackTheLastMarkOpensTheRunAgain) {
     hands::click(window(), "take-back");
     hands::pressAt(window(), "mark", 1'020'000);
     const DoorGrade grade = gradeOnDisk("7-03");
-    EXPECT_NEAR(*row(grade, "hinged-time").value, 20.0, 1e-9);
+    EXPECT_NEAR(row(grade, "hinged-time").figure->value, 20.0, 1e-9);
 }
 
 TEST_F(Walk, APhotographFromAFileIsKeptAndPrinted) {
@@ -341,7 +341,7 @@ TEST_F(Walk, UnfinishedRunIsOfferedAtTheNextStart) {
     hands::click(window(), "cut-short-by-hand");
     hands::typeFigure(window(), "17.5");
     const RowGrade time = row(gradeOnDisk("7-03"), "hinged-time");
-    ASSERT_TRUE(time.value);
-    EXPECT_NEAR(*time.value, 17.5, 1e-9);
+    ASSERT_TRUE(time.figure);
+    EXPECT_NEAR(time.figure->value, 17.5, 1e-9);
     EXPECT_EQ(time.verdict, Verdict::Satisfactory);
 }

@@ -38,17 +38,18 @@ double roundedUp(double value, int places) {
 } // namespace
 
 QString measuredWords(const RowGrade& row) {
-    if (!row.value || row.requirement == nullptr)
+    if (!row.figure || row.requirement == nullptr)
         return {};
     const std::string& unit = row.requirement->unit;
-    if (!row.u || !(*row.u > 0))
-        return withUnit(plainFigure(*row.value), unit);
-    const double expanded = 2 * *row.u;
-    const int places = placesFor(expanded);
+    const Reading& figure = *row.figure;
+    const double edge = expanded(figure);
+    if (!(edge > 0))
+        return withUnit(plainFigure(figure.value), unit);
+    const int places = placesFor(edge);
     const QLocale locale;
     return withUnit(
-        QStringLiteral("%1 ± %2").arg(locale.toString(*row.value, 'f', places),
-                                      locale.toString(roundedUp(expanded, places), 'f', places)),
+        QStringLiteral("%1 ± %2").arg(locale.toString(figure.value, 'f', places),
+                                      locale.toString(roundedUp(edge, places), 'f', places)),
         unit);
 }
 

@@ -117,7 +117,7 @@ void WhyPanel::setRow(const RowGrade& row, const QString& asked_because) {
     const auto text = [](const std::string& words) { return QString::fromStdString(words); };
     say(tr("Why this verdict"), reasonWords(row.reason));
     const QString measured = measuredWords(row);
-    say(tr("Measured"), row.u && !measured.isEmpty() ? measured + tr(" (k = 2)") : measured);
+    say(tr("Measured"), measured.isEmpty() ? measured : measured + tr(" (k = 2)"));
     const QString limit = limitWords(asked);
     say(tr("Limit"), limit.isEmpty() || asked.issuer.empty()
                          ? limit

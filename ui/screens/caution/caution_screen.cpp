@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include "core/safety/cautions.h"
+#include "core/safety/shore_figures.h"
 #include "ui/look/plain_text.h"
 #include "ui/look/touch_style.h"
 #include "ui/parts/door_list.h"
@@ -28,6 +29,38 @@ QString movingWords(const MovingDoor& moving) {
     if (moving.door->escape_route)
         words += CautionScreen::tr(", escape route");
     return words;
+}
+
+/// What the heaviest blow of these doors amounts to, beside the shore figure.
+QString energyWords(const std::vector<MovingDoor>& moving) {
+    const auto worst = std::ranges::max_element(
+        moving, {}, [](const MovingDoor& each) { return each.energy_J.value_or(-1); });
+    if (worst == moving.end() || !worst->energy_J)
+        return CautionScreen::tr(
+            "Leaf masses are not in the register: take every leaf as able to crush.");
+    const QLocale locale;
+    QString words =
+        CautionScreen::tr("Door %1: %2 kg carry up to %3 J at the fastest rate allowed.")
+            .arg(QString::fromStdString(worst->door->number),
+                 locale.toString(*worst->door->leaf_mass_kg, 'f', 0),
+                 locale.toString(*worst->energy_J, 'f', 1));
+    const double times = *worst->energy_J / shore_low_energy_J;
+    const QString shore = locale.toString(shore_low_energy_J, 'f', 2);
+    if (times < 1)
+        words += CautionScreen::tr(" Below the shore figure for doors that need no guard, %1 J: "
+                                   "still enough for a hand.")
+                     .arg(shore);
+    else
+        words += CautionScreen::tr(" That is %1 times the shore figure for doors that need no "
+                                   "guard, %2 J: keep everybody clear.")
+                     .arg(locale.toString(times, 'f', 1), shore);
+    if (times >= 1 && worst->shore_least_s)
+        words += CautionScreen::tr(" Ashore so heavy a leaf would have to take %1 s or more.")
+                     .arg(locale.toString(*worst->shore_least_s, 'f', 1));
+    return words + CautionScreen::tr(" A comparison, no rule for ships: %1.")
+                       .arg(worst->door->kind == DoorKind::Sliding
+                                ? QStringLiteral("EN 16005")
+                                : QStringLiteral("ANSI/BHMA A156.19-1997"));
 }
 
 } // namespace
@@ -164,21 +197,14 @@ void CautionScreen::fillMoving() {
     m_moving_title->setText(moving.size() == 1 ? tr("1 door will move")
                                                : tr("%1 doors will move").arg(moving.size()));
     std::vector<DoorListEntry> entries;
-    double most = 0;
     for (const MovingDoor& each : moving) {
         const QString number = QString::fromStdString(each.door->number);
         const GradedDoor* known = round().door(number);
         entries.push_back(
             {number, movingWords(each), known ? known->grade.verdict : Verdict::Untested});
-        most = std::max(most, each.energy_J.value_or(0));
     }
     m_moving->setEntries(std::move(entries));
-    m_energy->setText(
-        most > 0 ? tr("Heaviest leaf carries up to %1 J at the fastest rate allowed. Shore figure "
-                      "for low-energy doors, as a comparison only: %2 J (ANSI/BHMA A156.19-1997).")
-                       .arg(QLocale().toString(most, 'f', 1))
-                       .arg(QLocale().toString(shore_low_energy_J, 'f', 2))
-                 : tr("Leaf masses are not in the register: take every leaf as able to crush."));
+    m_energy->setText(energyWords(moving));
 }
 
 void CautionScreen::answer(std::string_view question, bool confirmed) {

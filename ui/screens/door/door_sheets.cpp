@@ -279,7 +279,7 @@ void DoorSheets::writeDeficiency(const QString& requirement) {
     auto* sheet = new Sheet(m_over, tr("Deficiency at door %1").arg(m_door));
     const QString asked = QString::fromStdString(row->requirement->words);
     QStringList phrases{tr("Not met: %1").arg(asked)};
-    if (row->value)
+    if (row->figure)
         phrases.prepend(
             tr("%1; asked: %2").arg(measuredWords(*row), limitWords(*row->requirement)));
     auto* picker = new PhrasePicker(phrases);

@@ -4,11 +4,10 @@
 
 #include <QCoreApplication>
 
+#include "core/planning/draw.h"
 #include "ui/screens/plan/brief_words.h"
 
 namespace latchround::ui {
-
-namespace {} // namespace
 
 PlanDraft freshDraft(const Round& round) {
     PlanDraft draft;
@@ -41,7 +40,22 @@ std::vector<std::string> failedLastTime(const Round& round) {
     return failed;
 }
 
-QString scopeWords(const PlanDraft& draft) {
+void chooseDoors(const Round& round, PlanDraft& draft) {
+    std::vector<std::string> doors = doorsInScope(round.arrangement(), draft.scope);
+    if (draft.sample) {
+        std::vector<Stratum> strata = strataOf(round.arrangement(), doors);
+        draft.sample->of_doors = int(doors.size());
+        if (stratifiedSample(strata, draft.sample->at_most, draft.sample->confidence_ppm))
+            doors = drawn(strata, std::uint32_t(draft.sample->lot));
+        else
+            draft.sample.reset();
+    }
+    draft.route = walkRoute(round.arrangement(), doors);
+}
+
+namespace {
+
+QString doorsWords(const PlanDraft& draft) {
     const QString which = QString::fromStdString(draft.scope.which);
     switch (draft.scope.kind) {
     case ScopeKind::AllDoors:
@@ -60,6 +74,16 @@ QString scopeWords(const PlanDraft& draft) {
     return QCoreApplication::translate("PlanDraft", "doors that failed last time");
 }
 
+} // namespace
+
+QString scopeWords(const PlanDraft& draft) {
+    return draft.sample ? QCoreApplication::translate("PlanDraft", "%1, a sample of %2 by lot %3")
+                              .arg(doorsWords(draft))
+                              .arg(draft.route.doors.size())
+                              .arg(draft.sample->lot)
+                        : doorsWords(draft);
+}
+
 WalkdownBegun walkdownOf(const Round& round, const PlanDraft& draft) {
     WalkdownBegun plan;
     plan.purpose = draft.purpose;
@@ -71,7 +95,8 @@ WalkdownBegun walkdownOf(const Round& round, const PlanDraft& draft) {
             plan.team.push_back(person.name);
     }
     plan.scope = scopeWords(draft).toStdString();
-    plan.doors = doorsInScope(round.arrangement(), draft.scope);
+    plan.doors = draft.route.doors;
+    plan.sample = draft.sample;
     plan.heel_deg = round.heel_deg();
     plan.control_station = draft.agreed[std::size_t(Agreed::ControlStation)];
     plan.channel = draft.agreed[std::size_t(Agreed::Channel)];

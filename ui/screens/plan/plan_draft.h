@@ -2,6 +2,7 @@
 #pragma once
 
 #include <array>
+#include <optional>
 #include <set>
 #include <string>
 
@@ -19,6 +20,8 @@ struct PlanDraft {
     std::vector<Person> joined; ///< people added here, perhaps not saved yet
     std::set<FactId> team;      ///< who walks beside the one who records
     Scope scope;
+    std::optional<SampleDrawn> sample; ///< of the doors in scope; nothing: every one
+    WalkRoute route;                   ///< the doors chosen, by chooseDoors
     std::array<std::string, agreed_count> agreed;
     std::set<int> read_out; ///< parts of the brief
 };
@@ -32,6 +35,10 @@ std::vector<Person> peopleOf(const Round& round, const PlanDraft& draft);
 
 /// Doors that were unsatisfactory in the walkdown shown last.
 std::vector<std::string> failedLastTime(const Round& round);
+
+/// The doors in scope, or the sample of them, in the order of the walk, into draft.route. A sample
+/// that its scope does not allow any more is dropped; one whose scope has changed is drawn afresh.
+void chooseDoors(const Round& round, PlanDraft& draft);
 
 /// In the words of the record: "all doors", "deck 5", "quarterly: zone bulkheads".
 QString scopeWords(const PlanDraft& draft);

@@ -6,6 +6,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "core/planning/sample_words.h"
 #include "ui/look/touch_style.h"
 #include "ui/parts/card.h"
 #include "ui/parts/door_words.h"
@@ -26,6 +27,38 @@ constexpr int people_at_once = 5;
 
 Lettering* titleOf(const QString& words) {
     return new Lettering(words, TextSize::Lead, Ink::Plain, true);
+}
+
+QString metres(double length_m) {
+    return QLocale().toString(length_m, 'f', 0) + QStringLiteral(" m");
+}
+
+/// How many doors, how far, and how much less than by their numbers.
+QString sumWords(const PlanDraft& draft) {
+    const WalkRoute& route = draft.route;
+    const QString words =
+        PlanPage::tr("%1: %2, %3 on foot. First: %4.")
+            .arg(scopeWords(draft), doorCountWords(int(route.doors.size())), metres(route.length_m),
+                 QString::fromStdString(route.doors.front()));
+    const double saved = route.by_number_m - route.length_m;
+    return saved < 1 ? words
+                     : words + PlanPage::tr(" %1 less than in the order of their numbers.")
+                                   .arg(metres(saved));
+}
+
+QString sampleWords(const SampleDrawn& sample, int drawn) {
+    const SampleClaim claim{sample.of_doors, sample.at_most, sample.confidence_ppm};
+    return PlanPage::tr("if none of the %1 fails: %2 sure that %3")
+        .arg(drawn)
+        .arg(QString::fromStdString(percentText(sample.confidence_ppm)),
+             QString::fromStdString(claimWords(claim)));
+}
+
+/// A number for the drawing out of a fresh id, whose last digits are chance.
+int lotFrom(const FactId& id) {
+    bool read = false;
+    const int lot = QString::fromStdString(id).right(4).toInt(&read, 16);
+    return read ? lot : 1;
 }
 
 QString withCount(const QString& words, std::size_t doors) {
@@ -98,6 +131,8 @@ QWidget* PlanPage::makeDoors() {
     m_heel = new ValueRow(tr("Ship's heel"), {});
     m_heel->key()->setObjectName(QStringLiteral("heel"));
     m_heel->setDetail(tr("over 1 degree a closing time is advice only"));
+    m_sample = new ValueRow(tr("How many of these"), {});
+    m_sample->key()->setObjectName(QStringLiteral("sample"));
     m_profile = new ZoneProfile;
     m_profile->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     m_profile->setFocusPolicy(Qt::NoFocus); // a picture here
@@ -111,6 +146,7 @@ QWidget* PlanPage::makeDoors() {
     setRole(*m_next, "primary", true);
     lines->addWidget(titleOf(tr("Which doors")));
     lines->addWidget(m_scope);
+    lines->addWidget(m_sample);
     lines->addWidget(m_heel);
     lines->addWidget(m_profile, 1);
     lines->addStretch(0);
@@ -119,6 +155,10 @@ QWidget* PlanPage::makeDoors() {
     lines->addWidget(m_next);
     connect(m_scope, &ChoiceKeys::touched, this, [this](int index, bool) { chooseScope(index); });
     connect(m_heel, &ValueRow::asked, m_sheets, &PlanSheets::heel);
+    connect(m_sample, &ValueRow::asked, m_sheets, &PlanSheets::sample);
+    connect(m_sheets, &PlanSheets::everyDoorChosen, this, [this] { setSample({}); });
+    connect(m_sheets, &PlanSheets::sampleChosen, this,
+            [this](int at_most, int confidence_ppm) { setSample(at_most, confidence_ppm); });
     connect(m_next, &QPushButton::clicked, this, &PlanPage::briefAsked);
     return card;
 }
@@ -130,7 +170,9 @@ void PlanPage::refresh() {
     m_purpose->setChoices(purposes);
     m_purpose->setChosen({int(m_draft.purpose)});
     showPeople();
+    chooseDoors(m_round, m_draft);
     showScope();
+    showSample();
     m_heel->setKey(tr("%1°").arg(QLocale().toString(m_round.heel_deg(), 'f', 1)));
     showNext();
 }
@@ -218,16 +260,36 @@ void PlanPage::setScope(ScopeKind kind, const std::string& which) {
     m_draft.scope = {kind, which, {}};
     if (kind == ScopeKind::Chosen)
         m_draft.scope.chosen = failedLastTime(m_round);
+    chooseDoors(m_round, m_draft);
     showScope();
+    showSample();
     showNext();
 }
 
+void PlanPage::setSample(std::optional<int> at_most, int confidence_ppm) {
+    m_draft.sample.reset();
+    if (at_most)
+        m_draft.sample = SampleDrawn{0, *at_most, confidence_ppm, lotFrom(m_round.newId())};
+    chooseDoors(m_round, m_draft);
+    showSample();
+    showNext();
+}
+
+void PlanPage::showSample() {
+    if (!m_draft.sample) {
+        m_sample->setKey(tr("Every one"));
+        m_sample->setDetail(tr("or a sample drawn by lot, and what it proves"));
+        return;
+    }
+    const SampleDrawn& sample = *m_draft.sample;
+    const int drawn = int(m_draft.route.doors.size());
+    m_sample->setKey(tr("%1 by lot").arg(drawn));
+    m_sample->setDetail(sampleWords(sample, drawn));
+}
+
 void PlanPage::showNext() {
-    const std::vector<std::string> doors = doorsInScope(m_round.arrangement(), m_draft.scope);
-    m_sum->setText(doors.empty() ? tr("No door is in this scope.")
-                                 : tr("%1: %2, deck by deck from the top. First: %3.")
-                                       .arg(scopeWords(m_draft), doorCountWords(int(doors.size())),
-                                            QString::fromStdString(doors.front())));
+    const std::vector<std::string>& doors = m_draft.route.doors;
+    m_sum->setText(doors.empty() ? tr("No door is in this scope.") : sumWords(m_draft));
     Arrangement in_scope = m_round.arrangement();
     std::erase_if(in_scope.doors, [&doors](const Door& door) {
         return std::ranges::find(doors, door.number) == doors.end();

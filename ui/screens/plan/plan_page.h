@@ -39,6 +39,8 @@ private:
     void showScope();
     void showNext();
     void chooseScope(int index);
+    void showSample();
+    void setSample(std::optional<int> at_most, int confidence_ppm = 0);
     void setScope(ScopeKind kind, const std::string& which = {});
 
     Round& m_round;
@@ -52,6 +54,7 @@ private:
     ChoiceKeys* m_team = nullptr;
     Lettering* m_team_title = nullptr;
     ChoiceKeys* m_scope = nullptr;
+    ValueRow* m_sample = nullptr;
     ValueRow* m_heel = nullptr;
     ZoneProfile* m_profile = nullptr; ///< the doors in scope, as they were graded last
     Lettering* m_sum = nullptr;

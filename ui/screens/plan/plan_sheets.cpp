@@ -6,6 +6,8 @@
 #include <QLineEdit>
 #include <QVBoxLayout>
 
+#include "core/planning/sample_words.h"
+#include "ui/parts/door_words.h"
 #include "ui/parts/keypad.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/phrase_picker.h"
@@ -115,6 +117,43 @@ void PlanSheets::heel() {
     });
     sheet->setContent(keypad);
     sheet->setWidthMm(90);
+    sheet->open();
+}
+
+void PlanSheets::sample() {
+    const std::vector<std::string> doors = doorsInScope(m_round.arrangement(), m_draft.scope);
+    auto* sheet =
+        new Sheet(m_over, tr("How many of these %1?").arg(doorCountWords(int(doors.size()))));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    QStringList names{tr("Every one")};
+    const std::vector<SampleOffer> offers = sampleOffers(m_round.arrangement(), doors);
+    for (const SampleOffer& offer : offers)
+        names << tr("%1 by lot: %2 sure that at most %3 are defective")
+                     .arg(offer.doors)
+                     .arg(QString::fromStdString(percentText(offer.confidence)))
+                     .arg(offer.at_most);
+    auto* picker = new PhrasePicker(names, false);
+    picker->setObjectName(QStringLiteral("sample-choice"));
+    lines->addWidget(picker);
+    lines->addWidget(new Lettering(
+        tr("What a sample says holds if none of it fails. The doors are shared out over zones and "
+           "kinds and drawn by lot; a door chosen by anybody would prove nothing about the rest. "
+           "A sample never takes the place of a test that the flag or the rules ask of every "
+           "door."),
+        TextSize::Body, Ink::Muted));
+    connect(picker, &PhrasePicker::picked, sheet,
+            [this, sheet, names, offers](const QString& picked) {
+                sheet->close();
+                const qsizetype index = names.indexOf(picked) - 1;
+                if (index < 0)
+                    emit everyDoorChosen();
+                else
+                    emit sampleChosen(offers[std::size_t(index)].at_most,
+                                      offers[std::size_t(index)].confidence);
+            });
+    sheet->setContent(content);
     sheet->open();
 }
 

@@ -19,12 +19,16 @@ public:
     void addPerson();
     void which(ScopeKind kind);
     void heel();
+    /// How many of the doors in scope: all, or samples with what a clean result would prove.
+    void sample();
     void agree(Agreed agreed);
 
 signals:
     void peopleChanged();
     void whichChosen(latchround::ScopeKind kind, const QString& which);
     void heelChosen();
+    void everyDoorChosen();
+    void sampleChosen(int at_most, int confidence_ppm);
     void agreedChosen();
 
 private:

@@ -99,7 +99,7 @@ void RunResult::show(const GradedDoor& door, const RunRecord& run) {
     m_title->setInk(Ink::Plain);
     if (run.kind == RunKind::Closing)
         for (const RowGrade& row : door.grade.rows)
-            if (row.value && !shortName(*row.requirement).isEmpty())
+            if (row.figure && !shortName(*row.requirement).isEmpty())
                 m_lines->addWidget(lineOf(row));
     holdKeys();
 }

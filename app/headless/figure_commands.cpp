@@ -1,0 +1,110 @@
+#include "app/headless/figure_commands.h"
+
+#include <cmath>
+#include <limits>
+
+#include "app/exchange/csv_text.h"
+#include "app/exchange/file_bytes.h"
+#include "app/exchange/points_csv.h"
+#include "app/headless/json_answer.h"
+#include "core/grading/verdict.h"
+#include "core/measure/conformity.h"
+#include "core/trend/line.h"
+
+namespace latchround::headless {
+
+namespace {
+
+OrderedJson predictionJson(const Line& line, double x, double confidence) {
+    const Band mean = meanBand(line, x, confidence);
+    const Band point = Prediction(line, confidence).at(x);
+    return {{"x", x},
+            {"y", line.at(x)},
+            {"sd_of_line", uncertaintyAt(line, x)},
+            {"confidence", confidence},
+            {"line_low", mean.low},
+            {"line_high", mean.high},
+            {"low", point.low},
+            {"high", point.high}};
+}
+
+Verdict verdictFor(double probability) {
+    switch (conformityOf(probability)) {
+    case Conformity::Inside:
+        return Verdict::Satisfactory;
+    case Conformity::Outside:
+        return Verdict::Unsatisfactory;
+    case Conformity::TooClose:
+        break;
+    }
+    return Verdict::TimeAgain;
+}
+
+} // namespace
+
+Answer trendOf(const TrendAsked& asked) {
+    if (!(asked.confidence > 0 && asked.confidence < 1))
+        return refused({"--confidence", "must lie between 0 and 1", "Write 0.95 for 95 %."});
+    if (asked.at && !std::isfinite(*asked.at))
+        return refused({"--at", "is not a number that can be looked up", "Write a number."});
+    const Result<std::string> bytes = bytesOf(asked.csv, largest_csv_bytes);
+    if (!bytes)
+        return refused(bytes.error());
+    const auto points = pointsFromCsv(*bytes, asked.csv);
+    if (!points)
+        return tl::unexpected(points.error());
+    const auto line = lineThrough(*points);
+    if (!line)
+        return refused({asked.csv,
+                        "no line can be laid through " + std::to_string(points->size()) +
+                            " points, or all lie at the same x, or a number is too large",
+                        "Give at least three points at two different x."});
+    OrderedJson json;
+    json["points"] = line->count;
+    json["slope"] = line->slope;
+    json["intercept"] = line->intercept;
+    json["sd_slope"] = line->sd_slope;
+    json["sd_intercept"] = line->sd_intercept;
+    json["residual_sd"] = line->residual_sd;
+    json["r_squared"] = line->r_squared;
+    json["degrees_of_freedom"] = line->degreesOfFreedom();
+    if (asked.at)
+        json["prediction"] = predictionJson(*line, *asked.at, asked.confidence);
+    return textOf(json);
+}
+
+Answer conformityOfFigure(const ConformityAsked& asked) {
+    Complaints faults;
+    const auto check = [&](bool good, const char* option, const char* what, const char* remedy) {
+        if (!good)
+            faults.push_back({option, what, remedy});
+    };
+    const auto finite = [](const std::optional<double>& value) {
+        return !value || std::isfinite(*value);
+    };
+    check(std::isfinite(asked.value), "--value", "is not a number that can be judged",
+          "Write a number such as 10.3.");
+    check(std::isfinite(asked.u) && asked.u >= 0, "--u", "a standard uncertainty is 0 or more",
+          "Write it in the unit of the value, for k = 1.");
+    check(finite(asked.low), "--low", "is no limit", "Write a number.");
+    check(finite(asked.high), "--high", "is no limit", "Write a number.");
+    check(asked.low || asked.high, "--low", "without a limit there is nothing to judge",
+          "Give --low, --high or both.");
+    check(!asked.low || !asked.high || *asked.low < *asked.high, "--low",
+          "the lower limit is not below the upper one", "Check both numbers.");
+    check(!asked.degrees_of_freedom || *asked.degrees_of_freedom >= 1, "--dof",
+          "degrees of freedom are 1 or more", "Leave it out where u is well known.");
+    if (!faults.empty())
+        return tl::unexpected(std::move(faults));
+    const double probability =
+        conformanceProbability(asked.value, asked.u, asked.low, asked.high,
+                               asked.degrees_of_freedom.value_or(known_exactly));
+    OrderedJson json;
+    json["probability"] = probability;
+    json["verdict"] = word(verdictFor(probability));
+    json["rule"] = "satisfactory from 0.95, unsatisfactory to 0.05, between them time again "
+                   "(JCGM 106:2012)";
+    return textOf(json);
+}
+
+} // namespace latchround::headless
