@@ -8,6 +8,7 @@
 #include <QSettings>
 #include <QTimer>
 
+#include "app/desktop/alarm_sound.h"
 #include "app/register/sqlite_register.h"
 #include "core/evidence/fact_id.h"
 #include "core/requirement/catalogue.h"
@@ -32,6 +33,9 @@ public:
     Result<std::optional<ui::PickedPhotograph>> photographFromFile(QWidget* parent) override;
     bool hasCamera() const override;
     Result<std::optional<ui::PickedPhotograph>> photographFromCamera(QWidget* parent) override;
+    bool readySound() override { return m_sound.ready(); }
+    void soundAlarm(bool on) override { m_sound.setOn(on); }
+    void closeSound() override { m_sound.close(); }
     Result<QString> printReport(const FactId& walkdown) override;
     std::vector<ui::VesselOnTablet> vessels() const override;
     Done openVessel(const QString& place) override;
@@ -58,6 +62,7 @@ private:
     QString m_path;
     QString m_next; ///< to be opened when the event that asked for it is over
     QTimer m_change_over;
+    AlarmSound m_sound;
     std::unique_ptr<SqliteRegister> m_register;
     std::unique_ptr<ui::Round> m_round;
     std::unique_ptr<ui::Window> m_window;

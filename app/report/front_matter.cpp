@@ -5,6 +5,7 @@
 #include "app/report/figure_words.h"
 #include "app/report/moment_words.h"
 #include "app/report/report_words.h"
+#include "core/planning/sample_words.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/verdict_look.h"
 
@@ -178,6 +179,8 @@ QString walkdownHtml(const Matter& matter) {
     Particular rows;
     rows.add("Purpose", safe(ui::purposeWords(plan.purpose)));
     rows.add("Scope", safe(plan.scope));
+    if (plan.sample)
+        rows.add("What the sample proves", safe(provedWords(*plan.sample, matter.tally)));
     if (const Upkeep* only = upkeepOf(matter.asked.catalogue, plan.purpose))
         rows.add("Asked",
                  safe(say("only what this upkeep tries, and whatever was recorded besides: "

@@ -64,6 +64,11 @@ Sifted sift(Cue cue, const ThumbDrill& drill) {
     return result;
 }
 
+CalendarDate drillDueAfter(CalendarDate done) {
+    const CalendarDate due = done + std::chrono::months(drill_every_months);
+    return due.ok() ? due : CalendarDate(due.year() / due.month() / std::chrono::last);
+}
+
 Thumb::Thumb(const ThumbDrill& drill) {
     for (const Word<Cue>& entry : cueWords)
         m_own[placeOf(entry.value)] = sift(entry.value, drill).reaction;

@@ -81,4 +81,7 @@ inline constexpr double drill_left_heard_s = 0.05;
 /// Months after which the drill is proposed again (our choice, no source).
 inline constexpr int drill_every_months = 3;
 
+/// The day on which a drill done on this day is proposed again.
+CalendarDate drillDueAfter(CalendarDate done);
+
 } // namespace latchround

@@ -4,30 +4,19 @@
 #include <tuple>
 
 #include "core/evidence/moment_text.h"
-#include "core/grading/grade.h"
+#include "core/grading/row_check.h"
 #include "core/requirement/applicability.h"
 
 namespace latchround {
 
 namespace {
 
-bool shows(const Upkeep& upkeep, const std::string& row) {
-    const std::vector<std::string>& rows =
-        upkeep.shown_by.empty() ? upkeep.covers : upkeep.shown_by;
-    return std::ranges::find(rows, row) != rows.end();
-}
-
-/// Every row that shows it was tried: none of them is left untested.
-bool wasDone(const Upkeep& upkeep, const DoorGrade& grade) {
-    bool any = false;
-    for (const RowGrade& row : grade.rows) {
-        if (!isAsked(row) || !shows(upkeep, row.requirement->id))
-            continue;
-        if (row.verdict == Verdict::Untested)
-            return false;
-        any = true;
-    }
-    return any;
+/// Of this door: every row that shows it was tried has an answer, and there is one.
+bool wasDone(const std::vector<const Requirement*>& shown_by, const Door& door,
+             const DoorEvidence& evidence) {
+    return !shown_by.empty() && std::ranges::all_of(shown_by, [&](const Requirement* row) {
+        return checkRow(*row, door, {}, evidence).verdict != Verdict::Untested;
+    });
 }
 
 struct Look {
@@ -36,17 +25,26 @@ struct Look {
     const Catalogue& catalogue;
     std::vector<Walkdown> walkdowns; ///< newest first
 
-    std::optional<CalendarDate> lastDone(const Upkeep& upkeep, const Door& door) const {
-        for (const Walkdown& walkdown : walkdowns) {
-            const DoorEvidence evidence = ledger.evidenceOf(walkdown.id, door.number);
-            if (evidence.empty())
+    /// Rows in force that are asked of this door and show that the upkeep was done.
+    std::vector<const Requirement*> shownBy(const Upkeep& upkeep, const Door& door) const {
+        const Stand stand(findBoundary(arrangement, door.boundary));
+        std::vector<const Requirement*> rows;
+        for (const std::string& id : upkeep.shown_by.empty() ? upkeep.covers : upkeep.shown_by) {
+            const Requirement* base = findRequirement(catalogue, id);
+            if (!base)
                 continue;
-            const Boundary* boundary = findBoundary(arrangement, door.boundary);
-            const DoorGrade graded =
-                grade(arrangement.particulars, door, boundary, evidence, catalogue);
-            if (wasDone(upkeep, graded))
-                return shipsDay(walkdown.begun_by.when);
+            const Requirement& row = inForce(*base, arrangement.particulars, door, stand);
+            if (howAsked(row, arrangement.particulars, door, stand) != Asked::No)
+                rows.push_back(&row);
         }
+        return rows;
+    }
+
+    std::optional<CalendarDate> lastDone(const Upkeep& upkeep, const Door& door) const {
+        const std::vector<const Requirement*> rows = shownBy(upkeep, door);
+        for (const Walkdown& walkdown : walkdowns)
+            if (wasDone(rows, door, ledger.evidenceOf(walkdown.id, door.number)))
+                return shipsDay(walkdown.begun_by.when);
         return std::nullopt;
     }
 };

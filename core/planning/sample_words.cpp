@@ -61,6 +61,19 @@ std::string findWords(const SampleClaim& claim, int n) {
            percentText(claim.confidence) + " to find one of them or more.";
 }
 
+std::string provedWords(const SampleDrawn& sample, const Tally& tally) {
+    const auto countOf = [&](Verdict verdict) {
+        const auto found = tally.by_verdict.find(verdict);
+        return found == tally.by_verdict.end() ? 0 : found->second;
+    };
+    const SampleClaim claim{sample.of_doors, sample.at_most, sample.confidence_ppm};
+    const int failed = countOf(Verdict::Unsatisfactory);
+    const int tested = failed + countOf(Verdict::Satisfactory);
+    const auto result =
+        sampleResult(claim.doors, claim.defective, claim.confidence, tested, failed);
+    return result ? resultWords(claim, tested, failed, *result) : std::string();
+}
+
 std::string resultWords(const SampleClaim& claim, int tested, int failed,
                         const SampleResult& result) {
     return std::to_string(tested) + " of " + doorsText(claim.doors) + " tested, " +

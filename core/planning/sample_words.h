@@ -4,6 +4,7 @@
 
 #include <string>
 
+#include "core/grading/graded_walkdown.h"
 #include "core/planning/sample.h"
 
 namespace latchround {
@@ -25,6 +26,10 @@ std::string planWords(const SampleClaim& claim, int n);
 
 /// The other convention, and that it is another.
 std::string findWords(const SampleClaim& claim, int n);
+
+/// What the doors of a walkdown prove so far: satisfactory ones and unsatisfactory ones count as
+/// tested, what is still open proves nothing. Empty where the numbers do not go together.
+std::string provedWords(const SampleDrawn& sample, const Tally& tally);
 
 std::string resultWords(const SampleClaim& claim, int tested, int failed,
                         const SampleResult& result);

@@ -8,6 +8,7 @@
 #include <gtest/gtest.h>
 
 #include "core/planning/draw.h"
+#include "core/planning/sample_words.h"
 #include "tests/core/given.h"
 
 using namespace latchround;
@@ -144,4 +145,25 @@ TEST(Offers, GrowWithWhatTheyProve) {
     EXPECT_EQ(offers.back().at_most, 0);
     EXPECT_EQ(offers.back().doors, 95);
     EXPECT_TRUE(std::ranges::is_sorted(offers, {}, &SampleOffer::doors));
+}
+
+TEST(Proved, SpeaksOfTheSampleSoFar) {
+    const SampleDrawn sample{100, 5, 950'000, 1};
+    Tally tally;
+    tally.by_verdict = {{Verdict::Satisfactory, 39}};
+    EXPECT_EQ(provedWords(sample, tally),
+              "39 of 100 doors tested, none failed: 95 % confident that "
+              "at most 5 of 100 doors are defective. The claim stands.");
+    tally.by_verdict = {{Verdict::Satisfactory, 20}, {Verdict::TimeAgain, 19}};
+    EXPECT_EQ(provedWords(sample, tally).substr(0, 22), "20 of 100 doors tested");
+    tally.by_verdict = {{Verdict::Satisfactory, 38}, {Verdict::Unsatisfactory, 1}};
+    EXPECT_NE(provedWords(sample, tally).find("Extend: test 19 more"), std::string::npos);
+    tally.by_verdict = {{Verdict::Satisfactory, 34}, {Verdict::Unsatisfactory, 6}};
+    EXPECT_NE(provedWords(sample, tally).find("Test all: the 60 doors"), std::string::npos);
+}
+
+TEST(Percent, KeepsWhatCounts) {
+    EXPECT_EQ(percentText(950'000), "95 %");
+    EXPECT_EQ(percentText(995'000), "99.5 %");
+    EXPECT_EQ(percentText(999'001), "99.9001 %");
 }

@@ -257,7 +257,7 @@ TEST(HomeScreen, KeysAreInsideThePageAndLargeEnoughInEveryShape) {
 }
 
 TEST(SettingsSheet, KeysSayWhatTheLookIsAndWhatWasChosen) {
-    SettingsSheet settings{QString()};
+    SettingsSheet settings{QString(), QString()};
     settings.resize(600, 500);
     settings.show();
     EXPECT_TRUE(key(settings, "light-day").isChecked());

@@ -20,7 +20,9 @@ Catalogue shippedCatalogue() {
     const std::string folder = std::string(LATCHROUND_SOURCE) + "/resources/requirements/";
     auto solas = catalogueFrom(fileText(folder + "solas-passenger.json"), "solas");
     auto practice = catalogueFrom(fileText(folder + "practice.json"), "practice");
-    return joined(std::move(solas.value()), std::move(practice.value())).value();
+    auto upkeep = catalogueFrom(fileText(folder + "maintenance.json"), "maintenance");
+    Catalogue both = joined(std::move(solas.value()), std::move(practice.value())).value();
+    return joined(std::move(both), std::move(upkeep.value())).value();
 }
 
 Door hinged(const std::string& number, const std::string& deck, const std::string& boundary,

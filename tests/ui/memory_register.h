@@ -68,6 +68,11 @@ public:
     Result<std::optional<PickedPhotograph>> photographFromFile(QWidget*) override;
     bool hasCamera() const override { return camera; }
     Result<std::optional<PickedPhotograph>> photographFromCamera(QWidget*) override;
+    bool loudspeaker = false;
+    bool sounding = false;
+    bool readySound() override { return loudspeaker; }
+    void soundAlarm(bool on) override { sounding = on; }
+    void closeSound() override { sounding = false; }
     Result<QString> printReport(const FactId& walkdown) override;
     std::vector<VesselOnTablet> vessels() const override { return on_tablet; }
     Done openVessel(const QString& place) override;

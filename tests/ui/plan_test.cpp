@@ -7,6 +7,7 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include "core/planning/sample.h"
 #include "core/planning/walk_order.h"
 #include "memory_register.h"
 #include "print_to.h"
@@ -294,4 +295,36 @@ TEST(PlanScreen, EveryKeyIsReachedByTab) {
         QTest::keyClick(&planning.window, Qt::Key_Tab);
     }
     EXPECT_THAT(wanted, ::testing::IsEmpty());
+}
+
+TEST(PlanScreen, ASampleIsDrawnByLotAndSaysWhatItProves) {
+    Arrangement larger = smallVessel();
+    const Door like = larger.doors.front();
+    while (larger.doors.size() < 60) {
+        larger.doors.push_back(like);
+        larger.doors.back().number = "9-" + std::to_string(larger.doors.size());
+    }
+    Planning planning;
+    ASSERT_TRUE(planning.ship.vessel_register.adopt(larger, {}));
+    planning.open();
+    EXPECT_EQ(planning.key("sample").text(), "Every one");
+    planning.press("sample");
+    QString offer;
+    for (QPushButton* each : planning.window.findChildren<QPushButton*>())
+        if (offer.isEmpty() && each->text().contains("95 % sure that at most 3 "))
+            offer = each->text();
+    ASSERT_FALSE(offer.isEmpty());
+    planning.pick(offer);
+    const int drawn = offer.section(QLatin1Char(' '), 0, 0).toInt();
+    // At most 3 of 60: 31 of one kind of door (hypergeometric), a few more over strata.
+    EXPECT_GE(drawn, *sampleForAtMost(60, 3, 950'000));
+    EXPECT_LT(drawn, 45);
+    EXPECT_EQ(planning.key("sample").text(), QString("%1 by lot").arg(drawn));
+    const QString sum = planning.window.findChild<QLabel*>("plan-sum")->text();
+    EXPECT_TRUE(sum.startsWith(QString("all doors, a sample of %1 by lot ").arg(drawn)))
+        << sum.toStdString();
+    planning.press("sample");
+    planning.pick("Every one");
+    EXPECT_EQ(planning.key("sample").text(), "Every one");
+    EXPECT_TRUE(planning.window.findChild<QLabel*>("plan-sum")->text().startsWith("all doors: 60"));
 }

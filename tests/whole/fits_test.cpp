@@ -148,6 +148,15 @@ TEST_P(Fits, NothingIsClippedOnAnySheet) {
     hands::click(window, "home-settings");
     settled("settings");
     closeSheet();
+    hands::click(window, "home-settings");
+    hands::click(window, "settings-decide");
+    settled("decision");
+    closeSheet();
+    hands::click(window, "home-due");
+    settled("due");
+    hands::click(window, "due-certificate");
+    settled("certificate");
+    closeSheet();
     hands::click(window, "open-items-all");
     settled("open items");
     closeSheet();
@@ -176,6 +185,28 @@ TEST_P(Fits, NothingIsClippedOnAnySheet) {
     closeSheet();
     emit window->findChild<ui::VerdictList*>()->whyAsked("sliding-rate");
     settled("why");
+    closeSheet();
+    ui::Window* front = desk.window();
+    front->doorScreen().setDoor("5-04");
+    emit window->findChild<ui::VerdictList*>()->whyAsked("self-closing");
+    settled("why, inclined");
+    closeSheet();
+    emit window->findChild<ui::VerdictList*>()->whyAsked("sliding-rate");
+    settled("why, timed");
+    hands::click(window, "why-budget");
+    settled("budget");
+    hands::click(hands::find(hands::sheet(window), "sheet-close"));
+    QTest::qWait(50); // the sheet below stays
+    hands::click(window, "why-years");
+    settled("through the years");
+}
+
+TEST_P(Fits, NothingIsClippedInTheDrill) {
+    hands::click(window, "home-settings");
+    hands::click(window, "settings-drill");
+    settled("drill, before");
+    hands::click(window, "drill-begin-silent");
+    settled("drill, trial");
 }
 
 TEST_P(Fits, NothingIsClippedOnPlanAndBrief) {
@@ -184,6 +215,9 @@ TEST_P(Fits, NothingIsClippedOnPlanAndBrief) {
     settled("home, ended");
     hands::click(window, "home-main");
     settled("plan");
+    hands::click(window, "sample");
+    settled("sample");
+    closeSheet();
     hands::click(window, "add-person");
     settled("person");
     QTest::keyClicks(hands::find(window, "person-name"), "Ansa Merlund");

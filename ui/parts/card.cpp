@@ -1,6 +1,5 @@
 #include "ui/parts/card.h"
 
-
 namespace latchround::ui {
 
 Card::Card(QWidget* parent)

@@ -100,7 +100,7 @@ void WhyPanel::say(const QString& heading, const QString& words) {
     m_lines->addSpacing(sizes().gap / 2);
 }
 
-void WhyPanel::setRow(const RowGrade& row, const QString& asked_because) {
+void WhyPanel::setRow(const RowGrade& row, const QString& asked_because, const QString& inclined) {
     if (row.requirement == nullptr)
         return;
     const Requirement& asked = *row.requirement;
@@ -122,6 +122,7 @@ void WhyPanel::setRow(const RowGrade& row, const QString& asked_because) {
     say(tr("Limit"), limit.isEmpty() || asked.issuer.empty()
                          ? limit
                          : tr("%1, set by %2").arg(limit, text(asked.issuer)));
+    say(tr("On an inclined ship"), inclined);
     say(tr("What to look for"), text(asked.look_for));
     say(tr("What would settle it"), settleWords(row));
     say(tr("Asked because"), asked_because);

@@ -23,7 +23,8 @@ public:
     explicit WhyPanel(QWidget* parent = nullptr);
 
     /// Everything shown is copied out of `row`. `asked_because`: why it is asked (askedBecause).
-    void setRow(const RowGrade& row, const QString& asked_because);
+    /// `inclined`: what arithmetic says of an inclination the text asks for; may be empty.
+    void setRow(const RowGrade& row, const QString& asked_because, const QString& inclined = {});
     void setPhrases(const QStringList& phrases);
 
     /// Heading and words of every paragraph now shown, in order; for tests and for reading aloud.

@@ -44,6 +44,11 @@ public:
     virtual bool hasCamera() const = 0;
     virtual Result<std::optional<PickedPhotograph>> photographFromCamera(QWidget* parent) = 0;
 
+    /// Opens the loudspeaker, silent yet; false where the machine has none.
+    virtual bool readySound() = 0;
+    virtual void soundAlarm(bool on) = 0;
+    virtual void closeSound() = 0;
+
     /// Prints the walkdown; answers where the PDF lies.
     virtual Result<QString> printReport(const FactId& walkdown) = 0;
 

@@ -32,7 +32,8 @@ std::string doorOf(const Fact& fact, const Ledger& ledger) {
 
 bool changesWalkdowns(const Fact& fact) {
     return std::holds_alternative<WalkdownBegun>(fact.body) ||
-           std::holds_alternative<WalkdownEnded>(fact.body);
+           std::holds_alternative<WalkdownEnded>(fact.body) ||
+           std::holds_alternative<DecisionLimits>(fact.body); // every door is graded anew
 }
 
 } // namespace
@@ -60,6 +61,7 @@ Done Round::load() {
 
 void Round::showLatestWalkdown() {
     const std::vector<Walkdown> all = m_ledger.walkdowns();
+    const FactId before = m_walkdown ? m_walkdown->id : FactId();
     m_walkdown.reset();
     if (!all.empty()) {
         const auto open =
@@ -68,7 +70,8 @@ void Round::showLatestWalkdown() {
     }
     m_doors = m_walkdown ? gradeWalkdown(m_arrangement, m_ledger, *m_walkdown, m_catalogue)
                          : std::vector<GradedDoor>{};
-    m_heel_deg = m_walkdown ? m_walkdown->plan.heel_deg : 0;
+    if (!m_walkdown || m_walkdown->id != before)
+        m_heel_deg = m_walkdown ? m_walkdown->plan.heel_deg : 0;
 }
 
 const GradedDoor* Round::door(const QString& number) const {

@@ -13,6 +13,7 @@
 
 #include "core/evidence/ledger.h"
 #include "core/grading/graded_walkdown.h"
+#include "core/measure/thumb.h"
 #include "core/requirement/catalogue.h"
 #include "core/store/register.h"
 #include "ui/round/outside.h"
@@ -53,6 +54,13 @@ public:
     const FactId& person() const { return m_person; }
     QString personName() const;
     void setPerson(const FactId& person) { m_person = person; }
+
+    /// What this person's thumb is worth on this tablet.
+    Thumb thumb() const { return Thumb::of(m_ledger.drillOf(m_person, m_register.device()).get()); }
+    /// When that person did the drill on this tablet last.
+    std::optional<Moment> drillTime() const {
+        return m_ledger.drillTime(m_person, m_register.device());
+    }
 
     /// Heel of the next run, degrees; the walkdown's until it is changed.
     double heel_deg() const { return m_heel_deg; }

@@ -9,14 +9,19 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include "core/evidence/moment_text.h"
+#include "core/measure/interval.h"
 #include "ui/look/look.h"
+#include "ui/parts/date_words.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/sheet.h"
 #include "ui/parts/top_bar.h"
 #include "ui/screens/caution/caution_screen.h"
 #include "ui/screens/door/door_screen.h"
+#include "ui/screens/drill/drill_screen.h"
 #include "ui/screens/home/home_screen.h"
 #include "ui/screens/plan/plan_screen.h"
+#include "ui/screens/settings/decision_sheet.h"
 #include "ui/screens/settings/settings_sheet.h"
 #include "ui/screens/stopwatch/cut_short_sheet.h"
 #include "ui/screens/stopwatch/stopwatch_screen.h"
@@ -39,6 +44,7 @@ Window::Window(Round& round, Look& look)
     , m_plan(new PlanScreen(round))
     , m_door(new DoorScreen(round))
     , m_caution(new CautionScreen(round))
+    , m_drill(new DrillScreen(round))
     , m_stopwatch(new StopwatchScreen(round))
     , m_cut_short(new CutShort(round, this))
     , m_wall(new QTimer(this)) {
@@ -53,13 +59,20 @@ Window::Window(Round& round, Look& look)
     lines->addWidget(m_screens, 1);
     m_screens->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     for (Screen* screen :
-         std::initializer_list<Screen*>{m_home, m_plan, m_door, m_caution, m_stopwatch}) {
+         std::initializer_list<Screen*>{m_home, m_plan, m_door, m_caution, m_drill, m_stopwatch}) {
         m_screens->addWidget(screen);
         connect(&screen->bar(), &TopBar::lightAsked, this, &Window::nextLight);
     }
     connect(m_home, &HomeScreen::doorChosen, this, &Window::showDoor);
     connect(m_home, &HomeScreen::beginAsked, this, [this] { turnTo(m_plan); });
     connect(m_home, &HomeScreen::reportAsked, this, &Window::printReport);
+    connect(m_home, &HomeScreen::planAsked, this, [this](Purpose purpose, ScopeKind scope) {
+        turnTo(m_plan);
+        m_plan->propose(purpose, scope);
+    });
+    connect(m_home, &HomeScreen::drillAsked, this, &Window::startDrill);
+    connect(m_drill, &DrillScreen::done, this, &Window::showHome);
+    connect(&m_drill->bar(), &TopBar::back, this, &Window::showHome);
     connect(m_home, &HomeScreen::settingsAsked, this, &Window::showSettings);
     connect(m_home, &HomeScreen::unfinishedRunFound, m_cut_short, &CutShort::ask);
     connect(m_plan, &PlanScreen::begun, this, &Window::showDoor);
@@ -135,7 +148,15 @@ void Window::takeInFlagRules() {
 void Window::showSettings() {
     auto* sheet = new Sheet(this, tr("Settings"));
     Outside& outside = m_round.outside();
-    auto* settings = new SettingsSheet(outside.flagRules());
+    auto* settings = new SettingsSheet(outside.flagRules(), thumbWords());
+    connect(settings, &SettingsSheet::drillAsked, sheet, [this, sheet] {
+        sheet->close();
+        startDrill();
+    });
+    connect(settings, &SettingsSheet::decisionAsked, sheet, [this, sheet] {
+        sheet->close();
+        showDecision();
+    });
     connect(settings, &SettingsSheet::flagRulesAsked, sheet, [this, sheet] {
         sheet->close();
         takeInFlagRules();
@@ -158,6 +179,43 @@ void Window::showSettings() {
         outside.keepSetting(QStringLiteral("calm"), calm ? QStringLiteral("1") : QString());
     });
     sheet->setContent(settings);
+    sheet->open();
+}
+
+void Window::startDrill() {
+    if (m_round.personName().isEmpty())
+        tell(tr("Whose thumb?"), tr("Plan a walkdown first and say who records."));
+    else
+        turnTo(m_drill);
+}
+
+QString Window::thumbWords() const {
+    const QString name = m_round.personName();
+    if (name.isEmpty())
+        return {};
+    const auto when = m_round.drillTime();
+    if (!when)
+        return tr("%1 has done no thumb drill on this tablet: published figures stand.").arg(name);
+    const CalendarDate day = shipsDay(*when);
+    const CalendarDate again = drillDueAfter(day);
+    const bool due = again < shipsDay(m_round.outside().now());
+    return (due ? tr("%1 did the thumb drill on %2; worth repeating since %3.")
+                : tr("%1 did the thumb drill on %2; worth repeating after %3."))
+        .arg(name, dateWords(day), dateWords(again));
+}
+
+void Window::showDecision() {
+    auto* sheet = new Sheet(this, tr("When a figure passes or fails"));
+    const Ledger& ledger = m_round.ledger();
+    const FactId walkdown = m_round.isUnderWay() ? m_round.walkdown()->id : FactId();
+    const Reading run = timed(Interval{}, MarkKind::LeafMoves, MarkKind::Shut, m_round.thumb());
+    auto* decision = new DecisionSheet(ledger.limitsFor(walkdown), run.u());
+    connect(decision, &DecisionSheet::chosen, sheet, [this, sheet](const DecisionLimits& limits) {
+        sheet->close();
+        (void)m_round.record(limits);
+    });
+    sheet->setContent(decision);
+    sheet->setWidthMm(180);
     sheet->open();
 }
 

@@ -14,6 +14,7 @@ namespace latchround::ui {
 class CautionScreen;
 class CutShort;
 class DoorScreen;
+class DrillScreen;
 class HomeScreen;
 class Look;
 class NotSavedBanner;
@@ -42,6 +43,9 @@ private:
     void arm(const QString& door, Release release, RunKind kind, const QString& group = {});
     void printReport(const QString& walkdown);
     void showSettings();
+    void showDecision();
+    void startDrill();
+    QString thumbWords() const;
     void takeInFlagRules();
     void nextLight();
     void tellTime();
@@ -54,6 +58,7 @@ private:
     PlanScreen* m_plan;
     DoorScreen* m_door;
     CautionScreen* m_caution;
+    DrillScreen* m_drill;
     StopwatchScreen* m_stopwatch;
     CutShort* m_cut_short;
     QTimer* m_wall;

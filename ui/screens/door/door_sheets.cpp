@@ -19,6 +19,7 @@
 #include "ui/parts/sheet.h"
 #include "ui/parts/why_panel.h"
 #include "ui/screens/door/division_lookup.h"
+#include "ui/screens/door/figure_sheets.h"
 
 namespace latchround::ui {
 
@@ -111,15 +112,17 @@ void DoorSheets::measure(const QString& requirement) {
     if (!found)
         return;
     const Requirement* row = found->requirement;
+    const std::string unit = row->incline_deg ? "N" : row->unit;
     auto* sheet = new Sheet(m_over, QString::fromStdString(row->words));
     auto* keypad = new Keypad;
-    keypad->setTitle(limitWords(*row));
-    keypad->setUnit(QString::fromStdString(row->unit));
-    keypad->setDecimals(row->unit == "mm" || row->unit == "N" ? 1 : 3);
-    connect(keypad, &Keypad::entered, sheet, [this, sheet, row](double value) {
+    keypad->setTitle(row->incline_deg ? tr("closing force at the edge, by spring gauge")
+                                      : limitWords(*row));
+    keypad->setUnit(QString::fromStdString(unit));
+    keypad->setDecimals(unit == "mm" || unit == "N" ? 1 : 3);
+    connect(keypad, &Keypad::entered, sheet, [this, sheet, row, unit](double value) {
         const auto& measured = m_round.door(m_door)->evidence.measured;
         const auto before = measured.find(row->id);
-        (void)m_round.record(MeasuredValue{walkdown(), door(), row->id, value, row->unit},
+        (void)m_round.record(MeasuredValue{walkdown(), door(), row->id, value, unit},
                              before == measured.end() ? std::nullopt
                                                       : std::optional(before->second.stamp.id));
         sheet->close();
@@ -239,12 +242,28 @@ void DoorSheets::why(const QString& requirement) {
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     auto* panel = new WhyPanel;
-    panel->setRow(*row, QString::fromStdString(
-                            askedBecause(*row->requirement, m_round.arrangement().particulars,
-                                         *graded->door, Stand(graded->boundary))));
+    panel->setRow(
+        *row,
+        QString::fromStdString(askedBecause(*row->requirement, m_round.arrangement().particulars,
+                                            *graded->door, Stand(graded->boundary))),
+        inclinationWords(*row->requirement, *graded));
     lines->addWidget(panel, 1);
     auto* keys = new QHBoxLayout;
     lines->addLayout(keys);
+    if (row->figure) {
+        auto* budget = keyOf(tr("What ± is made of"), "why-budget");
+        keys->addWidget(budget);
+        connect(budget, &QPushButton::clicked, sheet,
+                [this, copy = *row] { showBudget(copy, m_over); });
+    }
+    if (hasHistory(*row->requirement)) {
+        auto* years = keyOf(tr("Through the years"), "why-years");
+        keys->addWidget(years);
+        connect(years, &QPushButton::clicked, sheet,
+                [this, timed = *graded->door, asked = row->requirement] {
+                    showThroughTheYears(m_round, timed, *asked, m_over);
+                });
+    }
     if (row->verdict == Verdict::Unsatisfactory) {
         auto* deficiency = keyOf(tr("Write a deficiency"), "why-deficiency");
         keys->addWidget(deficiency);

@@ -11,6 +11,7 @@
 #include "ui/parts/grade_words.h"
 #include "ui/parts/run_words.h"
 #include "ui/parts/value_row.h"
+#include "ui/screens/door/figure_sheets.h"
 
 namespace latchround::ui {
 
@@ -33,6 +34,7 @@ std::vector<QWidget*> StepRows::make(const QString& door, Step step) {
     m_door = door;
     m_choices.clear();
     m_measures.clear();
+    m_gauges.clear();
     m_releases.clear();
     m_plate = m_boundary = m_contact = m_heel = nullptr;
     std::vector<QWidget*> rows;
@@ -55,9 +57,11 @@ std::vector<QWidget*> StepRows::make(const QString& door, Step step) {
     std::ranges::stable_partition(
         asked, [](const Requirement* row) { return row->status == Status::Practice; });
     for (const Requirement* row : asked) {
-        if (row->check == CheckKind::Seen || row->check == CheckKind::SeenBothSides)
+        if (row->check == CheckKind::Seen || row->check == CheckKind::SeenBothSides) {
             rows.push_back(makeChoice(*row));
-        else if (row->check == CheckKind::PlateAgrees)
+            if (row->incline_deg)
+                rows.push_back(makeSpringGauge(*row));
+        } else if (row->check == CheckKind::PlateAgrees)
             rows.push_back(makePlate());
         else if (row->check == CheckKind::ClassAtLeast)
             rows.push_back(makeBoundary());
@@ -88,6 +92,15 @@ QWidget* StepRows::makeMeasure(const Requirement& row) {
             [this, id = row.id] { emit measureAsked(QString::fromStdString(id)); });
     m_measures[row.id] = measure;
     return measure;
+}
+
+QWidget* StepRows::makeSpringGauge(const Requirement& row) {
+    auto* gauge = new ValueRow(tr("Closing force at the edge, by spring gauge"), tr("Measure"));
+    gauge->setObjectName(QStringLiteral("gauge-") + QString::fromStdString(row.id));
+    connect(gauge, &ValueRow::asked, this,
+            [this, id = row.id] { emit measureAsked(QString::fromStdString(id)); });
+    m_gauges[&row] = gauge;
+    return gauge;
 }
 
 QWidget* StepRows::makePlate() {
@@ -174,6 +187,8 @@ void StepRows::refresh() {
                                    .arg(QLocale().toString(found->second.body.value))
                                    .arg(QString::fromStdString(found->second.body.unit)));
     }
+    for (const auto& [row, gauge] : m_gauges)
+        gauge->setDetail(inclinationWords(*row, *graded));
     for (const auto& [release, row] : m_releases)
         row->setDetail(runsLine(release, RunKind::Closing));
     if (m_contact)

@@ -40,6 +40,7 @@ signals:
 private:
     QWidget* makeChoice(const Requirement& row);
     QWidget* makeMeasure(const Requirement& row);
+    QWidget* makeSpringGauge(const Requirement& row);
     QWidget* makePlate();
     QWidget* makeBoundary();
     QWidget* makeRelease(Release release);
@@ -52,6 +53,7 @@ private:
     QString m_door;
     std::map<std::string, ChoiceRow*> m_choices;
     std::map<std::string, ValueRow*> m_measures;
+    std::map<const Requirement*, ValueRow*> m_gauges; ///< rows of the catalogue
     std::map<Release, ValueRow*> m_releases;
     ValueRow* m_plate = nullptr;
     ValueRow* m_boundary = nullptr;

@@ -83,6 +83,10 @@ HomeScreen::HomeScreen(Round& round, QWidget* parent)
     connect(m_vessel, &VesselCard::allWalkdownsAsked, m_sheets, &HomeSheets::allWalkdowns);
     connect(m_vessel, &VesselCard::otherVesselsAsked, m_sheets, &HomeSheets::otherVessels);
     connect(m_vessel, &VesselCard::settingsAsked, this, &HomeScreen::settingsAsked);
+    connect(m_vessel, &VesselCard::dueAsked, m_sheets, &HomeSheets::due);
+    connect(m_sheets, &HomeSheets::drillAsked, this, &HomeScreen::drillAsked);
+    connect(m_sheets, &HomeSheets::planAsked, this, &HomeScreen::planAsked);
+    connect(m_sheets, &HomeSheets::dueChanged, m_vessel, &VesselCard::refreshDue);
     connect(m_sheets, &HomeSheets::doorChosen, this, &HomeScreen::doorChosen);
     connect(m_sheets, &HomeSheets::reportAsked, this, &HomeScreen::reportAsked);
     connect(&round, &Round::doorChanged, this, [this] {
@@ -119,6 +123,7 @@ void HomeScreen::lookChanged() {
 
 void HomeScreen::enter() {
     refreshDoor();
+    m_vessel->refreshDue();
     m_walkdown->mainKey()->setFocus();
     lookForUnfinishedRun();
 }

@@ -4,6 +4,7 @@
 
 #include <set>
 
+#include "core/planning/walk_order.h"
 #include "ui/screens/screen.h"
 
 class QBoxLayout;
@@ -32,6 +33,8 @@ signals:
     void beginAsked();
     void reportAsked(const QString& walkdown);
     void settingsAsked();
+    void drillAsked();
+    void planAsked(latchround::Purpose purpose, latchround::ScopeKind scope);
     /// A run of the walkdown under way that was cut short; once a run.
     void unfinishedRunFound(const QString& door);
 

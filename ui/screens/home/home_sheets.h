@@ -1,9 +1,11 @@
 // The short matters of the home screen, each on a sheet: end the walkdown, every door, every open
-// item, every walkdown, the other vessels on this tablet.
+// item, every walkdown, the other vessels on this tablet, what falls due.
 #pragma once
 
 #include <QObject>
 
+#include "core/planning/due.h"
+#include "core/planning/walk_order.h"
 #include "ui/round/round.h"
 
 class QWidget;
@@ -23,12 +25,21 @@ public:
     void allOpenItems();
     void allWalkdowns();
     void otherVessels();
+    /// What falls due, overdue first, with what can be done about each.
+    void due();
 
 signals:
+    void drillAsked();
+    void planAsked(latchround::Purpose purpose, latchround::ScopeKind scope);
+    void dueChanged();
     void doorChosen(const QString& number);
     void reportAsked(const QString& walkdown);
 
 private:
+    QWidget* dueRow(const DueItem& item, Sheet* sheet);
+    QWidget* certificateRow(const DueItem* item, Sheet* sheet);
+    QWidget* drillRow(Sheet* sheet);
+    void certificate();
     void openVessel(const QString& place);
     void takeInRegister();
     void tell(const QString& title, const QString& words);

@@ -6,8 +6,12 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "core/evidence/moment_text.h"
+#include "core/planning/due.h"
 #include "ui/look/touch_style.h"
 #include "ui/parts/lettering.h"
+#include "ui/parts/value_row.h"
+#include "ui/screens/home/due_words.h"
 #include "ui/screens/home/report_row.h"
 
 namespace latchround::ui {
@@ -26,11 +30,15 @@ VesselCard::VesselCard(Round& round, QWidget* parent)
     , m_list(new QVBoxLayout(m_place))
     , m_title(new Lettering(tr("This vessel"), TextSize::Heading, Ink::Plain, true))
     , m_nothing(new Lettering(tr("No walkdown yet."), TextSize::Body, Ink::Muted))
+    , m_due(new ValueRow(tr("What falls due"), tr("Due ›")))
     , m_all(new QPushButton)
     , m_others(new QPushButton(tr("Other vessels")))
     , m_settings(new QPushButton(tr("Settings"))) {
     m_lines->setContentsMargins(0, 0, 0, 0);
     m_lines->addWidget(m_title);
+    m_due->key()->setObjectName(QStringLiteral("home-due"));
+    connect(m_due, &ValueRow::asked, this, &VesselCard::dueAsked);
+    m_lines->addWidget(m_due);
     m_lines->addWidget(m_nothing);
     m_lines->addWidget(m_place, 1);
     m_list->setContentsMargins(0, 0, 0, 0);
@@ -58,6 +66,13 @@ ReportRow* VesselCard::makeRow(const PastWalkdown& walkdown) {
     auto* row = new ReportRow(walkdown);
     connect(row, &ReportRow::reportAsked, this, [this, id = walkdown.id] { emit reportAsked(id); });
     return row;
+}
+
+void VesselCard::refreshDue() {
+    m_due->setDetail(
+        dueSummary(whatFallsDue(m_round.arrangement(), m_round.ledger(), m_round.catalogue(),
+                                shipsDay(m_round.outside().now()))));
+    fill();
 }
 
 void VesselCard::refresh(bool regraded) {
@@ -97,8 +112,8 @@ void VesselCard::refresh(bool regraded) {
 
 /// As many rows as fit whole.
 void VesselCard::fill() {
-    int room = contentsRect().height() - m_title->sizeHint().height() - 2 * m_lines->spacing() -
-               sizes().target;
+    int room = contentsRect().height() - m_title->sizeHint().height() - 3 * m_lines->spacing() -
+               sizes().target - m_due->sizeHint().height();
     int shown = 0;
     for (ReportRow* row : m_rows) {
         const int width = contentsRect().width();

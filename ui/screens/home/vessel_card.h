@@ -1,4 +1,5 @@
-// What else there is of this vessel: its walkdowns with their reports, other vessels, the settings.
+// What else there is of this vessel: what falls due, its walkdowns with their reports, other
+// vessels, the settings.
 #pragma once
 
 #include "ui/parts/card.h"
@@ -12,6 +13,7 @@ namespace latchround::ui {
 
 class Lettering;
 class ReportRow;
+class ValueRow;
 
 class VesselCard : public Card {
     Q_OBJECT
@@ -21,7 +23,10 @@ public:
     /// `regraded`: only the shown walkdown changed; the others keep their words.
     void refresh(bool regraded = false);
 
+    void refreshDue();
+
 signals:
+    void dueAsked();
     void reportAsked(const QString& walkdown);
     void allWalkdownsAsked();
     void otherVesselsAsked();
@@ -44,6 +49,7 @@ private:
     QVBoxLayout* m_list;
     Lettering* m_title;
     Lettering* m_nothing;
+    ValueRow* m_due;
     QPushButton* m_all;
     QPushButton* m_others;
     QPushButton* m_settings;

@@ -4,6 +4,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "core/planning/sample_words.h"
 #include "ui/look/touch_style.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/figure_label.h"
@@ -89,6 +90,9 @@ void WalkdownCard::refresh() {
                            .arg(aimWords(walkdown->plan), doorCountWords(tally.doors),
                                 dayWords(walkdown->end->stamp.when)));
     }
+    if (walkdown && walkdown->plan.sample)
+        m_aim->setText(m_aim->text() + QStringLiteral(". ") +
+                       QString::fromStdString(provedWords(*walkdown->plan.sample, tally)));
     const TallyFigures figures = figuresOf(tally);
     const int values[] = {figures.done, figures.satisfactory, figures.to_settle,
                           figures.unsatisfactory};

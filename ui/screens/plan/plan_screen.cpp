@@ -45,6 +45,12 @@ void PlanScreen::enter() {
     showPlan();
 }
 
+void PlanScreen::propose(Purpose purpose, ScopeKind scope) {
+    m_draft.purpose = purpose;
+    m_draft.scope = {scope, {}, {}};
+    m_plan->refresh();
+}
+
 void PlanScreen::showPlan() {
     bar().setTitle(tr("Plan a walkdown"),
                    QString::fromStdString(round().arrangement().particulars.name));

@@ -18,6 +18,8 @@ public:
     explicit PlanScreen(Round& round, QWidget* parent = nullptr);
 
     void enter() override;
+    /// A plan already begun for a purpose and its doors; after enter().
+    void propose(Purpose purpose, ScopeKind scope);
 
 signals:
     /// The walkdown is on disk; its first door.

@@ -9,7 +9,7 @@
 
 namespace latchround::ui {
 
-SettingsSheet::SettingsSheet(const QString& flag, QWidget* parent)
+SettingsSheet::SettingsSheet(const QString& flag, const QString& thumb, QWidget* parent)
     : Part(parent)
     , m_lines(new QVBoxLayout(this)) {
     m_lines->setContentsMargins(0, 0, 0, 0);
@@ -38,8 +38,24 @@ SettingsSheet::SettingsSheet(const QString& flag, QWidget* parent)
     tell(m_gloves_on, &SettingsSheet::glovesChosen, true);
     tell(m_calm_off, &SettingsSheet::calmChosen, false);
     tell(m_calm_on, &SettingsSheet::calmChosen, true);
+    addFigures(thumb);
     addRules(flag);
     lookChanged();
+}
+
+void SettingsSheet::addFigures(const QString& thumb) {
+    QHBoxLayout* figures = addLine(
+        tr("Times and limits"),
+        thumb.isEmpty() ? tr("Say first who records, in a plan: a thumb is somebody's.") : thumb);
+    auto* drill = keyOf(tr("Thumb drill"), "settings-drill");
+    auto* decide = keyOf(tr("When a figure passes"), "settings-decide");
+    for (QPushButton* key : {drill, decide}) {
+        key->setEnabled(!thumb.isEmpty());
+        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+        figures->addWidget(key, 1);
+    }
+    connect(drill, &QPushButton::clicked, this, &SettingsSheet::drillAsked);
+    connect(decide, &QPushButton::clicked, this, &SettingsSheet::decisionAsked);
 }
 
 void SettingsSheet::addRules(const QString& flag) {

@@ -1,5 +1,5 @@
-// What a person may set, for a sheet: the light, gloves, calm motion, and whose rules the vessel
-// goes by. Shows the look it wears.
+// What a person may set, for a sheet: the light, gloves, calm motion, the thumb
+// drill, the limits of decision, and whose rules the vessel goes by. Shows the look it wears.
 #pragma once
 
 #include <vector>
@@ -15,13 +15,16 @@ namespace latchround::ui {
 class SettingsSheet : public Part {
     Q_OBJECT
 public:
-    /// `flag`: whose own rules stand over the catalogue; empty where nobody's do.
-    explicit SettingsSheet(const QString& flag, QWidget* parent = nullptr);
+    /// `flag`: whose own rules stand over the catalogue; empty where nobody's do. `thumb`: what is
+    /// known of the thumb of whoever records; empty where nobody does.
+    SettingsSheet(const QString& flag, const QString& thumb, QWidget* parent = nullptr);
 
 signals:
     void lightChosen(latchround::ui::Light light);
     void glovesChosen(bool gloves);
     void calmChosen(bool calm);
+    void drillAsked();
+    void decisionAsked();
     void flagRulesAsked();
     void flagRulesLeft();
 
@@ -32,6 +35,7 @@ protected:
 private:
     QHBoxLayout* addLine(const QString& title, const QString& help);
     QPushButton* addKey(QHBoxLayout& line, const QString& words, const char* name);
+    void addFigures(const QString& thumb);
     void addRules(const QString& flag);
     void showLook();
 

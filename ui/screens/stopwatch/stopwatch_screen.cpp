@@ -260,7 +260,7 @@ void StopwatchScreen::showBand() {
     const Stand stand(graded->boundary);
     const auto band =
         liveBand(round().catalogue(), round().arrangement().particulars, *graded->door, stand,
-                 alarmed ? MarkKind::AlarmOn : MarkKind::LeafMoves);
+                 alarmed ? MarkKind::AlarmOn : MarkKind::LeafMoves, round().thumb());
     m_gauge->setVisible(band && m_recorder.kind() == RunKind::Closing);
     if (!band)
         return;

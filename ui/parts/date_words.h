@@ -1,0 +1,13 @@
+// Days in the words of the screen.
+#pragma once
+
+#include <QString>
+
+#include "core/vessel/calendar_date.h"
+
+namespace latchround::ui {
+
+QString dateWords(CalendarDate day);  ///< "26 Nov 2026"
+QString monthWords(CalendarDate day); ///< "November 2026"
+
+} // namespace latchround::ui

@@ -1,0 +1,25 @@
+// What lies behind a figure of a door, each on a sheet: the budget of its uncertainty, the same
+// figure through the years, and whether the closer could close against an inclination.
+#pragma once
+
+#include "ui/round/round.h"
+
+class QWidget;
+
+namespace latchround::ui {
+
+/// Opens the budget of this row's figure over the window; nothing where it has none.
+void showBudget(const RowGrade& row, QWidget* over);
+
+/// Opens the door's history of this row; `row` asks for its closing time or rate.
+void showThroughTheYears(const Round& round, const Door& door, const Requirement& row,
+                         QWidget* over);
+
+/// Whether there is such a history to show.
+bool hasHistory(const Requirement& row);
+
+/// What arithmetic can say of the inclination that this row's text asks for; empty where it asks
+/// for none.
+QString inclinationWords(const Requirement& row, const GradedDoor& door);
+
+} // namespace latchround::ui

@@ -1,0 +1,111 @@
+#include "ui/screens/drill/drill_result.h"
+
+#include <cmath>
+
+#include <QHBoxLayout>
+#include <QLocale>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "core/measure/interval.h"
+#include "ui/look/touch_style.h"
+#include "ui/parts/lettering.h"
+
+namespace latchround::ui {
+
+namespace {
+
+QString cueTitle(Cue cue) {
+    switch (cue) {
+    case Cue::AlarmHeard:
+        return DrillResult::tr("Alarm heard");
+    case Cue::LeafStarts:
+        return DrillResult::tr("Leaf seen to start");
+    case Cue::LeafStops:
+        break;
+    }
+    return DrillResult::tr("Leaf seen to stop");
+}
+
+QString seconds(double value) {
+    return QLocale().toString(value, 'f', 3) + QStringLiteral(" s");
+}
+
+QString siftedWords(Cue cue, const ThumbDrill& drill) {
+    const Sifted sifted = sift(cue, drill);
+    QString words =
+        sifted.reaction
+            ? DrillResult::tr("%1 late, scatter %2, from %3 trials")
+                  .arg(seconds(sifted.reaction->bias_s), seconds(sifted.reaction->spread_s))
+                  .arg(sifted.reaction->trials)
+            : DrillResult::tr("too few usable trials: the published figures stay");
+    if (sifted.too_early > 0)
+        words += DrillResult::tr("; %1 guessed, not counted").arg(sifted.too_early);
+    if (sifted.set_aside > 0)
+        words += DrillResult::tr("; %1 out of line, not counted").arg(sifted.set_aside);
+    return words;
+}
+
+/// What becomes of a closing time.
+QString effectWords(const Thumb& own) {
+    constexpr double some_time_s = 15;
+    const Interval interval{some_time_s, IntervalClock::InputEvent, {}};
+    const auto edge = [&](const Thumb& thumb) {
+        return expanded(timed(interval, MarkKind::LeafMoves, MarkKind::Shut, thumb));
+    };
+    const double correction = own.correction(Cue::LeafStarts, Cue::LeafStops);
+    return DrillResult::tr("A closing time is corrected by %1%2 and stands with ± %3, where the "
+                           "published figures give ± %4.")
+        .arg(correction < 0 ? QStringLiteral("−") : QStringLiteral("+"),
+             seconds(std::abs(correction)), seconds(edge(own)), seconds(edge(Thumb())));
+}
+
+} // namespace
+
+DrillResult::DrillResult(QWidget* parent)
+    : Part(parent)
+    , m_lines(new QVBoxLayout(this))
+    , m_words(new QVBoxLayout)
+    , m_keep(keyOf(tr("Use these figures"), "drill-keep", "primary"))
+    , m_again(keyOf(tr("Do it again"), "drill-again")) {
+    m_lines->addLayout(m_words);
+    m_lines->addStretch(1);
+    auto* keys = new QHBoxLayout;
+    keys->addWidget(m_again, 1);
+    keys->addWidget(m_keep, 2);
+    m_lines->addLayout(keys);
+    connect(m_keep, &QPushButton::clicked, this, &DrillResult::keepAsked);
+    connect(m_again, &QPushButton::clicked, this, &DrillResult::againAsked);
+    lookChanged();
+}
+
+void DrillResult::show(const ThumbDrill& drill) {
+    while (QLayoutItem* item = m_words->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+    m_words->addWidget(
+        new Lettering(tr("Your thumb on this tablet"), TextSize::Heading, Ink::Plain, true));
+    for (const Word<Cue>& entry : cueWords) {
+        m_words->addWidget(new Lettering(cueTitle(entry.value), TextSize::Lead, Ink::Plain, true));
+        m_words->addWidget(new Lettering(siftedWords(entry.value, drill), TextSize::Body));
+    }
+    m_words->addSpacing(sizes().gap);
+    auto* effect = new Lettering(effectWords(Thumb(drill)), TextSize::Body);
+    effect->setObjectName(QStringLiteral("drill-effect"));
+    m_words->addWidget(effect);
+    m_words->addWidget(
+        new Lettering(tr("Used for runs that you time on this tablet from now on. The tablet's own "
+                         "delay, which a real door does not have, stays in the budget. Worth "
+                         "repeating every %1 months.")
+                          .arg(drill_every_months),
+                      TextSize::Small, Ink::Muted));
+}
+
+void DrillResult::lookChanged() {
+    m_lines->setContentsMargins(0, 0, 0, 0);
+    m_words->setSpacing(sizes().gap / 2);
+    Part::lookChanged();
+}
+
+} // namespace latchround::ui

@@ -1,0 +1,34 @@
+// What a finished drill says of a thumb, and what that changes.
+#pragma once
+
+#include "core/measure/thumb.h"
+#include "ui/parts/part.h"
+
+class QPushButton;
+class QVBoxLayout;
+
+namespace latchround::ui {
+
+class DrillResult : public Part {
+    Q_OBJECT
+public:
+    explicit DrillResult(QWidget* parent = nullptr);
+
+    void show(const ThumbDrill& drill);
+    QPushButton* keepKey() const { return m_keep; }
+
+signals:
+    void keepAsked();
+    void againAsked();
+
+protected:
+    void lookChanged() override;
+
+private:
+    QVBoxLayout* m_lines;
+    QVBoxLayout* m_words;
+    QPushButton* m_keep;
+    QPushButton* m_again;
+};
+
+} // namespace latchround::ui

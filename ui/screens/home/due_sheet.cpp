@@ -1,0 +1,142 @@
+#include <algorithm>
+
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "core/evidence/moment_text.h"
+#include "ui/look/touch_style.h"
+#include "ui/parts/date_words.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/row_pager.h"
+#include "ui/parts/sheet.h"
+#include "ui/parts/value_row.h"
+#include "ui/screens/home/due_words.h"
+#include "ui/screens/home/home_sheets.h"
+
+// The part of HomeSheets that shows what falls due.
+namespace latchround::ui {
+
+void HomeSheets::due() {
+    auto* sheet = new Sheet(m_over, tr("What falls due"));
+    const std::vector<DueItem> items =
+        whatFallsDue(m_round.arrangement(), m_round.ledger(), m_round.catalogue(),
+                     shipsDay(m_round.outside().now()));
+    std::vector<QWidget*> rows;
+    bool certificate_seen = false;
+    for (const DueItem& item : items) {
+        certificate_seen = certificate_seen || !item.upkeep;
+        rows.push_back(item.upkeep ? dueRow(item, sheet) : certificateRow(&item, sheet));
+    }
+    if (!certificate_seen)
+        rows.push_back(certificateRow(nullptr, sheet));
+    if (!m_round.personName().isEmpty())
+        rows.push_back(drillRow(sheet));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    auto* pager = new RowPager;
+    int height = 0;
+    for (QWidget* row : rows)
+        height += row->sizeHint().height() + 8;
+    pager->setRows(std::move(rows));
+    pager->setMinimumHeight(std::min(height, listHeight()));
+    lines->addWidget(pager, 1);
+    lines->addWidget(new Lettering(
+        tr("Periods of MSC.1/Circ.1432. The company's plan and the flag Administration stand above "
+           "them; no days of grace are printed."),
+        TextSize::Small, Ink::Muted));
+    sheet->setContent(content);
+    sheet->setWidthMm(180);
+    sheet->open();
+}
+
+QWidget* HomeSheets::dueRow(const DueItem& item, Sheet* sheet) {
+    const CalendarDate today = shipsDay(m_round.outside().now());
+    const bool of_doors = item.doors > 0;
+    auto* row = new ValueRow(dueTitle(item), of_doors ? tr("Plan it ›") : tr("Done today"));
+    const QString id = QString::fromStdString(item.upkeep->id);
+    row->setDetail(dueDetail(item, today));
+    row->key()->setObjectName(QStringLiteral("due-") + id);
+    if (of_doors) {
+        row->key()->setEnabled(!m_round.isUnderWay());
+        const bool quarterly = item.upkeep->every == Period::Quarterly;
+        connect(row, &ValueRow::asked, sheet, [this, sheet, quarterly] {
+            sheet->close();
+            emit planAsked(quarterly ? Purpose::Quarterly : Purpose::Annual,
+                           quarterly ? ScopeKind::ZoneBulkheads : ScopeKind::AllDoors);
+        });
+        return row;
+    }
+    row->key()->setEnabled(!m_round.personName().isEmpty());
+    connect(row, &ValueRow::asked, sheet, [this, sheet, upkeep = item.upkeep->id] {
+        sheet->close();
+        (void)m_round.record(UpkeepDone{upkeep, {}});
+        emit dueChanged();
+    });
+    return row;
+}
+
+QWidget* HomeSheets::certificateRow(const DueItem* item, Sheet* sheet) {
+    auto* row = new ValueRow(dueTitle(item ? *item : DueItem{}), tr("Enter"));
+    row->setDetail(item ? dueDetail(*item, shipsDay(m_round.outside().now()))
+                        : tr("not yet known: enter the day on which it ends"));
+    row->key()->setObjectName(QStringLiteral("due-certificate"));
+    row->key()->setEnabled(!m_round.personName().isEmpty());
+    connect(row, &ValueRow::asked, sheet, [this, sheet] {
+        sheet->close();
+        certificate();
+    });
+    return row;
+}
+
+QWidget* HomeSheets::drillRow(Sheet* sheet) {
+    auto* row = new ValueRow(tr("Thumb drill of %1").arg(m_round.personName()), tr("Begin ›"));
+    const auto when = m_round.drillTime();
+    row->setDetail(
+        when ? tr("last %1, worth repeating after %2")
+                   .arg(dateWords(shipsDay(*when)), dateWords(drillDueAfter(shipsDay(*when))))
+             : tr("never done on this tablet: published figures stand"));
+    row->key()->setObjectName(QStringLiteral("due-drill"));
+    connect(row, &ValueRow::asked, sheet, [this, sheet] {
+        sheet->close();
+        emit drillAsked();
+    });
+    return row;
+}
+
+void HomeSheets::certificate() {
+    auto* sheet = new Sheet(m_over, tr("Passenger ship safety certificate"));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->addWidget(
+        new Lettering(tr("On which day does it end? Write it like 2027-03-31."), TextSize::Body));
+    auto* day = new QLineEdit;
+    day->setObjectName(QStringLiteral("certificate-day"));
+    day->setPlaceholderText(QStringLiteral("YYYY-MM-DD"));
+    day->setAccessibleName(tr("Day on which the certificate ends"));
+    auto* keep = keyOf(tr("Keep"), "certificate-keep", "primary");
+    keep->setEnabled(false);
+    lines->addWidget(day);
+    lines->addWidget(keep);
+    const auto read = [day] { return calendarDateFrom(day->text().trimmed().toStdString()); };
+    connect(day, &QLineEdit::textChanged, keep,
+            [keep, read] { keep->setEnabled(read().has_value()); });
+    const auto take = [this, sheet, read] {
+        const auto until = read();
+        if (!until)
+            return;
+        sheet->close();
+        (void)m_round.record(CertificateSeen{*until});
+        emit dueChanged();
+    };
+    connect(keep, &QPushButton::clicked, sheet, take);
+    connect(day, &QLineEdit::returnPressed, sheet, take);
+    content->setFocusProxy(day);
+    content->setFocusPolicy(Qt::StrongFocus);
+    sheet->setContent(content);
+    sheet->open();
+}
+
+} // namespace latchround::ui

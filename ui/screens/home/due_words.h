@@ -1,0 +1,19 @@
+// What falls due, in a few words.
+#pragma once
+
+#include <QString>
+
+#include "core/planning/due.h"
+
+namespace latchround::ui {
+
+/// "Lamps of the fire door control panels are tried"; "Passenger ship safety certificate".
+QString dueTitle(const DueItem& item);
+
+/// "weekly · due 27 Nov 2026 · last 20 Nov 2026": overdue said first.
+QString dueDetail(const DueItem& item, CalendarDate today);
+
+/// The whole list in one line: "2 overdue: ..." or the next day.
+QString dueSummary(const std::vector<DueItem>& items);
+
+} // namespace latchround::ui
