@@ -148,7 +148,7 @@ Result<Lists> readLists(SqliteConnection& connection, std::string_view sql) {
 
 Done fillSamples(SqliteConnection& connection, std::vector<Fact>& facts) {
     std::map<FactId, SampleDrawn> samples;
-    const Done done =
+    Done done =
         connection.each("SELECT fact, of_doors, at_most, confidence_ppm, lot FROM walkdown_sample",
                         {}, [&](Row& row) {
                             samples[row.text(0)] = {row.smallWhole(1), row.smallWhole(2),
@@ -201,7 +201,7 @@ Done fillDrills(SqliteConnection& connection, std::vector<Fact>& facts) {
 }
 
 Done fillLists(SqliteConnection& connection, std::vector<Fact>& facts) {
-    const Done walkdowns = fillWalkdowns(connection, facts);
+    Done walkdowns = fillWalkdowns(connection, facts);
     return walkdowns ? fillDrills(connection, facts) : walkdowns;
 }
 

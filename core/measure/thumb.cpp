@@ -51,6 +51,7 @@ Sifted sift(Cue cue, const ThumbDrill& drill) {
         return result;
     const double middle = medianOf(delays);
     std::vector<double> distances;
+    distances.reserve(delays.size());
     for (const double delay : delays)
         distances.push_back(std::abs(delay - middle));
     const double typical = medianOf(std::move(distances));

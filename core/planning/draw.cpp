@@ -56,6 +56,12 @@ std::size_t below(std::mt19937& generator, std::size_t limit) {
     return static_cast<std::size_t>(value % limit);
 }
 
+bool isOffered(const std::vector<SampleOffer>& offers, int at_most, ConfidencePpm confidence) {
+    return std::ranges::any_of(offers, [&](const SampleOffer& offer) {
+        return offer.at_most == at_most && offer.confidence == confidence;
+    });
+}
+
 } // namespace
 
 std::vector<Stratum> strataOf(const Arrangement& arrangement,
@@ -123,11 +129,8 @@ std::vector<SampleOffer> sampleOffers(const Arrangement& arrangement,
     std::vector<SampleOffer> offers;
     for (const auto& [percent, confidence] : claims) {
         const int at_most = all * percent / 100;
-        const bool known = std::ranges::any_of(offers, [&](const SampleOffer& offer) {
-            return offer.at_most == at_most && offer.confidence == confidence;
-        });
         const auto sample = stratifiedSample(strata, at_most, confidence);
-        if (!known && sample && *sample < all)
+        if (sample && *sample < all && !isOffered(offers, at_most, confidence))
             offers.push_back({*sample, at_most, confidence});
     }
     std::ranges::stable_sort(offers, {}, &SampleOffer::doors);

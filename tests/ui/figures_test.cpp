@@ -100,9 +100,9 @@ TEST(DueWords, OverdueIsSaidFirst) {
     item.due = day("2026-11-27");
     item.is_overdue = false;
     EXPECT_EQ(dueDetail(item, day("2026-11-26")), "due 27 Nov 2026 · weekly · last 20 Nov 2026");
-    EXPECT_EQ(dueSummary({item}), "next 27 Nov 2026: Lamps are tried");
+    EXPECT_EQ(dueSummary({item}), "next on 27 Nov 2026");
     item.is_overdue = true;
-    EXPECT_EQ(dueSummary({item}), "1 overdue, first: Lamps are tried");
+    EXPECT_EQ(dueSummary({item}), "1 overdue");
 }
 
 TEST(DueSheet, LampsAndCertificateAreRecordedHere) {

@@ -179,6 +179,7 @@ void Window::showSettings() {
         outside.keepSetting(QStringLiteral("calm"), calm ? QStringLiteral("1") : QString());
     });
     sheet->setContent(settings);
+    sheet->setWidthMm(220);
     sheet->open();
 }
 

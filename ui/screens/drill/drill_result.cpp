@@ -1,5 +1,6 @@
 #include "ui/screens/drill/drill_result.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include <QHBoxLayout>
@@ -32,6 +33,8 @@ QString seconds(double value) {
 }
 
 QString siftedWords(Cue cue, const ThumbDrill& drill) {
+    if (std::ranges::find(drill.trials, cue, &ThumbTrial::cue) == drill.trials.end())
+        return DrillResult::tr("not tried: the published figures stay");
     const Sifted sifted = sift(cue, drill);
     QString words =
         sifted.reaction

@@ -70,9 +70,8 @@ QString dueSummary(const std::vector<DueItem>& items) {
     if (items.empty())
         return translated("nothing falls due");
     const auto overdue = std::ranges::count_if(items, &DueItem::is_overdue);
-    if (overdue > 0)
-        return translated("%1 overdue, first: %2").arg(overdue).arg(dueTitle(items.front()));
-    return translated("next %1: %2").arg(dateWords(*items.front().due), dueTitle(items.front()));
+    return overdue > 0 ? translated("%1 overdue").arg(overdue)
+                       : translated("next on %1").arg(dateWords(*items.front().due));
 }
 
 } // namespace latchround::ui

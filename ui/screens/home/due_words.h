@@ -13,7 +13,7 @@ QString dueTitle(const DueItem& item);
 /// "weekly · due 27 Nov 2026 · last 20 Nov 2026": overdue said first.
 QString dueDetail(const DueItem& item, CalendarDate today);
 
-/// The whole list in one line: "2 overdue: ..." or the next day.
+/// The whole list in few words: "2 overdue", "next on 27 Nov 2026".
 QString dueSummary(const std::vector<DueItem>& items);
 
 } // namespace latchround::ui

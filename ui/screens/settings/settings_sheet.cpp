@@ -11,8 +11,12 @@ namespace latchround::ui {
 
 SettingsSheet::SettingsSheet(const QString& flag, const QString& thumb, QWidget* parent)
     : Part(parent)
-    , m_lines(new QVBoxLayout(this)) {
-    m_lines->setContentsMargins(0, 0, 0, 0);
+    , m_sides(new QBoxLayout(QBoxLayout::TopToBottom, this))
+    , m_columns{new QVBoxLayout, new QVBoxLayout}
+    , m_lines(m_columns.front()) {
+    m_sides->setContentsMargins(0, 0, 0, 0);
+    for (QVBoxLayout* column : m_columns)
+        m_sides->addLayout(column, 1);
     QHBoxLayout* light = addLine(tr("Light"), tr("Night keeps the eyes used to a dark bridge."));
     m_lights = {addKey(*light, tr("Day"), "light-day"), addKey(*light, tr("Dusk"), "light-dusk"),
                 addKey(*light, tr("Night"), "light-night")};
@@ -38,8 +42,11 @@ SettingsSheet::SettingsSheet(const QString& flag, const QString& thumb, QWidget*
     tell(m_gloves_on, &SettingsSheet::glovesChosen, true);
     tell(m_calm_off, &SettingsSheet::calmChosen, false);
     tell(m_calm_on, &SettingsSheet::calmChosen, true);
+    m_columns.front()->addStretch(1);
+    m_lines = m_columns.back();
     addFigures(thumb);
     addRules(flag);
+    m_lines->addStretch(1);
     lookChanged();
 }
 
@@ -105,11 +112,18 @@ void SettingsSheet::showLook() {
 }
 
 void SettingsSheet::lookChanged() {
-    m_lines->setSpacing(sizes().gap);
+    m_sides->setSpacing(sizes().main_gap);
+    for (QVBoxLayout* column : m_columns)
+        column->setSpacing(sizes().gap);
     for (QHBoxLayout* line : m_key_lines)
         line->setSpacing(sizes().gap);
     showLook();
     Part::lookChanged();
+}
+
+void SettingsSheet::resizeEvent(QResizeEvent* event) {
+    m_sides->setDirection(width() > mm(150) ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    Part::resizeEvent(event);
 }
 
 void SettingsSheet::showEvent(QShowEvent* event) {

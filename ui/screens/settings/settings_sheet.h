@@ -2,10 +2,12 @@
 // drill, the limits of decision, and whose rules the vessel goes by. Shows the look it wears.
 #pragma once
 
+#include <array>
 #include <vector>
 
 #include "ui/parts/part.h"
 
+class QBoxLayout;
 class QHBoxLayout;
 class QPushButton;
 class QVBoxLayout;
@@ -30,6 +32,7 @@ signals:
 
 protected:
     void lookChanged() override;
+    void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;
 
 private:
@@ -39,7 +42,9 @@ private:
     void addRules(const QString& flag);
     void showLook();
 
-    QVBoxLayout* m_lines;
+    QBoxLayout* m_sides; ///< the two columns: beside each other where there is room
+    std::array<QVBoxLayout*, 2> m_columns;
+    QVBoxLayout* m_lines; ///< the column being filled
     std::vector<QHBoxLayout*> m_key_lines;
     std::vector<QPushButton*> m_lights; ///< day, dusk, night
     QPushButton* m_gloves_off = nullptr;
