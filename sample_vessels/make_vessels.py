@@ -14,7 +14,7 @@ import story_meridian
 import story_ternwick
 from arrangement import register_csv
 from asked import catalogue
-from facts import Recorder
+from facts import Recorder, utc_ms
 from walk import Aboard, join, record_walk
 
 VESSELS = (
@@ -30,6 +30,9 @@ def history(arrangement, story, rows):
     join(recorder, aboard, story.JOINED)
     for walk in story.walks(arrangement):
         record_walk(recorder, aboard, walk)
+    for when, who, kind, body in getattr(story, "RECORDS", ()):
+        at = utc_ms(when, aboard.offset_minutes)
+        recorder.record(at, aboard.ids[who], "tablet-1", kind, body)
     return recorder.text()
 
 

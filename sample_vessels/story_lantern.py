@@ -172,6 +172,13 @@ QUARTERS = (
 )
 
 
+# What the chief officer records beside the walks.
+RECORDS = (
+    ("2026-11-25 18:05", 2, "upkeep-done", {"upkeep": "weekly", "remark": "One lamp changed."}),
+    ("2026-11-25 18:11", 2, "certificate-seen", {"valid_until": "2027-03-14"}),
+)
+
+
 def _quarterlies(a):
     zone_doors = [d for d in a.doors if a.boundary(d.boundary).place == "zone-bulkhead"]
     order = walking_order(zone_doors, a)

@@ -42,7 +42,7 @@ class Aboard:
 
 def walking_order(doors, arrangement):
     """From the top deck down, forward on one deck and aft on the next, the doors of one boundary
-    together: the order of core/planning/walk_order."""
+    together."""
     order = []
     for rank, deck in enumerate(sorted(arrangement.decks, key=lambda d: -d.height_m)):
         way = 1 if rank % 2 == 0 else -1

@@ -9,6 +9,7 @@
 #include "app/report/run_table.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/grade_words.h"
+#include "ui/parts/inclination_words.h"
 #include "ui/parts/verdict_look.h"
 
 namespace latchround::report {
@@ -112,6 +113,16 @@ QString untestedHtml(const GradedDoor& door) {
                      safe(words.join(QStringLiteral("; "))));
 }
 
+QString inclinedHtml(const GradedDoor& door) {
+    QString html;
+    for (const RowGrade& row : door.grade.rows)
+        if (isAsked(row) && ui::isGauged(row, door))
+            html += paragraph(QStringLiteral("<b>") + safe(say("On an inclined ship:")) +
+                              QStringLiteral("</b> ") +
+                              safe(ui::inclinationWords(*row.requirement, door)));
+    return html;
+}
+
 QString couldNotTestHtml(const Matter& matter, const DoorEvidence& evidence) {
     QString html;
     for (const auto& [id, record] : evidence.could_not_test) {
@@ -173,8 +184,8 @@ QString blockHtml(const Matter& matter, const GradedDoor& door, Pictures& pictur
     const QString runs = runTableHtml(matter, door);
     return headingHtml(door, pictures) + QStringLiteral("<p class=\"muted\">") +
            safe(placeWords(matter, door)) + QStringLiteral("; ") + safe(classWords(door)) +
-           QStringLiteral("</p>") + rowsHtml(matter, door) + untestedHtml(door) +
-           couldNotTestHtml(matter, door.evidence) +
+           QStringLiteral("</p>") + rowsHtml(matter, door) + inclinedHtml(door) +
+           untestedHtml(door) + couldNotTestHtml(matter, door.evidence) +
            writtenHtml(matter, "Deficiencies", door.evidence.deficiencies) +
            writtenHtml(matter, "Notes", door.evidence.notes) +
            photographsHtml(matter, door.evidence, pictures) +

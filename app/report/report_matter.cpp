@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "ui/parts/inclination_words.h"
+
 namespace latchround::report {
 
 namespace {
@@ -49,7 +51,9 @@ bool hasDetails(const GradedDoor& door) {
     const DoorEvidence& evidence = door.evidence;
     return needsAttention(door.grade.verdict) || !evidence.deficiencies.empty() ||
            !evidence.notes.empty() || !evidence.photographs.empty() ||
-           !evidence.could_not_test.empty();
+           !evidence.could_not_test.empty() ||
+           std::ranges::any_of(door.grade.rows,
+                               [&](const RowGrade& row) { return ui::isGauged(row, door); });
 }
 
 } // namespace latchround::report

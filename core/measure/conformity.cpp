@@ -36,11 +36,6 @@ double conformanceProbability(const Reading& reading, std::optional<double> low,
                                   reading.degreesOfFreedom());
 }
 
-bool areUsable(const DecisionLimits& limits) {
-    return limits.satisfactory_from > 0.5 && limits.satisfactory_from < 1 &&
-           limits.unsatisfactory_to > 0 && limits.unsatisfactory_to < 0.5;
-}
-
 Conformity conformityOf(double probability, const DecisionLimits& limits) {
     if (probability >= limits.satisfactory_from)
         return Conformity::Inside;

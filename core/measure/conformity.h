@@ -21,10 +21,6 @@ double conformanceProbability(const Reading& reading, std::optional<double> low,
 
 enum class Conformity { Inside, TooClose, Outside };
 
-/// What keeps the two probabilities usable: satisfactory above 0.5 and below 1, unsatisfactory
-/// above 0 and below 0.5.
-bool areUsable(const DecisionLimits& limits);
-
 /// Inside at the upper probability or more, outside at the lower one or less, between them too
 /// close to say. Unless set otherwise 0.95 and 0.05 (our choice; JCGM 106 leaves it to the user).
 Conformity conformityOf(double probability, const DecisionLimits& limits = {});

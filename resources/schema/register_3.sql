@@ -75,9 +75,9 @@ CREATE TABLE certificate_seen (
 -- What a walkdown that takes in a sample is to prove; no row where it takes in every door of its scope.
 CREATE TABLE walkdown_sample (
     fact TEXT PRIMARY KEY REFERENCES walkdown_begun (fact) DEFERRABLE INITIALLY DEFERRED,
-    of_doors INTEGER NOT NULL,
-    at_most INTEGER NOT NULL,
-    confidence_ppm INTEGER NOT NULL,
+    of_doors INTEGER NOT NULL CHECK (of_doors > 0),
+    at_most INTEGER NOT NULL CHECK (at_most >= 0),
+    confidence_ppm INTEGER NOT NULL CHECK (confidence_ppm BETWEEN 1 AND 999999),
     lot INTEGER NOT NULL
 ) STRICT, WITHOUT ROWID;
 

@@ -121,6 +121,14 @@ TEST_F(RegisterRules, ValuesThatAreNoneAreRefused) {
                                                std::numeric_limits<double>::quiet_NaN(), "mm"})},
                   "", "not a number");
     expectRefused({note(5, "no UTF-8: \xc3\x28")}, "", "no valid text");
+    expectRefused({sampleFact(5, DecisionLimits{1.5, 0.05, ""})}, "",
+                  "not one the register allows");
+    expectRefused(
+        {sampleFact(5, ThumbDrill{{{Cue::LeafStops, std::numeric_limits<double>::quiet_NaN()}}})},
+        "", "not a number");
+    WalkdownBegun nonsense;
+    nonsense.sample = SampleDrawn{0, 5, 950'000, 1};
+    expectRefused({sampleFact(5, nonsense)}, "", "not one the register allows");
     Fact far = note(5, "?");
     far.stamp.when.ship_offset_minutes = 841;
     expectRefused({far}, "", "not one the register allows");

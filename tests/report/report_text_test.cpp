@@ -180,6 +180,44 @@ TEST(WalkdownReport, NamesARemoteRunThatWentAheadWithoutCautions) {
     EXPECT_THAT(text, HasSubstr("without all questions confirmed for that run: 5-31 on 25 Nov"));
 }
 
+TEST(WalkdownReport, SaysWhatASpringGaugeShowsAndThatItIsNoVerdict) {
+    SampleWalkdown sample;
+    for (Door& each : sample.arrangement.doors)
+        each.leaf_mass_kg = 60;
+    sample.add(MeasuredValue{sample.walkdown, "5-31", "self-closing", 40, "N"});
+    const std::string text = flowingText(printed(sample)).toStdString();
+    // 60 kg: half of 60 x 9.80665 x sin 3.5 degrees is 17.96 N.
+    EXPECT_THAT(text, HasSubstr("The closer gives 40 N; at 3.5 degrees the leaf's weight alone "
+                                "pulls with up to 18 N"));
+    EXPECT_THAT(text, HasSubstr("no verdict comes from this"));
+}
+
+TEST(WalkdownReport, SaysWhatASampleProves) {
+    SampleWalkdown sample;
+    WalkdownBegun plan;
+    plan.scope = "all doors, a sample of 1 by lot 7";
+    plan.doors = {"3-01"};
+    plan.sample = SampleDrawn{4, 1, 950'000, 7};
+    sample.walkdown = sample.add(plan);
+    EXPECT_THAT(flowingText(printed(sample)).toStdString(),
+                HasSubstr("0 of 4 doors tested, none failed"));
+}
+
+TEST(WalkdownReport, NamesTheDrillsAndLimitsItsFiguresGoBy) {
+    SampleWalkdown sample;
+    ThumbDrill drill;
+    for (int i = 0; i < 10; ++i)
+        for (const Word<Cue>& cue : cueWords)
+            drill.trials.push_back({cue.value, 0.2 + 0.01 * i});
+    sample.add(drill);
+    sample.add(DecisionLimits{0.99, 0.01, "asked for by the flag"});
+    sample.addRun("5-31", Release::LetGo, {{MarkKind::LeafMoves, 0}, {MarkKind::Shut, 14.0}});
+    const std::string text = flowingText(printed(sample)).toStdString();
+    EXPECT_THAT(text, ContainsRegex("Of [0-9]+ runs 1 were timed by somebody with a thumb drill"));
+    EXPECT_THAT(text, ContainsRegex("at least 99.%, unsatisfactory where that is at most 1.%"));
+    EXPECT_THAT(text, HasSubstr("reason given: asked for by the flag"));
+}
+
 TEST(WalkdownReport, LeavesOutAPhotographWhoseBytesAreOthers) {
     SampleWalkdown sample;
     sample.photograph_bytes.back() = std::byte{0};

@@ -12,6 +12,7 @@
 #include "ui/parts/door_list.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/grade_words.h"
+#include "ui/parts/inclination_words.h"
 #include "ui/parts/keypad.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/list_touch.h"

@@ -1,11 +1,9 @@
 #include "ui/screens/door/figure_sheets.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <QVBoxLayout>
 
 #include "core/evidence/moment_text.h"
-#include "core/safety/inclination.h"
 #include "core/trend/outlook.h"
 #include "ui/parts/budget_table.h"
 #include "ui/parts/grade_words.h"
@@ -19,10 +17,6 @@ namespace {
 
 QString translated(const char* text) {
     return QCoreApplication::translate("FigureSheets", text);
-}
-
-QString newtons(double force_N) {
-    return QLocale().toString(force_N, 'f', 0) + QStringLiteral(" N");
 }
 
 } // namespace
@@ -80,37 +74,6 @@ void showThroughTheYears(const Round& round, const Door& door, const Requirement
     sheet->setContent(content);
     sheet->setWidthMm(200);
     sheet->open();
-}
-
-QString inclinationWords(const Requirement& row, const GradedDoor& door) {
-    if (!row.incline_deg)
-        return {};
-    const auto found = door.evidence.measured.find(row.id);
-    const InclinationAnswer answer = couldCloseInclined(
-        *door.door, *row.incline_deg,
-        found == door.evidence.measured.end() ? std::nullopt
-                                              : std::optional(found->second.body.value));
-    const QString angle = QLocale().toString(*row.incline_deg, 'g', 3);
-    switch (answer.could) {
-    case CloserCould::NotKnown:
-        return translated("The leaf's mass is not in the register: what %1 degrees ask of the "
-                          "closer cannot be worked out.")
-            .arg(angle);
-    case CloserCould::NotGauged:
-        return translated("At %1 degrees the leaf's weight alone pulls with up to %2 at its edge. "
-                          "Hold a spring gauge there to see what the closer gives.")
-            .arg(angle, newtons(answer.needed_N));
-    case CloserCould::Falls:
-        return translated("The closer gives %1; at %2 degrees the leaf's weight alone pulls with "
-                          "up to %3: it could not close against it.")
-            .arg(newtons(*answer.measured_N), angle, newtons(answer.needed_N));
-    case CloserCould::Exceeds:
-        break;
-    }
-    return translated("The closer gives %1; at %2 degrees the leaf's weight alone pulls with up to "
-                      "%3: it could close, if hinges, seals and latch take less than the rest. "
-                      "Worked out, not tried: no verdict comes from this.")
-        .arg(newtons(*answer.measured_N), angle, newtons(answer.needed_N));
 }
 
 } // namespace latchround::ui

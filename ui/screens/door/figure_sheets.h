@@ -1,5 +1,5 @@
-// What lies behind a figure of a door, each on a sheet: the budget of its uncertainty, the same
-// figure through the years, and whether the closer could close against an inclination.
+// What lies behind a figure of a door, each on a sheet: the budget of its uncertainty, and the same
+// figure through the years.
 #pragma once
 
 #include "ui/round/round.h"
@@ -17,9 +17,5 @@ void showThroughTheYears(const Round& round, const Door& door, const Requirement
 
 /// Whether there is such a history to show.
 bool hasHistory(const Requirement& row);
-
-/// What arithmetic can say of the inclination that this row's text asks for; empty where it asks
-/// for none.
-QString inclinationWords(const Requirement& row, const GradedDoor& door);
 
 } // namespace latchround::ui

@@ -9,9 +9,9 @@
 #include "ui/parts/choice_row.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/grade_words.h"
+#include "ui/parts/inclination_words.h"
 #include "ui/parts/run_words.h"
 #include "ui/parts/value_row.h"
-#include "ui/screens/door/figure_sheets.h"
 
 namespace latchround::ui {
 
