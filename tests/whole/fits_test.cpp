@@ -110,6 +110,9 @@ TEST_P(Fits, NothingIsClippedOnAnyScreenOfTheWalk) {
     settled("door, look");
     hands::click(window, "step-1");
     settled("door, release");
+    hands::click(window, "rows-after");
+    settled("door, release, more");
+    hands::click(window, "rows-before");
     hands::click(hands::find(window, "release-remote")->findChild<QPushButton*>());
     settled("caution");
     const auto confirmShown = [&] {
