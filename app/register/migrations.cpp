@@ -14,7 +14,29 @@ namespace {
 constexpr std::array<Migration, 3> shipped{
     {{1, register_1_sql}, {2, register_2_sql}, {3, register_3_sql}}};
 
+/// References are not followed row by row while tables are made anew: with no index on the
+/// referring side that would take the square of the rows. They are checked all together before the
+/// commit. Can only be switched outside a transaction.
+class ReferencesUnwatched {
+public:
+    explicit ReferencesUnwatched(SqliteConnection& connection)
+        : m_connection(connection)
+        , m_done(connection.script("PRAGMA foreign_keys = OFF")) {}
+    ~ReferencesUnwatched() { (void)m_connection.script("PRAGMA foreign_keys = ON"); }
+    ReferencesUnwatched(const ReferencesUnwatched&) = delete;
+    ReferencesUnwatched& operator=(const ReferencesUnwatched&) = delete;
+
+    const Done& done() const { return m_done; }
+
+private:
+    SqliteConnection& m_connection;
+    Done m_done;
+};
+
 Done runStep(SqliteConnection& connection, const Migration& step) {
+    const ReferencesUnwatched unwatched(connection);
+    if (!unwatched.done())
+        return unwatched.done();
     Result<Transaction> transaction = Transaction::begin(connection, Transaction::Kind::Write);
     if (!transaction)
         return tl::unexpected(transaction.error());

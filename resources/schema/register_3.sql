@@ -1,7 +1,6 @@
--- Kinds of fact become rows, so that a new kind is a row and a table; four new kinds: the thumb drill, the
--- limits of decision, upkeep done, the certificate seen. A walkdown may take in a sample. The table of facts is made anew around the same rows; whatever refers to them waits until they are back.
-PRAGMA defer_foreign_keys = ON;
-
+-- Kinds of fact become rows, so that a new kind is a row and a table; four new kinds: the thumb drill, the limits of
+-- decision, upkeep done, the certificate seen. A walkdown may take in a sample. The table of facts is made anew around
+-- the same rows; what refers to them is checked when they are back.
 CREATE TABLE fact_kind (
     word TEXT PRIMARY KEY,
     of_walkdown INTEGER NOT NULL CHECK (of_walkdown IN (0, 1)),

@@ -94,6 +94,41 @@ TEST_F(Migrations, ARegisterOfTheFirstVersionKeepsWhatItHolds) {
     EXPECT_EQ(RawSqlite(file).single("PRAGMA user_version"), std::to_string(currentVersion()));
 }
 
+TEST_F(Migrations, TheTableOfFactsIsMadeAnewAroundItsRows) {
+    ASSERT_TRUE(migrate(*m_connection, migrations().first(2)));
+    ASSERT_TRUE(m_connection->script(
+        "BEGIN;"
+        "INSERT INTO fact VALUES ('p','person-joined',1,60,'p','tablet',NULL,NULL,NULL);"
+        "INSERT INTO person_joined VALUES ('p','Maren Tollefsby','surveyor');"
+        "INSERT INTO door_number VALUES ('5-01');"
+        "INSERT INTO fact VALUES ('w','walkdown-begun',2,60,'p','tablet',NULL,NULL,NULL);"
+        "INSERT INTO walkdown_begun VALUES ('w','annual','all',0,'bridge','8','go','stop','all',1);"
+        "INSERT INTO fact VALUES ('n','note',3,60,'p','tablet',NULL,'w','5-01');"
+        "INSERT INTO note VALUES ('n','a note');"
+        "INSERT INTO fact VALUES ('t','taken-back',4,60,'p','tablet','n',NULL,NULL);"
+        "INSERT INTO taken_back VALUES ('t','a slip');"
+        "COMMIT"));
+    ASSERT_TRUE(migrate(*m_connection, migrations()));
+    const auto single = [&](const char* question) {
+        return m_connection->single(question).value();
+    };
+    EXPECT_EQ(single("SELECT count(*) FROM fact"), "4");
+    EXPECT_EQ(single("SELECT supersedes FROM fact WHERE id = 't'"), "n");
+    EXPECT_EQ(single("SELECT count(*) FROM fact_without_body"), "0");
+    EXPECT_EQ(single("SELECT count(*) FROM sqlite_schema WHERE name LIKE '%kept' AND type = "
+                     "'table'"),
+              "0");
+    EXPECT_EQ(single("PRAGMA foreign_keys"), "1") << "watched again";
+    EXPECT_FALSE(m_connection->script("UPDATE fact SET utc_ms = 9"));
+    EXPECT_FALSE(m_connection->script("DELETE FROM fact"));
+    EXPECT_FALSE(m_connection->script(
+        "INSERT INTO fact VALUES ('x','gossip',5,60,'p','tablet',NULL,NULL,NULL)"));
+    EXPECT_FALSE(m_connection->script(
+        "INSERT INTO fact VALUES ('x','note',5,60,'p','tablet',NULL,NULL,NULL)"));
+    EXPECT_FALSE(m_connection->script(
+        "INSERT INTO fact VALUES ('x','thumb-drill',5,60,'p','tablet',NULL,'w',NULL)"));
+}
+
 TEST_F(Migrations, TheShippedStepsAreNumberedFromOneWithoutGaps) {
     int expected = 1;
     for (const Migration& step : migrations())
