@@ -1,5 +1,7 @@
 #include "app/report/closing_matter.h"
 
+#include <algorithm>
+
 #include <QLocale>
 
 #include "app/report/moment_words.h"
@@ -37,7 +39,9 @@ QString drillWords(const Matter& matter) {
     for (const GradedDoor& door : matter.doors)
         for (const RunRecord& run : door.evidence.runs) {
             ++runs;
-            own += run.drill ? 1 : 0;
+            const bool keyed = std::ranges::none_of(
+                run.marks, [](const auto& record) { return record.mark.by_hand_ns.has_value(); });
+            own += run.drill && keyed ? 1 : 0;
         }
     return own == 0 ? QString()
                     : say("Of %1 runs %2 were timed by somebody with a thumb drill on that tablet: "

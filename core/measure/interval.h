@@ -39,8 +39,8 @@ Cue cueOf(MarkKind kind);
 inline constexpr double clock_rate_tolerance = 2e-4;
 
 /// The interval between these events as a reading: corrected by the person's own bias where it is
-/// known, with spread, bias, resolution and clock rate. A typed-in time counts by the last digit
-/// that was typed.
+/// known, with spread, bias, resolution and clock rate. A typed-in time comes from another watch:
+/// it keeps the published figures, and counts by the last digit that was typed.
 Reading timed(const Interval& interval, MarkKind from, MarkKind to, const Thumb& thumb);
 
 } // namespace latchround

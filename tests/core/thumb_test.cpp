@@ -103,6 +103,22 @@ TEST(Thumb, OwnBudgetHasBothMarksAndBothMeans) {
     EXPECT_LT(time.degreesOfFreedom(), 60);
 }
 
+// A time from a watch on a string knows nothing of the tablet's drill; read to tenths, its last
+// digit is 0.1 s.
+TEST(Thumb, TypedInTimesKeepThePublishedFigures) {
+    RunRecord run = hingedRun(12);
+    for (auto& record : run.marks) {
+        record.mark.by_hand_ns = record.mark.kind == MarkKind::Shut ? 12'400'000'000 : 0;
+        record.mark.event_ms.reset();
+        record.mark.device = InputDevice::Hand;
+    }
+    const Reading time = *closingTime(run, DoorKind::SingleLeaf, Thumb(steadyDrill()));
+    EXPECT_NEAR(time.value, 12.4, 1e-12);
+    EXPECT_NEAR(time.u(),
+                std::sqrt(0.01 + 0.05 * 0.05 / 3 + 0.05 * 0.05 / 3 + std::pow(12.4 * 2e-4, 2) / 3),
+                1e-12);
+}
+
 TEST(Thumb, WithoutSoundTheHeardPartStaysAsPublished) {
     ThumbDrill drill;
     addTrials(drill, Cue::LeafStarts, 0.25, 0.04);
