@@ -6,6 +6,7 @@
 #include <QLineEdit>
 #include <QVBoxLayout>
 
+#include "core/planning/draw.h"
 #include "core/planning/sample_words.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/keypad.h"
