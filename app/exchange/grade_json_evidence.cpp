@@ -56,11 +56,8 @@ public:
                              row->unit.empty() ? "Write it without quotes."
                                                : "Write it in " + row->unit + ", without quotes.");
             else
-                m_evidence.measured[id].body = {{},
-                                                m_evidence.door,
-                                                id,
-                                                value.get<double>(),
-                                                row->incline_deg ? "N" : row->unit};
+                m_evidence.measured[id].body = {
+                    {}, m_evidence.door, id, value.get<double>(), gaugeUnit(*row)};
         }
     }
 

@@ -28,8 +28,8 @@ std::optional<double> numberFrom(std::string text, char delimiter) {
     return value;
 }
 
-std::string placeOf(const std::string& name, const CsvRow& row, std::size_t column) {
-    return name + " line " + std::to_string(row.line) + " column " + std::to_string(column);
+std::string placeOf(const std::string& name, std::size_t line, std::size_t column) {
+    return name + " line " + std::to_string(line) + " column " + std::to_string(column);
 }
 
 } // namespace
@@ -40,9 +40,7 @@ Checked<std::vector<Point>> pointsFromCsv(std::span<const char> bytes, const std
         return tl::unexpected(Complaints{csv.error()});
     Complaints complaints;
     for (const CsvFlaw& flaw : csv->flaws)
-        complaints.push_back(
-            {name + " line " + std::to_string(flaw.line) + " column " + std::to_string(flaw.column),
-             flaw.what, flaw.remedy});
+        complaints.push_back({placeOf(name, flaw.line, flaw.column), flaw.what, flaw.remedy});
     std::vector<Point> points;
     for (const CsvRow& row : csv->rows) {
         std::vector<std::optional<double>> cells;
@@ -62,7 +60,7 @@ Checked<std::vector<Point>> pointsFromCsv(std::span<const char> bytes, const std
             points.push_back({*cells[0], *cells[1]});
         for (std::size_t i = 0; i < cells.size() && cells.size() == 2; ++i)
             if (!cells[i])
-                complaints.push_back({placeOf(name, row, i + 1),
+                complaints.push_back({placeOf(name, row.line, i + 1),
                                       '"' + row.cells[i].text + "\" is not a number",
                                       "Write a number such as 12.4."});
     }

@@ -1,7 +1,6 @@
 #include "app/headless/figure_commands.h"
 
 #include <cmath>
-#include <limits>
 
 #include "app/exchange/csv_text.h"
 #include "app/exchange/file_bytes.h"

@@ -11,8 +11,6 @@ namespace latchround::headless {
 
 namespace {
 
-constexpr double million = 1e6;
-
 Complaints faultsOf(const SampleAsked& asked) {
     Complaints faults;
     const auto complain = [&](const char* option, std::string what, std::string remedy) {
@@ -26,7 +24,8 @@ Complaints faultsOf(const SampleAsked& asked) {
         complain("--defective", "must be 0 or more and less than the number of doors",
                  "Give the number of defective doors that the claim allows.");
     if (!(asked.confidence > 0 && asked.confidence < 1) ||
-        std::abs(asked.confidence * million - std::round(asked.confidence * million)) > 1e-6)
+        std::abs(asked.confidence * certain_ppm - std::round(asked.confidence * certain_ppm)) >
+            1e-6)
         complain("--confidence", "must lie between 0 and 1, in whole millionths",
                  "Write 0.95 for 95 %.");
     if (asked.failed.has_value() != asked.tested.has_value())
@@ -69,8 +68,9 @@ OrderedJson rateJson(int failed, int tested) {
 Answer planSample(const SampleAsked& asked) {
     if (Complaints faults = faultsOf(asked); !faults.empty())
         return tl::unexpected(std::move(faults));
-    const SampleClaim claim{asked.doors, asked.defective,
-                            static_cast<ConfidencePpm>(std::lround(asked.confidence * million))};
+    const SampleClaim claim{
+        asked.doors, asked.defective,
+        static_cast<ConfidencePpm>(std::lround(asked.confidence * certain_ppm))};
     const int n = *sampleForAtMost(claim.doors, claim.defective, claim.confidence);
     OrderedJson json;
     json["claim"] = claimWords(claim);

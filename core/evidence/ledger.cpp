@@ -151,27 +151,28 @@ DoorEvidence Ledger::evidenceOf(std::string_view walkdown, std::string_view door
     return evidence;
 }
 
+const Ledger::Drills::value_type* Ledger::newestDrill(const std::string& person,
+                                                      const std::string& device,
+                                                      const FactId& before) const {
+    const auto drills = m_drills.find({person, device});
+    const Drills::value_type* newest = nullptr;
+    if (drills != m_drills.end())
+        for (const Drills::value_type& entry : drills->second)
+            if (!m_superseded.contains(entry.first) && (before.empty() || entry.first < before))
+                newest = &entry;
+    return newest;
+}
+
 std::shared_ptr<const ThumbDrill>
 Ledger::drillOf(const std::string& person, const std::string& device, const FactId& before) const {
-    const auto drills = m_drills.find({person, device});
-    if (drills == m_drills.end())
-        return nullptr;
-    std::shared_ptr<const ThumbDrill> newest;
-    for (const auto& [id, drill] : drills->second)
-        if (!m_superseded.contains(id) && (before.empty() || id < before))
-            newest = drill;
-    return newest;
+    const auto* newest = newestDrill(person, device, before);
+    return newest ? newest->second : nullptr;
 }
 
 std::optional<Moment> Ledger::drillTime(const std::string& person,
                                         const std::string& device) const {
-    std::optional<Moment> when;
-    const auto drills = m_drills.find({person, device});
-    if (drills != m_drills.end())
-        for (const auto& [id, drill] : drills->second)
-            if (!m_superseded.contains(id))
-                when = m_facts.at(id).stamp.when;
-    return when;
+    const auto* newest = newestDrill(person, device, {});
+    return newest ? std::optional(m_facts.at(newest->first).stamp.when) : std::nullopt;
 }
 
 DecisionLimits Ledger::limitsFor(const std::string& walkdown) const {

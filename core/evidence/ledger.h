@@ -59,7 +59,10 @@ public:
     std::size_t size() const { return m_facts.size(); }
 
 private:
+    using Drills = std::map<FactId, std::shared_ptr<const ThumbDrill>>;
     const Fact* newestOf(const std::set<FactId>& ids) const;
+    const Drills::value_type* newestDrill(const std::string& person, const std::string& device,
+                                          const FactId& before) const;
 
     using Key = std::pair<std::string, std::string>; // walkdown, door unless said otherwise
     std::map<FactId, Fact> m_facts;
@@ -69,7 +72,7 @@ private:
     std::set<FactId> m_walkdowns;
     std::map<FactId, FactId> m_walkdown_ends; // walkdown -> end
     std::vector<Person> m_people;
-    std::map<Key, std::map<FactId, std::shared_ptr<const ThumbDrill>>> m_drills; // person, device
+    std::map<Key, Drills> m_drills; // person, device
     std::map<FactId, DecisionLimits> m_limits;
     std::map<std::string, std::set<FactId>> m_upkeep; // by id of the upkeep
     std::set<FactId> m_certificates;

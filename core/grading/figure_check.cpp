@@ -45,8 +45,8 @@ struct Measured {
     double heel_deg = 0;         ///< the largest of those runs
 };
 
-std::optional<Reading> readingOf(const Requirement& row, const Door& door, const RunRecord& run) {
-    const Thumb thumb = Thumb::of(run.drill.get());
+std::optional<Reading> readingOf(const Requirement& row, const Door& door, const RunRecord& run,
+                                 const Thumb& thumb) {
     switch (row.source) {
     case Source::ClosingTime:
         return closingTime(run, door.kind, thumb);
@@ -68,13 +68,14 @@ Measured measure(const Requirement& row, const Door& door, const DoorEvidence& e
     for (const RunRecord* run : completeRuns(evidence, RunKind::Closing)) {
         if ((std::abs(run->heel_deg) <= upright_within_deg) != upright)
             continue;
-        const auto reading = readingOf(row, door, *run);
+        const Thumb thumb = Thumb::of(run->drill.get());
+        const auto reading = readingOf(row, door, *run, thumb);
         if (!reading)
             continue;
         result.readings.push_back(*reading);
         result.heel_deg = std::max(result.heel_deg, std::abs(run->heel_deg));
         if (row.source == Source::ClosingRate)
-            for (const Reading& half : halfRates(*run, door, Thumb::of(run->drill.get())))
+            for (const Reading& half : halfRates(*run, door, thumb))
                 result.halves.push_back(half);
     }
     return result;

@@ -30,12 +30,16 @@ double effectiveDegreesOfFreedom(const Budget& budget) {
     return weighted > 0 ? squares * squares / weighted : known_exactly;
 }
 
+double countedDegrees(double degrees_of_freedom) {
+    return std::max(1.0, std::floor(degrees_of_freedom));
+}
+
 double coverageFactor(double degrees_of_freedom, double level) {
     const double upper = (1 + level) / 2;
     if (!std::isfinite(degrees_of_freedom))
         return boost::math::quantile(boost::math::normal_distribution<double>(), upper);
-    const double whole = std::max(1.0, std::floor(degrees_of_freedom));
-    return boost::math::quantile(boost::math::students_t_distribution<double>(whole), upper);
+    const boost::math::students_t_distribution<double> t(countedDegrees(degrees_of_freedom));
+    return boost::math::quantile(t, upper);
 }
 
 } // namespace latchround

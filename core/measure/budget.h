@@ -67,9 +67,12 @@ double combinedUncertainty(const Budget& budget);
 /// infinite where every part is exactly known.
 double effectiveDegreesOfFreedom(const Budget& budget);
 
+/// Degrees of freedom as they count in Student's t: truncated to a whole number (GUM G.4.1 note 1),
+/// at least 1.
+double countedDegrees(double degrees_of_freedom);
+
 /// Coverage factor for this level of confidence, two-sided (0 < level < 1): Student's t with the
-/// degrees of freedom truncated to a whole number (GUM G.4.1 note 1); the normal one where they
-/// are infinite. Below 1 they are taken as 1.
+/// counted degrees of freedom; the normal one where they are infinite.
 double coverageFactor(double degrees_of_freedom, double level);
 
 /// Level whose factor is 2 for a normal distribution; tables of t print it as 95.45 % (GUM table

@@ -56,16 +56,6 @@ Reading meanReading(const std::vector<Reading>& readings, double mean) {
     return result;
 }
 
-/// Half the width that covers one reading's random error as k = 2 does.
-double randomSpan(const Reading& reading) {
-    Budget random;
-    for (const Component& component : reading.budget)
-        if (component.falls_with_runs)
-            random.push_back(component);
-    return coverageFactor(effectiveDegreesOfFreedom(random), level_of_k2) *
-           combinedUncertainty(random);
-}
-
 std::optional<Reading> timedBetween(const RunRecord& run, MarkKind from, MarkKind to,
                                     const Thumb& thumb) {
     const auto interval = intervalBetween(run, from, to);
@@ -123,7 +113,7 @@ Together together(const std::vector<Reading>& readings) {
     }
     result.mean = meanReading(readings, meanOf(values));
     const auto [lowest, highest] = std::ranges::minmax(values);
-    result.agree = highest - lowest <= std::numbers::sqrt2 * randomSpan(*widest);
+    result.agree = highest - lowest <= std::numbers::sqrt2 * expanded(widest->randomPart());
     return result;
 }
 

@@ -17,8 +17,8 @@ double belowLimit(double value, double u, double limit, double degrees_of_freedo
     const double distance = (limit - value) / u;
     if (!std::isfinite(degrees_of_freedom))
         return boost::math::cdf(boost::math::normal_distribution<double>(), distance);
-    const double whole = std::max(1.0, std::floor(degrees_of_freedom));
-    return boost::math::cdf(boost::math::students_t_distribution<double>(whole), distance);
+    const boost::math::students_t_distribution<double> t(countedDegrees(degrees_of_freedom));
+    return boost::math::cdf(t, distance);
 }
 
 } // namespace

@@ -2,16 +2,17 @@
 
 namespace latchround {
 
-double Reading::uRandom() const {
+Budget Reading::randomPart() const {
     Budget random;
     for (const Component& component : budget)
         if (component.falls_with_runs)
             random.push_back(component);
-    return combinedUncertainty(random);
+    return random;
 }
 
-double expanded(const Reading& reading) {
-    return coverageFactor(reading.degreesOfFreedom(), level_of_k2) * reading.u();
+double expanded(const Budget& budget) {
+    return coverageFactor(effectiveDegreesOfFreedom(budget), level_of_k2) *
+           combinedUncertainty(budget);
 }
 
 Reading quotient(const Reading& numerator, const Reading& denominator) {

@@ -66,8 +66,7 @@ Sifted sift(Cue cue, const ThumbDrill& drill) {
 }
 
 CalendarDate drillDueAfter(CalendarDate done) {
-    const CalendarDate due = done + std::chrono::months(drill_every_months);
-    return due.ok() ? due : CalendarDate(due.year() / due.month() / std::chrono::last);
+    return monthsLater(done, drill_every_months);
 }
 
 Thumb::Thumb(const ThumbDrill& drill) {

@@ -17,6 +17,11 @@ int sizeOf(const Stratum& stratum) {
     return static_cast<int>(stratum.doors.size());
 }
 
+int populationOf(const std::vector<Stratum>& strata) {
+    return std::accumulate(strata.begin(), strata.end(), 0,
+                           [](int sum, const Stratum& stratum) { return sum + sizeOf(stratum); });
+}
+
 /// Ways to draw from a stratum with 0, 1, 2 ... defective doors and take in none of them, as far as
 /// there are any.
 std::vector<Whole> cleanWays(const Stratum& stratum, int most) {
@@ -43,7 +48,7 @@ bool isRuledOutEverywhere(const std::vector<Stratum>& strata, int defective,
             most[all] = std::move(best);
         }
     }
-    return most.back() * 1'000'000 <= all_ways * (1'000'000 - confidence);
+    return most.back() * certain_ppm <= all_ways * (certain_ppm - confidence);
 }
 
 /// Below `limit`; by rejection, since std::uniform_int_distribution differs between libraries.
@@ -85,8 +90,7 @@ std::vector<Stratum> strataOf(const Arrangement& arrangement,
 }
 
 void shareOut(std::vector<Stratum>& strata, int sample) {
-    const int all = std::accumulate(strata.begin(), strata.end(), 0,
-                                    [](int sum, const Stratum& s) { return sum + sizeOf(s); });
+    const int all = populationOf(strata);
     int given = 0;
     std::vector<std::pair<int, Stratum*>> remainders;
     for (Stratum& stratum : strata) {
@@ -101,9 +105,7 @@ void shareOut(std::vector<Stratum>& strata, int sample) {
 
 std::optional<int> stratifiedSample(std::vector<Stratum>& strata, int defective,
                                     ConfidencePpm confidence) {
-    int all = 0;
-    for (const Stratum& stratum : strata)
-        all += sizeOf(stratum);
+    const int all = populationOf(strata);
     const auto least = sampleForAtMost(all, defective, confidence);
     if (!least)
         return std::nullopt;
@@ -129,8 +131,10 @@ std::vector<SampleOffer> sampleOffers(const Arrangement& arrangement,
     std::vector<SampleOffer> offers;
     for (const auto& [percent, confidence] : claims) {
         const int at_most = all * percent / 100;
+        if (isOffered(offers, at_most, confidence))
+            continue;
         const auto sample = stratifiedSample(strata, at_most, confidence);
-        if (sample && *sample < all && !isOffered(offers, at_most, confidence))
+        if (sample && *sample < all)
             offers.push_back({*sample, at_most, confidence});
     }
     std::ranges::stable_sort(offers, {}, &SampleOffer::doors);

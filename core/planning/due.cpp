@@ -84,9 +84,7 @@ std::optional<DueItem> ofCertificate(const Ledger& ledger) {
         return std::nullopt;
     DueItem item;
     item.due = until;
-    const CalendarDate opens = *until - std::chrono::months(renewal_window_months);
-    item.opens =
-        opens.ok() ? opens : CalendarDate(opens.year() / opens.month() / std::chrono::last);
+    item.opens = monthsLater(*until, -renewal_window_months);
     return item;
 }
 

@@ -8,10 +8,8 @@ namespace latchround {
 
 namespace {
 
-constexpr int million = 1'000'000;
-
 bool isUsable(ConfidencePpm confidence) {
-    return confidence > 0 && confidence < million;
+    return confidence > 0 && confidence < certain_ppm;
 }
 
 /// Ways to draw `tested` of `doors` with at most `failures` of the `defective` ones among them.
@@ -28,8 +26,8 @@ Whole waysToPass(int doors, int defective, int tested, int failures) {
 
 /// The probability of a result no worse than this is at most 1 - confidence.
 bool isRuledOut(int doors, int defective, int tested, int failures, ConfidencePpm confidence) {
-    return waysToPass(doors, defective, tested, failures) * million <=
-           choose(doors, tested) * (million - confidence);
+    return waysToPass(doors, defective, tested, failures) * certain_ppm <=
+           choose(doors, tested) * (certain_ppm - confidence);
 }
 
 /// Smallest number in [low, high] that fits, where all above one that fits fit as well and `high`

@@ -10,6 +10,7 @@ namespace latchround {
 
 /// Confidence of a claim in millionths: 950000 is 95 %. Above 0, below 1000000.
 using ConfidencePpm = int;
+inline constexpr ConfidencePpm certain_ppm = 1'000'000;
 inline constexpr ConfidencePpm usual_confidence_ppm = 950'000;
 
 /// Largest population a plan is worked out for.

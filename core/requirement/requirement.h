@@ -146,4 +146,10 @@ struct Requirement {
     std::vector<Requirement> variants;
 };
 
+/// Unit of what is measured with a gauge for this row: newtons of a spring gauge where its text
+/// asks for an inclination, else the row's own.
+inline std::string gaugeUnit(const Requirement& row) {
+    return row.incline_deg ? "N" : row.unit;
+}
+
 } // namespace latchround

@@ -36,8 +36,7 @@ struct Upkeep {
     Status status = Status::Read;
 };
 
-/// The day it is due again; no grace days are printed. The last day of a shorter month stands for a
-/// day that it does not have.
+/// The day it is due again; no grace days are printed.
 CalendarDate dueAfter(CalendarDate done, Period every);
 
 } // namespace latchround

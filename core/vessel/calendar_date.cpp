@@ -34,6 +34,11 @@ std::optional<CalendarDate> calendarDateFrom(std::string_view text) {
     return date;
 }
 
+CalendarDate monthsLater(CalendarDate from, int months) {
+    const CalendarDate day = from + std::chrono::months(months);
+    return day.ok() ? day : CalendarDate(day.year() / day.month() / std::chrono::last);
+}
+
 std::string isoText(CalendarDate date) {
     std::array<char, 32> text{};
     std::snprintf(text.data(), text.size(), "%04d-%02u-%02u", static_cast<int>(date.year()),

@@ -1,7 +1,5 @@
 // How long grading the largest sample vessel afresh takes: all 400 doors with their evidence. Aim:
 // under 10 ms. The baseline of the same run only visits every fact once.
-#include <algorithm>
-#include <chrono>
 #include <cstdio>
 #include <filesystem>
 #include <string>
@@ -12,25 +10,9 @@
 #include "app/exchange/file_bytes.h"
 #include "app/exchange/register_csv.h"
 #include "core/grading/graded_walkdown.h"
+#include "tests/bench/best_ms.h"
 
 using namespace latchround;
-
-namespace {
-
-template <class Work>
-double bestMs(int rounds, Work work) {
-    double best = 1e9;
-    for (int i = 0; i < rounds; ++i) {
-        const auto start = std::chrono::steady_clock::now();
-        work();
-        const std::chrono::duration<double, std::milli> took =
-            std::chrono::steady_clock::now() - start;
-        best = std::min(best, took.count());
-    }
-    return best;
-}
-
-} // namespace
 
 int main() {
     const std::filesystem::path folder =

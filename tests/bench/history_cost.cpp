@@ -2,8 +2,6 @@
 // the full uncertainty budget of persons who did their drill, to look ahead for every door, and to
 // find the shortest walk. Aims: 50 ms, none, 1 s. The baseline of the same run visits every fact
 // once.
-#include <algorithm>
-#include <chrono>
 #include <cstdio>
 #include <string>
 #include <vector>
@@ -15,25 +13,13 @@
 #include "core/planning/due.h"
 #include "core/planning/walk_order.h"
 #include "core/trend/outlook.h"
+#include "tests/bench/best_ms.h"
 
 using namespace latchround;
 
 namespace {
 
 constexpr int walkdowns = 80;
-
-template <class Work>
-double bestMs(int rounds, Work work) {
-    double best = 1e9;
-    for (int i = 0; i < rounds; ++i) {
-        const auto start = std::chrono::steady_clock::now();
-        work();
-        const std::chrono::duration<double, std::milli> took =
-            std::chrono::steady_clock::now() - start;
-        best = std::min(best, took.count());
-    }
-    return best;
-}
 
 class History {
 public:

@@ -58,6 +58,7 @@ TEST(ClosingTimeLimits, NormalDistribution) {
     EXPECT_NEAR(conformanceProbability(10.3, 0.1, 10, 40), 0.9986501019683699, 1e-12);
     EXPECT_NEAR(conformanceProbability(9.8, 0.1, 10, 40), 0.02275013194817921, 1e-12);
     EXPECT_NEAR(conformanceProbability(39.7, 0.2, 10, 40), 0.9331927987311419, 1e-12);
+    EXPECT_NEAR(conformanceProbability(40.15, 0.1, 10, 40), 0.066807201269, 1e-12);
 }
 
 // The same by Student's t, computed apart.

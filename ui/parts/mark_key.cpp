@@ -13,13 +13,14 @@
 #include "ui/look/button_drawing.h"
 
 namespace latchround::ui {
-namespace {
 
-std::int64_t steadyNow() {
+std::int64_t steadyNow_ns() {
     return std::chrono::duration_cast<std::chrono::nanoseconds>(
                std::chrono::steady_clock::now().time_since_epoch())
         .count();
 }
+
+namespace {
 
 bool isMarkingKey(const QKeyEvent& event) {
     return event.key() == Qt::Key_Space || event.key() == Qt::Key_Return ||
@@ -80,7 +81,7 @@ void MarkKey::take(quint64 timestamp, std::int64_t steady_ns, InputDevice device
 }
 
 bool MarkKey::event(QEvent* event) {
-    const std::int64_t steady_ns = steadyNow();
+    const std::int64_t steady_ns = steadyNow_ns();
     switch (event->type()) {
     case QEvent::TouchBegin:
     case QEvent::TouchUpdate:
@@ -107,7 +108,7 @@ bool MarkKey::touched(QTouchEvent& event, std::int64_t steady_ns) {
 }
 
 void MarkKey::mousePressEvent(QMouseEvent* event) {
-    const std::int64_t steady_ns = steadyNow();
+    const std::int64_t steady_ns = steadyNow_ns();
     event->accept();
     if (event->button() != Qt::LeftButton || m_touch_active)
         return;
@@ -126,7 +127,7 @@ void MarkKey::mouseReleaseEvent(QMouseEvent* event) {
 }
 
 bool MarkKey::press(QKeyEvent* event) {
-    const std::int64_t steady_ns = steadyNow();
+    const std::int64_t steady_ns = steadyNow_ns();
     if (!isMarkingKey(*event))
         return false;
     event->accept();

@@ -24,6 +24,9 @@ struct MarkPress {
     InputDevice device = InputDevice::Mouse;
 };
 
+/// std::chrono::steady_clock now, nanoseconds: the clock of MarkPress::steady_ns.
+std::int64_t steadyNow_ns();
+
 /// Two presses closer than this are one press of a bouncing switch or finger: milliseconds.
 inline constexpr std::uint32_t bounce_ms = 50;
 

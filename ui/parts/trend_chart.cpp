@@ -108,22 +108,18 @@ TrendChart::Frame TrendChart::frameOf() const {
     Frame frame;
     const double left = mm(16);
     frame.area = QRectF(left, mm(3), width() - left - mm(4), height() - mm(12));
-    double lowest = m_low.value_or(HUGE_VAL);
-    double highest = m_high.value_or(-HUGE_VAL);
-    for (const TimedDay& day : m_outlook.days) {
-        lowest = std::min(lowest, day.value - 2 * day.u);
-        highest = std::max(highest, day.value + 2 * day.u);
-    }
-    // A limit far from every point would press the points flat: it is then only named at the edge.
     double points_low = HUGE_VAL;
     double points_high = -HUGE_VAL;
     for (const TimedDay& day : m_outlook.days) {
         points_low = std::min(points_low, day.value - 2 * day.u);
         points_high = std::max(points_high, day.value + 2 * day.u);
     }
-    const double room = std::max(points_high - points_low, std::abs(points_high) * 0.1);
-    lowest = std::max(lowest, points_low - 3 * room);
-    highest = std::min(highest, points_high + 3 * room);
+    // A limit far from every point would press the points flat: it is then left outside.
+    const double room = 3 * std::max(points_high - points_low, std::abs(points_high) * 0.1);
+    const double lowest =
+        std::max(std::min(points_low, m_low.value_or(points_low)), points_low - room);
+    const double highest =
+        std::min(std::max(points_high, m_high.value_or(points_high)), points_high + room);
     const double margin = std::max((highest - lowest) * 0.08, 1e-6);
     frame.from = lowest - margin;
     frame.to = highest + margin;

@@ -91,6 +91,10 @@ QString Round::nextOpenDoor(const QString& from) const {
     return {};
 }
 
+std::uint32_t Round::chance() {
+    return QString::fromStdString(newId()).right(8).toUInt(nullptr, 16);
+}
+
 QString Round::personName() const {
     for (const Person& person : m_ledger.people())
         if (person.id == m_person)

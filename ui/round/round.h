@@ -4,6 +4,7 @@
 // is tried again; nothing is dropped.
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <span>
 #include <vector>
@@ -67,6 +68,8 @@ public:
     void setHeel(double degrees) { m_heel_deg = degrees; }
 
     FactId newId() { return m_outside.newId(); }
+    /// A number nobody chose: the end of a fresh id.
+    std::uint32_t chance();
 
     /// All entries in one transaction. Complains where they are not saved: they then wait.
     Done record(std::vector<Entry> entries);

@@ -67,8 +67,8 @@ Window::Window(Round& round, Look& look)
     connect(m_home, &HomeScreen::beginAsked, this, [this] { turnTo(m_plan); });
     connect(m_home, &HomeScreen::reportAsked, this, &Window::printReport);
     connect(m_home, &HomeScreen::planAsked, this, [this](Purpose purpose, ScopeKind scope) {
-        turnTo(m_plan);
         m_plan->propose(purpose, scope);
+        turnTo(m_plan);
     });
     connect(m_home, &HomeScreen::drillAsked, this, &Window::startDrill);
     connect(m_drill, &DrillScreen::done, this, &Window::showHome);

@@ -113,7 +113,7 @@ void DoorSheets::measure(const QString& requirement) {
     if (!found)
         return;
     const Requirement* row = found->requirement;
-    const std::string unit = row->incline_deg ? "N" : row->unit;
+    const std::string unit = gaugeUnit(*row);
     auto* sheet = new Sheet(m_over, QString::fromStdString(row->words));
     auto* keypad = new Keypad;
     keypad->setTitle(row->incline_deg ? tr("closing force at the edge, by spring gauge")

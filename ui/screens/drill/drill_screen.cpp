@@ -1,7 +1,6 @@
 #include "ui/screens/drill/drill_screen.h"
 
 #include <algorithm>
-#include <chrono>
 
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -11,6 +10,7 @@
 
 #include "ui/look/touch_style.h"
 #include "ui/parts/door_drawing.h"
+#include "ui/parts/door_words.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/mark_key.h"
 #include "ui/parts/top_bar.h"
@@ -24,14 +24,17 @@ constexpr int frame_ms = 8;
 constexpr int sample_sound_ms = 600;
 constexpr int pause_ms = 500;
 
-std::int64_t steadyNow_ns() {
-    return std::chrono::duration_cast<std::chrono::nanoseconds>(
-               std::chrono::steady_clock::now().time_since_epoch())
-        .count();
-}
-
-std::uint32_t seedFrom(const FactId& id) {
-    return QString::fromStdString(id).right(8).toUInt(nullptr, 16);
+/// The stopwatch's mark that answers to such an event: the key says the same here as there.
+MarkKind markOf(Cue cue) {
+    switch (cue) {
+    case Cue::AlarmHeard:
+        return MarkKind::AlarmOn;
+    case Cue::LeafStarts:
+        return MarkKind::LeafMoves;
+    case Cue::LeafStops:
+        break;
+    }
+    return MarkKind::Shut;
 }
 
 } // namespace
@@ -143,7 +146,7 @@ void DrillScreen::enter() {
 
 void DrillScreen::begin(bool sound) {
     m_sound = sound && round().outside().readySound();
-    m_course = std::make_unique<DrillCourse>(m_sound, seedFrom(round().newId()), m_pace);
+    m_course = std::make_unique<DrillCourse>(m_sound, round().chance(), m_pace);
     m_pages->setCurrentWidget(m_trial);
     m_key->setFocus();
     beginTrial();
@@ -164,16 +167,9 @@ double DrillScreen::secondsNow() const {
 }
 
 void DrillScreen::showAwaited() {
-    const auto cue = m_course ? m_course->awaited() : std::nullopt;
-    if (cue == Cue::AlarmHeard) {
-        m_key->setNameLine(tr("Alarm on"));
-        m_key->setHintLine(tr("touch when you hear it"));
-    } else if (cue == Cue::LeafStarts) {
-        m_key->setNameLine(tr("Leaf moves"));
-        m_key->setHintLine(tr("touch the moment it starts"));
-    } else if (cue == Cue::LeafStops) {
-        m_key->setNameLine(tr("Shut"));
-        m_key->setHintLine(tr("touch the moment it is home"));
+    if (const auto cue = m_course ? m_course->awaited() : std::nullopt) {
+        m_key->setNameLine(markWords(markOf(*cue)));
+        m_key->setHintLine(markHint(markOf(*cue)));
     }
 }
 

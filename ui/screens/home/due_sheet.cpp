@@ -1,5 +1,3 @@
-#include <algorithm>
-
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -35,13 +33,7 @@ void HomeSheets::due() {
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    auto* pager = new RowPager;
-    int height = 0;
-    for (QWidget* row : rows)
-        height += row->sizeHint().height() + 8;
-    pager->setRows(std::move(rows));
-    pager->setMinimumHeight(std::min(height, listHeight()));
-    lines->addWidget(pager, 1);
+    lines->addWidget(pagerOf(std::move(rows)), 1);
     lines->addWidget(new Lettering(
         tr("Periods of MSC.1/Circ.1432. The company's plan and the flag Administration stand above "
            "them; no days of grace are printed."),

@@ -35,6 +35,16 @@ int HomeSheets::listHeight() const {
     return m_over->window()->height() * 2 / 3;
 }
 
+RowPager* HomeSheets::pagerOf(std::vector<QWidget*> rows) const {
+    auto* pager = new RowPager;
+    int height = 0;
+    for (QWidget* row : rows)
+        height += row->sizeHint().height() + 8;
+    pager->setRows(std::move(rows));
+    pager->setMinimumHeight(std::min(height, listHeight()));
+    return pager;
+}
+
 void HomeSheets::endWalkdown() {
     if (!m_round.isUnderWay())
         return;
@@ -153,14 +163,7 @@ void HomeSheets::otherVessels() {
     if (rows.empty()) {
         lines->addWidget(new Lettering(tr("No other vessel is on this tablet."), TextSize::Body));
     } else {
-        auto* pager = new RowPager;
-        // Only as high as its rows, up to most of the window.
-        int height = 0;
-        for (QWidget* row : rows)
-            height += row->sizeHint().height() + 8;
-        pager->setRows(std::move(rows));
-        pager->setMinimumHeight(std::min(height, listHeight()));
-        lines->addWidget(pager, 1);
+        lines->addWidget(pagerOf(std::move(rows)), 1);
     }
     auto* take_in = keyOf(tr("Take in a register (CSV)"), "take-in-register");
     lines->addWidget(take_in);

@@ -12,6 +12,7 @@ class QWidget;
 
 namespace latchround::ui {
 
+class RowPager;
 class Sheet;
 
 class HomeSheets : public QObject {
@@ -45,6 +46,8 @@ private:
     void tell(const QString& title, const QString& words);
     void tellFaults(const Complaints& faults);
     int listHeight() const;
+    /// Rows on pages: only as high as they are, up to most of the window.
+    RowPager* pagerOf(std::vector<QWidget*> rows) const;
 
     Round& m_round;
     QWidget* m_over;

@@ -5,6 +5,8 @@
 #include <QStringList>
 #include <QTimeZone>
 
+#include "core/evidence/moment_text.h"
+#include "ui/parts/date_words.h"
 #include "ui/parts/door_words.h"
 
 namespace latchround::ui {
@@ -24,7 +26,7 @@ QDateTime shipTime(const Moment& moment) {
 }
 
 QString dayWords(const Moment& moment) {
-    return QLocale().toString(shipTime(moment).date(), QStringLiteral("d MMM yyyy"));
+    return dateWords(shipsDay(moment));
 }
 
 QString clockWords(const Moment& moment) {

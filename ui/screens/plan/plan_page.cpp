@@ -24,6 +24,7 @@ namespace {
 enum ScopeKey { AllDoorsKey, ZoneBulkheadsKey, OneDeckKey, OneZoneKey, FailedKey };
 
 constexpr int people_at_once = 5;
+constexpr std::uint32_t largest_lot = 0xFFFF; // short enough to be read out
 
 Lettering* titleOf(const QString& words) {
     return new Lettering(words, TextSize::Lead, Ink::Plain, true);
@@ -52,13 +53,6 @@ QString sampleWords(const SampleDrawn& sample, int drawn) {
         .arg(drawn)
         .arg(QString::fromStdString(percentText(sample.confidence_ppm)),
              QString::fromStdString(claimWords(claim)));
-}
-
-/// A number for the drawing out of a fresh id, whose last digits are chance.
-int lotFrom(const FactId& id) {
-    bool read = false;
-    const int lot = QString::fromStdString(id).right(4).toInt(&read, 16);
-    return read ? lot : 1;
 }
 
 QString withCount(const QString& words, std::size_t doors) {
@@ -170,7 +164,6 @@ void PlanPage::refresh() {
     m_purpose->setChoices(purposes);
     m_purpose->setChosen({int(m_draft.purpose)});
     showPeople();
-    chooseDoors(m_round, m_draft);
     showScope();
     showSample();
     m_heel->setKey(tr("%1°").arg(QLocale().toString(m_round.heel_deg(), 'f', 1)));
@@ -269,7 +262,8 @@ void PlanPage::setScope(ScopeKind kind, const std::string& which) {
 void PlanPage::setSample(std::optional<int> at_most, int confidence_ppm) {
     m_draft.sample.reset();
     if (at_most)
-        m_draft.sample = SampleDrawn{0, *at_most, confidence_ppm, lotFrom(m_round.newId())};
+        m_draft.sample =
+            SampleDrawn{0, *at_most, confidence_ppm, int(m_round.chance() & largest_lot)};
     chooseDoors(m_round, m_draft);
     showSample();
     showNext();

@@ -42,13 +42,13 @@ void PlanScreen::enter() {
     if (!m_begun.empty())
         return;               // it waits to be saved, and the page says so
     m_draft.read_out.clear(); // read anew before each walk
+    chooseDoors(round(), m_draft);
     showPlan();
 }
 
 void PlanScreen::propose(Purpose purpose, ScopeKind scope) {
     m_draft.purpose = purpose;
     m_draft.scope = {scope, {}, {}};
-    m_plan->refresh();
 }
 
 void PlanScreen::showPlan() {

@@ -18,7 +18,7 @@ public:
     explicit PlanScreen(Round& round, QWidget* parent = nullptr);
 
     void enter() override;
-    /// A plan already begun for a purpose and its doors; after enter().
+    /// A plan already begun for a purpose and its doors; before enter(), which chooses them.
     void propose(Purpose purpose, ScopeKind scope);
 
 signals:

@@ -1,7 +1,6 @@
 #include "ui/screens/stopwatch/stopwatch_screen.h"
 
 #include <algorithm>
-#include <chrono>
 
 #include <QBoxLayout>
 #include <QKeyEvent>
@@ -26,12 +25,6 @@ namespace latchround::ui {
 namespace {
 
 constexpr int frame_ms = 33;
-
-std::int64_t steadyNow_ns() {
-    return std::chrono::duration_cast<std::chrono::nanoseconds>(
-               std::chrono::steady_clock::now().time_since_epoch())
-        .count();
-}
 
 } // namespace
 
