@@ -67,7 +67,10 @@ class Visit:
 
     def _words(self):
         for row, text in self.finding.deficiencies.items():
-            self._add("deficiency", {"requirement": row, "text": text}, seconds=20)
+            earlier = self.recorder.deficiencies.get((self.door.number, row))
+            self._add(
+                "deficiency", {"requirement": row, "text": text, "repeats": earlier}, seconds=20
+            )
         if self.finding.note:
             self._add("note", {"text": self.finding.note}, seconds=20)
         if self.finding.officer_note:

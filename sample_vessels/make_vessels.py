@@ -15,7 +15,7 @@ import story_ternwick
 from arrangement import register_csv
 from asked import catalogue
 from facts import Recorder, utc_ms
-from walk import Aboard, join, record_walk
+from walk import Aboard, Walk, join, record_walk
 
 VESSELS = (
     ("ternwick-lass", layout_ternwick, story_ternwick),
@@ -28,12 +28,22 @@ def history(arrangement, story, rows):
     aboard = Aboard(arrangement, rows, story.PEOPLE, story.CONTROL_STATION)
     recorder = Recorder(arrangement.vessel.name + ", ids", aboard.offset_minutes)
     join(recorder, aboard, story.JOINED)
-    for walk in story.walks(arrangement):
-        record_walk(recorder, aboard, walk)
-    for when, who, kind, body in getattr(story, "RECORDS", ()):
-        at = utc_ms(when, aboard.offset_minutes)
-        recorder.record(at, aboard.ids[who], "tablet-1", kind, body)
+    events = [(walk.begins, walk) for walk in story.walks(arrangement)]
+    events += [(when, record) for when, *record in getattr(story, "RECORDS", ())]
+    for when, event in sorted(events, key=lambda each: each[0]):
+        if isinstance(event, Walk):
+            record_walk(recorder, aboard, event)
+        else:
+            record_beside(recorder, aboard, when, *event)
     return recorder.text()
+
+
+def record_beside(recorder, aboard, when, who, kind, body):
+    """A fact beside the walks. A deficiency is named by its door and row: the newest one."""
+    if "deficiency" in body:
+        body = {**body, "deficiency": recorder.deficiencies[body["deficiency"]]}
+    at = utc_ms(when, aboard.offset_minutes)
+    recorder.record(at, aboard.ids[who], "tablet-1", kind, body, beside=True)
 
 
 def main():

@@ -172,8 +172,89 @@ QUARTERS = (
 )
 
 
-# What the chief officer records beside the walks.
+LATCH_2024 = ("6-03", "auto-latch")
+RATE_2024 = ("4-03", "sliding-rate")
+CLASS = ("7-05", "rating")
+EDGE_2025 = ("4-10", "reopen-distance")
+ALARM_2025 = ("4-05", "alarm-lead")
+LATCH_2026 = ("6-12", "latches")
+STUCK_2026 = ("6-08", "self-closing")
+
+# What the chief officer records beside the walks: what becomes of each deficiency, lamps, papers.
 RECORDS = (
+    (
+        "2024-11-22 18:20",
+        2,
+        "rectification",
+        {"deficiency": LATCH_2024, "what": "Strike plate refitted.", "by": "Tolly Brackmere"},
+    ),
+    (
+        "2024-11-22 18:31",
+        2,
+        "deficiency-terms",
+        {
+            "deficiency": CLASS,
+            "due": "2026-06-30",
+            "interim": "Kept shut; stair patrolled every hour at night.",
+            "assigned": "Astri Holloquist",
+        },
+    ),
+    (
+        "2025-02-11 09:40",
+        2,
+        "rectification",
+        {"deficiency": RATE_2024, "what": "Drive adjusted in dock.", "by": "Ines Quillaran"},
+    ),
+    (
+        "2025-06-17 15:05",
+        2,
+        "deficiency-terms",
+        {"deficiency": CLASS, "action": "18", "ground_for_detention": False},
+    ),
+    (
+        "2025-12-02 16:10",
+        2,
+        "rectification",
+        {
+            "deficiency": EDGE_2025,
+            "what": "Travel stop of the safety edge set anew.",
+            "by": "Ines Quillaran",
+        },
+    ),
+    ("2025-12-02 16:14", 2, "ready-for-retest", {"deficiency": EDGE_2025, "remark": "any watch"}),
+    (
+        "2026-01-15 11:30",
+        2,
+        "rectification",
+        {
+            "deficiency": ALARM_2025,
+            "what": "Relay of the alarm set to 6 s.",
+            "by": "Ines Quillaran",
+        },
+    ),
+    (
+        "2026-11-25 17:10",
+        2,
+        "deficiency-terms",
+        {
+            "deficiency": STUCK_2026,
+            "due": "2026-11-27",
+            "interim": "Shut by hand and kept shut, notice posted, watch told.",
+            "assigned": "Ines Quillaran",
+        },
+    ),
+    (
+        "2026-11-25 17:16",
+        2,
+        "deficiency-terms",
+        {
+            "deficiency": LATCH_2026,
+            "severity": "grave",
+            "due": "2026-12-01",
+            "interim": "Fire patrol every hour.",
+            "assigned": "Tolly Brackmere",
+        },
+    ),
     ("2026-11-25 18:05", 2, "upkeep-done", {"upkeep": "weekly", "remark": "One lamp changed."}),
     ("2026-11-25 18:11", 2, "certificate-seen", {"valid_until": "2027-03-14"}),
 )

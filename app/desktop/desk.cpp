@@ -11,7 +11,6 @@
 #include "app/exchange/catalogue_file.h"
 #include "app/exchange/file_bytes.h"
 #include "app/report/durable_file.h"
-#include "app/report/walkdown_report.h"
 #include "app/vessels/sample_vessel.h"
 #include "app/vessels/vessel_folder.h"
 
@@ -19,25 +18,7 @@ namespace latchround {
 
 namespace {
 
-QString reportName(const Arrangement& arrangement, const Walkdown& walkdown) {
-    const QString day = QDateTime::fromMSecsSinceEpoch(walkdown.begun_by.when.utc_ms, Qt::UTC)
-                            .toString(QStringLiteral("yyyy-MM-dd"));
-    QString name = QString::fromStdString(arrangement.particulars.name);
-    name.replace(QLatin1Char('/'), QLatin1Char('-'));
-    return QStringLiteral("%1 fire doors %2.pdf").arg(name, day);
-}
-
 constexpr std::uintmax_t largest_rules_bytes = 16u * 1024 * 1024;
-
-/// Starts anywhere, ends where the user keeps documents; the vessel folder where there is no such
-/// place.
-QString documentsFolder() {
-    const QString chosen = qEnvironmentVariable("LATCHROUND_DATA");
-    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    QString folder = chosen.isEmpty() && !documents.isEmpty() ? documents : vesselFolder();
-    QDir().mkpath(folder);
-    return folder;
-}
 
 } // namespace
 
@@ -77,6 +58,9 @@ Done Desk::open(const QString& path) {
     auto window = std::make_unique<ui::Window>(*round, m_look);
     if (m_window)
         window->setGeometry(m_window->geometry());
+    for (const auto& [id, fact] : round->ledger().facts())
+        if (fact.stamp.device == (*opened)->device())
+            m_ids.continueAfter(id);
     // The old window goes before the round it shows, the round before its register.
     m_window = std::move(window);
     m_round = std::move(round);
@@ -123,34 +107,6 @@ Result<std::optional<ui::PickedPhotograph>> Desk::photographFromCamera(QWidget* 
     if (!picture)
         return tl::unexpected(picture.error());
     return std::optional(std::move(*picture));
-}
-
-Result<QString> Desk::printReport(const FactId& walkdown) {
-    const auto known = m_round->ledger().walkdown(walkdown);
-    if (!known)
-        return tl::unexpected(Complaint{walkdown, "is no walkdown of this vessel", {}});
-    WalkdownReport report{m_round->arrangement(),
-                          m_round->ledger(),
-                          walkdown,
-                          m_round->catalogue(),
-                          now(),
-                          "Latchround " LATCHROUND_VERSION,
-                          {},
-                          false};
-    report.photograph = [this](std::string_view sha256) {
-        return m_register->photograph(sha256).value_or(std::vector<std::byte>{});
-    };
-    const Result<QByteArray> pdf = pdfOf(report);
-    if (!pdf)
-        return tl::unexpected(pdf.error());
-    const QString path =
-        QDir(documentsFolder()).filePath(reportName(m_round->arrangement(), *known));
-    const Done written =
-        writeDurably(std::filesystem::path(path.toStdString()),
-                     std::as_bytes(std::span(pdf->constData(), std::size_t(pdf->size()))));
-    if (!written)
-        return tl::unexpected(written.error());
-    return path;
 }
 
 std::vector<ui::VesselOnTablet> Desk::vessels() const {

@@ -9,6 +9,7 @@
 #include <QTimer>
 
 #include "app/desktop/alarm_sound.h"
+#include "app/handover/handover.h"
 #include "app/register/sqlite_register.h"
 #include "core/evidence/fact_id.h"
 #include "core/requirement/catalogue.h"
@@ -36,7 +37,16 @@ public:
     bool readySound() override { return m_sound.ready(); }
     void soundAlarm(bool on) override { m_sound.setOn(on); }
     void closeSound() override { m_sound.close(); }
-    Result<QString> printReport(const FactId& walkdown) override;
+    Result<ui::PaperMade> makePaper(ui::Paper paper, const FactId& walkdown,
+                                    const QString& door) override;
+    void showFile(const QString& path) override;
+    Result<Fact> signedWalkdown(const Fact& unsigned_fact) override;
+    ui::SignatureHolds checkSignature(const Recorded<WalkdownSigned>& signature) override;
+    Result<QString> ownKey() override;
+    Result<std::optional<QString>> giveHandover(QWidget* parent,
+                                                const QString& sealed_for) override;
+    Checked<std::optional<ui::HandoverSeen>> lookAtHandover(QWidget* parent) override;
+    Done takeHandover(const ui::HandoverSeen& seen, const std::vector<Fact>& along) override;
     std::vector<ui::VesselOnTablet> vessels() const override;
     Done openVessel(const QString& place) override;
     Checked<std::optional<QString>> takeInRegister(QWidget* parent) override;
@@ -63,6 +73,7 @@ private:
     QString m_next; ///< to be opened when the event that asked for it is over
     QTimer m_change_over;
     AlarmSound m_sound;
+    std::optional<Handover> m_seen; ///< the handover file looked at last
     std::unique_ptr<SqliteRegister> m_register;
     std::unique_ptr<ui::Round> m_round;
     std::unique_ptr<ui::Window> m_window;

@@ -38,6 +38,21 @@ constexpr const auto& wordsFor(Cue) {
 constexpr const auto& wordsFor(RunOutcome) {
     return runOutcomeWords;
 }
+constexpr const auto& wordsFor(FireClass) {
+    return fireClassWords;
+}
+constexpr const auto& wordsFor(Severity) {
+    return severityWords;
+}
+constexpr const auto& wordsFor(PortAction) {
+    return portActionWords;
+}
+constexpr const auto& wordsFor(Capacity) {
+    return capacityWords;
+}
+constexpr const auto& wordsFor(ReportKind) {
+    return reportKindWords;
+}
 
 /// T is Body, const or not.
 template <class T, class Body>
@@ -155,6 +170,7 @@ void eachField(OneOf<Photograph> auto& body, Visit&& visit) {
     visit("media_type", body.media_type);
     visit("caption", body.caption);
     visit("requirement", body.requirement);
+    visit("shows", body.shows);
 }
 
 template <class Visit>
@@ -163,6 +179,7 @@ void eachField(OneOf<Deficiency> auto& body, Visit&& visit) {
     visit("door", body.door);
     visit("requirement", body.requirement);
     visit("text", body.text);
+    visit("repeats", body.repeats);
 }
 
 template <class Visit>
@@ -209,6 +226,78 @@ void eachField(OneOf<UpkeepDone> auto& body, Visit&& visit) {
 template <class Visit>
 void eachField(OneOf<CertificateSeen> auto& body, Visit&& visit) {
     visit("valid_until", body.valid_until);
+}
+
+template <class Visit>
+void eachField(OneOf<DeficiencyTerms> auto& body, Visit&& visit) {
+    visit("deficiency", body.deficiency);
+    visit("severity", body.severity);
+    visit("action", body.action);
+    visit("ground_for_detention", body.ground_for_detention);
+    visit("due", body.due);
+    visit("interim", body.interim);
+    visit("assigned", body.assigned);
+}
+
+template <class Visit>
+void eachField(OneOf<Rectification> auto& body, Visit&& visit) {
+    visit("deficiency", body.deficiency);
+    visit("what", body.what);
+    visit("by", body.by);
+}
+
+template <class Visit>
+void eachField(OneOf<ReadyForRetest> auto& body, Visit&& visit) {
+    visit("deficiency", body.deficiency);
+    visit("remark", body.remark);
+}
+
+template <class Visit>
+void eachField(OneOf<Withdrawal> auto& body, Visit&& visit) {
+    visit("deficiency", body.deficiency);
+    visit("reason", body.reason);
+}
+
+template <class Visit>
+void eachField(OneOf<DifferenceSettled> auto& body, Visit&& visit) {
+    visit("stands", body.stands);
+    visit("over", body.over);
+    visit("reason", body.reason);
+}
+
+template <class Visit>
+void eachField(OneOf<KeyAccepted> auto& body, Visit&& visit) {
+    visit("key", body.key);
+    visit("of_device", body.of_device);
+    visit("remark", body.remark);
+}
+
+template <class Visit>
+void eachField(OneOf<Covered> auto& body, Visit&& visit) {
+    visit("device", body.device);
+    visit("last", body.last);
+    visit("facts", body.facts);
+}
+
+template <class Visit>
+void eachField(OneOf<WalkdownSigned> auto& body, Visit&& visit) {
+    visit("walkdown", body.walkdown);
+    visit("capacity", body.capacity);
+    visit("covers", body.covers);
+    visit("facts_sha256", body.facts_sha256);
+    visit("key", body.key);
+    visit("signature", body.signature);
+}
+
+template <class Visit>
+void eachField(OneOf<ReportMade> auto& body, Visit&& visit) {
+    visit("walkdown", body.walkdown);
+    visit("report", body.report);
+    visit("of_door", body.of_door);
+    visit("catalogue_edition", body.catalogue_edition);
+    visit("covers", body.covers);
+    visit("facts_sha256", body.facts_sha256);
+    visit("document_sha256", body.document_sha256);
 }
 
 template <class Visit>

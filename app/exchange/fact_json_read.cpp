@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <concepts>
 #include <limits>
 #include <utility>
 
@@ -25,16 +26,17 @@ public:
         if (auto read = m_object.texts(key, Need::Required))
             member = std::move(*read);
     }
-    void operator()(const char* key, std::vector<ThumbTrial>& member) {
+    template <class Part>
+    void operator()(const char* key, std::vector<Part>& member) {
         const Json* list = m_object.field(key, Need::Required);
         if (!list)
             return;
         if (!list->is_array())
             m_object.complain(key, "this must be a list", "Write it in brackets.");
         for (std::size_t i = 0; list->is_array() && i < list->size(); ++i) {
-            JsonObject trial((*list)[i], pointerTo(m_object.pointerOf(key), i), m_faults);
-            eachField(member.emplace_back(), FieldReader(trial, m_faults));
-            trial.complainOfTheRest();
+            JsonObject part((*list)[i], pointerTo(m_object.pointerOf(key), i), m_faults);
+            eachField(member.emplace_back(), FieldReader(part, m_faults));
+            part.complainOfTheRest();
         }
     }
     void operator()(const char* key, std::optional<SampleDrawn>& member) {
@@ -64,13 +66,21 @@ public:
     void operator()(const char* key, Side& member) {
         member = m_object.word<Side>(key, Need::Optional, sideWords).value_or(Side::None);
     }
-    void operator()(const char* key, std::optional<FireClass>& member) {
-        member = m_object.word<FireClass>(key, Need::Optional, fireClassWords);
+    template <class Closed>
+    requires std::is_enum_v<Closed>
+    void operator()(const char* key, std::optional<Closed>& member) {
+        member = m_object.word<Closed>(key, Need::Optional, wordsFor(Closed{}));
     }
     void operator()(const char* key, std::optional<std::string>& member) {
         member = m_object.text(key, Need::Optional);
     }
-    template <class Number>
+    void operator()(const char* key, std::optional<bool>& member) {
+        member = m_object.truth(key, Need::Optional);
+    }
+    void operator()(const char* key, std::optional<CalendarDate>& member) {
+        member = m_object.date(key, Need::Optional);
+    }
+    template <std::integral Number>
     void operator()(const char* key, std::optional<Number>& member) {
         const auto read =
             m_object.wholeNumber(key, Need::Optional, std::numeric_limits<Number>::min(),

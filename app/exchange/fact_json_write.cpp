@@ -1,3 +1,5 @@
+#include <concepts>
+
 #include <nlohmann/json.hpp>
 
 #include "app/exchange/fact_fields.h"
@@ -20,31 +22,27 @@ public:
     void operator()(const char* key, const std::vector<std::string>& value) {
         m_object[key] = value;
     }
-    void operator()(const char* key, const std::vector<ThumbTrial>& value) {
+    template <class Part>
+    void operator()(const char* key, const std::vector<Part>& value) {
         OrderedJson& list = m_object[key] = OrderedJson::array();
-        for (const ThumbTrial& trial : value)
-            eachField(trial, FieldWriter(list.emplace_back(OrderedJson::object())));
+        for (const Part& part : value)
+            eachField(part, FieldWriter(list.emplace_back(OrderedJson::object())));
     }
     void operator()(const char* key, const std::optional<SampleDrawn>& value) {
         if (value)
             eachField(*value, FieldWriter(m_object[key] = OrderedJson::object()));
     }
-    void operator()(const char* key, int value) { m_object[key] = value; }
+    void operator()(const char* key, std::integral auto value) { m_object[key] = value; }
     void operator()(const char* key, const CalendarDate& value) { m_object[key] = isoText(value); }
-    void operator()(const char* key, bool value) { m_object[key] = value; }
     void operator()(const char* key, double value) { m_object[key] = value; }
     void operator()(const char* key, Side value) {
         if (value != Side::None)
             m_object[key] = word(value);
     }
-    void operator()(const char* key, const std::optional<FireClass>& value) {
+    template <class Value>
+    void operator()(const char* key, const std::optional<Value>& value) {
         if (value)
-            m_object[key] = word(*value);
-    }
-    template <class Plain>
-    void operator()(const char* key, const std::optional<Plain>& value) {
-        if (value)
-            m_object[key] = *value;
+            (*this)(key, *value);
     }
     template <class Closed>
     requires std::is_enum_v<Closed>

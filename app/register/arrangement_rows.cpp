@@ -1,6 +1,7 @@
 #include "app/register/arrangement_rows.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <string>
 #include <utility>
@@ -12,12 +13,12 @@ namespace latchround {
 
 namespace {
 
-QVariant dateOrNull(const std::optional<CalendarDate>& date) {
-    return date ? sqlText(isoText(*date)) : QVariant();
+Value dateOrNull(const std::optional<CalendarDate>& date) {
+    return date ? sqlText(isoText(*date)) : Value();
 }
 
-QVariant classOrNull(const std::optional<FireClass>& value) {
-    return value ? sqlText(word(*value)) : QVariant();
+Value classOrNull(const std::optional<FireClass>& value) {
+    return value ? sqlText(word(*value)) : Value();
 }
 
 Done added(const Result<int>& result) {
@@ -26,7 +27,7 @@ Done added(const Result<int>& result) {
     return {};
 }
 
-Values doorValues(std::int64_t issue, std::int64_t seq, const Door& door) {
+std::array<Value, 27> doorValues(std::int64_t issue, std::int64_t seq, const Door& door) {
     return {sqlWhole(issue),
             sqlWhole(seq),
             sqlText(door.number),
@@ -38,7 +39,7 @@ Values doorValues(std::int64_t issue, std::int64_t seq, const Door& door) {
             sqlText(word(door.fire_class)),
             sqlText(door.plate),
             door.opening_m,
-            door.leaf_mass_kg ? QVariant(*door.leaf_mass_kg) : QVariant(),
+            door.leaf_mass_kg ? Value(*door.leaf_mass_kg) : Value(),
             sqlFlag(door.power_operated),
             sqlFlag(door.hold_back),
             sqlFlag(door.alarm),
@@ -124,7 +125,7 @@ Door doorOf(Row& row) {
     return door;
 }
 
-Done readDoors(SqliteConnection& connection, const QVariant& issue, std::vector<Door>& doors) {
+Done readDoors(SqliteConnection& connection, std::int64_t issue, std::vector<Door>& doors) {
     std::map<std::int64_t, std::vector<std::string>> groups;
     if (Done done = connection.each(
             "SELECT door_seq, name FROM door_release_group WHERE arrangement = ?"
@@ -152,7 +153,7 @@ std::optional<std::pair<int, int>> spacesOf(Row& row) {
     return one && other ? std::optional(std::pair(*one, *other)) : std::nullopt;
 }
 
-Done readPlaces(SqliteConnection& connection, const QVariant& issue, Arrangement& arrangement) {
+Done readPlaces(SqliteConnection& connection, std::int64_t issue, Arrangement& arrangement) {
     if (Done done = connection.each(
             "SELECT number, name, height_m FROM deck WHERE arrangement = ? ORDER BY seq", {issue},
             [&](Row& row) {
@@ -180,31 +181,49 @@ Done readPlaces(SqliteConnection& connection, const QVariant& issue, Arrangement
                            });
 }
 
-} // namespace
-
-Result<Arrangement> readLatestArrangement(SqliteConnection& connection) {
-    Arrangement arrangement;
-    QVariant issue;
+Result<std::vector<Issue>> readWhere(SqliteConnection& connection, const std::string& condition) {
+    std::vector<Issue> issues;
+    std::vector<std::int64_t> rows;
     Done done = connection.each(
-        "SELECT id, name, number, regime, passengers, keel_laid, sprinklers, length_m FROM "
-        "arrangement"
-        " ORDER BY id DESC LIMIT 1",
+        "SELECT id, name, number, regime, passengers, keel_laid, sprinklers, length_m,"
+        " adopted_utc_ms, ship_offset_minutes FROM arrangement" +
+            condition,
         {}, [&](Row& row) {
-            issue = sqlWhole(row.whole(0));
-            arrangement.particulars = {row.text(1),       row.text(2),      row.word(3, regimeFrom),
-                                       row.smallWhole(4), row.dateIfAny(5), row.flag(6),
-                                       row.real(7)};
+            rows.push_back(row.whole(0));
+            Issue& issue = issues.emplace_back();
+            issue.arrangement.particulars = {
+                row.text(1),       row.text(2),      row.word(3, regimeFrom),
+                row.smallWhole(4), row.dateIfAny(5), row.flag(6),
+                row.real(7)};
+            issue.adopted = {row.whole(8), row.smallWhole(9)};
         });
-    if (done && issue.isValid())
-        done = readPlaces(connection, issue, arrangement);
-    if (done && issue.isValid())
-        done = readDoors(connection, issue, arrangement.doors);
+    for (std::size_t i = 0; i < issues.size() && done; ++i) {
+        done = readPlaces(connection, rows[i], issues[i].arrangement);
+        if (done)
+            done = readDoors(connection, rows[i], issues[i].arrangement.doors);
+    }
     if (!done)
         return tl::unexpected(done.error());
-    return arrangement;
+    std::ranges::sort(issues, isEarlier);
+    return issues;
 }
 
-Done writeArrangement(SqliteConnection& connection, const Arrangement& arrangement, Moment when) {
+} // namespace
+
+Result<std::vector<Issue>> readIssues(SqliteConnection& connection) {
+    return readWhere(connection, "");
+}
+
+Result<std::optional<Issue>> readIssueInForce(SqliteConnection& connection) {
+    Result<std::vector<Issue>> latest = readWhere(
+        connection, " WHERE adopted_utc_ms = (SELECT max(adopted_utc_ms) FROM arrangement)");
+    if (!latest)
+        return tl::unexpected(latest.error());
+    return latest->empty() ? std::nullopt : std::optional(std::move(latest->back()));
+}
+
+Done writeIssue(SqliteConnection& connection, const Issue& issued) {
+    const auto& [when, arrangement] = issued;
     const Particulars& vessel = arrangement.particulars;
     if (Done done = added(connection.run(
             "INSERT INTO arrangement (adopted_utc_ms, ship_offset_minutes, name, number, regime, "
@@ -228,7 +247,7 @@ Done writeArrangement(SqliteConnection& connection, const Arrangement& arrangeme
                 "INSERT INTO zone (arrangement, seq, number, aft_m, forward_m, area_m2)"
                 " VALUES (?,?,?,?,?,?)",
                 {sqlWhole(issue), sqlWhole(seq), sqlText(zone.number), zone.aft_m, zone.forward_m,
-                 zone.area_m2 ? QVariant(*zone.area_m2) : QVariant()}));
+                 zone.area_m2 ? Value(*zone.area_m2) : Value()}));
         });
     if (done)
         done = writeList(arrangement.boundaries, [&](std::int64_t seq, const Boundary& boundary) {
@@ -240,8 +259,8 @@ Done writeArrangement(SqliteConnection& connection, const Arrangement& arrangeme
                                 sqlText(word(boundary.place)), sqlReference(boundary.zone_aft),
                                 sqlReference(boundary.zone_forward), boundary.x_m,
                                 classOrNull(boundary.required), sqlText(word(boundary.division)),
-                                boundary.spaces ? QVariant(boundary.spaces->first) : QVariant(),
-                                boundary.spaces ? QVariant(boundary.spaces->second) : QVariant()}));
+                                boundary.spaces ? Value(boundary.spaces->first) : Value(),
+                                boundary.spaces ? Value(boundary.spaces->second) : Value()}));
         });
     if (done)
         done = writeList(arrangement.doors, [&](std::int64_t seq, const Door& door) {

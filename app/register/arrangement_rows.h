@@ -1,17 +1,22 @@
 // The arrangement as rows: each adopted issue beside the earlier ones, read back as one value.
 #pragma once
 
+#include <optional>
+#include <vector>
+
+#include "app/register/issue.h"
 #include "app/register/sqlite_connection.h"
-#include "core/evidence/fact.h"
-#include "core/vessel/arrangement.h"
 
 namespace latchround {
 
-/// The issue adopted last; an empty arrangement before the first. Call inside a read transaction.
-Result<Arrangement> readLatestArrangement(SqliteConnection& connection);
+/// All issues in their order (issue.h). Call inside a transaction.
+Result<std::vector<Issue>> readIssues(SqliteConnection& connection);
+
+/// The last of them; nothing before the first. Call inside a transaction.
+Result<std::optional<Issue>> readIssueInForce(SqliteConnection& connection);
 
 /// Adds an issue. Call inside a write transaction.
-Done writeArrangement(SqliteConnection& connection, const Arrangement& arrangement, Moment when);
+Done writeIssue(SqliteConnection& connection, const Issue& issue);
 
 /// A complaint where the arrangement lacks a door about which facts are recorded.
 Done refuseLostDoors(SqliteConnection& connection, const Arrangement& arrangement);

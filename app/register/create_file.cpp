@@ -57,8 +57,8 @@ Done fill(SqliteConnection& connection) {
     if (Done done = migrate(connection, migrations()); !done)
         return done;
     const QString id = QUuid::createUuid().toString(QUuid::WithoutBraces);
-    const Result<int> device =
-        connection.run("INSERT INTO this_device (only_row, id) VALUES (1, ?)", {id});
+    const Result<int> device = connection.run(
+        "INSERT INTO this_device (only_row, id) VALUES (1, ?)", {sqlText(id.toStdString())});
     if (!device)
         return tl::unexpected(device.error());
     return {};

@@ -99,14 +99,15 @@ constexpr std::array<BodyRows, factKindWords.size()> body_rows{{
      [](Row& r) -> FactBody {
          return Note{walkdownOf(r), doorNumberOf(r), r.text(b)};
      }},
-    {"b.sha256, b.media_type, b.caption, b.requirement",
+    {"b.sha256, b.media_type, b.caption, b.requirement, b.shows",
      [](Row& r) -> FactBody {
-         return Photograph{walkdownOf(r), doorNumberOf(r), r.text(b),
-                           r.text(b + 1), r.text(b + 2),   r.text(b + 3)};
+         return Photograph{walkdownOf(r), doorNumberOf(r), r.text(b),         r.text(b + 1),
+                           r.text(b + 2), r.text(b + 3),   r.textIfAny(b + 4)};
      }},
-    {"b.requirement, b.text",
+    {"b.requirement, b.text, b.repeats",
      [](Row& r) -> FactBody {
-         return Deficiency{walkdownOf(r), doorNumberOf(r), r.text(b), r.text(b + 1)};
+         return Deficiency{walkdownOf(r), doorNumberOf(r), r.text(b), r.text(b + 1),
+                           r.textIfAny(b + 2)};
      }},
     {"b.requirement, b.reason",
      [](Row& r) -> FactBody {
@@ -128,6 +129,51 @@ constexpr std::array<BodyRows, factKindWords.size()> body_rows{{
      }},
     {"b.valid_until",
      [](Row& r) -> FactBody { return CertificateSeen{r.word(b, calendarDateFrom)}; }},
+    {"b.deficiency, b.severity, b.action, b.ground_for_detention, b.due, b.interim, b.assigned",
+     [](Row& r) -> FactBody {
+         return DeficiencyTerms{r.text(b),
+                                r.wordIfAny(b + 1, severityFrom),
+                                r.wordIfAny(b + 2, portActionFrom),
+                                r.wholeIfAny<bool>(b + 3),
+                                r.dateIfAny(b + 4),
+                                r.textIfAny(b + 5),
+                                r.textIfAny(b + 6)};
+     }},
+    {"b.deficiency, b.what, b.by_name",
+     [](Row& r) -> FactBody {
+         return Rectification{r.text(b), r.text(b + 1), r.text(b + 2)};
+     }},
+    {"b.deficiency, b.remark",
+     [](Row& r) -> FactBody {
+         return ReadyForRetest{r.text(b), r.text(b + 1)};
+     }},
+    {"b.deficiency, b.reason",
+     [](Row& r) -> FactBody {
+         return Withdrawal{r.text(b), r.text(b + 1)};
+     }},
+    {"b.stands, b.reason",
+     [](Row& r) -> FactBody {
+         return DifferenceSettled{r.text(b), {}, r.text(b + 1)};
+     }},
+    {"b.key, b.of_device, b.remark",
+     [](Row& r) -> FactBody {
+         return KeyAccepted{r.text(b), r.text(b + 1), r.text(b + 2)};
+     }},
+    {"b.capacity, b.facts_sha256, b.key, b.signature",
+     [](Row& r) -> FactBody {
+         return WalkdownSigned{walkdownOf(r), r.word(b, capacityFrom), {},
+                               r.text(b + 1), r.text(b + 2),           r.text(b + 3)};
+     }},
+    {"b.report, b.of_door, b.catalogue_edition, b.facts_sha256, b.document_sha256",
+     [](Row& r) -> FactBody {
+         return ReportMade{walkdownOf(r),
+                           r.word(b, reportKindFrom),
+                           r.text(b + 1),
+                           r.text(b + 2),
+                           {},
+                           r.text(b + 3),
+                           r.text(b + 4)};
+     }},
 }};
 
 std::string question(std::size_t kind) {
@@ -200,13 +246,51 @@ Done fillDrills(SqliteConnection& connection, std::vector<Fact>& facts) {
         });
 }
 
+/// Differences are settled, walkdowns signed and reports made a few times a year.
+Done fillSettled(SqliteConnection& connection, std::vector<Fact>& facts) {
+    std::map<FactId, std::vector<FactId>*> over;
+    for (Fact& fact : facts)
+        if (auto* settled = std::get_if<DifferenceSettled>(&fact.body))
+            over.emplace(fact.stamp.id, &settled->over);
+    if (over.empty())
+        return {};
+    return connection.each("SELECT fact, yields FROM difference_over ORDER BY fact, seq", {},
+                           [&](Row& row) {
+                               const auto list = over.find(row.text(0));
+                               if (list != over.end())
+                                   list->second->push_back(row.text(1));
+                           });
+}
+
+Done fillCovered(SqliteConnection& connection, std::vector<Fact>& facts) {
+    std::map<FactId, std::vector<Covered>*> covers;
+    for (Fact& fact : facts)
+        std::visit(
+            [&](auto& body) {
+                if constexpr (requires { body.covers; })
+                    covers.emplace(fact.stamp.id, &body.covers);
+            },
+            fact.body);
+    if (covers.empty())
+        return {};
+    return connection.each(
+        "SELECT fact, device, last, facts FROM fact_covered ORDER BY fact, seq", {}, [&](Row& row) {
+            const auto list = covers.find(row.text(0));
+            if (list != covers.end())
+                list->second->push_back({row.text(1), row.text(2), row.smallWhole(3)});
+        });
+}
+
 Done fillLists(SqliteConnection& connection, std::vector<Fact>& facts) {
-    Done walkdowns = fillWalkdowns(connection, facts);
-    return walkdowns ? fillDrills(connection, facts) : walkdowns;
+    Done done;
+    for (const auto& fill : {fillWalkdowns, fillDrills, fillSettled, fillCovered})
+        if (done)
+            done = fill(connection, facts);
+    return done;
 }
 
 Done collect(SqliteConnection& connection, std::size_t kind, const std::string& condition,
-             const Values& values, std::vector<Fact>& facts) {
+             Values values, std::vector<Fact>& facts) {
     return connection.each(question(kind) + condition, values, [&](Row& row) {
         FactBody body = body_rows[kind].read(row);
         facts.push_back({stampOf(row), std::move(body)});
@@ -229,6 +313,16 @@ Result<std::vector<Fact>> readFacts(SqliteConnection& connection) {
     return facts;
 }
 
+Result<std::vector<Fact>> readFactsOfKind(SqliteConnection& connection, std::size_t kind) {
+    std::vector<Fact> facts;
+    Done done = collect(connection, kind, " ORDER BY b.fact", {}, facts);
+    if (done)
+        done = fillLists(connection, facts);
+    if (!done)
+        return tl::unexpected(done.error());
+    return facts;
+}
+
 Result<std::optional<Fact>> readFact(SqliteConnection& connection, const FactId& id) {
     const auto word = connection.single("SELECT kind FROM fact WHERE id = ?", {sqlText(id)});
     if (!word)
@@ -237,7 +331,8 @@ Result<std::optional<Fact>> readFact(SqliteConnection& connection, const FactId&
     for (std::size_t kind = 0; kind < factKindWords.size(); ++kind) {
         if (factKindWords[kind] != *word)
             continue;
-        Done done = collect(connection, kind, " WHERE f.id = ?", {sqlText(id)}, facts);
+        const Value key = sqlText(id);
+        Done done = collect(connection, kind, " WHERE f.id = ?", {&key, 1}, facts);
         if (done)
             done = fillLists(connection, facts);
         if (!done)

@@ -1,6 +1,7 @@
 // Facts back out of their rows, exactly as they were recorded.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <vector>
 
@@ -11,6 +12,9 @@ namespace latchround {
 
 /// All facts in the order of their ids. Call inside a read transaction.
 Result<std::vector<Fact>> readFacts(SqliteConnection& connection);
+
+/// Those of one kind, by its index in FactBody, in the order of their ids.
+Result<std::vector<Fact>> readFactsOfKind(SqliteConnection& connection, std::size_t kind);
 
 /// One fact, if it is there.
 Result<std::optional<Fact>> readFact(SqliteConnection& connection, const FactId& id);

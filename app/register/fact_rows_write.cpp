@@ -48,8 +48,7 @@ public:
     }
     Result<int> operator()(const PlateRead& body) const {
         return m_connection.run("INSERT INTO plate_read (fact, state, fire_class) VALUES (?,?,?)",
-                                {m_id, sqlText(word(body.state)),
-                                 body.fire_class ? sqlText(word(*body.fire_class)) : QVariant()});
+                                {m_id, sqlText(word(body.state)), sqlWordOrNull(body.fire_class)});
     }
     Result<int> operator()(const MeasuredValue& body) const {
         return m_connection.run(
@@ -61,7 +60,7 @@ public:
             "INSERT INTO run_started (fact, run_kind, release, heel_deg, release_group)"
             " VALUES (?,?,?,?,?)",
             {m_id, sqlText(word(body.kind)), sqlText(word(body.release)), body.heel_deg,
-             body.release_group ? sqlText(*body.release_group) : QVariant()});
+             sqlTextOrNull(body.release_group)});
     }
     Result<int> operator()(const Mark& body) const {
         return m_connection.run(
@@ -87,14 +86,15 @@ public:
     }
     Result<int> operator()(const Photograph& body) const {
         return m_connection.run(
-            "INSERT INTO photograph (fact, sha256, media_type, caption, requirement)"
-            " VALUES (?,?,?,?,?)",
+            "INSERT INTO photograph (fact, sha256, media_type, caption, requirement, shows)"
+            " VALUES (?,?,?,?,?,?)",
             {m_id, sqlText(body.sha256), sqlText(body.media_type), sqlText(body.caption),
-             sqlText(body.requirement)});
+             sqlText(body.requirement), sqlTextOrNull(body.shows)});
     }
     Result<int> operator()(const Deficiency& body) const {
-        return m_connection.run("INSERT INTO deficiency (fact, requirement, text) VALUES (?,?,?)",
-                                {m_id, sqlText(body.requirement), sqlText(body.text)});
+        return m_connection.run(
+            "INSERT INTO deficiency (fact, requirement, text, repeats) VALUES (?,?,?,?)",
+            {m_id, sqlText(body.requirement), sqlText(body.text), sqlTextOrNull(body.repeats)});
     }
     Result<int> operator()(const CouldNotTest& body) const {
         return m_connection.run(
@@ -129,12 +129,76 @@ public:
         return m_connection.run("INSERT INTO certificate_seen (fact, valid_until) VALUES (?,?)",
                                 {m_id, sqlText(isoText(body.valid_until))});
     }
+    Result<int> operator()(const DeficiencyTerms& body) const {
+        return m_connection.run(
+            "INSERT INTO deficiency_terms (fact, deficiency, severity, action,"
+            " ground_for_detention, due, interim, assigned) VALUES (?,?,?,?,?,?,?,?)",
+            {m_id, sqlText(body.deficiency), sqlWordOrNull(body.severity),
+             sqlWordOrNull(body.action),
+             body.ground_for_detention ? sqlFlag(*body.ground_for_detention) : Value(),
+             body.due ? sqlText(isoText(*body.due)) : Value(), sqlTextOrNull(body.interim),
+             sqlTextOrNull(body.assigned)});
+    }
+    Result<int> operator()(const Rectification& body) const {
+        return m_connection.run(
+            "INSERT INTO rectification (fact, deficiency, what, by_name) VALUES (?,?,?,?)",
+            {m_id, sqlText(body.deficiency), sqlText(body.what), sqlText(body.by)});
+    }
+    Result<int> operator()(const ReadyForRetest& body) const {
+        return m_connection.run(
+            "INSERT INTO ready_for_retest (fact, deficiency, remark) VALUES (?,?,?)",
+            {m_id, sqlText(body.deficiency), sqlText(body.remark)});
+    }
+    Result<int> operator()(const Withdrawal& body) const {
+        return m_connection.run("INSERT INTO withdrawal (fact, deficiency, reason) VALUES (?,?,?)",
+                                {m_id, sqlText(body.deficiency), sqlText(body.reason)});
+    }
+    Result<int> operator()(const DifferenceSettled& body) const {
+        Result<int> result =
+            m_connection.run("INSERT INTO difference_settled (fact, stands, reason) VALUES (?,?,?)",
+                             {m_id, sqlText(body.stands), sqlText(body.reason)});
+        if (result)
+            result =
+                list("INSERT INTO difference_over (fact, seq, yields) VALUES (?,?,?)", body.over);
+        return result;
+    }
+    Result<int> operator()(const KeyAccepted& body) const {
+        return m_connection.run(
+            "INSERT INTO key_accepted (fact, key, of_device, remark) VALUES (?,?,?,?)",
+            {m_id, sqlText(body.key), sqlText(body.of_device), sqlText(body.remark)});
+    }
+    Result<int> operator()(const WalkdownSigned& body) const {
+        Result<int> result = m_connection.run(
+            "INSERT INTO walkdown_signed (fact, capacity, facts_sha256, key, signature)"
+            " VALUES (?,?,?,?,?)",
+            {m_id, sqlText(word(body.capacity)), sqlText(body.facts_sha256), sqlText(body.key),
+             sqlText(body.signature)});
+        return result ? covered(body.covers) : result;
+    }
+    Result<int> operator()(const ReportMade& body) const {
+        Result<int> result = m_connection.run(
+            "INSERT INTO report_made (fact, report, of_door, catalogue_edition, facts_sha256,"
+            " document_sha256) VALUES (?,?,?,?,?,?)",
+            {m_id, sqlText(word(body.report)), sqlText(body.of_door),
+             sqlText(body.catalogue_edition), sqlText(body.facts_sha256),
+             sqlText(body.document_sha256)});
+        return result ? covered(body.covers) : result;
+    }
     Result<int> operator()(const TakenBack& body) const {
         return m_connection.run("INSERT INTO taken_back (fact, reason) VALUES (?,?)",
                                 {m_id, sqlText(body.reason)});
     }
 
 private:
+    Result<int> covered(const std::vector<Covered>& parts) const {
+        Result<int> result = 0;
+        for (std::size_t i = 0; i < parts.size() && result; ++i)
+            result = m_connection.run(
+                "INSERT INTO fact_covered (fact, seq, device, last, facts) VALUES (?,?,?,?,?)",
+                {m_id, sqlWhole(static_cast<std::int64_t>(i)), sqlText(parts[i].device),
+                 sqlText(parts[i].last), parts[i].facts});
+        return result;
+    }
     Result<int> list(std::string_view sql, const std::vector<std::string>& entries) const {
         Result<int> result = 0;
         for (std::size_t i = 0; i < entries.size() && result; ++i)
@@ -144,26 +208,23 @@ private:
     }
 
     SqliteConnection& m_connection;
-    QVariant m_id;
+    Value m_id;
 };
-
-QVariant textOrNull(const std::optional<std::string>& text) {
-    return text ? sqlText(*text) : QVariant();
-}
 
 } // namespace
 
 Result<Written> writeFact(SqliteConnection& connection, const Fact& fact) {
     const Stamp& stamp = fact.stamp;
     const FactReferences references = referencesOf(fact.body);
-    const Result<int> header =
-        connection.run("INSERT INTO fact (id, kind, utc_ms, ship_offset_minutes, person, device, "
-                       "supersedes, walkdown, door)"
-                       " VALUES (?,?,?,?,?,?,?,?,?) ON CONFLICT (id) DO NOTHING",
-                       {sqlText(stamp.id), sqlText(factKindWords[fact.body.index()]),
-                        sqlWhole(stamp.when.utc_ms), stamp.when.ship_offset_minutes,
-                        sqlText(stamp.person), sqlText(stamp.device), textOrNull(stamp.supersedes),
-                        textOrNull(references.walkdown), textOrNull(references.door)});
+    const Result<int> header = connection.run(
+        "INSERT INTO fact (id, kind, utc_ms, ship_offset_minutes, person, device, "
+        "supersedes, walkdown, door)"
+        " VALUES (?,?,?,?,?,?,?,?,?) ON CONFLICT (id) DO NOTHING",
+        {sqlText(stamp.id), sqlText(factKindWords[fact.body.index()]), sqlWhole(stamp.when.utc_ms),
+         stamp.when.ship_offset_minutes, sqlText(stamp.person), sqlText(stamp.device),
+         sqlTextOrNull(stamp.supersedes),
+         references.walkdown ? sqlText(*references.walkdown) : Value(),
+         references.door ? sqlText(*references.door) : Value()});
     if (!header)
         return tl::unexpected(header.error());
     if (*header == 0)

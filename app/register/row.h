@@ -2,13 +2,14 @@
 // a date that does not exist means that the file was damaged; the row remembers it.
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 
-#include <QSqlQuery>
-#include <QVariant>
+#include <sqlite3.h>
 
 #include "core/vessel/calendar_date.h"
 
@@ -16,17 +17,23 @@ namespace latchround {
 
 class Row {
 public:
-    explicit Row(const QSqlQuery& query)
-        : m_query(query) {}
+    explicit Row(sqlite3_stmt* statement)
+        : m_statement(statement) {}
 
-    bool isNull(int column) const { return m_query.value(column).isNull(); }
+    bool isNull(int column) const {
+        return sqlite3_column_type(m_statement, column) == SQLITE_NULL;
+    }
     /// NULL reads as an empty text.
-    std::string text(int column) const { return m_query.value(column).toString().toStdString(); }
-    std::int64_t whole(int column) const { return m_query.value(column).toLongLong(); }
-    int smallWhole(int column) const { return m_query.value(column).toInt(); }
-    double real(int column) const { return m_query.value(column).toDouble(); }
+    std::string text(int column) const { return std::string(view(column)); }
+    std::int64_t whole(int column) const { return sqlite3_column_int64(m_statement, column); }
+    int smallWhole(int column) const { return sqlite3_column_int(m_statement, column); }
+    double real(int column) const { return sqlite3_column_double(m_statement, column); }
     bool flag(int column) const { return whole(column) != 0; }
-    QByteArray bytes(int column) const { return m_query.value(column).toByteArray(); }
+    /// Until the next row.
+    std::span<const std::byte> bytes(int column) const {
+        const auto* begin = static_cast<const std::byte*>(sqlite3_column_blob(m_statement, column));
+        return {begin, static_cast<std::size_t>(sqlite3_column_bytes(m_statement, column))};
+    }
 
     std::optional<std::string> textIfAny(int column) const {
         return isNull(column) ? std::nullopt : std::optional(text(column));
@@ -40,7 +47,7 @@ public:
     }
     template <class E>
     E word(int column, std::optional<E> (*from)(std::string_view)) {
-        const std::optional<E> value = from(text(column));
+        const std::optional<E> value = from(view(column));
         m_sound = m_sound && value.has_value();
         return value.value_or(E{});
     }
@@ -51,7 +58,7 @@ public:
     std::optional<CalendarDate> dateIfAny(int column) {
         if (isNull(column))
             return std::nullopt;
-        const std::optional<CalendarDate> date = calendarDateFrom(text(column));
+        const std::optional<CalendarDate> date = calendarDateFrom(view(column));
         m_sound = m_sound && date.has_value();
         return date;
     }
@@ -60,7 +67,12 @@ public:
     bool isSound() const { return m_sound; }
 
 private:
-    const QSqlQuery& m_query;
+    std::string_view view(int column) const {
+        const auto* begin = reinterpret_cast<const char*>(sqlite3_column_text(m_statement, column));
+        return {begin, static_cast<std::size_t>(sqlite3_column_bytes(m_statement, column))};
+    }
+
+    sqlite3_stmt* m_statement;
     bool m_sound = true;
 };
 

@@ -68,55 +68,68 @@ Complaint SqliteConnection::complaint(const QSqlError& error) {
     return complaint(error.nativeErrorCode().toInt(), error.databaseText().toStdString());
 }
 
-Result<QSqlQuery*> SqliteConnection::executed(std::string_view sql, const Values& values) {
-    auto found = m_statements.find(sql);
-    if (found == m_statements.end()) {
-        QSqlQuery query(m_database);
-        query.setForwardOnly(true);
-        if (!query.prepare(QString::fromUtf8(sql.data(), static_cast<qsizetype>(sql.size()))))
-            return tl::unexpected(complaint(query.lastError()));
-        found = m_statements.emplace(std::string(sql), std::move(query)).first;
-    }
-    QSqlQuery& query = found->second;
-    for (int i = 0; i < values.size(); ++i)
-        query.bindValue(i, values[i]);
-    if (!query.exec()) {
-        const Complaint fault = complaint(query.lastError());
-        query.finish();
-        return tl::unexpected(fault);
-    }
-    return &query;
+Complaint SqliteConnection::lastComplaint() {
+    return complaint(sqlite3_extended_errcode(m_handle), sqlite3_errmsg(m_handle));
 }
 
-Result<int> SqliteConnection::run(std::string_view sql, const Values& values) {
-    const Result<QSqlQuery*> query = executed(sql, values);
-    if (!query)
-        return tl::unexpected(query.error());
-    const int changed = (*query)->numRowsAffected();
-    (*query)->finish();
+void SqliteConnection::Finalize::operator()(sqlite3_stmt* statement) const {
+    sqlite3_finalize(statement);
+}
+
+Result<sqlite3_stmt*> SqliteConnection::bound(std::string_view sql, Values values) {
+    auto found = m_statements.find(sql);
+    if (found == m_statements.end()) {
+        sqlite3_stmt* fresh = nullptr;
+        if (sqlite3_prepare_v3(m_handle, sql.data(), static_cast<int>(sql.size()),
+                               SQLITE_PREPARE_PERSISTENT, &fresh, nullptr) != SQLITE_OK)
+            return tl::unexpected(lastComplaint());
+        found = m_statements.emplace(std::string(sql), Statement(fresh)).first;
+    }
+    sqlite3_stmt* statement = found->second.get();
+    int place = 0;
+    for (const Value& value : values)
+        if (value.bindTo(statement, ++place) != SQLITE_OK)
+            return tl::unexpected(lastComplaint());
+    return statement;
+}
+
+Result<int> SqliteConnection::run(std::string_view sql, Values values) {
+    const Result<sqlite3_stmt*> statement = bound(sql, values);
+    if (!statement)
+        return tl::unexpected(statement.error());
+    const int code = sqlite3_step(*statement);
+    if (code != SQLITE_DONE && code != SQLITE_ROW) {
+        const Complaint fault = lastComplaint();
+        sqlite3_reset(*statement);
+        return tl::unexpected(fault);
+    }
+    const int changed = sqlite3_changes(m_handle);
+    sqlite3_reset(*statement);
     return changed;
 }
 
-Done SqliteConnection::each(std::string_view sql, const Values& values, const OnRow& on_row) {
-    const Result<QSqlQuery*> query = executed(sql, values);
-    if (!query)
-        return tl::unexpected(query.error());
+Done SqliteConnection::each(std::string_view sql, Values values, const OnRow& on_row) {
+    const Result<sqlite3_stmt*> statement = bound(sql, values);
+    if (!statement)
+        return tl::unexpected(statement.error());
     bool sound = true;
-    while (sound && (*query)->next()) {
-        Row row(**query);
+    int code = SQLITE_ROW;
+    while (sound && (code = sqlite3_step(*statement)) == SQLITE_ROW) {
+        Row row(*statement);
         on_row(row);
         sound = row.isSound();
     }
-    const QSqlError error = (*query)->lastError();
-    (*query)->finish();
-    if (error.isValid())
-        return tl::unexpected(complaint(error));
+    Done done;
     if (!sound)
-        return tl::unexpected(complaint(SQLITE_CORRUPT, "a row holds an unknown word"));
-    return {};
+        done = tl::unexpected(complaint(SQLITE_CORRUPT, "a row holds an unknown word"));
+    else if (code != SQLITE_DONE)
+        done = tl::unexpected(lastComplaint());
+    sqlite3_reset(*statement);
+    return done;
 }
 
-Result<std::string> SqliteConnection::single(std::string_view sql, const Values& values) {
+Result<std::string> SqliteConnection::single(std::string_view sql,
+                                             std::initializer_list<Value> values) {
     std::string answer;
     bool first = true;
     const Done done = each(sql, values, [&](Row& row) {
@@ -131,8 +144,7 @@ Result<std::string> SqliteConnection::single(std::string_view sql, const Values&
 Done SqliteConnection::script(const char* sql) {
     const int code = sqlite3_exec(m_handle, sql, nullptr, nullptr, nullptr);
     if (code != SQLITE_OK)
-        return tl::unexpected(
-            complaint(sqlite3_extended_errcode(m_handle), sqlite3_errmsg(m_handle)));
+        return tl::unexpected(lastComplaint());
     return {};
 }
 

@@ -1,16 +1,16 @@
-// One connection to a register file through Qt's SQLite driver, under a name of its own, with its
-// prepared statements kept for the next time. Knows SQL and complaints; nothing of doors. One
-// thread only.
+// One connection to a register file, opened by Qt's SQLite driver under a name of its own; its
+// statements are SQLite's own, prepared once and kept for the next time. Knows SQL and complaints;
+// nothing of doors. One thread only.
 #pragma once
 
 #include <functional>
-#include <map>
+#include <initializer_list>
 #include <memory>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 
 #include <QSqlDatabase>
-#include <QSqlQuery>
 #include <QString>
 
 #include "app/register/row.h"
@@ -20,6 +20,8 @@
 #include "core/store/register.h"
 
 struct sqlite3;
+struct sqlite3_stmt;
+class QSqlError;
 
 namespace latchround {
 
@@ -36,11 +38,18 @@ public:
     using OnRow = std::function<void(Row&)>;
 
     /// Runs a statement that gives no rows; the answer is how many rows it added.
-    Result<int> run(std::string_view sql, const Values& values = {});
-    /// Runs a statement and hands over each row of its answer. A row that is not sound ends it.
-    Done each(std::string_view sql, const Values& values, const OnRow& on_row);
+    Result<int> run(std::string_view sql, Values values);
+    Result<int> run(std::string_view sql, std::initializer_list<Value> values = {}) {
+        return run(sql, Values(values.begin(), values.size()));
+    }
+    /// Runs a statement and hands over each row of its answer. A row that is not sound ends it. On
+    /// the way the same statement must not be run again.
+    Done each(std::string_view sql, Values values, const OnRow& on_row);
+    Done each(std::string_view sql, std::initializer_list<Value> values, const OnRow& on_row) {
+        return each(sql, Values(values.begin(), values.size()), on_row);
+    }
     /// First column of the first row, as text; empty where there is no row.
-    Result<std::string> single(std::string_view sql, const Values& values = {});
+    Result<std::string> single(std::string_view sql, std::initializer_list<Value> values = {});
     /// Several statements at once, without values: a migration.
     Done script(const char* sql);
 
@@ -56,14 +65,23 @@ public:
 
 private:
     SqliteConnection(QString name, const QString& file);
-    Result<QSqlQuery*> executed(std::string_view sql, const Values& values);
+    Result<sqlite3_stmt*> bound(std::string_view sql, Values values);
     Complaint complaint(const QSqlError& error);
+    Complaint lastComplaint();
+
+    struct Finalize {
+        void operator()(sqlite3_stmt* statement) const;
+    };
+    using Statement = std::unique_ptr<sqlite3_stmt, Finalize>;
+    struct SqlHash : std::hash<std::string_view> {
+        using is_transparent = void;
+    };
 
     QString m_name;
     std::string m_where;
     QSqlDatabase m_database;
     sqlite3* m_handle = nullptr;
-    std::map<std::string, QSqlQuery, std::less<>> m_statements;
+    std::unordered_map<std::string, Statement, SqlHash, std::equal_to<>> m_statements;
     Doing m_doing = Doing::Opening;
     bool m_spent = false;
 };

@@ -4,7 +4,6 @@
 #include <cstddef>
 #include <utility>
 
-#include <QCryptographicHash>
 #include <QFileInfo>
 #include <sqlite3.h>
 
@@ -14,6 +13,7 @@
 #include "app/register/fact_rows_write.h"
 #include "app/register/missing_reference.h"
 #include "app/register/open_sequence.h"
+#include "app/register/photograph_rows.h"
 #include "app/register/sqlite_connection.h"
 #include "app/register/transaction.h"
 #include "core/vessel/arrangement_check.h"
@@ -24,11 +24,14 @@ namespace {
 
 /// Asks a question inside one read transaction, so that all parts of the answer are of one moment.
 template <class Answer>
-Answer inOneMoment(SqliteConnection& connection, Answer (*ask)(SqliteConnection&)) {
-    Result<Transaction> transaction = Transaction::begin(connection, Transaction::Kind::Read);
+Answer inOneMoment(const Result<SqliteConnection*>& connection,
+                   const std::function<Answer(SqliteConnection&)>& ask) {
+    if (!connection)
+        return tl::unexpected(connection.error());
+    Result<Transaction> transaction = Transaction::begin(**connection, Transaction::Kind::Read);
     if (!transaction)
         return tl::unexpected(transaction.error());
-    return ask(connection);
+    return ask(**connection);
 }
 
 /// Writes what is new; a fact that is already there must be the same fact.
@@ -86,9 +89,15 @@ Complaint explained(const Complaint& refusal, const Arrangement& arrangement) {
             fault.remedy};
 }
 
-QByteArray qtBytes(std::span<const std::byte> bytes) {
-    return QByteArray(reinterpret_cast<const char*>(bytes.data()),
-                      static_cast<qsizetype>(bytes.size()));
+/// An issue that comes into force whatever the clock says.
+Result<Issue> newestIssue(SqliteConnection& connection, const Arrangement& arrangement,
+                          Moment when) {
+    const auto before = readIssueInForce(connection);
+    if (!before)
+        return tl::unexpected(before.error());
+    if (*before)
+        when.utc_ms = std::max(when.utc_ms, (*before)->adopted.utc_ms + 1);
+    return Issue{when, arrangement};
 }
 
 } // namespace
@@ -145,10 +154,14 @@ Result<SqliteConnection*> SqliteRegister::connection() const {
 }
 
 Result<Arrangement> SqliteRegister::arrangement() const {
-    const auto connected = connection();
-    if (!connected)
-        return tl::unexpected(connected.error());
-    return inOneMoment(**connected, readLatestArrangement);
+    auto issue = inOneMoment<Result<std::optional<Issue>>>(connection(), readIssueInForce);
+    if (!issue)
+        return tl::unexpected(issue.error());
+    return *issue ? std::move((*issue)->arrangement) : Arrangement{};
+}
+
+Result<std::vector<Issue>> SqliteRegister::issues() const {
+    return inOneMoment<Result<std::vector<Issue>>>(connection(), readIssues);
 }
 
 Done SqliteRegister::adopt(const Arrangement& arrangement, Moment when) {
@@ -157,101 +170,114 @@ Done SqliteRegister::adopt(const Arrangement& arrangement, Moment when) {
 
 Done SqliteRegister::takeIn(const Arrangement& arrangement, std::span<const Fact> history,
                             Moment when, Ending ending) {
-    const Step adopt = [&](SqliteConnection& connection) -> Done {
+    const Step step = [&](SqliteConnection& connection) -> Done {
         if (Done done = refuseLostDoors(connection, arrangement); !done)
             return done;
-        Done done = writeArrangement(connection, arrangement, when);
+        const Result<Issue> issue = newestIssue(connection, arrangement, when);
+        if (!issue)
+            return tl::unexpected(issue.error());
+        Done done = writeIssue(connection, *issue);
         const int code = sqlite3_extended_errcode(connection.handle());
         if (!done && (code & 0xff) == SQLITE_CONSTRAINT)
             return tl::unexpected(explained(done.error(), arrangement));
-        return done;
+        return done ? writeEach(connection, history) : done;
     };
-    return write(adopt, history, {}, ending);
+    return write(step, history, ending);
 }
 
 Result<std::vector<Fact>> SqliteRegister::facts() const {
-    const auto connected = connection();
-    if (!connected)
-        return tl::unexpected(connected.error());
-    return inOneMoment(**connected, readFacts);
+    return inOneMoment<Result<std::vector<Fact>>>(connection(), readFacts);
 }
 
-Done SqliteRegister::write(const Step& first, std::span<const Fact> facts, const Step& last,
-                           Ending ending) {
+Result<std::vector<Fact>> SqliteRegister::factsOfKind(std::size_t kind) const {
+    return inOneMoment<Result<std::vector<Fact>>>(
+        connection(), [&](SqliteConnection& open) { return readFactsOfKind(open, kind); });
+}
+
+Done SqliteRegister::write(const Step& step, std::span<const Fact> facts, Ending ending) {
     if (Done done = ready(); !done)
         return done;
-    Done done;
-    std::optional<Complaint> missing;
-    {
-        Result<Transaction> transaction =
-            Transaction::begin(*m_connection, Transaction::Kind::Write);
-        if (!transaction)
-            return tl::unexpected(transaction.error());
-        if (first)
-            done = first(*m_connection);
-        if (done) {
-            done = writeEach(*m_connection, facts);
-            if (done && last)
-                done = last(*m_connection);
-            const bool written = done.has_value();
-            if (written && ending == Ending::Keep)
-                done = transaction->commit();
-            if (written && lacksReferences(m_connection->handle()))
-                missing = missingReference(*m_connection, facts);
-        }
-    }
-    return missing ? tl::unexpected(*missing) : done;
+    Result<Transaction> transaction = Transaction::begin(*m_connection, Transaction::Kind::Write);
+    if (!transaction)
+        return tl::unexpected(transaction.error());
+    Done done = step(*m_connection);
+    const bool written = done.has_value();
+    if (written && ending == Ending::Keep)
+        done = transaction->commit();
+    if (written && lacksReferences(m_connection->handle()))
+        if (const auto missing = missingReference(*m_connection, facts))
+            return tl::unexpected(*missing);
+    return done;
 }
 
 Done SqliteRegister::record(std::span<const Fact> facts) {
-    return facts.empty() ? Done{} : write({}, facts, {}, Ending::Keep);
+    if (facts.empty())
+        return {};
+    return write([&](SqliteConnection& connection) { return writeEach(connection, facts); }, facts,
+                 Ending::Keep);
 }
 
 Done SqliteRegister::recordPhotograph(const Fact& photograph, std::span<const std::byte> bytes) {
     const auto* body = std::get_if<Photograph>(&photograph.body);
-    const std::string where = "fact " + photograph.stamp.id;
     if (body == nullptr)
-        return tl::unexpected(Complaint{where, "this is no photograph: NOT saved.", ""});
-    const QByteArray content = qtBytes(bytes);
-    const QByteArray hash = QCryptographicHash::hash(content, QCryptographicHash::Sha256).toHex();
-    if (hash.toStdString() != body->sha256)
         return tl::unexpected(
-            Complaint{where, "the photograph's bytes do not have the hash it names: NOT saved.",
-                      "Take or choose the photograph again."});
-    const Step keep_bytes = [&](SqliteConnection& connection) -> Done {
-        const Result<int> added = connection.run("INSERT INTO photograph_bytes (sha256, bytes) "
-                                                 "VALUES (?,?) ON CONFLICT (sha256) DO NOTHING",
-                                                 {sqlText(body->sha256), content});
-        if (!added)
-            return tl::unexpected(added.error());
-        return {};
+            Complaint{"fact " + photograph.stamp.id, "this is no photograph: NOT saved.", ""});
+    const std::span<const Fact> facts(&photograph, 1);
+    const Step step = [&](SqliteConnection& connection) {
+        Done done = writeEach(connection, facts);
+        return done ? keepPhotograph(connection, body->sha256, bytes) : done;
     };
-    return write({}, {&photograph, 1}, keep_bytes, Ending::Keep);
+    return write(step, facts, Ending::Keep);
 }
 
 Result<std::vector<std::byte>> SqliteRegister::photograph(std::string_view sha256) const {
-    const auto connected = connection();
-    if (!connected)
-        return tl::unexpected(connected.error());
-    std::vector<std::byte> bytes;
+    return inOneMoment<Result<std::vector<std::byte>>>(
+        connection(), [&](SqliteConnection& open) { return readPhotograph(open, sha256); });
+}
+
+Result<std::vector<std::string>> SqliteRegister::photographs() const {
+    return inOneMoment<Result<std::vector<std::string>>>(connection(), photographsHeld);
+}
+
+Result<Added> SqliteRegister::takeOver(const Incoming& incoming, Ending ending) {
+    Result<Added> added;
+    const Step step = [&](SqliteConnection& connection) -> Done {
+        added = merge(connection, incoming);
+        if (!added)
+            return tl::unexpected(added.error());
+        return writeEach(connection, incoming.along);
+    };
+    if (Done done = write(step, incoming.along, ending); !done)
+        return tl::unexpected(done.error());
+    return added;
+}
+
+Result<SqliteRegister::KeySeed> SqliteRegister::keySeed(const std::function<KeySeed()>& fresh) {
+    KeySeed seed{};
     bool found = false;
-    const Done done =
-        (*connected)
-            ->each("SELECT bytes FROM photograph_bytes WHERE sha256 = ?", {sqlText(sha256)},
-                   [&](Row& row) {
-                       const QByteArray content = row.bytes(0);
-                       bytes.resize(static_cast<std::size_t>(content.size()));
-                       std::transform(content.begin(), content.end(), bytes.begin(),
-                                      [](char c) { return static_cast<std::byte>(c); });
-                       found = true;
-                   });
+    const auto read = [&](SqliteConnection& open) {
+        return open.each("SELECT seed FROM this_device_key", {}, [&](Row& row) {
+            found = row.bytes(0).size() == seed.size();
+            if (found)
+                std::ranges::copy(row.bytes(0), seed.begin());
+        });
+    };
+    Done done = inOneMoment<Done>(connection(), read);
+    if (done && !found)
+        done = write(
+            [&](SqliteConnection& open) -> Done {
+                const KeySeed made = fresh();
+                const Result<int> added = open.run("INSERT INTO this_device_key (only_row, seed)"
+                                                   " VALUES (1, ?) ON CONFLICT DO NOTHING",
+                                                   {Value(std::span<const std::byte>(made))});
+                if (!added)
+                    return tl::unexpected(added.error());
+                return read(open);
+            },
+            {}, Ending::Keep);
     if (!done)
         return tl::unexpected(done.error());
-    if (!found)
-        return tl::unexpected(Complaint{"photograph " + std::string(sha256),
-                                        "its bytes are not in this register.",
-                                        "Take it over from the tablet it was taken with."});
-    return bytes;
+    return seed;
 }
 
 Done SqliteRegister::examine() const {

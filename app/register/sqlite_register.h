@@ -4,12 +4,15 @@
 // waits for the other's.
 #pragma once
 
+#include <array>
 #include <functional>
 #include <memory>
 #include <string>
 
 #include <QString>
 
+#include "app/register/issue.h"
+#include "app/register/merge.h"
 #include "app/register/open_options.h"
 #include "core/store/register.h"
 
@@ -27,19 +30,33 @@ public:
     ~SqliteRegister() override;
 
     Result<Arrangement> arrangement() const override;
-    /// A door that an earlier issue knew and this one lacks is refused only if facts hang on it.
+    /// In force from now on, even where the clock stands before the moment of an earlier issue:
+    /// then it is dated a millisecond after that. A door that an earlier issue knew and this one
+    /// lacks is refused only if facts hang on it.
     Done adopt(const Arrangement& arrangement, Moment when) override;
     /// Keep: as adopt() and record() in one transaction. TryOnly: the same is done and undone; the
     /// answer says whether it would be taken.
     enum class Ending { Keep, TryOnly };
     Done takeIn(const Arrangement& arrangement, std::span<const Fact> history, Moment when,
                 Ending ending = Ending::Keep);
+    /// Every issue of the arrangement, the one in force last.
+    Result<std::vector<Issue>> issues() const;
     Result<std::vector<Fact>> facts() const override;
+    /// Those of one kind only, by its index in FactBody.
+    Result<std::vector<Fact>> factsOfKind(std::size_t kind) const;
     /// Photograph facts may come without their bytes, as they do from another tablet's file of
     /// facts.
     Done record(std::span<const Fact> facts) override;
     Done recordPhotograph(const Fact& photograph, std::span<const std::byte> bytes) override;
     Result<std::vector<std::byte>> photograph(std::string_view sha256) const override;
+    /// Hashes of the photographs whose bytes are here.
+    Result<std::vector<std::string>> photographs() const;
+    /// What another register of the vessel holds, in one transaction: all of it or, after a
+    /// complaint, none. Taking the same again changes nothing.
+    Result<Added> takeOver(const Incoming& incoming, Ending ending = Ending::Keep);
+    /// The seed of the key this device signs with; before the first time `fresh` makes it.
+    using KeySeed = std::array<std::byte, 32>;
+    Result<KeySeed> keySeed(const std::function<KeySeed()>& fresh);
     /// A write after an I/O error does this by itself first.
     Done reopen() override;
     std::string device() const override { return m_device; }
@@ -54,8 +71,9 @@ private:
     Done ready();
     Result<SqliteConnection*> connection() const;
     using Step = std::function<Done(SqliteConnection&)>;
-    /// One transaction: first, the facts, last.
-    Done write(const Step& first, std::span<const Fact> facts, const Step& last, Ending ending);
+    /// The step in one transaction. `facts` are those it writes: to say which of them refers to
+    /// something unknown.
+    Done write(const Step& step, std::span<const Fact> facts, Ending ending);
 
     QString m_file;
     OpenOptions m_options;

@@ -51,7 +51,8 @@ struct DoorEvidence {
     std::vector<Recorded<Note>> notes;
     std::vector<Recorded<Photograph>> photographs;
     std::vector<Recorded<Deficiency>> deficiencies;
-    DecisionLimits limits; ///< that figures of this walkdown are judged by
+    DecisionLimits limits;         ///< that figures of this walkdown are judged by
+    std::optional<Stamp> newest{}; ///< of the facts sorted here, marks and ends of runs aside
 
     bool empty() const;
 };

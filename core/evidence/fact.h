@@ -12,34 +12,10 @@
 #include <variant>
 #include <vector>
 
-#include "core/evidence/fact_words.h"
-#include "core/vessel/calendar_date.h"
+#include "core/evidence/follow_up.h"
 #include "core/vessel/fire_class.h"
 
 namespace latchround {
-
-/// UUIDv7 (RFC 9562), lower-case hyphenated text; sorts by the time it was made.
-using FactId = std::string;
-
-/// Wall-clock moment: UTC, and the ship's offset from it at that moment. Dates a record; never
-/// times a door.
-struct Moment {
-    std::int64_t utc_ms = 0;     ///< milliseconds since 1970-01-01T00:00:00Z
-    int ship_offset_minutes = 0; ///< ship's time minus UTC, -720 to 840
-
-    bool operator==(const Moment&) const = default;
-};
-
-/// Who, when, on which device; the same for every fact.
-struct Stamp {
-    FactId id;
-    Moment when;
-    std::string person;               ///< id of the PersonJoined fact of the one who recorded it
-    std::string device;               ///< the tablet's own id, made once and kept
-    std::optional<FactId> supersedes; ///< the fact that no longer counts because of this one
-
-    bool operator==(const Stamp&) const = default;
-};
 
 /// Someone who records or is named in records. The stamp's person is this fact's own id.
 struct PersonJoined {
@@ -175,17 +151,20 @@ struct Photograph {
     std::string sha256;     ///< of the bytes, 64 lower-case hex digits
     std::string media_type; ///< "image/jpeg" or "image/png"
     std::string caption;
-    std::string requirement; ///< row it shows, or empty
+    std::string requirement;       ///< row it shows, or empty
+    std::optional<FactId> shows{}; ///< the deficiency or rectification it shows
 
     bool operator==(const Photograph&) const = default;
 };
 
-/// Written up for the master: what is wrong, in the words of the requirement.
+/// Written up for the master: what is wrong, in the words of the requirement. Its stamp's id is the
+/// deficiency's id from then on.
 struct Deficiency {
     FactId walkdown;
     std::string door;
-    std::string requirement;
+    std::string requirement; ///< empty: the door as a whole
     std::string text;
+    std::optional<FactId> repeats{}; ///< an earlier deficiency that has been found again
 
     bool operator==(const Deficiency&) const = default;
 };
@@ -260,18 +239,43 @@ struct TakenBack {
     bool operator==(const TakenBack&) const = default;
 };
 
-using FactBody = std::variant<PersonJoined, WalkdownBegun, WalkdownEnded, Observation, PlateRead,
-                              MeasuredValue, RunStarted, Mark, RunEnded, CautionAnswered, Note,
-                              Photograph, Deficiency, CouldNotTest, Judgement, TakenBack,
-                              ThumbDrill, DecisionLimits, UpkeepDone, CertificateSeen>;
+using FactBody =
+    std::variant<PersonJoined, WalkdownBegun, WalkdownEnded, Observation, PlateRead, MeasuredValue,
+                 RunStarted, Mark, RunEnded, CautionAnswered, Note, Photograph, Deficiency,
+                 CouldNotTest, Judgement, TakenBack, ThumbDrill, DecisionLimits, UpkeepDone,
+                 CertificateSeen, DeficiencyTerms, Rectification, ReadyForRetest, Withdrawal,
+                 DifferenceSettled, KeyAccepted, WalkdownSigned, ReportMade>;
 
 /// The word by which each kind of fact is written, by the index of its alternative in FactBody.
 inline constexpr std::array<std::string_view, std::variant_size_v<FactBody>> factKindWords{
-    "person-joined", "walkdown-begun",   "walkdown-ended", "observation",
-    "plate-read",    "measured-value",   "run-started",    "mark",
-    "run-ended",     "caution-answered", "note",           "photograph",
-    "deficiency",    "could-not-test",   "judgement",      "taken-back",
-    "thumb-drill",   "decision-limits",  "upkeep-done",    "certificate-seen"};
+    "person-joined",
+    "walkdown-begun",
+    "walkdown-ended",
+    "observation",
+    "plate-read",
+    "measured-value",
+    "run-started",
+    "mark",
+    "run-ended",
+    "caution-answered",
+    "note",
+    "photograph",
+    "deficiency",
+    "could-not-test",
+    "judgement",
+    "taken-back",
+    "thumb-drill",
+    "decision-limits",
+    "upkeep-done",
+    "certificate-seen",
+    "deficiency-terms",
+    "rectification",
+    "ready-for-retest",
+    "withdrawal",
+    "difference-settled",
+    "key-accepted",
+    "walkdown-signed",
+    "report-made"};
 
 struct Fact {
     Stamp stamp;

@@ -1,5 +1,7 @@
 #include "core/evidence/fact_id.h"
 
+#include <utility>
+
 namespace latchround {
 
 namespace {
@@ -43,6 +45,26 @@ FactId FactIdSequence::next(std::int64_t unix_ms, std::array<std::uint8_t, 10> r
     random[0] = static_cast<std::uint8_t>(m_counter >> 8);
     random[1] = static_cast<std::uint8_t>(m_counter & 0xff);
     return factIdOf(m_last_ms, random);
+}
+
+void FactIdSequence::continueAfter(const FactId& last) {
+    if (!isFactId(last))
+        return;
+    const auto number = [&last](std::size_t from, std::size_t digits) {
+        std::int64_t value = 0;
+        for (std::size_t i = from; digits > 0; ++i)
+            if (last[i] != '-') {
+                value = value * 16 + static_cast<std::int64_t>(hex.find(last[i]));
+                --digits;
+            }
+        return value;
+    };
+    const std::int64_t ms = number(0, 12);
+    const auto counter = static_cast<std::uint16_t>(number(15, 3));
+    if (std::pair(ms, counter) > std::pair(m_last_ms, m_counter)) {
+        m_last_ms = ms;
+        m_counter = counter;
+    }
 }
 
 bool isFactId(std::string_view text) {

@@ -18,6 +18,8 @@ FactId factIdOf(std::int64_t unix_ms, const std::array<std::uint8_t, 10>& random
 class FactIdSequence {
 public:
     FactId next(std::int64_t unix_ms, std::array<std::uint8_t, 10> random);
+    /// No id that comes now sorts before this one: the device's last before the program was closed.
+    void continueAfter(const FactId& last);
 
 private:
     std::int64_t m_last_ms = -1;

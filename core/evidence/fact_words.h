@@ -32,6 +32,22 @@ enum class Cue { AlarmHeard, LeafStarts, LeafStops };
 enum class InputDevice { Mouse, Touch, Key, Hand };
 /// Stopped: somebody called stop; it is never a measurement.
 enum class RunOutcome { Complete, Spoiled, Stopped };
+/// What a port State control officer decides about a deficiency, by the code it is written with in
+/// the published lists: 10 rectified, 15 at the next port, 16 within 14 days, 17 before departure,
+/// 18 within three months, 30 ship detained.
+enum class PortAction {
+    Rectified,
+    NextPort,
+    Within14Days,
+    BeforeDeparture,
+    Within3Months,
+    Detained
+};
+/// As what somebody signs a walkdown.
+enum class Capacity { Inspector, ChiefOfficer };
+/// What a report shows. Survey: a whole walkdown. DeficiencyList: for the master. WorkList: for the
+/// crew. DoorRecord: one door.
+enum class ReportKind { Survey, DeficiencyList, WorkList, DoorRecord };
 
 inline constexpr std::array<Word<Purpose>, 6> purposeWords{{{Purpose::Annual, "annual"},
                                                             {Purpose::Quarterly, "quarterly"},
@@ -72,6 +88,20 @@ inline constexpr std::array<Word<RunOutcome>, 3> runOutcomeWords{
     {{RunOutcome::Complete, "complete"},
      {RunOutcome::Spoiled, "spoiled"},
      {RunOutcome::Stopped, "stopped"}}};
+inline constexpr std::array<Word<PortAction>, 6> portActionWords{
+    {{PortAction::Rectified, "10"},
+     {PortAction::NextPort, "15"},
+     {PortAction::Within14Days, "16"},
+     {PortAction::BeforeDeparture, "17"},
+     {PortAction::Within3Months, "18"},
+     {PortAction::Detained, "30"}}};
+inline constexpr std::array<Word<Capacity>, 2> capacityWords{
+    {{Capacity::Inspector, "inspector"}, {Capacity::ChiefOfficer, "chief-officer"}}};
+inline constexpr std::array<Word<ReportKind>, 4> reportKindWords{
+    {{ReportKind::Survey, "survey"},
+     {ReportKind::DeficiencyList, "deficiency-list"},
+     {ReportKind::WorkList, "work-list"},
+     {ReportKind::DoorRecord, "door-record"}}};
 
 constexpr std::string_view word(Purpose value) {
     return wordIn<Purpose>(purposeWords, value);
@@ -103,6 +133,15 @@ constexpr std::string_view word(InputDevice value) {
 constexpr std::string_view word(RunOutcome value) {
     return wordIn<RunOutcome>(runOutcomeWords, value);
 }
+constexpr std::string_view word(PortAction value) {
+    return wordIn<PortAction>(portActionWords, value);
+}
+constexpr std::string_view word(Capacity value) {
+    return wordIn<Capacity>(capacityWords, value);
+}
+constexpr std::string_view word(ReportKind value) {
+    return wordIn<ReportKind>(reportKindWords, value);
+}
 constexpr std::optional<Purpose> purposeFrom(std::string_view text) {
     return valueIn<Purpose>(purposeWords, text);
 }
@@ -132,6 +171,15 @@ constexpr std::optional<InputDevice> inputDeviceFrom(std::string_view text) {
 }
 constexpr std::optional<RunOutcome> runOutcomeFrom(std::string_view text) {
     return valueIn<RunOutcome>(runOutcomeWords, text);
+}
+constexpr std::optional<PortAction> portActionFrom(std::string_view text) {
+    return valueIn<PortAction>(portActionWords, text);
+}
+constexpr std::optional<Capacity> capacityFrom(std::string_view text) {
+    return valueIn<Capacity>(capacityWords, text);
+}
+constexpr std::optional<ReportKind> reportKindFrom(std::string_view text) {
+    return valueIn<ReportKind>(reportKindWords, text);
 }
 
 } // namespace latchround

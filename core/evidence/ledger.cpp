@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <type_traits>
 
+#include "core/evidence/same_name.h"
+
 namespace latchround {
 
 namespace {
@@ -68,7 +70,7 @@ void Ledger::add(Fact fact) {
         [&](const auto& body) {
             using Body = std::remove_cvref_t<decltype(body)>;
             if constexpr (std::is_same_v<Body, PersonJoined>)
-                m_people.push_back({id, body.name, body.role});
+                m_people.emplace(id, Person{id, body.name, body.role});
             else if constexpr (std::is_same_v<Body, WalkdownBegun>)
                 m_walkdowns.insert(id);
             else if constexpr (std::is_same_v<Body, WalkdownEnded>) {
@@ -85,8 +87,20 @@ void Ledger::add(Fact fact) {
                 m_upkeep[body.upkeep].insert(id);
             else if constexpr (std::is_same_v<Body, CertificateSeen>)
                 m_certificates.insert(id);
-            else if constexpr (!std::is_same_v<Body, TakenBack>)
+            else if constexpr (requires { body.deficiency; })
+                m_courses[body.deficiency].insert(id);
+            else if constexpr (std::is_same_v<Body, DifferenceSettled>) {
+                m_settled[body.stands].emplace(id, false);
+                for (const FactId& over : body.over)
+                    m_settled[over].emplace(id, true);
+            } else if constexpr (std::is_same_v<Body, WalkdownSigned>)
+                m_signatures[body.walkdown].insert(id);
+            else if constexpr (std::is_same_v<Body, KeyAccepted>)
+                m_keys.insert(id);
+            else if constexpr (requires { body.door; })
                 m_by_door[{body.walkdown, body.door}].insert(id);
+            if constexpr (std::is_same_v<Body, Deficiency>)
+                m_courses[id].insert(id);
         },
         fact.body);
     m_facts.emplace(id, std::move(fact));
@@ -104,7 +118,7 @@ std::optional<Walkdown> Ledger::walkdown(std::string_view id) const {
         return std::nullopt;
     Walkdown walkdown{key, begun->stamp, std::get<WalkdownBegun>(begun->body), {}};
     const auto end = m_walkdown_ends.find(key);
-    if (end != m_walkdown_ends.end() && !m_superseded.contains(end->second)) {
+    if (end != m_walkdown_ends.end() && !isSuperseded(end->second)) {
         const Fact* ended = find(end->second);
         walkdown.end = Recorded<WalkdownEnded>{ended->stamp, std::get<WalkdownEnded>(ended->body)};
     }
@@ -114,22 +128,39 @@ std::optional<Walkdown> Ledger::walkdown(std::string_view id) const {
 std::vector<Walkdown> Ledger::walkdowns() const {
     std::vector<Walkdown> all;
     for (const FactId& id : m_walkdowns)
-        if (!m_superseded.contains(id))
+        if (!isSuperseded(id))
             all.push_back(*walkdown(id));
     return all;
 }
 
-DoorEvidence Ledger::evidenceOf(std::string_view walkdown, std::string_view door) const {
+std::vector<Person> Ledger::people() const {
+    std::vector<Person> people;
+    for (const auto& [id, person] : m_people)
+        people.push_back(person);
+    return people;
+}
+
+const std::string& Ledger::nameOf(const std::string& person) const {
+    static const std::string nobody;
+    const auto found = m_people.find(person);
+    return found == m_people.end() ? nobody : found->second.name;
+}
+
+DoorEvidence Ledger::evidenceOf(std::string_view walkdown, std::string_view door,
+                                const EvidenceAsked& asked) const {
     DoorEvidence evidence;
     evidence.door = door;
     evidence.limits = limitsFor(std::string(walkdown));
     const auto ids = m_by_door.find({std::string(walkdown), std::string(door)});
     if (ids == m_by_door.end())
         return evidence;
-    for (const FactId& id : ids->second) {
-        if (m_superseded.contains(id))
+    for (auto id = ids->second.upper_bound(asked.after); id != ids->second.end(); ++id) {
+        if (isSuperseded(*id))
             continue;
-        const Fact& fact = m_facts.at(id);
+        const Fact& fact = m_facts.at(*id);
+        if (!asked.not_by.empty() && isSameName(nameOf(fact.stamp.person), asked.not_by))
+            continue;
+        evidence.newest = fact.stamp;
         std::visit(Sorter{fact.stamp, evidence}, fact.body);
     }
     for (RunRecord& run : evidence.runs) {
@@ -139,7 +170,7 @@ DoorEvidence Ledger::evidenceOf(std::string_view walkdown, std::string_view door
         if (parts == m_by_run.end())
             continue;
         for (const FactId& id : parts->second) {
-            if (m_superseded.contains(id))
+            if (isSuperseded(id))
                 continue;
             const Fact& fact = m_facts.at(id);
             if (const Mark* mark = std::get_if<Mark>(&fact.body))
@@ -158,7 +189,7 @@ const Ledger::Drills::value_type* Ledger::newestDrill(const std::string& person,
     const Drills::value_type* newest = nullptr;
     if (drills != m_drills.end())
         for (const Drills::value_type& entry : drills->second)
-            if (!m_superseded.contains(entry.first) && (before.empty() || entry.first < before))
+            if (!isSuperseded(entry.first) && (before.empty() || entry.first < before))
                 newest = &entry;
     return newest;
 }
@@ -177,17 +208,65 @@ std::optional<Moment> Ledger::drillTime(const std::string& person,
 
 DecisionLimits Ledger::limitsFor(const std::string& walkdown) const {
     const auto end = m_walkdown_ends.find(walkdown);
-    const bool ended = end != m_walkdown_ends.end() && !m_superseded.contains(end->second);
+    const bool ended = end != m_walkdown_ends.end() && !isSuperseded(end->second);
     DecisionLimits limits;
     for (const auto& [id, set] : m_limits)
-        if (!m_superseded.contains(id) && (!ended || id < end->second))
+        if (!isSuperseded(id) && (!ended || id < end->second))
             limits = set;
     return limits;
 }
 
+bool Ledger::yields(const FactId& id) const {
+    const auto decisions = m_settled.find(id);
+    if (decisions == m_settled.end())
+        return false;
+    // A decision speaks of what was there before it; so no two can wait for each other.
+    const auto newest = std::find_if(
+        decisions->second.rbegin(), decisions->second.rend(),
+        [&](const auto& decision) { return id < decision.first && !isSuperseded(decision.first); });
+    return newest != decisions->second.rend() && newest->second;
+}
+
+std::vector<const Fact*> Ledger::courseOf(const FactId& deficiency) const {
+    std::vector<const Fact*> course;
+    const auto ids = m_courses.find(deficiency);
+    if (ids != m_courses.end())
+        for (const FactId& id : ids->second)
+            if (!isSuperseded(id))
+                course.push_back(find(id));
+    return course;
+}
+
+std::vector<FactId> Ledger::deficiencies() const {
+    std::vector<FactId> all;
+    for (const auto& [id, course] : m_courses)
+        if (course.contains(id) && !isSuperseded(id))
+            all.push_back(id);
+    return all;
+}
+
+std::vector<Recorded<WalkdownSigned>> Ledger::signaturesOf(const FactId& walkdown) const {
+    std::vector<Recorded<WalkdownSigned>> signatures;
+    const auto ids = m_signatures.find(walkdown);
+    if (ids != m_signatures.end())
+        for (const FactId& id : ids->second)
+            if (!isSuperseded(id))
+                signatures.push_back(
+                    {m_facts.at(id).stamp, std::get<WalkdownSigned>(m_facts.at(id).body)});
+    return signatures;
+}
+
+std::vector<KeyAccepted> Ledger::keysAcceptedOn(const std::string& device) const {
+    std::vector<KeyAccepted> keys;
+    for (const FactId& id : m_keys)
+        if (!isSuperseded(id) && m_facts.at(id).stamp.device == device)
+            keys.push_back(std::get<KeyAccepted>(m_facts.at(id).body));
+    return keys;
+}
+
 const Fact* Ledger::newestOf(const std::set<FactId>& ids) const {
-    const auto found = std::find_if(
-        ids.rbegin(), ids.rend(), [this](const FactId& id) { return !m_superseded.contains(id); });
+    const auto found = std::find_if(ids.rbegin(), ids.rend(),
+                                    [this](const FactId& id) { return !isSuperseded(id); });
     return found == ids.rend() ? nullptr : &m_facts.at(*found);
 }
 
@@ -209,7 +288,7 @@ std::optional<FactId> Ledger::endOf(const FactId& run) const {
     if (parts == m_by_run.end())
         return end;
     for (const FactId& id : parts->second)
-        if (!m_superseded.contains(id) && std::holds_alternative<RunEnded>(m_facts.at(id).body))
+        if (!isSuperseded(id) && std::holds_alternative<RunEnded>(m_facts.at(id).body))
             end = id;
     return end;
 }
@@ -219,8 +298,7 @@ std::vector<std::string> Ledger::doorsTouched(std::string_view walkdown) const {
     const std::string key{walkdown};
     for (auto entry = m_by_door.lower_bound({key, {}});
          entry != m_by_door.end() && entry->first.first == key; ++entry)
-        if (std::ranges::any_of(entry->second,
-                                [&](const FactId& id) { return !m_superseded.contains(id); }))
+        if (std::ranges::any_of(entry->second, [&](const FactId& id) { return !isSuperseded(id); }))
             doors.push_back(entry->first.second);
     return doors;
 }

@@ -27,17 +27,27 @@ struct Walkdown {
     std::optional<Recorded<WalkdownEnded>> end;
 };
 
+/// Which of a door's facts are asked for: by default all that count.
+struct EvidenceAsked {
+    FactId after;       ///< only facts with a later id
+    std::string not_by; ///< none of what somebody of this name recorded
+};
+
 class Ledger {
 public:
     /// Adding a fact whose id is already there changes nothing.
     void add(Fact fact);
 
-    const std::vector<Person>& people() const { return m_people; }
+    /// In the order of their ids.
+    std::vector<Person> people() const;
+    /// Name of a person by id; empty where nobody is known by it.
+    const std::string& nameOf(const std::string& person) const;
     /// In the order they began.
     std::vector<Walkdown> walkdowns() const;
     std::optional<Walkdown> walkdown(std::string_view id) const;
     /// What this walkdown knows of this door; empty evidence where nothing was recorded.
-    DoorEvidence evidenceOf(std::string_view walkdown, std::string_view door) const;
+    DoorEvidence evidenceOf(std::string_view walkdown, std::string_view door,
+                            const EvidenceAsked& asked = {}) const;
     /// Numbers of the doors this walkdown recorded anything about.
     std::vector<std::string> doorsTouched(std::string_view walkdown) const;
     /// The newest drill of this person on this device recorded before the fact `before`; null where
@@ -54,12 +64,25 @@ public:
     std::optional<CalendarDate> certificateUntil() const;
     /// The fact that ends this run now; nothing while it is open.
     std::optional<FactId> endOf(const FactId& run) const;
-    bool isSuperseded(const FactId& id) const { return m_superseded.contains(id); }
+    /// What was recorded about this deficiency and counts, by id, itself first.
+    std::vector<const Fact*> courseOf(const FactId& deficiency) const;
+    /// Ids of all deficiencies that count, in their order.
+    std::vector<FactId> deficiencies() const;
+    /// Signatures under this walkdown that count, in their order.
+    std::vector<Recorded<WalkdownSigned>> signaturesOf(const FactId& walkdown) const;
+    /// Keys that somebody on this device accepted, with whose they are.
+    std::vector<KeyAccepted> keysAcceptedOn(const std::string& device) const;
+
+    /// Replaced by a later fact, or yields to another by the newest decision that names it.
+    bool isSuperseded(const FactId& id) const { return m_superseded.contains(id) || yields(id); }
     const Fact* find(const FactId& id) const;
+    /// Everything, by id.
+    const std::map<FactId, Fact>& facts() const { return m_facts; }
     std::size_t size() const { return m_facts.size(); }
 
 private:
     using Drills = std::map<FactId, std::shared_ptr<const ThumbDrill>>;
+    bool yields(const FactId& id) const;
     const Fact* newestOf(const std::set<FactId>& ids) const;
     const Drills::value_type* newestDrill(const std::string& person, const std::string& device,
                                           const FactId& before) const;
@@ -71,7 +94,11 @@ private:
     std::map<FactId, std::set<FactId>> m_by_run; // marks and ends
     std::set<FactId> m_walkdowns;
     std::map<FactId, FactId> m_walkdown_ends; // walkdown -> end
-    std::vector<Person> m_people;
+    std::map<FactId, Person> m_people;
+    std::map<FactId, std::map<FactId, bool>> m_settled; // fact -> decision -> whether it yields
+    std::map<FactId, std::set<FactId>> m_courses;       // by deficiency, itself among them
+    std::map<FactId, std::set<FactId>> m_signatures;    // by walkdown
+    std::set<FactId> m_keys;
     std::map<Key, Drills> m_drills; // person, device
     std::map<FactId, DecisionLimits> m_limits;
     std::map<std::string, std::set<FactId>> m_upkeep; // by id of the upkeep

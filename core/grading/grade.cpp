@@ -109,4 +109,10 @@ int countOf(const DoorGrade& grade, Verdict verdict) {
     return static_cast<int>(std::ranges::count(grade.rows, verdict, &RowGrade::verdict));
 }
 
+const RowGrade* findRow(const DoorGrade& grade, std::string_view requirement) {
+    const auto found = std::ranges::find_if(
+        grade.rows, [&](const RowGrade& row) { return row.requirement->id == requirement; });
+    return found == grade.rows.end() ? nullptr : &*found;
+}
+
 } // namespace latchround

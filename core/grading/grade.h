@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/evidence/door_evidence.h"
@@ -53,5 +54,8 @@ DoorGrade grade(const Particulars& vessel, const Door& door, const Boundary* bou
 std::vector<const RowGrade*> askedWorstFirst(const DoorGrade& grade);
 
 int countOf(const DoorGrade& grade, Verdict verdict);
+
+/// The row by its id; null where the grade has none. Into the grade.
+const RowGrade* findRow(const DoorGrade& grade, std::string_view requirement);
 
 } // namespace latchround

@@ -23,6 +23,7 @@ bool inScope(const Arrangement& arrangement, const Scope& scope, const Door& doo
     case ScopeKind::ZoneBulkheads:
         return boundary && boundary->place == Place::ZoneBulkhead;
     case ScopeKind::Chosen:
+    case ScopeKind::Retest:
         break;
     }
     return std::ranges::find(scope.chosen, door.number) != scope.chosen.end();

@@ -9,12 +9,13 @@
 
 namespace latchround {
 
-enum class ScopeKind { AllDoors, OneDeck, OneZone, ZoneBulkheads, Chosen };
+/// Chosen: those that failed last time. Retest: those whose deficiencies were rectified.
+enum class ScopeKind { AllDoors, OneDeck, OneZone, ZoneBulkheads, Chosen, Retest };
 
 struct Scope {
     ScopeKind kind = ScopeKind::AllDoors;
     std::string which;               ///< deck or zone number
-    std::vector<std::string> chosen; ///< door numbers, for Chosen
+    std::vector<std::string> chosen; ///< door numbers, for Chosen and Retest
 };
 
 /// Numbers of the doors in scope, in the register's order. Zone bulkheads: the quarterly set of

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/vessel/arrangement.h"
+#include "core/vessel/severity.h"
 #include "core/vessel/words.h"
 
 namespace latchround {
@@ -46,10 +47,6 @@ enum class Source {
 /// fail.
 enum class Status { Read, Practice, Advice };
 
-/// How much hangs on it, whatever the verdict. Grave: fire or smoke passes, or a person can be
-/// hurt. Serious: the door does not do what the text asks. Minor: upkeep and marking.
-enum class Severity { Grave, Serious, Minor };
-
 /// The step of the door screen the row belongs to.
 enum class Step { Look, Release, Function };
 
@@ -76,8 +73,6 @@ inline constexpr std::array<Word<Source>, 9> sourceWords{
      {Source::AlarmAfterShut, "alarm-after-shut"}}};
 inline constexpr std::array<Word<Status>, 3> statusWords{
     {{Status::Read, "read"}, {Status::Practice, "practice"}, {Status::Advice, "advice"}}};
-inline constexpr std::array<Word<Severity>, 3> severityWords{
-    {{Severity::Grave, "grave"}, {Severity::Serious, "serious"}, {Severity::Minor, "minor"}}};
 inline constexpr std::array<Word<Step>, 3> stepWords{
     {{Step::Look, "look"}, {Step::Release, "release"}, {Step::Function, "function"}}};
 inline constexpr std::array<Word<ClassFamily>, 3> classFamilyWords{
@@ -85,9 +80,6 @@ inline constexpr std::array<Word<ClassFamily>, 3> classFamilyWords{
 
 constexpr std::string_view word(Status value) {
     return wordIn<Status>(statusWords, value);
-}
-constexpr std::string_view word(Severity value) {
-    return wordIn<Severity>(severityWords, value);
 }
 constexpr std::string_view word(Step value) {
     return wordIn<Step>(stepWords, value);

@@ -29,3 +29,17 @@ TEST(FactId, RefusesOtherUuids) {
     EXPECT_FALSE(isFactId("017F22E2-79B0-7CC3-98C4-DC0C0C07398F"));
     EXPECT_FALSE(isFactId(""));
 }
+
+TEST(FactIdSequence, GoesOnAfterTheLastOneThoughTheClockWentBack) {
+    FactIdSequence before;
+    FactId last;
+    for (int i = 0; i < 5; ++i)
+        last = before.next(1'795'599'720'000, {1, 255, 3, 4, 5, 6, 7, 8, 9, 10});
+    FactIdSequence after;
+    after.continueAfter(last);
+    const FactId next = after.next(1'700'000'000'000, {});
+    EXPECT_GT(next, last);
+    EXPECT_TRUE(isFactId(next));
+    after.continueAfter("not an id");
+    EXPECT_GT(after.next(1'700'000'000'000, {}), next);
+}

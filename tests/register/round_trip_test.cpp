@@ -76,6 +76,22 @@ TEST_F(RoundTrip, EveryKindOfFactWithEverythingFilledIn) {
     add(DecisionLimits{0.99, 0.01, "the Administration asks for it"});
     add(UpkeepDone{"weekly", "lamp 3 changed"});
     add(CertificateSeen{calendarDateFrom("2027-02-28").value()});
+    const FactId once = add(Deficiency{m_walkdown, m_door, "latch-holds", "does not latch"});
+    const FactId again =
+        add(Deficiency{m_walkdown, m_door, "latch-holds", "does not latch again", once});
+    add(DeficiencyTerms{again, Severity::Minor, PortAction::Within14Days, false,
+                        calendarDateFrom("2026-12-09").value(), "fire patrol", "Ove Brandlund"});
+    const FactId mended = add(Rectification{again, "latch plate moved 2 mm", "Ove Brandlund"});
+    add(Photograph{m_walkdown, m_door, std::string(64, 'b'), "image/png", "plate", "", mended});
+    add(ReadyForRetest{again, "any time"});
+    add(Withdrawal{once, "written twice"});
+    add(DifferenceSettled{once, {again, mended}, "both saw it"});
+    add(KeyAccepted{std::string(64, 'c'), "tablet-2", "the second surveyor's"});
+    const std::vector<Covered> covers{{"tablet-1", again, 12}, {"tablet-2", mended, 1}};
+    add(WalkdownSigned{m_walkdown, Capacity::ChiefOfficer, covers, std::string(64, 'd'),
+                       std::string(64, 'e'), std::string(128, 'f')});
+    add(ReportMade{m_walkdown, ReportKind::DoorRecord, m_door, "edition 1", covers,
+                   std::string(64, '1'), std::string(64, '2')});
     add(WalkdownEnded{m_walkdown, "all done"});
     Fact back = sampleFact(m_next++, TakenBack{"wrong door"});
     back.stamp.supersedes = m_expected.back().stamp.id;
@@ -102,6 +118,13 @@ TEST_F(RoundTrip, EveryKindOfFactWithEverythingLeftOut) {
     add(Deficiency{m_walkdown, m_door, "", ""});
     add(CouldNotTest{m_walkdown, m_door, "", ""});
     add(Judgement{m_walkdown, m_door, "", false, ""});
+    const FactId found = add(Deficiency{m_walkdown, m_door, "", ""});
+    add(DeficiencyTerms{found});
+    add(Rectification{found, "", ""});
+    add(ReadyForRetest{found, ""});
+    add(Withdrawal{found, ""});
+    add(DifferenceSettled{found, {}, ""});
+    add(ReportMade{m_walkdown, {}, "", "", {}, std::string(64, '0'), std::string(64, '0')});
     add(WalkdownEnded{m_walkdown, ""});
     add(TakenBack{""});
     add(PersonJoined{"", ""});
@@ -127,6 +150,21 @@ TEST_F(RoundTrip, EveryWordOfTheClosedSetsOfFacts) {
         add(Observation{m_walkdown, m_door, "r", entry.value, Answer::Yes});
     for (const auto& entry : answerWords)
         add(Observation{m_walkdown, m_door, "r", Side::One, entry.value});
+    const FactId found = add(Deficiency{m_walkdown, m_door, "", ""});
+    for (const auto& entry : severityWords)
+        add(DeficiencyTerms{found, entry.value});
+    for (const auto& entry : portActionWords)
+        add(DeficiencyTerms{found, {}, entry.value});
+    for (const auto& entry : capacityWords)
+        add(WalkdownSigned{m_walkdown,
+                           entry.value,
+                           {},
+                           std::string(64, 'd'),
+                           std::string(64, 'e'),
+                           std::string(128, 'f')});
+    for (const auto& entry : reportKindWords)
+        add(ReportMade{
+            m_walkdown, entry.value, "", "", {}, std::string(64, '0'), std::string(64, '0')});
     for (const auto& entry : plateStateWords)
         add(PlateRead{m_walkdown, m_door, entry.value, FireClass::C});
     for (const auto& entry : fireClassWords)

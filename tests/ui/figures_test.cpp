@@ -125,7 +125,7 @@ TEST(DueSheet, LampsAndCertificateAreRecordedHere) {
     QTest::mouseClick(key(home, "due-certificate"), Qt::LeftButton);
     auto* line = home.findChild<QLineEdit*>("certificate-day");
     QTest::keyClicks(line, "2027-02-30"); // no such day
-    EXPECT_FALSE(key(home, "certificate-keep")->isEnabled());
+    EXPECT_FALSE(key(home, "certificate-day-keep")->isEnabled());
     line->clear();
     QTest::keyClicks(line, "2027-02-28");
     QTest::keyClick(line, Qt::Key_Return);

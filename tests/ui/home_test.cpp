@@ -216,7 +216,10 @@ TEST(HomeScreen, RegisterThatDoesNotFitShowsEveryFault) {
     Shown shown(ship.load());
     press(key(*shown.home, "home-vessels"));
     press(key(shown.window, "take-in-register"));
-    const QString faults = part<QLabel>(shown.window, "register-faults").text();
+    QString faults;
+    for (const QLabel* fault :
+         part<QWidget>(shown.window, "register-faults").findChildren<QLabel*>())
+        faults += fault->text();
     EXPECT_TRUE(faults.startsWith("a.csv line 3: no such deck"));
     EXPECT_TRUE(faults.endsWith("a.csv line 9: number twice. Number each door once."));
 }

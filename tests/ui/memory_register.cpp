@@ -101,11 +101,32 @@ Result<std::optional<PickedPhotograph>> FakeOutside::photographFromCamera(QWidge
     return picture;
 }
 
-Result<QString> FakeOutside::printReport(const FactId& walkdown) {
+Result<PaperMade> FakeOutside::makePaper(Paper paper, const FactId& walkdown, const QString& door) {
     if (report_failure)
         return tl::unexpected(*report_failure);
     reports.push_back(walkdown);
-    return QStringLiteral("/reports/%1.pdf").arg(QString::fromStdString(walkdown));
+    papers.push_back(paper);
+    PaperMade made{QStringLiteral("/papers/") + QString::fromStdString(walkdown), std::nullopt};
+    if (paper != Paper::BlankForm)
+        made.made =
+            ReportMade{walkdown, ReportKind(int(paper)), door.toStdString(), "e", {}, "", ""};
+    return made;
+}
+
+Result<Fact> FakeOutside::signedWalkdown(const Fact& unsigned_fact) {
+    Fact fact = unsigned_fact;
+    std::get<WalkdownSigned>(fact.body).signature = std::string(128, 'a');
+    return fact;
+}
+
+Result<std::optional<QString>> FakeOutside::giveHandover(QWidget*, const QString& sealed_for) {
+    given.push_back(sealed_for);
+    return std::optional(QStringLiteral("/handover.zip"));
+}
+
+Done FakeOutside::takeHandover(const HandoverSeen&, const std::vector<Fact>& along) {
+    taken.push_back(along);
+    return {};
 }
 
 Done FakeOutside::openVessel(const QString& place) {

@@ -160,9 +160,6 @@ TEST_P(Fits, NothingIsClippedOnAnySheet) {
     hands::click(window, "due-certificate");
     settled("certificate");
     closeSheet();
-    hands::click(window, "open-items-all");
-    settled("open items");
-    closeSheet();
     hands::click(window, "home-end");
     settled("end");
     hands::click(window, "end-not");
@@ -229,6 +226,41 @@ TEST_P(Fits, NothingIsClippedOnPlanAndBrief) {
     settled("brief");
     hands::click(window, "agreed-1");
     settled("channel");
+}
+
+TEST_P(Fits, NothingIsClippedAfterTheWalk) {
+    hands::click(window, "open-items-all");
+    settled("review");
+    const auto opened = [&](const char* key, const char* where) {
+        hands::click(window, key);
+        settled(where);
+        closeSheet();
+    };
+    const auto onPanel = [&](const char* name) {
+        for (QPushButton* key : window->findChildren<QPushButton*>(name))
+            while (!key->isVisible())
+                hands::click(window, "rows-after");
+    };
+    for (const auto& [key, where] : {std::pair{"item-due", "item, due"},
+                                     {"item-assigned", "item, who"},
+                                     {"item-interim", "item, until then"},
+                                     {"item-severity", "item, severity"},
+                                     {"item-port", "item, port State control"},
+                                     {"item-history", "item, history"}}) {
+        onPanel(key);
+        opened(key, where);
+    }
+    settled("review, last page of the item");
+    opened("review-who", "review, who");
+    opened("review-write-up", "review, write up");
+    opened("review-compare", "review, compare");
+    opened("review-papers", "review, papers");
+    opened("review-hand-over", "review, hand over");
+    opened("review-sign", "review, sign");
+    opened("item-next", "item, rectified");
+    opened("item-away", "item, withdraw");
+    hands::click(window, "review-which");
+    settled("review, closed too");
 }
 
 INSTANTIATE_TEST_SUITE_P(Sizes, Fits,

@@ -61,7 +61,9 @@ void chooseFileWhenAsked(QWidget* window, const QString& path) {
         QPushButton* open = nullptr;
         if (dialog && dialog->isVisible()) {
             dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"))->setText(path);
-            open = dialog->findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Open);
+            const auto* keys = dialog->findChild<QDialogButtonBox*>();
+            const bool saving = dialog->acceptMode() == QFileDialog::AcceptSave;
+            open = keys->button(saving ? QDialogButtonBox::Save : QDialogButtonBox::Open);
         }
         if (open && open->isEnabled()) {
             looking->deleteLater();

@@ -30,7 +30,7 @@ void until(Condition condition, const char* what);
 /// Types a figure on the keypad of the open sheet, then Return.
 void typeFigure(QWidget* window, const QString& figure);
 
-/// Waits for the dialog that asks for a file, types the path there and presses Open.
+/// Waits for the dialog that asks for a file, types the path there and presses Open or Save.
 void chooseFileWhenAsked(QWidget* window, const QString& path);
 
 /// The last sheet laid over the window; null where none is.

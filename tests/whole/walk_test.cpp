@@ -216,10 +216,10 @@ TEST_F(Walk, ThreeDoorsFromRegisterToReport) {
 
     // In print.
     const Ledger ledger = ledgerOnDisk();
-    const auto printed = desk.printReport(ledger.walkdowns().back().id);
+    const auto printed = desk.makePaper(ui::Paper::Survey, ledger.walkdowns().back().id, {});
     ASSERT_TRUE(printed) << inOneLine(printed.error());
     QProcess reader;
-    reader.start("pdftotext", {"-layout", *printed, "-"});
+    reader.start("pdftotext", {"-layout", printed->path, "-"});
     ASSERT_TRUE(reader.waitForFinished());
     const std::string text = reader.readAllStandardOutput().toStdString();
     for (const char* words :
@@ -279,10 +279,10 @@ TEST_F(Walk, APhotographFromAFileIsKeptAndPrinted) {
     const QImage read =
         QImage::fromData(reinterpret_cast<const uchar*>(bytes->data()), int(bytes->size()));
     EXPECT_EQ(read.size(), image.size());
-    const auto printed = desk.printReport(walkdown);
+    const auto printed = desk.makePaper(ui::Paper::Survey, walkdown, {});
     ASSERT_TRUE(printed);
     QProcess reader;
-    reader.start("pdfimages", {"-list", *printed});
+    reader.start("pdfimages", {"-list", printed->path});
     ASSERT_TRUE(reader.waitForFinished());
     EXPECT_THAT(reader.readAllStandardOutput().toStdString(), HasSubstr("image"));
 }

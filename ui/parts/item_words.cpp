@@ -52,6 +52,21 @@ QString stateWords(ItemState state) {
     return QCoreApplication::translate("ItemWords", "withdrawn");
 }
 
+Verdict glyphOf(ItemState state) {
+    switch (state) {
+    case ItemState::Found:
+        return Verdict::Unsatisfactory;
+    case ItemState::Rectified:
+    case ItemState::ReadyForRetest:
+        return Verdict::Untested;
+    case ItemState::Closed:
+        return Verdict::Satisfactory;
+    case ItemState::Withdrawn:
+        break;
+    }
+    return Verdict::NotApplicable;
+}
+
 QString severityName(Severity severity) {
     switch (severity) {
     case Severity::Grave:

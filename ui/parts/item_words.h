@@ -8,7 +8,10 @@
 
 namespace latchround::ui {
 
-QString stateWords(ItemState state);      ///< "ready for retest"
+QString stateWords(ItemState state); ///< "ready for retest"
+/// The glyph of an item: ajar while nobody rectified it, dotted while it waits for its retest, shut
+/// when closed, a bar when withdrawn.
+Verdict glyphOf(ItemState state);
 QString severityName(Severity severity);  ///< "grave"; in full: severityWords of grade_words.h
 QString actionWords(PortAction action);   ///< "16, within 14 days"
 QString detentionWords(bool ground);      ///< "ground for detention", "no ground for detention"

@@ -8,9 +8,10 @@
 #include <vector>
 
 #include <QString>
+#include <QStringList>
 
 #include "core/complaint.h"
-#include "core/evidence/fact.h"
+#include "core/evidence/door_evidence.h"
 #include "core/store/register.h"
 
 class QWidget;
@@ -27,6 +28,33 @@ struct VesselOnTablet {
     QString name;
     QString detail; ///< "61 doors, 4 zones"; or why it cannot be opened
     QString place;  ///< handed back to openVessel
+};
+
+/// What can be put on paper. BlankForm: what the tablet asks, to be filled in by pencil.
+enum class Paper { Survey, DeficiencyList, WorkList, DoorRecord, BlankForm };
+
+struct PaperMade {
+    QString path;
+    std::optional<ReportMade>
+        made; ///< what it was made from, to be recorded; none for a blank form
+};
+
+/// A handover file that was looked at and not yet taken in.
+struct HandoverSeen {
+    QString place;      ///< the file
+    QStringList brings; ///< what is new in it, a line each; empty: nothing
+    QString from;       ///< "tablet 4f1c of 26 Nov 2026, 10:42 (UTC+1)"
+    /// A device nobody here knows yet: what is recorded when it is accepted.
+    std::optional<KeyAccepted> asks;
+    QString fingerprint; ///< of its key, to be read out over the telephone
+};
+
+/// What a signature is worth now.
+struct SignatureHolds {
+    bool holds = false;
+    int facts = 0; ///< it covers
+    int later = 0; ///< facts of the walkdown recorded or taken in since
+    QString why;   ///< where it does not hold
 };
 
 class Outside {
@@ -49,8 +77,26 @@ public:
     virtual void soundAlarm(bool on) = 0;
     virtual void closeSound() = 0;
 
-    /// Prints the walkdown; answers where the PDF lies.
-    virtual Result<QString> printReport(const FactId& walkdown) = 0;
+    /// Makes a paper as PDF and keeps it. `door`: of a door record.
+    virtual Result<PaperMade> makePaper(Paper paper, const FactId& walkdown,
+                                        const QString& door) = 0;
+    /// Shows a file with what the machine has for it; from there it is printed.
+    virtual void showFile(const QString& path) = 0;
+
+    /// The walkdown's signature by this device's key; `unsigned_fact` has everything but that.
+    virtual Result<Fact> signedWalkdown(const Fact& unsigned_fact) = 0;
+    virtual SignatureHolds checkSignature(const Recorded<WalkdownSigned>& signature) = 0;
+
+    /// This device's public key, hex.
+    virtual Result<QString> ownKey() = 0;
+    /// Everything recorded here into a file that the person names; `sealed_for`: a public key in
+    /// hex, or empty. Answers where it lies; nothing where the person thought better of it.
+    virtual Result<std::optional<QString>> giveHandover(QWidget* parent,
+                                                        const QString& sealed_for) = 0;
+    /// Asks for another device's file and looks into it; changes nothing.
+    virtual Checked<std::optional<HandoverSeen>> lookAtHandover(QWidget* parent) = 0;
+    /// Takes it in with these facts, all or none; the vessel is then opened anew.
+    virtual Done takeHandover(const HandoverSeen& seen, const std::vector<Fact>& along) = 0;
 
     virtual std::vector<VesselOnTablet> vessels() const = 0;
     /// Puts another vessel on the screen; the present window closes when it could be opened.

@@ -21,6 +21,9 @@ std::string doorOf(const Fact& fact, const Ledger& ledger) {
                 const Fact* slip =
                     fact.stamp.supersedes ? ledger.find(*fact.stamp.supersedes) : nullptr;
                 return slip ? doorOf(*slip, ledger) : std::string{};
+            } else if constexpr (std::is_same_v<Body, DifferenceSettled>) {
+                const Fact* stands = ledger.find(body.stands);
+                return stands ? doorOf(*stands, ledger) : std::string{};
             } else if constexpr (requires { body.door; }) {
                 return body.door;
             } else {
@@ -91,15 +94,33 @@ QString Round::nextOpenDoor(const QString& from) const {
     return {};
 }
 
+const std::vector<Item>& Round::items() const {
+    if (!m_items)
+        m_items = itemsOf(m_arrangement, m_ledger, m_catalogue);
+    return *m_items;
+}
+
+const Item* Round::item(const FactId& id) const {
+    const auto found = std::ranges::find(items(), id, &Item::id);
+    return found == items().end() ? nullptr : &*found;
+}
+
+FactId Round::join(const QString& name, const QString& role) {
+    const FactId id = newId();
+    if (m_person.empty())
+        m_person = id;
+    std::vector<Entry> entries;
+    entries.push_back({PersonJoined{name.toStdString(), role.toStdString()}, std::nullopt, id});
+    (void)record(std::move(entries));
+    return id;
+}
+
 std::uint32_t Round::chance() {
     return QString::fromStdString(newId()).right(8).toUInt(nullptr, 16);
 }
 
 QString Round::personName() const {
-    for (const Person& person : m_ledger.people())
-        if (person.id == m_person)
-            return QString::fromStdString(person.name);
-    return {};
+    return QString::fromStdString(m_ledger.nameOf(m_person));
 }
 
 Done Round::record(FactBody body, std::optional<FactId> supersedes) {
@@ -112,17 +133,40 @@ Done Round::record(std::vector<Entry> entries) {
     const Moment now = m_outside.now();
     Waiting batch;
     for (Entry& entry : entries) {
-        Fact fact;
-        fact.stamp.id = entry.id.empty() ? m_outside.newId() : entry.id;
+        Fact fact = stamped(std::move(entry.body));
+        if (!entry.id.empty())
+            fact.stamp.id = entry.id;
+        if (std::holds_alternative<PersonJoined>(fact.body))
+            fact.stamp.person = fact.stamp.id;
         fact.stamp.when = now;
-        fact.stamp.person =
-            std::holds_alternative<PersonJoined>(entry.body) ? fact.stamp.id : m_person;
-        fact.stamp.device = m_register.device();
         fact.stamp.supersedes = std::move(entry.supersedes);
-        fact.body = std::move(entry.body);
         batch.facts.push_back(std::move(fact));
     }
     return saveOrKeep(std::move(batch));
+}
+
+Fact Round::stamped(FactBody body) {
+    return {{m_outside.newId(), m_outside.now(), m_person, m_register.device(), {}},
+            std::move(body)};
+}
+
+Result<QString> Round::makePaper(Paper paper, const FactId& walkdown, const QString& door) {
+    const Result<PaperMade> made = m_outside.makePaper(paper, walkdown, door);
+    if (!made)
+        return tl::unexpected(made.error());
+    if (made->made && !m_person.empty())
+        (void)record(*made->made);
+    return made->path;
+}
+
+Done Round::sign(const FactId& walkdown, Capacity capacity) {
+    WalkdownSigned body;
+    body.walkdown = walkdown;
+    body.capacity = capacity;
+    const Result<Fact> fact = m_outside.signedWalkdown(stamped(std::move(body)));
+    if (!fact)
+        return tl::unexpected(fact.error());
+    return saveOrKeep({{*fact}, {}});
 }
 
 Done Round::recordPhotograph(Photograph photograph, const PickedPhotograph& picture) {
@@ -130,8 +174,7 @@ Done Round::recordPhotograph(Photograph photograph, const PickedPhotograph& pict
     photograph.media_type = picture.media_type;
     Waiting batch;
     batch.photograph = picture.bytes;
-    batch.facts.push_back({{m_outside.newId(), m_outside.now(), m_person, m_register.device(), {}},
-                           std::move(photograph)});
+    batch.facts.push_back(stamped(std::move(photograph)));
     return saveOrKeep(std::move(batch));
 }
 
@@ -178,6 +221,7 @@ Done Round::saveWaiting() {
 }
 
 void Round::takeIn(const std::vector<Fact>& facts) {
+    m_items.reset();
     std::set<std::string> touched;
     bool walkdowns = false;
     for (const Fact& fact : facts) {
@@ -195,6 +239,7 @@ void Round::takeIn(const std::vector<Fact>& facts) {
     for (const std::string& number : touched)
         if (!number.empty())
             emit doorChanged(QString::fromStdString(number));
+    emit recorded();
 }
 
 Result<std::vector<std::byte>> Round::photograph(std::string_view sha256) const {

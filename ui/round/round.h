@@ -12,6 +12,7 @@
 #include <QObject>
 #include <QString>
 
+#include "core/deficiency/item.h"
 #include "core/evidence/ledger.h"
 #include "core/grading/graded_walkdown.h"
 #include "core/measure/thumb.h"
@@ -51,10 +52,16 @@ public:
     /// are.
     QString nextOpenDoor(const QString& from = {}) const;
 
+    /// What became of every deficiency of this vessel, in the order they were found.
+    const std::vector<Item>& items() const;
+    const Item* item(const FactId& id) const;
+
     /// Who records from now on.
     const FactId& person() const { return m_person; }
     QString personName() const;
     void setPerson(const FactId& person) { m_person = person; }
+    /// Somebody joins; the id is that person's from then on. Who is first to join records.
+    FactId join(const QString& name, const QString& role);
 
     /// What this person's thumb is worth on this tablet.
     Thumb thumb() const { return Thumb::of(m_ledger.drillOf(m_person, m_register.device()).get()); }
@@ -71,6 +78,13 @@ public:
     /// A number nobody chose: the end of a fresh id.
     std::uint32_t chance();
 
+    /// The fact that record() would make of it now.
+    Fact stamped(FactBody body);
+    /// Makes a paper of this vessel, and keeps what it was made from.
+    Result<QString> makePaper(Paper paper, const FactId& walkdown, const QString& door = {});
+    /// The person who records signs an ended walkdown.
+    Done sign(const FactId& walkdown, Capacity capacity);
+
     /// All entries in one transaction. Complains where they are not saved: they then wait.
     Done record(std::vector<Entry> entries);
     Done record(FactBody body, std::optional<FactId> supersedes = std::nullopt);
@@ -85,6 +99,8 @@ public:
     Result<std::vector<std::byte>> photograph(std::string_view sha256) const;
 
 signals:
+    /// Something was saved; after the other signals about it.
+    void recorded();
     void doorChanged(const QString& number);
     void walkdownChanged();
     void waitingChanged();
@@ -106,6 +122,7 @@ private:
     Ledger m_ledger;
     std::optional<Walkdown> m_walkdown;
     std::vector<GradedDoor> m_doors;
+    mutable std::optional<std::vector<Item>> m_items; ///< worked out when first asked for
     FactId m_person;
     double m_heel_deg = 0;
     std::vector<Waiting> m_waiting;

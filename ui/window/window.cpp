@@ -1,7 +1,5 @@
 #include "ui/window/window.h"
 
-#include <algorithm>
-
 #include <QLocale>
 #include <QPainter>
 #include <QStackedWidget>
@@ -13,7 +11,6 @@
 #include "core/measure/interval.h"
 #include "ui/look/look.h"
 #include "ui/parts/date_words.h"
-#include "ui/parts/lettering.h"
 #include "ui/parts/sheet.h"
 #include "ui/parts/top_bar.h"
 #include "ui/screens/caution/caution_screen.h"
@@ -21,10 +18,13 @@
 #include "ui/screens/drill/drill_screen.h"
 #include "ui/screens/home/home_screen.h"
 #include "ui/screens/plan/plan_screen.h"
+#include "ui/screens/review/review_screen.h"
 #include "ui/screens/settings/decision_sheet.h"
 #include "ui/screens/settings/settings_sheet.h"
 #include "ui/screens/stopwatch/cut_short_sheet.h"
 #include "ui/screens/stopwatch/stopwatch_screen.h"
+#include "ui/sheets/paper_sheet.h"
+#include "ui/sheets/told.h"
 #include "ui/window/not_saved_banner.h"
 
 namespace latchround::ui {
@@ -42,6 +42,7 @@ Window::Window(Round& round, Look& look)
     , m_banner(new NotSavedBanner(round))
     , m_home(new HomeScreen(round))
     , m_plan(new PlanScreen(round))
+    , m_review(new ReviewScreen(round))
     , m_door(new DoorScreen(round))
     , m_caution(new CautionScreen(round))
     , m_drill(new DrillScreen(round))
@@ -58,18 +59,19 @@ Window::Window(Round& round, Look& look)
     lines->addWidget(m_banner);
     lines->addWidget(m_screens, 1);
     m_screens->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
-    for (Screen* screen :
-         std::initializer_list<Screen*>{m_home, m_plan, m_door, m_caution, m_drill, m_stopwatch}) {
+    for (Screen* screen : std::initializer_list<Screen*>{m_home, m_plan, m_review, m_door,
+                                                         m_caution, m_drill, m_stopwatch}) {
         m_screens->addWidget(screen);
         connect(&screen->bar(), &TopBar::lightAsked, this, &Window::nextLight);
     }
     connect(m_home, &HomeScreen::doorChosen, this, &Window::showDoor);
     connect(m_home, &HomeScreen::beginAsked, this, [this] { turnTo(m_plan); });
     connect(m_home, &HomeScreen::reportAsked, this, &Window::printReport);
-    connect(m_home, &HomeScreen::planAsked, this, [this](Purpose purpose, ScopeKind scope) {
-        m_plan->propose(purpose, scope);
-        turnTo(m_plan);
-    });
+    connect(m_home, &HomeScreen::planAsked, this, &Window::plan);
+    connect(m_home, &HomeScreen::reviewAsked, this, &Window::showReview);
+    connect(m_review, &ReviewScreen::retestAsked, this,
+            [this] { plan(Purpose::AfterRepair, ScopeKind::Retest); });
+    connect(&m_review->bar(), &TopBar::back, this, &Window::showHome);
     connect(m_home, &HomeScreen::drillAsked, this, &Window::startDrill);
     connect(m_drill, &DrillScreen::done, this, &Window::showHome);
     connect(&m_drill->bar(), &TopBar::back, this, &Window::showHome);
@@ -103,6 +105,16 @@ void Window::showHome() {
     turnTo(m_home);
 }
 
+void Window::showReview(const FactId& item) {
+    turnTo(m_review);
+    m_review->choose(item);
+}
+
+void Window::plan(Purpose purpose, ScopeKind scope) {
+    m_plan->propose(purpose, scope);
+    turnTo(m_plan);
+}
+
 void Window::showDoor(const QString& number) {
     m_door->setDoor(number);
     turnTo(m_door);
@@ -125,24 +137,13 @@ void Window::arm(const QString& door, Release release, RunKind kind, const QStri
 }
 
 void Window::printReport(const QString& walkdown) {
-    const Result<QString> printed = m_round.outside().printReport(walkdown.toStdString());
-    if (printed)
-        tell(tr("Report printed"), tr("The PDF lies at %1").arg(*printed));
-    else
-        tell(tr("No report"), QString::fromStdString(inOneLine(printed.error())));
+    makePaper(m_round, Paper::Survey, walkdown.toStdString(), {}, this);
 }
 
 void Window::takeInFlagRules() {
-    constexpr std::size_t most_told = 8;
     const Checked<std::optional<QString>> taken = m_round.outside().takeInFlagRules(this);
-    if (taken)
-        return; // the vessel is opened anew under its rules
-    QStringList lines;
-    for (std::size_t i = 0; i < std::min(taken.error().size(), most_told); ++i)
-        lines << QString::fromStdString(inOneLine(taken.error()[i]));
-    if (taken.error().size() > most_told)
-        lines << tr("and %1 more").arg(taken.error().size() - most_told);
-    tell(tr("Not taken in"), lines.join(QStringLiteral("\n\n")));
+    if (!taken) // else the vessel is opened anew under its rules
+        tellFaults(this, tr("Not taken in"), taken.error());
 }
 
 void Window::showSettings() {
@@ -243,9 +244,7 @@ void Window::tellTime() {
 }
 
 void Window::tell(const QString& title, const QString& words) {
-    auto* sheet = new Sheet(this, title);
-    sheet->setContent(new Lettering(words, TextSize::Body));
-    sheet->open();
+    ui::tell(this, title, words);
 }
 
 void Window::paintEvent(QPaintEvent*) {

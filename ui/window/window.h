@@ -4,6 +4,7 @@
 
 #include <QWidget>
 
+#include "core/planning/walk_order.h"
 #include "ui/round/round.h"
 
 class QStackedWidget;
@@ -19,6 +20,7 @@ class HomeScreen;
 class Look;
 class NotSavedBanner;
 class PlanScreen;
+class ReviewScreen;
 class Screen;
 class StopwatchScreen;
 
@@ -38,6 +40,8 @@ protected:
 private:
     void turnTo(Screen* screen);
     void showHome();
+    void showReview(const FactId& item = {});
+    void plan(Purpose purpose, ScopeKind scope);
     void showDoor(const QString& number);
     void time(const QString& door, Release release, RunKind kind);
     void arm(const QString& door, Release release, RunKind kind, const QString& group = {});
@@ -56,6 +60,7 @@ private:
     NotSavedBanner* m_banner;
     HomeScreen* m_home;
     PlanScreen* m_plan;
+    ReviewScreen* m_review;
     DoorScreen* m_door;
     CautionScreen* m_caution;
     DrillScreen* m_drill;

@@ -20,18 +20,13 @@
 #include "ui/parts/sheet.h"
 #include "ui/parts/why_panel.h"
 #include "ui/screens/door/division_lookup.h"
-#include "ui/screens/door/figure_sheets.h"
+#include "ui/sheets/deficiency_sheet.h"
+#include "ui/sheets/figure_sheets.h"
+#include "ui/sheets/photograph_sheets.h"
 
 namespace latchround::ui {
 
 namespace {
-
-const RowGrade* rowOf(const GradedDoor& door, const std::string& requirement) {
-    for (const RowGrade& row : door.grade.rows)
-        if (row.requirement->id == requirement)
-            return &row;
-    return nullptr;
-}
 
 QString whyNotAsked(const RowGrade& row, const Particulars& vessel, const GradedDoor& door) {
     if (row.reason.kind == ReasonKind::OutsideThisWalk)
@@ -46,7 +41,8 @@ QString whyNotAsked(const RowGrade& row, const Particulars& vessel, const Graded
 DoorSheets::DoorSheets(Round& round, QWidget* over)
     : QObject(over)
     , m_round(round)
-    , m_over(over) {}
+    , m_over(over)
+    , m_photographs(new PhotographSheets(round, over)) {}
 
 void DoorSheets::readPlate() {
     auto* sheet = new Sheet(m_over, tr("The plate on door %1").arg(m_door));
@@ -109,7 +105,7 @@ void DoorSheets::notAsked() {
 
 void DoorSheets::measure(const QString& requirement) {
     const GradedDoor* graded = m_round.door(m_door);
-    const RowGrade* found = graded ? rowOf(*graded, requirement.toStdString()) : nullptr;
+    const RowGrade* found = graded ? findRow(graded->grade, requirement.toStdString()) : nullptr;
     if (!found)
         return;
     const Requirement* row = found->requirement;
@@ -165,52 +161,11 @@ void DoorSheets::note() {
 }
 
 void DoorSheets::photograph() {
-    if (!m_round.outside().hasCamera()) {
-        keepPhotograph(m_round.outside().photographFromFile(m_over));
-        return;
-    }
-    auto* sheet = new Sheet(m_over, tr("Photograph of door %1").arg(m_door));
-    auto* keys = new QWidget;
-    auto* lines = new QVBoxLayout(keys);
-    auto* camera = keyOf(tr("With the camera"), "photo-camera");
-    auto* file = keyOf(tr("From a file"), "photo-file");
-    lines->addWidget(camera);
-    lines->addWidget(file);
-    connect(camera, &QPushButton::clicked, sheet, [this, sheet] {
-        sheet->close();
-        keepPhotograph(m_round.outside().photographFromCamera(m_over));
-    });
-    connect(file, &QPushButton::clicked, sheet, [this, sheet] {
-        sheet->close();
-        keepPhotograph(m_round.outside().photographFromFile(m_over));
-    });
-    sheet->setContent(keys);
-    sheet->setWidthMm(90);
-    sheet->open();
-}
-
-void DoorSheets::keepPhotograph(const Result<std::optional<PickedPhotograph>>& picked) {
-    if (!picked) {
-        tell(tr("No photograph"), QString::fromStdString(inOneLine(picked.error())));
-        return;
-    }
-    if (!*picked)
-        return;
-    auto* sheet = new Sheet(m_over, tr("What does the photograph show?"));
-    auto* picker =
-        new PhrasePicker({tr("whole door"), tr("plate"), tr("seal"), tr("sill"), tr("pocket"),
-                          tr("latch"), tr("closer"), tr("damage"), tr("obstruction")});
-    connect(picker, &PhrasePicker::picked, sheet,
-            [this, sheet, picture = **picked](const QString& caption) {
-                Photograph photograph;
-                photograph.walkdown = walkdown();
-                photograph.door = door();
-                photograph.caption = caption.toStdString();
-                (void)m_round.recordPhotograph(photograph, picture);
-                sheet->close();
-            });
-    sheet->setContent(picker);
-    sheet->open();
+    Photograph about;
+    about.walkdown = walkdown();
+    about.door = door();
+    m_photographs->take(about, {tr("whole door"), tr("plate"), tr("seal"), tr("sill"), tr("pocket"),
+                                tr("latch"), tr("closer"), tr("damage"), tr("obstruction")});
 }
 
 void DoorSheets::couldNotTest(const QString& requirement) {
@@ -235,7 +190,7 @@ void DoorSheets::couldNotTest(const QString& requirement) {
 
 void DoorSheets::why(const QString& requirement) {
     const GradedDoor* graded = m_round.door(m_door);
-    const RowGrade* row = graded ? rowOf(*graded, requirement.toStdString()) : nullptr;
+    const RowGrade* row = graded ? findRow(graded->grade, requirement.toStdString()) : nullptr;
     if (!row)
         return;
     auto* sheet = new Sheet(m_over, tr("Why"));
@@ -293,23 +248,8 @@ void DoorSheets::why(const QString& requirement) {
 
 void DoorSheets::writeDeficiency(const QString& requirement) {
     const GradedDoor* graded = m_round.door(m_door);
-    const RowGrade* row = graded ? rowOf(*graded, requirement.toStdString()) : nullptr;
-    if (!row)
-        return;
-    auto* sheet = new Sheet(m_over, tr("Deficiency at door %1").arg(m_door));
-    const QString asked = QString::fromStdString(row->requirement->words);
-    QStringList phrases{tr("Not met: %1").arg(asked)};
-    if (row->figure)
-        phrases.prepend(
-            tr("%1; asked: %2").arg(measuredWords(*row), limitWords(*row->requirement)));
-    auto* picker = new PhrasePicker(phrases);
-    connect(picker, &PhrasePicker::picked, sheet, [this, sheet, requirement](const QString& words) {
-        (void)m_round.record(
-            Deficiency{walkdown(), door(), requirement.toStdString(), words.toStdString()});
-        sheet->close();
-    });
-    sheet->setContent(picker);
-    sheet->open();
+    if (const RowGrade* row = graded ? findRow(graded->grade, requirement.toStdString()) : nullptr)
+        writeUp(m_round, *graded, *row, m_over);
 }
 
 void DoorSheets::allDoors() {
@@ -327,12 +267,6 @@ void DoorSheets::allDoors() {
         emit doorChosen(number);
     });
     sheet->setContent(list);
-    sheet->open();
-}
-
-void DoorSheets::tell(const QString& title, const QString& words) {
-    auto* sheet = new Sheet(m_over, title);
-    sheet->setContent(new Lettering(words, TextSize::Body));
     sheet->open();
 }
 

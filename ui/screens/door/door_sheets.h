@@ -11,6 +11,8 @@ class QWidget;
 
 namespace latchround::ui {
 
+class PhotographSheets;
+
 class DoorSheets : public QObject {
     Q_OBJECT
 public:
@@ -40,11 +42,10 @@ signals:
 private:
     std::string walkdown() const { return m_round.walkdown()->id; }
     std::string door() const { return m_door.toStdString(); }
-    void keepPhotograph(const Result<std::optional<PickedPhotograph>>& picked);
-    void tell(const QString& title, const QString& words);
 
     Round& m_round;
     QWidget* m_over;
+    PhotographSheets* m_photographs;
     QString m_door;
 };
 

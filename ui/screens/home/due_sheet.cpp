@@ -1,10 +1,10 @@
-#include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 #include "core/evidence/moment_text.h"
 #include "ui/look/touch_style.h"
 #include "ui/parts/date_words.h"
+#include "ui/parts/day_picker.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/row_pager.h"
 #include "ui/parts/sheet.h"
@@ -98,36 +98,14 @@ QWidget* HomeSheets::drillRow(Sheet* sheet) {
 }
 
 void HomeSheets::certificate() {
-    auto* sheet = new Sheet(m_over, tr("Passenger ship safety certificate"));
-    auto* content = new QWidget;
-    auto* lines = new QVBoxLayout(content);
-    lines->setContentsMargins(0, 0, 0, 0);
-    lines->addWidget(
-        new Lettering(tr("On which day does it end? Write it like 2027-03-31."), TextSize::Body));
-    auto* day = new QLineEdit;
-    day->setObjectName(QStringLiteral("certificate-day"));
-    day->setPlaceholderText(QStringLiteral("YYYY-MM-DD"));
-    day->setAccessibleName(tr("Day on which the certificate ends"));
-    auto* keep = keyOf(tr("Keep"), "certificate-keep", "primary");
-    keep->setEnabled(false);
-    lines->addWidget(day);
-    lines->addWidget(keep);
-    const auto read = [day] { return calendarDateFrom(day->text().trimmed().toStdString()); };
-    connect(day, &QLineEdit::textChanged, keep,
-            [keep, read] { keep->setEnabled(read().has_value()); });
-    const auto take = [this, sheet, read] {
-        const auto until = read();
-        if (!until)
-            return;
+    auto* sheet = new Sheet(m_over, tr("On which day does the safety certificate end?"));
+    auto* picker = new DayPicker("certificate-day", {});
+    connect(picker, &DayPicker::picked, sheet, [this, sheet](CalendarDate until) {
         sheet->close();
-        (void)m_round.record(CertificateSeen{*until});
+        (void)m_round.record(CertificateSeen{until});
         emit dueChanged();
-    };
-    connect(keep, &QPushButton::clicked, sheet, take);
-    connect(day, &QLineEdit::returnPressed, sheet, take);
-    content->setFocusProxy(day);
-    content->setFocusPolicy(Qt::StrongFocus);
-    sheet->setContent(content);
+    });
+    sheet->setContent(picker);
     sheet->open();
 }
 

@@ -78,7 +78,7 @@ HomeScreen::HomeScreen(Round& round, QWidget* parent)
     connect(m_walkdown, &WalkdownCard::endAsked, m_sheets, &HomeSheets::endWalkdown);
     connect(m_walkdown, &WalkdownCard::allDoorsAsked, m_sheets, &HomeSheets::allDoors);
     connect(m_open_items, &OpenItemsCard::doorChosen, this, &HomeScreen::doorChosen);
-    connect(m_open_items, &OpenItemsCard::allAsked, m_sheets, &HomeSheets::allOpenItems);
+    connect(m_open_items, &OpenItemsCard::reviewAsked, this, &HomeScreen::reviewAsked);
     connect(m_vessel, &VesselCard::reportAsked, this, &HomeScreen::reportAsked);
     connect(m_vessel, &VesselCard::allWalkdownsAsked, m_sheets, &HomeSheets::allWalkdowns);
     connect(m_vessel, &VesselCard::otherVesselsAsked, m_sheets, &HomeSheets::otherVessels);

@@ -31,6 +31,8 @@ public:
 signals:
     void doorChosen(const QString& number);
     void beginAsked();
+    /// All open items; `item`: the one to show, empty for none in particular.
+    void reviewAsked(const latchround::FactId& item);
     void reportAsked(const QString& walkdown);
     void settingsAsked();
     void drillAsked();

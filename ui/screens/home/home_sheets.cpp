@@ -4,27 +4,19 @@
 
 #include <QHBoxLayout>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "ui/look/touch_style.h"
 #include "ui/parts/door_list.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/lettering.h"
-#include "ui/parts/list_touch.h"
 #include "ui/parts/row_pager.h"
 #include "ui/parts/sheet.h"
 #include "ui/parts/value_row.h"
-#include "ui/screens/home/open_item_list.h"
-#include "ui/screens/home/past_walkdown.h"
+#include "ui/round/past_walkdown.h"
+#include "ui/sheets/told.h"
 
 namespace latchround::ui {
-
-namespace {
-
-constexpr double wide_mm = 190;
-
-} // namespace
 
 HomeSheets::HomeSheets(Round& round, QWidget* over)
     : QObject(over)
@@ -107,23 +99,6 @@ void HomeSheets::allDoors() {
     sheet->open();
 }
 
-void HomeSheets::allOpenItems() {
-    auto* sheet = new Sheet(m_over, tr("Open items, worst first"));
-    auto* list = new OpenItemList;
-    list->setObjectName(QStringLiteral("all-open-items"));
-    list->setRoomy(true);
-    list->setItems(openItems(m_round.doors()));
-    list->setMinimumHeight(listHeight());
-    scrollByTouch(*list);
-    connect(list, &OpenItemList::doorChosen, sheet, [this, sheet](const QString& number) {
-        sheet->close();
-        emit doorChosen(number);
-    });
-    sheet->setContent(list);
-    sheet->setWidthMm(wide_mm);
-    sheet->open();
-}
-
 void HomeSheets::allWalkdowns() {
     auto* sheet = new Sheet(m_over, tr("Walkdowns of this vessel"));
     auto* pager = new RowPager;
@@ -177,48 +152,19 @@ void HomeSheets::otherVessels() {
 
 void HomeSheets::openVessel(const QString& place) {
     if (const Done opened = m_round.outside().openVessel(place); !opened)
-        tell(tr("Not opened"), QString::fromStdString(inOneLine(opened.error())));
+        tell(m_over, tr("Not opened"), QString::fromStdString(inOneLine(opened.error())));
 }
 
 void HomeSheets::takeInRegister() {
     const Checked<std::optional<QString>> taken = m_round.outside().takeInRegister(m_over);
     if (!taken)
-        tellFaults(taken.error());
+        tellFaults(m_over,
+                   taken.error().size() == 1
+                       ? tr("Not taken in: one fault")
+                       : tr("Not taken in: %1 faults").arg(taken.error().size()),
+                   taken.error());
     else if (*taken)
-        tell(tr("Register taken in"), **taken);
-}
-
-void HomeSheets::tellFaults(const Complaints& faults) {
-    auto* sheet =
-        new Sheet(m_over, faults.size() == 1 ? tr("Not taken in: one fault")
-                                             : tr("Not taken in: %1 faults").arg(faults.size()));
-    QStringList lines;
-    for (const Complaint& fault : faults)
-        lines << QString::fromStdString(inOneLine(fault));
-    auto* text = new Lettering(lines.join(QStringLiteral("\n\n")), TextSize::Body);
-    text->setObjectName(QStringLiteral("register-faults"));
-    text->setAlignment(Qt::AlignLeft | Qt::AlignTop);
-    auto* list = new QScrollArea;
-    list->setWidget(text);
-    list->setWidgetResizable(true);
-    list->viewport()->setAutoFillBackground(false); // the sheet's own shows through
-    text->setAutoFillBackground(false);
-    list->setFrameShape(QFrame::NoFrame);
-    list->setFocusPolicy(Qt::StrongFocus); // the arrow keys move it
-    list->setAccessibleName(tr("Faults of the register"));
-    list->setMinimumHeight(std::min(listHeight(), 120 + 60 * int(faults.size())));
-    scrollByTouch(*list);
-    sheet->setContent(list);
-    sheet->setWidthMm(wide_mm);
-    sheet->open();
-}
-
-void HomeSheets::tell(const QString& title, const QString& words) {
-    auto* sheet = new Sheet(m_over, title);
-    auto* text = new Lettering(words, TextSize::Body);
-    text->setObjectName(QStringLiteral("told"));
-    sheet->setContent(text);
-    sheet->open();
+        tell(m_over, tr("Register taken in"), **taken);
 }
 
 } // namespace latchround::ui

@@ -1,5 +1,5 @@
-// The short matters of the home screen, each on a sheet: end the walkdown, every door, every open
-// item, every walkdown, the other vessels on this tablet, what falls due.
+// The short matters of the home screen, each on a sheet: end the walkdown, every door, every
+// walkdown, the other vessels on this tablet, what falls due.
 #pragma once
 
 #include <QObject>
@@ -23,7 +23,6 @@ public:
 
     void endWalkdown();
     void allDoors();
-    void allOpenItems();
     void allWalkdowns();
     void otherVessels();
     /// What falls due, overdue first, with what can be done about each.
@@ -43,8 +42,6 @@ private:
     void certificate();
     void openVessel(const QString& place);
     void takeInRegister();
-    void tell(const QString& title, const QString& words);
-    void tellFaults(const Complaints& faults);
     int listHeight() const;
     /// Rows on pages: only as high as they are, up to most of the window.
     RowPager* pagerOf(std::vector<QWidget*> rows) const;

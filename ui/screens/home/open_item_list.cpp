@@ -53,7 +53,7 @@ QVariant OpenItemModel::data(const QModelIndex& index, int role) const {
     if (role == Qt::DisplayRole)
         return item.door;
     if (role == Qt::AccessibleTextRole)
-        return QStringList{item.door, verdictWords(item.verdict), item.what, item.why}.join(
+        return QStringList{item.door, verdictWords(item.glyph), item.what, item.why}.join(
             QStringLiteral(", "));
     return {};
 }
@@ -86,7 +86,7 @@ void OpenItemDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
     painter->setPen(QPen(look.colours.hairline, 1));
     painter->drawLine(area.topLeft() + QPointF(0, 0.5), area.topRight() + QPointF(0, 0.5));
     const QRectF glyph(area.left(), area.center().y() - 3.5 * mm, 6.2 * mm, 7 * mm);
-    drawDoorGlyph(*painter, glyph, item.verdict, look.colours);
+    drawDoorGlyph(*painter, glyph, item.glyph, look.colours);
 
     const double left = glyph.right() + 2.2 * mm;
     const double number = QFontMetricsF(bold).horizontalAdvance(item.door) + 1.6 * mm;
@@ -130,7 +130,7 @@ OpenItemList::OpenItemList(QWidget* parent)
     setSelectionMode(QAbstractItemView::NoSelection);
     setAccessibleName(tr("Open items"));
     connect(this, &QListView::activated, this,
-            [this](const QModelIndex& index) { emit doorChosen(m_model->at(index.row()).door); });
+            [this](const QModelIndex& index) { emit chosen(m_model->at(index.row())); });
 }
 
 void OpenItemList::setItems(std::vector<OpenItem> items) {

@@ -50,7 +50,7 @@ public:
     int count() const { return m_model->rowCount(); }
 
 signals:
-    void doorChosen(const QString& number);
+    void chosen(const latchround::ui::OpenItem& item);
 
 private:
     OpenItemModel* m_model;

@@ -1,10 +1,14 @@
 #include "ui/screens/home/open_items.h"
 
 #include <algorithm>
+#include <set>
 
 #include <QCoreApplication>
 
+#include "core/deficiency/grouping.h"
+#include "core/evidence/moment_text.h"
 #include "ui/parts/grade_words.h"
+#include "ui/parts/item_words.h"
 #include "ui/parts/verdict_look.h"
 
 namespace latchround::ui {
@@ -19,7 +23,7 @@ bool isOpenItem(Verdict verdict) {
 OpenItem itemOf(const GradedDoor& graded) {
     OpenItem item;
     item.door = QString::fromStdString(graded.door->number);
-    item.verdict = graded.grade.verdict;
+    item.glyph = graded.grade.verdict;
     int more = 0;
     for (const RowGrade* row : askedWorstFirst(graded.grade)) {
         if (!isOpenItem(row->verdict))
@@ -39,14 +43,36 @@ OpenItem itemOf(const GradedDoor& graded) {
     return item;
 }
 
+OpenItem itemOf(const Item& written, CalendarDate today) {
+    OpenItem item;
+    item.item = written.id;
+    item.door = QString::fromStdString(written.door);
+    item.glyph = glyphOf(written.state);
+    item.what = QString::fromStdString(written.text());
+    item.why = stateWords(written.state) + QStringLiteral(" · ") + dueWords(written, today);
+    return item;
+}
+
 } // namespace
 
-std::vector<OpenItem> openItems(const std::vector<GradedDoor>& doors) {
+std::vector<OpenItem> openItems(const Round& round) {
+    const CalendarDate today = shipsDay(round.outside().now());
+    std::vector<Item> open;
+    for (const Item& item : round.items())
+        if (item.isOpen())
+            open.push_back(item);
     std::vector<OpenItem> items;
-    for (const GradedDoor& graded : doors)
-        if (isOpenItem(graded.grade.verdict))
+    std::set<std::string> written;
+    for (const ItemGroup& group : grouped(open, GroupBy::Severity, round.arrangement(), today))
+        for (const Item* item : group.items) {
+            items.push_back(itemOf(*item, today));
+            written.insert(item->door);
+        }
+    const auto doors = std::ptrdiff_t(items.size());
+    for (const GradedDoor& graded : round.doors())
+        if (isOpenItem(graded.grade.verdict) && !written.contains(graded.door->number))
             items.push_back(itemOf(graded));
-    std::ranges::stable_sort(items, {}, &OpenItem::verdict);
+    std::ranges::stable_sort(items.begin() + doors, items.end(), {}, &OpenItem::glyph);
     return items;
 }
 

@@ -1,22 +1,24 @@
-// Doors that are not in order in a walkdown: failed, left to judgement, or to be timed again.
+// What is open aboard, as the home screen lists it: items that were written up, and doors of the
+// walkdown shown that are not in order without one.
 #pragma once
 
 #include <vector>
 
 #include <QString>
 
-#include "core/grading/graded_walkdown.h"
+#include "ui/round/round.h"
 
 namespace latchround::ui {
 
 struct OpenItem {
+    FactId item; ///< empty: a door that nobody has written up
     QString door;
-    Verdict verdict = Verdict::Unsatisfactory;
-    QString what; ///< the requirement that weighs most
-    QString why;  ///< what was found, and how many rows more
+    Verdict glyph = Verdict::Unsatisfactory;
+    QString what; ///< what is wrong, or the requirement that weighs most
+    QString why;  ///< state and day due, or what was found and how many rows more
 };
 
-/// Worst first; doors of one verdict in the order of the walk.
-std::vector<OpenItem> openItems(const std::vector<GradedDoor>& doors);
+/// Items first, the gravest and what is due first of them first; then doors, worst first.
+std::vector<OpenItem> openItems(const Round& round);
 
 } // namespace latchround::ui

@@ -6,8 +6,10 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "core/deficiency/grouping.h"
+#include "core/evidence/moment_text.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/door_words.h"
+#include "ui/parts/item_words.h"
 #include "ui/parts/lettering.h"
 #include "ui/screens/home/open_item_list.h"
 
@@ -31,9 +33,10 @@ OpenItemsCard::OpenItemsCard(Round& round, QWidget* parent)
     , m_all(new QPushButton) {
     m_lines->setContentsMargins(0, 0, 0, 0);
     auto* head = new QHBoxLayout;
-    head->addWidget(m_title, 1);
-    head->addWidget(m_count);
-    m_count->setWordWrap(false);
+    head->addWidget(m_title);
+    head->addWidget(m_count, 1);
+    m_title->setWordWrap(false);
+    m_count->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     m_lines->addLayout(head);
     m_nothing->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_lines->addWidget(m_nothing, 1);
@@ -47,16 +50,33 @@ OpenItemsCard::OpenItemsCard(Round& round, QWidget* parent)
     m_list->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     setRole(*m_all, "plain");
     m_all->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
-    connect(m_list, &OpenItemList::doorChosen, this, &OpenItemsCard::doorChosen);
-    connect(m_all, &QPushButton::clicked, this, &OpenItemsCard::allAsked);
+    connect(m_list, &OpenItemList::chosen, this, [this](const OpenItem& item) {
+        if (item.item.empty())
+            emit doorChosen(item.door);
+        else
+            emit reviewAsked(item.item);
+    });
+    connect(m_all, &QPushButton::clicked, this, [this] { emit reviewAsked({}); });
     lookChanged();
 }
 
 void OpenItemsCard::refresh() {
-    m_items = openItems(m_round.doors());
-    m_count->setText(m_items.empty()
-                         ? QString()
-                         : tr("%1, worst first").arg(doorCountWords(int(m_items.size()))));
+    m_items = openItems(m_round);
+    const CalendarDate today = shipsDay(m_round.outside().now());
+    int oldest = 0;
+    int overdue = 0;
+    for (const Item& item : m_round.items())
+        if (item.isOpen()) {
+            oldest = std::max(oldest, daysOpen(item, today));
+            overdue += isOverdue(item, today) ? 1 : 0;
+        }
+    QStringList words;
+    if (oldest > 1)
+        words << tr("oldest %1 days").arg(oldest);
+    if (overdue > 0)
+        words << tr("%1 overdue").arg(overdue);
+    m_count->setText(words.join(QStringLiteral(", ")));
+    m_count->setInk(overdue > 0 ? Ink::Bad : Ink::Muted);
     m_nothing->setText(!m_round.walkdown()
                            ? tr("None yet: no door was tested.")
                            : tr("None: no door failed, waits for a judgement, or is to be timed "
@@ -64,24 +84,20 @@ void OpenItemsCard::refresh() {
     fill();
 }
 
-/// As many rows as fit whole, roomy ones where there is room.
+/// As many rows as fit whole above the key, roomy ones where there is room.
 void OpenItemsCard::fill() {
     const int gap = m_lines->spacing();
-    const int room = contentsRect().height() - m_title->sizeHint().height() - gap;
+    const int room = contentsRect().height() - m_title->sizeHint().height() - 2 * gap -
+                     m_all->sizeHint().height();
     const int count = int(m_items.size());
-    const int beside_key = room - sizes().target - gap;
-    const bool roomy = count * m_list->rowHeight(true) <= room ||
-                       beside_key >= least_roomy_rows * m_list->rowHeight(true);
-    const int row = m_list->rowHeight(roomy);
-    const bool all_fit = count * row <= room;
-    const int fitting = all_fit ? count : std::clamp(beside_key / row, 1, std::max(1, count));
+    const bool roomy = room >= std::min(count, least_roomy_rows) * m_list->rowHeight(true);
+    const int fitting = std::clamp(room / m_list->rowHeight(roomy), 1, std::max(1, count));
     m_list->setRoomy(roomy);
     m_list->setItems({m_items.begin(), m_items.begin() + std::min(fitting, count)});
     m_list->setMinimumHeight(count > 0 ? m_list->rowHeight(false) : 0);
     m_list->setVisible(count > 0);
     m_nothing->setVisible(count == 0);
-    m_all->setVisible(!all_fit);
-    m_all->setText(tr("All %n open items ›", nullptr, count));
+    m_all->setText(count > 1 ? tr("All %1 open items ›").arg(count) : tr("After the walk ›"));
 }
 
 void OpenItemsCard::lookChanged() {

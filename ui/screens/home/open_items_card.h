@@ -22,7 +22,8 @@ public:
 
 signals:
     void doorChosen(const QString& number);
-    void allAsked();
+    /// The items in full, this one first; empty for none in particular.
+    void reviewAsked(const latchround::FactId& item);
 
 protected:
     void lookChanged() override;

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "ui/parts/part.h"
-#include "ui/screens/home/past_walkdown.h"
+#include "ui/round/past_walkdown.h"
 
 class QHBoxLayout;
 class QPushButton;

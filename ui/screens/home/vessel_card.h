@@ -3,8 +3,8 @@
 #pragma once
 
 #include "ui/parts/card.h"
+#include "ui/round/past_walkdown.h"
 #include "ui/round/round.h"
-#include "ui/screens/home/past_walkdown.h"
 
 class QPushButton;
 class QVBoxLayout;

@@ -9,7 +9,7 @@
 #include "ui/parts/door_words.h"
 #include "ui/parts/figure_label.h"
 #include "ui/parts/lettering.h"
-#include "ui/screens/home/walkdown_words.h"
+#include "ui/parts/walkdown_words.h"
 
 namespace latchround::ui {
 

@@ -40,6 +40,14 @@ std::vector<std::string> failedLastTime(const Round& round) {
     return failed;
 }
 
+Scope scopeOf(const Round& round, ScopeKind kind, const std::string& which) {
+    if (kind == ScopeKind::Chosen)
+        return {kind, which, failedLastTime(round)};
+    if (kind == ScopeKind::Retest)
+        return {kind, which, doorsToRetest(round.items())};
+    return {kind, which, {}};
+}
+
 void chooseDoors(const Round& round, PlanDraft& draft) {
     std::vector<std::string> doors = doorsInScope(round.arrangement(), draft.scope);
     if (draft.sample) {
@@ -68,6 +76,8 @@ QString doorsWords(const PlanDraft& draft) {
         return draft.purpose == Purpose::Quarterly
                    ? QCoreApplication::translate("PlanDraft", "quarterly: zone bulkheads")
                    : QCoreApplication::translate("PlanDraft", "zone bulkheads");
+    case ScopeKind::Retest:
+        return QCoreApplication::translate("PlanDraft", "doors to be retested");
     case ScopeKind::Chosen:
         break;
     }

@@ -36,6 +36,9 @@ std::vector<Person> peopleOf(const Round& round, const PlanDraft& draft);
 /// Doors that were unsatisfactory in the walkdown shown last.
 std::vector<std::string> failedLastTime(const Round& round);
 
+/// The scope with the doors it names now.
+Scope scopeOf(const Round& round, ScopeKind kind, const std::string& which = {});
+
 /// The doors in scope, or the sample of them, in the order of the walk, into draft.route. A sample
 /// that its scope does not allow any more is dropped; one whose scope has changed is drawn afresh.
 void chooseDoors(const Round& round, PlanDraft& draft);

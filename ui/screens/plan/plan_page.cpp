@@ -9,11 +9,11 @@
 #include "core/planning/sample_words.h"
 #include "ui/look/touch_style.h"
 #include "ui/parts/card.h"
+#include "ui/parts/choice_keys.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/value_row.h"
 #include "ui/parts/zone_profile.h"
-#include "ui/screens/plan/choice_keys.h"
 #include "ui/screens/plan/plan_sheets.h"
 
 namespace latchround::ui {
@@ -21,7 +21,7 @@ namespace latchround::ui {
 namespace {
 
 /// Keys of the scope, in their order on the page.
-enum ScopeKey { AllDoorsKey, ZoneBulkheadsKey, OneDeckKey, OneZoneKey, FailedKey };
+enum ScopeKey { AllDoorsKey, ZoneBulkheadsKey, OneDeckKey, OneZoneKey, FailedKey, RetestKey };
 
 constexpr int people_at_once = 5;
 constexpr std::uint32_t largest_lot = 0xFFFF; // short enough to be read out
@@ -208,6 +208,7 @@ void PlanPage::showScope() {
     const Scope& chosen = m_draft.scope;
     const QString which = QString::fromStdString(chosen.which);
     const std::size_t failed = failedLastTime(m_round).size();
+    const std::size_t rectified = doorsToRetest(m_round.items()).size();
     m_scope->setChoices(
         {withCount(tr("All doors"), count({})),
          withCount(tr("Quarterly set"), count({ScopeKind::ZoneBulkheads, {}, {}})),
@@ -215,10 +216,11 @@ void PlanPage::showScope() {
                                            : tr("One deck…"),
          chosen.kind == ScopeKind::OneZone ? withCount(tr("Zone %1").arg(which), count(chosen))
                                            : tr("One zone…"),
-         withCount(tr("Failed last time"), failed)});
+         withCount(tr("Failed last time"), failed), withCount(tr("To retest"), rectified)});
     m_scope->setUsable(OneDeckKey, !vessel.decks.empty());
     m_scope->setUsable(OneZoneKey, !vessel.zones.empty());
     m_scope->setUsable(FailedKey, failed > 0);
+    m_scope->setUsable(RetestKey, rectified > 0);
     switch (chosen.kind) {
     case ScopeKind::AllDoors:
         return m_scope->setChosen({AllDoorsKey});
@@ -230,6 +232,8 @@ void PlanPage::showScope() {
         return m_scope->setChosen({ZoneBulkheadsKey});
     case ScopeKind::Chosen:
         return m_scope->setChosen({FailedKey});
+    case ScopeKind::Retest:
+        return m_scope->setChosen({RetestKey});
     }
 }
 
@@ -244,15 +248,15 @@ void PlanPage::chooseScope(int index) {
         return setScope(ScopeKind::ZoneBulkheads);
     case FailedKey:
         return setScope(ScopeKind::Chosen);
+    case RetestKey:
+        return setScope(ScopeKind::Retest);
     default:
         return setScope(ScopeKind::AllDoors);
     }
 }
 
 void PlanPage::setScope(ScopeKind kind, const std::string& which) {
-    m_draft.scope = {kind, which, {}};
-    if (kind == ScopeKind::Chosen)
-        m_draft.scope.chosen = failedLastTime(m_round);
+    m_draft.scope = scopeOf(m_round, kind, which);
     chooseDoors(m_round, m_draft);
     showScope();
     showSample();

@@ -48,7 +48,7 @@ void PlanScreen::enter() {
 
 void PlanScreen::propose(Purpose purpose, ScopeKind scope) {
     m_draft.purpose = purpose;
-    m_draft.scope = {scope, {}, {}};
+    m_draft.scope = scopeOf(round(), scope);
 }
 
 void PlanScreen::showPlan() {

@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include <QHash>
-#include <QLineEdit>
 #include <QVBoxLayout>
 
 #include "core/planning/draw.h"
@@ -11,6 +10,7 @@
 #include "ui/parts/door_words.h"
 #include "ui/parts/keypad.h"
 #include "ui/parts/lettering.h"
+#include "ui/parts/person_form.h"
 #include "ui/parts/phrase_picker.h"
 #include "ui/parts/sheet.h"
 #include "ui/screens/plan/brief_words.h"
@@ -25,49 +25,24 @@ PlanSheets::PlanSheets(Round& round, PlanDraft& draft, QWidget* over)
 
 void PlanSheets::addPerson() {
     auto* sheet = new Sheet(m_over, tr("Add a person"));
-    auto* content = new QWidget;
-    auto* lines = new QVBoxLayout(content);
-    lines->setContentsMargins(0, 0, 0, 0);
-    auto* name = new QLineEdit;
-    name->setObjectName(QStringLiteral("person-name"));
-    name->setPlaceholderText(tr("name"));
-    name->setAccessibleName(tr("Name"));
-    auto* hint = new Lettering(tr("Write the name, then touch what this person is aboard."),
-                               TextSize::Body, Ink::Muted);
-    hint->setObjectName(QStringLiteral("person-hint"));
-    auto* roles = new PhrasePicker({tr("surveyor"), tr("second surveyor"), tr("chief officer"),
-                                    tr("master"), tr("chief engineer"), tr("safety officer"),
-                                    tr("fire patrol"), tr("company inspector"), tr("trainee")});
-    roles->setObjectName(QStringLiteral("person-role"));
-    roles->setEnabled(false);
-    lines->addWidget(name);
-    lines->addWidget(hint);
-    lines->addWidget(roles);
-    content->setFocusProxy(name);
-    content->setFocusPolicy(Qt::StrongFocus);
-    connect(name, &QLineEdit::textChanged, roles,
-            [roles](const QString& text) { roles->setEnabled(!text.simplified().isEmpty()); });
-    connect(roles, &PhrasePicker::picked, sheet, [this, sheet, name](const QString& role) {
-        sheet->close();
-        join(name->text().simplified(), role);
-    });
-    sheet->setContent(content);
+    auto* form = new PersonForm;
+    connect(form, &PersonForm::given, sheet,
+            [this, sheet](const QString& name, const QString& role) {
+                sheet->close();
+                join(name, role);
+            });
+    sheet->setContent(form);
     sheet->open();
 }
 
 /// The first to join records; a later one can be chosen to. Where the fact could not be saved the
 /// round keeps it, and the person is here all the same.
 void PlanSheets::join(const QString& name, const QString& role) {
-    const Person person{m_round.newId(), name.toStdString(), role.toStdString()};
     const bool first = peopleOf(m_round, m_draft).empty();
-    m_draft.joined.push_back(person);
-    std::vector<Entry> entries;
-    entries.push_back({PersonJoined{person.name, person.role}, std::nullopt, person.id});
-    (void)m_round.record(std::move(entries));
-    if (first)
-        m_round.setPerson(person.id);
-    else
-        m_draft.team.insert(person.id);
+    const FactId id = m_round.join(name, role);
+    m_draft.joined.push_back({id, name.toStdString(), role.toStdString()});
+    if (!first)
+        m_draft.team.insert(id);
     emit peopleChanged();
 }
 

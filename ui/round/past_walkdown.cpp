@@ -1,9 +1,9 @@
-#include "ui/screens/home/past_walkdown.h"
+#include "ui/round/past_walkdown.h"
 
 #include <QCoreApplication>
 
 #include "ui/parts/door_words.h"
-#include "ui/screens/home/walkdown_words.h"
+#include "ui/parts/walkdown_words.h"
 
 namespace latchround::ui {
 

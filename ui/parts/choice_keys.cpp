@@ -1,4 +1,4 @@
-#include "ui/screens/plan/choice_keys.h"
+#include "ui/parts/choice_keys.h"
 
 #include <algorithm>
 

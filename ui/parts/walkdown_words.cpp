@@ -1,4 +1,4 @@
-#include "ui/screens/home/walkdown_words.h"
+#include "ui/parts/walkdown_words.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -42,10 +42,8 @@ QString aimWords(const WalkdownBegun& plan) {
 }
 
 QString nameOf(const Ledger& ledger, const FactId& person) {
-    for (const Person& each : ledger.people())
-        if (each.id == person)
-            return QString::fromStdString(each.name);
-    return QString::fromStdString(person);
+    const std::string& name = ledger.nameOf(person);
+    return QString::fromStdString(name.empty() ? person : name);
 }
 
 TallyFigures figuresOf(const Tally& tally) {

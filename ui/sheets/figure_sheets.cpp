@@ -1,4 +1,4 @@
-#include "ui/screens/door/figure_sheets.h"
+#include "ui/sheets/figure_sheets.h"
 
 #include <QCoreApplication>
 #include <QVBoxLayout>

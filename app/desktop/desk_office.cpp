@@ -1,0 +1,247 @@
+#include "app/desktop/desk.h"
+
+#include <QDesktopServices>
+#include <QDir>
+#include <QFileDialog>
+#include <QStandardPaths>
+#include <QUrl>
+
+#include "app/exchange/file_bytes.h"
+#include "app/handover/give.h"
+#include "app/handover/take.h"
+#include "app/handover/walkdown_signature.h"
+#include "app/report/durable_file.h"
+#include "app/report/made_report.h"
+#include "app/report/paper_form.h"
+#include "app/vessels/vessel_folder.h"
+#include "core/evidence/moment_text.h"
+#include "ui/parts/walkdown_words.h"
+
+// The part of the desk that makes papers, signs, and hands over.
+namespace latchround {
+
+namespace {
+
+constexpr const char* program = "Latchround " LATCHROUND_VERSION;
+
+/// Where the user keeps documents; the vessel folder where there is no such place.
+QString documentsFolder() {
+    const QString chosen = qEnvironmentVariable("LATCHROUND_DATA");
+    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    QString folder = chosen.isEmpty() && !documents.isEmpty() ? documents : vesselFolder();
+    QDir().mkpath(folder);
+    return folder;
+}
+
+QString safeForFiles(QString name) {
+    for (const char16_t c : u"/\\:*?\"<>|")
+        name.replace(QChar(c), QLatin1Char('-'));
+    return name;
+}
+
+QString isoDay(const Moment& moment) {
+    return QString::fromStdString(isoText(shipsDay(moment)));
+}
+
+/// "Vellis Lantern work list 2026-11-26.pdf"; of a walkdown the day on which it began.
+QString paperName(ui::Paper paper, const QString& vessel, const QString& door, const QString& day) {
+    switch (paper) {
+    case ui::Paper::Survey:
+        return QStringLiteral("%1 fire doors %2.pdf").arg(vessel, day);
+    case ui::Paper::DeficiencyList:
+        return QStringLiteral("%1 deficiencies %2.pdf").arg(vessel, day);
+    case ui::Paper::WorkList:
+        return QStringLiteral("%1 work list %2.pdf").arg(vessel, day);
+    case ui::Paper::DoorRecord:
+        return QStringLiteral("%1 door %2 %3.pdf").arg(vessel, door, day);
+    case ui::Paper::BlankForm:
+        break;
+    }
+    return QStringLiteral("%1 blank form %2.pdf").arg(vessel, day);
+}
+
+ReportKind kindOf(ui::Paper paper) {
+    switch (paper) {
+    case ui::Paper::DeficiencyList:
+        return ReportKind::DeficiencyList;
+    case ui::Paper::WorkList:
+        return ReportKind::WorkList;
+    case ui::Paper::DoorRecord:
+        return ReportKind::DoorRecord;
+    default:
+        return ReportKind::Survey;
+    }
+}
+
+std::span<const std::byte> bytesIn(const QByteArray& array) {
+    return std::as_bytes(std::span(array.constData(), std::size_t(array.size())));
+}
+
+/// What a preview brings, a line each.
+QStringList bringsWords(const Preview& preview) {
+    QStringList lines;
+    const auto add = [&lines](std::size_t count, const QString& one, const QString& many) {
+        if (count == 1)
+            lines << one;
+        else if (count > 1)
+            lines << many.arg(count);
+    };
+    add(preview.added.facts, ui::Window::tr("1 fact"), ui::Window::tr("%1 facts"));
+    add(preview.walkdowns.size(), ui::Window::tr("1 walkdown"), ui::Window::tr("%1 walkdowns"));
+    add(preview.people.size(), ui::Window::tr("1 person"), ui::Window::tr("%1 people"));
+    add(preview.added.photographs, ui::Window::tr("1 photograph"),
+        ui::Window::tr("%1 photographs"));
+    add(preview.added.issues, ui::Window::tr("1 issue of the arrangement"),
+        ui::Window::tr("%1 issues of the arrangement"));
+    add(preview.doors.size(), ui::Window::tr("1 door that was not known here"),
+        ui::Window::tr("%1 doors that were not known here"));
+    add(preview.differences, ui::Window::tr("1 difference to decide"),
+        ui::Window::tr("%1 differences to decide"));
+    return lines;
+}
+
+} // namespace
+
+Result<ui::PaperMade> Desk::makePaper(ui::Paper paper, const FactId& walkdown,
+                                      const QString& door) {
+    const Arrangement& arrangement = m_round->arrangement();
+    const auto known = m_round->ledger().walkdown(walkdown);
+    ui::PaperMade made;
+    QByteArray document;
+    if (paper == ui::Paper::BlankForm) {
+        const PaperForm form{arrangement,
+                             m_round->catalogue(),
+                             known ? known->plan.doors : std::vector<std::string>{},
+                             known ? known->plan.purpose : Purpose::Annual,
+                             now(),
+                             program,
+                             false};
+        const Result<QByteArray> pdf = paperFormPdf(form);
+        if (!pdf)
+            return tl::unexpected(pdf.error());
+        document = *pdf;
+    } else {
+        WalkdownReport report{arrangement, m_round->ledger(), walkdown, m_round->catalogue(),
+                              now(),       program,           {},       false};
+        report.door = door.toStdString();
+        report.person = m_round->person();
+        report.photograph = [this](std::string_view sha256) {
+            return m_register->photograph(sha256).value_or(std::vector<std::byte>{});
+        };
+        auto report_made = madeReport(report, kindOf(paper));
+        if (!report_made)
+            return tl::unexpected(report_made.error());
+        document = report_made->document;
+        made.made = std::move(report_made->fact);
+    }
+    const bool of_walkdown = paper == ui::Paper::Survey && known;
+    const QString name = paperName(paper, QString::fromStdString(arrangement.particulars.name),
+                                   door, isoDay(of_walkdown ? known->begun_by.when : now()));
+    made.path = QDir(documentsFolder()).filePath(safeForFiles(name));
+    if (const Done written = writeDurably(made.path.toStdString(), bytesIn(document)); !written)
+        return tl::unexpected(written.error());
+    return made;
+}
+
+void Desk::showFile(const QString& path) {
+    if (!QDesktopServices::openUrl(QUrl::fromLocalFile(path)))
+        m_window->tell(ui::Window::tr("Not shown"),
+                       ui::Window::tr("This machine has no program that shows PDF files. The file "
+                                      "lies at %1")
+                           .arg(path));
+}
+
+Result<Fact> Desk::signedWalkdown(const Fact& unsigned_fact) {
+    const Result<DeviceKey> key = DeviceKey::of(*m_register);
+    if (!key)
+        return tl::unexpected(key.error());
+    return latchround::signedWalkdown(m_round->ledger(), unsigned_fact, *key);
+}
+
+ui::SignatureHolds Desk::checkSignature(const Recorded<WalkdownSigned>& signature) {
+    const BasisCheck check = checkedSignature(m_round->ledger(), {signature.stamp, signature.body});
+    ui::SignatureHolds holds;
+    holds.holds = !check.fault;
+    for (const Covered& covered : signature.body.covers)
+        holds.facts += covered.facts;
+    holds.later = int(check.later.size());
+    holds.why = QString::fromStdString(check.fault.value_or(""));
+    return holds;
+}
+
+Result<QString> Desk::ownKey() {
+    const Result<DeviceKey> key = DeviceKey::of(*m_register);
+    if (!key)
+        return tl::unexpected(key.error());
+    return QString::fromStdString(key->publicHex());
+}
+
+Result<std::optional<QString>> Desk::giveHandover(QWidget* parent, const QString& sealed_for) {
+    const QString vessel =
+        safeForFiles(QString::fromStdString(m_round->arrangement().particulars.name));
+    const QString proposed =
+        QDir(documentsFolder())
+            .filePath(QStringLiteral("%1 handover %2 %3.zip")
+                          .arg(vessel, isoDay(now()),
+                               QString::fromStdString(m_register->device()).right(4)));
+    const QString path = QFileDialog::getSaveFileName(
+        parent, ui::Window::tr("Hand over to a file"), proposed,
+        ui::Window::tr("Handover files (*.zip)"), nullptr, QFileDialog::DontUseNativeDialog);
+    if (path.isEmpty())
+        return std::optional<QString>{};
+    Giving giving{now(), program, std::nullopt};
+    if (!sealed_for.isEmpty())
+        giving.sealed_for = sealed_for.toStdString();
+    const Result<CoverSheet> given = giveTo(path.toStdString(), *m_register, giving);
+    if (!given)
+        return tl::unexpected(given.error());
+    return std::optional(path);
+}
+
+Checked<std::optional<ui::HandoverSeen>> Desk::lookAtHandover(QWidget* parent) {
+    const QString path = QFileDialog::getOpenFileName(
+        parent, ui::Window::tr("Handover file of another device"), documentsFolder(),
+        ui::Window::tr("Handover files (*.zip)"), nullptr, QFileDialog::DontUseNativeDialog);
+    if (path.isEmpty())
+        return std::optional<ui::HandoverSeen>{};
+    const auto refuse = [](const Complaint& complaint) {
+        return tl::unexpected(Complaints{complaint});
+    };
+    const Result<DeviceKey> own = DeviceKey::of(*m_register);
+    if (!own)
+        return refuse(own.error());
+    const Result<std::string> bytes = bytesOf(path.toStdString(), most_handover_bytes);
+    if (!bytes)
+        return refuse(bytes.error());
+    Result<Handover> handover =
+        Handover::read(*bytes, QFileInfo(path).fileName().toStdString(), &*own);
+    if (!handover)
+        return refuse(handover.error());
+    const Result<Preview> preview = previewOf(*handover, *m_register, m_round->ledger());
+    if (!preview)
+        return refuse(preview.error());
+    ui::HandoverSeen seen;
+    seen.place = path;
+    const CoverSheet& sheet = handover->sheet;
+    seen.from = ui::Window::tr("device %1, %2 %3")
+                    .arg(QString::fromStdString(sheet.device).right(4), ui::dayWords(sheet.when),
+                         ui::clockWords(sheet.when));
+    seen.brings = bringsWords(*preview);
+    seen.fingerprint = QString::fromStdString(preview->fingerprint);
+    if (preview->key == KeyStanding::Asks)
+        seen.asks = KeyAccepted{sheet.key, sheet.device, "accepted by fingerprint"};
+    m_seen = std::move(*handover);
+    return std::optional(std::move(seen));
+}
+
+Done Desk::takeHandover(const ui::HandoverSeen&, const std::vector<Fact>& along) {
+    if (!m_seen)
+        return tl::unexpected(Complaint{"handover", "no file was looked at", "Look at it first."});
+    const Result<Added> added = take(*m_seen, *m_register, {along});
+    m_seen.reset();
+    if (!added)
+        return tl::unexpected(added.error());
+    return openVessel(m_path);
+}
+
+} // namespace latchround

@@ -1,0 +1,173 @@
+#include "app/register/merge.h"
+
+#include <algorithm>
+#include <array>
+#include <set>
+
+#include "app/register/arrangement_rows.h"
+#include "app/register/fact_rows_read.h"
+#include "app/register/fact_rows_write.h"
+#include "app/register/photograph_rows.h"
+#include "app/register/reference_order.h"
+
+namespace latchround {
+
+namespace {
+
+Result<std::size_t> mergeIssues(SqliteConnection& connection, std::span<const Issue> issues) {
+    const auto known = readIssues(connection);
+    if (!known)
+        return tl::unexpected(known.error());
+    std::size_t added = 0;
+    for (const Issue& issue : issues) {
+        if (std::ranges::find(*known, issue) != known->end())
+            continue;
+        if (Done done = writeIssue(connection, issue); !done)
+            return tl::unexpected(done.error());
+        ++added;
+    }
+    return added;
+}
+
+Complaint recordedOtherwise(const Fact& fact) {
+    return {"fact " + fact.stamp.id,
+            "it is recorded here with other content under the same id: NOT taken in.",
+            "One of the two registers was changed by something else than this program; find out "
+            "which before either is used."};
+}
+
+using FactList = std::vector<const Fact*>;
+
+struct Told {
+    FactList fresh;                                     ///< by id
+    std::array<FactList, factKindWords.size()> by_kind; ///< of ids that are here, by id
+};
+
+/// Goes along the ids of the register and of the facts side by side.
+Result<Told> toldApart(SqliteConnection& connection, std::span<const Fact> facts) {
+    Told told;
+    auto fact = facts.begin();
+    Done done = connection.each("SELECT id FROM fact ORDER BY id", {}, [&](Row& row) {
+        const FactId here = row.text(0);
+        while (fact != facts.end() && fact->stamp.id < here)
+            told.fresh.push_back(&*fact++);
+        if (fact != facts.end() && fact->stamp.id == here) {
+            told.by_kind[fact->body.index()].push_back(&*fact);
+            ++fact;
+        }
+    });
+    if (!done)
+        return tl::unexpected(done.error());
+    for (; fact != facts.end(); ++fact)
+        told.fresh.push_back(&*fact);
+    return told;
+}
+
+/// Every one of the facts must be among those recorded; both by id.
+Done areRecordedSo(const FactList& facts, const std::vector<Fact>& recorded) {
+    auto here = recorded.begin();
+    for (const Fact* fact : facts) {
+        while (here != recorded.end() && here->stamp.id < fact->stamp.id)
+            ++here;
+        if (here == recorded.end() || *here != *fact) // or under another kind
+            return tl::unexpected(recordedOtherwise(*fact));
+    }
+    return {};
+}
+
+/// By id. Kind by kind, so that never more than the facts of one kind are held twice.
+Result<FactList> notRecordedYet(SqliteConnection& connection, std::span<const Fact> facts) {
+    Result<Told> told = toldApart(connection, facts);
+    if (!told)
+        return tl::unexpected(told.error());
+    for (std::size_t kind = 0; kind < told->by_kind.size(); ++kind) {
+        if (told->by_kind[kind].empty())
+            continue;
+        const auto recorded = readFactsOfKind(connection, kind);
+        if (!recorded)
+            return tl::unexpected(recorded.error());
+        if (Done done = areRecordedSo(told->by_kind[kind], *recorded); !done)
+            return tl::unexpected(done.error());
+    }
+    return std::move(told->fresh);
+}
+
+/// Counts what is written and asks now and then whether to go on.
+class Pace {
+public:
+    Pace(const Progress& progress, std::size_t of)
+        : m_progress(progress)
+        , m_of(static_cast<int>(of)) {}
+
+    Done step() {
+        constexpr int often = 1000;
+        if (m_progress && (m_done++ % often == 0) && !m_progress(m_done - 1, m_of))
+            return tl::unexpected(Complaint{"", "stopped as asked: NOT taken in.", ""});
+        return {};
+    }
+
+private:
+    const Progress& m_progress;
+    int m_done = 0;
+    int m_of;
+};
+
+Done writeFresh(SqliteConnection& connection, const FactList& fresh, Pace& pace) {
+    for (const Fact* fact : fresh) {
+        if (Done done = pace.step(); !done)
+            return done;
+        if (const auto written = writeFact(connection, *fact); !written)
+            return tl::unexpected(written.error());
+    }
+    return {};
+}
+
+Done writeBytes(SqliteConnection& connection, const Incoming& incoming,
+                const std::vector<std::string>& fresh, Pace& pace) {
+    for (const std::string& sha256 : fresh) {
+        if (Done done = pace.step(); !done)
+            return done;
+        const auto bytes = incoming.bytesOf(sha256);
+        if (!bytes)
+            return tl::unexpected(bytes.error());
+        if (Done done = keepPhotograph(connection, sha256, *bytes); !done)
+            return done;
+    }
+    return {};
+}
+
+Result<std::vector<std::string>> photographsNotHeld(SqliteConnection& connection,
+                                                    std::vector<std::string> offered) {
+    const auto held = photographsHeld(connection);
+    if (!held)
+        return tl::unexpected(held.error());
+    const std::set<std::string> here(held->begin(), held->end());
+    std::erase_if(offered, [&](const std::string& sha256) { return here.contains(sha256); });
+    return offered;
+}
+
+} // namespace
+
+Result<Added> merge(SqliteConnection& connection, const Incoming& incoming) {
+    const auto issues = mergeIssues(connection, incoming.issues);
+    if (!issues)
+        return tl::unexpected(issues.error());
+    const auto fresh = notRecordedYet(connection, incoming.facts);
+    if (!fresh)
+        return tl::unexpected(fresh.error());
+    const auto ordered = inOrderOfReference(connection, *fresh);
+    if (!ordered)
+        return tl::unexpected(ordered.error());
+    const auto photographs = photographsNotHeld(connection, incoming.photographs);
+    if (!photographs)
+        return tl::unexpected(photographs.error());
+    Pace pace(incoming.progress, fresh->size() + photographs->size());
+    Done done = writeFresh(connection, *ordered, pace);
+    if (done)
+        done = writeBytes(connection, incoming, *photographs, pace);
+    if (!done)
+        return tl::unexpected(done.error());
+    return Added{fresh->size(), *issues, photographs->size()};
+}
+
+} // namespace latchround

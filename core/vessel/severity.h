@@ -1,0 +1,26 @@
+// How much hangs on something that is not in order, whatever else is known of it.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string_view>
+
+#include "core/vessel/words.h"
+
+namespace latchround {
+
+/// Grave: fire or smoke passes, or a person can be hurt. Serious: the door does not do what the
+/// text asks. Minor: upkeep and marking.
+enum class Severity { Grave, Serious, Minor };
+
+inline constexpr std::array<Word<Severity>, 3> severityWords{
+    {{Severity::Grave, "grave"}, {Severity::Serious, "serious"}, {Severity::Minor, "minor"}}};
+
+constexpr std::string_view word(Severity value) {
+    return wordIn<Severity>(severityWords, value);
+}
+constexpr std::optional<Severity> severityFrom(std::string_view text) {
+    return valueIn<Severity>(severityWords, text);
+}
+
+} // namespace latchround

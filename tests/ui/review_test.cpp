@@ -1,0 +1,283 @@
+// The review screen: deficiencies from found to closed by taps, and what concerns all of them.
+#include <gmock/gmock.h>
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTest>
+
+#include "memory_register.h"
+#include "print_to.h"
+#include "ui/parts/phrase_picker.h"
+#include "ui/parts/sheet.h"
+#include "ui/screens/review/item_list.h"
+#include "ui/screens/review/review_screen.h"
+
+using namespace latchround;
+using namespace latchround::ui;
+
+namespace {
+
+struct Shown {
+    QWidget window;
+    ReviewScreen* review;
+
+    explicit Shown(Round& round, QSize size = {1280, 800}) {
+        review = new ReviewScreen(round, &window);
+        window.resize(size);
+        review->setGeometry(window.rect());
+        window.show();
+        review->enter();
+        settle();
+    }
+    /// What was replaced is gone.
+    static void settle() {
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        QCoreApplication::processEvents();
+    }
+    template <class W>
+    W& part(const QString& name) {
+        W* found = nullptr;
+        for (W* each : window.findChildren<W*>(name))
+            found = each->isVisible() || !found ? each : found;
+        if (!found)
+            throw std::runtime_error("no part " + name.toStdString());
+        return *found;
+    }
+    void press(const QString& name) {
+        QPushButton& key = part<QPushButton>(name);
+        while (!key.isVisible()) { // on a later page of the panel
+            auto& after = part<QPushButton>(QStringLiteral("rows-after"));
+            if (!after.isVisible() || !after.isEnabled())
+                throw std::runtime_error("out of reach: " + name.toStdString());
+            QTest::mouseClick(&after, Qt::LeftButton);
+        }
+        if (!key.isEnabled())
+            throw std::runtime_error("cannot be pressed: " + name.toStdString());
+        QTest::mouseClick(&key, Qt::LeftButton);
+        settle();
+    }
+    /// Taps a phrase of the sheet on top.
+    void tap(const QString& words) {
+        QWidget* top = &window;
+        for (Sheet* sheet : window.findChildren<Sheet*>())
+            top = sheet;
+        for (QPushButton* key : top->findChildren<QPushButton*>())
+            if (key->isVisible() && key->text().contains(words)) {
+                QTest::mouseClick(key, Qt::LeftButton);
+                settle();
+                return;
+            }
+        throw std::runtime_error("no key that reads " + words.toStdString());
+    }
+    QString state() { return part<QLabel>(QStringLiteral("item-state")).text(); }
+    QString title() { return part<QLabel>(QStringLiteral("item-title")).text(); }
+    ItemList& list() { return part<ItemList>(QStringLiteral("review-items")); }
+};
+
+FactId failing(SmallShip& ship, const char* door = "7-02") {
+    const FactId walkdown = ship.begun();
+    ship.put(Observation{walkdown, door, "self-closing", Side::None, Answer::No});
+    return walkdown;
+}
+
+FactId writtenUp(SmallShip& ship, const char* door = "7-02") {
+    const FactId walkdown = failing(ship, door);
+    return ship.put(Deficiency{walkdown, door, "self-closing", "Stays ajar"});
+}
+
+Item item(const Round& round) {
+    return round.items().back();
+}
+
+} // namespace
+
+TEST(ReviewScreen, WritesUpARowInTheWordsOfTheRequirement) {
+    SmallShip ship;
+    failing(ship);
+    Round& round = ship.load();
+    Shown shown(round);
+    EXPECT_TRUE(shown.part<QLabel>("review-none").isVisible());
+    shown.press("review-write-up");
+    shown.press("write-up-all");
+    ASSERT_EQ(round.items().size(), 1u);
+    EXPECT_THAT(item(round).text(), ::testing::HasSubstr(item(round).row->words));
+    EXPECT_TRUE(shown.title().startsWith("7-02"));
+    EXPECT_EQ(shown.state(), QString("found"));
+    EXPECT_FALSE(shown.part<QPushButton>("review-write-up").isVisible());
+}
+
+TEST(ReviewScreen, GoesFromFoundToReadyByTaps) {
+    SmallShip ship;
+    writtenUp(ship);
+    Round& round = ship.load();
+    Shown shown(round);
+    shown.press("item-next");
+    shown.tap("closer adjusted");
+    shown.tap("Maren Tollefsby");
+    EXPECT_EQ(item(round).state, ItemState::Rectified);
+    ASSERT_EQ(item(round).rectifications.size(), 1u);
+    EXPECT_EQ(item(round).rectifications[0].body.what, "closer adjusted");
+    EXPECT_EQ(item(round).rectifications[0].body.by, "Maren Tollefsby");
+    shown.press("item-next");
+    EXPECT_EQ(item(round).state, ItemState::ReadyForRetest);
+    EXPECT_FALSE(shown.part<QPushButton>("item-next").isVisible());
+}
+
+TEST(ReviewScreen, SetsDayPersonMeasureSeverityAndWhatPortStateGave) {
+    SmallShip ship;
+    writtenUp(ship);
+    Round& round = ship.load();
+    Shown shown(round);
+    shown.press("item-due");
+    shown.tap("in 7 days");
+    EXPECT_EQ(item(round).due, calendarDateFrom("2026-12-02"));
+    shown.press("item-assigned");
+    shown.tap("Maren Tollefsby");
+    EXPECT_EQ(item(round).assigned, "Maren Tollefsby");
+    shown.press("item-interim");
+    shown.tap("every hour");
+    EXPECT_EQ(item(round).interim, "fire patrol, every hour");
+    shown.press("item-severity");
+    shown.press("severity-minor");
+    EXPECT_EQ(item(round).severity, Severity::Minor);
+    shown.press("item-port");
+    shown.tap("16");
+    shown.tap("no ground");
+    shown.press("port-keep");
+    EXPECT_EQ(item(round).action, PortAction::Within14Days);
+    EXPECT_EQ(item(round).ground_for_detention, false);
+    EXPECT_EQ(item(round).due, calendarDateFrom("2026-12-02")) << "a day that was set stays";
+}
+
+TEST(ReviewScreen, AnActionThatNamesATimeSetsTheDayWhereNoneWasSet) {
+    SmallShip ship;
+    writtenUp(ship);
+    Round& round = ship.load();
+    Shown shown(round);
+    shown.press("item-port");
+    shown.tap("16");
+    shown.press("port-keep");
+    EXPECT_EQ(item(round).due, calendarDateFrom("2026-12-09"));
+}
+
+TEST(ReviewScreen, WithdrawsWithAReasonAndTakesItBack) {
+    SmallShip ship;
+    writtenUp(ship);
+    Round& round = ship.load();
+    Shown shown(round);
+    shown.press("item-away");
+    shown.tap("by mistake");
+    EXPECT_EQ(item(round).state, ItemState::Withdrawn);
+    shown.press("review-which");
+    EXPECT_EQ(shown.list().current(), item(round).id);
+    shown.press("item-away");
+    EXPECT_EQ(item(round).state, ItemState::Found);
+}
+
+TEST(ReviewScreen, APhotographOfTheWorkBelongsToTheRectification) {
+    SmallShip ship;
+    const FactId found = writtenUp(ship);
+    const FactId mended = ship.put(Rectification{found, "closer adjusted", "Ove Brandlund"});
+    ship.outside.picture = PickedPhotograph{{std::byte{1}}, std::string(64, 'a'), "image/png"};
+    Round& round = ship.load();
+    Shown shown(round);
+    shown.press("item-photograph");
+    shown.tap("after the work");
+    ASSERT_EQ(item(round).photographs.size(), 1u);
+    EXPECT_EQ(item(round).photographs[0].body.shows, mended);
+}
+
+TEST(ReviewScreen, GroupsAreReachedByKeysAndArrowKeysPassOverHeadings) {
+    SmallShip ship;
+    const FactId walkdown = failing(ship, "7-02");
+    ship.put(Deficiency{walkdown, "7-02", "self-closing", "Stays ajar"});
+    const FactId other = ship.put(Deficiency{walkdown, "5-40", "no-hook", "Hook on the leaf"});
+    DeficiencyTerms terms{other};
+    terms.due = calendarDateFrom("2026-11-20");
+    ship.put(terms);
+    Shown shown(ship.load());
+    ItemList& list = shown.list();
+    ASSERT_EQ(list.model()->rowCount(), 4) << "two headings, two items";
+    EXPECT_EQ(list.current(), other) << "what is overdue stands first";
+    EXPECT_TRUE(shown.title().startsWith("5-40"));
+    list.setFocus();
+    QTest::keyClick(&list, Qt::Key_Down);
+    EXPECT_TRUE(shown.title().startsWith("7-02"));
+    const QString heading = list.model()->index(0, 0).data().toString();
+    EXPECT_THAT(heading.toStdString(), ::testing::HasSubstr("past the day due"));
+    shown.tap("Zone");
+    EXPECT_THAT(list.model()->index(0, 0).data().toString().toStdString(),
+                ::testing::HasSubstr("zones 2 and 3"));
+    EXPECT_TRUE(shown.title().startsWith("7-02")) << "the item shown stays";
+}
+
+TEST(ReviewScreen, AsksWhoWorksBeforeAnythingCanBeRecorded) {
+    SmallShip ship;
+    writtenUp(ship);
+    Round& round = ship.load();
+    round.setPerson({});
+    Shown shown(round);
+    EXPECT_FALSE(shown.part<QPushButton>("item-next").isEnabled());
+    shown.press("review-who");
+    shown.press("who-other");
+    shown.part<QLineEdit>("person-name").setText("Ove Brandlund");
+    shown.tap("chief officer");
+    EXPECT_EQ(round.personName(), QString("Ove Brandlund"));
+    EXPECT_TRUE(shown.part<QPushButton>("item-next").isEnabled());
+}
+
+TEST(ReviewScreen, ADifferenceIsDecidedWithAReason) {
+    SmallShip ship;
+    const FactId walkdown = failing(ship);
+    Fact other{{ship.outside.newId(), ship.outside.now(), ship.person, "tablet-2", {}},
+               Observation{walkdown, "7-02", "self-closing", Side::None, Answer::Yes}};
+    ship.vessel_register.put(other);
+    Round& round = ship.load();
+    EXPECT_EQ(
+        round.door("7-02")->evidence.observations.at({"self-closing", Side::None}).body.answer,
+        Answer::Yes);
+    Shown shown(round);
+    shown.press("review-differences");
+    shown.press("decide-0");
+    shown.tap(":\nno");
+    shown.tap("together");
+    EXPECT_EQ(
+        round.door("7-02")->evidence.observations.at({"self-closing", Side::None}).body.answer,
+        Answer::No);
+    EXPECT_FALSE(shown.part<QPushButton>("review-differences").isVisible());
+}
+
+TEST(ReviewScreen, SendsRectifiedDoorsToTheirRetest) {
+    SmallShip ship;
+    const FactId found = writtenUp(ship);
+    ship.put(Rectification{found, "closer adjusted", "Ove Brandlund"});
+    Round& round = ship.load();
+    Shown shown(round);
+    EXPECT_FALSE(shown.part<QPushButton>("review-retest").isEnabled()) << "a walk is under way";
+    ASSERT_TRUE(round.record(WalkdownEnded{round.walkdown()->id, ""}));
+    QSignalSpy asked(shown.review, &ReviewScreen::retestAsked);
+    shown.press("review-retest");
+    EXPECT_EQ(asked.size(), 1);
+    EXPECT_EQ(doorsToRetest(round.items()), std::vector<std::string>{"7-02"});
+}
+
+TEST(ReviewScreen, ComparesTheLastTwoWalkdowns) {
+    SmallShip ship;
+    const FactId first = failing(ship);
+    ship.ended(first);
+    ship.outside.advance(86'400'000);
+    const FactId second = ship.begun();
+    ship.put(Observation{second, "7-02", "self-closing", Side::None, Answer::Yes});
+    ship.put(Observation{second, "5-40", "no-hook", Side::None, Answer::No});
+    Shown shown(ship.load());
+    shown.press("review-compare");
+    QStringList words;
+    for (QLabel* label : shown.window.findChildren<QLabel*>())
+        if (label->isVisible())
+            words << label->text();
+    const std::string all = words.join('\n').toStdString();
+    EXPECT_THAT(all, ::testing::HasSubstr("New: not in order now"));
+    EXPECT_THAT(all, ::testing::HasSubstr("Gone: in order again"));
+}

@@ -1,0 +1,28 @@
+// Words to be read, more than fit: moved by finger, wheel and arrow keys. Nothing in it is tapped.
+#pragma once
+
+#include <QScrollArea>
+#include <QStringList>
+
+#include "ui/parts/lettering.h"
+
+class QVBoxLayout;
+
+namespace latchround::ui {
+
+class ReadingPane : public QScrollArea {
+    Q_OBJECT
+public:
+    /// `name`: what it is, for those who cannot see it.
+    explicit ReadingPane(const QString& name, QWidget* parent = nullptr);
+
+    void clear();
+    void add(const QString& words, TextSize size = TextSize::Body, Ink ink = Ink::Plain,
+             bool bold = false);
+
+private:
+    QWidget* m_page;
+    QVBoxLayout* m_lines;
+};
+
+} // namespace latchround::ui

@@ -1,0 +1,91 @@
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "core/evidence/moment_text.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/phrase_picker.h"
+#include "ui/parts/row_pager.h"
+#include "ui/parts/sheet.h"
+#include "ui/parts/value_row.h"
+#include "ui/parts/walkdown_words.h"
+#include "ui/screens/review/review_sheets.h"
+#include "ui/screens/review/said_words.h"
+
+// The part of ReviewSheets that shows where two people said different things, for a decision.
+namespace latchround::ui {
+
+void ReviewSheets::differences() {
+    auto* sheet = new Sheet(m_over, tr("Said differently: both stay on record, one is to stand"));
+    std::vector<QWidget*> rows;
+    for (const Difference& difference : differencesOf(m_round.ledger())) {
+        auto* row = new ValueRow(aboutWords(difference, m_round), tr("Decide"));
+        QStringList said;
+        for (const Fact* fact : difference.facts)
+            said << tr("%1: %2").arg(nameOf(m_round.ledger(), fact->stamp.person),
+                                     saidWords(*fact, m_round));
+        row->setDetail(said.join(QStringLiteral(" · ")));
+        row->key()->setObjectName(QStringLiteral("decide-%1").arg(rows.size()));
+        row->key()->setEnabled(!m_round.person().empty());
+        connect(row, &ValueRow::asked, sheet, [this, sheet, difference] {
+            sheet->close();
+            decide(difference);
+        });
+        rows.push_back(row);
+    }
+    if (rows.empty())
+        rows.push_back(
+            new Lettering(tr("Nobody said different things of the same."), TextSize::Body));
+    auto* pager = new RowPager;
+    pager->setRows(std::move(rows));
+    pager->setMinimumHeight(listHeight());
+    sheet->setContent(pager);
+    sheet->setWidthMm(190);
+    sheet->open();
+}
+
+void ReviewSheets::decide(const Difference& difference) {
+    auto* sheet = new Sheet(m_over, aboutWords(difference, m_round));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->addWidget(new Lettering(tr("Which one stands? The later one shows until you decide."),
+                                   TextSize::Body));
+    QStringList choices;
+    std::vector<FactId> ids;
+    for (const Fact* fact : difference.facts) {
+        choices << tr("%1, %2 %3:\n%4")
+                       .arg(nameOf(m_round.ledger(), fact->stamp.person),
+                            dayWords(fact->stamp.when), clockWords(fact->stamp.when),
+                            saidWords(*fact, m_round));
+        ids.push_back(fact->stamp.id);
+    }
+    auto* picker = new PhrasePicker(choices, false);
+    picker->setObjectName(QStringLiteral("decide-choices"));
+    lines->addWidget(picker);
+    connect(picker, &PhrasePicker::picked, sheet,
+            [this, sheet, choices, ids](const QString& words) {
+                sheet->close();
+                const auto stands = std::size_t(choices.indexOf(words));
+                auto* why = new Sheet(m_over, tr("Why does it stand?"));
+                auto* reasons =
+                    new PhrasePicker({tr("looked at again together"), tr("the other was a slip"),
+                                      tr("the better light"), tr("the better instrument")});
+                connect(reasons, &PhrasePicker::picked, why,
+                        [this, why, ids, stands](const QString& reason) {
+                            why->close();
+                            DifferenceSettled settled{ids[stands], {}, reason.toStdString()};
+                            for (const FactId& id : ids)
+                                if (id != settled.stands)
+                                    settled.over.push_back(id);
+                            (void)m_round.record(std::move(settled));
+                        });
+                why->setContent(reasons);
+                why->open();
+            });
+    sheet->setContent(content);
+    sheet->setWidthMm(180);
+    sheet->open();
+}
+
+} // namespace latchround::ui

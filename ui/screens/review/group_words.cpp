@@ -1,0 +1,101 @@
+#include "ui/screens/review/group_words.h"
+
+#include <QCoreApplication>
+
+#include "core/evidence/moment_text.h"
+#include "ui/parts/date_words.h"
+#include "ui/parts/item_words.h"
+
+namespace latchround::ui {
+
+namespace {
+
+QString grouping(const char* text) {
+    return QCoreApplication::translate("GroupWords", text);
+}
+
+QString zoneName(const QString& name) {
+    const qsizetype slash = name.indexOf(QLatin1Char('/'));
+    if (name.isEmpty())
+        return grouping("zone not known");
+    return slash < 0
+               ? grouping("zone %1").arg(name)
+               : grouping("between zones %1 and %2").arg(name.left(slash), name.mid(slash + 1));
+}
+
+QString ageName(AgeBand band) {
+    switch (band) {
+    case AgeBand::OverQuarter:
+        return grouping("open for more than 90 days");
+    case AgeBand::OverMonth:
+        return grouping("open for more than 30 days");
+    case AgeBand::OverWeek:
+        return grouping("open for more than 7 days");
+    case AgeBand::ThisWeek:
+        break;
+    }
+    return grouping("found in the last 7 days");
+}
+
+QString dueName(DueBand band) {
+    switch (band) {
+    case DueBand::Overdue:
+        return grouping("past the day due");
+    case DueBand::ThisWeek:
+        return grouping("due within 7 days");
+    case DueBand::ThisMonth:
+        return grouping("due within 30 days");
+    case DueBand::Later:
+        return grouping("due later");
+    case DueBand::NoDay:
+        break;
+    }
+    return grouping("no day set");
+}
+
+QString nameOf(GroupBy by, const ItemGroup& group) {
+    const QString name = QString::fromStdString(group.name);
+    switch (by) {
+    case GroupBy::Zone:
+        return zoneName(name);
+    case GroupBy::Age:
+        return ageName(AgeBand(group.band));
+    case GroupBy::Severity:
+        return severityName(Severity(group.band));
+    case GroupBy::Due:
+        return dueName(DueBand(group.band));
+    case GroupBy::Person:
+        break;
+    }
+    return name.isEmpty() ? grouping("nobody yet") : name;
+}
+
+} // namespace
+
+QString groupWords(GroupBy by, const ItemGroup& group) {
+    const QString name = nameOf(by, group);
+    const auto count = group.items.size();
+    return count == 1 ? grouping("%1 · 1 item").arg(name)
+                      : grouping("%1 · %2 items").arg(name).arg(count);
+}
+
+ItemLine lineOf(const Item& item, CalendarDate today) {
+    ItemLine line;
+    line.id = item.id;
+    line.title = QString::fromStdString(item.door);
+    line.words = QString::fromStdString(item.text());
+    line.weight = severityName(item.severity);
+    line.overdue = isOverdue(item, today);
+    line.glyph = glyphOf(item.state);
+    QStringList parts{stateWords(item.state)};
+    if (item.isOpen())
+        parts << dueWords(item, today);
+    if (!item.assigned.empty())
+        parts << QString::fromStdString(item.assigned);
+    if (const QString again = repeatWords(item); !again.isEmpty())
+        parts << again;
+    line.detail = parts.join(QStringLiteral(" · "));
+    return line;
+}
+
+} // namespace latchround::ui

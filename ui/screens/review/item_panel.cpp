@@ -1,0 +1,212 @@
+#include "ui/screens/review/item_panel.h"
+
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "core/evidence/moment_text.h"
+#include "ui/look/touch_style.h"
+#include "ui/parts/date_words.h"
+#include "ui/parts/door_words.h"
+#include "ui/parts/grade_words.h"
+#include "ui/parts/item_words.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/row_pager.h"
+#include "ui/parts/value_row.h"
+#include "ui/screens/review/item_sheets.h"
+
+namespace latchround::ui {
+
+namespace {
+
+QString dayOf(const Stamp& stamp) {
+    return dateWords(shipsDay(stamp.when));
+}
+
+} // namespace
+
+ItemPanel::ItemPanel(Round& round, ItemSheets& sheets, QWidget* parent)
+    : Card(parent)
+    , m_round(round)
+    , m_sheets(sheets)
+    , m_lines(new QVBoxLayout(this))
+    , m_title(new Lettering({}, TextSize::Heading, Ink::Plain, true))
+    , m_state(new Lettering({}, TextSize::Body, Ink::Muted))
+    , m_pager(new RowPager)
+    , m_next(keyOf({}, "item-next", "primary"))
+    , m_away(keyOf({}, "item-away")) {
+    m_lines->setContentsMargins(0, 0, 0, 0);
+    m_title->setObjectName(QStringLiteral("item-title"));
+    m_state->setObjectName(QStringLiteral("item-state"));
+    m_lines->addWidget(m_title);
+    m_lines->addWidget(m_state);
+    m_lines->addWidget(m_pager, 1);
+    auto* keys = new QHBoxLayout;
+    keys->addWidget(m_next, 3);
+    keys->addWidget(m_away, 2);
+    m_lines->addLayout(keys);
+    for (QPushButton* key : {m_next, m_away})
+        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    connect(m_next, &QPushButton::clicked, this, [this] {
+        const Item* item = m_round.item(m_id);
+        press(item && item->state == ItemState::Rectified ? &ItemSheets::ready
+                                                          : &ItemSheets::rectify);
+    });
+    connect(m_away, &QPushButton::clicked, this, [this] {
+        const Item* item = m_round.item(m_id);
+        press(item && item->state == ItemState::Withdrawn ? &ItemSheets::takeBackWithdrawal
+                                                          : &ItemSheets::withdraw);
+    });
+    lookChanged();
+    refresh();
+}
+
+void ItemPanel::press(void (ItemSheets::*what)(const Item&)) {
+    if (const Item* item = m_round.item(m_id)) {
+        const Item copy = *item; // recording works the items out anew
+        (m_sheets.*what)(copy);
+    }
+}
+
+void ItemPanel::show(const FactId& id) {
+    const int page = id == m_id ? m_pager->page() : 0;
+    m_id = id;
+    refresh();
+    m_pager->turnTo(page);
+}
+
+/// What is wrong, by which text, what it does, and what was done, one below the other.
+QWidget* ItemPanel::wordsOf(const Item& item) const {
+    auto* block = new QWidget;
+    auto* lines = new QVBoxLayout(block);
+    lines->setContentsMargins(sizes().gap, sizes().gap, sizes().gap, sizes().gap);
+    const auto add = [lines](const QString& text, TextSize size, Ink ink) {
+        lines->addWidget(new Lettering(text, size, ink));
+    };
+    add(QString::fromStdString(item.text()), TextSize::Lead, Ink::Plain);
+    if (item.row)
+        add(citationWords(*item.row), TextSize::Small, Ink::Muted);
+    if (item.isOpen()) {
+        const ActingZone effect = zoneEffect(m_round.arrangement(), m_round.items(), item);
+        if (const QString zones = zoneEffectWords(effect); !zones.isEmpty())
+            add(tr("While it does not hold, %1.").arg(zones), TextSize::Body, Ink::Bad);
+        if (const QString why = stillOpenWords(item); !why.isEmpty())
+            add(why, TextSize::Body, Ink::Again);
+    }
+    add(courseOf(item).join(QLatin1Char('\n')), TextSize::Small, Ink::Plain);
+    return block;
+}
+
+ValueRow* ItemPanel::value(const char* name, const QString& words, const QString& detail,
+                           const QString& key, void (ItemSheets::*what)(const Item&)) {
+    auto* row = new ValueRow(words, key);
+    row->setDetail(detail);
+    row->key()->setObjectName(QLatin1String(name));
+    row->key()->setAccessibleName(words + QStringLiteral(", ") + key);
+    row->key()->setEnabled(!m_round.person().empty());
+    connect(row, &ValueRow::asked, this, [this, what] { press(what); });
+    return row;
+}
+
+QStringList ItemPanel::courseOf(const Item& item) const {
+    const auto name = [this](const Stamp& stamp) {
+        return QString::fromStdString(m_round.ledger().nameOf(stamp.person));
+    };
+    QStringList course;
+    for (const auto& finding : item.findings)
+        course << tr("%1: found by %2").arg(dayOf(finding.stamp), name(finding.stamp));
+    for (const auto& mended : item.rectifications)
+        course << tr("%1: rectified by %2: %3")
+                      .arg(dayOf(mended.stamp), QString::fromStdString(mended.body.by),
+                           QString::fromStdString(mended.body.what));
+    if (item.ready)
+        course << tr("%1: ready for retest, says %2")
+                      .arg(dayOf(item.ready->stamp), name(item.ready->stamp));
+    if (item.retest)
+        course << (item.retest->passed ? tr("%1: retest passed, by %2")
+                                       : tr("%1: retest FAILED, by %2"))
+                      .arg(dayOf(item.retest->newest), name(item.retest->newest));
+    if (item.withdrawn)
+        course << tr("%1: withdrawn by %2: %3")
+                      .arg(dayOf(item.withdrawn->stamp), name(item.withdrawn->stamp),
+                           QString::fromStdString(item.withdrawn->body.reason));
+    return course;
+}
+
+std::vector<QWidget*> ItemPanel::rowsOf(const Item& item) {
+    std::vector<QWidget*> rows{wordsOf(item)};
+    const CalendarDate today = shipsDay(m_round.outside().now());
+    QStringList port;
+    if (item.action)
+        port << tr("action %1").arg(actionWords(*item.action));
+    if (item.ground_for_detention)
+        port << detentionWords(*item.ground_for_detention);
+    const QString set = tr("Set");
+    rows.push_back(value("item-due", tr("Due"), dueWords(item, today), set, &ItemSheets::due));
+    rows.push_back(value("item-assigned", tr("Who sees to it"), assignedWords(item), set,
+                         &ItemSheets::assign));
+    rows.push_back(
+        value("item-interim", tr("Until then"),
+              item.interim.empty() ? tr("nothing recorded") : QString::fromStdString(item.interim),
+              set, &ItemSheets::interim));
+    rows.push_back(value("item-severity", tr("Severity"), severityWords(item.severity), set,
+                         &ItemSheets::severity));
+    rows.push_back(value("item-port", tr("Port State control"),
+                         port.isEmpty() ? tr("nothing given") : port.join(QStringLiteral(", ")),
+                         set, &ItemSheets::portState));
+    rows.push_back(value("item-photograph", tr("Photographs"),
+                         item.photographs.empty() ? tr("none yet")
+                                                  : tr("%1 taken").arg(item.photographs.size()),
+                         tr("Take one"), &ItemSheets::photograph));
+    if (!item.photographs.empty()) {
+        auto* look = new ValueRow(tr("Look at the photographs"), tr("Show ›"));
+        look->key()->setObjectName(QStringLiteral("item-photographs"));
+        connect(look, &ValueRow::asked, this, [this] { emit photographsAsked(m_id); });
+        rows.push_back(look);
+    }
+    auto* history = new ValueRow(tr("What this door did before"), tr("History ›"));
+    history->key()->setObjectName(QStringLiteral("item-history"));
+    connect(history, &ValueRow::asked, this,
+            [this, door = QString::fromStdString(item.door)] { emit historyAsked(door); });
+    rows.push_back(history);
+    return rows;
+}
+
+void ItemPanel::showKeys(const Item* item) {
+    const bool known = !m_round.person().empty();
+    const bool open = item && item->isOpen();
+    m_next->setVisible(open && item->state != ItemState::ReadyForRetest);
+    m_next->setEnabled(known);
+    m_next->setText(open && item->state == ItemState::Rectified ? tr("Ready for retest")
+                                                                : tr("Rectified…"));
+    m_away->setVisible(item && item->state != ItemState::Closed);
+    m_away->setEnabled(known);
+    m_away->setText(item && item->state == ItemState::Withdrawn ? tr("Not withdrawn after all")
+                                                                : tr("Withdraw…"));
+}
+
+void ItemPanel::refresh() {
+    const Item* item = m_round.item(m_id);
+    showKeys(item);
+    if (!item) {
+        m_title->setText(tr("Nothing chosen"));
+        m_state->setText(tr("Rows that are not in order become items when they are written up."));
+        m_pager->setRows({});
+        return;
+    }
+    const Door* door = findDoor(m_round.arrangement(), item->door);
+    m_title->setText(door ? tr("%1 · %2").arg(QString::fromStdString(item->door), doorWords(*door))
+                          : QString::fromStdString(item->door));
+    QStringList state{stateWords(item->state)};
+    if (const QString again = repeatWords(*item); !again.isEmpty())
+        state << again;
+    m_state->setText(state.join(QStringLiteral(" · ")));
+    m_pager->setRows(rowsOf(*item));
+}
+
+void ItemPanel::lookChanged() {
+    Card::lookChanged();
+    m_lines->setSpacing(sizes().gap);
+}
+
+} // namespace latchround::ui

@@ -1,0 +1,54 @@
+// One item in full: what is wrong and by which text, what it does to the zones, what was set, what
+// was done, and the keys for what comes next.
+#pragma once
+
+#include "ui/parts/card.h"
+#include "ui/round/round.h"
+
+class QPushButton;
+class QVBoxLayout;
+
+namespace latchround::ui {
+
+class ItemSheets;
+class Lettering;
+class RowPager;
+class ValueRow;
+
+class ItemPanel : public Card {
+    Q_OBJECT
+public:
+    ItemPanel(Round& round, ItemSheets& sheets, QWidget* parent = nullptr);
+
+    /// Empty: nothing is chosen.
+    void show(const FactId& id);
+
+signals:
+    void historyAsked(const QString& door);
+    void photographsAsked(const latchround::FactId& item);
+
+protected:
+    void lookChanged() override;
+
+private:
+    void refresh();
+    void press(void (ItemSheets::*what)(const Item&));
+    QWidget* wordsOf(const Item& item) const;
+    ValueRow* value(const char* name, const QString& words, const QString& detail,
+                    const QString& key, void (ItemSheets::*what)(const Item&));
+    std::vector<QWidget*> rowsOf(const Item& item);
+    QStringList courseOf(const Item& item) const;
+    void showKeys(const Item* item);
+
+    Round& m_round;
+    ItemSheets& m_sheets;
+    FactId m_id;
+    QVBoxLayout* m_lines;
+    Lettering* m_title;
+    Lettering* m_state;
+    RowPager* m_pager;
+    QPushButton* m_next; ///< rectified, ready for retest
+    QPushButton* m_away; ///< withdraw, or take that back
+};
+
+} // namespace latchround::ui

@@ -1,0 +1,244 @@
+#include "ui/screens/review/item_sheets.h"
+
+#include <algorithm>
+
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "core/evidence/moment_text.h"
+#include "ui/look/plain_text.h"
+#include "ui/look/touch_style.h"
+#include "ui/parts/choice_keys.h"
+#include "ui/parts/day_picker.h"
+#include "ui/parts/grade_words.h"
+#include "ui/parts/item_words.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/phrase_picker.h"
+#include "ui/parts/sheet.h"
+#include "ui/parts/value_row.h"
+#include "ui/sheets/photograph_sheets.h"
+
+namespace latchround::ui {
+
+namespace {
+
+DeficiencyTerms termsOf(const Item& item) {
+    return {item.findings.back().stamp.id};
+}
+
+} // namespace
+
+ItemSheets::ItemSheets(Round& round, QWidget* over)
+    : QObject(over)
+    , m_round(round)
+    , m_over(over)
+    , m_photographs(new PhotographSheets(round, over)) {}
+
+void ItemSheets::set(DeficiencyTerms terms) {
+    (void)m_round.record(std::move(terms));
+}
+
+void ItemSheets::ask(const QString& title, const QStringList& phrases,
+                     std::function<void(const QString&)> record) {
+    auto* sheet = new Sheet(m_over, title);
+    auto* picker = new PhrasePicker(phrases);
+    connect(picker, &PhrasePicker::picked, sheet,
+            [sheet, record = std::move(record)](const QString& words) {
+                sheet->close();
+                record(words);
+            });
+    sheet->setContent(picker);
+    sheet->open();
+}
+
+QStringList ItemSheets::people() const {
+    QStringList names;
+    for (const Person& person : m_round.ledger().people())
+        names << QString::fromStdString(person.name);
+    for (const Item& item : m_round.items()) {
+        names << QString::fromStdString(item.assigned);
+        for (const auto& mended : item.rectifications)
+            names << QString::fromStdString(mended.body.by);
+    }
+    names.removeDuplicates();
+    names.removeAll(QString());
+    constexpr qsizetype most = 12;
+    return names.mid(0, most);
+}
+
+void ItemSheets::severity(const Item& item) {
+    auto* sheet = new Sheet(m_over, tr("How grave is it?"));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    for (const auto& entry : latchround::severityWords) {
+        auto* row = new ValueRow(severityName(entry.value), tr("This"));
+        row->setDetail(ui::severityWords(entry.value));
+        row->key()->setObjectName(QStringLiteral("severity-") + plainText(entry.word));
+        row->key()->setAccessibleName(severityName(entry.value));
+        connect(row, &ValueRow::asked, sheet,
+                [this, sheet, value = entry.value, terms = termsOf(item)]() mutable {
+                    sheet->close();
+                    terms.severity = value;
+                    set(terms);
+                });
+        lines->addWidget(row);
+    }
+    sheet->setContent(content);
+    sheet->open();
+}
+
+void ItemSheets::portState(const Item& item) {
+    auto* sheet = new Sheet(m_over, tr("What port State control gave"));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->addWidget(new Lettering(
+        tr("Action code, as the officer wrote it (published lists; deficiency %1)")
+            .arg(QString::fromLatin1(port_state_code.data(), int(port_state_code.size()))),
+        TextSize::Body));
+    QStringList actions;
+    int chosen = -1;
+    for (const auto& entry : portActionWords) {
+        if (entry.value == item.action)
+            chosen = int(actions.size());
+        actions << actionWords(entry.value);
+    }
+    auto* action_keys = new ChoiceKeys("port-action", ChoiceKeys::Many::One, int(actions.size()));
+    action_keys->setChoices(actions);
+    if (chosen >= 0)
+        action_keys->setChosen({chosen});
+    lines->addWidget(action_keys);
+    lines->addWidget(new Lettering(
+        tr("Ground for detention? A field of its own: regimes differ in which code carries it."),
+        TextSize::Body));
+    auto* ground_keys = new ChoiceKeys("port-ground", ChoiceKeys::Many::One, 2);
+    ground_keys->setChoices({detentionWords(true), detentionWords(false)});
+    if (item.ground_for_detention)
+        ground_keys->setChosen({*item.ground_for_detention ? 0 : 1});
+    lines->addWidget(ground_keys);
+    auto* keep = keyOf(tr("Keep"), "port-keep", "primary");
+    lines->addWidget(keep);
+    auto terms = std::make_shared<DeficiencyTerms>(termsOf(item));
+    connect(action_keys, &ChoiceKeys::touched, sheet, [terms](int index, bool) {
+        terms->action = portActionWords[std::size_t(index)].value;
+    });
+    connect(ground_keys, &ChoiceKeys::touched, sheet,
+            [terms](int index, bool) { terms->ground_for_detention = index == 0; });
+    connect(keep, &QPushButton::clicked, sheet, [this, sheet, terms, due = item.due] {
+        sheet->close();
+        if (terms->action && !due)
+            terms->due = dueBy(*terms->action, shipsDay(m_round.outside().now()));
+        if (terms->action || terms->ground_for_detention)
+            set(*terms);
+    });
+    sheet->setContent(content);
+    sheet->setWidthMm(180);
+    sheet->open();
+}
+
+void ItemSheets::due(const Item& item) {
+    const CalendarDate today = shipsDay(m_round.outside().now());
+    const auto in = [&](int days) {
+        return CalendarDate(std::chrono::sys_days(today) + std::chrono::days(days));
+    };
+    auto* sheet = new Sheet(m_over, tr("By which day?"));
+    auto* picker = new DayPicker("due-day", {{tr("today"), today},
+                                             {tr("in 3 days"), in(3)},
+                                             {tr("in 7 days"), in(7)},
+                                             {tr("in 14 days"), in(14)},
+                                             {tr("in one month"), monthsLater(today, 1)},
+                                             {tr("in three months"), monthsLater(today, 3)}});
+    connect(picker, &DayPicker::picked, sheet,
+            [this, sheet, terms = termsOf(item)](CalendarDate day) mutable {
+                sheet->close();
+                terms.due = day;
+                set(terms);
+            });
+    sheet->setContent(picker);
+    sheet->setWidthMm(180);
+    sheet->open();
+}
+
+void ItemSheets::interim(const Item& item) {
+    ask(tr("What is done while the door is out?"),
+        {tr("fire patrol, every 30 minutes"), tr("fire patrol, every hour"),
+         tr("kept shut and marked"), tr("kept shut, other way out marked"),
+         tr("watch posted at the door"), tr("local release only"), tr("zone kept empty of people"),
+         tr("nothing is needed")},
+        [this, terms = termsOf(item)](const QString& words) mutable {
+            terms.interim = words.toStdString();
+            set(terms);
+        });
+}
+
+void ItemSheets::assign(const Item& item) {
+    ask(tr("Who sees to it?"), people(),
+        [this, terms = termsOf(item)](const QString& name) mutable {
+            terms.assigned = name.simplified().toStdString();
+            set(terms);
+        });
+}
+
+void ItemSheets::rectify(const Item& item) {
+    ask(tr("What was done at door %1?").arg(QString::fromStdString(item.door)),
+        {tr("closer adjusted"), tr("closer replaced"), tr("latch adjusted"), tr("latch replaced"),
+         tr("hinges tightened"), tr("seal replaced"), tr("magnet replaced"), tr("wiring mended"),
+         tr("alarm replaced"), tr("rails cleaned and greased"), tr("path and pocket cleared"),
+         tr("hook or wedge taken away"), tr("plate replaced"), tr("leaf replaced")},
+        [this, id = item.id](const QString& what) {
+            if (const Item* found = m_round.item(id))
+                rectified(*found, what);
+        });
+}
+
+void ItemSheets::rectified(const Item& item, const QString& what) {
+    auto* sheet = new Sheet(m_over, tr("Who did it?"));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->addWidget(new Lettering(
+        tr("Who rectifies cannot retest: the item closes when somebody else finds it in order."),
+        TextSize::Body, Ink::Muted));
+    auto* picker = new PhrasePicker(people());
+    lines->addWidget(picker);
+    connect(picker, &PhrasePicker::picked, sheet,
+            [this, sheet, what, id = item.findings.back().stamp.id](const QString& name) {
+                sheet->close();
+                (void)m_round.record(
+                    Rectification{id, what.toStdString(), name.simplified().toStdString()});
+            });
+    sheet->setContent(content);
+    sheet->open();
+}
+
+void ItemSheets::ready(const Item& item) {
+    (void)m_round.record(ReadyForRetest{item.findings.back().stamp.id, {}});
+}
+
+void ItemSheets::withdraw(const Item& item) {
+    ask(tr("Why is it withdrawn?"),
+        {tr("written up twice"), tr("written up by mistake"), tr("the door was taken out"),
+         tr("the approved plan was changed"), tr("the Administration accepts it")},
+        [this, id = item.findings.back().stamp.id](const QString& reason) {
+            (void)m_round.record(Withdrawal{id, reason.toStdString()});
+        });
+}
+
+void ItemSheets::takeBackWithdrawal(const Item& item) {
+    if (item.withdrawn)
+        (void)m_round.record(TakenBack{"withdrawn by mistake"}, item.withdrawn->stamp.id);
+}
+
+void ItemSheets::photograph(const Item& item) {
+    Photograph about;
+    about.walkdown = item.findings.back().body.walkdown;
+    about.door = item.door;
+    about.requirement = item.requirement;
+    about.shows = item.rectifications.empty() ? item.findings.back().stamp.id
+                                              : item.rectifications.back().stamp.id;
+    m_photographs->take(about, {tr("as found"), tr("after the work"), tr("whole door"),
+                                tr("the part that was changed")});
+}
+
+} // namespace latchround::ui

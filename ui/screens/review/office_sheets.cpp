@@ -1,0 +1,156 @@
+#include <algorithm>
+
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "ui/look/touch_style.h"
+#include "ui/parts/choice_keys.h"
+#include "ui/parts/door_words.h"
+#include "ui/parts/item_words.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/sheet.h"
+#include "ui/parts/value_row.h"
+#include "ui/parts/walkdown_words.h"
+#include "ui/screens/review/review_sheets.h"
+#include "ui/sheets/paper_sheet.h"
+#include "ui/sheets/told.h"
+
+// The part of ReviewSheets that makes papers and has walkdowns signed.
+namespace latchround::ui {
+
+namespace {
+
+/// As many as a row of keys holds; older ones are reached by the key that shows the next.
+constexpr int walkdowns_at_once = 4;
+
+QString signatureWords(const Round& round, const Recorded<WalkdownSigned>& signature) {
+    const SignatureHolds check = round.outside().checkSignature(signature);
+    QString words = ReviewSheets::tr("%1, as %2, %3 %4: ")
+                        .arg(nameOf(round.ledger(), signature.stamp.person),
+                             capacityWords(signature.body.capacity), dayWords(signature.stamp.when),
+                             clockWords(signature.stamp.when));
+    if (!check.holds)
+        return words + ReviewSheets::tr("DOES NOT HOLD: %1").arg(check.why);
+    words += ReviewSheets::tr("%1 facts, unchanged").arg(check.facts);
+    if (check.later > 0)
+        words += ReviewSheets::tr("; %1 came later and are not under it").arg(check.later);
+    return words;
+}
+
+} // namespace
+
+void ReviewSheets::papers(const QString& door) {
+    auto* sheet = new Sheet(m_over, tr("Papers, as PDF"));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    const auto add = [&](Paper paper, const char* name, const QString& words, const QString& detail,
+                         bool usable) {
+        auto* row = new ValueRow(words, tr("Make"));
+        row->setDetail(detail);
+        row->key()->setObjectName(QLatin1String(name));
+        row->key()->setAccessibleName(tr("Make: %1").arg(words));
+        row->key()->setEnabled(usable);
+        connect(row, &ValueRow::asked, sheet, [this, sheet, paper, door] {
+            sheet->close();
+            make(paper, door);
+        });
+        lines->addWidget(row);
+    };
+    const bool walked = m_round.walkdown().has_value();
+    add(Paper::DeficiencyList, "paper-deficiencies", tr("Deficiency list"),
+        tr("for the master: what is open, what it does, what is done until then"), walked);
+    add(Paper::WorkList, "paper-work", tr("Work list"),
+        tr("for the crew: by who sees to it, with boxes to tick"), walked);
+    add(Paper::DoorRecord, "paper-door",
+        door.isEmpty() ? tr("Door record") : tr("Record of door %1").arg(door),
+        tr("one page: what it is, how it did, what was mended"), walked && !door.isEmpty());
+    add(Paper::Survey, "paper-survey", tr("Survey report"),
+        tr("the walkdown shown, every door and every row"), walked);
+    add(Paper::BlankForm, "paper-form", tr("Blank form"),
+        tr("what the tablet asks, for a day without it"), true);
+    sheet->setContent(content);
+    sheet->setWidthMm(170);
+    sheet->open();
+}
+
+void ReviewSheets::make(Paper paper, const QString& door) {
+    const FactId walkdown = m_round.walkdown() ? m_round.walkdown()->id : FactId();
+    makePaper(m_round, paper, walkdown, door, m_over);
+}
+
+void ReviewSheets::sign() {
+    std::vector<Walkdown> ended = m_round.ledger().walkdowns();
+    std::erase_if(ended, [](const Walkdown& walkdown) { return !walkdown.end; });
+    if (ended.empty()) {
+        tell(m_over, tr("Nothing to sign yet"), tr("A walkdown is signed when it has ended."));
+        return;
+    }
+    std::ranges::reverse(ended);
+    auto* sheet = new Sheet(m_over, tr("Sign a walkdown"));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    QStringList names;
+    for (const Walkdown& walkdown : ended)
+        names << tr("%1\n%2").arg(dayWords(walkdown.begun_by.when),
+                                  purposeWords(walkdown.plan.purpose));
+    auto* which = new ChoiceKeys("sign-which", ChoiceKeys::Many::One, walkdowns_at_once);
+    which->setChoices(names);
+    which->setChosen({0});
+    lines->addWidget(which);
+    auto* place = new QWidget;
+    new QVBoxLayout(place);
+    place->layout()->setContentsMargins(0, 0, 0, 0);
+    lines->addWidget(place, 1);
+    showSignatures(sheet, place, ended.front().id);
+    connect(which, &ChoiceKeys::touched, sheet, [this, sheet, place, ended](int index, bool) {
+        showSignatures(sheet, place, ended[std::size_t(index)].id);
+    });
+    sheet->setContent(content);
+    sheet->setWidthMm(180);
+    sheet->open();
+}
+
+void ReviewSheets::showSignatures(Sheet* sheet, QWidget* place, const FactId& walkdown) {
+    for (QWidget* before : place->findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly)) {
+        before->hide();
+        before->deleteLater();
+    }
+    const auto signatures = m_round.ledger().signaturesOf(walkdown);
+    QStringList words;
+    bool signed_before = false;
+    for (const auto& signature : signatures) {
+        words << signatureWords(m_round, signature);
+        signed_before = signed_before || signature.stamp.person == m_round.person();
+    }
+    if (words.isEmpty())
+        words << tr("Nobody has signed it yet.");
+    auto* text = new Lettering(words.join(QLatin1Char('\n')), TextSize::Body);
+    text->setObjectName(QStringLiteral("signatures"));
+    place->layout()->addWidget(text);
+    place->layout()->addWidget(new Lettering(
+        tr("A signature covers what is recorded of this walkdown now, under the key of this "
+           "device. It is no qualified electronic signature: sign the paper as well where your "
+           "Administration asks for it."),
+        TextSize::Small, Ink::Muted));
+    if (signed_before)
+        place->layout()->addWidget(
+            new Lettering(tr("%1 has signed it.").arg(m_round.personName()), TextSize::Body));
+    for (const auto& [capacity, name] : {std::pair{Capacity::Inspector, "sign-inspector"},
+                                         std::pair{Capacity::ChiefOfficer, "sign-chief"}}) {
+        auto* key =
+            keyOf(tr("Sign as %1: %2").arg(capacityWords(capacity), m_round.personName()), name);
+        key->setEnabled(!signed_before && !m_round.person().empty());
+        connect(key, &QPushButton::clicked, sheet, [this, sheet, walkdown, as = capacity] {
+            sheet->close();
+            if (const Done done = m_round.sign(walkdown, as); !done)
+                tell(m_over, tr("Not signed"), QString::fromStdString(inOneLine(done.error())));
+            else
+                sign();
+        });
+        place->layout()->addWidget(key);
+    }
+}
+
+} // namespace latchround::ui

@@ -1,0 +1,54 @@
+// What concerns all items or the whole vessel, each on a sheet: who records, rows to write up, two
+// walkdowns compared, differences to decide, a door's history, signatures, papers to print, files
+// to hand over.
+#pragma once
+
+#include <QObject>
+
+#include "core/evidence/differences.h"
+#include "ui/round/round.h"
+
+class QWidget;
+
+namespace latchround::ui {
+
+class ReadingPane;
+class Sheet;
+
+class ReviewSheets : public QObject {
+    Q_OBJECT
+public:
+    /// Sheets cover the window of `over`.
+    ReviewSheets(Round& round, QWidget* over);
+
+    void who();
+    void writeUp();
+    void compareWalkdowns();
+    void differences();
+    void history(const QString& door);
+    void photographs(const FactId& item);
+    void papers(const QString& door);
+    void sign();
+    void handOver();
+
+signals:
+    void personChosen();
+
+private:
+    void joinSomebody();
+    void showChanges(ReadingPane& pane, const FactId& earlier, const FactId& later);
+    void decide(const Difference& difference);
+    void make(Paper paper, const QString& door);
+    void showSignatures(Sheet* sheet, QWidget* place, const FactId& walkdown);
+    void give(const QString& sealed_for);
+    void take();
+    void askWhetherToTake(const HandoverSeen& seen);
+    void askForKey();
+    void showOwnKey();
+    int listHeight() const;
+
+    Round& m_round;
+    QWidget* m_over;
+};
+
+} // namespace latchround::ui

@@ -1,0 +1,82 @@
+#include "ui/screens/review/said_words.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include "ui/look/plain_text.h"
+#include "ui/parts/door_words.h"
+#include "ui/parts/walkdown_words.h"
+
+namespace latchround::ui {
+
+namespace {
+
+QString said(const char* text) {
+    return QCoreApplication::translate("SaidWords", text);
+}
+
+struct Saying {
+    const Round& round;
+
+    QString operator()(const Observation& body) const {
+        switch (body.answer) {
+        case Answer::Yes:
+            return said("yes");
+        case Answer::No:
+            return said("no");
+        case Answer::NotApplicable:
+            break;
+        }
+        return said("not applicable");
+    }
+    QString operator()(const MeasuredValue& body) const {
+        return QStringLiteral("%1 %2").arg(QLocale().toString(body.value, 'g', 6),
+                                           QString::fromStdString(body.unit));
+    }
+    QString operator()(const PlateRead& body) const {
+        if (body.fire_class)
+            return said("%1 on the plate").arg(plainText(word(*body.fire_class)));
+        return body.state == PlateState::None ? said("no plate") : said("plate illegible");
+    }
+    QString operator()(const Judgement& body) const {
+        return (body.satisfactory ? said("judged satisfactory: %1")
+                                  : said("judged unsatisfactory: %1"))
+            .arg(QString::fromStdString(body.reason));
+    }
+    QString operator()(const CouldNotTest& body) const {
+        return said("could not be tested: %1").arg(QString::fromStdString(body.reason));
+    }
+    QString operator()(const Deficiency& body) const { return QString::fromStdString(body.text); }
+    QString operator()(const DifferenceSettled& body) const {
+        const Fact* stands = round.ledger().find(body.stands);
+        return said("decided that this stands: %1")
+            .arg(stands ? saidWords(*stands, round) : QString::fromStdString(body.stands));
+    }
+    template <class Other>
+    QString operator()(const Other&) const {
+        return {};
+    }
+};
+
+} // namespace
+
+QString saidWords(const Fact& fact, const Round& round) {
+    return std::visit(Saying{round}, fact.body);
+}
+
+QString aboutWords(const Difference& difference, const Round& round) {
+    if (difference.door.empty())
+        return said("Two decisions about the same");
+    QString words = QString::fromStdString(difference.door);
+    if (const auto walkdown = round.ledger().walkdown(difference.walkdown))
+        words += said(", %1 of %2")
+                     .arg(purposeWords(walkdown->plan.purpose), dayWords(walkdown->begun_by.when));
+    const Requirement* row = findRequirement(round.catalogue(), difference.requirement);
+    if (row)
+        words += QStringLiteral(": ") + QString::fromStdString(row->words);
+    if (difference.side != Side::None)
+        words += difference.side == Side::One ? said(", side one") : said(", side two");
+    return words;
+}
+
+} // namespace latchround::ui

@@ -1,0 +1,88 @@
+#include "ui/sheets/deficiency_sheet.h"
+
+#include <algorithm>
+
+#include <QCoreApplication>
+#include <QVBoxLayout>
+
+#include "core/deficiency/findings.h"
+#include "core/evidence/moment_text.h"
+#include "ui/parts/choice_keys.h"
+#include "ui/parts/date_words.h"
+#include "ui/parts/grade_words.h"
+#include "ui/parts/item_words.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/phrase_picker.h"
+#include "ui/parts/sheet.h"
+
+namespace latchround::ui {
+
+namespace {
+
+QString written(const char* text) {
+    return QCoreApplication::translate("DeficiencySheet", text);
+}
+
+const Item* itemOfFinding(const Round& round, const FactId& finding) {
+    for (const Item& item : round.items())
+        if (std::ranges::any_of(item.findings,
+                                [&](const auto& each) { return each.stamp.id == finding; }))
+            return &item;
+    return nullptr;
+}
+
+} // namespace
+
+QString deficiencyWords(const RowGrade& row) {
+    const QString words = QString::fromStdString(row.requirement->words);
+    return row.figure ? written("Not met: %1. Measured %2; asked: %3")
+                            .arg(words, measuredWords(row), limitWords(*row.requirement))
+                      : written("Not met: %1").arg(words);
+}
+
+QString foundBeforeWords(const Item& item) {
+    const QString day = dateWords(shipsDay(item.findings.back().stamp.when));
+    return item.isOpen() ? written("found on %1, open since").arg(day)
+                         : written("found on %1, %2 since").arg(day, stateWords(item.state));
+}
+
+void writeUp(Round& round, const GradedDoor& door, const RowGrade& row, QWidget* over) {
+    const std::string number = door.door->number;
+    const std::string requirement = row.requirement->id;
+    auto* sheet =
+        new Sheet(over, written("Deficiency at door %1").arg(QString::fromStdString(number)));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    const auto before = newestFinding(round.items(), number, requirement);
+    const Item* earlier = before ? itemOfFinding(round, *before) : nullptr;
+    auto again = std::make_shared<bool>(earlier != nullptr);
+    if (earlier) {
+        lines->addWidget(new Lettering(
+            written("The same row was written up before: %1.").arg(foundBeforeWords(*earlier)),
+            TextSize::Lead));
+        auto* which = new ChoiceKeys("deficiency-again", ChoiceKeys::Many::One, 2);
+        which->setChoices({written("The same defect again"), written("Another one")});
+        which->setChosen({0});
+        lines->addWidget(which);
+        QObject::connect(which, &ChoiceKeys::touched, sheet,
+                         [again](int index, bool) { *again = index == 0; });
+    }
+    auto* picker = new PhrasePicker(
+        {deficiencyWords(row),
+         written("Not met: %1").arg(QString::fromStdString(row.requirement->words))});
+    if (!row.figure)
+        picker->setPhrases({deficiencyWords(row)});
+    lines->addWidget(picker);
+    QObject::connect(picker, &PhrasePicker::picked, sheet,
+                     [&round, sheet, number, requirement, before, again](const QString& words) {
+                         sheet->close();
+                         (void)round.record(Deficiency{round.walkdown()->id, number, requirement,
+                                                       words.toStdString(),
+                                                       *again ? before : std::nullopt});
+                     });
+    sheet->setContent(content);
+    sheet->open();
+}
+
+} // namespace latchround::ui

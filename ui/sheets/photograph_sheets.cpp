@@ -1,0 +1,65 @@
+#include "ui/sheets/photograph_sheets.h"
+
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "ui/look/touch_style.h"
+#include "ui/parts/phrase_picker.h"
+#include "ui/parts/sheet.h"
+#include "ui/sheets/told.h"
+
+namespace latchround::ui {
+
+PhotographSheets::PhotographSheets(Round& round, QWidget* over)
+    : QObject(over)
+    , m_round(round)
+    , m_over(over) {}
+
+void PhotographSheets::take(Photograph about, const QStringList& captions) {
+    if (!m_round.outside().hasCamera()) {
+        keep(about, captions, m_round.outside().photographFromFile(m_over));
+        return;
+    }
+    auto* sheet =
+        new Sheet(m_over, tr("Photograph of door %1").arg(QString::fromStdString(about.door)));
+    auto* keys = new QWidget;
+    auto* lines = new QVBoxLayout(keys);
+    auto* camera = keyOf(tr("With the camera"), "photo-camera");
+    auto* file = keyOf(tr("From a file"), "photo-file");
+    lines->addWidget(camera);
+    lines->addWidget(file);
+    connect(camera, &QPushButton::clicked, sheet, [this, sheet, about, captions] {
+        sheet->close();
+        keep(about, captions, m_round.outside().photographFromCamera(m_over));
+    });
+    connect(file, &QPushButton::clicked, sheet, [this, sheet, about, captions] {
+        sheet->close();
+        keep(about, captions, m_round.outside().photographFromFile(m_over));
+    });
+    sheet->setContent(keys);
+    sheet->setWidthMm(90);
+    sheet->open();
+}
+
+void PhotographSheets::keep(const Photograph& about, const QStringList& captions,
+                            const Picked& picked) {
+    if (!picked) {
+        tell(m_over, tr("No photograph"), QString::fromStdString(inOneLine(picked.error())));
+        return;
+    }
+    if (!*picked)
+        return;
+    auto* sheet = new Sheet(m_over, tr("What does the photograph show?"));
+    auto* picker = new PhrasePicker(captions);
+    connect(picker, &PhrasePicker::picked, sheet,
+            [this, sheet, about, picture = **picked](const QString& caption) {
+                Photograph photograph = about;
+                photograph.caption = caption.toStdString();
+                (void)m_round.recordPhotograph(photograph, picture);
+                sheet->close();
+            });
+    sheet->setContent(picker);
+    sheet->open();
+}
+
+} // namespace latchround::ui

@@ -1,0 +1,33 @@
+// Taking a photograph for the record: with the camera or from a file, then what it shows.
+#pragma once
+
+#include <functional>
+
+#include <QObject>
+#include <QStringList>
+
+#include "ui/round/round.h"
+
+class QWidget;
+
+namespace latchround::ui {
+
+class PhotographSheets : public QObject {
+    Q_OBJECT
+public:
+    /// Sheets cover the window of `over`.
+    PhotographSheets(Round& round, QWidget* over);
+
+    /// `about`: walkdown, door and what it shows; caption and bytes come from here. `captions`:
+    /// what it may show, to tap.
+    void take(Photograph about, const QStringList& captions);
+
+private:
+    using Picked = Result<std::optional<PickedPhotograph>>;
+    void keep(const Photograph& about, const QStringList& captions, const Picked& picked);
+
+    Round& m_round;
+    QWidget* m_over;
+};
+
+} // namespace latchround::ui

@@ -1,0 +1,32 @@
+#include "ui/sheets/told.h"
+
+#include <algorithm>
+
+#include "ui/parts/lettering.h"
+#include "ui/parts/reading_pane.h"
+#include "ui/parts/sheet.h"
+
+namespace latchround::ui {
+
+void tell(QWidget* over, const QString& title, const QString& words) {
+    auto* sheet = new Sheet(over, title);
+    auto* text = new Lettering(words, TextSize::Body);
+    text->setObjectName(QStringLiteral("told"));
+    sheet->setContent(text);
+    sheet->open();
+}
+
+void tellFaults(QWidget* over, const QString& title, const Complaints& faults) {
+    auto* sheet = new Sheet(over, title);
+    auto* list = new ReadingPane(title);
+    list->setObjectName(QStringLiteral("register-faults"));
+    for (const Complaint& fault : faults)
+        list->add(QString::fromStdString(inOneLine(fault)));
+    list->setMinimumHeight(
+        std::min(over->window()->height() * 2 / 3, 120 + 60 * int(faults.size())));
+    sheet->setContent(list);
+    sheet->setWidthMm(190);
+    sheet->open();
+}
+
+} // namespace latchround::ui

@@ -1,0 +1,18 @@
+// Something the person is told: a sentence, or every fault of something that was refused.
+#pragma once
+
+#include <QString>
+
+#include "core/complaint.h"
+
+class QWidget;
+
+namespace latchround::ui {
+
+/// Over the window of `over`.
+void tell(QWidget* over, const QString& title, const QString& words);
+
+/// Each fault a paragraph, on a sheet that is moved by finger and arrow keys where they are many.
+void tellFaults(QWidget* over, const QString& title, const Complaints& faults);
+
+} // namespace latchround::ui
