@@ -1,42 +1,141 @@
 #include "app/headless/report_command.h"
 
+#include <filesystem>
+
 #include "app/headless/json_answer.h"
 #include "app/headless/opened_register.h"
 #include "app/report/durable_file.h"
-#include "app/report/walkdown_report.h"
+#include "app/report/made_report.h"
+#include "app/report/paper_form.h"
+#include "core/evidence/same_name.h"
 
 namespace latchround::headless {
 
+namespace {
+
+constexpr auto program = "Latchround " LATCHROUND_VERSION;
+constexpr std::string_view paper_form = "paper-form";
+
+Result<Format> formatOf(const Print& print) {
+    std::string ending = std::filesystem::path(print.to).extension().string();
+    const std::string wanted = print.format     ? *print.format
+                               : ending.empty() ? "pdf"
+                                                : ending.substr(1);
+    if (wanted == "pdf" || wanted == "PDF")
+        return Format::Pdf;
+    if (wanted == "csv" || wanted == "CSV")
+        return Format::Csv;
+    if (wanted == "json" || wanted == "JSON")
+        return Format::Json;
+    return tl::unexpected(Complaint{print.format ? "--format" : "--to",
+                                    '"' + wanted + "\" is no form a report is written in",
+                                    "Choose pdf, csv or json."});
+}
+
+Result<std::string> personOf(const Ledger& ledger, const std::optional<std::string>& name) {
+    if (!name)
+        return std::string();
+    for (const Person& person : ledger.people())
+        if (isSameName(person.name, *name))
+            return person.id;
+    return tl::unexpected(Complaint{"--by", "the register knows nobody of the name '" + *name + "'",
+                                    "Write the name as it stands in the register."});
+}
+
+Result<FactId> walkdownFor(const Print& print, const OpenedRegister& opened) {
+    if (!print.walkdown && print.door)
+        if (const auto newest = newestWalkdownOf(opened.ledger, *print.door))
+            return *newest;
+    const auto chosen = chosenWalkdown(opened, print.walkdown, print.path);
+    if (!chosen)
+        return tl::unexpected(chosen.error());
+    return chosen->id;
+}
+
+Answer written(const Print& print, const QByteArray& document, OrderedJson answer) {
+    const std::span bytes(document.constData(), static_cast<std::size_t>(document.size()));
+    if (const Done done = writeDurably(print.to, std::as_bytes(bytes)); !done)
+        return refused(done.error());
+    answer["bytes"] = bytes.size();
+    return textOf(answer);
+}
+
+/// Of a walkdown, or of all doors where none was named.
+Answer printPaperForm(const Print& print, const OpenedRegister& opened, Format format,
+                      const Catalogue& catalogue) {
+    if (format != Format::Pdf)
+        return refused({"--kind", "a paper form is printed", "Write it to a PDF file."});
+    PaperForm form{opened.arrangement, catalogue, {}, Purpose::Annual, now(), program,
+                   print.practice};
+    if (print.walkdown) {
+        const auto walkdown = chosenWalkdown(opened, print.walkdown, print.path);
+        if (!walkdown)
+            return refused(walkdown.error());
+        form.doors = walkdown->plan.doors;
+        form.purpose = walkdown->plan.purpose;
+    }
+    if (print.door)
+        form.doors = {*print.door};
+    const auto pdf = paperFormPdf(form);
+    if (!pdf)
+        return refused(pdf.error());
+    return written(
+        print, *pdf,
+        {{"file", print.to},
+         {"kind", paper_form},
+         {"doors", form.doors.empty() ? opened.arrangement.doors.size() : form.doors.size()}});
+}
+
+Answer printKind(const Print& print, const OpenedRegister& opened, ReportKind kind, Format format,
+                 const Catalogue& catalogue) {
+    const auto walkdown = walkdownFor(print, opened);
+    if (!walkdown)
+        return refused(walkdown.error());
+    const auto person = personOf(opened.ledger, print.by);
+    if (!person)
+        return refused(person.error());
+    const WalkdownReport report{opened.arrangement,
+                                opened.ledger,
+                                *walkdown,
+                                catalogue,
+                                now(),
+                                program,
+                                [&](std::string_view sha256) {
+                                    auto bytes = opened.file->photograph(sha256);
+                                    return bytes ? std::move(*bytes) : std::vector<std::byte>{};
+                                },
+                                print.practice,
+                                *person,
+                                print.door.value_or("")};
+    const auto made = madeReport(report, kind, format);
+    if (!made)
+        return refused(made.error());
+    OrderedJson answer;
+    answer["file"] = print.to;
+    answer["kind"] = word(kind);
+    answer["walkdown"] = made->fact.walkdown;
+    answer["facts_sha256"] = made->fact.facts_sha256;
+    answer["document_sha256"] = made->fact.document_sha256;
+    return written(print, made->document, std::move(answer));
+}
+
+} // namespace
+
 Answer printReport(const Print& print, const Catalogue& catalogue) {
+    const auto kind = reportKindFrom(print.kind);
+    if (!kind && print.kind != paper_form)
+        return refused({"--kind", '"' + print.kind + "\" is no document of this program",
+                        "Choose survey, deficiency-list, work-list, door-record or paper-form."});
+    if (kind == ReportKind::DoorRecord && !print.door)
+        return refused({"--door", "a door record is of one door", "Give its number."});
+    const auto format = formatOf(print);
+    if (!format)
+        return refused(format.error());
     const auto opened = openedRegister(print.path);
     if (!opened)
         return refused(opened.error());
-    const auto walkdown = chosenWalkdown(*opened, print.walkdown, print.path);
-    if (!walkdown)
-        return refused(walkdown.error());
-    const WalkdownReport report{opened->arrangement,
-                                opened->ledger,
-                                walkdown->id,
-                                catalogue,
-                                now(),
-                                "Latchround " LATCHROUND_VERSION,
-                                [&](std::string_view sha256) {
-                                    auto bytes = opened->file->photograph(sha256);
-                                    return bytes ? std::move(*bytes) : std::vector<std::byte>{};
-                                },
-                                print.practice};
-    const Result<QByteArray> pdf = pdfOf(report);
-    if (!pdf)
-        return refused(pdf.error());
-    const std::span bytes(pdf->constData(), static_cast<std::size_t>(pdf->size()));
-    if (const Done done = writeDurably(print.to, std::as_bytes(bytes)); !done)
-        return refused(done.error());
-    OrderedJson answer;
-    answer["pdf"] = print.to;
-    answer["walkdown"] = walkdown->id;
-    answer["doors"] = walkdown->plan.doors.size();
-    answer["bytes"] = bytes.size();
-    return textOf(answer);
+    return kind ? printKind(print, *opened, *kind, *format, catalogue)
+                : printPaperForm(print, *opened, *format, catalogue);
 }
 
 } // namespace latchround::headless

@@ -1,4 +1,4 @@
-// report: the printed report of a walkdown as a PDF file.
+// report: the documents of a register as files: PDF, CSV or JSON.
 #pragma once
 
 #include <optional>
@@ -12,7 +12,11 @@ namespace latchround::headless {
 struct Print {
     std::string path;                    ///< of the register
     std::optional<std::string> walkdown; ///< id; without it the latest
-    std::string to;                      ///< the PDF file
+    std::string to;                      ///< the file
+    std::string kind = "survey";         ///< a word of ReportKind, or "paper-form"
+    std::optional<std::string> format;   ///< pdf, csv or json; without it by the file's ending
+    std::optional<std::string> door;     ///< number; of a door record
+    std::optional<std::string> by;       ///< name of who makes it, as the register knows it
     bool practice = false;
 };
 

@@ -4,6 +4,7 @@
 
 #include "app/report/moment_words.h"
 #include "app/report/report_words.h"
+#include "app/report/shapes.h"
 #include "core/safety/cautions.h"
 
 namespace latchround::report {
@@ -110,23 +111,15 @@ QString cautionsHtml(const Matter& matter) {
     for (const GradedDoor& door : matter.doors)
         for (const Answers& round : rounds(door.evidence.cautions))
             rows += roundHtml(matter, door, round);
-    QString html =
-        QStringLiteral("<h2>") + safe(say("Cautions")) + QStringLiteral("</h2>") + questionsHtml();
-    if (rows.isEmpty())
-        html += QStringLiteral("<p>") + safe(say("None was answered on this walkdown.")) +
-                QStringLiteral("</p>");
-    else {
-        const auto column = [](const char* name, int percent) {
-            return QStringLiteral("<th align=\"left\" width=\"%1%\">").arg(percent) +
-                   safe(say(name)) + QStringLiteral("</th>");
-        };
-        html += QStringLiteral("<table class=\"lines small\" width=\"100%\" cellspacing=\"0\" "
-                               "cellpadding=\"3\"><thead><tr>") +
-                column("Door", 8) + column("Answered by", 28) + column("When", 30) +
-                column("Confirmed", 20) + column("Not confirmed", 14) +
-                QStringLiteral("</tr></thead><tbody>") + rows + QStringLiteral("</tbody></table>");
-    }
-    return html + withoutCareHtml(matter);
+    return heading("Cautions") + questionsHtml() +
+           (rows.isEmpty() ? sentence(say("None was answered on this walkdown."))
+                           : ruledTable({{"Door", 8},
+                                         {"Answered by", 28},
+                                         {"When", 30},
+                                         {"Confirmed", 20},
+                                         {"Not confirmed", 14}},
+                                        rows)) +
+           withoutCareHtml(matter);
 }
 
 } // namespace latchround::report

@@ -4,8 +4,8 @@
 
 #include <QLocale>
 
-#include "app/report/moment_words.h"
 #include "app/report/report_words.h"
+#include "app/report/shapes.h"
 #include "core/grading/row_check.h"
 #include "core/measure/thumb.h"
 
@@ -83,24 +83,17 @@ QString standingCautionsHtml(const Matter& matter) {
            safe(catalogue.edition) + QStringLiteral("</p>");
 }
 
-QString signaturesHtml() {
-    const auto line = [](const char* who) {
-        return QStringLiteral("<td width=\"44%\" class=\"sign\">") + safe(say(who)) +
-               QStringLiteral("</td>");
-    };
-    return QStringLiteral("<h2>") + safe(say("Signatures")) +
-           QStringLiteral("</h2><p class=\"room-to-sign\">&nbsp;</p>"
-                          "<table width=\"100%\" cellspacing=\"0\" cellpadding=\"4\"><tr>") +
-           line("Surveyor: name, signature, date") + QStringLiteral("<td width=\"12%\"></td>") +
-           line("Chief officer: name, signature, date") + QStringLiteral("</tr></table>");
-}
-
-QString printedHtml(const Matter& matter) {
-    return QStringLiteral("<p class=\"muted small\">") +
-           safe(say("Printed %1 by %2.")
-                    .arg(shipsTimeAndUtc(matter.asked.printed),
-                         QString::fromStdString(matter.asked.program))) +
-           QStringLiteral("</p>");
+QString deferenceHtml(const Catalogue& catalogue) {
+    return heading("How far this list reaches") + QStringLiteral("<ul>") +
+           item(say("The flag Administration, approved plans and local rules stand above this "
+                    "list; grades are an aid to the judgement of those who sign.")) +
+           item(QString::fromStdString(catalogue.deference)) +
+           item(say("A released door moves by itself and can crush. Before work on a door it is "
+                    "kept from being released; before it is tried again everybody near it is "
+                    "told.")) +
+           item(say("It says what is recorded of the doors named, and nothing about doors that "
+                    "are not in it.")) +
+           QStringLiteral("</ul>");
 }
 
 } // namespace latchround::report

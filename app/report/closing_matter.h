@@ -1,12 +1,14 @@
-// Last part of the report: what it may and may not be taken for, and the signatures.
+// Last part of a document: what it may and may not be taken for.
 #pragma once
 
 #include "app/report/report_matter.h"
 
 namespace latchround::report {
 
+/// Of the survey report.
 QString standingCautionsHtml(const Matter& matter);
-QString signaturesHtml();
-QString printedHtml(const Matter& matter);
+
+/// Of lists and of what is written by hand: whose rules stand above it, and that doors can crush.
+QString deferenceHtml(const Catalogue& catalogue);
 
 } // namespace latchround::report

@@ -7,6 +7,7 @@
 #include "app/report/report_words.h"
 #include "app/report/row_words.h"
 #include "app/report/run_table.h"
+#include "app/report/shapes.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/grade_words.h"
 #include "ui/parts/inclination_words.h"
@@ -85,15 +86,8 @@ QString rowsHtml(const Matter& matter, const GradedDoor& door) {
             rows += rowHtml(matter, door, *row);
     if (rows.isEmpty())
         return {};
-    const auto column = [](const char* name, int percent) {
-        return QStringLiteral("<th align=\"left\" width=\"%1%\">").arg(percent) + safe(say(name)) +
-               QStringLiteral("</th>");
-    };
-    return QStringLiteral("<table class=\"lines small\" width=\"100%\" cellspacing=\"0\" "
-                          "cellpadding=\"3\"><thead><tr>") +
-           column("What is asked", 36) + column("Limit", 12) + column("Measured, U (k = 2)", 18) +
-           column("Found", 34) + QStringLiteral("</tr></thead><tbody>") + rows +
-           QStringLiteral("</tbody></table>");
+    return ruledTable(
+        {{"What is asked", 36}, {"Limit", 12}, {"Measured, U (k = 2)", 18}, {"Found", 34}}, rows);
 }
 
 QString untestedHtml(const GradedDoor& door) {
@@ -194,18 +188,24 @@ QString blockHtml(const Matter& matter, const GradedDoor& door, Pictures& pictur
 
 } // namespace
 
-QString doorDetailsHtml(const Matter& matter, Pictures& pictures) {
+Pieces doorDetails(const Matter& matter, Pictures& pictures) {
     std::vector<const GradedDoor*> doors;
+    std::vector<const Photograph*> photographs;
     for (const GradedDoor& door : matter.doors)
-        if (hasDetails(door))
+        if (hasDetails(door)) {
             doors.push_back(&door);
+            for (const auto& record : door.evidence.photographs)
+                photographs.push_back(&record.body);
+        }
     if (doors.empty())
         return {};
+    pictures.prepare(photographs);
     std::ranges::stable_sort(doors, {}, [](const GradedDoor* door) { return door->grade.verdict; });
-    QString html = QStringLiteral("<h2>") + safe(say("Details")) + QStringLiteral("</h2>");
+    Pieces pieces;
     for (const GradedDoor* door : doors)
-        html += blockHtml(matter, *door, pictures);
-    return html;
+        pieces.push_back({(pieces.empty() ? heading("Details") : QString()) +
+                          blockHtml(matter, *door, pictures)});
+    return pieces;
 }
 
 } // namespace latchround::report

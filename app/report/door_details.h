@@ -2,12 +2,13 @@
 // reason and source, and everything written, photographed and timed at the door.
 #pragma once
 
+#include "app/report/page_printer.h"
 #include "app/report/pictures.h"
 #include "app/report/report_matter.h"
 
 namespace latchround::report {
 
-/// Worst doors first; empty where no door needs a block.
-QString doorDetailsHtml(const Matter& matter, Pictures& pictures);
+/// A piece a door, worst doors first; none where no door needs one.
+Pieces doorDetails(const Matter& matter, Pictures& pictures);
 
 } // namespace latchround::report

@@ -1,6 +1,7 @@
 #include "app/report/door_table.h"
 
 #include "app/report/report_words.h"
+#include "app/report/shapes.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/grade_words.h"
 #include "ui/parts/verdict_look.h"
@@ -75,26 +76,6 @@ QString untestedCountHtml(const GradedDoor& door) {
                                QStringLiteral("</p>");
 }
 
-QString headHtml() {
-    struct Column {
-        const char* name;
-        int width_percent;
-    };
-    constexpr Column columns[] = {{"Door", 7},
-                                  {"Deck", 5},
-                                  {"Place and kind", 20},
-                                  {"Plate read", 7},
-                                  {"Register", 8},
-                                  {"Boundary", 9},
-                                  {"Verdict", 15},
-                                  {"Findings; figures with U (k = 2)", 29}};
-    QString html = QStringLiteral("<thead><tr>");
-    for (const Column& column : columns)
-        html += QStringLiteral("<th align=\"left\" width=\"%1%\">").arg(column.width_percent) +
-                safe(say(column.name)) + QStringLiteral("</th>");
-    return html + QStringLiteral("</tr></thead>");
-}
-
 QString placeHtml(const GradedDoor& door) {
     const QString kind = QStringLiteral("<br/>") + safe(ui::kindWords(door.door->kind));
     if (!door.boundary)
@@ -136,15 +117,19 @@ QString plateReadWords(const DoorEvidence& evidence) {
 
 QString doorTableHtml(const Matter& matter, Pictures& pictures) {
     if (matter.doors.empty())
-        return QStringLiteral("<h2>") + safe(say("Doors")) + QStringLiteral("</h2><p>") +
-               safe(say("No door of the register is on this walkdown.")) + QStringLiteral("</p>");
-    QString html = QStringLiteral("<h2>") + safe(say("Doors")) +
-                   QStringLiteral("</h2><table class=\"lines small\" width=\"100%\" "
-                                  "cellspacing=\"0\" cellpadding=\"3\">") +
-                   headHtml() + QStringLiteral("<tbody>");
+        return heading("Doors") + sentence(say("No door of the register is on this walkdown."));
+    QString rows;
     for (const GradedDoor& door : matter.doors)
-        html += rowHtml(door, pictures);
-    return html + QStringLiteral("</tbody></table>");
+        rows += rowHtml(door, pictures);
+    return heading("Doors") + ruledTable({{"Door", 7},
+                                          {"Deck", 5},
+                                          {"Place and kind", 20},
+                                          {"Plate read", 7},
+                                          {"Register", 8},
+                                          {"Boundary", 9},
+                                          {"Verdict", 15},
+                                          {"Findings; figures with U (k = 2)", 29}},
+                                         rows);
 }
 
 } // namespace latchround::report

@@ -15,6 +15,4 @@ QString boundaryPlaceWords(const Boundary& boundary);
 /// "A-60" as read at the door, "none", "illegible" or "not read".
 QString plateReadWords(const DoorEvidence& evidence);
 
-/// Class the boundary asks for; "not known".
-
 } // namespace latchround::report

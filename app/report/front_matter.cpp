@@ -5,6 +5,7 @@
 #include "app/report/figure_words.h"
 #include "app/report/moment_words.h"
 #include "app/report/report_words.h"
+#include "app/report/shapes.h"
 #include "core/planning/sample_words.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/verdict_look.h"
@@ -12,29 +13,6 @@
 namespace latchround::report {
 
 namespace {
-
-/// Rows of a name and what is to be said of it; both are made safe by whoever adds them.
-class Particular {
-public:
-    void add(const char* name, const QString& safe_words) {
-        if (safe_words.isEmpty())
-            return;
-        m_rows += QStringLiteral("<tr><td class=\"name\" width=\"24%\">") + safe(say(name)) +
-                  QStringLiteral("</td><td>") + safe_words + QStringLiteral("</td></tr>");
-    }
-    QString html() const {
-        return QStringLiteral("<table class=\"particulars\" width=\"100%\" cellspacing=\"0\" "
-                              "cellpadding=\"2\">") +
-               m_rows + QStringLiteral("</table>");
-    }
-
-private:
-    QString m_rows;
-};
-
-QString heading(const char* words) {
-    return QStringLiteral("<h2>") + safe(say(words)) + QStringLiteral("</h2>");
-}
 
 QString regimeWords(Regime regime) {
     switch (regime) {
@@ -134,14 +112,17 @@ QString doorsNoLongerThere(const Matter& matter) {
 
 } // namespace
 
-QString titleHtml(const Matter& matter) {
-    QString html = QStringLiteral("<h1>") + safe(say("Fire door walkdown report")) +
+QString walkdownWords(const Matter& matter) {
+    return say("%1 walkdown begun %2")
+        .arg(ui::purposeWords(matter.walkdown.plan.purpose),
+             dayAndTime(matter.walkdown.begun_by.when));
+}
+
+QString titleHtml(const Matter& matter, const QString& name) {
+    QString html = QStringLiteral("<h1>") + safe(name) +
                    QStringLiteral("</h1><p class=\"under-title\">") +
                    safe(matter.asked.arrangement.particulars.name) + QStringLiteral(" · ") +
-                   safe(say("%1 walkdown begun %2")
-                            .arg(ui::purposeWords(matter.walkdown.plan.purpose),
-                                 dayAndTime(matter.walkdown.begun_by.when))) +
-                   QStringLiteral("</p>");
+                   safe(walkdownWords(matter)) + QStringLiteral("</p>");
     if (matter.asked.practice)
         html += QStringLiteral("<p class=\"practice\">") +
                 safe(say("Practice, not a record: the doors of this report are not there.")) +
@@ -152,7 +133,7 @@ QString titleHtml(const Matter& matter) {
 QString vesselHtml(const Matter& matter) {
     const Arrangement& arrangement = matter.asked.arrangement;
     const Particulars& vessel = arrangement.particulars;
-    Particular rows;
+    NamedRows rows;
     rows.add("Name", safe(vessel.name));
     rows.add("Identification number", safe(vessel.number));
     rows.add("Rules", safe(regimeWords(vessel.regime)));
@@ -176,7 +157,7 @@ QString walkdownHtml(const Matter& matter) {
     QStringList team;
     for (const std::string& name : plan.team)
         team << QString::fromStdString(name);
-    Particular rows;
+    NamedRows rows;
     rows.add("Purpose", safe(ui::purposeWords(plan.purpose)));
     rows.add("Scope", safe(plan.scope));
     if (plan.sample)
@@ -229,11 +210,11 @@ QString summaryHtml(const Matter& matter, Pictures& pictures) {
         names += QStringLiteral("<td align=\"center\">") + safe(ui::verdictWords(verdict)) +
                  QStringLiteral("</td>");
     }
-    const QString sentence =
+    const QString counted =
         say("%1, of which %2 done: nothing asked of them is untested without a reason.")
             .arg(say("%n door on this walkdown", "%n doors on this walkdown", tally.doors),
                  QString::number(tally.done));
-    return heading("Summary") + QStringLiteral("<p>") + safe(sentence) +
+    return heading("Summary") + QStringLiteral("<p>") + safe(counted) +
            QStringLiteral("</p><table class=\"tally\" width=\"100%\" cellspacing=\"0\" "
                           "cellpadding=\"3\"><tr>") +
            glyphs + QStringLiteral("</tr><tr>") + counts + QStringLiteral("</tr><tr>") + names +

@@ -8,6 +8,8 @@
 #include <QTextDocument>
 #include <QTextTable>
 
+#include "app/report/report_look.h"
+
 namespace latchround::report {
 
 namespace {
@@ -34,10 +36,12 @@ public:
         const bool at_page_top = top - pageEnd(top) + m_size.height() < m_dots_per_mm;
         if (at_page_top || room_mm >= wantedBelow_mm(block.blockFormat().headingLevel()))
             return;
-        QTextBlockFormat format = block.blockFormat();
-        format.setPageBreakPolicy(QTextFormat::PageBreak_AlwaysBefore);
-        QTextCursor(block).setBlockFormat(format);
-        layOutAgain();
+        changed([&] {
+            QTextBlockFormat format = block.blockFormat();
+            format.setPageBreakPolicy(QTextFormat::PageBreak_AlwaysBefore);
+            format.setTopMargin(0);
+            QTextCursor(block).setBlockFormat(format);
+        });
     }
 
     void row(const QTextTable& table, int row) {
@@ -53,28 +57,32 @@ public:
             return;
         // The row above is stretched to the foot of the page. (Stretching this one would leave the
         // gap above it on the next page, and the first top margin of a cell is not counted.)
-        for (int column = 0; column < table.columns(); ++column) {
-            QTextTableCell cell = table.cellAt(row - 1, column);
-            QTextTableCellFormat format = cell.format().toTableCellFormat();
-            format.setBottomPadding(table.format().cellPadding() +
-                                    room / m_dots_per_mm * css_px_per_mm);
-            cell.setFormat(format);
-        }
-        layOutAgain();
+        changed([&] {
+            for (int column = 0; column < table.columns(); ++column) {
+                QTextTableCell cell = table.cellAt(row - 1, column);
+                QTextTableCellFormat format = cell.format().toTableCellFormat();
+                format.setBottomPadding(table.format().cellPadding() +
+                                        room / m_dots_per_mm * css_px_per_mm);
+                cell.setFormat(format);
+            }
+        });
     }
 
 private:
-    static constexpr double css_px_per_mm = 96 / 25.4;
-
     QRectF rectOf(const QTextBlock& block) const {
         return m_document.documentLayout()->blockBoundingRect(block);
     }
     double pageEnd(double y) const { return (int(y / m_size.height()) + 1) * m_size.height(); }
 
-    /// What follows a change is patched up wrongly after a table; a new page size makes it anew.
-    void layOutAgain() {
-        m_document.setPageSize(QSizeF(m_size.width(), m_size.height() + 1));
-        m_document.setPageSize(m_size);
+    /// Makes changes and lays everything out anew, once. What follows a change would be patched up
+    /// wrongly after a table.
+    template <class Change>
+    void changed(Change change) {
+        QTextCursor whole(&m_document);
+        whole.beginEditBlock();
+        change();
+        m_document.markContentsDirty(0, m_document.characterCount());
+        whole.endEditBlock();
     }
 
     QTextDocument& m_document;

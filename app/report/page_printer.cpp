@@ -1,83 +1,44 @@
 #include "app/report/page_printer.h"
 
-#include <QAbstractTextDocumentLayout>
 #include <QBuffer>
 #include <QPageLayout>
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QTextDocument>
 
-#include "app/report/page_breaks.h"
-#include "app/report/report_look.h"
-#include "app/report/report_words.h"
+#include "app/report/document_marks.h"
+#include "app/report/laid_out.h"
+#include "app/report/page_frame.h"
 
 namespace latchround::report {
 
 namespace {
 
-constexpr int dots_per_inch = 600;
-constexpr double dots_per_mm = dots_per_inch / 25.4;
-constexpr double header_mm = 11;
-constexpr double footer_mm = 9;
-
-/// Left wider: reports are filed in binders.
-QMarginsF margins_mm() {
-    return {20, 12, 15, 10};
+void setSheet(QPdfWriter& writer, Sheet sheet) {
+    const QMarginsF upright = margins_mm();
+    const bool lying = sheet == Sheet::Lying;
+    // The binder's margin stays at the long left edge of the upright sheet: the upper one when it
+    // lies.
+    const QMarginsF margins =
+        lying ? QMarginsF(upright.top(), upright.left(), upright.bottom(), upright.right())
+              : upright;
+    writer.setResolution(dots_per_inch);
+    writer.setPageLayout(QPageLayout(QPageSize(QPageSize::A4),
+                                     lying ? QPageLayout::Landscape : QPageLayout::Portrait,
+                                     margins, QPageLayout::Millimeter));
 }
 
-class PagePainter {
-public:
-    PagePainter(QPainter& painter, QSizeF page, const PageWords& words)
-        : m_painter(painter)
-        , m_page(page)
-        , m_words(words) {}
+QSizeF pageOf(const QPdfWriter& writer) {
+    return writer.pageLayout().paintRectPixels(dots_per_inch).size();
+}
 
-    void header() const {
-        const QRectF line(0, 0, m_page.width(), 5.5 * dots_per_mm);
-        write(line, Qt::AlignLeft, m_words.header_left, ink, true,
-              m_words.mark.isEmpty() ? 0.5 : 0.3);
-        write(line, Qt::AlignRight, m_words.header_right, muted_ink, false,
-              m_words.mark.isEmpty() ? 0.48 : 0.36);
-        if (!m_words.mark.isEmpty())
-            write(line, Qt::AlignHCenter, m_words.mark, bad_ink, true, 0.3);
-        rule(line.bottom() + dots_per_mm);
-    }
-
-    void footer(int number, int of) const {
-        const QRectF line(0, m_page.height() - 5 * dots_per_mm, m_page.width(), 5 * dots_per_mm);
-        rule(line.top() - 0.5 * dots_per_mm);
-        write(line, Qt::AlignLeft, m_words.footer_left, muted_ink, false, 0.84);
-        write(line, Qt::AlignRight,
-              say("page %1 of %2").arg(QString::number(number), QString::number(of)), muted_ink,
-              false, 0.15);
-    }
-
-private:
-    /// Words too long for their share of the line are cut with an ellipsis.
-    void write(const QRectF& line, Qt::Alignment side, const QString& words, const QColor& colour,
-               bool bold, double share) const {
-        QFont font = reportFont(small_pt);
-        font.setBold(bold);
-        m_painter.setFont(font);
-        m_painter.setPen(colour);
-        const QString fitting = QFontMetricsF(font, m_painter.device())
-                                    .elidedText(words, Qt::ElideRight, line.width() * share);
-        m_painter.drawText(line, int(side | Qt::AlignVCenter) | Qt::TextSingleLine, fitting);
-    }
-    void rule(double y) const {
-        m_painter.setPen(QPen(rule_ink, 0.2 * dots_per_mm));
-        m_painter.drawLine(QPointF(0, y), QPointF(m_page.width(), y));
-    }
-
-    QPainter& m_painter;
-    QSizeF m_page;
-    const PageWords& m_words;
-};
+QSizeF bodyOf(QSizeF page) {
+    return {page.width(), page.height() - (header_mm + footer_mm) * dots_per_mm};
+}
 
 } // namespace
 
-Result<QByteArray> printed(QTextDocument& document, const PageWords& words) {
+Result<QByteArray> printed(const Pieces& pieces, const Pictures& pictures, const PageWords& words) {
     const Complaint broken{"report", "the PDF could not be made",
                            "Free some memory and try again."};
     QByteArray pdf;
@@ -85,42 +46,41 @@ Result<QByteArray> printed(QTextDocument& document, const PageWords& words) {
     if (!buffer.open(QIODevice::WriteOnly))
         return tl::unexpected(broken);
     QPdfWriter writer(&buffer);
-    writer.setResolution(dots_per_inch);
-    writer.setPageLayout(QPageLayout(QPageSize(QPageSize::A4), QPageLayout::Portrait, margins_mm(),
-                                     QPageLayout::Millimeter));
-    writer.setTitle(words.title);
+    setSheet(writer, words.sheet);
     writer.setCreator(words.creator);
 
     QPainter painter(&writer);
     if (!painter.isActive())
         return tl::unexpected(broken);
-    const QSizeF page = writer.pageLayout().paintRectPixels(dots_per_inch).size();
-    const double header = header_mm * dots_per_mm;
-    const QSizeF body(page.width(), page.height() - header - footer_mm * dots_per_mm);
-    document.documentLayout()->setPaintDevice(&writer);
-    document.setPageSize(body);
-    keepTogether(document, dots_per_mm);
+    const QSizeF page = pageOf(writer);
+    LaidOut document(pieces, pictures, bodyOf(page), writer);
+    std::vector<Bookmark> bookmarks = document.bookmarks();
+    for (Bookmark& bookmark : bookmarks)
+        bookmark.from_top_pt +=
+            writer.pageLayout().margins(QPageLayout::Point).top() + header_mm * 72 / 25.4;
 
-    const PagePainter frame(painter, page, words);
-    const int pages = document.pageCount();
+    const PageFrame frame(painter, page, words);
+    const int pages = document.pages();
     for (int number = 0; number < pages; ++number) {
         if (number > 0 && !writer.newPage())
             return tl::unexpected(broken);
-        frame.header();
-        frame.footer(number + 1, pages);
-        const QRectF shown(0, number * body.height(), body.width(), body.height());
+        frame.draw(number + 1, pages);
         painter.save();
-        painter.translate(0, header - shown.top());
-        QAbstractTextDocumentLayout::PaintContext context;
-        context.clip = shown;
-        context.palette.setColor(QPalette::Text, ink);
-        painter.setClipRect(shown);
-        document.documentLayout()->draw(&painter, context);
+        painter.translate(0, header_mm * dots_per_mm);
+        document.draw(painter, number);
         painter.restore();
     }
     if (!painter.end() || !pdf.trimmed().endsWith("%%EOF"))
         return tl::unexpected(broken);
-    return pdf;
+    return withMarks(pdf, bookmarks, {words.title, words.subject, words.author, words.keywords});
+}
+
+int pagesOf(const Pieces& pieces, const Pictures& pictures, Sheet sheet) {
+    QBuffer nowhere;
+    nowhere.open(QIODevice::WriteOnly);
+    QPdfWriter writer(&nowhere);
+    setSheet(writer, sheet);
+    return LaidOut(pieces, pictures, bodyOf(pageOf(writer)), writer).pages();
 }
 
 } // namespace latchround::report

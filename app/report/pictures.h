@@ -1,35 +1,58 @@
-// Pictures of the document: door glyphs and photographs, each an image resource under an address of
-// its own. HTML refers to them by what these functions give back.
+// Pictures of the document: door glyphs, boxes to tick, charts and photographs, each under an
+// address of its own. HTML refers to them by what these functions give back; the pieces of the
+// document find them here when they are drawn.
 #pragma once
 
-#include <set>
+#include <functional>
+#include <map>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
 
-#include <QSize>
+#include <QImage>
 #include <QString>
 
-#include "app/report/walkdown_report.h"
+#include "core/evidence/fact.h"
 #include "core/grading/verdict.h"
-
-class QTextDocument;
 
 namespace latchround::report {
 
 class Pictures {
 public:
-    Pictures(QTextDocument& document, const WalkdownReport& report)
-        : m_document(document)
-        , m_report(report) {}
+    /// Bytes of a photograph by its hash; empty where they are not to be had.
+    using BytesOf = std::function<std::vector<std::byte>(std::string_view sha256)>;
+    explicit Pictures(BytesOf bytes_of)
+        : m_bytes_of(std::move(bytes_of)) {}
 
     /// An <img> of the verdict's glyph, `height_px` high.
     QString glyph(Verdict verdict, int height_px);
 
-    /// An <img> of the photograph, at most 80 mm wide and high, or words why there is none.
-    QString photograph(const Photograph& photograph);
+    /// An <img> of an empty box to tick by hand.
+    QString box(int height_px);
+
+    /// An <img> of this drawing, as wide as given; its height follows.
+    QString drawing(const QString& name, const QImage& image, double width_mm);
+
+    /// Fetches these photographs and makes them small, several at a time.
+    void prepare(std::span<const Photograph* const> photographs);
+
+    /// An <img> of the photograph, at most so wide and high, or words why there is none.
+    QString photograph(const Photograph& photograph, double side_mm = 80);
+
+    QImage at(const QString& address) const;
 
 private:
-    QTextDocument& m_document;
-    const WalkdownReport& m_report;
-    std::set<Verdict> m_drawn;
+    /// A photograph made small, or why it is not shown.
+    struct Shown {
+        QImage image;
+        const char* instead = nullptr;
+    };
+    static Shown shownOf(const std::vector<std::byte>& bytes, const std::string& sha256);
+
+    BytesOf m_bytes_of;
+    std::map<QString, QImage> m_images;
+    std::map<std::string, Shown> m_photographs; ///< by hash
 };
 
 } // namespace latchround::report

@@ -33,6 +33,8 @@ QString styleSheet() {
         .caption { font-size: 7.5pt; margin-top: 2px; margin-bottom: 6px; }
         table.small td, table.small th { font-size: 7.5pt; }
         p.small { font-size: 7.5pt; }
+        table.paper td, table.paper th { font-size: 7pt; }
+        p.paper { font-size: 7.5pt; margin-top: 3px; margin-bottom: 3px; }
         .in-cell { margin-top: 0px; margin-bottom: 2px; }
         .unbroken { white-space: nowrap; }
         table.lines { border-collapse: collapse; }

@@ -9,6 +9,7 @@ namespace latchround::report {
 
 inline constexpr double body_pt = 9;
 inline constexpr double small_pt = 7.5;
+inline constexpr double css_px_per_mm = 96 / 25.4; ///< the unit of sizes and margins in HTML
 
 inline const QColor ink{0x1a, 0x1a, 0x1a};
 inline const QColor muted_ink{0x55, 0x55, 0x55};

@@ -1,17 +1,21 @@
 #include "app/report/report_matter.h"
 
 #include <algorithm>
+#include <tuple>
 
+#include "core/evidence/basis.h"
+#include "core/evidence/moment_text.h"
 #include "ui/parts/inclination_words.h"
 
 namespace latchround::report {
 
 namespace {
 
-const Person* findPerson(const Matter& matter, const std::string& id) {
-    const auto& people = matter.asked.ledger.people();
-    const auto found = std::ranges::find(people, id, &Person::id);
-    return found == people.end() ? nullptr : &*found;
+std::optional<Person> findPerson(const Matter& matter, const std::string& id) {
+    for (Person& person : matter.asked.ledger.people())
+        if (person.id == id)
+            return std::move(person);
+    return std::nullopt;
 }
 
 } // namespace
@@ -22,24 +26,43 @@ Result<Matter> matterOf(const WalkdownReport& report) {
         return tl::unexpected(Complaint{"walkdown " + report.walkdown,
                                         "the register knows no walkdown of this id",
                                         "Choose one of its walkdowns."});
-    Matter matter{report, *walkdown, {}, {}, {}};
+    Matter matter{report, *walkdown, {}, {}, {}, {}, {}, shipsDay(report.printed)};
     matter.doors = gradeWalkdown(report.arrangement, report.ledger, *walkdown, report.catalogue);
     matter.tally = tallyOf(matter.doors);
     matter.zones = zoneIntegrity(report.arrangement, matter.doors);
+    matter.items = itemsOf(report.arrangement, report.ledger, report.catalogue);
+    matter.basis = basisOf(report.ledger, walkdown->id);
     return matter;
 }
 
 QString personName(const Matter& matter, const std::string& person) {
-    const Person* known = findPerson(matter, person);
-    return QString::fromStdString(known ? known->name : person);
+    const std::string& name = matter.asked.ledger.nameOf(person);
+    return QString::fromStdString(name.empty() ? person : name);
 }
 
 QString personWords(const Matter& matter, const std::string& person) {
-    const Person* known = findPerson(matter, person);
+    const auto known = findPerson(matter, person);
     if (!known || known->role.empty())
         return personName(matter, person);
     return QStringLiteral("%1 (%2)").arg(QString::fromStdString(known->name),
                                          QString::fromStdString(known->role));
+}
+
+int numberOf(const Matter& matter, const Item& item) {
+    return int(&item - matter.items.data()) + 1;
+}
+
+std::vector<const Item*> openItems(const Matter& matter) {
+    std::vector<const Item*> open;
+    for (const Item& item : matter.items)
+        if (item.isOpen())
+            open.push_back(&item);
+    constexpr CalendarDate never{std::chrono::year::max(), std::chrono::January,
+                                 std::chrono::day(1)};
+    std::ranges::stable_sort(open, {}, [&](const Item* item) {
+        return std::tuple(item->severity, item->due.value_or(never));
+    });
+    return open;
 }
 
 bool needsAttention(Verdict verdict) {

@@ -1,11 +1,12 @@
-// What the sections of the report speak of, worked out once: the walkdown, its doors graded, who
-// they were. Outlives none of what the WalkdownReport refers to.
+// What the sections of the documents speak of, worked out once: the walkdown, its doors graded, the
+// vessel's items, the facts all of it rests on. Outlives none of what the WalkdownReport refers to.
 #pragma once
 
-#include "app/report/walkdown_report.h"
-#include "core/grading/graded_walkdown.h"
-
 #include <QString>
+
+#include "app/report/walkdown_report.h"
+#include "core/deficiency/item.h"
+#include "core/grading/graded_walkdown.h"
 
 namespace latchround::report {
 
@@ -15,6 +16,9 @@ struct Matter {
     std::vector<GradedDoor> doors; ///< in the order of the walk
     Tally tally;
     ZoneIntegrity zones;
+    std::vector<Item> items;        ///< all of the vessel, in the order they were found
+    std::vector<const Fact*> basis; ///< of the walkdown (evidence/basis)
+    CalendarDate today{};           ///< of the printing, by ship's time
 };
 
 Result<Matter> matterOf(const WalkdownReport& report);
@@ -24,6 +28,12 @@ QString personWords(const Matter& matter, const std::string& person);
 
 /// Name alone, for narrow columns.
 QString personName(const Matter& matter, const std::string& person);
+
+/// Number of an item in every document made of the same register: its place among all, from 1.
+int numberOf(const Matter& matter, const Item& item);
+
+/// Open items, gravest first, then by the day they are due, then as they were found.
+std::vector<const Item*> openItems(const Matter& matter);
 
 /// Unsatisfactory, to be judged or to be timed again.
 bool needsAttention(Verdict verdict);

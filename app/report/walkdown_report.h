@@ -1,4 +1,5 @@
-// The printed report of one walkdown: what a surveyor signs and a chief officer works from.
+// What every document is made from, and the printed report of one walkdown: what a surveyor signs
+// and a chief officer works from. The other documents: made_report.h, paper_form.h.
 #pragma once
 
 #include <cstddef>
@@ -26,6 +27,8 @@ struct WalkdownReport {
     /// Bytes of a photograph by its hash; empty where they are not to be had.
     std::function<std::vector<std::byte>(std::string_view sha256)> photograph;
     bool practice = false; ///< marked as practice on every page
+    std::string person{};  ///< id of who makes it; empty: nobody is named
+    std::string door{};    ///< number of the door, of a door record
 };
 
 /// The whole document as PDF, A4. Needs a QGuiApplication, no display. Complains where the register

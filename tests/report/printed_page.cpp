@@ -1,6 +1,9 @@
 #include "printed_page.h"
 
+#include <algorithm>
+
 #include <QProcess>
+#include <QRegularExpression>
 #include <QTemporaryDir>
 
 #include <QFile>
@@ -50,6 +53,39 @@ QStringList pictureSizes(const QByteArray& pdf) {
 
 QString fontList(const QByteArray& pdf) {
     return outputOf(QStringLiteral("pdffonts"), {}, pdf, {});
+}
+
+QString documentInformation(const QByteArray& pdf) {
+    return outputOf(QStringLiteral("pdfinfo"), {QStringLiteral("-enc"), QStringLiteral("UTF-8")},
+                    pdf, {});
+}
+
+std::vector<ReadBookmark> bookmarksOf(const QByteArray& pdf) {
+    const QString xml = outputOf(
+        QStringLiteral("pdftohtml"),
+        {QStringLiteral("-xml"), QStringLiteral("-i"), QStringLiteral("-stdout")}, pdf, {});
+    std::vector<ReadBookmark> all;
+    const QRegularExpression item(QStringLiteral("<item page=\"(\\d+)\">([^<]*)</item>"));
+    for (auto found = item.globalMatch(xml); found.hasNext();) {
+        const auto match = found.next();
+        all.push_back({match.captured(2), match.captured(1).toInt()});
+    }
+    return all;
+}
+
+double pageWidth_pt(const QByteArray& pdf) {
+    const QRegularExpression size(QStringLiteral("Page size: +([0-9.]+) x"));
+    return size.match(documentInformation(pdf)).captured(1).toDouble();
+}
+
+double rightmostInk_pt(const QByteArray& pdf) {
+    const QString words = outputOf(QStringLiteral("pdftotext"), {QStringLiteral("-bbox")}, pdf,
+                                   {QStringLiteral("-")});
+    double rightmost = 0;
+    const QRegularExpression edge(QStringLiteral("xMax=\"([0-9.]+)\""));
+    for (auto found = edge.globalMatch(words); found.hasNext();)
+        rightmost = std::max(rightmost, found.next().captured(1).toDouble());
+    return rightmost;
 }
 
 } // namespace latchround

@@ -1,6 +1,8 @@
 // A PDF as a reader sees it: its text page by page and its pictures, by poppler's programs.
 #pragma once
 
+#include <vector>
+
 #include <QByteArray>
 #include <QString>
 #include <QStringList>
@@ -18,5 +20,19 @@ QStringList pictureSizes(const QByteArray& pdf);
 
 /// "B612-Regular" and so on, with "yes" where it is embedded.
 QString fontList(const QByteArray& pdf);
+
+/// pdfinfo's lines: "Author: Maren Holt".
+QString documentInformation(const QByteArray& pdf);
+
+struct ReadBookmark {
+    QString title;
+    int page = 0; ///< from 1
+};
+/// All bookmarks, in their order.
+std::vector<ReadBookmark> bookmarksOf(const QByteArray& pdf);
+
+/// Of the first page, and the furthest right that a word of any page reaches, points.
+double pageWidth_pt(const QByteArray& pdf);
+double rightmostInk_pt(const QByteArray& pdf);
 
 } // namespace latchround

@@ -1,0 +1,63 @@
+#include "app/headless/items_command.h"
+
+#include "app/headless/json_answer.h"
+#include "app/headless/opened_register.h"
+#include "app/headless/text_table.h"
+#include "app/report/item_json.h"
+#include "core/evidence/moment_text.h"
+
+namespace latchround::headless {
+
+namespace {
+
+std::string foundWords(const Item& item) {
+    if (!item.text().empty())
+        return item.text();
+    return item.row ? item.row->words : item.requirement;
+}
+
+std::string itemsTable(const std::vector<Item>& items, CalendarDate today, bool all) {
+    TextTable table({"no", "door", "severity", "state", "action", "detention", "due", "assigned",
+                     "found", "what"});
+    int shown = 0;
+    for (const Item& item : items) {
+        if (!all && !item.isOpen())
+            continue;
+        ++shown;
+        const bool overdue = item.isOpen() && item.due && *item.due < today;
+        table.add({std::to_string(&item - items.data() + 1), item.door,
+                   std::string(word(item.severity)), std::string(word(item.state)),
+                   std::string(item.action ? word(*item.action) : "-"),
+                   !item.ground_for_detention   ? "-"
+                   : *item.ground_for_detention ? "yes"
+                                                : "no",
+                   item.due ? isoText(*item.due) + (overdue ? " overdue" : "") : "-",
+                   item.assigned.empty() ? "-" : item.assigned,
+                   isoText(shipsDay(item.findings.back().stamp.when)), foundWords(item)});
+    }
+    if (shown == 0)
+        return all ? "Nothing was ever written up.\n" : "No item is open.\n";
+    return table.text();
+}
+
+} // namespace
+
+Answer showItems(const ItemsAsked& asked, const Catalogue& catalogue) {
+    const auto opened = openedRegister(asked.path);
+    if (!opened)
+        return refused(opened.error());
+    const std::vector<Item> items = itemsOf(opened->arrangement, opened->ledger, catalogue);
+    const CalendarDate today = shipsDay(now());
+    if (!asked.json)
+        return opened->arrangement.particulars.name + "\n\n" + itemsTable(items, today, asked.all) +
+               "\nCatalogue: " + catalogue.edition + "\n" + catalogue.deference + "\n";
+    OrderedJson json;
+    const Particulars& vessel = opened->arrangement.particulars;
+    json["vessel"] = {{"name", vessel.name}, {"number", vessel.number}};
+    json["catalogue"] = {{"edition", catalogue.edition}, {"deference", catalogue.deference}};
+    json["items"] =
+        report::itemsAsJson(opened->arrangement, opened->ledger, items, today, asked.all);
+    return textOf(json);
+}
+
+} // namespace latchround::headless

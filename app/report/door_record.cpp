@@ -1,0 +1,376 @@
+#include <algorithm>
+
+#include <QLocale>
+
+#include "app/report/door_table.h"
+#include "app/report/figure_words.h"
+#include "app/report/front_matter.h"
+#include "app/report/item_table.h"
+#include "app/report/moment_words.h"
+#include "app/report/printed_kinds.h"
+#include "app/report/report_words.h"
+#include "app/report/row_words.h"
+#include "app/report/shapes.h"
+#include "app/report/snapshot_section.h"
+#include "app/report/time_chart.h"
+#include "core/evidence/moment_text.h"
+#include "ui/parts/date_words.h"
+#include "ui/parts/door_words.h"
+#include "ui/parts/grade_words.h"
+#include "ui/parts/item_words.h"
+#include "ui/parts/verdict_look.h"
+
+namespace latchround::report {
+
+namespace {
+
+/// How much of each kind is shown; what is left out is counted.
+struct Room {
+    std::size_t rows = 0; ///< that are not in order
+    std::size_t fine = 0; ///< rows in order, by their words
+    std::size_t times = 0;
+    std::size_t items = 0;
+    std::size_t photographs = 0;
+    double photograph_mm = 0;
+    double chart_mm = 0;
+    int letters = 0; ///< of one text
+};
+
+/// From what is wanted to what fits in any case.
+constexpr Room rooms[] = {{14, 60, 8, 10, 3, 55, 175, 600}, {12, 40, 6, 8, 3, 48, 175, 400},
+                          {10, 30, 6, 6, 3, 44, 150, 300},  {8, 20, 5, 5, 3, 38, 130, 220},
+                          {6, 12, 4, 4, 3, 32, 110, 160},   {5, 8, 4, 3, 2, 28, 100, 120},
+                          {4, 5, 3, 3, 2, 22, 80, 90},      {3, 3, 3, 2, 0, 0, 70, 60},
+                          {2, 0, 2, 1, 0, 0, 60, 40},       {1, 0, 1, 1, 0, 0, 0, 24}};
+
+QString shortened(const QString& words, int letters) {
+    const QString plain = words.simplified();
+    return plain.size() <= letters ? plain : plain.left(letters).trimmed() + QChar(0x2026);
+}
+
+QString andEarlier(std::size_t left_out) {
+    return left_out == 0 ? QString()
+                         : QStringLiteral("<p class=\"in-cell muted small\">") +
+                               safe(say("and one earlier", "and %n earlier", int(left_out))) +
+                               QStringLiteral("</p>");
+}
+
+QString andMore(std::size_t left_out) {
+    return left_out == 0 ? QString()
+                         : QStringLiteral("<p class=\"in-cell muted small\">") +
+                               safe(say("and one more", "and %n more", int(left_out))) +
+                               QStringLiteral("</p>");
+}
+
+class DoorRecord {
+public:
+    DoorRecord(const Matter& matter, const Door& door, Pictures& pictures)
+        : m_matter(matter)
+        , m_pictures(pictures)
+        , m_door(gradeDoor(matter.asked.arrangement, matter.asked.ledger, matter.walkdown, door,
+                           matter.asked.catalogue))
+        , m_snapshot(snapshotOf(matter)) {
+        for (const Item& item : matter.items)
+            if (item.door == door.number)
+                m_items.push_back(&item);
+        std::ranges::reverse(m_items);
+        std::ranges::stable_sort(m_items, {}, [](const Item* item) { return !item->isOpen(); });
+        m_timed = timedRow();
+        if (m_timed)
+            m_days =
+                timedDays(matter.asked.ledger, matter.asked.ledger.walkdowns(), door, *m_timed);
+        gatherPhotographs();
+    }
+
+    QString html(const Room& room) const {
+        return headHtml() + particularsHtml(room) + verdictHtml(room) + timesHtml(room) +
+               itemsHtml(room) + photographsHtml(room) + madeHtml();
+    }
+
+private:
+    const Requirement* timedRow() const {
+        const Requirement* row = nullptr;
+        for (const RowGrade& each : m_door.grade.rows)
+            if (isAsked(each) && (each.requirement->source == Source::ClosingTime ||
+                                  (!row && each.requirement->source == Source::ClosingRate)))
+                row = each.requirement;
+        return row;
+    }
+
+    void gatherPhotographs() {
+        const auto walkdowns = m_matter.asked.ledger.walkdowns();
+        for (auto walkdown = walkdowns.rbegin(); walkdown != walkdowns.rend(); ++walkdown) {
+            auto all =
+                m_matter.asked.ledger.evidenceOf(walkdown->id, m_door.door->number).photographs;
+            std::ranges::reverse(all);
+            std::ranges::move(all, std::back_inserter(m_photographs));
+        }
+    }
+
+    QString headHtml() const {
+        QString html =
+            QStringLiteral("<h1>") + m_pictures.glyph(m_door.grade.verdict, 30) +
+            QStringLiteral("&nbsp; ") +
+            safe(say("Door %1").arg(QString::fromStdString(m_door.door->number))) +
+            QStringLiteral("</h1><p class=\"under-title\">") +
+            safe(m_matter.asked.arrangement.particulars.name) + QStringLiteral(" · ") +
+            safe(say("%1 on the %2")
+                     .arg(ui::verdictTitle(m_door.grade.verdict), walkdownWords(m_matter))) +
+            QStringLiteral("</p>");
+        if (m_matter.asked.practice)
+            html += QStringLiteral("<p class=\"practice\">") +
+                    safe(say("Practice, not a record: this door is not there.")) +
+                    QStringLiteral("</p>");
+        return html;
+    }
+
+    QStringList fittings() const {
+        const Door& door = *m_door.door;
+        QStringList words;
+        const auto add = [&](bool has, const char* name) {
+            if (has)
+                words << say(name);
+        };
+        add(door.power_operated, "power operated");
+        add(door.hold_back, "held back");
+        add(door.alarm, "alarm");
+        add(door.designed_to_reopen, "re-opens on contact");
+        add(door.hose_port, "hose port");
+        add(door.escape_route, "escape route");
+        add(door.watertight, "watertight");
+        add(door.weathertight, "weathertight");
+        if (!door.release_groups.empty()) {
+            QStringList groups;
+            for (const std::string& group : door.release_groups)
+                groups << QString::fromStdString(group);
+            words << say("released with %1").arg(listed(groups));
+        }
+        return words;
+    }
+
+    QString particularsHtml(const Room& room) const {
+        const Door& door = *m_door.door;
+        NamedRows rows;
+        QStringList place{say("deck %1").arg(QString::fromStdString(door.deck))};
+        if (m_door.boundary)
+            place << boundaryPlaceWords(*m_door.boundary);
+        place << ui::doorWords(door);
+        if (door.opening_m > 0)
+            place << say("clear opening %1").arg(metres(door.opening_m));
+        if (door.leaf_mass_kg)
+            place << say("leaf %1 kg").arg(qRound(*door.leaf_mass_kg));
+        if (door.installed)
+            place << say("installed %1").arg(ui::dateWords(*door.installed));
+        rows.add("Place and kind",
+                 safe(shortened(place.join(QStringLiteral(", ")), room.letters * 2)));
+        rows.add("Fitted with",
+                 safe(shortened(fittings().join(QStringLiteral(", ")), room.letters * 2)));
+        rows.add("Class", safe(say("by the register %1, by its plate %2, asked: %3")
+                                   .arg(QString::fromStdString(std::string(word(door.fire_class))),
+                                        plateReadWords(m_door.evidence),
+                                        ui::boundarySourceWords(m_door.grade.asked_class))));
+        return rows.html();
+    }
+
+    QString rowHtml(const RowGrade& row, const Room& room) const {
+        QStringList found{ui::reasonWords(row.reason)};
+        if (const QString measured = ui::measuredWords(row); !measured.isEmpty())
+            found.prepend(measured);
+        return QStringLiteral("<tr>") +
+               cell(safe(shortened(QString::fromStdString(row.requirement->words), room.letters)) +
+                    QStringLiteral(" <span class=\"muted\">") +
+                    safe(QString::fromStdString(row.requirement->cite)) +
+                    QStringLiteral("</span>")) +
+               cell(safe(ui::limitWords(*row.requirement))) +
+               cell(QStringLiteral("<b>") + safe(ui::verdictWords(row.verdict)) +
+                    QStringLiteral("</b>, ") +
+                    safe(shortened(found.join(QStringLiteral(", ")), room.letters))) +
+               cell(safe(recordedWords(m_matter, m_door, row))) + QStringLiteral("</tr>");
+    }
+
+    /// Rows of one verdict by their words, in one paragraph.
+    QString inShort(const QString& name, const std::vector<const RowGrade*>& rows, std::size_t most,
+                    int letters) const {
+        if (rows.empty())
+            return {};
+        QStringList words;
+        for (std::size_t at = 0; at < std::min(most, rows.size()); ++at) {
+            const QString measured = ui::measuredWords(*rows[at]);
+            const QString asked =
+                shortened(QString::fromStdString(rows[at]->requirement->words), letters);
+            words << (measured.isEmpty() ? asked : QStringLiteral("%1: %2").arg(asked, measured));
+        }
+        if (const int left_out = int(rows.size()) - int(words.size()); left_out > 0 && most > 0)
+            words << say("and one more", "and %n more", left_out);
+        return QStringLiteral("<p class=\"small\"><b>") +
+               safe(QStringLiteral("%1 (%2)").arg(name, QString::number(rows.size()))) +
+               QStringLiteral("</b> ") + safe(words.join(QStringLiteral("; "))) +
+               QStringLiteral("</p>");
+    }
+
+    QString verdictHtml(const Room& room) const {
+        std::vector<const RowGrade*> bad;
+        std::vector<const RowGrade*> fine;
+        std::vector<const RowGrade*> untested;
+        std::vector<const RowGrade*> advice;
+        for (const RowGrade* row : askedWorstFirst(m_door.grade))
+            (needsAttention(row->verdict)            ? bad
+             : row->verdict == Verdict::Untested     ? untested
+             : row->verdict == Verdict::Satisfactory ? fine
+                                                     : advice)
+                .push_back(row);
+        QString rows;
+        for (std::size_t at = 0; at < std::min(room.rows, bad.size()); ++at)
+            rows += rowHtml(*bad[at], room);
+        QString html = heading("Row by row");
+        if (!rows.isEmpty())
+            html += ruledTable(
+                {{"What is asked", 42}, {"Limit", 12}, {"Found", 28}, {"Recorded", 18}}, rows);
+        if (bad.size() > room.rows)
+            html += andMore(bad.size() - room.rows);
+        html += inShort(ui::verdictTitle(Verdict::Satisfactory), fine, room.fine, room.letters);
+        html += inShort(ui::verdictTitle(Verdict::Untested), untested, room.fine, room.letters);
+        html += inShort(ui::verdictTitle(Verdict::Advice), advice, room.fine, room.letters);
+        return html;
+    }
+
+    QString timesHtml(const Room& room) const {
+        if (!m_timed)
+            return {};
+        const QString unit = QString::fromStdString(m_timed->unit);
+        QString html = QStringLiteral("<h2>") +
+                       safe(m_timed->source == Source::ClosingTime ? say("Closing times")
+                                                                   : say("Closing rates")) +
+                       QStringLiteral("</h2>");
+        if (m_days.empty())
+            return html + sentence(say("It has not been timed upright yet."));
+        if (m_days.size() > 1 && room.chart_mm > 0)
+            html +=
+                QStringLiteral("<p>") +
+                m_pictures.drawing(QStringLiteral("times"),
+                                   timeChart(m_days, m_timed->low, m_timed->high), room.chart_mm) +
+                QStringLiteral("</p>");
+        QStringList figures;
+        const std::size_t shown = std::min(room.times, m_days.size());
+        for (std::size_t at = 0; at < shown; ++at) {
+            const TimedDay& day = m_days[m_days.size() - 1 - at];
+            figures << say("%1: %2 ± %3 %4%5")
+                           .arg(ui::dateWords(day.day), QLocale().toString(day.value, 'g', 3),
+                                QLocale().toString(2 * day.u, 'g', 2), unit,
+                                day.outside ? say(" (outside)") : QString());
+        }
+        html += QStringLiteral("<p class=\"small\">") +
+                safe(say("Asked: %1 (%2). Newest first, with U (k = 2): %3.")
+                         .arg(ui::limitWords(*m_timed), QString::fromStdString(m_timed->cite),
+                              figures.join(QStringLiteral("; ")))) +
+                QStringLiteral("</p>");
+        return html + andEarlier(m_days.size() - shown);
+    }
+
+    QString itemsHtml(const Room& room) const {
+        if (m_items.empty())
+            return heading("Items") + sentence(say("Nothing was ever written up at this door."));
+        QString rows;
+        const std::size_t shown = std::min(room.items, m_items.size());
+        for (std::size_t at = 0; at < shown; ++at) {
+            const Item& item = *m_items[at];
+            const QString text =
+                item.text().empty() ? askedWords(item) : QString::fromStdString(item.text());
+            rows += QStringLiteral("<tr>") + cell(QString::number(numberOf(m_matter, item))) +
+                    cell(safe(shortened(text, room.letters))) +
+                    cell(safe(ui::severityName(item.severity))) +
+                    cell(QStringLiteral("<b>") + safe(ui::stateWords(item.state)) +
+                         QStringLiteral("</b>")) +
+                    cell(safe(say("found %1")
+                                  .arg(ui::dateWords(shipsDay(item.findings.back().stamp.when)))) +
+                         (item.isOpen() && item.due
+                              ? QStringLiteral(", ") + safe(ui::dueWords(item, m_matter.today))
+                              : QString())) +
+                    QStringLiteral("</tr>");
+        }
+        return heading("Items") +
+               ruledTable({{"No.", 5},
+                           {"What was wrong", 49},
+                           {"Severity", 9},
+                           {"State", 13},
+                           {"Found, due", 24}},
+                          rows) +
+               andEarlier(m_items.size() - shown);
+    }
+
+    QString photographsHtml(const Room& room) const {
+        const std::size_t shown = std::min(room.photographs, m_photographs.size());
+        if (m_photographs.empty())
+            return {};
+        QString pictures;
+        QString captions;
+        for (std::size_t at = 0; at < shown; ++at) {
+            const auto& record = m_photographs[at];
+            pictures += QStringLiteral("<td width=\"33%\">") +
+                        m_pictures.photograph(record.body, room.photograph_mm) +
+                        QStringLiteral("</td>");
+            captions += QStringLiteral("<td><p class=\"caption\">") +
+                        safe(shortened(QString::fromStdString(record.body.caption), room.letters)) +
+                        QStringLiteral(" <span class=\"muted\">") +
+                        safe(stampWords(m_matter, record.stamp)) +
+                        QStringLiteral("</span></p></td>");
+        }
+        return (shown == 0 ? QString()
+                           : heading("Photographs") +
+                                 QStringLiteral("<table width=\"100%\" cellspacing=\"0\" "
+                                                "cellpadding=\"2\"><tr>") +
+                                 pictures + QStringLiteral("</tr><tr>") + captions +
+                                 QStringLiteral("</tr></table>")) +
+               (m_photographs.size() == shown
+                    ? QString()
+                    : QStringLiteral("<p class=\"in-cell muted small\">") +
+                          safe(say("and one photograph in the register",
+                                   "and %n photographs in the register",
+                                   int(m_photographs.size() - shown))) +
+                          QStringLiteral("</p>"));
+    }
+
+    QString madeHtml() const {
+        const WalkdownReport& asked = m_matter.asked;
+        const QString by =
+            asked.person.empty()
+                ? QString::fromStdString(asked.program)
+                : QStringLiteral("%1, %2").arg(personName(m_matter, asked.person),
+                                               QString::fromStdString(asked.program));
+        return QStringLiteral("<p class=\"small muted\">") +
+               safe(say("The flag Administration, approved plans and local rules stand above this "
+                        "record; grades are an aid to judgement. Catalogue: %1. Made %2 by %3 from "
+                        "%4 facts of the walkdown, SHA-256 %5, and %6 of the vessel, SHA-256 %7.")
+                        .arg(QString::fromStdString(asked.catalogue.edition),
+                             shipsTimeAndUtc(asked.printed), by,
+                             QString::number(m_snapshot.walkdown_facts),
+                             QString::fromStdString(m_snapshot.walkdown_sha256),
+                             QString::number(m_snapshot.vessel_facts),
+                             QString::fromStdString(m_snapshot.vessel_sha256))) +
+               QStringLiteral("</p>");
+    }
+
+    const Matter& m_matter;
+    Pictures& m_pictures;
+    GradedDoor m_door;
+    Snapshot m_snapshot;
+    std::vector<const Item*> m_items; ///< open ones first, of each the newest first
+    const Requirement* m_timed = nullptr;
+    std::vector<TimedDay> m_days;
+    std::vector<Recorded<Photograph>> m_photographs; ///< newest first
+};
+
+} // namespace
+
+Pieces doorRecordPieces(const Matter& matter, const Door& door, Pictures& pictures) {
+    const DoorRecord record(matter, door, pictures);
+    Pieces pieces;
+    for (const Room& room : rooms) {
+        pieces = {{record.html(room)}};
+        if (pagesOf(pieces, pictures, Sheet::Upright) == 1)
+            break;
+    }
+    return pieces;
+}
+
+} // namespace latchround::report

@@ -1,0 +1,127 @@
+#include "app/report/made_report.h"
+
+#include <algorithm>
+
+#include "app/exchange/facts_hash.h"
+#include "app/report/front_matter.h"
+#include "app/report/moment_words.h"
+#include "app/report/printed_kinds.h"
+#include "app/report/report_words.h"
+#include "app/report/tables.h"
+#include "core/evidence/basis.h"
+#include "ui/parts/item_words.h"
+
+namespace latchround {
+
+namespace {
+
+using namespace report;
+
+QString nameOf(const Matter& matter, ReportKind kind) {
+    switch (kind) {
+    case ReportKind::Survey:
+        return say("Fire door walkdown report");
+    case ReportKind::DeficiencyList:
+        return say("Deficiency list");
+    case ReportKind::WorkList:
+        return say("Work list");
+    case ReportKind::DoorRecord:
+        break;
+    }
+    return say("Record of door %1").arg(QString::fromStdString(matter.asked.door));
+}
+
+PageWords pageWordsOf(const Matter& matter, ReportKind kind, const std::string& facts_sha256) {
+    const WalkdownReport& asked = matter.asked;
+    PageWords words;
+    words.creator = QString::fromStdString(asked.program);
+    words.header_left = QString::fromStdString(asked.arrangement.particulars.name);
+    words.header_right = walkdownWords(matter);
+    words.title = QStringLiteral("%1, %2, %3")
+                      .arg(nameOf(matter, kind), words.header_left, words.header_right);
+    words.subject = ui::reportWords(kind);
+    words.author = asked.person.empty() ? QString() : personName(matter, asked.person);
+    words.keywords = QStringLiteral("facts-sha256:") + QString::fromStdString(facts_sha256);
+    words.mark = asked.practice ? say("Practice, not a record") : QString();
+    words.footer_left = say("Printed %1, %2").arg(shipsTimeAndUtc(asked.printed), words.creator);
+    words.sheet = kind == ReportKind::DeficiencyList ? Sheet::Lying : Sheet::Upright;
+    return words;
+}
+
+Pieces piecesOf(const Matter& matter, ReportKind kind, Pictures& pictures) {
+    switch (kind) {
+    case ReportKind::Survey:
+        return surveyPieces(matter, pictures);
+    case ReportKind::DeficiencyList:
+        return deficiencyListPieces(matter, pictures);
+    case ReportKind::WorkList:
+        return workListPieces(matter, pictures);
+    case ReportKind::DoorRecord:
+        break;
+    }
+    return doorRecordPieces(matter, *findDoor(matter.asked.arrangement, matter.asked.door),
+                            pictures);
+}
+
+Result<QByteArray> documentOf(const Matter& matter, ReportKind kind, Format format,
+                              const std::string& facts_sha256) {
+    const bool items = kind == ReportKind::DeficiencyList || kind == ReportKind::WorkList;
+    if (format == Format::Pdf) {
+        Pictures pictures(matter.asked.photograph);
+        return printed(piecesOf(matter, kind, pictures), pictures,
+                       pageWordsOf(matter, kind, facts_sha256));
+    }
+    if (format == Format::Csv)
+        return QByteArray::fromStdString(items ? itemsCsv(matter) : surveyCsv(matter));
+    return QByteArray::fromStdString(items ? itemsJson(matter) : surveyJson(matter));
+}
+
+std::optional<Complaint> objectionTo(const WalkdownReport& asked, ReportKind kind, Format format) {
+    if (kind != ReportKind::DoorRecord)
+        return std::nullopt;
+    if (format != Format::Pdf)
+        return Complaint{"door record", "a door record is a printed page",
+                         "Choose PDF, or the survey as CSV or JSON."};
+    if (!findDoor(asked.arrangement, asked.door))
+        return Complaint{"door " + asked.door, "the register knows no door of this number",
+                         "Check the number."};
+    return std::nullopt;
+}
+
+} // namespace
+
+Result<MadeReport> madeReport(const WalkdownReport& asked, ReportKind kind, Format format) {
+    if (const auto objection = objectionTo(asked, kind, format))
+        return tl::unexpected(*objection);
+    const auto matter = matterOf(asked);
+    if (!matter)
+        return tl::unexpected(matter.error());
+    ReportMade fact;
+    fact.walkdown = matter->walkdown.id;
+    fact.report = kind;
+    if (kind == ReportKind::DoorRecord)
+        fact.of_door = asked.door;
+    fact.catalogue_edition = asked.catalogue.edition;
+    fact.covers = coverOf(matter->basis);
+    fact.facts_sha256 = factsSha256(matter->basis);
+    auto document = documentOf(*matter, kind, format, fact.facts_sha256);
+    if (!document)
+        return tl::unexpected(document.error());
+    fact.document_sha256 = sha256Hex(std::as_bytes(
+        std::span(document->constData(), static_cast<std::size_t>(document->size()))));
+    return MadeReport{std::move(*document), std::move(fact)};
+}
+
+std::optional<FactId> newestWalkdownOf(const Ledger& ledger, const std::string& door) {
+    std::optional<FactId> planned;
+    std::optional<FactId> touched;
+    for (const Walkdown& walkdown : ledger.walkdowns()) {
+        if (std::ranges::find(walkdown.plan.doors, door) != walkdown.plan.doors.end())
+            planned = walkdown.id;
+        if (!ledger.evidenceOf(walkdown.id, door).empty())
+            touched = walkdown.id;
+    }
+    return touched ? touched : planned;
+}
+
+} // namespace latchround

@@ -1,0 +1,110 @@
+#include "app/report/signed_section.h"
+
+#include "app/exchange/facts_hash.h"
+#include "app/report/moment_words.h"
+#include "app/report/report_words.h"
+#include "app/report/row_words.h"
+#include "app/report/shapes.h"
+#include "core/evidence/basis.h"
+#include "ui/look/plain_text.h"
+#include "ui/parts/item_words.h"
+
+namespace latchround::report {
+
+namespace {
+
+/// Later facts beyond so many are counted, not listed.
+constexpr std::size_t most_later_facts = 25;
+
+/// The door a fact speaks of: its own, that of its run, or that of its deficiency.
+std::string doorOf(const Ledger& ledger, const Fact& fact) {
+    return std::visit(
+        [&](const auto& body) -> std::string {
+            const auto of = [&](const FactId& id) {
+                const Fact* other = ledger.find(id);
+                return other ? doorOf(ledger, *other) : std::string();
+            };
+            if constexpr (requires { body.door; })
+                return body.door;
+            else if constexpr (requires { body.run; })
+                return of(body.run);
+            else if constexpr (requires { body.deficiency; })
+                return of(body.deficiency);
+            else
+                return {};
+        },
+        fact.body);
+}
+
+QString kindOfFact(const Fact& fact) {
+    return ui::plainText(factKindWords[fact.body.index()]).replace(QChar('-'), QChar(' '));
+}
+
+QString laterHtml(const Matter& matter, const std::vector<const Fact*>& later) {
+    QString rows;
+    for (std::size_t at = 0; at < std::min(later.size(), most_later_facts); ++at) {
+        const Fact& fact = *later[at];
+        rows += QStringLiteral("<tr>") + cell(safe(doorOf(matter.asked.ledger, fact))) +
+                cell(safe(kindOfFact(fact))) + cell(safe(stampWords(matter, fact.stamp))) +
+                QStringLiteral("</tr>");
+    }
+    QString html = ruledTable({{"Door", 15}, {"Recorded later", 35}, {"By, when", 50}}, rows);
+    if (later.size() > most_later_facts)
+        html += sentence(say("and one more", "and %n more", int(later.size() - most_later_facts)));
+    return html;
+}
+
+QString signatureHtml(const Matter& matter, const Recorded<WalkdownSigned>& record) {
+    const WalkdownSigned& body = record.body;
+    const Split split = splitBy(matter.basis, body.covers);
+    const bool unchanged = factsSha256(split.covered) == body.facts_sha256;
+    QString html =
+        QStringLiteral("<p><b>") + safe(personName(matter, record.stamp.person)) +
+        QStringLiteral("</b>") +
+        safe(say(", %1, signed %2.")
+                 .arg(ui::capacityWords(body.capacity), shipsTimeAndUtc(record.stamp.when))) +
+        QStringLiteral("<br/><span class=\"muted\">") +
+        safe(say("%1 facts, SHA-256 %2…, key of the tablet %3…")
+                 .arg(QString::number(split.covered.size()),
+                      QString::fromStdString(body.facts_sha256.substr(0, 16)),
+                      QString::fromStdString(body.key.substr(0, 16)))) +
+        QStringLiteral("</span></p>");
+    if (!unchanged)
+        html += QStringLiteral("<p class=\"bad\">") +
+                safe(say("The facts this signature covers are not here as they were signed.")) +
+                QStringLiteral("</p>");
+    if (split.later.empty())
+        return html + sentence(say("Nothing was recorded after this signature."));
+    return html +
+           sentence(say("One fact was recorded after this signature and is not covered by it:",
+                        "%n facts were recorded after this signature and are not covered by it:",
+                        int(split.later.size()))) +
+           laterHtml(matter, split.later);
+}
+
+QString lineToSign(const char* who) {
+    return QStringLiteral("<td width=\"44%\" class=\"sign\">") + safe(say(who)) +
+           QStringLiteral("</td>");
+}
+
+} // namespace
+
+QString signaturesHtml(const Matter& matter) {
+    QString html = heading("Signatures");
+    const auto recorded = matter.asked.ledger.signaturesOf(matter.walkdown.id);
+    for (const auto& record : recorded)
+        html += signatureHtml(matter, record);
+    if (recorded.empty())
+        html += sentence(say("Nobody has signed this walkdown in the register."));
+    return html + linesToSignHtml();
+}
+
+QString linesToSignHtml() {
+    return QStringLiteral("<p class=\"room-to-sign\">&nbsp;</p>"
+                          "<table width=\"100%\" cellspacing=\"0\" cellpadding=\"4\"><tr>") +
+           lineToSign("Surveyor: name, signature, date") +
+           QStringLiteral("<td width=\"12%\"></td>") +
+           lineToSign("Chief officer: name, signature, date") + QStringLiteral("</tr></table>");
+}
+
+} // namespace latchround::report

@@ -1,0 +1,21 @@
+// What a document was made from, so that anybody can tell later whether it still says what the
+// register says: catalogue, moment, person, and the SHA-256 of the facts.
+#pragma once
+
+#include "app/report/report_matter.h"
+
+namespace latchround::report {
+
+/// Facts of the walkdown as ReportMade names them; of a document that shows items, also those of
+/// the whole vessel.
+struct Snapshot {
+    std::string walkdown_sha256;
+    std::size_t walkdown_facts = 0;
+    std::string vessel_sha256;
+    std::size_t vessel_facts = 0; ///< signatures and reports aside
+};
+Snapshot snapshotOf(const Matter& matter);
+
+QString snapshotHtml(const Matter& matter, const Snapshot& snapshot);
+
+} // namespace latchround::report

@@ -1,0 +1,121 @@
+#include <algorithm>
+#include <map>
+
+#include "app/report/closing_matter.h"
+#include "app/report/front_matter.h"
+#include "app/report/item_table.h"
+#include "app/report/printed_kinds.h"
+#include "app/report/report_words.h"
+#include "app/report/shapes.h"
+#include "app/report/snapshot_section.h"
+#include "ui/parts/item_words.h"
+
+namespace latchround::report {
+
+namespace {
+
+/// Room to write what was done: three lines, and who and when below them.
+const QString room_to_write =
+    QStringLiteral("<p class=\"in-cell\">&nbsp;<br/>&nbsp;<br/>&nbsp;</p>");
+
+QString dueAndInterim(const Matter& matter, const Item& item) {
+    const QString due = safe(ui::dueWords(item, matter.today));
+    QString html =
+        QStringLiteral("<p class=\"in-cell%1\">")
+            .arg(ui::isOverdue(item, matter.today) ? QStringLiteral(" bad") : QString()) +
+        due + QStringLiteral("</p>");
+    if (!item.interim.empty())
+        html += QStringLiteral("<p class=\"in-cell\">") + safe(say("Until then: ")) +
+                safeLines(item.interim) + QStringLiteral("</p>");
+    return html;
+}
+
+QString workRow(const Matter& matter, const Item& item, Pictures& pictures) {
+    const QString cells[] = {pictures.box(16),
+                             QString::number(numberOf(matter, item)),
+                             QStringLiteral("<b>") + safe(item.door) +
+                                 QStringLiteral("</b><p class=\"in-cell\">") +
+                                 safe(itemPlaceWords(matter, item)) + QStringLiteral("</p>"),
+                             wrongHtml(item) + QStringLiteral("<p class=\"in-cell muted\">") +
+                                 safe(ui::severityName(item.severity)) + QStringLiteral("</p>"),
+                             dueAndInterim(matter, item),
+                             room_to_write + QStringLiteral("<p class=\"in-cell muted\">") +
+                                 safe(say("by, date:")) + QStringLiteral("</p>")};
+    QString html = QStringLiteral("<tr>");
+    for (const QString& words : cells)
+        html += cell(words);
+    return html + QStringLiteral("</tr>");
+}
+
+/// Of one person, by zone from aft forward.
+using Work = std::map<std::pair<double, QString>, std::vector<const Item*>>;
+
+std::pair<double, QString> zoneKey(const Matter& matter, const Item& item) {
+    const Arrangement& arrangement = matter.asked.arrangement;
+    const Door* door = findDoor(arrangement, item.door);
+    const Boundary* boundary = door ? findBoundary(arrangement, door->boundary) : nullptr;
+    const Zone* zone = boundary ? findZone(arrangement, boundary->zone_aft) : nullptr;
+    return {zone ? zone->aft_m : 0, zoneOfItem(matter, item)};
+}
+
+QString workHtml(const Matter& matter, const QString& who, const Work& work, Pictures& pictures) {
+    QString html = QStringLiteral("<h2>") + safe(who) + QStringLiteral("</h2>");
+    for (const auto& [zone, items] : work) {
+        QString rows;
+        for (const Item* item : items)
+            rows += workRow(matter, *item, pictures);
+        QString name = zone.second;
+        name[0] = name[0].toUpper();
+        html += QStringLiteral("<h3>") + safe(name) + QStringLiteral("</h3>") +
+                ruledTable({{"Done", 6},
+                            {"No.", 5},
+                            {"Door", 17},
+                            {"What to put right", 34},
+                            {"Due", 16},
+                            {"What was done", 22}},
+                           rows);
+    }
+    return html;
+}
+
+QString waitingHtml(const Matter& matter, const std::vector<const Item*>& open) {
+    QString rows;
+    for (const Item* item : open)
+        if (item->state != ItemState::Found)
+            rows += QStringLiteral("<tr>") + cell(QString::number(numberOf(matter, *item))) +
+                    cell(QStringLiteral("<b>") + safe(item->door) + QStringLiteral("</b>")) +
+                    cell(safe(askedWords(*item))) +
+                    cell(safe(ui::stateWords(item->state)) + courseHtml(matter, *item)) +
+                    QStringLiteral("</tr>");
+    if (rows.isEmpty())
+        return {};
+    return heading("Put right, waiting for the retest") +
+           sentence(say("To be tested by somebody else than who put it right.")) +
+           ruledTable({{"No.", 5}, {"Door", 12}, {"What was asked", 45}, {"State", 38}}, rows);
+}
+
+} // namespace
+
+Pieces workListPieces(const Matter& matter, Pictures& pictures) {
+    const auto open = openItems(matter);
+    std::map<QString, Work> by_person;
+    for (const Item* item : open)
+        if (item->state == ItemState::Found)
+            by_person[QString::fromStdString(item->assigned).simplified()][zoneKey(matter, *item)]
+                .push_back(item);
+    const QString title = titleHtml(matter, say("Work list"));
+    Pieces pieces{
+        {by_person.empty() ? title + sentence(say("There is nothing to put right.")) : title}};
+    for (const auto& [person, work] : by_person)
+        if (!person.isEmpty())
+            pieces.push_back({workHtml(matter, say("For %1").arg(person), work, pictures)});
+    if (const auto nobody = by_person.find(QString()); nobody != by_person.end())
+        pieces.push_back(
+            {workHtml(matter, say("Assigned to nobody yet"), nobody->second, pictures)});
+    pieces.push_back({waitingHtml(matter, open)});
+    pieces.push_back({deferenceHtml(matter.asked.catalogue)});
+    pieces.push_back({snapshotHtml(matter, snapshotOf(matter)), true});
+    return pieces;
+}
+
+} // namespace latchround::report
