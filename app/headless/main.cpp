@@ -16,9 +16,12 @@
 #include "app/headless/boundary_command.h"
 #include "app/headless/figure_commands.h"
 #include "app/headless/grade_command.h"
+#include "app/headless/handover_command.h"
+#include "app/headless/items_command.h"
 #include "app/headless/register_commands.h"
 #include "app/headless/report_command.h"
 #include "app/headless/sample_command.h"
+#include "app/headless/verify_command.h"
 #include "app/headless/walkdown_command.h"
 #include "app/vessels/vessel_folder.h"
 #include "ui/look/typeface.h"
@@ -41,6 +44,8 @@ struct Asked {
     std::string export_to;
     Show show;
     Print print;
+    ItemsAsked items;
+    HandoverAsked handover;
     DivisionAsked division;
     SampleAsked sample;
     TrendAsked trend;
@@ -136,11 +141,20 @@ void addGradingCommands(CLI::App& program, Asked& asked) {
             return showWalkdown(asked.show, catalogue);
         });
     });
+}
 
-    CLI::App* print = program.add_subcommand("report", "Report of a walkdown as PDF");
+void addReportCommands(CLI::App& program, Asked& asked) {
+    CLI::App* print = program.add_subcommand("report", "Documents of a register as files");
     print->fallthrough()->add_option("REGISTER", asked.register_path, "register file")->required();
+    print->add_option("--to", asked.print.to, "file to write")->required();
+    print->add_option("--kind", asked.print.kind,
+                      "survey, deficiency-list, work-list, door-record or paper-form; without it "
+                      "survey");
+    print->add_option("--format", asked.print.format,
+                      "pdf, csv or json; without it by the file's ending");
     print->add_option("--walkdown", asked.print.walkdown, "id; without it the latest");
-    print->add_option("--to", asked.print.to, "PDF file")->required();
+    print->add_option("--door", asked.print.door, "number of the door of a door record");
+    print->add_option("--by", asked.print.by, "who makes it, by the name in the register");
     print->add_flag("--practice", asked.print.practice, "mark every page as practice");
     print->callback([&] {
         asked.command = graded(asked, [&](const Catalogue& catalogue) {
@@ -148,6 +162,23 @@ void addGradingCommands(CLI::App& program, Asked& asked) {
             return printReport(asked.print, catalogue);
         });
     });
+
+    CLI::App* items = program.add_subcommand("items", "Open items of a register");
+    items->fallthrough()->add_option("REGISTER", asked.register_path, "register file")->required();
+    items->add_flag("--all", asked.items.all, "closed and withdrawn ones too");
+    items->add_flag("--json", asked.items.json, "JSON instead of a table");
+    items->callback([&] {
+        asked.command = graded(asked, [&](const Catalogue& catalogue) {
+            asked.items.path = asked.register_path;
+            return showItems(asked.items, catalogue);
+        });
+    });
+}
+
+void addVerifyCommand(CLI::App& program, Asked& asked) {
+    CLI::App* verify = program.add_subcommand("verify", "Look through a whole register for faults");
+    verify->fallthrough()->add_option("REGISTER", asked.file, "register file")->required();
+    verify->callback([&] { asked.command = [&] { return verifyRegister(asked.file); }; });
 }
 
 void addBoundaryCommand(CLI::App& program, Asked& asked) {
@@ -228,6 +259,9 @@ int run(int argc, char** argv) {
                        "REGISTER.rules.json beside the register");
     addRegisterCommands(program, asked);
     addGradingCommands(program, asked);
+    addReportCommands(program, asked);
+    addHandoverCommands(program, asked.handover, asked.command);
+    addVerifyCommand(program, asked);
     addBoundaryCommand(program, asked);
     addSampleCommand(program, asked);
     addFigureCommands(program, asked);

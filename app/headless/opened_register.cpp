@@ -43,6 +43,13 @@ Result<Walkdown> chosenWalkdown(const OpenedRegister& from, const std::optional<
                                     "The latest is " + walkdowns.back().id + "."});
 }
 
+void takeAway(const std::string& path) {
+    for (const char* beside : {"", "-wal", "-shm"}) {
+        std::error_code ignored;
+        std::filesystem::remove(path + beside, ignored);
+    }
+}
+
 Moment now() {
     const QDateTime here = QDateTime::currentDateTime();
     return {here.toMSecsSinceEpoch(), here.offsetFromUtc() / 60};

@@ -23,6 +23,9 @@ Result<OpenedRegister> openedRegister(const std::string& path);
 Result<Walkdown> chosenWalkdown(const OpenedRegister& from, const std::optional<std::string>& id,
                                 const std::string& path);
 
+/// A register with all that SQLite keeps beside it: its write-ahead log and the log's index.
+void takeAway(const std::string& path);
+
 /// The wall clock, with the offset of this machine's time zone.
 Moment now();
 

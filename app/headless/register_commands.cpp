@@ -52,14 +52,6 @@ Done takenIn(const std::string& path, const Arrangement& arrangement,
     return (*file)->takeIn(arrangement, facts, now(), ending);
 }
 
-/// SQLite keeps its write-ahead log and its index beside the register.
-void takeAway(const std::string& path) {
-    for (const char* beside : {"", "-wal", "-shm"}) {
-        std::error_code ignored;
-        std::filesystem::remove(path + beside, ignored);
-    }
-}
-
 } // namespace
 
 Answer checkRegisterFile(const std::string& csv) {

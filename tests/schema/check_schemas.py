@@ -9,6 +9,7 @@ import json
 import subprocess
 import sys
 import tempfile
+import zipfile
 from pathlib import Path
 
 from jsonschema import Draft202012Validator, FormatChecker
@@ -114,9 +115,57 @@ def check_grades():
         FAULTS.append("grade does not refuse what its schema refuses")
 
 
+def check_handover():
+    name = "handover.schema.json"
+    with tempfile.TemporaryDirectory() as folder:
+        csv = SOURCE / "sample_vessels" / "ternwick-lass" / "register.csv"
+        register, file = f"{folder}/v.db", f"{folder}/h.zip"
+        for command in (["register", "import", csv, "--into", register],
+                        ["handover", "give", register, "--to", file]):
+            if subprocess.run([CLI, *command], capture_output=True, check=False).returncode != 0:
+                FAULTS.append(f"{command[0]} {command[1]} does not work")
+                return
+        sheet = json.loads(zipfile.ZipFile(file).read("handover.json"))
+    accepts(name, sheet, "handover.json")
+    refuses(name, changed(sheet, "version", 2), "a newer form")
+    refuses(name, changed(sheet, "colour", "red"), "a field it does not name")
+    refuses(name, changed(sheet, "key", "ab"), "half a key")
+
+
+def cli(*arguments):
+    done = subprocess.run([CLI, *map(str, arguments)], capture_output=True, check=False)
+    if done.returncode != 0:
+        FAULTS.append(f"{arguments[0]} ends with {done.returncode}: {done.stderr.decode()[:200]}")
+    return done.stdout.decode()
+
+
+def check_reports():
+    name = "report.schema.json"
+    for vessel in ("vellis-lantern", "ternwick-lass"):
+        with tempfile.TemporaryDirectory() as folder:
+            register, file = Path(folder) / "vessel.db", Path(folder) / "report.json"
+            sample = SOURCE / "sample_vessels" / vessel
+            cli("register", "import", sample / "register.csv", "--into", register,
+                "--history", sample / "history.jsonl")
+            cli("report", register, "--to", file)
+            survey = load(file)
+            accepts(name, survey, f"the survey of {vessel}")
+            accepts("grade-output.schema.json", survey, f"the survey of {vessel}")
+            cli("report", register, "--kind", "work-list", "--to", file)
+            accepts(name, load(file), f"the work list of {vessel}")
+            accepts(name, json.loads(cli("items", register, "--all", "--json")),
+                    f"the items of {vessel}")
+            refuses(name, {k: v for k, v in survey.items() if k != "snapshot"}, "no snapshot")
+            if survey["items"]:
+                refuses(name, changed(survey, "items", 0, "action", "99"), "an unknown action")
+                refuses(name, changed(survey, "items", 0, "state", "lost"), "an unknown state")
+
+
 check_catalogues()
 check_flag_rules()
 check_tables()
 check_grades()
+check_handover()
+check_reports()
 print("\n".join(FAULTS) if FAULTS else "every schema holds")
 sys.exit(1 if FAULTS else 0)

@@ -1,0 +1,108 @@
+#include "app/handover/cover_sheet.h"
+
+#include <limits>
+
+#include "app/exchange/json_object.h"
+#include "app/handover/hex.h"
+#include "core/evidence/moment_text.h"
+
+namespace latchround {
+
+namespace {
+
+constexpr std::string_view format_word = "latchround-handover";
+
+Moment momentOf(JsonObject& object, const char* key) {
+    const auto written = object.text(key, Need::Required);
+    const auto moment = written ? momentFrom(*written) : std::nullopt;
+    if (written && !moment)
+        object.complain(key, '"' + *written + "\" is not a moment", "Have it handed over again.");
+    return moment.value_or(Moment{});
+}
+
+std::size_t countOf(JsonObject& object, const char* key) {
+    return static_cast<std::size_t>(
+        object.wholeNumber(key, Need::Required, 0, std::numeric_limits<int>::max()).value_or(0));
+}
+
+void readAdopted(JsonObject& top, JsonFaults& faults, CoverSheet& sheet) {
+    const Json* list = top.field("arrangements", Need::Required);
+    if (list && !list->is_array())
+        top.complain("arrangements", "this must be a list", "Have it handed over again.");
+    for (std::size_t i = 0; list && list->is_array() && i < list->size(); ++i) {
+        JsonObject issue((*list)[i], pointerTo("/arrangements", i), faults);
+        sheet.adopted.push_back(momentOf(issue, "adopted"));
+        const auto entry = issue.text("file", Need::Required);
+        if (entry && *entry != arrangementEntry(i + 1))
+            issue.complain("file", "arrangements are numbered from 1",
+                           "Have it handed over again.");
+        issue.complainOfTheRest();
+    }
+}
+
+CoverSheet versionOne(JsonObject& top, JsonFaults& faults) {
+    CoverSheet sheet;
+    sheet.vessel_name = top.text("vessel_name", Need::Required).value_or("");
+    sheet.vessel_number = top.text("vessel_number", Need::Required).value_or("");
+    sheet.device = top.text("device", Need::Required).value_or("");
+    sheet.key = top.text("key", Need::Required).value_or("");
+    if (!bytesOfHex<32>(sheet.key))
+        top.complain("key", "this is not the key of a device", "Have it handed over again.");
+    sheet.when = momentOf(top, "when");
+    sheet.program = top.text("program", Need::Required).value_or("");
+    sheet.facts = countOf(top, "facts");
+    sheet.photographs = countOf(top, "photographs");
+    readAdopted(top, faults, sheet);
+    top.complainOfTheRest();
+    return sheet;
+}
+
+} // namespace
+
+std::string arrangementEntry(std::size_t number) {
+    return "arrangements/" + std::to_string(number) + ".csv";
+}
+
+std::string jsonFrom(const CoverSheet& sheet) {
+    nlohmann::ordered_json json;
+    json["format"] = format_word;
+    json["version"] = sheet.version;
+    json["vessel_name"] = sheet.vessel_name;
+    json["vessel_number"] = sheet.vessel_number;
+    json["device"] = sheet.device;
+    json["key"] = sheet.key;
+    json["when"] = rfc3339Text(sheet.when);
+    json["program"] = sheet.program;
+    json["facts"] = sheet.facts;
+    json["photographs"] = sheet.photographs;
+    json["arrangements"] = nlohmann::ordered_json::array();
+    for (std::size_t i = 0; i < sheet.adopted.size(); ++i)
+        json["arrangements"].push_back(
+            {{"file", arrangementEntry(i + 1)}, {"adopted", rfc3339Text(sheet.adopted[i])}});
+    return json.dump(2) + "\n";
+}
+
+Result<CoverSheet> coverSheetFrom(std::string_view json, const std::string& where) {
+    const Checked<Json> value = jsonFrom(json, where);
+    if (!value)
+        return tl::unexpected(value.error().front());
+    JsonFaults faults(where);
+    JsonObject top(*value, "", faults);
+    const auto format = top.text("format", Need::Required);
+    const auto version =
+        top.wholeNumber("version", Need::Required, 1, std::numeric_limits<int>::max());
+    if (format && *format != format_word)
+        return tl::unexpected(Complaint{where, "this is no handover file", "Choose another file."});
+    if (version && *version > handover_version)
+        return tl::unexpected(
+            Complaint{where,
+                      "this file comes from a newer program (form " + std::to_string(*version) +
+                          "; this one reads up to " + std::to_string(handover_version) + ")",
+                      "Update this program, or take the file in with the newer one."});
+    CoverSheet sheet = versionOne(top, faults);
+    if (!faults.empty())
+        return tl::unexpected(faults.take().front());
+    return sheet;
+}
+
+} // namespace latchround

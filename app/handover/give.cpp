@@ -1,0 +1,149 @@
+#include "app/handover/give.h"
+
+#include <algorithm>
+#include <list>
+#include <map>
+#include <span>
+
+#include "app/exchange/fact_json.h"
+#include "app/exchange/facts_hash.h"
+#include "app/exchange/register_csv.h"
+#include "app/handover/contents.h"
+#include "app/handover/device_key.h"
+#include "app/handover/handover.h"
+#include "app/handover/sealing.h"
+#include "app/report/durable_file.h"
+
+namespace latchround {
+
+namespace {
+
+std::string photographEntry(const Photograph& photograph) {
+    return "photographs/" + photograph.sha256 +
+           (photograph.media_type == "image/png" ? ".png" : ".jpg");
+}
+
+/// Adds entries and keeps their bytes and hashes until the archive is made.
+class Packer {
+public:
+    void add(std::string_view entry, std::string bytes, Packing packing = Packing::Deflate) {
+        const std::string& kept = m_bytes.emplace_back(std::move(bytes));
+        m_size += kept.size();
+        m_contents.emplace(entry, sha256Hex(std::as_bytes(std::span(kept))));
+        m_archive.add(std::string(entry), kept, packing);
+    }
+    std::uint64_t size() const { return m_size; }
+
+    Result<std::string> signedBy(const DeviceKey& key) {
+        const std::string contents = textOf(m_contents);
+        const DeviceKey::Signature signature = key.sign(contents);
+        const std::string signature_bytes(reinterpret_cast<const char*>(signature.data()),
+                                          signature.size());
+        m_archive.add(std::string(contents_entry), contents, Packing::Deflate);
+        m_archive.add(std::string(signature_entry), signature_bytes, Packing::Store);
+        return m_archive.finish();
+    }
+
+private:
+    std::list<std::string> m_bytes;
+    Contents m_contents;
+    ZipWriter m_archive;
+    std::uint64_t m_size = 0;
+};
+
+/// Hashes of the photographs whose bytes are here, with the entry each becomes.
+Result<std::map<std::string, std::string>> photographsOf(SqliteRegister& from,
+                                                         const std::vector<Fact>& facts) {
+    const auto held = from.photographs();
+    if (!held)
+        return tl::unexpected(held.error());
+    std::map<std::string, std::string> entries;
+    for (const Fact& fact : facts)
+        if (const auto* photograph = std::get_if<Photograph>(&fact.body))
+            if (std::ranges::binary_search(*held, photograph->sha256))
+                entries.emplace(photograph->sha256, photographEntry(*photograph));
+    return entries;
+}
+
+Done addPhotographs(Packer& packer, SqliteRegister& from,
+                    const std::map<std::string, std::string>& entries, const Progress& progress) {
+    int done = 0;
+    for (const auto& [sha256, entry] : entries) {
+        if (progress && !progress(done++, static_cast<int>(entries.size())))
+            return tl::unexpected(Complaint{"handover file", "stopped as asked", ""});
+        const auto bytes = from.photograph(sha256);
+        if (!bytes)
+            return tl::unexpected(bytes.error());
+        packer.add(entry, {reinterpret_cast<const char*>(bytes->data()), bytes->size()},
+                   Packing::Store);
+        if (packer.size() > most_handover_bytes)
+            return tl::unexpected(Complaint{"handover file",
+                                            "it would be larger than " +
+                                                std::to_string(most_handover_bytes >> 20) + " MB",
+                                            "Give a copy of the whole register instead."});
+    }
+    return {};
+}
+
+} // namespace
+
+Result<Given> handoverOf(SqliteRegister& from, const Giving& giving, const Progress& progress) {
+    // Facts before issues: so every door that a fact names is in one of them.
+    const auto facts = from.facts();
+    if (!facts)
+        return tl::unexpected(facts.error());
+    const auto issues = from.issues();
+    if (!issues)
+        return tl::unexpected(issues.error());
+    if (issues->empty())
+        return tl::unexpected(
+            Complaint{"handover file", "this register holds no vessel yet", "Import one first."});
+    const auto photographs = photographsOf(from, *facts);
+    if (!photographs)
+        return tl::unexpected(photographs.error());
+    const auto key = DeviceKey::of(from);
+    if (!key)
+        return tl::unexpected(key.error());
+
+    const Particulars& vessel = issues->back().arrangement.particulars;
+    CoverSheet sheet{handover_version,    vessel.name, vessel.number,  from.device(),
+                     key->publicHex(),    giving.when, giving.program, facts->size(),
+                     photographs->size(), {}};
+    for (const Issue& issue : *issues)
+        sheet.adopted.push_back(issue.adopted);
+    std::string lines;
+    for (const Fact& fact : *facts)
+        lines += jsonLineFrom(fact) + '\n';
+
+    Packer packer;
+    packer.add(cover_entry, jsonFrom(sheet));
+    packer.add(facts_entry, std::move(lines));
+    for (std::size_t i = 0; i < issues->size(); ++i)
+        packer.add(arrangementEntry(i + 1), csvFrom((*issues)[i].arrangement));
+    if (Done done = addPhotographs(packer, from, *photographs, progress); !done)
+        return tl::unexpected(done.error());
+    packer.add(key_entry, pemOf(sheet.key));
+    auto bytes = packer.signedBy(*key);
+    if (!bytes)
+        return tl::unexpected(bytes.error());
+    // Nothing leaves that could not be taken in: an arrangement may be older than today's rules.
+    if (const auto readable = Handover::read(*bytes, "handover file", nullptr); !readable)
+        return tl::unexpected(readable.error());
+    if (giving.sealed_for)
+        bytes = sealedFor(*giving.sealed_for, *bytes);
+    if (!bytes)
+        return tl::unexpected(bytes.error());
+    return Given{std::move(sheet), std::move(*bytes)};
+}
+
+Result<CoverSheet> giveTo(const std::filesystem::path& to, SqliteRegister& from,
+                          const Giving& giving, const Progress& progress) {
+    auto given = handoverOf(from, giving, progress);
+    if (!given)
+        return tl::unexpected(given.error());
+    if (Done done = writeDurably(to, std::as_bytes(std::span(given->bytes))); !done)
+        return tl::unexpected(done.error());
+    return std::move(given->sheet);
+}
+
+} // namespace latchround

@@ -1,0 +1,155 @@
+#include "app/handover/register_check.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+#include "app/exchange/facts_hash.h"
+#include "app/register/fact_header.h"
+
+namespace latchround {
+
+namespace {
+
+Done checkPhotographs(const SqliteRegister& file, const Ledger& ledger, RegisterCheck& check) {
+    const auto held = file.photographs();
+    if (!held)
+        return tl::unexpected(held.error());
+    check.photographs = held->size();
+    for (const std::string& sha256 : *held) {
+        const auto bytes = file.photograph(sha256);
+        if (!bytes)
+            return tl::unexpected(bytes.error());
+        if (sha256Hex(*bytes) != sha256)
+            check.faults.push_back({"photograph " + sha256, "its bytes were changed",
+                                    "Take it over again from another tablet."});
+    }
+    std::set<std::string> missing;
+    for (const auto& [id, fact] : ledger.facts())
+        if (const auto* photograph = std::get_if<Photograph>(&fact.body))
+            if (!std::ranges::binary_search(*held, photograph->sha256))
+                missing.insert(photograph->sha256);
+    check.photographs_missing.assign(missing.begin(), missing.end());
+    return {};
+}
+
+bool hangOnTheSame(const FactBody& one, const FactBody& other) {
+    const FactReferences first = referencesOf(one);
+    const FactReferences second = referencesOf(other);
+    const auto same = [](const std::string* left, const std::string* right) {
+        return left == nullptr || right == nullptr || *left == *right;
+    };
+    return same(first.walkdown, second.walkdown) && same(first.door, second.door);
+}
+
+/// Whether following what replaces what leads back to this fact.
+bool runsInACircle(const Ledger& ledger, const Fact& fact) {
+    std::set<FactId> passed{fact.stamp.id};
+    const Fact* at = &fact;
+    while (at != nullptr && at->stamp.supersedes) {
+        if (*at->stamp.supersedes == fact.stamp.id)
+            return true;
+        if (!passed.insert(*at->stamp.supersedes).second)
+            return false; // another fact's circle
+        at = ledger.find(*at->stamp.supersedes);
+    }
+    return false;
+}
+
+void checkCorrections(const Ledger& ledger, RegisterCheck& check) {
+    std::set<FactId> replaced;
+    for (const auto& [id, fact] : ledger.facts()) {
+        const bool takes_back = std::holds_alternative<TakenBack>(fact.body);
+        const auto complain = [&, &where = id](const std::string& what) {
+            check.faults.push_back({"fact " + where, what, "No program of ours writes this."});
+        };
+        if (!fact.stamp.supersedes) {
+            if (takes_back)
+                complain("it takes something back but does not say what");
+            continue;
+        }
+        const FactId& slip = *fact.stamp.supersedes;
+        replaced.insert(slip);
+        const Fact* old = ledger.find(slip);
+        if (old == nullptr)
+            complain("the fact it replaces, " + slip + ", is not here");
+        else if (runsInACircle(ledger, fact))
+            complain("it replaces " + slip + ", which replaces it in turn");
+        else if (!takes_back &&
+                 (old->body.index() != fact.body.index() || !hangOnTheSame(old->body, fact.body)))
+            complain("it replaces " + slip + ", which is about something else");
+        else if (id < slip)
+            check.out_of_order.push_back(id);
+    }
+    check.superseded = replaced.size();
+}
+
+/// Keys by device: what is accepted here, and this device's own.
+class Keys {
+public:
+    Keys(const std::vector<KeyAccepted>& accepted, const std::string& own_device,
+         const std::string& own_key)
+        : m_own_device(own_device) {
+        m_keys[own_device].insert(own_key);
+        for (const KeyAccepted& key : accepted)
+            m_keys[key.of_device].insert(key.key);
+    }
+    KeyStanding standing(const std::string& device, const std::string& key) const {
+        const auto known = m_keys.find(device);
+        if (known == m_keys.end() || !known->second.contains(key))
+            return KeyStanding::Asks;
+        return device == m_own_device ? KeyStanding::Own : KeyStanding::Accepted;
+    }
+    bool knows(const std::string& device) const { return m_keys.contains(device); }
+
+private:
+    std::string m_own_device;
+    std::map<std::string, std::set<std::string>> m_keys;
+};
+
+void checkSignature(const Ledger& ledger, const Keys& keys, const Fact& fact,
+                    RegisterCheck& check) {
+    const auto& body = std::get<WalkdownSigned>(fact.body);
+    const BasisCheck basis = checkedSignature(ledger, fact);
+    const KeyStanding standing = keys.standing(fact.stamp.device, body.key);
+    const std::string where = "signature " + fact.stamp.id;
+    if (basis.fault)
+        check.faults.push_back({where, *basis.fault, "Do not rely on this signature."});
+    if (standing == KeyStanding::Asks && keys.knows(fact.stamp.device))
+        check.faults.push_back({where, "it was made with another key than that of its device",
+                                "Do not rely on this signature."});
+    check.signatures.push_back({&fact, standing, basis.later.size()});
+}
+
+void checkReport(const Ledger& ledger, const Fact& fact, RegisterCheck& check) {
+    const auto& body = std::get<ReportMade>(fact.body);
+    const BasisCheck basis = checkedBasis(ledger, body.walkdown, body.covers, body.facts_sha256);
+    if (basis.fault)
+        check.faults.push_back({"report " + fact.stamp.id, *basis.fault, "Make the report again."});
+    check.reports.push_back({&fact, basis.later.size()});
+}
+
+} // namespace
+
+Result<RegisterCheck> checkedRegister(SqliteRegister& file, const Ledger& ledger) {
+    RegisterCheck check;
+    if (const Done sound = file.examine(); !sound)
+        check.faults.push_back(sound.error());
+    if (Done done = checkPhotographs(file, ledger, check); !done)
+        return tl::unexpected(done.error());
+    checkCorrections(ledger, check);
+    const auto own = DeviceKey::of(file);
+    if (!own)
+        return tl::unexpected(own.error());
+    check.keys = ledger.keysAcceptedOn(file.device());
+    const Keys keys(check.keys, file.device(), own->publicHex());
+    for (const auto& [id, fact] : ledger.facts()) {
+        if (std::holds_alternative<WalkdownSigned>(fact.body))
+            checkSignature(ledger, keys, fact, check);
+        if (std::holds_alternative<ReportMade>(fact.body))
+            checkReport(ledger, fact, check);
+    }
+    return check;
+}
+
+} // namespace latchround

@@ -1,0 +1,60 @@
+#include "app/handover/walkdown_signature.h"
+
+#include "app/exchange/fact_json.h"
+#include "app/exchange/facts_hash.h"
+#include "app/handover/hex.h"
+#include "core/evidence/basis.h"
+
+namespace latchround {
+
+namespace {
+
+/// What is signed: the fact as a line, with an empty signature.
+std::string lineWithoutSignature(Fact fact) {
+    std::get<WalkdownSigned>(fact.body).signature.clear();
+    return jsonLineFrom(fact);
+}
+
+} // namespace
+
+Result<Fact> signedWalkdown(const Ledger& ledger, const Fact& unsigned_fact, const DeviceKey& key) {
+    Fact fact = unsigned_fact;
+    auto& body = std::get<WalkdownSigned>(fact.body);
+    if (!ledger.walkdown(body.walkdown))
+        return tl::unexpected(Complaint{"walkdown " + body.walkdown,
+                                        "there is no such walkdown to sign", "Choose another."});
+    const std::vector<const Fact*> basis = basisOf(ledger, body.walkdown);
+    body.covers = coverOf(basis);
+    body.facts_sha256 = factsSha256(basis);
+    body.key = key.publicHex();
+    body.signature = hexOf(key.sign(lineWithoutSignature(fact)));
+    return fact;
+}
+
+BasisCheck checkedBasis(const Ledger& ledger, const FactId& walkdown,
+                        std::span<const Covered> covers, const std::string& facts_sha256) {
+    Split split = splitBy(basisOf(ledger, walkdown), covers);
+    BasisCheck check{std::nullopt, std::move(split.later)};
+    const std::vector<Covered> found = coverOf(split.covered);
+    for (const Covered& then : covers) {
+        int now = 0;
+        for (const Covered& covered : found)
+            now = covered.device == then.device ? covered.facts : now;
+        if (now != then.facts)
+            check.fault = "it rests on " + std::to_string(then.facts) + " facts of device " +
+                          then.device + " of which " + std::to_string(now) + " are here";
+    }
+    if (!check.fault && factsSha256(split.covered) != facts_sha256)
+        check.fault = "the facts it rests on are not what they were then";
+    return check;
+}
+
+BasisCheck checkedSignature(const Ledger& ledger, const Fact& fact) {
+    const auto& body = std::get<WalkdownSigned>(fact.body);
+    BasisCheck check = checkedBasis(ledger, body.walkdown, body.covers, body.facts_sha256);
+    if (!check.fault && !isSignedBy(body.key, lineWithoutSignature(fact), body.signature))
+        check.fault = "the signature does not fit its key and what it says";
+    return check;
+}
+
+} // namespace latchround
