@@ -42,7 +42,8 @@ BasisCheck checkedBasis(const Ledger& ledger, const FactId& walkdown,
             now = covered.device == then.device ? covered.facts : now;
         if (now != then.facts)
             check.fault = "it rests on " + std::to_string(then.facts) + " facts of device " +
-                          then.device + " of which " + std::to_string(now) + " are here";
+                          then.device + " up to " + then.last + "; " + std::to_string(now) +
+                          " are here";
     }
     if (!check.fault && factsSha256(split.covered) != facts_sha256)
         check.fault = "the facts it rests on are not what they were then";
