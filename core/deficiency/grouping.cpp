@@ -107,7 +107,7 @@ std::vector<ItemGroup> grouped(const std::vector<Item>& items, GroupBy by,
     std::vector<ItemGroup> groups;
     for (auto& [place, group] : by_place) {
         std::ranges::stable_sort(group.items, {}, [&](const Item* item) {
-            return std::tuple(item->severity, daysLeft(*item, today), item->id);
+            return std::tuple(!item->isOpen(), item->severity, daysLeft(*item, today), item->id);
         });
         groups.push_back(std::move(group));
     }

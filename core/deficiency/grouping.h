@@ -28,8 +28,8 @@ struct ItemGroup {
     std::vector<const Item*> items;
 };
 
-/// Groups in their order (zones from aft, worst band first, nobody last); in each the gravest
-/// first, then what is due first, then the oldest. Into the items given.
+/// Groups in their order (zones from aft, worst band first, nobody last); in each what is
+/// open first, then the gravest, then what is due first, then the oldest. Into the items given.
 std::vector<ItemGroup> grouped(const std::vector<Item>& items, GroupBy by,
                                const Arrangement& arrangement, CalendarDate today);
 

@@ -112,6 +112,10 @@ TEST_P(Fits, NothingIsClippedOnAnyScreenOfTheWalk) {
     settled("door, release");
     hands::click(window, "rows-after");
     settled("door, release, more");
+    hands::click(window, "from-paper");
+    settled("door, from paper");
+    hands::click(window, "step-1");
+    hands::click(window, "rows-after");
     hands::click(window, "rows-before");
     hands::click(hands::find(window, "release-remote")->findChild<QPushButton*>());
     settled("caution");

@@ -3,10 +3,12 @@
 #include <algorithm>
 
 #include <QBoxLayout>
+#include <QKeyEvent>
 #include <QPushButton>
 
 #include "core/requirement/applicability.h"
 #include "ui/look/touch_style.h"
+#include "ui/parts/choice_row.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/row_pager.h"
 #include "ui/parts/top_bar.h"
@@ -15,6 +17,7 @@
 #include "ui/screens/door/door_head.h"
 #include "ui/screens/door/door_sheets.h"
 #include "ui/screens/door/step_rows.h"
+#include "ui/screens/door/typed_run.h"
 
 namespace latchround::ui {
 
@@ -24,6 +27,7 @@ DoorScreen::DoorScreen(Round& the_round, QWidget* parent)
     , m_head(new DoorHead)
     , m_rows(new RowPager)
     , m_maker(new StepRows(the_round, this))
+    , m_typed_run(new TypedRun(the_round, this))
     , m_verdict(new VerdictList)
     , m_sheets(new DoorSheets(the_round, this))
     , m_columns(new QBoxLayout(QBoxLayout::LeftToRight, page())) {
@@ -57,6 +61,8 @@ DoorScreen::DoorScreen(Round& the_round, QWidget* parent)
     connect(m_maker, &StepRows::heelAsked, m_sheets, &DoorSheets::heel);
     connect(m_maker, &StepRows::timeAsked, this,
             [this](Release release, RunKind kind) { emit timeAsked(m_door, release, kind); });
+    connect(m_maker, &StepRows::typeAsked, this,
+            [this](Release release, RunKind kind) { m_typed_run->ask(m_door, release, kind); });
     connect(&the_round, &Round::doorChanged, this, &DoorScreen::refresh);
     lookChanged();
 }
@@ -74,9 +80,15 @@ QWidget* DoorScreen::makeSteps() {
         setRole(*key, "choice");
         key->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
         connect(key, &QPushButton::clicked, this, [this, which = step] { setStep(which); });
-        line->addWidget(key);
+        line->addWidget(key, 3);
         m_steps.push_back(key);
     }
+    m_paper = keyOf(tr("Paper"), "from-paper", "choice");
+    m_paper->setCheckable(true);
+    m_paper->setAccessibleName(tr("Type in what stands on a paper form"));
+    m_paper->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    connect(m_paper, &QPushButton::clicked, this, &DoorScreen::setFromPaper);
+    line->addWidget(m_paper, 2);
     return strip;
 }
 
@@ -113,12 +125,27 @@ void DoorScreen::setDoor(const QString& number) {
     m_door = number;
     m_sheets->setDoor(number);
     m_bulkhead->setDoor(number);
-    setStep(Step::Look);
+    if (m_from_paper)
+        setFromPaper();
+    else
+        setStep(Step::Look);
     refresh(number);
+}
+
+void DoorScreen::setFromPaper() {
+    m_from_paper = true;
+    for (QPushButton* key : m_steps)
+        key->setChecked(false);
+    m_paper->setChecked(true);
+    fillRows();
+    fillForward();
+    setFocus();
 }
 
 void DoorScreen::setStep(Step step) {
     m_step = step;
+    m_from_paper = false;
+    m_paper->setChecked(false);
     for (std::size_t i = 0; i < m_steps.size(); ++i)
         m_steps[i]->setChecked(int(i) == int(step));
     fillRows();
@@ -133,7 +160,7 @@ void DoorScreen::enter() {
 }
 
 void DoorScreen::fillRows() {
-    m_rows->setRows(m_maker->make(m_door, m_step));
+    m_rows->setRows(m_from_paper ? m_maker->makeFromPaper(m_door) : m_maker->make(m_door, m_step));
     const bool open = round().isUnderWay();
     for (QWidget* row : m_rows->rows())
         row->setEnabled(open || row->objectName() == QStringLiteral("boundary-row"));
@@ -180,9 +207,10 @@ void DoorScreen::fillBar() {
 }
 
 void DoorScreen::fillForward() {
-    if (m_step == Step::Look)
+    const bool last = m_from_paper || m_step == Step::Function;
+    if (!last && m_step == Step::Look)
         m_forward->setText(tr("Go to release ›"));
-    else if (m_step == Step::Release)
+    else if (!last)
         m_forward->setText(tr("Go to function ›"));
     else {
         const QString next = round().nextOpenDoor(m_door);
@@ -191,14 +219,41 @@ void DoorScreen::fillForward() {
 }
 
 void DoorScreen::forward() {
-    if (m_step == Step::Look)
+    if (!m_from_paper && m_step == Step::Look)
         setStep(Step::Release);
-    else if (m_step == Step::Release)
+    else if (!m_from_paper && m_step == Step::Release)
         setStep(Step::Function);
     else if (const QString next = round().nextOpenDoor(m_door); !next.isEmpty())
         setDoor(next);
     else
         emit walkDone();
+}
+
+/// Presses the key of the first open question, on whatever page it stands.
+bool DoorScreen::answerNext(Answer answer) {
+    const std::vector<QWidget*>& rows = m_rows->rows();
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        auto* choice = qobject_cast<ChoiceRow*>(rows[i]);
+        for (const Side side : {Side::None, Side::One, Side::Two}) {
+            QPushButton* key = choice ? choice->key(answer, side) : nullptr;
+            if (!key || choice->answer(side) || !choice->isEnabled())
+                continue;
+            for (int page = m_rows->page(); !choice->isVisible() && page + 1 < m_rows->pages();)
+                m_rows->turnTo(++page);
+            key->click();
+            return true;
+        }
+    }
+    return false;
+}
+
+void DoorScreen::keyPressEvent(QKeyEvent* event) {
+    const bool handled = m_from_paper && !event->isAutoRepeat() &&
+                         ((event->key() == Qt::Key_Y && answerNext(Answer::Yes)) ||
+                          (event->key() == Qt::Key_N && answerNext(Answer::No)) ||
+                          (event->key() == Qt::Key_A && answerNext(Answer::NotApplicable)));
+    if (!handled)
+        Screen::keyPressEvent(event);
 }
 
 void DoorScreen::arrange(bool upright) {

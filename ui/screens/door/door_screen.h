@@ -15,6 +15,7 @@ class DoorHead;
 class DoorSheets;
 class RowPager;
 class StepRows;
+class TypedRun;
 class VerdictList;
 
 class DoorScreen : public Screen {
@@ -26,6 +27,9 @@ public:
     QString door() const { return m_door; }
     void setStep(Step step);
     Step step() const { return m_step; }
+    /// Everything of the door at once, to type in what stands on a paper form; stays so from door
+    /// to door until a step is chosen. The letters y, n and a answer the next open question.
+    void setFromPaper();
     void enter() override;
 
 signals:
@@ -35,8 +39,10 @@ signals:
 protected:
     void arrange(bool upright) override;
     void lookChanged() override;
+    void keyPressEvent(QKeyEvent* event) override;
 
 private:
+    bool answerNext(Answer answer);
     QWidget* makeSteps();
     QWidget* makeActions();
     void forward();
@@ -47,11 +53,14 @@ private:
 
     QString m_door;
     Step m_step = Step::Look;
+    bool m_from_paper = false;
     BulkheadPanel* m_bulkhead;
     DoorHead* m_head;
     std::vector<QPushButton*> m_steps;
+    QPushButton* m_paper = nullptr;
     RowPager* m_rows;
     StepRows* m_maker;
+    TypedRun* m_typed_run;
     QPushButton* m_forward = nullptr;
     QPushButton* m_photograph = nullptr;
     QPushButton* m_note = nullptr;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 #include <QLocale>
 
@@ -30,26 +31,58 @@ StepRows::StepRows(Round& round, QObject* parent)
     : QObject(parent)
     , m_round(round) {}
 
-std::vector<QWidget*> StepRows::make(const QString& door, Step step) {
-    m_door = door;
+void StepRows::forget() {
     m_choices.clear();
     m_measures.clear();
     m_gauges.clear();
     m_releases.clear();
     m_plate = m_boundary = m_contact = m_heel = nullptr;
-    std::vector<QWidget*> rows;
+}
+
+std::vector<QWidget*> StepRows::make(const QString& door, Step step) {
+    m_door = door;
+    m_from_paper = false;
+    forget();
     const GradedDoor* graded = m_round.door(door);
     if (!graded)
-        return rows;
+        return {};
+    std::vector<QWidget*> rows = rowsOf(*graded, step);
+    refresh();
+    return rows;
+}
+
+std::vector<QWidget*> StepRows::makeFromPaper(const QString& door) {
+    m_door = door;
+    m_from_paper = true;
+    forget();
+    const GradedDoor* graded = m_round.door(door);
+    if (!graded)
+        return {};
+    std::vector<QWidget*> rows;
+    for (const Step step : {Step::Look, Step::Release, Step::Function})
+        std::ranges::copy(rowsOf(*graded, step), std::back_inserter(rows));
+    refresh();
+    return rows;
+}
+
+void StepRows::askForRun(Release release, RunKind kind) {
+    if (m_from_paper)
+        emit typeAsked(release, kind);
+    else
+        emit timeAsked(release, kind);
+}
+
+std::vector<QWidget*> StepRows::rowsOf(const GradedDoor& graded, Step step) {
+    std::vector<QWidget*> rows;
     if (step == Step::Release) {
-        for (const Release release : releasesOf(*graded->door))
+        for (const Release release : releasesOf(*graded.door))
             rows.push_back(makeRelease(release));
         rows.push_back(makeHeel());
     }
-    if (step == Step::Function && graded->door->designed_to_reopen)
+    if (step == Step::Function && graded.door->designed_to_reopen)
         rows.push_back(makeContact());
     std::vector<const Requirement*> asked;
-    for (const RowGrade& row : graded->grade.rows)
+    for (const RowGrade& row : graded.grade.rows)
         if (isAsked(row) && row.requirement->step == step)
             asked.push_back(row.requirement);
     // What the eye meets first comes first: the way, the pocket, the seals; then what the rules
@@ -68,7 +101,6 @@ std::vector<QWidget*> StepRows::make(const QString& door, Step step) {
         else if (row->source == Source::Gauge)
             rows.push_back(makeMeasure(*row));
     }
-    refresh();
     return rows;
 }
 
@@ -118,20 +150,21 @@ QWidget* StepRows::makeBoundary() {
 }
 
 QWidget* StepRows::makeRelease(Release release) {
-    auto* row = new ValueRow(tr("Release %1").arg(releaseWords(release)), tr("Time it ›"));
+    auto* row = new ValueRow(tr("Release %1").arg(releaseWords(release)),
+                             m_from_paper ? tr("Type in") : tr("Time it ›"));
     row->setObjectName(QStringLiteral("release-") +
                        QString::fromLatin1(word(release).data(), qsizetype(word(release).size())));
-    connect(row, &ValueRow::asked, this,
-            [this, release] { emit timeAsked(release, RunKind::Closing); });
+    connect(row, &ValueRow::asked, this, [this, release] { askForRun(release, RunKind::Closing); });
     m_releases[release] = row;
     return row;
 }
 
 QWidget* StepRows::makeContact() {
-    m_contact = new ValueRow(tr("Contact with a soft block, never a hand"), tr("Time it ›"));
+    m_contact = new ValueRow(tr("Contact with a soft block, never a hand"),
+                             m_from_paper ? tr("Type in") : tr("Time it ›"));
     m_contact->setObjectName(QStringLiteral("contact-row"));
     connect(m_contact, &ValueRow::asked, this,
-            [this] { emit timeAsked(Release::LocalSideOne, RunKind::Contact); });
+            [this] { askForRun(Release::LocalSideOne, RunKind::Contact); });
     return m_contact;
 }
 

@@ -27,6 +27,8 @@ public:
 
     /// New rows for this door and step; whoever shows them owns them.
     std::vector<QWidget*> make(const QString& door, Step step);
+    /// The rows of all steps, for what stands on a paper form: runs are typed in, not timed.
+    std::vector<QWidget*> makeFromPaper(const QString& door);
     /// Brings the rows made last up to date with what is recorded.
     void refresh();
 
@@ -36,8 +38,13 @@ signals:
     void measureAsked(const QString& requirement);
     void heelAsked();
     void timeAsked(latchround::Release release, latchround::RunKind kind);
+    void typeAsked(latchround::Release release, latchround::RunKind kind);
 
 private:
+    void forget();
+    std::vector<QWidget*> rowsOf(const GradedDoor& graded, Step step);
+    void askForRun(Release release, RunKind kind);
+
     QWidget* makeChoice(const Requirement& row);
     QWidget* makeMeasure(const Requirement& row);
     QWidget* makeSpringGauge(const Requirement& row);
@@ -51,6 +58,7 @@ private:
 
     Round& m_round;
     QString m_door;
+    bool m_from_paper = false;
     std::map<std::string, ChoiceRow*> m_choices;
     std::map<std::string, ValueRow*> m_measures;
     std::map<const Requirement*, ValueRow*> m_gauges; ///< rows of the catalogue

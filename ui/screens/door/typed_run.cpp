@@ -1,0 +1,112 @@
+#include "ui/screens/door/typed_run.h"
+
+#include <cmath>
+
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "core/safety/cautions.h"
+#include "ui/look/touch_style.h"
+#include "ui/parts/door_words.h"
+#include "ui/parts/keypad.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/sheet.h"
+
+namespace latchround::ui {
+
+TypedRun::TypedRun(Round& round, QWidget* over)
+    : QObject(over)
+    , m_round(round)
+    , m_over(over) {}
+
+void TypedRun::ask(const QString& door, Release release, RunKind kind) {
+    const GradedDoor* graded = m_round.door(door);
+    if (!graded)
+        return;
+    Run run{door.toStdString(), release, kind, false, {}, {}};
+    for (const SequenceStep& step : sequenceOf(*graded->door, release, kind))
+        if (!step.optional)
+            run.marks.push_back(step.mark);
+    if (release == Release::Remote && kind == RunKind::Closing)
+        askCautions(std::move(run));
+    else
+        askNext(std::move(run));
+}
+
+void TypedRun::askCautions(Run run) {
+    auto* sheet = new Sheet(m_over, tr("Were the cautions ticked on the paper?"));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    for (const Caution& caution : cautionsBeforeRelease())
+        lines->addWidget(new Lettering(
+            QString::fromUtf8(caution.question.data(), qsizetype(caution.question.size())),
+            TextSize::Body));
+    auto* all = keyOf(tr("All of them"), "typed-cautions", "primary");
+    auto* not_all = keyOf(tr("Not all: enter the run without them"), "typed-no-cautions");
+    lines->addWidget(all);
+    lines->addWidget(not_all);
+    for (QPushButton* key : {all, not_all})
+        connect(key, &QPushButton::clicked, sheet,
+                [this, sheet, run, ticked = key == all]() mutable {
+                    sheet->close();
+                    run.cautions_ticked = ticked;
+                    askNext(std::move(run));
+                });
+    sheet->setContent(content);
+    sheet->open();
+}
+
+void TypedRun::askNext(Run run) {
+    const std::size_t at = run.intervals_s.size();
+    if (at + 1 >= run.marks.size()) {
+        keep(run);
+        return;
+    }
+    auto* sheet =
+        new Sheet(m_over, tr("From the paper: release %1").arg(releaseWords(run.release)));
+    auto* keypad = new Keypad;
+    keypad->setTitle(
+        tr("from “%1” to “%2”")
+            .arg(markWords(run.marks[at]).toLower(), markWords(run.marks[at + 1]).toLower()));
+    keypad->setUnit(tr("s"));
+    connect(keypad, &Keypad::entered, sheet, [this, sheet, run](double seconds) mutable {
+        sheet->close();
+        run.intervals_s.push_back(seconds);
+        askNext(std::move(run));
+    });
+    sheet->setContent(keypad);
+    sheet->setWidthMm(90);
+    sheet->open();
+}
+
+void TypedRun::keep(const Run& run) {
+    const FactId walkdown = m_round.walkdown()->id;
+    std::vector<Entry> entries;
+    if (run.cautions_ticked) // ids rise: the answers come before the run they are for
+        for (const Caution& caution : cautionsBeforeRelease())
+            entries.push_back({CautionAnswered{walkdown, run.door, std::string(caution.id), true},
+                               {},
+                               m_round.newId()});
+    RunStarted started{walkdown, run.door, run.kind, run.release, m_round.heel_deg()};
+    const Door* door = findDoor(m_round.arrangement(), run.door);
+    if (run.release == Release::Remote && door)
+        started.release_group = usualGroup(m_round.arrangement(), *door);
+    const FactId id = m_round.newId();
+    entries.push_back({started, {}, id});
+    double since_first_s = 0;
+    for (std::size_t i = 0; i < run.marks.size(); ++i) {
+        if (i > 0)
+            since_first_s += run.intervals_s[i - 1];
+        entries.push_back({Mark{id,
+                                run.marks[i],
+                                {},
+                                {},
+                                InputDevice::Hand,
+                                std::int64_t(std::llround(since_first_s * 1e9))}});
+    }
+    entries.push_back({RunEnded{id, RunOutcome::Complete, "typed in from paper"}});
+    (void)m_round.record(std::move(entries));
+}
+
+} // namespace latchround::ui
