@@ -114,6 +114,7 @@ Answer printKind(const Print& print, const OpenedRegister& opened, ReportKind ki
     answer["file"] = print.to;
     answer["kind"] = word(kind);
     answer["walkdown"] = made->fact.walkdown;
+    answer["doors"] = opened.ledger.walkdown(*walkdown)->plan.doors.size();
     answer["facts_sha256"] = made->fact.facts_sha256;
     answer["document_sha256"] = made->fact.document_sha256;
     return written(print, made->document, std::move(answer));

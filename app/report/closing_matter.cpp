@@ -84,15 +84,13 @@ QString standingCautionsHtml(const Matter& matter) {
 }
 
 QString deferenceHtml(const Catalogue& catalogue) {
-    return heading("How far this list reaches") + QStringLiteral("<ul>") +
+    return heading("Whose rules stand above this") + QStringLiteral("<ul>") +
            item(say("The flag Administration, approved plans and local rules stand above this "
-                    "list; grades are an aid to the judgement of those who sign.")) +
+                    "document; grades are an aid to the judgement of those who sign.")) +
            item(QString::fromStdString(catalogue.deference)) +
            item(say("A released door moves by itself and can crush. Before work on a door it is "
                     "kept from being released; before it is tried again everybody near it is "
                     "told.")) +
-           item(say("It says what is recorded of the doors named, and nothing about doors that "
-                    "are not in it.")) +
            QStringLiteral("</ul>");
 }
 

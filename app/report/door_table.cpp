@@ -12,6 +12,8 @@ namespace {
 
 /// More than this many findings in one line make a table nobody reads; the details have them all.
 constexpr int most_findings = 3;
+/// More doors than these stand deck by deck, each with its bookmark.
+constexpr std::size_t most_in_one_table = 100;
 
 QString inCell(const QString& html) {
     return QStringLiteral("<p class=\"in-cell\">") + html + QStringLiteral("</p>");
@@ -97,6 +99,18 @@ QString rowHtml(const GradedDoor& door, Pictures& pictures) {
            QStringLiteral("</tr>");
 }
 
+QString tableOf(const QString& rows) {
+    return ruledTable({{"Door", 7},
+                       {"Deck", 5},
+                       {"Place and kind", 20},
+                       {"Plate read", 7},
+                       {"Register", 8},
+                       {"Boundary", 9},
+                       {"Verdict", 15},
+                       {"Findings; figures with U (k = 2)", 29}},
+                      rows);
+}
+
 } // namespace
 
 QString boundaryPlaceWords(const Boundary& boundary) {
@@ -115,21 +129,24 @@ QString plateReadWords(const DoorEvidence& evidence) {
     return plate.state == PlateState::None ? say("none") : say("illegible");
 }
 
-QString doorTableHtml(const Matter& matter, Pictures& pictures) {
+Pieces doorTable(const Matter& matter, Pictures& pictures) {
     if (matter.doors.empty())
-        return heading("Doors") + sentence(say("No door of the register is on this walkdown."));
-    QString rows;
-    for (const GradedDoor& door : matter.doors)
-        rows += rowHtml(door, pictures);
-    return heading("Doors") + ruledTable({{"Door", 7},
-                                          {"Deck", 5},
-                                          {"Place and kind", 20},
-                                          {"Plate read", 7},
-                                          {"Register", 8},
-                                          {"Boundary", 9},
-                                          {"Verdict", 15},
-                                          {"Findings; figures with U (k = 2)", 29}},
-                                         rows);
+        return {{heading("Doors") + sentence(say("No door of the register is on this walkdown."))}};
+    const bool by_deck = matter.doors.size() > most_in_one_table;
+    Pieces pieces;
+    for (auto door = matter.doors.begin(); door != matter.doors.end();) {
+        QString html = pieces.empty() ? heading("Doors") : QString();
+        const std::string& deck = door->door->deck;
+        if (by_deck)
+            html += QStringLiteral("<h3>") +
+                    safe(say("Deck %1").arg(QString::fromStdString(deck))) +
+                    QStringLiteral("</h3>");
+        QString rows;
+        for (; door != matter.doors.end() && (!by_deck || door->door->deck == deck); ++door)
+            rows += rowHtml(*door, pictures);
+        pieces.push_back({html + tableOf(rows)});
+    }
+    return pieces;
 }
 
 } // namespace latchround::report

@@ -2,12 +2,14 @@
 // figures.
 #pragma once
 
+#include "app/report/page_printer.h"
 #include "app/report/pictures.h"
 #include "app/report/report_matter.h"
 
 namespace latchround::report {
 
-QString doorTableHtml(const Matter& matter, Pictures& pictures);
+/// In the order of the walk; of a large vessel a table each time the walk comes to another deck.
+Pieces doorTable(const Matter& matter, Pictures& pictures);
 
 /// "zone bulkhead 2/3", "stairway (stair 1)".
 QString boundaryPlaceWords(const Boundary& boundary);

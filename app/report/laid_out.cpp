@@ -21,6 +21,8 @@ namespace {
 
 constexpr double points_per_dot = 72.0 / dots_per_inch;
 constexpr int deepest_bookmark = 3;
+/// A piece lower than this part of a page is never torn.
+constexpr double lowest_torn = 0.34;
 
 /// Takes its pictures from one place for all pieces.
 class PieceDocument : public QTextDocument {
@@ -87,7 +89,7 @@ void LaidOut::add(const Piece& piece, const Pictures& pictures, QPaintDevice& de
     const double takes = made.end;
     const double lead = m_end > page_top ? leadOf(*made.document) : 0;
     const bool fits = lead + takes <= page_top + height - m_end;
-    if (fits || (piece.whole && takes <= height)) {
+    if (fits || takes <= height * (piece.whole ? 1 : lowest_torn)) {
         // On one page: it can be put anywhere as it is.
         made.top = made.begin = fits ? m_end + lead : page_top + height;
         made.end = made.top + takes;

@@ -72,18 +72,19 @@ QString questionsHtml(const std::vector<const Requirement*>& rows, Pictures& pic
 }
 
 QString toMeasure(const std::vector<const Requirement*>& rows) {
-    QString html;
+    QStringList all;
     for (const Requirement* row : rows) {
         const QString limit = ui::limitWords(*row);
-        html += QStringLiteral("<p class=\"paper\">") +
-                safe(row->incline_deg ? say("Spring gauge at the edge of the leaf, shut")
-                                      : askedOnPaper(*row)) +
-                (limit.isEmpty() || row->incline_deg
-                     ? QString()
-                     : QStringLiteral(" (") + safe(limit) + QStringLiteral(")")) +
-                QStringLiteral(": ____________ ") + safe(gaugeUnit(*row)) + QStringLiteral("</p>");
+        all << safe(row->incline_deg ? say("Spring gauge at the edge of the leaf, shut")
+                                     : askedOnPaper(*row)) +
+                   (limit.isEmpty() || row->incline_deg
+                        ? QString()
+                        : QStringLiteral(" (") + safe(limit) + QStringLiteral(")")) +
+                   QStringLiteral(": _________ ") + safe(gaugeUnit(*row));
     }
-    return html;
+    return all.isEmpty() ? QString()
+                         : QStringLiteral("<p class=\"paper\">") +
+                               all.join(QStringLiteral(" &nbsp; ")) + QStringLiteral("</p>");
 }
 
 const char* nameOfTime(Source source) {
@@ -119,7 +120,7 @@ QString runsHtml(const std::vector<const Requirement*>& timed) {
     head += QStringLiteral("<th align=\"left\">") + safe(say("Heel; shut, latched?")) +
             QStringLiteral("</th>");
     QString html = QStringLiteral("<table class=\"lines paper\" width=\"100%\" cellspacing=\"0\" "
-                                  "cellpadding=\"2\"><tr>") +
+                                  "cellpadding=\"4\"><tr>") +
                    head + QStringLiteral("</tr>");
     for (int run = 1; run <= 3; ++run)
         html += QStringLiteral("<tr><td>%1</td>").arg(run) +
@@ -139,7 +140,7 @@ QString doorHead(const PaperForm& form, const GradedDoor& door) {
     if (isRemotelyReleased(*door.door))
         words << say("released with %1")
                      .arg(QString::fromStdString(usualGroup(form.arrangement, *door.door)));
-    return QStringLiteral("<h3>") +
+    return QStringLiteral("<h3 class=\"paper\">") +
            safe(say("Door %1").arg(QString::fromStdString(door.door->number))) +
            QStringLiteral("</h3><p class=\"paper muted\">") +
            safe(words.join(QStringLiteral(", "))) + QStringLiteral("</p>");

@@ -3,7 +3,9 @@
 // document find them here when they are drawn.
 #pragma once
 
+#include <deque>
 #include <functional>
+#include <future>
 #include <map>
 #include <span>
 #include <string>
@@ -12,6 +14,7 @@
 
 #include <QImage>
 #include <QString>
+#include <QThreadPool>
 
 #include "core/evidence/fact.h"
 #include "core/grading/verdict.h"
@@ -34,7 +37,7 @@ public:
     /// An <img> of this drawing, as wide as given; its height follows.
     QString drawing(const QString& name, const QImage& image, double width_mm);
 
-    /// Fetches these photographs and makes them small, several at a time.
+    /// Fetches these photographs. They are made small beside other work, until they are drawn.
     void prepare(std::span<const Photograph* const> photographs);
 
     /// An <img> of the photograph, at most so wide and high, or words why there is none.
@@ -43,16 +46,26 @@ public:
     QImage at(const QString& address) const;
 
 private:
-    /// A photograph made small, or why it is not shown.
-    struct Shown {
-        QImage image;
+    /// What the page needs to know of a photograph before it is drawn: its size, or why it is not
+    /// shown.
+    struct Looked {
+        QSize size;
         const char* instead = nullptr;
     };
-    static Shown shownOf(const std::vector<std::byte>& bytes, const std::string& sha256);
+    struct Small {
+        std::shared_future<Looked> looked;
+        std::shared_future<QImage> image;
+        std::size_t bytes = 0; ///< that wait to be made small
+    };
+    void begin(const std::string& sha256);
+    void keepBelow(std::size_t waiting_bytes);
 
     BytesOf m_bytes_of;
     std::map<QString, QImage> m_images;
-    std::map<std::string, Shown> m_photographs; ///< by hash
+    std::map<std::string, Small> m_photographs; ///< by hash
+    std::deque<std::string> m_waiting;          ///< hashes of those that wait, oldest first
+    std::size_t m_waiting_bytes = 0;
+    QThreadPool m_hands; ///< last: it lets its threads finish before the rest goes
 };
 
 } // namespace latchround::report

@@ -34,6 +34,7 @@ QString styleSheet() {
         table.small td, table.small th { font-size: 7.5pt; }
         p.small { font-size: 7.5pt; }
         table.paper td, table.paper th { font-size: 7pt; }
+        h3.paper { margin-top: 10px; margin-bottom: 0px; }
         p.paper { font-size: 7.5pt; margin-top: 3px; margin-bottom: 3px; }
         .in-cell { margin-top: 0px; margin-bottom: 2px; }
         .unbroken { white-space: nowrap; }

@@ -16,8 +16,9 @@ Pieces surveyPieces(const Matter& matter, Pictures& pictures) {
     Pieces pieces{{titleHtml(matter, say("Fire door walkdown report")) +
                    summaryHtml(matter, pictures) + zonesHtml(matter)},
                   {openItemsHtml(matter)},
-                  {vesselHtml(matter) + walkdownHtml(matter)},
-                  {doorTableHtml(matter, pictures)}};
+                  {vesselHtml(matter) + walkdownHtml(matter)}};
+    for (Piece& table : doorTable(matter, pictures))
+        pieces.push_back(std::move(table));
     for (Piece& door : doorDetails(matter, pictures))
         pieces.push_back(std::move(door));
     pieces.push_back({otherRunsHtml(matter)});

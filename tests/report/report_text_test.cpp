@@ -3,6 +3,7 @@
 
 #include <gmock/gmock.h>
 
+#include "app/exchange/facts_hash.h"
 #include "app/report/walkdown_report.h"
 #include "core/given.h"
 #include "printed_page.h"
@@ -232,6 +233,24 @@ TEST(WalkdownReport, SaysSoWherePhotographIsMissing) {
     SampleWalkdown sample;
     sample.photograph_bytes.clear();
     EXPECT_THAT(flowingText(printed(sample)).toStdString(), HasSubstr("Photograph not at hand"));
+}
+
+TEST(WalkdownReport, SaysSoWhereThePhotographIsNoPicture) {
+    SampleWalkdown sample;
+    sample.photograph_bytes.assign(2000, std::byte{65});
+    sample.photograph_sha256 = sha256Hex(sample.photograph_bytes);
+    sample.add(Photograph{sample.walkdown, "5-32", sample.photograph_sha256, "image/png", "", ""});
+    EXPECT_THAT(flowingText(printed(sample)).toStdString(),
+                HasSubstr("its bytes are not a picture that can be shown"));
+}
+
+TEST(WalkdownReport, StandsThroughAPhotographThatBreaksOffHalfWay) {
+    SampleWalkdown sample;
+    sample.photograph_bytes.resize(sample.photograph_bytes.size() / 2);
+    sample.photograph_sha256 = sha256Hex(sample.photograph_bytes);
+    sample.add(Photograph{sample.walkdown, "5-32", sample.photograph_sha256, "image/png",
+                          "broken off", ""});
+    EXPECT_THAT(flowingText(printed(sample)).toStdString(), HasSubstr("broken off"));
 }
 
 TEST(WalkdownReport, ComplainsOfAWalkdownNobodyKnows) {

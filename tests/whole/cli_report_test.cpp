@@ -1,0 +1,58 @@
+// report and items as a shell sees them.
+#include <gmock/gmock.h>
+#include <nlohmann/json.hpp>
+
+#include "shell.h"
+
+namespace latchround {
+
+using ::testing::HasSubstr;
+
+TEST_F(Cli, WritesEveryKindOfDocument) {
+    const QString vessel = imported();
+    for (const char* kind : {"survey", "deficiency-list", "work-list", "paper-form"}) {
+        const Said said = run({"report", vessel, "--kind", kind, "--to", at("document.pdf")});
+        ASSERT_EQ(said.exit_code, 0) << kind << ": " << said.err;
+        EXPECT_EQ(nlohmann::json::parse(said.out)["kind"], kind);
+        EXPECT_TRUE(bytesAt(at("document.pdf")).startsWith("%PDF-"));
+    }
+}
+
+TEST_F(Cli, ChoosesTheFormOfAReportByTheEndingOfItsFile) {
+    const QString vessel = imported();
+    ASSERT_EQ(run({"report", vessel, "--to", at("survey.csv")}).exit_code, 0);
+    EXPECT_TRUE(bytesAt(at("survey.csv")).startsWith("door,deck,"));
+    ASSERT_EQ(run({"report", vessel, "--to", at("survey.json")}).exit_code, 0);
+    EXPECT_TRUE(nlohmann::json::parse(bytesAt(at("survey.json")).toStdString()).contains("items"));
+    ASSERT_EQ(run({"report", vessel, "--format", "json", "--to", at("named.txt")}).exit_code, 0);
+    EXPECT_TRUE(bytesAt(at("named.txt")).startsWith("{"));
+}
+
+TEST_F(Cli, RefusesAReportThatIsNotToBeHad) {
+    const QString vessel = imported();
+    for (const QStringList& options :
+         {QStringList{"--kind", "poem"}, QStringList{"--kind", "door-record"},
+          QStringList{"--kind", "door-record", "--door", "99-99"}, QStringList{"--format", "doc"},
+          QStringList{"--by", "Nobody Aboard"},
+          QStringList{"--kind", "paper-form", "--format", "csv"}}) {
+        const Said said = run(QStringList{"report", vessel, "--to", at("x.pdf")} + options);
+        EXPECT_EQ(said.exit_code, 2) << options.join(' ').toStdString();
+        EXPECT_EQ(lines(said.err), 1) << said.err;
+        EXPECT_FALSE(QFileInfo::exists(at("x.pdf")));
+    }
+}
+
+TEST_F(Cli, ListsOpenItemsAsTableAndAsJson) {
+    const QString vessel = imported();
+    const Said table = run({"items", vessel});
+    EXPECT_EQ(table.exit_code, 0) << table.err;
+    EXPECT_THAT(table.out, HasSubstr("Catalogue: "));
+    const auto open = nlohmann::json::parse(run({"items", vessel, "--json"}).out)["items"];
+    const auto all = nlohmann::json::parse(run({"items", vessel, "--all", "--json"}).out)["items"];
+    EXPECT_LE(open.size(), all.size());
+    for (const auto& item : open)
+        EXPECT_EQ(item["open"], true);
+    EXPECT_EQ(run({"items", at("none.db")}).exit_code, 2);
+}
+
+} // namespace latchround
