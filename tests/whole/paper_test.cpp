@@ -1,0 +1,59 @@
+#include "tests/whole/walking.h"
+
+using namespace latchround;
+using namespace latchround::test;
+using namespace latchround::ui;
+
+// A dead tablet: what was written on the form is typed in afterwards, mostly by three letters.
+TEST_F(Walk, WhatStandsOnPaperIsTypedIn) {
+    planAndBegin();
+    doorScreen().setDoor("5-09");
+    hands::click(window(), "from-paper");
+    auto* pager = doorScreen().findChild<RowPager*>();
+    const auto onPage = [&](const QString& name) {
+        auto* row = doorScreen().findChild<ValueRow*>(name);
+        for (int page = 0; !row->isVisible(); ++page)
+            pager->turnTo(page);
+        hands::click(row->key());
+    };
+    constexpr int more_than_asked = 60;
+    for (int i = 0; i < more_than_asked; ++i)
+        QTest::keyClick(&doorScreen(), Qt::Key_Y);
+    for (QWidget* row : pager->rows())
+        if (auto* choice = qobject_cast<ChoiceRow*>(row)) {
+            for (const Side side : {Side::None, Side::One, Side::Two})
+                if (choice->key(Answer::Yes, side)) {
+                    EXPECT_EQ(choice->answer(side), Answer::Yes) << row->objectName().toStdString();
+                }
+        }
+    onPage("plate-row");
+    hands::clickWords(hands::sheet(window()), "A-60");
+    onPage("measure-reopen-distance");
+    hands::typeFigure(window(), "0.6");
+    for (const auto& [release, intervals] : {std::pair{"release-local-1", std::vector{"12"}},
+                                             {"release-local-2", {"12.1"}},
+                                             {"release-remote", {"6.4", "12", "0.2"}}}) {
+        onPage(release);
+        if (intervals.size() > 1)
+            hands::click(window(), "typed-cautions");
+        for (const char* seconds : intervals)
+            hands::typeFigure(window(), seconds);
+    }
+    const DoorGrade grade = gradeOnDisk("5-09");
+    EXPECT_NEAR(row(grade, "alarm-lead").figure->value, 6.4, 1e-9);
+    EXPECT_NEAR(row(grade, "sliding-rate").figure->value, 1.8 / 12.033, 0.001);
+    EXPECT_EQ(row(grade, "alarm-holds").verdict, Verdict::Satisfactory);
+    const std::vector<Fact> facts = SqliteRegister::open(path).value()->facts().value();
+    int by_hand = 0;
+    int cautions = 0;
+    for (const Fact& fact : facts) {
+        const auto* mark = std::get_if<Mark>(&fact.body);
+        by_hand += mark && mark->device == InputDevice::Hand ? 1 : 0;
+        cautions += std::holds_alternative<CautionAnswered>(fact.body) ? 1 : 0;
+    }
+    EXPECT_EQ(by_hand, 8);
+    EXPECT_EQ(cautions, 6);
+    hands::click(window(), "forward");
+    EXPECT_NE(doorScreen().door(), "5-09");
+    EXPECT_TRUE(qobject_cast<QPushButton*>(hands::find(window(), "from-paper"))->isChecked());
+}
