@@ -30,7 +30,10 @@ public:
         item.id = finding.stamp.id;
         item.door = finding.body.door;
         item.requirement = finding.body.requirement;
-        item.row = tell(item, finding.body.walkdown, {}).row;
+        if (const auto walkdown =
+                std::ranges::find(m_walkdowns, finding.body.walkdown, &Walkdown::id);
+            walkdown != m_walkdowns.end())
+            item.row = tell(item, *walkdown, {}).row;
         item.findings.push_back(std::move(finding));
         return item;
     }
@@ -53,19 +56,16 @@ public:
     }
 
 private:
-    Told tell(const Item& item, const FactId& walkdown, const EvidenceAsked& asked) const {
+    Told tell(const Item& item, const Walkdown& walkdown, const EvidenceAsked& asked) const {
         Told told;
         const Door* door = findDoor(m_arrangement, item.door);
-        const auto begun = m_ledger.walkdown(walkdown);
-        if (!door || !begun)
-            return told;
-        const DoorEvidence evidence = m_ledger.evidenceOf(walkdown, item.door, asked);
-        if (evidence.empty() && !asked.after.empty())
+        const DoorEvidence evidence = m_ledger.evidenceOf(walkdown.id, item.door, asked);
+        if (!door || (evidence.empty() && !asked.after.empty()))
             return told;
         told.newest = evidence.newest;
         const DoorGrade graded =
             grade(m_arrangement.particulars, *door, findBoundary(m_arrangement, door->boundary),
-                  evidence, m_catalogue, upkeepOf(m_catalogue, begun->plan.purpose));
+                  evidence, m_catalogue, upkeepOf(m_catalogue, walkdown.plan.purpose));
         told.verdict = graded.verdict;
         if (const RowGrade* row = findRow(graded, item.requirement)) {
             told.verdict = row->verdict;
@@ -148,7 +148,7 @@ private:
     /// The first walkdown that can tell on this evidence.
     std::optional<Retest> decided(const Item& item, const EvidenceAsked& asked) const {
         for (const Walkdown& walkdown : m_walkdowns) {
-            const Told told = tell(item, walkdown.id, asked);
+            const Told told = tell(item, walkdown, asked);
             if (told.newest &&
                 (told.verdict == Verdict::Satisfactory || told.verdict == Verdict::Unsatisfactory))
                 return Retest{walkdown.id, *told.newest, told.verdict == Verdict::Satisfactory};
