@@ -1,40 +1,23 @@
 #include <algorithm>
 
-#include <QLocale>
-
+#include "app/report/door_history.h"
 #include "app/report/door_table.h"
 #include "app/report/figure_words.h"
 #include "app/report/front_matter.h"
-#include "app/report/item_table.h"
 #include "app/report/moment_words.h"
 #include "app/report/printed_kinds.h"
 #include "app/report/report_words.h"
 #include "app/report/row_words.h"
 #include "app/report/shapes.h"
 #include "app/report/snapshot_section.h"
-#include "app/report/time_chart.h"
-#include "core/evidence/moment_text.h"
 #include "ui/parts/date_words.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/grade_words.h"
-#include "ui/parts/item_words.h"
 #include "ui/parts/verdict_look.h"
 
 namespace latchround::report {
 
 namespace {
-
-/// How much of each kind is shown; what is left out is counted.
-struct Room {
-    std::size_t rows = 0; ///< that are not in order
-    std::size_t fine = 0; ///< rows in order, by their words
-    std::size_t times = 0;
-    std::size_t items = 0;
-    std::size_t photographs = 0;
-    double photograph_mm = 0;
-    double chart_mm = 0;
-    int letters = 0; ///< of one text
-};
 
 /// From what is wanted to what fits in any case.
 constexpr Room rooms[] = {{14, 60, 8, 10, 3, 55, 175, 600}, {12, 40, 6, 8, 3, 48, 175, 400},
@@ -42,18 +25,6 @@ constexpr Room rooms[] = {{14, 60, 8, 10, 3, 55, 175, 600}, {12, 40, 6, 8, 3, 48
                           {6, 12, 4, 4, 3, 32, 110, 160},   {5, 8, 4, 3, 2, 28, 100, 120},
                           {4, 5, 3, 3, 2, 22, 80, 90},      {3, 3, 3, 2, 0, 0, 70, 60},
                           {2, 0, 2, 1, 0, 0, 60, 40},       {1, 0, 1, 1, 0, 0, 0, 24}};
-
-QString shortened(const QString& words, int letters) {
-    const QString plain = words.simplified();
-    return plain.size() <= letters ? plain : plain.left(letters).trimmed() + QChar(0x2026);
-}
-
-QString andEarlier(std::size_t left_out) {
-    return left_out == 0 ? QString()
-                         : QStringLiteral("<p class=\"in-cell muted small\">") +
-                               safe(say("and one earlier", "and %n earlier", int(left_out))) +
-                               QStringLiteral("</p>");
-}
 
 QString andMore(std::size_t left_out) {
     return left_out == 0 ? QString()
@@ -69,44 +40,16 @@ public:
         , m_pictures(pictures)
         , m_door(gradeDoor(matter.asked.arrangement, matter.asked.ledger, matter.walkdown, door,
                            matter.asked.catalogue))
-        , m_snapshot(snapshotOf(matter)) {
-        for (const Item& item : matter.items)
-            if (item.door == door.number)
-                m_items.push_back(&item);
-        std::ranges::reverse(m_items);
-        std::ranges::stable_sort(m_items, {}, [](const Item* item) { return !item->isOpen(); });
-        m_timed = timedRow();
-        if (m_timed)
-            m_days =
-                timedDays(matter.asked.ledger, matter.asked.ledger.walkdowns(), door, *m_timed);
-        gatherPhotographs();
-    }
+        , m_history(historyOf(matter, m_door))
+        , m_snapshot(snapshotOf(matter)) {}
 
     QString html(const Room& room) const {
-        return headHtml() + particularsHtml(room) + verdictHtml(room) + timesHtml(room) +
-               itemsHtml(room) + photographsHtml(room) + madeHtml();
+        return headHtml() + particularsHtml(room) + verdictHtml(room) +
+               timesHtml(m_history, room, m_pictures) + itemsHtml(m_history, room) +
+               photographsHtml(m_history, room, m_pictures) + madeHtml();
     }
 
 private:
-    const Requirement* timedRow() const {
-        const Requirement* row = nullptr;
-        for (const RowGrade& each : m_door.grade.rows)
-            if (isAsked(each) && (each.requirement->source == Source::ClosingTime ||
-                                  (!row && each.requirement->source == Source::ClosingRate)))
-                row = each.requirement;
-        return row;
-    }
-
-    void gatherPhotographs() {
-        const auto walkdowns = m_matter.asked.ledger.walkdowns();
-        for (auto walkdown = walkdowns.rbegin(); walkdown != walkdowns.rend(); ++walkdown) {
-            auto all =
-                m_matter.asked.ledger.evidenceOf(walkdown->id, m_door.door->number).photographs;
-            std::ranges::reverse(all);
-            std::ranges::move(all, std::back_inserter(m_photographs));
-        }
-    }
-
     QString headHtml() const {
         QString html =
             QStringLiteral("<h1>") + m_pictures.glyph(m_door.grade.verdict, 30) +
@@ -234,102 +177,6 @@ private:
         return html;
     }
 
-    QString timesHtml(const Room& room) const {
-        if (!m_timed)
-            return {};
-        const QString unit = QString::fromStdString(m_timed->unit);
-        QString html = QStringLiteral("<h2>") +
-                       safe(m_timed->source == Source::ClosingTime ? say("Closing times")
-                                                                   : say("Closing rates")) +
-                       QStringLiteral("</h2>");
-        if (m_days.empty())
-            return html + sentence(say("It has not been timed upright yet."));
-        if (m_days.size() > 1 && room.chart_mm > 0)
-            html +=
-                QStringLiteral("<p>") +
-                m_pictures.drawing(QStringLiteral("times"),
-                                   timeChart(m_days, m_timed->low, m_timed->high), room.chart_mm) +
-                QStringLiteral("</p>");
-        QStringList figures;
-        const std::size_t shown = std::min(room.times, m_days.size());
-        for (std::size_t at = 0; at < shown; ++at) {
-            const TimedDay& day = m_days[m_days.size() - 1 - at];
-            figures << say("%1: %2 ± %3 %4%5")
-                           .arg(ui::dateWords(day.day), QLocale().toString(day.value, 'g', 3),
-                                QLocale().toString(2 * day.u, 'g', 2), unit,
-                                day.outside ? say(" (outside)") : QString());
-        }
-        html += QStringLiteral("<p class=\"small\">") +
-                safe(say("Asked: %1 (%2). Newest first, with U (k = 2): %3.")
-                         .arg(ui::limitWords(*m_timed), QString::fromStdString(m_timed->cite),
-                              figures.join(QStringLiteral("; ")))) +
-                QStringLiteral("</p>");
-        return html + andEarlier(m_days.size() - shown);
-    }
-
-    QString itemsHtml(const Room& room) const {
-        if (m_items.empty())
-            return heading("Items") + sentence(say("Nothing was ever written up at this door."));
-        QString rows;
-        const std::size_t shown = std::min(room.items, m_items.size());
-        for (std::size_t at = 0; at < shown; ++at) {
-            const Item& item = *m_items[at];
-            const QString text =
-                item.text().empty() ? askedWords(item) : QString::fromStdString(item.text());
-            rows += QStringLiteral("<tr>") + cell(QString::number(numberOf(m_matter, item))) +
-                    cell(safe(shortened(text, room.letters))) +
-                    cell(safe(ui::severityName(item.severity))) +
-                    cell(QStringLiteral("<b>") + safe(ui::stateWords(item.state)) +
-                         QStringLiteral("</b>")) +
-                    cell(safe(say("found %1")
-                                  .arg(ui::dateWords(shipsDay(item.findings.back().stamp.when)))) +
-                         (item.isOpen() && item.due
-                              ? QStringLiteral(", ") + safe(ui::dueWords(item, m_matter.today))
-                              : QString())) +
-                    QStringLiteral("</tr>");
-        }
-        return heading("Items") +
-               ruledTable({{"No.", 5},
-                           {"What was wrong", 49},
-                           {"Severity", 9},
-                           {"State", 13},
-                           {"Found, due", 24}},
-                          rows) +
-               andEarlier(m_items.size() - shown);
-    }
-
-    QString photographsHtml(const Room& room) const {
-        const std::size_t shown = std::min(room.photographs, m_photographs.size());
-        if (m_photographs.empty())
-            return {};
-        QString pictures;
-        QString captions;
-        for (std::size_t at = 0; at < shown; ++at) {
-            const auto& record = m_photographs[at];
-            pictures += QStringLiteral("<td width=\"33%\">") +
-                        m_pictures.photograph(record.body, room.photograph_mm) +
-                        QStringLiteral("</td>");
-            captions += QStringLiteral("<td><p class=\"caption\">") +
-                        safe(shortened(QString::fromStdString(record.body.caption), room.letters)) +
-                        QStringLiteral(" <span class=\"muted\">") +
-                        safe(stampWords(m_matter, record.stamp)) +
-                        QStringLiteral("</span></p></td>");
-        }
-        return (shown == 0 ? QString()
-                           : heading("Photographs") +
-                                 QStringLiteral("<table width=\"100%\" cellspacing=\"0\" "
-                                                "cellpadding=\"2\"><tr>") +
-                                 pictures + QStringLiteral("</tr><tr>") + captions +
-                                 QStringLiteral("</tr></table>")) +
-               (m_photographs.size() == shown
-                    ? QString()
-                    : QStringLiteral("<p class=\"in-cell muted small\">") +
-                          safe(say("and one photograph in the register",
-                                   "and %n photographs in the register",
-                                   int(m_photographs.size() - shown))) +
-                          QStringLiteral("</p>"));
-    }
-
     QString madeHtml() const {
         const WalkdownReport& asked = m_matter.asked;
         const QString by =
@@ -353,11 +200,8 @@ private:
     const Matter& m_matter;
     Pictures& m_pictures;
     GradedDoor m_door;
+    DoorHistory m_history;
     Snapshot m_snapshot;
-    std::vector<const Item*> m_items; ///< open ones first, of each the newest first
-    const Requirement* m_timed = nullptr;
-    std::vector<TimedDay> m_days;
-    std::vector<Recorded<Photograph>> m_photographs; ///< newest first
 };
 
 } // namespace

@@ -96,7 +96,7 @@ void LaidOut::add(const Piece& piece, const Pictures& pictures, QPaintDevice& de
     } else {
         if (m_end > page_top)
             made = laid(piece, pictures, device, m_end - page_top);
-        keepTogether(*made.document, dots_per_mm);
+        keepTogether(*made.document);
         made.top = page_top;
         made.begin = m_end;
         made.end = made.top + endOf(*made.document);

@@ -8,7 +8,7 @@
 #include <QTextDocument>
 #include <QTextTable>
 
-#include "app/report/report_look.h"
+#include "app/report/page_frame.h"
 
 namespace latchround::report {
 
@@ -25,15 +25,14 @@ constexpr double highest_whole_row = 0.6;
 
 class PageBreaks {
 public:
-    PageBreaks(QTextDocument& document, double dots_per_mm)
+    explicit PageBreaks(QTextDocument& document)
         : m_document(document)
-        , m_size(document.pageSize())
-        , m_dots_per_mm(dots_per_mm) {}
+        , m_size(document.pageSize()) {}
 
     void heading(const QTextBlock& block) {
         const double top = rectOf(block).top();
-        const double room_mm = (pageEnd(top) - top) / m_dots_per_mm;
-        const bool at_page_top = top - pageEnd(top) + m_size.height() < m_dots_per_mm;
+        const double room_mm = (pageEnd(top) - top) / dots_per_mm;
+        const bool at_page_top = top - pageEnd(top) + m_size.height() < dots_per_mm;
         if (at_page_top || room_mm >= wantedBelow_mm(block.blockFormat().headingLevel()))
             return;
         changed([&] {
@@ -61,8 +60,7 @@ public:
             for (int column = 0; column < table.columns(); ++column) {
                 QTextTableCell cell = table.cellAt(row - 1, column);
                 QTextTableCellFormat format = cell.format().toTableCellFormat();
-                format.setBottomPadding(table.format().cellPadding() +
-                                        room / m_dots_per_mm * css_px_per_mm);
+                format.setBottomPadding(table.format().cellPadding() + room / dots_per_css_px);
                 cell.setFormat(format);
             }
         });
@@ -87,13 +85,12 @@ private:
 
     QTextDocument& m_document;
     QSizeF m_size;
-    double m_dots_per_mm;
 };
 
 } // namespace
 
-void keepTogether(QTextDocument& document, double dots_per_mm) {
-    PageBreaks breaks(document, dots_per_mm);
+void keepTogether(QTextDocument& document) {
+    PageBreaks breaks(document);
     for (QTextBlock block = document.begin(); block.isValid(); block = block.next()) {
         if (block.blockFormat().headingLevel() > 0) {
             breaks.heading(block);

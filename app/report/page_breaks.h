@@ -8,6 +8,6 @@ namespace latchround::report {
 
 /// Sends headings that stand too near the foot, and table rows that would be split, to the next
 /// page. The document has its page size and paint device already.
-void keepTogether(QTextDocument& document, double dots_per_mm);
+void keepTogether(QTextDocument& document);
 
 } // namespace latchround::report

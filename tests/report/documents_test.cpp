@@ -151,13 +151,14 @@ TEST(Documents, SayWhatTheyWereMadeFrom) {
     }
 }
 
-TEST(Documents, ComeWithTheSameSumFromTheSameRegister) {
+// The document's own sum is left out: the file holds the second in which it was written.
+TEST(Documents, ComeWithTheSameFactFromTheSameRegister) {
     const SampleItems sample;
-    EXPECT_EQ(made(sample, ReportKind::Survey).fact, [&] {
-        MadeReport again = made(sample, ReportKind::Survey);
-        again.fact.document_sha256 = made(sample, ReportKind::Survey).fact.document_sha256;
-        return again.fact;
-    }()) << "but for the document's own sum, which holds the moment of writing";
+    MadeReport once = made(sample, ReportKind::Survey);
+    MadeReport again = made(sample, ReportKind::Survey);
+    once.fact.document_sha256.clear();
+    again.fact.document_sha256.clear();
+    EXPECT_EQ(once.fact, again.fact);
 }
 
 TEST(Documents, ChangeTheirSumWithOneMoreFact) {
