@@ -14,6 +14,7 @@
 #include "app/catalogue/catalogue_place.h"
 #include "app/exchange/catalogue_file.h"
 #include "app/headless/boundary_command.h"
+#include "app/headless/collect_command.h"
 #include "app/headless/figure_commands.h"
 #include "app/headless/grade_command.h"
 #include "app/headless/handover_command.h"
@@ -46,6 +47,7 @@ struct Asked {
     Print print;
     ItemsAsked items;
     HandoverAsked handover;
+    CollectAsked collect;
     DivisionAsked division;
     SampleAsked sample;
     TrendAsked trend;
@@ -261,6 +263,8 @@ int run(int argc, char** argv) {
     addGradingCommands(program, asked);
     addReportCommands(program, asked);
     addHandoverCommands(program, asked.handover, asked.command);
+    addCollectCommand(program, asked.collect, asked.command,
+                      [&](auto command) { return graded(asked, std::move(command)); });
     addVerifyCommand(program, asked);
     addBoundaryCommand(program, asked);
     addSampleCommand(program, asked);

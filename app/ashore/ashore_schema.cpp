@@ -1,0 +1,117 @@
+#include "app/ashore/ashore_schema.h"
+
+#include <array>
+#include <cstdlib>
+
+#include "ashore_sql.h"
+
+namespace latchround {
+
+namespace {
+
+struct AshoreStep {
+    int version;
+    const char* sql;
+};
+constexpr std::array<AshoreStep, 1> ashore_steps{{{1, ashore_1_sql}}};
+
+/// Anything that somebody made, what extensions bring along aside.
+constexpr const char* foreign_things =
+    "SELECT count(*) FROM pg_class AS c JOIN pg_namespace AS n ON n.oid = c.relnamespace"
+    " WHERE n.nspname <> 'information_schema' AND n.nspname NOT LIKE 'pg\\_%'"
+    " AND NOT EXISTS (SELECT FROM pg_depend AS d WHERE d.objid = c.oid AND d.deptype = 'e')";
+
+/// 0: the tables are not there. Nothing where the schema of our name is somebody else's.
+Result<std::optional<int>> versionAshore(PostgresConnection& connection) {
+    const auto ours =
+        connection.single("SELECT count(*) FROM pg_namespace WHERE nspname = 'latchround'");
+    if (!ours)
+        return tl::unexpected(ours.error());
+    if (*ours == "0")
+        return std::optional(0);
+    const auto numbered =
+        connection.single("SELECT to_regclass('latchround.schema_version') IS NOT NULL");
+    if (!numbered)
+        return tl::unexpected(numbered.error());
+    if (*numbered != "true")
+        return std::optional<int>();
+    const auto version = connection.single("SELECT max(version) FROM latchround.schema_version");
+    if (!version)
+        return tl::unexpected(version.error());
+    return *version ? std::optional(std::atoi((*version)->c_str())) : std::nullopt;
+}
+
+Done refuseForeign(PostgresConnection& connection) {
+    const auto things = connection.single(foreign_things);
+    if (!things)
+        return tl::unexpected(things.error());
+    if (*things == "0")
+        return {};
+    return tl::unexpected(Complaint{connection.where(),
+                                    "this database holds something else: NOT touched.",
+                                    "Give an empty one (CREATE DATABASE)."});
+}
+
+Done judgeAshore(PostgresConnection& connection, std::optional<int> version) {
+    if (!version)
+        return tl::unexpected(
+            Complaint{connection.where(),
+                      "its schema \"latchround\" was not made by this program: NOT touched.",
+                      "Give an empty database."});
+    if (*version > ashoreVersion())
+        return tl::unexpected(Complaint{connection.where(),
+                                        "the tables were made by a newer program (version " +
+                                            std::to_string(*version) + "; this one knows up to " +
+                                            std::to_string(ashoreVersion()) + "): NOT touched.",
+                                        "Update this program."});
+    return *version == 0 ? refuseForeign(connection) : Done{};
+}
+
+Done bringToForm(PostgresConnection& connection) {
+    auto transaction = PostgresTransaction::begin(connection);
+    if (!transaction)
+        return tl::unexpected(transaction.error());
+    // Asked again while nobody else may: two programs may have found the database empty.
+    Done done = connection.script("SELECT pg_advisory_xact_lock(hashtext('latchround schema'))");
+    if (!done)
+        return done;
+    const auto version = versionAshore(connection);
+    if (!version)
+        return tl::unexpected(version.error());
+    if (done = judgeAshore(connection, *version); !done)
+        return done;
+    if (**version == 0)
+        done = connection.script("CREATE SCHEMA latchround");
+    if (done)
+        done = connection.script("SET LOCAL search_path TO latchround");
+    for (const AshoreStep& step : ashore_steps) {
+        if (!done || step.version <= **version)
+            continue;
+        done = connection.script(step.sql);
+        if (done)
+            done = connection.script("INSERT INTO schema_version (version) VALUES (" +
+                                     std::to_string(step.version) + ")");
+    }
+    return done ? transaction->commit() : done;
+}
+
+} // namespace
+
+int ashoreVersion() {
+    return ashore_steps.back().version;
+}
+
+Done readyAshore(PostgresConnection& connection) {
+    const auto version = versionAshore(connection);
+    if (!version)
+        return tl::unexpected(version.error());
+    if (*version != ashoreVersion()) {
+        if (Done done = judgeAshore(connection, *version); !done)
+            return done;
+        if (Done done = bringToForm(connection); !done)
+            return done;
+    }
+    return connection.script("SET search_path TO latchround");
+}
+
+} // namespace latchround

@@ -1,0 +1,229 @@
+#include "app/ashore/vessel_mirror.h"
+
+#include <algorithm>
+#include <set>
+#include <utility>
+
+#include <sqlite3.h>
+
+#include "app/register/arrangement_rows.h"
+#include "app/register/fact_rows_read.h"
+#include "app/register/migrations.h"
+#include "app/register/missing_reference.h"
+
+namespace latchround {
+
+namespace {
+
+using nlohmann::json;
+
+/// What belongs to one tablet, what is the same in every register, and what goes ashore as bytes.
+const std::set<std::string> kept_aboard{"this_device", "this_device_key", "fact_kind",
+                                        "photograph_bytes"};
+
+/// JSON's true and false are the register's 1 and 0.
+Value valueOf(const json& cell) {
+    if (cell.is_null())
+        return {};
+    if (cell.is_boolean())
+        return cell.get<bool>() ? 1 : 0;
+    if (cell.is_number_integer())
+        return cell.get<std::int64_t>();
+    if (cell.is_number())
+        return cell.get<double>();
+    return std::string_view(cell.get_ref<const std::string&>());
+}
+
+std::string ownerOf(sqlite3_stmt* row) {
+    // Asking a number for its text would change the row.
+    if (sqlite3_column_type(row, 0) == SQLITE_INTEGER)
+        return std::to_string(sqlite3_column_int64(row, 0));
+    return reinterpret_cast<const char*>(sqlite3_column_text(row, 0));
+}
+
+/// PostgreSQL's texts cannot hold the sign of number 0.
+Result<json> cellOf(sqlite3_stmt* row, int column, const MirroredTable& table) {
+    switch (sqlite3_column_type(row, column)) {
+    case SQLITE_NULL:
+        return json();
+    case SQLITE_INTEGER:
+        return json(std::int64_t{sqlite3_column_int64(row, column)});
+    case SQLITE_FLOAT:
+        return json(sqlite3_column_double(row, column));
+    default:
+        break;
+    }
+    const auto* begin = reinterpret_cast<const char*>(sqlite3_column_text(row, column));
+    std::string text(begin, static_cast<std::size_t>(sqlite3_column_bytes(row, column)));
+    if (text.find('\0') != std::string::npos)
+        return tl::unexpected(
+            Complaint{table.name + " " + ownerOf(row),
+                      "the text of " + table.columns[static_cast<std::size_t>(column)] +
+                          " holds a sign of number 0, which a database ashore cannot keep",
+                      ""});
+    return json(std::move(text));
+}
+
+Result<json> rowOf(sqlite3_stmt* row, const MirroredTable& table) {
+    json cells = json::object();
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        auto cell = cellOf(row, static_cast<int>(i), table);
+        if (!cell)
+            return cell;
+        cells[table.columns[i]] = std::move(*cell);
+    }
+    return cells;
+}
+
+struct StatementCloser {
+    void operator()(sqlite3_stmt* statement) const { sqlite3_finalize(statement); }
+};
+
+Result<std::vector<MirroredTable>> tablesOf(SqliteConnection& connection) {
+    std::vector<MirroredTable> tables;
+    const Done done = connection.each(
+        "SELECT t.name, c.name FROM sqlite_schema AS t, pragma_table_info(t.name) AS c"
+        " WHERE t.type = 'table' AND t.name NOT LIKE 'sqlite%' ORDER BY t.rowid, c.cid",
+        {}, [&](Row& row) {
+            const std::string name = row.text(0);
+            if (kept_aboard.contains(name))
+                return;
+            if (tables.empty() || tables.back().name != name)
+                tables.push_back({name, {}});
+            tables.back().columns.push_back(row.text(1));
+        });
+    if (!done)
+        return tl::unexpected(done.error());
+    // A body is refused where its fact is not there yet; all other references wait for the end.
+    std::ranges::stable_partition(tables,
+                                  [](const MirroredTable& table) { return table.name == "fact"; });
+    return tables;
+}
+
+} // namespace
+
+std::string columnList(const std::vector<std::string>& columns) {
+    std::string text;
+    for (const std::string& column : columns)
+        text += (text.empty() ? "" : ", ") + column;
+    return text;
+}
+
+Result<VesselMirror> VesselMirror::make() {
+    auto connection =
+        SqliteConnection::connect(QStringLiteral(":memory:"), FileMode::Create, {}, 0);
+    if (!connection)
+        return tl::unexpected(connection.error());
+    VesselMirror mirror(std::move(*connection));
+    if (Done done = migrate(*mirror.m_connection, migrations()); !done)
+        return tl::unexpected(done.error());
+    // The references are checked ashore.
+    if (Done done = mirror.m_connection->script("PRAGMA foreign_keys = OFF"); !done)
+        return tl::unexpected(done.error());
+    auto tables = tablesOf(*mirror.m_connection);
+    if (!tables)
+        return tl::unexpected(tables.error());
+    mirror.m_tables = std::move(*tables);
+    return mirror;
+}
+
+Done VesselMirror::begin() {
+    m_transaction.reset(); // rolls back
+    auto transaction = Transaction::begin(*m_connection, Transaction::Kind::Write);
+    if (!transaction)
+        return tl::unexpected(transaction.error());
+    m_transaction.emplace(std::move(*transaction));
+    return loaded();
+}
+
+Done VesselMirror::load(const MirroredTable& table, const json& row) {
+    std::string places;
+    std::vector<Value> values;
+    for (const std::string& column : table.columns) {
+        places += places.empty() ? "?" : ",?";
+        values.push_back(valueOf(row.at(column)));
+    }
+    const auto written =
+        m_connection->run("INSERT INTO " + table.name + " (" + columnList(table.columns) +
+                              ") VALUES (" + places + ")",
+                          values);
+    return written ? Done{} : tl::unexpected(written.error());
+}
+
+Done VesselMirror::loaded() {
+    for (const auto& [owners, sql] : {std::pair(&m_facts, "SELECT id FROM fact"),
+                                      std::pair(&m_issues, "SELECT id FROM arrangement"),
+                                      std::pair(&m_doors, "SELECT number FROM door_number")}) {
+        auto found = ownersOf(sql);
+        if (!found)
+            return tl::unexpected(found.error());
+        *owners = std::move(*found);
+    }
+    return {};
+}
+
+Result<Added> VesselMirror::merge(const Incoming& incoming) {
+    return latchround::merge(*m_connection, incoming);
+}
+
+Result<VesselMirror::Owners> VesselMirror::ownersOf(std::string_view sql) {
+    Owners owners;
+    const Done done = m_connection->each(sql, {}, [&](Row& row) { owners.insert(row.text(0)); });
+    if (!done)
+        return tl::unexpected(done.error());
+    return owners;
+}
+
+/// Rows come and go with what their first column names.
+const VesselMirror::Owners& VesselMirror::ownersOf(const MirroredTable& table) const {
+    if (table.name == "arrangement" || table.columns.front() == "arrangement")
+        return m_issues;
+    return table.name == "door_number" ? m_doors : m_facts;
+}
+
+Done VesselMirror::eachNew(const MirroredTable& table, std::size_t at_once, const OnRows& on_rows) {
+    const std::string sql = "SELECT " + columnList(table.columns) + " FROM " + table.name;
+    sqlite3_stmt* prepared = nullptr;
+    if (sqlite3_prepare_v2(m_connection->handle(), sql.c_str(), -1, &prepared, nullptr) !=
+        SQLITE_OK)
+        return tl::unexpected(Complaint{table.name, sqlite3_errmsg(m_connection->handle()), ""});
+    const std::unique_ptr<sqlite3_stmt, StatementCloser> rows(prepared);
+    const Owners& known = ownersOf(table);
+    json fresh = json::array();
+    while (sqlite3_step(rows.get()) == SQLITE_ROW) {
+        if (known.contains(ownerOf(rows.get())))
+            continue;
+        auto row = rowOf(rows.get(), table);
+        if (!row)
+            return tl::unexpected(row.error());
+        fresh.push_back(std::move(*row));
+        if (fresh.size() < at_once)
+            continue;
+        if (Done done = on_rows(std::exchange(fresh, json::array())); !done)
+            return done;
+    }
+    return fresh.empty() ? Done{} : on_rows(std::move(fresh));
+}
+
+Result<Arrangement> VesselMirror::arrangement() {
+    auto issue = readIssueInForce(*m_connection);
+    if (!issue)
+        return tl::unexpected(issue.error());
+    return *issue ? std::move((*issue)->arrangement) : Arrangement{};
+}
+
+Result<Ledger> VesselMirror::ledger() {
+    auto facts = readFacts(*m_connection);
+    if (!facts)
+        return tl::unexpected(facts.error());
+    Ledger ledger;
+    for (Fact& fact : *facts)
+        ledger.add(std::move(fact));
+    return ledger;
+}
+
+std::optional<Complaint> VesselMirror::missingReference(std::span<const Fact> facts) {
+    return latchround::missingReference(*m_connection, facts);
+}
+
+} // namespace latchround

@@ -1,0 +1,71 @@
+// A vessel's register in memory, between a handover file and the tables ashore: what is ashore is
+// read into it, the file is merged by the very code that merges on a tablet, and the rows that are
+// new go ashore. So there is one way to write a fact and one rule of what may be added.
+#pragma once
+
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <unordered_set>
+#include <vector>
+
+#include <nlohmann/json.hpp>
+
+#include "app/register/merge.h"
+#include "app/register/sqlite_connection.h"
+#include "app/register/transaction.h"
+#include "core/evidence/ledger.h"
+
+namespace latchround {
+
+/// A table that a register has and the tables ashore have as well, with the vessel before its key.
+struct MirroredTable {
+    std::string name;
+    std::vector<std::string> columns;
+};
+
+/// "fact, name, role"
+std::string columnList(const std::vector<std::string>& columns);
+
+class VesselMirror {
+public:
+    static Result<VesselMirror> make();
+
+    /// In an order in which rows may be written.
+    const std::vector<MirroredTable>& tables() const { return m_tables; }
+
+    /// Forgets the vessel before.
+    Done begin();
+    /// A row from ashore, by column.
+    Done load(const MirroredTable& table, const nlohmann::json& row);
+    /// What is here now is what is known ashore.
+    Done loaded();
+    Result<Added> merge(const Incoming& incoming);
+    /// Rows that came after loaded(), so many at once.
+    using OnRows = std::function<Done(nlohmann::json rows)>;
+    Done eachNew(const MirroredTable& table, std::size_t at_once, const OnRows& on_rows);
+
+    /// The arrangement in force.
+    Result<Arrangement> arrangement();
+    Result<Ledger> ledger();
+    /// Why the server would not have these facts.
+    std::optional<Complaint> missingReference(std::span<const Fact> facts);
+
+private:
+    explicit VesselMirror(std::unique_ptr<SqliteConnection> connection)
+        : m_connection(std::move(connection)) {}
+    using Owners = std::unordered_set<std::string>;
+    Result<Owners> ownersOf(std::string_view sql);
+    const Owners& ownersOf(const MirroredTable& table) const;
+
+    std::unique_ptr<SqliteConnection> m_connection;
+    std::vector<MirroredTable> m_tables;
+    std::optional<Transaction> m_transaction;
+    Owners m_facts;
+    Owners m_issues;
+    Owners m_doors;
+};
+
+} // namespace latchround
