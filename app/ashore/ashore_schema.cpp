@@ -52,6 +52,18 @@ Done refuseForeign(PostgresConnection& connection) {
                                     "Give an empty one (CREATE DATABASE)."});
 }
 
+/// Names and remarks are written in any language.
+Done refuseOtherEncoding(PostgresConnection& connection) {
+    const auto encoding = connection.single("SELECT current_setting('server_encoding')");
+    if (!encoding)
+        return tl::unexpected(encoding.error());
+    if (*encoding == "UTF8")
+        return {};
+    return tl::unexpected(Complaint{connection.where(),
+                                    "this database does not keep texts as UTF-8: NOT touched.",
+                                    "Make one WITH ENCODING 'UTF8' TEMPLATE template0."});
+}
+
 Done judgeAshore(PostgresConnection& connection, std::optional<int> version) {
     if (!version)
         return tl::unexpected(
@@ -64,7 +76,10 @@ Done judgeAshore(PostgresConnection& connection, std::optional<int> version) {
                                             std::to_string(*version) + "; this one knows up to " +
                                             std::to_string(ashoreVersion()) + "): NOT touched.",
                                         "Update this program."});
-    return *version == 0 ? refuseForeign(connection) : Done{};
+    if (*version > 0)
+        return {};
+    const Done ours = refuseForeign(connection);
+    return ours ? refuseOtherEncoding(connection) : ours;
 }
 
 Done bringToForm(PostgresConnection& connection) {

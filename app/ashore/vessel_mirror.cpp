@@ -41,37 +41,24 @@ std::string ownerOf(sqlite3_stmt* row) {
     return reinterpret_cast<const char*>(sqlite3_column_text(row, 0));
 }
 
-/// PostgreSQL's texts cannot hold the sign of number 0.
-Result<json> cellOf(sqlite3_stmt* row, int column, const MirroredTable& table) {
+json cellOf(sqlite3_stmt* row, int column) {
     switch (sqlite3_column_type(row, column)) {
     case SQLITE_NULL:
-        return json();
+        return {};
     case SQLITE_INTEGER:
-        return json(std::int64_t{sqlite3_column_int64(row, column)});
+        return std::int64_t{sqlite3_column_int64(row, column)};
     case SQLITE_FLOAT:
-        return json(sqlite3_column_double(row, column));
+        return sqlite3_column_double(row, column);
     default:
-        break;
+        return std::string(reinterpret_cast<const char*>(sqlite3_column_text(row, column)),
+                           static_cast<std::size_t>(sqlite3_column_bytes(row, column)));
     }
-    const auto* begin = reinterpret_cast<const char*>(sqlite3_column_text(row, column));
-    std::string text(begin, static_cast<std::size_t>(sqlite3_column_bytes(row, column)));
-    if (text.find('\0') != std::string::npos)
-        return tl::unexpected(
-            Complaint{table.name + " " + ownerOf(row),
-                      "the text of " + table.columns[static_cast<std::size_t>(column)] +
-                          " holds a sign of number 0, which a database ashore cannot keep",
-                      ""});
-    return json(std::move(text));
 }
 
-Result<json> rowOf(sqlite3_stmt* row, const MirroredTable& table) {
+json rowOf(sqlite3_stmt* row, const MirroredTable& table) {
     json cells = json::object();
-    for (std::size_t i = 0; i < table.columns.size(); ++i) {
-        auto cell = cellOf(row, static_cast<int>(i), table);
-        if (!cell)
-            return cell;
-        cells[table.columns[i]] = std::move(*cell);
-    }
+    for (std::size_t i = 0; i < table.columns.size(); ++i)
+        cells[table.columns[i]] = cellOf(row, static_cast<int>(i));
     return cells;
 }
 
@@ -183,26 +170,24 @@ const VesselMirror::Owners& VesselMirror::ownersOf(const MirroredTable& table) c
 
 Done VesselMirror::eachNew(const MirroredTable& table, std::size_t at_once, const OnRows& on_rows) {
     const std::string sql = "SELECT " + columnList(table.columns) + " FROM " + table.name;
+    sqlite3* const handle = m_connection->handle();
     sqlite3_stmt* prepared = nullptr;
-    if (sqlite3_prepare_v2(m_connection->handle(), sql.c_str(), -1, &prepared, nullptr) !=
-        SQLITE_OK)
-        return tl::unexpected(Complaint{table.name, sqlite3_errmsg(m_connection->handle()), ""});
+    int code = sqlite3_prepare_v2(handle, sql.c_str(), -1, &prepared, nullptr);
     const std::unique_ptr<sqlite3_stmt, StatementCloser> rows(prepared);
     const Owners& known = ownersOf(table);
     json fresh = json::array();
-    while (sqlite3_step(rows.get()) == SQLITE_ROW) {
-        if (known.contains(ownerOf(rows.get())))
+    while (code == SQLITE_OK || code == SQLITE_ROW) {
+        code = sqlite3_step(rows.get());
+        if (code == SQLITE_ROW && !known.contains(ownerOf(rows.get())))
+            fresh.push_back(rowOf(rows.get(), table));
+        if (fresh.size() < at_once && code != SQLITE_DONE)
             continue;
-        auto row = rowOf(rows.get(), table);
-        if (!row)
-            return tl::unexpected(row.error());
-        fresh.push_back(std::move(*row));
-        if (fresh.size() < at_once)
-            continue;
-        if (Done done = on_rows(std::exchange(fresh, json::array())); !done)
-            return done;
+        if (!fresh.empty())
+            if (Done done = on_rows(std::exchange(fresh, json::array())); !done)
+                return done;
     }
-    return fresh.empty() ? Done{} : on_rows(std::move(fresh));
+    return code == SQLITE_DONE ? Done{}
+                               : tl::unexpected(Complaint{table.name, sqlite3_errmsg(handle), ""});
 }
 
 Result<Arrangement> VesselMirror::arrangement() {

@@ -7,6 +7,7 @@
 #include <CLI/CLI.hpp>
 
 #include "app/ashore/fleet.h"
+#include "app/handover/hex.h"
 #include "app/headless/json_answer.h"
 
 namespace latchround::headless {
@@ -65,6 +66,10 @@ OrderedJson summaryOf(const std::string& database, const Fleet& fleet) {
 } // namespace
 
 Answer collect(const CollectAsked& asked, const Catalogue& catalogue) {
+    for (const std::string& key : asked.accept_keys)
+        if (!bytesOfHex<32>(key))
+            return refused({"--accept-key " + key, "a key is 64 lower-case hex digits",
+                            "The file that was refused names its key."});
     const auto url = databaseUrlFrom(asked.into);
     if (!url)
         return refused(url.error());

@@ -215,6 +215,14 @@ TEST_F(Collect, ADatabaseOfSomebodyElseIsLeftAlone) {
     EXPECT_THAT(take(named, "none.zip").error().what, HasSubstr("not made by this program"));
 }
 
+TEST_F(Collect, ADatabaseThatKeepsNoUtf8IsLeftAlone) {
+    EXPECT_TRUE(connected(server.urlOf("postgres"))
+                    ->script("CREATE DATABASE ascii ENCODING 'SQL_ASCII' TEMPLATE template0"));
+    const auto refused = take(server.urlOf("ascii"), "none.zip");
+    ASSERT_FALSE(refused);
+    EXPECT_THAT(refused.error().what, HasSubstr("UTF-8"));
+}
+
 TEST_F(Collect, TablesOfANewerProgramAreRefusedWithASentence) {
     const DatabaseUrl url = server.database("fleet");
     collect(url, {});
