@@ -2,8 +2,8 @@
 
 #include <charconv>
 
+#include "app/exchange/hex.h"
 #include "app/handover/handover.h"
-#include "app/handover/hex.h"
 
 namespace latchround {
 

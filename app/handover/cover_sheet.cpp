@@ -2,8 +2,8 @@
 
 #include <limits>
 
+#include "app/exchange/hex.h"
 #include "app/exchange/json_object.h"
-#include "app/handover/hex.h"
 #include "core/evidence/moment_text.h"
 
 namespace latchround {

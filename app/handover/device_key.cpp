@@ -5,7 +5,7 @@
 #include <sodium.h>
 
 #include "app/exchange/facts_hash.h"
-#include "app/handover/hex.h"
+#include "app/exchange/hex.h"
 
 namespace latchround {
 

@@ -5,10 +5,10 @@
 #include <span>
 
 #include "app/exchange/facts_hash.h"
+#include "app/exchange/hex.h"
 #include "app/exchange/register_csv.h"
 #include "app/handover/contents.h"
 #include "app/handover/fact_line.h"
-#include "app/handover/hex.h"
 #include "app/handover/sealing.h"
 
 namespace latchround {

@@ -6,6 +6,7 @@
 
 #include "app/exchange/facts_hash.h"
 #include "app/register/fact_header.h"
+#include "core/evidence/basis.h"
 
 namespace latchround {
 
@@ -123,7 +124,7 @@ void checkSignature(const Ledger& ledger, const Keys& keys, const Fact& fact,
 
 void checkReport(const Ledger& ledger, const Fact& fact, RegisterCheck& check) {
     const auto& body = std::get<ReportMade>(fact.body);
-    const BasisCheck basis = checkedBasis(ledger, body.walkdown, body.covers, body.facts_sha256);
+    const BasisCheck basis = checkedBasis(vesselBasisOf(ledger), body.covers, body.facts_sha256);
     if (basis.fault)
         check.faults.push_back({"report " + fact.stamp.id, *basis.fault, "Make the report again."});
     check.reports.push_back({&fact, basis.later.size()});

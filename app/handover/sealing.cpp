@@ -4,7 +4,7 @@
 
 #include <sodium.h>
 
-#include "app/handover/hex.h"
+#include "app/exchange/hex.h"
 
 namespace latchround {
 

@@ -2,7 +2,7 @@
 
 #include "app/exchange/fact_json.h"
 #include "app/exchange/facts_hash.h"
-#include "app/handover/hex.h"
+#include "app/exchange/hex.h"
 #include "core/evidence/basis.h"
 
 namespace latchround {
@@ -31,9 +31,9 @@ Result<Fact> signedWalkdown(const Ledger& ledger, const Fact& unsigned_fact, con
     return fact;
 }
 
-BasisCheck checkedBasis(const Ledger& ledger, const FactId& walkdown,
-                        std::span<const Covered> covers, const std::string& facts_sha256) {
-    Split split = splitBy(basisOf(ledger, walkdown), covers);
+BasisCheck checkedBasis(std::span<const Fact* const> basis, std::span<const Covered> covers,
+                        const std::string& facts_sha256) {
+    Split split = splitBy(basis, covers);
     BasisCheck check{std::nullopt, std::move(split.later)};
     const std::vector<Covered> found = coverOf(split.covered);
     for (const Covered& then : covers) {
@@ -52,7 +52,7 @@ BasisCheck checkedBasis(const Ledger& ledger, const FactId& walkdown,
 
 BasisCheck checkedSignature(const Ledger& ledger, const Fact& fact) {
     const auto& body = std::get<WalkdownSigned>(fact.body);
-    BasisCheck check = checkedBasis(ledger, body.walkdown, body.covers, body.facts_sha256);
+    BasisCheck check = checkedBasis(basisOf(ledger, body.walkdown), body.covers, body.facts_sha256);
     if (!check.fault && !isSignedBy(body.key, lineWithoutSignature(fact), body.signature))
         check.fault = "the signature does not fit its key and what it says";
     return check;

@@ -21,8 +21,8 @@ struct BasisCheck {
     std::optional<std::string> fault; ///< in words; nothing where all is as it was
     std::vector<const Fact*> later;   ///< came after it, by id; into the ledger
 };
-BasisCheck checkedBasis(const Ledger& ledger, const FactId& walkdown,
-                        std::span<const Covered> covers, const std::string& facts_sha256);
+BasisCheck checkedBasis(std::span<const Fact* const> basis, std::span<const Covered> covers,
+                        const std::string& facts_sha256);
 
 /// The basis and, over all of the fact, the signature itself. `fact` holds a WalkdownSigned.
 BasisCheck checkedSignature(const Ledger& ledger, const Fact& fact);

@@ -7,7 +7,7 @@
 #include <CLI/CLI.hpp>
 
 #include "app/ashore/fleet.h"
-#include "app/handover/hex.h"
+#include "app/exchange/hex.h"
 #include "app/headless/json_answer.h"
 
 namespace latchround::headless {

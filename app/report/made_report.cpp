@@ -102,8 +102,9 @@ Result<MadeReport> madeReport(const WalkdownReport& asked, ReportKind kind, Form
     if (kind == ReportKind::DoorRecord)
         fact.of_door = asked.door;
     fact.catalogue_edition = asked.catalogue.edition;
-    fact.covers = coverOf(matter->basis);
-    fact.facts_sha256 = factsSha256(matter->basis);
+    const std::vector<const Fact*> basis = vesselBasisOf(asked.ledger);
+    fact.covers = coverOf(basis);
+    fact.facts_sha256 = factsSha256(basis);
     auto document = documentOf(*matter, kind, format, fact.facts_sha256);
     if (!document)
         return tl::unexpected(document.error());

@@ -20,7 +20,7 @@ namespace {
 
 constexpr int photograph_px = 720; ///< 80 mm at 230 dots an inch
 /// Of photographs as they were recorded, before they are made small; beyond it the printing waits.
-constexpr std::size_t most_waiting_bytes = 256u << 20;
+constexpr std::size_t most_waiting_bytes = 512u << 20;
 const QString photograph_address = QStringLiteral("photograph:");
 constexpr int glyph_px = 192;
 constexpr double glyph_width_to_height = 0.86;

@@ -4,6 +4,7 @@
 #include "app/report/moment_words.h"
 #include "app/report/report_words.h"
 #include "app/report/shapes.h"
+#include "core/evidence/basis.h"
 
 namespace latchround::report {
 
@@ -17,11 +18,7 @@ QString factsWords(std::size_t count, const std::string& sha256) {
 } // namespace
 
 Snapshot snapshotOf(const Matter& matter) {
-    std::vector<const Fact*> all;
-    for (const auto& [id, fact] : matter.asked.ledger.facts())
-        if (!std::holds_alternative<WalkdownSigned>(fact.body) &&
-            !std::holds_alternative<ReportMade>(fact.body))
-            all.push_back(&fact);
+    const std::vector<const Fact*> all = vesselBasisOf(matter.asked.ledger);
     return {factsSha256(matter.basis), matter.basis.size(), factsSha256(all), all.size()};
 }
 

@@ -6,8 +6,8 @@
 
 namespace latchround::report {
 
-/// Facts of the walkdown as ReportMade names them; of a document that shows items, also those of
-/// the whole vessel.
+/// Facts of the walkdown as a signature names them, and those of the whole vessel, as ReportMade
+/// does: a document shows items of earlier walkdowns too.
 struct Snapshot {
     std::string walkdown_sha256;
     std::size_t walkdown_facts = 0;

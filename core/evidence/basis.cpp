@@ -72,6 +72,18 @@ std::vector<const Fact*> basisOf(const Ledger& ledger, const FactId& walkdown) {
     return facts;
 }
 
+std::vector<const Fact*> vesselBasisOf(const Ledger& ledger) {
+    std::vector<const Fact*> facts;
+    for (const auto& [id, fact] : ledger.facts())
+        if (!std::visit(
+                [](const auto& body) {
+                    return is_about_a_basis<std::remove_cvref_t<decltype(body)>>;
+                },
+                fact.body))
+            facts.push_back(&fact);
+    return facts;
+}
+
 std::vector<Covered> coverOf(std::span<const Fact* const> facts) {
     std::map<std::string, Covered> by_device;
     for (const Fact* fact : facts) {

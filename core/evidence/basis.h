@@ -1,4 +1,4 @@
-// What a walkdown's grades, items and reports rest on, so that a signature can name it: facts come
+// What a walkdown's grades or a report rest on, so that a signature can name it: facts come
 // together from several tablets, and those that were not there when somebody signed are shown as
 // later. Every device hands over its facts from the first to some last one, in the order of their
 // ids; so a device, a last id and a count name the same facts on every tablet and for ever.
@@ -17,6 +17,10 @@ namespace latchround {
 /// drills and limits of decision of the register. Signatures and reports are not among them. A
 /// fact that is among them stays so whatever is added later.
 std::vector<const Fact*> basisOf(const Ledger& ledger, const FactId& walkdown);
+
+/// By id: everything recorded aboard but signatures and reports. What a report rests on: it shows
+/// items and times of every walkdown.
+std::vector<const Fact*> vesselBasisOf(const Ledger& ledger);
 
 /// Names these facts, which are in the order of their ids: the last of each device and how many.
 std::vector<Covered> coverOf(std::span<const Fact* const> facts);

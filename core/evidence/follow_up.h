@@ -91,13 +91,13 @@ struct WalkdownSigned {
     bool operator==(const WalkdownSigned&) const = default;
 };
 
-/// A report was made of a walkdown as it stood then.
+/// A report was made of a walkdown and of the vessel's items as they stood then.
 struct ReportMade {
     FactId walkdown;
     ReportKind report = ReportKind::Survey;
     std::string of_door; ///< of a door record; else empty
     std::string catalogue_edition;
-    std::vector<Covered> covers;
+    std::vector<Covered> covers; ///< of the whole vessel (evidence/basis)
     std::string facts_sha256;    ///< as of WalkdownSigned
     std::string document_sha256; ///< of the document's bytes, hex
 

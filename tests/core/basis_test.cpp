@@ -41,6 +41,8 @@ TEST(Basis, TakesInWhatAWalkdownRestsOnAndNothingElse) {
     ship.add(ship.surveyor, WalkdownSigned{walkdown, {}, {}, "", "", ""});
     ship.add(ship.surveyor, ReportMade{walkdown, {}, "", "", {}, "", ""});
     EXPECT_EQ(idsOf(basisOf(ship.ledger, walkdown)), expected);
+    EXPECT_EQ(vesselBasisOf(ship.ledger).size(), ship.ledger.size() - 2)
+        << "all but the signature and the report";
 }
 
 TEST(Basis, WhatIsAddedLaterByAnyDeviceIsLater) {

@@ -2,8 +2,8 @@
 #include <QTemporaryDir>
 #include <gmock/gmock.h>
 
+#include "app/exchange/hex.h"
 #include "app/handover/device_key.h"
-#include "app/handover/hex.h"
 
 namespace latchround::test {
 namespace {

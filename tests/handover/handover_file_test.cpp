@@ -7,9 +7,9 @@
 #include <gmock/gmock.h>
 
 #include "app/exchange/facts_hash.h"
+#include "app/exchange/hex.h"
 #include "app/handover/contents.h"
 #include "app/handover/give.h"
-#include "app/handover/hex.h"
 #include "app/handover/sealing.h"
 #include "tests/handover/tablet.h"
 

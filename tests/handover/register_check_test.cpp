@@ -66,7 +66,7 @@ protected:
 TEST_F(RegisterLookedThrough, FindsNothingWrongWithWhatTheProgramWrites) {
     record(signedBy(m_tablet, m_ahn));
     const Ledger ledger = m_tablet.ledger();
-    const auto basis = basisOf(ledger, m_walk);
+    const auto basis = vesselBasisOf(ledger);
     m_tablet.record(ReportMade{m_walk, ReportKind::Survey, "", "2015", coverOf(basis),
                                factsSha256(basis), std::string(64, 'a')},
                     m_ahn);

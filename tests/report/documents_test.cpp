@@ -126,7 +126,7 @@ TEST(Documents, NumberTheirPagesAndEmbedTheirFonts) {
 
 TEST(Documents, SayWhatTheyWereMadeFrom) {
     const SampleItems sample;
-    const auto basis = basisOf(sample.ledger, sample.walkdown);
+    const auto basis = vesselBasisOf(sample.ledger);
     for (const auto& [kind, word] : reportKindWords) {
         SCOPED_TRACE(std::string(word));
         const MadeReport report = made(sample, kind, "5-32");
