@@ -1,5 +1,7 @@
 #include "app/desktop/desk.h"
 
+#include <algorithm>
+
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
@@ -58,9 +60,12 @@ Done Desk::open(const QString& path) {
     auto window = std::make_unique<ui::Window>(*round, m_look);
     if (m_window)
         window->setGeometry(m_window->geometry());
-    for (const auto& [id, fact] : round->ledger().facts())
-        if (fact.stamp.device == (*opened)->device())
-            m_ids.continueAfter(id);
+    const auto& facts = round->ledger().facts();
+    const auto own = std::find_if(facts.rbegin(), facts.rend(), [&](const auto& entry) {
+        return entry.second.stamp.device == (*opened)->device();
+    });
+    if (own != facts.rend())
+        m_ids.continueAfter(own->first);
     // The old window goes before the round it shows, the round before its register.
     m_window = std::move(window);
     m_round = std::move(round);

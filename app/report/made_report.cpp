@@ -102,9 +102,8 @@ Result<MadeReport> madeReport(const WalkdownReport& asked, ReportKind kind, Form
     if (kind == ReportKind::DoorRecord)
         fact.of_door = asked.door;
     fact.catalogue_edition = asked.catalogue.edition;
-    const std::vector<const Fact*> basis = vesselBasisOf(asked.ledger);
-    fact.covers = coverOf(basis);
-    fact.facts_sha256 = factsSha256(basis);
+    fact.covers = coverOf(matter->vessel_basis);
+    fact.facts_sha256 = matter->vessel_sha256;
     auto document = documentOf(*matter, kind, format, fact.facts_sha256);
     if (!document)
         return tl::unexpected(document.error());

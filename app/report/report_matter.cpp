@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <tuple>
 
+#include "app/exchange/facts_hash.h"
 #include "core/evidence/basis.h"
 #include "core/evidence/moment_text.h"
 #include "ui/parts/inclination_words.h"
@@ -32,6 +33,8 @@ Result<Matter> matterOf(const WalkdownReport& report) {
     matter.zones = zoneIntegrity(report.arrangement, matter.doors);
     matter.items = itemsOf(report.arrangement, report.ledger, report.catalogue);
     matter.basis = basisOf(report.ledger, walkdown->id);
+    matter.vessel_basis = vesselBasisOf(report.ledger);
+    matter.vessel_sha256 = factsSha256(matter.vessel_basis);
     return matter;
 }
 

@@ -16,9 +16,11 @@ struct Matter {
     std::vector<GradedDoor> doors; ///< in the order of the walk
     Tally tally;
     ZoneIntegrity zones;
-    std::vector<Item> items;        ///< all of the vessel, in the order they were found
-    std::vector<const Fact*> basis; ///< of the walkdown (evidence/basis)
-    CalendarDate today{};           ///< of the printing, by ship's time
+    std::vector<Item> items;                 ///< all of the vessel, in the order they were found
+    std::vector<const Fact*> basis;          ///< of the walkdown (evidence/basis)
+    CalendarDate today{};                    ///< of the printing, by ship's time
+    std::vector<const Fact*> vessel_basis{}; ///< what a report rests on (evidence/basis)
+    std::string vessel_sha256{};             ///< of those facts
 };
 
 Result<Matter> matterOf(const WalkdownReport& report);

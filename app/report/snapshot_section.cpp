@@ -4,7 +4,6 @@
 #include "app/report/moment_words.h"
 #include "app/report/report_words.h"
 #include "app/report/shapes.h"
-#include "core/evidence/basis.h"
 
 namespace latchround::report {
 
@@ -18,8 +17,8 @@ QString factsWords(std::size_t count, const std::string& sha256) {
 } // namespace
 
 Snapshot snapshotOf(const Matter& matter) {
-    const std::vector<const Fact*> all = vesselBasisOf(matter.asked.ledger);
-    return {factsSha256(matter.basis), matter.basis.size(), factsSha256(all), all.size()};
+    return {factsSha256(matter.basis), matter.basis.size(), matter.vessel_sha256,
+            matter.vessel_basis.size()};
 }
 
 QString snapshotHtml(const Matter& matter, const Snapshot& snapshot) {

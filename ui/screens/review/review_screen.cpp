@@ -131,7 +131,6 @@ void ReviewScreen::enter() {
 }
 
 void ReviewScreen::choose(const FactId& item) {
-    fillList();
     m_list->setCurrent(item);
 }
 

@@ -24,7 +24,7 @@ public:
     explicit ReviewScreen(Round& round, QWidget* parent = nullptr);
 
     void enter() override;
-    /// The item to show when the screen is entered next.
+    /// Shows this item, where it is in the list; after enter().
     void choose(const FactId& item);
     ReviewSheets& sheets() const { return *m_sheets; }
 
