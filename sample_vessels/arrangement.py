@@ -46,6 +46,7 @@ DOOR_COLUMNS = (
     "faces_embarkation",
     "normally",
     "installed",
+    "maker",
 )
 
 
@@ -119,6 +120,7 @@ class Door:
     special_category: bool = False
     faces_embarkation: bool = False
     normally: str = "closed"
+    maker: str = ""
 
 
 @dataclass
@@ -205,6 +207,7 @@ def _door_row(d):
         _yes(d.faces_embarkation),
         d.normally,
         d.installed,
+        d.maker,
     )
 
 

@@ -6,6 +6,8 @@ Openings and masses are believable, not measured: hinged 0.8 to 1.0 m and 55 to 
 
 from arrangement import Door
 
+SLIDING_MAKER = "Sundelmar Works"
+HINGED_MAKER = "Harrowvik Joinery"
 HEIGHT_M = 2.05  # of every leaf; gives mass from area
 
 
@@ -15,6 +17,7 @@ def _leaf_mass(leaf_width_m, kg_per_m2, rng):
 
 def _door(at, kind, fire_class, opening_m, mass, installed, **rest):
     deck, x_m, y_m, boundary = at
+    rest.setdefault("maker", SLIDING_MAKER if kind == "sliding" else HINGED_MAKER)
     return Door(
         deck,
         x_m,
@@ -134,7 +137,7 @@ def to_car_deck(at, fire_class, rng, installed, **rest):
 def cabin(at, rng, installed):
     opening = rng.choice((0.65, 0.70, 0.80))
     mass = _leaf_mass(opening, 24, rng)
-    return _door(at, "single", "B-15", opening, mass, installed, sill_in_frame=False)
+    return _door(at, "single", "B-15", opening, mass, installed, sill_in_frame=False, maker="")
 
 
 def exterior(at, fire_class, rng, installed, **rest):

@@ -45,7 +45,8 @@ json doorRows(const Arrangement& arrangement) {
              {"zone_forward", boundary ? referenceOrNull(boundary->zone_forward) : json()},
              {"kind", word(door.kind)},
              {"fire_class", word(door.fire_class)},
-             {"installed", dayOrNull(door.installed)}});
+             {"installed", dayOrNull(door.installed)},
+             {"maker", door.maker}});
     }
     return rows;
 }

@@ -43,7 +43,7 @@ inline constexpr std::array<ColumnSpec, 8> boundaryColumns{{{"id", true},
                                                             {"required", false},
                                                             {"division", false},
                                                             {"spaces", false}}};
-inline constexpr std::array<ColumnSpec, 26> doorColumns{{{"number", true},
+inline constexpr std::array<ColumnSpec, 27> doorColumns{{{"number", true},
                                                          {"deck", true},
                                                          {"x_m", true},
                                                          {"y_m", true},
@@ -68,7 +68,8 @@ inline constexpr std::array<ColumnSpec, 26> doorColumns{{{"number", true},
                                                          {"special_category", false},
                                                          {"faces_embarkation", false},
                                                          {"normally", false},
-                                                         {"installed", false}}};
+                                                         {"installed", false},
+                                                         {"maker", false}}};
 
 constexpr std::string_view word(ArrangementTable value) {
     return wordIn<ArrangementTable>(arrangementTableWords, value);

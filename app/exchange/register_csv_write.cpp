@@ -121,7 +121,8 @@ void appendDoor(std::string& csv, const Door& door) {
                yesNo(door.special_category),
                yesNo(door.faces_embarkation),
                word(door.normally),
-               dateOrNothing(door.installed)});
+               dateOrNothing(door.installed),
+               door.maker});
 }
 
 } // namespace

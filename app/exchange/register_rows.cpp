@@ -77,6 +77,7 @@ Door doorFrom(CsvRowReader& row) {
     door.normally =
         row.wordOrNothing<NormalPosition>("normally", normalPositionWords).value_or(door.normally);
     door.installed = row.date("installed");
+    door.maker = row.text("maker");
     return door;
 }
 

@@ -27,7 +27,7 @@ Done added(const Result<int>& result) {
     return {};
 }
 
-std::array<Value, 27> doorValues(std::int64_t issue, std::int64_t seq, const Door& door) {
+std::array<Value, 28> doorValues(std::int64_t issue, std::int64_t seq, const Door& door) {
     return {sqlWhole(issue),
             sqlWhole(seq),
             sqlText(door.number),
@@ -54,7 +54,8 @@ std::array<Value, 27> doorValues(std::int64_t issue, std::int64_t seq, const Doo
             sqlFlag(door.weathertight),
             sqlFlag(door.escape_trunk),
             sqlFlag(door.special_category),
-            sqlFlag(door.faces_embarkation)};
+            sqlFlag(door.faces_embarkation),
+            sqlText(door.maker)};
 }
 
 Done writeDoor(SqliteConnection& connection, std::int64_t issue, std::int64_t seq,
@@ -64,15 +65,15 @@ Done writeDoor(SqliteConnection& connection, std::int64_t issue, std::int64_t se
                            {sqlText(door.number)}));
         !done)
         return done;
-    if (Done done = added(
-            connection.run("INSERT INTO door (arrangement, seq, number, deck, x_m, y_m, boundary, "
-                           "kind, fire_class, plate,"
-                           " opening_m, leaf_mass_kg, power_operated, hold_back, alarm, "
-                           "designed_to_reopen, hose_port,"
-                           " escape_route, sill_in_frame, latch, watertight, normally, installed,"
-                           " weathertight, escape_trunk, special_category, faces_embarkation)"
-                           " VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
-                           doorValues(issue, seq, door)));
+    if (Done done = added(connection.run(
+            "INSERT INTO door (arrangement, seq, number, deck, x_m, y_m, boundary, "
+            "kind, fire_class, plate,"
+            " opening_m, leaf_mass_kg, power_operated, hold_back, alarm, "
+            "designed_to_reopen, hose_port,"
+            " escape_route, sill_in_frame, latch, watertight, normally, installed,"
+            " weathertight, escape_trunk, special_category, faces_embarkation, maker)"
+            " VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
+            doorValues(issue, seq, door)));
         !done)
         return done;
     for (std::size_t i = 0; i < door.release_groups.size(); ++i)
@@ -122,6 +123,7 @@ Door doorOf(Row& row) {
     door.escape_trunk = row.flag(23);
     door.special_category = row.flag(24);
     door.faces_embarkation = row.flag(25);
+    door.maker = row.text(26);
     return door;
 }
 
@@ -139,7 +141,7 @@ Done readDoors(SqliteConnection& connection, std::int64_t issue, std::vector<Doo
         " power_operated, hold_back, alarm, designed_to_reopen, hose_port, escape_route, "
         "sill_in_frame,"
         " latch, watertight, normally, installed, weathertight, escape_trunk, special_category, "
-        "faces_embarkation "
+        "faces_embarkation, maker "
         "FROM door WHERE arrangement = ? ORDER BY seq",
         {issue}, [&](Row& row) {
             doors.push_back(doorOf(row));

@@ -72,6 +72,7 @@ struct Door {
     bool faces_embarkation = false;
     NormalPosition normally = NormalPosition::Closed;
     std::optional<CalendarDate> installed;
+    std::string maker; ///< who built it, as the builder's papers name him; empty: not on record
 
     bool operator==(const Door&) const = default;
 };

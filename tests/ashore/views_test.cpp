@@ -20,6 +20,20 @@ using namespace test;
 using ::testing::IsEmpty;
 using ::testing::Not;
 
+/// What was counted more than once, as rows of text in order.
+std::vector<std::string> repeatedIn(const std::map<std::string, std::size_t>& counts) {
+    std::vector<std::string> rows;
+    for (const auto& [what, count] : counts)
+        if (count > 1)
+            rows.push_back(what + "\t" + std::to_string(count));
+    return rows;
+}
+
+std::vector<std::string> inOrder(std::vector<std::string> rows) {
+    std::ranges::sort(rows);
+    return rows;
+}
+
 class Views : public ::testing::Test {
 protected:
     Views()
@@ -104,17 +118,19 @@ TEST_F(Views, TheLineOfADoorIsTheCoresLineThroughTheSamePoints) {
     EXPECT_GT(compared, 5);
 }
 
-/// One slope for all doors of a kind: each door from its own mean, worked out here from the points.
-TEST_F(Views, DriftOfAKindIsTheSlopeThroughAllItsDoorsEachFromItsOwnMean) {
+/// One slope for all doors of a maker and kind: each door from its own mean, worked out here from
+/// the points.
+TEST_F(Views, DriftOfAMakersKindIsTheSlopeThroughAllItsDoorsEachFromItsOwnMean) {
     struct Sums {
         double xx = 0;
         double xy = 0;
         int points = 0;
     };
     std::map<std::string, Sums> by_kind;
-    std::map<std::string, std::vector<Point>> by_door; // "kind class requirement|vessel door"
+    std::map<std::string, std::vector<Point>> by_door; // "maker kind class requirement|vessel door"
     for (const std::string& row :
-         said("SELECT kind || ' ' || fire_class || ' ' || requirement || '|' || vessel || door,"
+         said("SELECT maker || ' ' || kind || ' ' || fire_class || ' ' || requirement || '|' ||"
+              " vessel || door,"
               " (day - date '2000-01-01')::text, value::text FROM closing JOIN door_in_force USING"
               " (vessel, door) WHERE present_line ORDER BY day")) {
         const auto tab = row.find('\t');
@@ -131,8 +147,8 @@ TEST_F(Views, DriftOfAKindIsTheSlopeThroughAllItsDoorsEachFromItsOwnMean) {
         sums.xy += line->slope * line->sum_xx;
         sums.points += line->count;
     }
-    const auto rows = said("SELECT kind || ' ' || fire_class || ' ' || requirement, points::text,"
-                           " per_year::text FROM closing_drift");
+    const auto rows = said("SELECT maker || ' ' || kind || ' ' || fire_class || ' ' || requirement,"
+                           " points::text, per_year::text FROM closing_drift");
     ASSERT_EQ(rows.size(), by_kind.size());
     EXPECT_THAT(rows, Not(IsEmpty()));
     for (const std::string& row : rows) {
@@ -150,44 +166,44 @@ TEST_F(Views, ARepeatedDefectIsCountedAsTheCoreCountsItsFindings) {
     for (const Item& item : itemsOf(arrangement, lantern.ledger(), shipped()))
         if (item.state != ItemState::Withdrawn)
             times[item.door + "\t" + item.requirement] += item.findings.size();
-    std::vector<std::string> repeated;
-    for (const auto& [what, count] : times)
-        if (count > 1)
-            repeated.push_back(what + "\t" + std::to_string(count));
+    const std::vector<std::string> repeated = repeatedIn(times);
     EXPECT_THAT(repeated, Not(IsEmpty()));
     EXPECT_EQ(said("SELECT door, requirement, times_found::text FROM repeat_defects WHERE vessel ="
                    " 'VC-0060' ORDER BY door, requirement"),
               repeated);
 }
 
-TEST_F(Views, RepeatsOfAKindAreCountedOverAllVessels) {
-    std::map<std::string, std::size_t> times;
+TEST_F(Views, RepeatsOfAKindAndOfAMakerAreCountedOverAllVessels) {
+    std::map<std::string, std::size_t> of_kind;
+    std::map<std::string, std::size_t> of_maker;
     for (const Tablet* tablet : {&lantern, &ternwick}) {
         const Arrangement arrangement = tablet->file().arrangement().value();
         for (const Item& item : itemsOf(arrangement, tablet->ledger(), shipped())) {
             const Door& door = *findDoor(arrangement, item.door);
-            if (item.state != ItemState::Withdrawn)
-                times[std::string(word(door.kind)) + "\t" + std::string(word(door.fire_class)) +
-                      "\t" + item.requirement] += item.findings.size();
+            if (item.state == ItemState::Withdrawn)
+                continue;
+            const std::string kind(word(door.kind));
+            of_kind[kind + "\t" + std::string(word(door.fire_class)) + "\t" + item.requirement] +=
+                item.findings.size();
+            of_maker[door.maker + "\t" + kind + "\t" + item.requirement] += item.findings.size();
         }
     }
-    std::vector<std::string> repeated;
-    for (const auto& [what, count] : times)
-        if (count > 1)
-            repeated.push_back(what + "\t" + std::to_string(count));
-    EXPECT_THAT(repeated, Not(IsEmpty()));
-    auto view = said("SELECT kind, fire_class, requirement, times_found::text FROM"
-                     " repeat_defects_by_kind");
-    std::ranges::sort(view);
-    EXPECT_EQ(view, repeated);
+    EXPECT_THAT(repeatedIn(of_kind), Not(IsEmpty()));
+    EXPECT_THAT(inOrder(said("SELECT kind, fire_class, requirement, times_found::text FROM"
+                             " repeat_defects_by_kind")),
+                repeatedIn(of_kind));
+    EXPECT_THAT(inOrder(said("SELECT maker, kind, requirement, times_found::text FROM"
+                             " repeat_defects_by_maker")),
+                repeatedIn(of_maker));
 }
 
 TEST_F(Views, AnOfficeRoleThatMayOnlyReadCanReadThemAll) {
     EXPECT_TRUE(ashore->script("CREATE ROLE reader; GRANT USAGE ON SCHEMA latchround TO reader;"
                                "GRANT SELECT ON ALL TABLES IN SCHEMA latchround TO reader;"
                                "SET ROLE reader"));
-    for (const char* view : {"open_items", "overdue_tests", "repeat_defects",
-                             "repeat_defects_by_kind", "door_closing_line", "closing_drift"})
+    for (const char* view :
+         {"open_items", "overdue_tests", "repeat_defects", "repeat_defects_by_kind",
+          "repeat_defects_by_maker", "door_closing_line", "closing_drift"})
         EXPECT_THAT(said(std::string("SELECT * FROM ") + view + " LIMIT 1"), Not(IsEmpty()));
 }
 

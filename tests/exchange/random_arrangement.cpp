@@ -54,6 +54,7 @@ Door someDoor(const Arrangement& vessel, std::size_t count) {
         door.release_groups.push_back("G" + std::to_string(i));
     door.normally = oneOf(normalPositionWords);
     door.installed = someDate(1900);
+    door.maker = *awkwardText();
     return door;
 }
 

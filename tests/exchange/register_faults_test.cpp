@@ -244,7 +244,7 @@ TEST(RegisterFaults, DecimalCommaInACommaFileIsExplainedAndItsShiftedCellsAreNot
     EXPECT_EQ(fault.where, "fleet.csv line 9, column 6");
     EXPECT_THAT(fault.remedy, HasSubstr("needs quotes"));
     EXPECT_EQ(afterReplacing("door,5-32,5,99.80", "door,5-32,5,99,80").where,
-              "fleet.csv line 17, column 28");
+              "fleet.csv line 17, column 29");
 }
 
 TEST(RegisterFaults, LinesAreCountedThroughLineBreaksInsideCells) {

@@ -27,12 +27,12 @@ inline const std::string sample_csv =
     "\n"
     "door:,number,deck,x_m,y_m,boundary,kind,class,plate,opening_m,leaf_mass_kg,power,hold_back,"
     "release_groups,alarm,designed_to_reopen,hose_port,escape_route,sill_in_frame,latch,watertight,"
-    "weathertight,escape_trunk,special_category,faces_embarkation,normally,installed\n"
+    "weathertight,escape_trunk,special_category,faces_embarkation,normally,installed,maker\n"
     "door,5-32,5,99.80,-2.10,3/4,sliding,A-60,A-60,1.40,180,yes,yes,MVZ3 "
     "ALL,yes,yes,yes,yes,yes,no,"
-    "no,no,no,no,no,open,2015-03-01\n"
+    "no,no,no,no,no,open,2015-03-01,Quillmoor Joinery\n"
     "door,6-04,6,71.00,3.25,stair "
-    "2,single,B-15,,0.80,42.5,no,yes,,no,no,no,yes,no,yes,no,no,yes,no,yes,closed,\n";
+    "2,single,B-15,,0.80,42.5,no,yes,,no,no,no,yes,no,yes,no,no,yes,no,yes,closed,,\n";
 
 inline Checked<Arrangement> read(std::string_view csv) {
     return arrangementFromCsv(csv, "fleet.csv");

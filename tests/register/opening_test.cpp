@@ -78,7 +78,7 @@ TEST_F(Opening, AsksForEverythingThatDurabilityNeeds) {
                 &answers, nullptr);
     };
     ASSERT_TRUE(SqliteRegister::open(m_file, options));
-    EXPECT_THAT(answers, ::testing::ElementsAre("wal", "2", "1", "0", "1234", "4"));
+    EXPECT_THAT(answers, ::testing::ElementsAre("wal", "2", "1", "0", "1234", "5"));
 }
 
 TEST_F(Opening, LeavesOneFileBehindWhenClosed) {
@@ -108,7 +108,7 @@ TEST_F(Opening, AnotherProgramsDatabaseIsRefused) {
 }
 
 TEST_F(Opening, ARegisterOfANewerProgramIsRefused) {
-    ASSERT_EQ(RawSqlite(m_file).run("PRAGMA user_version=5"), SQLITE_OK);
+    ASSERT_EQ(RawSqlite(m_file).run("PRAGMA user_version=6"), SQLITE_OK);
     expectRefused("newer program");
 }
 
@@ -117,7 +117,7 @@ TEST_F(Opening, ANewerVersionThatStillLiesInTheLogIsRefusedAndTheLogKept) {
     const QString crashed = m_folder.filePath(QStringLiteral("crashed.db"));
     {
         RawSqlite raw(m_file);
-        ASSERT_EQ(raw.run("PRAGMA user_version=5"), SQLITE_OK);
+        ASSERT_EQ(raw.run("PRAGMA user_version=6"), SQLITE_OK);
         ASSERT_TRUE(QFile::copy(m_file, crashed));
         ASSERT_TRUE(QFile::copy(m_file + QStringLiteral("-wal"), crashed + QStringLiteral("-wal")));
     }
