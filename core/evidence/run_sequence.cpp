@@ -10,14 +10,32 @@ bool has(std::span<const MarkKind> taken, MarkKind kind) {
     return std::ranges::find(taken, kind) != taken.end();
 }
 
+bool mustSoundAlarm(const Door& door) {
+    return door.alarm || door.kind == DoorKind::Sliding || door.power_operated;
+}
+
 } // namespace
+
+std::vector<Release> releasesOf(const Door& door) {
+    std::vector<Release> ways;
+    if (door.hold_back || door.power_operated)
+        ways = {Release::LocalSideOne, Release::LocalSideTwo};
+    if (isRemotelyReleased(door))
+        ways.push_back(Release::Remote);
+    if (isHinged(door.kind) || ways.empty())
+        ways.push_back(Release::LetGo);
+    return ways;
+}
+
+bool soundsAlarm(const Door& door) {
+    return isRemotelyReleased(door) && mustSoundAlarm(door);
+}
 
 std::vector<SequenceStep> sequenceOf(const Door& door, Release release, RunKind kind) {
     if (kind == RunKind::Contact)
         return {{MarkKind::Touched}, {MarkKind::Stopped}};
     std::vector<SequenceStep> steps;
-    const bool alarmed = release == Release::Remote &&
-                         (door.alarm || door.kind == DoorKind::Sliding || door.power_operated);
+    const bool alarmed = release == Release::Remote && mustSoundAlarm(door);
     if (alarmed)
         steps.push_back({MarkKind::AlarmOn});
     steps.push_back({MarkKind::LeafMoves});

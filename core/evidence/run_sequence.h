@@ -11,6 +11,13 @@
 
 namespace latchround {
 
+/// Each way a door can be released: at the door from either side where something holds it, from the
+/// control station where it belongs to a release group, let go by hand where it is hinged.
+std::vector<Release> releasesOf(const Door& door);
+
+/// Released from the control station it sounds an alarm before it moves.
+bool soundsAlarm(const Door& door);
+
 struct SequenceStep {
     MarkKind mark;
     bool optional = false; ///< may be passed over: marking the next step skips it

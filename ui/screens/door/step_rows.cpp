@@ -6,6 +6,7 @@
 
 #include <QLocale>
 
+#include "core/evidence/run_sequence.h"
 #include "core/grading/grade.h"
 #include "ui/parts/choice_row.h"
 #include "ui/parts/door_words.h"
@@ -15,17 +16,6 @@
 #include "ui/parts/value_row.h"
 
 namespace latchround::ui {
-
-std::vector<Release> releasesOf(const Door& door) {
-    std::vector<Release> ways;
-    if (door.hold_back || door.power_operated)
-        ways = {Release::LocalSideOne, Release::LocalSideTwo};
-    if (isRemotelyReleased(door))
-        ways.push_back(Release::Remote);
-    if (isHinged(door.kind) || ways.empty())
-        ways.push_back(Release::LetGo);
-    return ways;
-}
 
 StepRows::StepRows(Round& round, QObject* parent)
     : QObject(parent)

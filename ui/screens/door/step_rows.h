@@ -17,9 +17,6 @@ namespace latchround::ui {
 class ChoiceRow;
 class ValueRow;
 
-/// The ways this door can be released, in the order they are tried: locally first.
-std::vector<Release> releasesOf(const Door& door);
-
 class StepRows : public QObject {
     Q_OBJECT
 public:
