@@ -6,6 +6,7 @@
 #include <gmock/gmock.h>
 
 #include "ui/look/palette.h"
+#include "ui/look/practice_colours.h"
 
 namespace latchround::ui {
 namespace {
@@ -19,6 +20,7 @@ struct Pair {
 class Contrast : public ::testing::TestWithParam<Light> {
 protected:
     const Colours& c = coloursOf(GetParam());
+    const PracticeColours& practice = practiceColoursOf(GetParam());
 };
 
 TEST_P(Contrast, EveryTextReachesSevenToOne) {
@@ -42,6 +44,7 @@ TEST_P(Contrast, EveryTextReachesSevenToOne) {
         {"neutral fill", c.neutral_fill.ink, c.neutral_fill.area},
         {"key", c.key.ink, c.key.area},
         {"key down", c.key_down.ink, c.key_down.area},
+        {"practice", practice.ink, practice.area},
     };
     for (const Pair& pair : texts)
         EXPECT_GE(contrastOf(pair.front, pair.back), 7.0) << pair.name;
@@ -81,10 +84,23 @@ TEST_P(Contrast, EveryShapeAndEdgeReachesThreeToOne) {
         {"judge on hull", c.judge, c.hull},
         {"untested on hull", c.untested, c.hull},
         {"progress on bar", c.bar_filled, c.bar},
+        {"practice hatching", practice.stripe, practice.area},
+        {"practice word on paper", practice.word, c.paper},
+        {"practice word on card", practice.word, c.card},
         {"progress track on bar", c.bar_track, c.bar},
     };
     for (const Pair& pair : shapes)
         EXPECT_GE(contrastOf(pair.front, pair.back), 3.0) << pair.name;
+}
+
+TEST_P(Contrast, PracticeHasNoColourOfAVerdict) {
+    for (const QColor& verdict : {c.good, c.bad, c.again, c.judge, c.advice, c.untested}) {
+        EXPECT_NE(practice.area, verdict);
+        EXPECT_NE(practice.word, verdict);
+    }
+    // Magenta: apart from red, amber, green, violet and blue by its hue.
+    for (const QColor& colour : {practice.area, practice.stripe, practice.word})
+        EXPECT_NEAR(colour.hsvHueF(), 0.88, 0.03);
 }
 
 TEST_P(Contrast, QtsOwnWidgetsReachSevenToOne) {
@@ -120,9 +136,9 @@ TEST(ContrastFormula, GivesThePublishedEnds) {
 
 TEST(NightLook, HasNoBrightArea) {
     const Colours& c = coloursOf(Light::Night);
-    for (const QColor& area :
-         {c.paper, c.card, c.selected, c.bar, c.primary.area, c.good_fill.area, c.bad_fill.area,
-          c.neutral_fill.area, c.key.area, c.key_down.area, c.hull})
+    for (const QColor& area : {c.paper, c.card, c.selected, c.bar, c.primary.area, c.good_fill.area,
+                               c.bad_fill.area, c.neutral_fill.area, c.key.area, c.key_down.area,
+                               c.hull, practiceColoursOf(Light::Night).area})
         EXPECT_LT(contrastOf(area, Qt::black), 2.0) << area.name().toStdString();
 }
 

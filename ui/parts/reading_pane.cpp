@@ -36,4 +36,8 @@ void ReadingPane::add(const QString& words, TextSize size, Ink ink, bool bold) {
     m_lines->addWidget(line);
 }
 
+void ReadingPane::add(QWidget* row) {
+    m_lines->addWidget(row);
+}
+
 } // namespace latchround::ui

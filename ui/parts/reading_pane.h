@@ -19,6 +19,8 @@ public:
     void clear();
     void add(const QString& words, TextSize size = TextSize::Body, Ink ink = Ink::Plain,
              bool bold = false);
+    /// A row of its own kind; takes it.
+    void add(QWidget* row);
 
 private:
     QWidget* m_page;

@@ -10,23 +10,12 @@
 
 #include "core/measure/interval.h"
 #include "ui/look/touch_style.h"
+#include "ui/parts/cue_words.h"
 #include "ui/parts/lettering.h"
 
 namespace latchround::ui {
 
 namespace {
-
-QString cueTitle(Cue cue) {
-    switch (cue) {
-    case Cue::AlarmHeard:
-        return DrillResult::tr("Alarm heard");
-    case Cue::LeafStarts:
-        return DrillResult::tr("Leaf seen to start");
-    case Cue::LeafStops:
-        break;
-    }
-    return DrillResult::tr("Leaf seen to stop");
-}
 
 QString seconds(double value) {
     return QLocale().toString(value, 'f', 3) + QStringLiteral(" s");

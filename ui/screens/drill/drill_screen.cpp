@@ -15,6 +15,7 @@
 #include "ui/parts/mark_key.h"
 #include "ui/parts/top_bar.h"
 #include "ui/screens/drill/drill_result.h"
+#include "ui/screens/drill/practice_offer.h"
 
 namespace latchround::ui {
 
@@ -80,6 +81,9 @@ QWidget* DrillScreen::makeIntroduction() {
     m_sound_words = new Lettering({}, TextSize::Body);
     m_sound_words->setObjectName(QStringLiteral("drill-sound"));
     lines->addWidget(m_sound_words);
+    m_offer = new PracticeOffer(round());
+    lines->addWidget(m_offer);
+    connect(m_offer, &PracticeOffer::used, this, &DrillScreen::done);
     lines->addStretch(1);
     auto* keys = new QHBoxLayout;
     m_try = keyOf(tr("Try the sound"), "drill-try");
@@ -140,6 +144,7 @@ void DrillScreen::enter() {
         loudspeaker ? tr("Turn the sound up as far as you hear it well over the ship.")
                     : tr("This tablet has no loudspeaker that answers: what is heard keeps the "
                          "published figures."));
+    m_offer->refresh();
     m_pages->setCurrentWidget(m_introduction);
     (loudspeaker ? m_begin : m_begin_silent)->setFocus();
 }

@@ -19,6 +19,7 @@ class DoorDrawing;
 class DrillResult;
 class Lettering;
 class MarkKey;
+class PracticeOffer;
 struct MarkPress;
 
 class DrillScreen : public Screen {
@@ -57,6 +58,7 @@ private:
     DrillResult* m_result;
     QBoxLayout* m_sides = nullptr;
     Lettering* m_sound_words = nullptr;
+    PracticeOffer* m_offer = nullptr;
     QPushButton* m_try = nullptr;
     QPushButton* m_begin = nullptr;
     QPushButton* m_begin_silent = nullptr;

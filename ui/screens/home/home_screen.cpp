@@ -3,6 +3,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "ui/look/touch_style.h"
 #include "ui/parts/card.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/lettering.h"
@@ -44,7 +45,9 @@ HomeScreen::HomeScreen(Round& round, QWidget* parent)
     , m_walkdown(new WalkdownCard(round))
     , m_open_items(new OpenItemsCard(round))
     , m_vessel(new VesselCard(round))
+    , m_foot_line(new QHBoxLayout)
     , m_foot(new Lettering({}, TextSize::Small, Ink::Muted))
+    , m_practice(keyOf(tr("Practice ›"), "home-practice"))
     , m_sheets(new HomeSheets(round, this)) {
     setObjectName(QStringLiteral("home"));
     m_profile->setObjectName(QStringLiteral("home-profile"));
@@ -64,7 +67,10 @@ HomeScreen::HomeScreen(Round& round, QWidget* parent)
     m_now->addWidget(m_walkdown, 1);
     m_now->addWidget(m_open_items, 1);
     m_cards->addWidget(m_vessel);
-    m_lines->addWidget(m_foot);
+    m_foot_line->addWidget(m_foot, 1);
+    m_foot_line->addWidget(m_practice);
+    m_lines->addLayout(m_foot_line);
+    connect(m_practice, &QPushButton::clicked, this, &HomeScreen::practiceAsked);
     for (Card* card : std::initializer_list<Card*>{m_walkdown, m_open_items, m_vessel})
         card->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
     m_foot->setText(tr("%1. The flag Administration, approved plans and local rules stand above "
@@ -117,6 +123,7 @@ void HomeScreen::lookChanged() {
     // On a small window the keys below keep their size and the picture gives way.
     m_profile->setMinimumHeight(int(mm(30)));
     m_head->setSpacing(sizes().gap / 2);
+    m_foot_line->setSpacing(sizes().main_gap);
     m_now->setSpacing(sizes().main_gap);
     m_cards->setSpacing(isUpright() ? sizes().gap : sizes().main_gap);
 }
@@ -126,6 +133,10 @@ void HomeScreen::enter() {
     m_vessel->refreshDue();
     m_walkdown->mainKey()->setFocus();
     lookForUnfinishedRun();
+}
+
+void HomeScreen::setPracticeOffered(bool offered) {
+    m_practice->setVisible(offered);
 }
 
 void HomeScreen::refresh() {

@@ -9,6 +9,7 @@
 
 class QBoxLayout;
 class QHBoxLayout;
+class QPushButton;
 class QVBoxLayout;
 
 namespace latchround::ui {
@@ -27,6 +28,8 @@ public:
     explicit HomeScreen(Round& round, QWidget* parent = nullptr);
 
     void enter() override;
+    /// Not while practising.
+    void setPracticeOffered(bool offered);
 
 signals:
     void doorChosen(const QString& number);
@@ -36,6 +39,7 @@ signals:
     void reportAsked(const QString& walkdown);
     void settingsAsked();
     void drillAsked();
+    void practiceAsked();
     void planAsked(latchround::Purpose purpose, latchround::ScopeKind scope);
     /// A run of the walkdown under way that was cut short; once a run.
     void unfinishedRunFound(const QString& door);
@@ -61,7 +65,9 @@ private:
     WalkdownCard* m_walkdown;
     OpenItemsCard* m_open_items;
     VesselCard* m_vessel;
+    QHBoxLayout* m_foot_line;
     Lettering* m_foot;
+    QPushButton* m_practice;
     HomeSheets* m_sheets;
 };
 

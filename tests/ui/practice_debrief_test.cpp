@@ -1,0 +1,133 @@
+// The debrief: what it says of the score, the faults, the rows, the people and the marks.
+#include <QSignalSpy>
+
+#include "practice_hands.h"
+#include "ui/parts/figure_label.h"
+#include "ui/parts/reading_pane.h"
+#include "ui/screens/practice/debrief_screen.h"
+#include "ui/screens/practice/exercise_words.h"
+
+using namespace latchround;
+using namespace latchround::ui;
+using ::testing::HasSubstr;
+
+TEST(DebriefScreen, ScoreIsLargeAndSaysWhetherTheExamIsPassed) {
+    SmallShip ship;
+    Round& round = ship.load();
+    Shown<DebriefScreen> shown(round);
+    practice::Debrief debrief = sampleDebrief(round.catalogue());
+    shown.screen->show(sampleExam(), debrief);
+    EXPECT_EQ(part<FigureLabel>(*shown.screen, "debrief-percent").figure(), QString("64"));
+    EXPECT_EQ(text(*shown.screen, "debrief-passed"), "Not passed: 80 % are asked");
+    EXPECT_EQ(text(*shown.screen, "debrief-rows-right"), "21 of 23 rows graded right");
+    EXPECT_EQ(text(*shown.screen, "debrief-fault-count"), "1 of 3 faults found, 1 imagined");
+    debrief.percent = 80;
+    shown.screen->show(sampleExam(), debrief);
+    EXPECT_EQ(text(*shown.screen, "debrief-passed"), "Passed: 80 % are asked");
+    practice::Exercise easy = sampleExam();
+    easy.pass_percent = 0;
+    shown.screen->show(easy, debrief);
+    EXPECT_FALSE(part<QLabel>(*shown.screen, "debrief-passed").isVisible());
+}
+
+TEST(DebriefScreen, FaultsAreNamedWithTheirRowAndItsCitation) {
+    SmallShip ship;
+    Round& round = ship.load();
+    Shown<DebriefScreen> shown(round);
+    shown.screen->show(sampleExam(), sampleDebrief(round.catalogue()));
+    press(key(*shown.screen, "debrief-faults"));
+    settle();
+    const std::string words = wordsOf(part<ReadingPane>(*shown.screen, "debrief-pane"));
+    const Requirement& hook = *findRequirement(round.catalogue(), "no-hook");
+    EXPECT_THAT(words, HasSubstr("5-32 · missed: hook"));
+    EXPECT_THAT(words, HasSubstr(std::string(sentence(practice::Fault::Hook))));
+    EXPECT_THAT(words, HasSubstr(hook.words));
+    EXPECT_THAT(words, HasSubstr(hook.cite));
+    EXPECT_THAT(words, HasSubstr("5-31 · found: closes too fast"));
+    EXPECT_THAT(words, HasSubstr("7-02 · imagined: nothing was wrong here"));
+    EXPECT_THAT(words, HasSubstr("5-31 · missed: people in the path"));
+    EXPECT_THAT(words, HasSubstr("Stop is the answer"));
+    EXPECT_LT(words.find("missed: hook"), words.find("found: closes too fast"));
+}
+
+TEST(DebriefScreen, RowsThatDifferShowBothVerdictsAndBothFigures) {
+    SmallShip ship;
+    Round& round = ship.load();
+    Shown<DebriefScreen> shown(round);
+    shown.screen->show(sampleExam(), sampleDebrief(round.catalogue()));
+    press(key(*shown.screen, "debrief-verdicts"));
+    settle();
+    const std::string words = wordsOf(part<ReadingPane>(*shown.screen, "debrief-pane"));
+    EXPECT_EQ(key(*shown.screen, "debrief-verdicts").text(), QString("Rows (2)"));
+    EXPECT_THAT(words, HasSubstr("You: satisfactory, 10.20\u00a0s"));
+    EXPECT_THAT(words, HasSubstr("Right: unsatisfactory, 7.84\u00a0s"));
+    EXPECT_THAT(words, HasSubstr(findRequirement(round.catalogue(), "hinged-time")->cite));
+}
+
+TEST(DebriefScreen, PeopleComeFirstWhereSomebodyWasEndangered) {
+    SmallShip ship;
+    Round& round = ship.load();
+    Shown<DebriefScreen> shown(round);
+    practice::Debrief debrief = sampleDebrief(round.catalogue());
+    shown.screen->show(sampleExam(), debrief);
+    settle();
+    EXPECT_TRUE(key(*shown.screen, "debrief-people").isChecked());
+    const std::string words = wordsOf(part<ReadingPane>(*shown.screen, "debrief-pane"));
+    EXPECT_THAT(words, HasSubstr("One person was endangered"));
+    EXPECT_THAT(words, HasSubstr("One caution was answered and was not true"));
+    debrief.endangered = 0;
+    debrief.cautions_untrue = 0;
+    shown.screen->show(sampleExam(), debrief);
+    EXPECT_TRUE(key(*shown.screen, "debrief-faults").isChecked());
+}
+
+TEST(DebriefScreen, MarksStandAgainstTheTruthInMilliseconds) {
+    SmallShip ship;
+    Round& round = ship.load();
+    Shown<DebriefScreen> shown(round);
+    shown.screen->show(sampleExam(), sampleDebrief(round.catalogue()));
+    press(key(*shown.screen, "debrief-marks"));
+    settle();
+    auto& pane = part<ReadingPane>(*shown.screen, "debrief-pane");
+    QStringList marks;
+    for (const QWidget* row : pane.findChildren<QWidget*>("debrief-mark"))
+        marks << row->accessibleName();
+    ASSERT_EQ(marks.size(), 21);
+    EXPECT_TRUE(marks.contains("Door 5-31, Shut: 40 ms early")) << marks.join("; ").toStdString();
+    EXPECT_TRUE(marks.contains("Door 7-02, Alarm off: no such event"))
+        << marks.join("; ").toStdString();
+    const std::string words = wordsOf(pane);
+    EXPECT_THAT(words,
+                HasSubstr("Leaf seen to start: 10 marks, bias 185 ms late, spread 30\u00a0ms"));
+    EXPECT_THAT(words, HasSubstr("Alarm heard: no mark"));
+    EXPECT_THAT(words, HasSubstr("your thumb's own figures"));
+}
+
+TEST(DebriefScreen, SaysWhatPracticeDoesNotReplaceAndIsLeftByDone) {
+    SmallShip ship;
+    Round& round = ship.load();
+    for (const QSize size : shapes) {
+        Shown<DebriefScreen> shown(round, size);
+        shown.screen->show(sampleExam(), sampleDebrief(round.catalogue()));
+        shown.screen->enter();
+        QCoreApplication::processEvents();
+        expectReachable(*shown.screen, size.width());
+        EXPECT_TRUE(part<QLabel>(*shown.screen, "debrief-notice").isVisible());
+        EXPECT_THAT(text(*shown.screen, "debrief-notice"), HasSubstr("flag Administration"));
+        QSignalSpy done(shown.screen, &DebriefScreen::done);
+        press(key(*shown.screen, "debrief-done"));
+        EXPECT_EQ(done.size(), 1);
+    }
+}
+
+TEST(ExerciseWords, EveryFaultAndLevelHasWordsOfItsOwn) {
+    QSet<QString> faults;
+    for (const auto& entry : practice::faultWords)
+        faults << faultWords(entry.value);
+    EXPECT_EQ(std::size_t(faults.size()), practice::faultWords.size());
+    EXPECT_FALSE(faults.contains(QString()));
+    QSet<QString> levels;
+    for (const auto& entry : practice::levelWords)
+        levels << levelWords(entry.value);
+    EXPECT_EQ(std::size_t(levels.size()), practice::levelWords.size());
+}

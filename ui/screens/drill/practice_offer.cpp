@@ -1,0 +1,59 @@
+#include "ui/screens/drill/practice_offer.h"
+
+#include <algorithm>
+
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "ui/look/touch_style.h"
+#include "ui/parts/cue_words.h"
+#include "ui/parts/value_row.h"
+
+namespace latchround::ui {
+
+PracticeOffer::PracticeOffer(Round& round, QWidget* parent)
+    : Part(parent)
+    , m_round(round)
+    , m_row(new ValueRow(tr("From practice"), tr("Use these figures"))) {
+    setObjectName(QStringLiteral("practice-offer"));
+    m_row->key()->setObjectName(QStringLiteral("use-practice"));
+    auto* lines = new QVBoxLayout(this);
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->addWidget(m_row);
+    connect(m_row, &ValueRow::asked, this, &PracticeOffer::use);
+    hide();
+}
+
+void PracticeOffer::refresh() {
+    m_drill = {};
+    hide();
+    const std::string name = m_round.personName().toStdString();
+    const Result<std::vector<practice::Attempt>> attempts = m_round.outside().attempts();
+    if (name.empty() || !attempts)
+        return; // what the screen is for goes on without
+    const auto last_drill = m_round.drillTime();
+    const bool newer = std::ranges::any_of(*attempts, [&](const practice::Attempt& attempt) {
+        return (!last_drill || attempt.ended.utc_ms > last_drill->utc_ms) &&
+               !practice::drillFrom({attempt}, name).trials.empty();
+    });
+    const ThumbDrill drill = practice::drillFrom(*attempts, name);
+    QStringList lines;
+    for (const Word<Cue>& entry : cueWords)
+        if (sift(entry.value, drill).reaction)
+            lines << QStringLiteral("%1: %2").arg(cueTitle(entry.value),
+                                                  thumbLine(entry.value, drill));
+    if (!newer || lines.isEmpty())
+        return;
+    m_drill = drill;
+    m_row->setDetail(lines.join(QLatin1Char('\n')));
+    show();
+}
+
+void PracticeOffer::use() {
+    // Where it cannot be saved the round keeps it waiting and says so.
+    (void)m_round.record(m_drill);
+    hide();
+    emit used();
+}
+
+} // namespace latchround::ui

@@ -1,0 +1,128 @@
+#include "ui/screens/practice/debrief_screen.h"
+
+#include <algorithm>
+
+#include <QPushButton>
+#include <QScrollBar>
+#include <QVBoxLayout>
+
+#include "ui/look/touch_style.h"
+#include "ui/parts/card.h"
+#include "ui/parts/key_grid.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/reading_pane.h"
+#include "ui/parts/top_bar.h"
+#include "ui/screens/practice/debrief_sections.h"
+#include "ui/screens/practice/score_card.h"
+
+namespace latchround::ui {
+
+DebriefScreen::DebriefScreen(Round& round, QWidget* parent)
+    : Screen(round, parent)
+    , m_sides(new QBoxLayout(QBoxLayout::LeftToRight))
+    , m_score(new ScoreCard)
+    , m_card(new Card)
+    , m_sections(new KeyGrid)
+    , m_pane(new ReadingPane(tr("Debrief")))
+    , m_notice(new Lettering(tr("Practice replaces neither the instruction by licensed people nor "
+                                "the rules of the flag Administration."),
+                             TextSize::Body, Ink::Plain))
+    , m_foot(new QBoxLayout(QBoxLayout::LeftToRight))
+    , m_done(keyOf(tr("Done"), "debrief-done", "primary")) {
+    setObjectName(QStringLiteral("debrief"));
+    m_notice->setObjectName(QStringLiteral("debrief-notice"));
+    m_pane->setObjectName(QStringLiteral("debrief-pane"));
+    auto* lines = new QVBoxLayout(page());
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->addLayout(m_sides, 1);
+    lines->addLayout(m_foot);
+    m_sides->addWidget(m_score, 1);
+    m_sides->addWidget(m_card, 2);
+    auto* card = new QVBoxLayout(m_card);
+    card->setContentsMargins(0, 0, 0, 0);
+    card->addWidget(m_sections);
+    card->addWidget(m_pane, 1);
+    m_card->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
+    addSection(Section::Faults, "debrief-faults");
+    addSection(Section::Rows, "debrief-verdicts");
+    addSection(Section::People, "debrief-people");
+    addSection(Section::Marks, "debrief-marks");
+    m_foot->addWidget(m_notice, 1);
+    m_foot->addWidget(m_done);
+    connect(m_done, &QPushButton::clicked, this, &DebriefScreen::done);
+    arrange(false);
+    lookChanged();
+}
+
+void DebriefScreen::addSection(Section section, const char* name) {
+    QPushButton* key = keyOf({}, name, "choice");
+    key->setCheckable(true);
+    key->setAutoExclusive(true);
+    m_sections->add(key);
+    m_keys.push_back(key);
+    connect(key, &QPushButton::clicked, this, [this, section] { turnTo(section); });
+}
+
+void DebriefScreen::show(const practice::Exercise& exercise, const practice::Debrief& debrief) {
+    m_debrief = debrief;
+    bar().setTitle(tr("Debrief"), QString::fromStdString(exercise.title));
+    m_score->show(exercise, debrief);
+    const auto differ = std::ranges::count_if(
+        debrief.verdicts, [](const auto& each) { return each.given != each.right; });
+    const QStringList words{tr("Faults (%1)").arg(debrief.faults.size()),
+                            tr("Rows (%1)").arg(differ),
+                            tr("People (%1)").arg(debrief.endangered + debrief.cautions_untrue),
+                            tr("Marks (%1)").arg(debrief.marks.size())};
+    for (std::size_t i = 0; i < m_keys.size(); ++i) {
+        m_keys[i]->setText(words[qsizetype(i)]);
+        m_keys[i]->setAccessibleName(words[qsizetype(i)]);
+    }
+    m_keys[std::size_t(Section::Rows)]->setAccessibleName(tr("%1 rows that differ").arg(differ));
+    m_sections->arrange();
+    // People come first where there is something to say of them.
+    const Section first =
+        debrief.endangered + debrief.cautions_untrue > 0 ? Section::People : Section::Faults;
+    m_keys[std::size_t(first)]->setChecked(true);
+    turnTo(first);
+}
+
+void DebriefScreen::turnTo(Section section) {
+    m_pane->clear();
+    m_pane->verticalScrollBar()->setValue(0);
+    switch (section) {
+    case Section::Faults:
+        readFaults(*m_pane, m_debrief, round());
+        break;
+    case Section::Rows:
+        readVerdicts(*m_pane, m_debrief);
+        break;
+    case Section::People:
+        readPeople(*m_pane, m_debrief);
+        break;
+    case Section::Marks:
+        readMarks(*m_pane, m_debrief);
+        break;
+    }
+}
+
+void DebriefScreen::enter() {
+    m_done->setFocus();
+}
+
+void DebriefScreen::arrange(bool upright) {
+    m_sides->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_sides->setStretch(0, upright ? 0 : 1);
+    m_sides->setStretch(1, upright ? 1 : 2);
+    m_score->setUpright(upright);
+}
+
+void DebriefScreen::lookChanged() {
+    Screen::lookChanged();
+    page()->layout()->setSpacing(sizes().gap);
+    m_sides->setSpacing(isUpright() ? sizes().gap : sizes().main_gap);
+    m_card->layout()->setSpacing(sizes().gap);
+    m_foot->setSpacing(sizes().main_gap);
+    m_done->setMinimumWidth(2 * sizes().main_target);
+}
+
+} // namespace latchround::ui

@@ -1,0 +1,53 @@
+// What an exercise said about the trainee, when it has ended: the score, the faults, the rows that
+// differ, the people, the marks.
+#pragma once
+
+#include "core/practice/debrief.h"
+#include "ui/screens/screen.h"
+
+class QBoxLayout;
+class QPushButton;
+
+namespace latchround::ui {
+
+class Card;
+class KeyGrid;
+class Lettering;
+class ReadingPane;
+class ScoreCard;
+
+class DebriefScreen : public Screen {
+    Q_OBJECT
+public:
+    explicit DebriefScreen(Round& round, QWidget* parent = nullptr);
+
+    using Screen::show;
+    /// The round is that of the exercise: rows and citations are those of its doors.
+    void show(const practice::Exercise& exercise, const practice::Debrief& debrief);
+    void enter() override;
+
+signals:
+    void done();
+
+protected:
+    void arrange(bool upright) override;
+    void lookChanged() override;
+
+private:
+    enum class Section { Faults, Rows, People, Marks };
+    void addSection(Section section, const char* name);
+    void turnTo(Section section);
+
+    practice::Debrief m_debrief;
+    QBoxLayout* m_sides;
+    ScoreCard* m_score;
+    Card* m_card;
+    KeyGrid* m_sections;
+    std::vector<QPushButton*> m_keys;
+    ReadingPane* m_pane;
+    Lettering* m_notice;
+    QBoxLayout* m_foot;
+    QPushButton* m_done;
+};
+
+} // namespace latchround::ui

@@ -1,0 +1,155 @@
+#include "ui/screens/practice/debrief_sections.h"
+
+#include <algorithm>
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include "ui/look/plain_text.h"
+#include "ui/parts/cue_words.h"
+#include "ui/parts/grade_words.h"
+#include "ui/parts/reading_pane.h"
+#include "ui/parts/verdict_look.h"
+#include "ui/screens/practice/debrief_row.h"
+#include "ui/screens/practice/exercise_words.h"
+#include "ui/screens/practice/mark_rows.h"
+
+namespace latchround::ui {
+
+namespace {
+
+QString inDebrief(const char* text) {
+    return QCoreApplication::translate("Debrief", text);
+}
+
+/// The row as it is asked of that door, with the limits of its variant.
+const Requirement* askedRow(const Round& round, const practice::FaultCompared& fault) {
+    const GradedDoor* door = round.door(QString::fromStdString(fault.door));
+    const RowGrade* row = door ? findRow(door->grade, fault.requirement) : nullptr;
+    return row ? row->requirement : findRequirement(round.catalogue(), fault.requirement);
+}
+
+QString rowAndCitation(const Requirement& row) {
+    const QString limit = limitWords(row);
+    const QString words = QString::fromStdString(row.words);
+    return QStringLiteral("%1%2 · %3")
+        .arg(words, limit.isEmpty() ? limit : QStringLiteral(", ") + limit, citationWords(row));
+}
+
+DebriefRow* faultRow(const practice::FaultCompared& fault, const Round& round) {
+    using practice::Outcome;
+    const QString door = QString::fromStdString(fault.door);
+    const QString what =
+        fault.fault ? faultWords(*fault.fault) : inDebrief("nothing was wrong here");
+    const QString headline =
+        QStringLiteral("%1 · %2: %3").arg(door, outcomeWords(fault.outcome), what);
+    const auto [shape, ink] =
+        fault.outcome == Outcome::Found    ? std::pair(MarkShape::Tick, Ink::Good)
+        : fault.outcome == Outcome::Missed ? std::pair(MarkShape::Cross, Ink::Bad)
+                                           : std::pair(MarkShape::Dash, Ink::Again);
+    auto* row = new DebriefRow(shape, ink, headline);
+    if (fault.fault)
+        row->addLine(plainText(sentence(*fault.fault)));
+    if (const Requirement* asked = askedRow(round, fault))
+        row->addLine(rowAndCitation(*asked), Ink::Muted, TextSize::Small);
+    else if (fault.fault == practice::Fault::PeopleInPath)
+        row->addLine(inDebrief("Stop is the answer: no row of the catalogue is."), Ink::Muted,
+                     TextSize::Small);
+    return row;
+}
+
+QString figureWords(std::optional<double> figure, const QString& unit) {
+    if (!figure)
+        return {};
+    const int places = unit == QStringLiteral("m/s") ? 3 : unit == QStringLiteral("mm") ? 0 : 2;
+    return QStringLiteral(", ") + QLocale().toString(*figure, 'f', places) + QChar(0x00a0) + unit;
+}
+
+} // namespace
+
+void readFaults(ReadingPane& pane, const practice::Debrief& debrief, const Round& round) {
+    using practice::Outcome;
+    if (debrief.faults.empty())
+        pane.add(inDebrief("No fault was there, and none was imagined."));
+    for (const Outcome outcome : {Outcome::Missed, Outcome::Imagined, Outcome::Found})
+        for (const practice::FaultCompared& fault : debrief.faults)
+            if (fault.outcome == outcome)
+                pane.add(faultRow(fault, round));
+}
+
+void readVerdicts(ReadingPane& pane, const practice::Debrief& debrief) {
+    bool any = false;
+    for (const practice::VerdictCompared& each : debrief.verdicts) {
+        if (each.given == each.right || !each.requirement)
+            continue;
+        any = true;
+        const Requirement& asked = *each.requirement;
+        const QString unit = QString::fromStdString(asked.unit);
+        auto* row = new DebriefRow(
+            each.right, QStringLiteral("%1 · %2").arg(QString::fromStdString(each.door),
+                                                      QString::fromStdString(asked.words)));
+        row->addLine(inDebrief("You: %1").arg(verdictWords(each.given) +
+                                              figureWords(each.figure_given, unit)));
+        row->addLine(inDebrief("Right: %1")
+                         .arg(verdictWords(each.right) + figureWords(each.figure_right, unit)));
+        const QString limit = limitWords(asked);
+        row->addLine(limit.isEmpty() ? citationWords(asked)
+                                     : limit + QStringLiteral(" · ") + citationWords(asked),
+                     Ink::Muted, TextSize::Small);
+        pane.add(row);
+    }
+    if (!any)
+        pane.add(inDebrief("Every row that was asked is graded as it is."));
+}
+
+void readPeople(ReadingPane& pane, const practice::Debrief& debrief) {
+    const bool endangered = debrief.endangered > 0;
+    auto* people = new DebriefRow(
+        endangered ? MarkShape::Cross : MarkShape::Tick, endangered ? Ink::Bad : Ink::Good,
+        !endangered               ? inDebrief("Nobody was endangered")
+        : debrief.endangered == 1 ? inDebrief("One person was endangered")
+                                  : inDebrief("%1 people were endangered").arg(debrief.endangered));
+    people->addLine(endangered ? inDebrief("A leaf met somebody, or would have. Aboard that is a "
+                                           "crushed hand or a death: a power-operated leaf does "
+                                           "not know who stands in its way.")
+                               : inDebrief("No moving leaf met anybody."));
+    people->addLine(inDebrief("Watch the opening and not the clock. Stop the moment somebody steps "
+                              "in: a run that was stopped costs two minutes."));
+    pane.add(people);
+    const bool untrue = debrief.cautions_untrue > 0;
+    auto* cautions = new DebriefRow(
+        untrue ? MarkShape::Cross : MarkShape::Tick, untrue ? Ink::Bad : Ink::Good,
+        !untrue                        ? inDebrief("Every caution was true when it was answered")
+        : debrief.cautions_untrue == 1 ? inDebrief("One caution was answered and was not true")
+                                       : inDebrief("%1 cautions were answered and were not true")
+                                             .arg(debrief.cautions_untrue));
+    cautions->addLine(untrue
+                          ? inDebrief("The door was armed with somebody in the way. A caution is "
+                                      "not a key to get past: look at both sides first, and have "
+                                      "people asked aside.")
+                          : inDebrief("The way was clear each time a door was armed."));
+    pane.add(cautions);
+}
+
+void readMarks(ReadingPane& pane, const practice::Debrief& debrief) {
+    if (debrief.marks.empty()) {
+        pane.add(inDebrief("Nothing was timed."));
+        return;
+    }
+    pane.add(inDebrief("Your thumb in this exercise"), TextSize::Lead, Ink::Plain, true);
+    const ThumbDrill drill{debrief.delays};
+    for (const Word<Cue>& entry : cueWords)
+        pane.add(
+            QStringLiteral("%1: %2").arg(cueTitle(entry.value), thumbLine(entry.value, drill)));
+    pane.add(inDebrief("The marks of all your exercises add up. Where %1 of a kind count, the "
+                       "thumb drill offers to use them as your thumb's own figures in place of the "
+                       "published ones.")
+                 .arg(least_trials),
+             TextSize::Small, Ink::Muted);
+    pane.add(inDebrief("Each mark against the truth"), TextSize::Lead, Ink::Plain, true);
+    const LateScale scale = scaleOf(debrief.marks);
+    for (const practice::MarkCompared& mark : debrief.marks)
+        pane.add(new MarkRow(mark, scale));
+}
+
+} // namespace latchround::ui

@@ -1,0 +1,99 @@
+#include "ui/screens/practice/exercise_row.h"
+
+#include <QHBoxLayout>
+#include <QPainter>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "ui/look/touch_style.h"
+#include "ui/parts/door_words.h"
+#include "ui/parts/lettering.h"
+#include "ui/screens/practice/exercise_words.h"
+
+namespace latchround::ui {
+
+namespace {
+
+/// How hard it is, as one to four filled steps.
+class LevelSteps : public Part {
+public:
+    explicit LevelSteps(practice::Level level)
+        : m_filled(int(level) + 1) {
+        setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+    }
+    QSize sizeHint() const override { return {int(mm(7)), int(mm(8))}; }
+
+protected:
+    void paintEvent(QPaintEvent*) override {
+        QPainter painter(this);
+        const int steps = int(practice::levelWords.size());
+        const double wide = double(width()) / steps;
+        for (int i = 0; i < steps; ++i) {
+            const double high = height() * (i + 1.0) / steps;
+            const QRectF step(i * wide + 0.5, height() - high + 0.5, wide - mm(0.5), high - 1);
+            painter.setPen(QPen(colours().edge, 1));
+            painter.setBrush(i < m_filled ? QBrush(colours().accent) : Qt::NoBrush);
+            painter.drawRect(step);
+        }
+    }
+
+private:
+    int m_filled;
+};
+
+} // namespace
+
+ExerciseRow::ExerciseRow(const ui::ExerciseOffered& exercise, QWidget* parent)
+    : Part(parent)
+    , m_line(new QHBoxLayout(this))
+    , m_best(new Lettering({}, TextSize::Body, Ink::Plain, true))
+    , m_key(keyOf(exercise.is_sealed ? tr("Unseal ›") : tr("Practise ›"), "")) {
+    auto* lines = new QVBoxLayout;
+    lines->setSpacing(2);
+    lines->addStretch(1);
+    lines->addWidget(new Lettering(exercise.title, TextSize::Lead, Ink::Plain, true));
+    QStringList facts{levelWords(exercise.level), doorCountWords(exercise.doors)};
+    if (exercise.is_sealed)
+        facts << tr("sealed by the instructor");
+    const QString about = facts.join(QStringLiteral(" · "));
+    lines->addWidget(new Lettering(about, TextSize::Body));
+    auto* words = new Lettering(exercise.words, TextSize::Small, Ink::Muted);
+    words->setVisible(!exercise.words.isEmpty());
+    lines->addWidget(words);
+    lines->addStretch(1);
+    m_line->addWidget(new LevelSteps(exercise.level), 0, Qt::AlignVCenter);
+    m_line->addLayout(lines, 1);
+    m_line->addWidget(m_best, 0, Qt::AlignVCenter);
+    m_line->addWidget(m_key, 0, Qt::AlignVCenter);
+    m_best->setObjectName(QStringLiteral("best-score"));
+    m_best->setWordWrap(false);
+    m_best->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    m_key->setObjectName(QStringLiteral("practise-") + exercise.place);
+    m_key->setAccessibleName(tr("%1: %2, %3").arg(m_key->text(), exercise.title, about));
+    setAccessibleName(exercise.title);
+    setAccessibleDescription(about + QStringLiteral(". ") + exercise.words);
+    connect(m_key, &QPushButton::clicked, this, &ExerciseRow::asked);
+    lookChanged();
+}
+
+void ExerciseRow::setBest(std::optional<int> percent) {
+    m_best->setVisible(percent.has_value());
+    if (percent)
+        m_best->setText(tr("best %1 %").arg(*percent));
+}
+
+void ExerciseRow::lookChanged() {
+    const Sizes& s = sizes();
+    m_line->setContentsMargins(s.pad, s.gap, s.pad, s.gap);
+    m_line->setSpacing(s.gap + s.gap / 2);
+    m_key->setMinimumSize(s.main_target + s.target / 2, s.target);
+    Part::lookChanged();
+}
+
+void ExerciseRow::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setPen(QPen(colours().hairline, 1));
+    painter.drawLine(QPointF(0, height() - 0.5), QPointF(width(), height() - 0.5));
+}
+
+} // namespace latchround::ui

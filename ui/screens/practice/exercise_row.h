@@ -1,0 +1,38 @@
+// An exercise to choose: what it is about, how hard, how many doors, the best score so far, and the
+// key that begins it.
+#pragma once
+
+#include <optional>
+
+#include "ui/parts/part.h"
+#include "ui/round/outside.h"
+
+class QHBoxLayout;
+class QPushButton;
+
+namespace latchround::ui {
+
+class Lettering;
+
+class ExerciseRow : public Part {
+    Q_OBJECT
+public:
+    explicit ExerciseRow(const ui::ExerciseOffered& exercise, QWidget* parent = nullptr);
+
+    void setBest(std::optional<int> percent);
+    QPushButton* key() const { return m_key; }
+
+signals:
+    void asked();
+
+protected:
+    void lookChanged() override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    QHBoxLayout* m_line;
+    Lettering* m_best;
+    QPushButton* m_key;
+};
+
+} // namespace latchround::ui

@@ -1,0 +1,30 @@
+// The hatched border of a window and the word PRACTICE, thin, all over it. Lies above everything
+// in the window, sheets too, and lets every touch through: whatever part is photographed, it shows.
+#pragma once
+
+#include <QPixmap>
+
+#include "ui/parts/part.h"
+
+namespace latchround::ui {
+
+inline constexpr double practice_border_mm = 3;
+
+class PracticeCover : public Part {
+    Q_OBJECT
+public:
+    explicit PracticeCover(QWidget* window);
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+    void lookChanged() override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    void makeWord();
+    void paintBorder(QPainter& painter) const;
+
+    QPixmap m_word; ///< one tile of it
+};
+
+} // namespace latchround::ui

@@ -1,0 +1,147 @@
+#include "ui/screens/practice/practice_screen.h"
+
+#include <algorithm>
+
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "ui/look/touch_style.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/row_pager.h"
+#include "ui/parts/sheet.h"
+#include "ui/parts/top_bar.h"
+#include "ui/screens/practice/exercise_row.h"
+#include "ui/screens/practice/progress_card.h"
+#include "ui/screens/practice/sealed_form.h"
+#include "ui/sheets/told.h"
+
+namespace latchround::ui {
+
+PracticeScreen::PracticeScreen(Round& round, QWidget* parent)
+    : Screen(round, parent)
+    , m_sides(new QBoxLayout(QBoxLayout::LeftToRight, page()))
+    , m_left(new QVBoxLayout)
+    , m_none(new Lettering(tr("No exercise is on this tablet. Take one in."), TextSize::Body,
+                           Ink::Muted))
+    , m_list(new RowPager)
+    , m_take_in(keyOf(tr("Take in an exercise"), "take-in-exercise"))
+    , m_progress(new ProgressCard) {
+    setObjectName(QStringLiteral("practice"));
+    bar().setBack(true);
+    bar().setTitle(tr("Practice"), tr("doors that are not there; nothing becomes a record"));
+    m_none->setObjectName(QStringLiteral("practice-none"));
+    m_none->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_list->setObjectName(QStringLiteral("exercises"));
+    m_progress->setObjectName(QStringLiteral("practice-progress"));
+    m_sides->setContentsMargins(0, 0, 0, 0);
+    m_left->addWidget(m_none, 1);
+    m_left->addWidget(m_list, 1);
+    m_left->addWidget(m_take_in);
+    m_sides->addLayout(m_left, 3);
+    m_sides->addWidget(m_progress, 2);
+    connect(m_take_in, &QPushButton::clicked, this, &PracticeScreen::takeIn);
+    connect(m_progress, &ProgressCard::personChosen, this, &PracticeScreen::showBest);
+    arrange(false);
+    lookChanged();
+}
+
+void PracticeScreen::enter() {
+    m_progress->setAttempts(round().outside().attempts(), round().personName());
+    showExercises();
+    if (m_rows.empty())
+        m_take_in->setFocus();
+    else
+        m_rows.front()->key()->setFocus();
+}
+
+void PracticeScreen::showExercises() {
+    m_offered = round().outside().exercises();
+    std::ranges::stable_sort(m_offered, {}, &ExerciseOffered::level);
+    m_rows.clear();
+    std::vector<QWidget*> rows;
+    QWidget* before = nullptr;
+    for (const ExerciseOffered& exercise : m_offered) {
+        auto* row = new ExerciseRow(exercise);
+        connect(row, &ExerciseRow::asked, this, [this, exercise] { choose(exercise); });
+        m_rows.push_back(row);
+        rows.push_back(row);
+    }
+    showBest();
+    m_list->setRows(std::move(rows));
+    for (ExerciseRow* row : m_rows) {
+        if (before)
+            setTabOrder(before, row->key());
+        before = row->key();
+    }
+    m_none->setVisible(m_rows.empty());
+    m_list->setVisible(!m_rows.empty());
+}
+
+/// An exercise is known again by its title: what was finished does not say where it lay.
+void PracticeScreen::showBest() {
+    const std::vector<practice::Attempt> attempts = m_progress->attemptsShown();
+    for (std::size_t i = 0; i < m_rows.size(); ++i) {
+        std::optional<int> best;
+        for (const practice::Attempt& attempt : attempts)
+            if (attempt.title == m_offered[i].title.toStdString())
+                best = std::max(best.value_or(0), attempt.percent);
+        m_rows[i]->setBest(best);
+    }
+}
+
+void PracticeScreen::choose(const ExerciseOffered& exercise) {
+    if (exercise.is_sealed)
+        askForWord(exercise);
+    else
+        practise(exercise.place, {});
+}
+
+/// The sheet stays until the word is right.
+void PracticeScreen::askForWord(const ExerciseOffered& exercise) {
+    auto* sheet = new Sheet(this, exercise.title);
+    auto* form = new SealedForm;
+    connect(form, &SealedForm::given, sheet,
+            [this, sheet, place = exercise.place](const QString& word) {
+                if (practise(place, word))
+                    sheet->close();
+            });
+    sheet->setContent(form);
+    sheet->open();
+}
+
+bool PracticeScreen::practise(const QString& place, const QString& word) {
+    const Done begun = round().outside().practise(place, word);
+    if (!begun)
+        tell(this, tr("Not opened"), QString::fromStdString(inOneLine(begun.error())));
+    return begun.has_value();
+}
+
+void PracticeScreen::takeIn() {
+    const Checked<std::optional<QString>> taken = round().outside().takeInExercise(this);
+    if (!taken) {
+        tellFaults(this,
+                   taken.error().size() == 1
+                       ? tr("Not taken in: one fault")
+                       : tr("Not taken in: %1 faults").arg(taken.error().size()),
+                   taken.error());
+        return;
+    }
+    if (!*taken)
+        return;
+    showExercises();
+    tell(this, tr("Exercise taken in"), **taken);
+}
+
+void PracticeScreen::arrange(bool upright) {
+    m_sides->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_sides->setStretch(0, upright ? 1 : 3);
+    m_sides->setStretch(1, upright ? 1 : 2);
+}
+
+void PracticeScreen::lookChanged() {
+    Screen::lookChanged();
+    m_left->setSpacing(sizes().gap);
+    m_sides->setSpacing(isUpright() ? sizes().gap : sizes().main_gap);
+}
+
+} // namespace latchround::ui

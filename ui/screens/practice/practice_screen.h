@@ -1,0 +1,47 @@
+// Practice, as it is offered in a real vessel's window: the exercises of this tablet from the first
+// to the exam, and how the people who did them come on.
+#pragma once
+
+#include "ui/screens/screen.h"
+
+class QBoxLayout;
+class QPushButton;
+class QVBoxLayout;
+
+namespace latchround::ui {
+
+class ExerciseRow;
+class Lettering;
+class ProgressCard;
+class RowPager;
+
+class PracticeScreen : public Screen {
+    Q_OBJECT
+public:
+    explicit PracticeScreen(Round& round, QWidget* parent = nullptr);
+
+    void enter() override;
+
+protected:
+    void arrange(bool upright) override;
+    void lookChanged() override;
+
+private:
+    void showExercises();
+    void showBest();
+    void choose(const ExerciseOffered& exercise);
+    void askForWord(const ExerciseOffered& exercise);
+    bool practise(const QString& place, const QString& word);
+    void takeIn();
+
+    std::vector<ExerciseOffered> m_offered; ///< as they stand on the screen
+    std::vector<ExerciseRow*> m_rows;       ///< one for each
+    QBoxLayout* m_sides;
+    QVBoxLayout* m_left;
+    Lettering* m_none;
+    RowPager* m_list;
+    QPushButton* m_take_in;
+    ProgressCard* m_progress;
+};
+
+} // namespace latchround::ui

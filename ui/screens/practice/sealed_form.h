@@ -1,0 +1,22 @@
+// Asks for the word with which an instructor sealed an exercise.
+#pragma once
+
+#include "ui/parts/part.h"
+
+class QLineEdit;
+
+namespace latchround::ui {
+
+class SealedForm : public Part {
+    Q_OBJECT
+public:
+    explicit SealedForm(QWidget* parent = nullptr);
+
+signals:
+    void given(const QString& word);
+
+private:
+    QLineEdit* m_word;
+};
+
+} // namespace latchround::ui
