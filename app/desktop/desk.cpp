@@ -11,8 +11,8 @@
 #include "app/desktop/picture.h"
 #include "app/desktop/wall.h"
 #include "app/exchange/catalogue_file.h"
+#include "app/exchange/durable_file.h"
 #include "app/exchange/file_bytes.h"
-#include "app/report/durable_file.h"
 #include "app/vessels/sample_vessel.h"
 #include "app/vessels/vessel_folder.h"
 

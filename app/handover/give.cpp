@@ -5,6 +5,7 @@
 #include <map>
 #include <span>
 
+#include "app/exchange/durable_file.h"
 #include "app/exchange/fact_json.h"
 #include "app/exchange/facts_hash.h"
 #include "app/exchange/register_csv.h"
@@ -12,7 +13,6 @@
 #include "app/handover/device_key.h"
 #include "app/handover/handover.h"
 #include "app/handover/sealing.h"
-#include "app/report/durable_file.h"
 
 namespace latchround {
 

@@ -2,9 +2,9 @@
 
 #include <filesystem>
 
+#include "app/exchange/durable_file.h"
 #include "app/headless/json_answer.h"
 #include "app/headless/opened_register.h"
-#include "app/report/durable_file.h"
 #include "app/report/made_report.h"
 #include "app/report/paper_form.h"
 #include "core/evidence/same_name.h"

@@ -1,4 +1,4 @@
-#include "app/report/durable_file.h"
+#include "app/exchange/durable_file.h"
 
 #include <cerrno>
 #include <cstdlib>
