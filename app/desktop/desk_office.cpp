@@ -6,11 +6,11 @@
 #include <QStandardPaths>
 #include <QUrl>
 
+#include "app/exchange/durable_file.h"
 #include "app/exchange/file_bytes.h"
 #include "app/handover/give.h"
 #include "app/handover/take.h"
 #include "app/handover/walkdown_signature.h"
-#include "app/report/durable_file.h"
 #include "app/report/made_report.h"
 #include "app/report/paper_form.h"
 #include "app/vessels/vessel_folder.h"

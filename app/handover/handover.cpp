@@ -125,6 +125,8 @@ Result<std::vector<Issue>> issuesIn(Reading& reading, const CoverSheet& sheet,
         auto arrangement = arrangementFromCsv(*csv, file + entry);
         if (!arrangement)
             return tl::unexpected(arrangement.error().front());
+        if (isPracticeVessel(arrangement->particulars.number))
+            return reading.complain(entry + " is the practice vessel, whose doors are not there");
         issues.push_back({sheet.adopted[i], std::move(*arrangement)});
     }
     std::ranges::sort(issues, isEarlier);
@@ -169,6 +171,8 @@ Result<Handover> Handover::read(std::string bytes, const std::string& name, cons
     if (!sheet)
         return tl::unexpected(sheet.error());
     handover.sheet = std::move(*sheet);
+    if (isPracticeVessel(handover.sheet.vessel_number))
+        return reading.complain("this comes from practice: nothing in it is a record of a vessel");
     Done done = reading.signature(handover.sheet);
     if (done)
         done = reading.entries(handover.sheet);

@@ -6,12 +6,12 @@
 #include <QFile>
 #include <nlohmann/json.hpp>
 
+#include "app/exchange/durable_file.h"
 #include "app/exchange/fact_json.h"
 #include "app/exchange/file_bytes.h"
 #include "app/exchange/register_csv.h"
 #include "app/headless/json_answer.h"
 #include "app/headless/opened_register.h"
-#include "app/report/durable_file.h"
 
 namespace latchround::headless {
 
@@ -24,7 +24,14 @@ Checked<Arrangement> arrangementIn(const std::string& csv) {
     const Result<std::string> bytes = bytesOf(csv, largest_register_bytes);
     if (!bytes)
         return refused(bytes.error());
-    return arrangementFromCsv(*bytes, csv);
+    Checked<Arrangement> arrangement = arrangementFromCsv(*bytes, csv);
+    if (!arrangement)
+        return arrangement;
+    if (const Done done =
+            refuseForeignVessel(RegisterKind::Vessel, arrangement->particulars.number, csv);
+        !done)
+        return refused(done.error());
+    return arrangement;
 }
 
 Checked<std::vector<Fact>> factsIn(const std::optional<std::string>& history) {

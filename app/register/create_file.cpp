@@ -46,12 +46,12 @@ bool flushFolder([[maybe_unused]] const QString& folder) {
 #endif
 }
 
-Done fill(SqliteConnection& connection) {
+Done fill(SqliteConnection& connection, RegisterKind kind) {
     // EXTRA also flushes the folder after the rollback journal is gone. WAL comes with the first
     // opening: this way application_id stands in the file itself from its first byte on.
     const std::string preamble =
         "PRAGMA synchronous=EXTRA; PRAGMA foreign_keys=ON; PRAGMA application_id=" +
-        std::to_string(register_application_id);
+        std::to_string(applicationIdOf(kind));
     if (Done done = connection.script(preamble.c_str()); !done)
         return done;
     if (Done done = migrate(connection, migrations()); !done)
@@ -69,7 +69,7 @@ Done buildAt(const QString& file, const OpenOptions& options) {
         SqliteConnection::connect(file, FileMode::Create, options.vfs, options.busy_timeout_ms);
     if (!connection)
         return tl::unexpected(connection.error());
-    return fill(**connection);
+    return fill(**connection, options.kind);
 }
 
 } // namespace

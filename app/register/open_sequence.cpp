@@ -31,12 +31,22 @@ Done judgeVersion(const std::string& where, std::int64_t version) {
     return {};
 }
 
-Done judgeHeader(const std::string& where, const FileHeader& header) {
+Done judgeKind(const std::string& where, const FileHeader& header, RegisterKind kind) {
+    if (header.is_sqlite && header.application_id == applicationIdOf(kind))
+        return {};
+    if (header.is_sqlite && header.application_id == practice_application_id)
+        return refusal(where, practice_register_words, "Choose another file.");
+    if (header.is_sqlite && header.application_id == register_application_id)
+        return refusal(where, vessel_register_words, "Choose another file.");
+    return refusal(where, "this is no vessel register of Latchround.", "Choose another file.");
+}
+
+Done judgeHeader(const std::string& where, const FileHeader& header, RegisterKind kind) {
     if (header.size == 0)
         return refusal(where, "the file is empty; it is no vessel register.",
                        "Delete it to begin a new register of this name, or choose another file.");
-    if (!header.is_sqlite || header.application_id != register_application_id)
-        return refusal(where, "this is no vessel register of Latchround.", "Choose another file.");
+    if (Done done = judgeKind(where, header, kind); !done)
+        return done;
     return judgeVersion(where, header.user_version);
 }
 
@@ -70,7 +80,17 @@ Done insist(SqliteConnection& connection, const char* set, const char* ask, cons
     return {};
 }
 
-Done judgeContent(SqliteConnection& connection) {
+/// A file that was made to look like the other kind still holds its vessel.
+Done judgeVessels(SqliteConnection& connection, RegisterKind kind) {
+    Done judged;
+    const Done read = connection.each("SELECT number FROM arrangement", {}, [&](Row& row) {
+        if (judged)
+            judged = refuseForeignVessel(kind, row.text(0), connection.where());
+    });
+    return read ? judged : read;
+}
+
+Done judgeContent(SqliteConnection& connection, RegisterKind kind) {
     const auto version = connection.single("PRAGMA user_version");
     if (!version)
         return tl::unexpected(version.error());
@@ -82,7 +102,7 @@ Done judgeContent(SqliteConnection& connection) {
     if (*sound != "ok")
         return refusal(connection.where(), "the file is damaged (" + *sound + ").",
                        "Open the last backup instead.");
-    return {};
+    return judgeVessels(connection, kind);
 }
 
 Done demandDurability(SqliteConnection& connection) {
@@ -111,7 +131,7 @@ Done checkAll(SqliteConnection& connection, const OpenOptions& options) {
                            "PRAGMA busy_timeout", timeout.c_str());
         !done)
         return done;
-    if (Done done = judgeContent(connection); !done)
+    if (Done done = judgeContent(connection, options.kind); !done)
         return done;
     // Asked only now: SQLite may fall back to reading when the file is opened.
     if (sqlite3_db_readonly(handle, "main") != 0)
@@ -141,7 +161,7 @@ Result<std::unique_ptr<SqliteConnection>> openRegisterFile(const QString& file,
     const Result<FileHeader> header = readHeader(file, options.vfs);
     if (!header)
         return tl::unexpected(header.error());
-    if (const Done judged = judgeHeader(file.toStdString(), *header); !judged)
+    if (const Done judged = judgeHeader(file.toStdString(), *header, options.kind); !judged)
         return tl::unexpected(judged.error());
     const bool log_waits = QFileInfo(file + QStringLiteral("-wal")).size() > 0;
     auto connection =

@@ -173,6 +173,9 @@ Done SqliteRegister::takeIn(const Arrangement& arrangement, std::span<const Fact
     const Step step = [&](SqliteConnection& connection) -> Done {
         if (Done done = refuseLostDoors(connection, arrangement); !done)
             return done;
+        const Particulars& vessel = arrangement.particulars;
+        if (Done done = refuseForeignVessel(kind(), vessel.number, "vessel " + vessel.name); !done)
+            return done;
         const Result<Issue> issue = newestIssue(connection, arrangement, when);
         if (!issue)
             return tl::unexpected(issue.error());
@@ -240,6 +243,14 @@ Result<std::vector<std::string>> SqliteRegister::photographs() const {
 }
 
 Result<Added> SqliteRegister::takeOver(const Incoming& incoming, Ending ending) {
+    if (kind() == RegisterKind::Practice)
+        return tl::unexpected(Complaint{m_file.toStdString(), practice_register_words,
+                                        "Take the file into the register of its vessel."});
+    for (const Issue& issue : incoming.issues) {
+        const Particulars& vessel = issue.arrangement.particulars;
+        if (Done done = refuseForeignVessel(kind(), vessel.number, "vessel " + vessel.name); !done)
+            return tl::unexpected(done.error());
+    }
     Result<Added> added;
     const Step step = [&](SqliteConnection& connection) -> Done {
         added = merge(connection, incoming);
@@ -253,6 +264,9 @@ Result<Added> SqliteRegister::takeOver(const Incoming& incoming, Ending ending) 
 }
 
 Result<SqliteRegister::KeySeed> SqliteRegister::keySeed(const std::function<KeySeed()>& fresh) {
+    if (kind() == RegisterKind::Practice)
+        return tl::unexpected(Complaint{m_file.toStdString(), practice_register_words,
+                                        "Sign and hand over in the register of a vessel."});
     KeySeed seed{};
     bool found = false;
     const auto read = [&](SqliteConnection& open) {

@@ -52,14 +52,16 @@ public:
     /// Hashes of the photographs whose bytes are here.
     Result<std::vector<std::string>> photographs() const;
     /// What another register of the vessel holds, in one transaction: all of it or, after a
-    /// complaint, none. Taking the same again changes nothing.
+    /// complaint, none. Taking the same again changes nothing. A practice register takes nothing.
     Result<Added> takeOver(const Incoming& incoming, Ending ending = Ending::Keep);
-    /// The seed of the key this device signs with; before the first time `fresh` makes it.
+    /// The seed of the key this device signs with; before the first time `fresh` makes it. A
+    /// practice register has none, so nothing of it is ever signed or handed over.
     using KeySeed = std::array<std::byte, 32>;
     Result<KeySeed> keySeed(const std::function<KeySeed()>& fresh);
     /// A write after an I/O error does this by itself first.
     Done reopen() override;
     std::string device() const override { return m_device; }
+    RegisterKind kind() const { return m_options.kind; }
 
     /// Everything SQLite and the register can check about the file, however long it takes; for
     /// before an export and on demand. Done means: sound.
