@@ -12,12 +12,10 @@ namespace {
 constexpr double longest_run_s = 3600;
 constexpr double largest_heel_deg = 45;
 
-class EvidenceReading {
+class SeenReading {
 public:
-    EvidenceReading(const Door& door, const Catalogue& catalogue, JsonFaults& faults,
-                    DoorEvidence& evidence)
-        : m_door(door)
-        , m_catalogue(catalogue)
+    SeenReading(const Catalogue& catalogue, JsonFaults& faults, DoorEvidence& evidence)
+        : m_catalogue(catalogue)
         , m_faults(faults)
         , m_evidence(evidence) {}
 
@@ -61,25 +59,6 @@ public:
         }
     }
 
-    void run(const Json& value, const std::string& pointer, std::size_t number) {
-        JsonObject object(value, pointer, m_faults);
-        RunRecord record;
-        record.id = "run-" + std::to_string(number);
-        record.kind =
-            object.word<RunKind>("kind", Need::Optional, runKindWords).value_or(RunKind::Closing);
-        record.release =
-            object.word<Release>("release", Need::Required, releaseWords).value_or(Release::LetGo);
-        record.heel_deg = object.number("heel_deg", Need::Optional).value_or(0);
-        if (std::abs(record.heel_deg) > largest_heel_deg)
-            object.complain("heel_deg", "a heel of more than 45 degrees cannot be",
-                            "Give the heel in degrees.");
-        if (const Json* given = object.field("marks", Need::Required))
-            marks(*given, object.pointerOf("marks"), record);
-        record.end = endOf(object, record);
-        object.complainOfTheRest();
-        m_evidence.runs.push_back(std::move(record));
-    }
-
 private:
     const Requirement* rowOf(const std::string& id, const std::string& pointer) {
         const Requirement* row = findRequirement(m_catalogue, id);
@@ -115,23 +94,41 @@ private:
         m_evidence.observations[{row.id, side}].body = {{}, m_evidence.door, row.id, side, answer};
     }
 
-    /// Seconds on any clock; what counts is their distance from the first mark.
-    void marks(const Json& given, const std::string& pointer, RunRecord& run) {
-        JsonObject object(given, pointer, m_faults);
-        std::vector<std::pair<double, MarkKind>> times;
-        for (const Word<MarkKind>& mark : markKindWords) {
-            const auto seconds = object.number(mark.word, Need::Optional);
-            if (seconds && !(*seconds >= 0 && *seconds <= longest_run_s))
-                object.complain(mark.word, "a time must be from 0 to 3600 seconds",
-                                "Give seconds from the start of the watch.");
-            else if (seconds)
-                times.emplace_back(*seconds, mark.value);
-        }
+    const Catalogue& m_catalogue;
+    JsonFaults& m_faults;
+    DoorEvidence& m_evidence;
+};
+
+class RunReading {
+public:
+    RunReading(const Door& door, JsonFaults& faults, DoorEvidence& evidence)
+        : m_door(door)
+        , m_faults(faults)
+        , m_evidence(evidence) {}
+
+    void run(const Json& value, const std::string& pointer, std::size_t number) {
+        JsonObject object(value, pointer, m_faults);
+        RunRecord record;
+        record.id = "run-" + std::to_string(number);
+        record.kind =
+            object.word<RunKind>("kind", Need::Optional, runKindWords).value_or(RunKind::Closing);
+        record.release =
+            object.word<Release>("release", Need::Required, releaseWords).value_or(Release::LetGo);
+        record.heel_deg = object.number("heel_deg", Need::Optional).value_or(0);
+        if (std::abs(record.heel_deg) > largest_heel_deg)
+            object.complain("heel_deg", "a heel of more than 45 degrees cannot be",
+                            "Give the heel in degrees.");
+        if (const Json* given = object.field("marks", Need::Required))
+            marks(*given, object.pointerOf("marks"), record);
+        record.end = endOf(object, record);
         object.complainOfTheRest();
-        if (given.is_object() && given.empty())
-            m_faults.add(pointer, "a run without marks shows nothing",
-                         "Give the marks that were timed, or take the run out.");
-        std::ranges::stable_sort(times, {}, &std::pair<double, MarkKind>::first);
+        m_evidence.runs.push_back(std::move(record));
+    }
+
+private:
+    /// What counts is their distance from the first mark.
+    void marks(const Json& given, const std::string& pointer, RunRecord& run) {
+        const auto times = markTimes(given, pointer, m_faults);
         for (const auto& [seconds, kind] : times) {
             Mark mark;
             mark.run = run.id;
@@ -145,9 +142,7 @@ private:
     /// A run without its last event shows nothing of the door: it must not count as one that does.
     RunEnded endOf(JsonObject& object, const RunRecord& run) {
         const auto given = object.word<RunOutcome>("outcome", Need::Optional, runOutcomeWords);
-        const MarkKind last = run.kind == RunKind::Contact          ? MarkKind::Stopped
-                              : m_door.kind == DoorKind::DoubleLeaf ? MarkKind::SecondLeafHome
-                                                                    : MarkKind::Shut;
+        const MarkKind last = lastMark(run.kind, m_door);
         const bool has_last = std::ranges::any_of(
             run.marks, [&](const auto& recorded) { return recorded.mark.kind == last; });
         if (has_last)
@@ -160,14 +155,13 @@ private:
     }
 
     const Door& m_door;
-    const Catalogue& m_catalogue;
     JsonFaults& m_faults;
     DoorEvidence& m_evidence;
 };
 
 /// What the plate was found to say: a class, or "none", or "illegible".
-void readPlate(JsonObject& object, DoorEvidence& evidence) {
-    const auto written = object.text("plate_read", Need::Optional);
+void readPlate(JsonObject& object, const char* key, DoorEvidence& evidence) {
+    const auto written = object.text(key, Need::Optional);
     if (!written)
         return;
     PlateRead plate{{}, evidence.door, PlateState::Read, fireClassFrom(*written)};
@@ -177,7 +171,7 @@ void readPlate(JsonObject& object, DoorEvidence& evidence) {
             std::string allowed;
             for (const Word<FireClass>& entry : fireClassWords)
                 allowed += std::string(entry.word) + ", ";
-            object.complain("plate_read", '"' + *written + "\" is not known here",
+            object.complain(key, '"' + *written + "\" is not known here",
                             "Write one of: " + allowed + "none, illegible.");
             return;
         }
@@ -188,9 +182,9 @@ void readPlate(JsonObject& object, DoorEvidence& evidence) {
 
 } // namespace
 
-void readEvidence(JsonObject& object, const Door& door, const Catalogue& catalogue,
-                  JsonFaults& faults, DoorEvidence& evidence) {
-    EvidenceReading reading(door, catalogue, faults, evidence);
+void readSeen(JsonObject& object, const SeenFields& fields, const Catalogue& catalogue,
+              JsonFaults& faults, DoorEvidence& evidence) {
+    SeenReading reading(catalogue, faults, evidence);
     const auto objectOf = [&](const char* key) -> const Json* {
         const Json* field = object.field(key, Need::Optional);
         if (!field || field->is_object())
@@ -199,11 +193,43 @@ void readEvidence(JsonObject& object, const Door& door, const Catalogue& catalog
                         "Write it in braces: {\"requirement\": value}.");
         return nullptr;
     };
-    if (const Json* field = objectOf("observations"))
-        reading.observations(*field, object.pointerOf("observations"));
-    if (const Json* field = objectOf("measured"))
-        reading.measured(*field, object.pointerOf("measured"));
-    readPlate(object, evidence);
+    if (const Json* field = objectOf(fields.answers))
+        reading.observations(*field, object.pointerOf(fields.answers));
+    if (const Json* field = objectOf(fields.measured))
+        reading.measured(*field, object.pointerOf(fields.measured));
+    readPlate(object, fields.plate, evidence);
+}
+
+std::vector<std::pair<double, MarkKind>> markTimes(const Json& given, const std::string& pointer,
+                                                   JsonFaults& faults) {
+    JsonObject object(given, pointer, faults);
+    std::vector<std::pair<double, MarkKind>> times;
+    for (const Word<MarkKind>& mark : markKindWords) {
+        const auto seconds = object.number(mark.word, Need::Optional);
+        if (seconds && !(*seconds >= 0 && *seconds <= longest_run_s))
+            object.complain(mark.word, "a time must be from 0 to 3600 seconds",
+                            "Give seconds from the start of the watch.");
+        else if (seconds)
+            times.emplace_back(*seconds, mark.value);
+    }
+    object.complainOfTheRest();
+    if (given.is_object() && given.empty())
+        faults.add(pointer, "a run without marks shows nothing",
+                   "Give the marks that were timed, or take the run out.");
+    std::ranges::stable_sort(times, {}, &std::pair<double, MarkKind>::first);
+    return times;
+}
+
+MarkKind lastMark(RunKind kind, const Door& door) {
+    if (kind == RunKind::Contact)
+        return MarkKind::Stopped;
+    return door.kind == DoorKind::DoubleLeaf ? MarkKind::SecondLeafHome : MarkKind::Shut;
+}
+
+void readEvidence(JsonObject& object, const Door& door, const Catalogue& catalogue,
+                  JsonFaults& faults, DoorEvidence& evidence) {
+    readSeen(object, {}, catalogue, faults, evidence);
+    RunReading reading(door, faults, evidence);
     const Json* runs = object.field("runs", Need::Optional);
     if (runs && !runs->is_array())
         object.complain("runs", "this must be a list of runs", "Write it in brackets.");

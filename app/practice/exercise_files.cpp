@@ -1,0 +1,146 @@
+#include "app/practice/exercise_files.h"
+
+#include <algorithm>
+#include <span>
+
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+
+#include "app/exchange/durable_file.h"
+#include "app/exchange/file_bytes.h"
+#include "app/practice/built_in.h"
+#include "app/practice/practice_folder.h"
+#include "app/practice/practice_vessel.h"
+#include "app/practice/sealed_exercise.h"
+
+namespace latchround::practice {
+
+namespace {
+
+constexpr std::uintmax_t most_exercise_bytes = 1u << 20;
+
+tl::unexpected<Complaints> refuse(std::string where, std::string what, std::string remedy) {
+    return tl::unexpected(Complaints{{std::move(where), std::move(what), std::move(remedy)}});
+}
+
+struct Text {
+    std::string where;
+    std::string json;
+};
+
+const BuiltInExercise* builtIn(const QString& place) {
+    const auto exercises = builtInExercises();
+    const auto found = std::ranges::find(exercises, place.toStdString(), &BuiltInExercise::id);
+    return found == exercises.end() ? nullptr : &*found;
+}
+
+Checked<Text> textOfFile(const QString& path) {
+    auto bytes = bytesOf(pathOf(path), most_exercise_bytes);
+    if (!bytes)
+        return tl::unexpected(Complaints{bytes.error()});
+    return Text{QFileInfo(path).fileName().toStdString(), std::move(*bytes)};
+}
+
+QString pathForId(const QString& id) {
+    return QDir(exerciseFolder()).filePath(id + QStringLiteral(".json"));
+}
+
+/// An id is no path; a path that is there goes before a kept file of that name.
+Checked<Text> textAt(const QString& place) {
+    if (const BuiltInExercise* exercise = builtIn(place))
+        return Text{std::string(exercise->id), std::string(exercise->json)};
+    if (QFileInfo::exists(place) || !QFileInfo::exists(pathForId(place)))
+        return textOfFile(place);
+    return textOfFile(pathForId(place));
+}
+
+Checked<ExerciseFile> lookedAt(const QString& place, const Text& text) {
+    ExerciseFile file;
+    file.place = place;
+    file.is_sealed = isSealedExercise(text.json);
+    auto front = file.is_sealed ? frontOfSealed(text.json, text.where, practiceVessel())
+                                : exerciseFrom(text.json, text.where, practiceVessel());
+    if (!front)
+        return tl::unexpected(front.error());
+    file.front = std::move(*front);
+    return file;
+}
+
+} // namespace
+
+Checked<ExerciseFile> lookAtExercise(const QString& place) {
+    const auto text = textAt(place);
+    if (!text)
+        return tl::unexpected(text.error());
+    return lookedAt(place, *text);
+}
+
+std::vector<ExerciseFile> exerciseFiles() {
+    std::vector<ExerciseFile> files;
+    const auto list = [&files](const QString& place) {
+        auto looked = lookAtExercise(place);
+        if (looked)
+            files.push_back(std::move(*looked));
+        else
+            files.push_back({place, {}, false, looked.error()});
+    };
+    for (const BuiltInExercise& exercise : builtInExercises())
+        list(QString::fromLatin1(exercise.id.data(), qsizetype(exercise.id.size())));
+    const QDir folder(exerciseFolder());
+    for (const QString& name :
+         folder.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name))
+        list(folder.filePath(name));
+    return files;
+}
+
+Checked<Exercise> openExercise(const QString& place, std::string_view word) {
+    const auto text = textAt(place);
+    if (!text)
+        return tl::unexpected(text.error());
+    if (!isSealedExercise(text->json))
+        return exerciseFrom(text->json, text->where, practiceVessel());
+    if (word.empty())
+        return refuse(text->where, "it is sealed by the instructor's word", "Give the word.");
+    return unsealedExercise(text->json, text->where, word, practiceVessel());
+}
+
+Checked<QString> keepExerciseFile(const QString& path) {
+    const auto text = textOfFile(path);
+    if (!text)
+        return tl::unexpected(text.error());
+    const auto file = lookedAt(path, *text);
+    if (!file)
+        return tl::unexpected(file.error());
+    const QString id = QString::fromStdString(file->front.id);
+    if (builtIn(id) != nullptr)
+        return refuse(text->where + " at /id", "an exercise of this id ships with the program",
+                      "Give yours another id.");
+    const QString kept = pathForId(id);
+    if (QFileInfo::exists(kept)) {
+        const auto there = textOfFile(kept);
+        if (there && there->json == text->json)
+            return kept;
+        return refuse(text->where + " at /id", "another exercise of this id is kept here already",
+                      "Give yours another id, or take away " + kept.toStdString() + ".");
+    }
+    if (const Done written = writeDurably(pathOf(kept), std::as_bytes(std::span(text->json)));
+        !written)
+        return tl::unexpected(Complaints{written.error()});
+    return kept;
+}
+
+Checked<ExerciseFile> sealExerciseFile(const QString& from, const QString& to,
+                                       std::string_view word) {
+    const auto exercise = openExercise(from);
+    if (!exercise)
+        return tl::unexpected(exercise.error());
+    const auto sealed = sealedExercise(*exercise, word);
+    if (!sealed)
+        return tl::unexpected(Complaints{sealed.error()});
+    if (const Done written = writeDurably(pathOf(to), std::as_bytes(std::span(*sealed))); !written)
+        return tl::unexpected(Complaints{written.error()});
+    return lookAtExercise(to);
+}
+
+} // namespace latchround::practice
