@@ -1,4 +1,5 @@
 #include "app/report/csv_lines.h"
+#include "app/report/report_words.h"
 #include "app/report/tables.h"
 #include "core/evidence/moment_text.h"
 #include "ui/parts/grade_words.h"
@@ -14,7 +15,20 @@ std::string plateWord(const DoorEvidence& evidence) {
     return std::string(plate.fire_class ? word(*plate.fire_class) : word(plate.state));
 }
 
-void addRow(CsvLines& csv, const GradedDoor& door, const RowGrade& row) {
+/// A table of practice has one column more, which says so in every line.
+CsvLines tableOf(const Matter& matter, std::vector<std::string_view> heads) {
+    if (isPractice(matter.asked))
+        heads.push_back("practice");
+    return CsvLines(heads);
+}
+
+void endLine(CsvLines& csv, const Matter& matter) {
+    if (isPractice(matter.asked))
+        csv.text(practiceMark().toStdString());
+    csv.endLine();
+}
+
+void addRow(CsvLines& csv, const Matter& matter, const GradedDoor& door, const RowGrade& row) {
     const Requirement& asked = *row.requirement;
     const auto u = row.figure ? std::optional(row.figure->u()) : std::nullopt;
     const auto value = row.figure ? std::optional(row.figure->value) : std::nullopt;
@@ -40,8 +54,8 @@ void addRow(CsvLines& csv, const GradedDoor& door, const RowGrade& row) {
         .text(word(asked.severity))
         .text(asked.issuer)
         .text(asked.cite)
-        .text(asked.edition)
-        .endLine();
+        .text(asked.edition);
+    endLine(csv, matter);
 }
 
 std::string joinedWith(const std::vector<std::string>& words, const char* between) {
@@ -86,32 +100,34 @@ void addItem(CsvLines& csv, const Matter& matter, const Item& item) {
         .text(mended ? item.rectifications.back().body.by : "")
         .text(mended ? item.rectifications.back().body.what : "")
         .text(item.isOpen() ? joinedWith(zoneEffect(arrangement, matter.items, item).zones, " ")
-                            : std::string())
-        .endLine();
+                            : std::string());
+    endLine(csv, matter);
 }
 
 } // namespace
 
 std::string surveyCsv(const Matter& matter) {
-    CsvLines csv({"door",     "deck",     "place",        "boundary",    "kind",   "plate_read",
-                  "register", "asked",    "door_verdict", "requirement", "words",  "verdict",
-                  "value",    "u",        "unit",         "low",         "high",   "inside",
-                  "reason",   "severity", "issuer",       "cite",        "edition"});
+    CsvLines csv = tableOf(
+        matter, {"door",     "deck",     "place",        "boundary",    "kind",   "plate_read",
+                 "register", "asked",    "door_verdict", "requirement", "words",  "verdict",
+                 "value",    "u",        "unit",         "low",         "high",   "inside",
+                 "reason",   "severity", "issuer",       "cite",        "edition"});
     for (const GradedDoor& door : matter.doors)
         for (const RowGrade& row : door.grade.rows)
             if (isAsked(row))
-                addRow(csv, door, row);
+                addRow(csv, matter, door, row);
     return csv.all();
 }
 
 std::string itemsCsv(const Matter& matter) {
-    CsvLines csv({"number",      "id",           "door",          "deck",
-                  "boundary",    "zone_aft",     "zone_forward",  "requirement",
-                  "asked",       "cite",         "found",         "severity",
-                  "state",       "code",         "action",        "ground_for_detention",
-                  "due",         "overdue",      "interim",       "assigned",
-                  "first_found", "last_found",   "findings",      "repeat_of",
-                  "put_right",   "put_right_by", "what_was_done", "zones_acting_as_one"});
+    CsvLines csv =
+        tableOf(matter, {"number",      "id",           "door",          "deck",
+                         "boundary",    "zone_aft",     "zone_forward",  "requirement",
+                         "asked",       "cite",         "found",         "severity",
+                         "state",       "code",         "action",        "ground_for_detention",
+                         "due",         "overdue",      "interim",       "assigned",
+                         "first_found", "last_found",   "findings",      "repeat_of",
+                         "put_right",   "put_right_by", "what_was_done", "zones_acting_as_one"});
     for (const Item& item : matter.items)
         addItem(csv, matter, item);
     return csv.all();

@@ -60,9 +60,9 @@ private:
             safe(say("%1 on the %2")
                      .arg(ui::verdictTitle(m_door.grade.verdict), walkdownWords(m_matter))) +
             QStringLiteral("</p>");
-        if (m_matter.asked.practice)
+        if (isPractice(m_matter.asked))
             html += QStringLiteral("<p class=\"practice\">") +
-                    safe(say("Practice, not a record: this door is not there.")) +
+                    safe(practiceMark() + QStringLiteral(": ") + say("this door is not there.")) +
                     QStringLiteral("</p>");
         return html;
     }
@@ -104,6 +104,8 @@ private:
             place << say("leaf %1 kg").arg(qRound(*door.leaf_mass_kg));
         if (door.installed)
             place << say("installed %1").arg(ui::dateWords(*door.installed));
+        if (!door.maker.empty())
+            place << say("made by %1").arg(QString::fromStdString(door.maker));
         rows.add("Place and kind",
                  safe(shortened(place.join(QStringLiteral(", ")), room.letters * 2)));
         rows.add("Fitted with",

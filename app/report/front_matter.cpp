@@ -123,9 +123,10 @@ QString titleHtml(const Matter& matter, const QString& name) {
                    QStringLiteral("</h1><p class=\"under-title\">") +
                    safe(matter.asked.arrangement.particulars.name) + QStringLiteral(" · ") +
                    safe(walkdownWords(matter)) + QStringLiteral("</p>");
-    if (matter.asked.practice)
+    if (isPractice(matter.asked))
         html += QStringLiteral("<p class=\"practice\">") +
-                safe(say("Practice, not a record: the doors of this report are not there.")) +
+                safe(practiceMark() + QStringLiteral(": ") +
+                     say("the doors of this report are not there.")) +
                 QStringLiteral("</p>");
     return html;
 }

@@ -47,7 +47,7 @@ OrderedJson snapshotJson(const Matter& matter) {
     if (!matter.asked.person.empty())
         json["by"] = matter.asked.ledger.nameOf(matter.asked.person);
     json["program"] = matter.asked.program;
-    json["practice"] = matter.asked.practice;
+    json["practice"] = isPractice(matter.asked);
     json["walkdown"] = matter.walkdown.id;
     json["walkdown_facts"] = snapshot.walkdown_facts;
     json["walkdown_facts_sha256"] = snapshot.walkdown_sha256;

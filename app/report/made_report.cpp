@@ -42,7 +42,7 @@ PageWords pageWordsOf(const Matter& matter, ReportKind kind, const std::string& 
     words.subject = ui::reportWords(kind);
     words.author = asked.person.empty() ? QString() : personName(matter, asked.person);
     words.keywords = QStringLiteral("facts-sha256:") + QString::fromStdString(facts_sha256);
-    words.mark = asked.practice ? say("Practice, not a record") : QString();
+    words.mark = isPractice(asked) ? practiceMark() : QString();
     words.footer_left = say("Printed %1, %2").arg(shipsTimeAndUtc(asked.printed), words.creator);
     words.sheet = kind == ReportKind::DeficiencyList ? Sheet::Lying : Sheet::Upright;
     return words;

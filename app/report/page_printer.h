@@ -30,7 +30,7 @@ struct PageWords {
     QString creator;      ///< program and version
     QString header_left;  ///< the vessel
     QString header_right; ///< the walkdown
-    QString mark;         ///< "Practice, not a record", or empty: in the header of every page
+    QString mark;         ///< practiceMark(), or empty: in the header of every page
     QString footer_left;  ///< the page number stands right
     Sheet sheet = Sheet::Upright;
 };

@@ -1,5 +1,6 @@
 #include "app/report/paper_form.h"
 
+#include "app/register/register_kind.h"
 #include "app/report/closing_matter.h"
 #include "app/report/moment_words.h"
 #include "app/report/page_printer.h"
@@ -21,6 +22,10 @@ QString lineFor(const char* name, int letters) {
     return safe(say(name)) + QChar(' ') + QString(letters, QChar('_')) + QStringLiteral(" &nbsp; ");
 }
 
+bool isPractice(const PaperForm& form) {
+    return form.practice || isPracticeVessel(form.arrangement.particulars.number);
+}
+
 QString formTitle(const PaperForm& form, std::size_t doors) {
     QString html = QStringLiteral("<h1>") + safe(say("Fire doors on paper")) +
                    QStringLiteral("</h1><p class=\"under-title\">") +
@@ -28,8 +33,8 @@ QString formTitle(const PaperForm& form, std::size_t doors) {
                    safe(say("%1 walkdown, %2")
                             .arg(ui::purposeWords(form.purpose), ui::doorCountWords(int(doors)))) +
                    QStringLiteral("</p>");
-    if (form.practice)
-        html += QStringLiteral("<p class=\"practice\">") + safe(say("Practice, not a record")) +
+    if (isPractice(form))
+        html += QStringLiteral("<p class=\"practice\">") + safe(practiceMark()) +
                 QStringLiteral("</p>");
     return html + QStringLiteral("<p style=\"line-height: 180%\">") + lineFor("Date", 16) +
            lineFor("Walked by", 42) + QStringLiteral("<br/>") + lineFor("Heel at the start", 8) +
@@ -68,7 +73,7 @@ PageWords formWords(const PaperForm& form) {
     words.header_right = say("paper form, %1").arg(ui::purposeWords(form.purpose));
     words.title = say("Fire doors on paper, %1").arg(words.header_left);
     words.subject = say("paper form");
-    words.mark = form.practice ? say("Practice, not a record") : QString();
+    words.mark = isPractice(form) ? practiceMark() : QString();
     words.footer_left = say("Printed %1, %2").arg(shipsTimeAndUtc(form.printed), words.creator);
     return words;
 }

@@ -21,8 +21,8 @@ struct PaperForm {
     std::vector<std::string> doors; ///< in the order of the walk; empty: all, by the shortest walk
     Purpose purpose = Purpose::Annual;
     Moment printed;
-    std::string program; ///< name and version of what prints
-    bool practice = false;
+    std::string program;   ///< name and version of what prints
+    bool practice = false; ///< as of a WalkdownReport
 };
 
 /// PDF, A4. Needs a QGuiApplication. Complains of a door that the register does not know.

@@ -20,6 +20,10 @@ QString safe(const std::string& words) {
     return safe(QString::fromStdString(words));
 }
 
+QString practiceMark() {
+    return say("PRACTICE - not a record");
+}
+
 QString safeLines(const std::string& words) {
     return safe(words)
         .replace(QLatin1String("\r\n"), QLatin1String("\n"))

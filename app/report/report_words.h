@@ -17,6 +17,9 @@ QString say(const char* one, const char* many, int count);
 QString safe(const QString& words);
 QString safe(const std::string& words);
 
+/// "PRACTICE - not a record": what stands on every page of a paper about the practice vessel.
+QString practiceMark();
+
 /// safe(), with the line breaks of the writer kept.
 QString safeLines(const std::string& words);
 

@@ -1,8 +1,13 @@
 #include "app/report/walkdown_report.h"
 
+#include "app/register/register_kind.h"
 #include "app/report/made_report.h"
 
 namespace latchround {
+
+bool isPractice(const WalkdownReport& report) {
+    return report.practice || isPracticeVessel(report.arrangement.particulars.number);
+}
 
 Result<QByteArray> pdfOf(const WalkdownReport& asked) {
     auto made = madeReport(asked, ReportKind::Survey);

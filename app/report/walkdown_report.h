@@ -26,10 +26,15 @@ struct WalkdownReport {
     std::string program; ///< name and version of what prints
     /// Bytes of a photograph by its hash; empty where they are not to be had.
     std::function<std::vector<std::byte>(std::string_view sha256)> photograph;
-    bool practice = false; ///< marked as practice on every page
-    std::string person{};  ///< id of who makes it; empty: nobody is named
-    std::string door{};    ///< number of the door, of a door record
+    /// Marked as practice on every page; so is whatever speaks of the practice vessel.
+    bool practice = false;
+    std::string person{}; ///< id of who makes it; empty: nobody is named
+    std::string door{};   ///< number of the door, of a door record
 };
+
+/// Asked for, or about the practice vessel (app/register/register_kind.h), the only one that a
+/// practice register holds.
+bool isPractice(const WalkdownReport& report);
 
 /// The whole document as PDF, A4. Needs a QGuiApplication, no display. Complains where the register
 /// knows no such walkdown; a photograph that cannot be shown is said so in its place.

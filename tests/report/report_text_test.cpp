@@ -164,7 +164,7 @@ TEST(WalkdownReport, IsMarkedAsPracticeOnEveryPage) {
     const QStringList pages = pageTexts(printed(SampleWalkdown(), true));
     ASSERT_GT(pages.size(), 1);
     for (const QString& page : pages)
-        EXPECT_THAT(page.toStdString(), HasSubstr("Practice, not a record"));
+        EXPECT_THAT(page.toStdString(), HasSubstr("PRACTICE - not a record"));
 }
 
 TEST(WalkdownReport, SaysWhenItEndedAndWithWhichRemark) {
