@@ -120,6 +120,25 @@ TEST(DebriefScreen, SaysWhatPracticeDoesNotReplaceAndIsLeftByDone) {
     }
 }
 
+// With the frame round it, as it is seen.
+TEST(DebriefScreen, NothingIsCutInAnyShapeNorWithGloves) {
+    SmallShip ship;
+    Round& round = ship.load();
+    for (const bool gloves : {false, true})
+        for (const QSize size : shapes) {
+            Shown<DebriefScreen> shown(round, size - QSize(30, gloves ? 107 : 92), gloves);
+            shown.screen->show(sampleExam(), sampleDebrief(round.catalogue()));
+            for (const char* section :
+                 {"debrief-faults", "debrief-verdicts", "debrief-people", "debrief-marks"}) {
+                press(key(*shown.screen, section));
+                settle();
+                expectRoom(*shown.screen, std::string(section) + " at " +
+                                              std::to_string(size.width()) +
+                                              (gloves ? " gloves" : ""));
+            }
+        }
+}
+
 TEST(ExerciseWords, EveryFaultAndLevelHasWordsOfItsOwn) {
     QSet<QString> faults;
     for (const auto& entry : practice::faultWords)

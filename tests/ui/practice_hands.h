@@ -44,13 +44,16 @@ inline std::string wordsOf(QWidget& pane) {
 
 template <class S>
 struct Shown {
+    Look look;
     QWidget window;
     S* screen;
-    explicit Shown(Round& round, QSize size = {1280, 800}) {
+    explicit Shown(Round& round, QSize size = {1280, 800}, bool gloves = false) {
         screen = new S(round);
         screen->setParent(&window);
         window.resize(size);
         screen->setGeometry(window.rect());
+        look.wearOn(window);
+        look.setGloves(gloves);
         window.show();
         screen->QWidget::show();
         screen->enter();
@@ -74,6 +77,25 @@ inline void expectReachable(QWidget& screen, int width) {
         EXPECT_GE(each->height(), lookOf(&screen).sizes.target) << where;
         EXPECT_FALSE(each->accessibleName().isEmpty() && each->text().isEmpty()) << where;
     }
+}
+
+/// The first label in sight that has no room for its words; empty where all have.
+inline std::string cutLabel(QWidget& screen) {
+    for (const QLabel* label : screen.findChildren<QLabel*>()) {
+        if (!label->isVisible() || label->text().isEmpty())
+            continue;
+        const int needed =
+            label->wordWrap() ? label->heightForWidth(label->width()) : label->sizeHint().height();
+        if (label->height() + 1 < needed)
+            return label->text().toStdString();
+    }
+    return {};
+}
+
+/// Every label has room, once the page is laid out: within a scroller that takes several turns.
+inline void expectRoom(QWidget& screen, const std::string& where) {
+    (void)QTest::qWaitFor([&screen] { return cutLabel(screen).empty(); }, 2000);
+    EXPECT_EQ(cutLabel(screen), "") << where;
 }
 
 inline const std::vector<QSize> shapes{{1280, 800}, {800, 1280}, {1920, 1080}};

@@ -150,10 +150,12 @@ TEST(PracticeScreen, KeysAreInReachInEveryShape) {
     Round& round = ship.load();
     ship.outside.offered = sampleExercises();
     ship.outside.finished = sampleAttempts("Maren Tollefsby");
-    for (const QSize size : shapes) {
-        Shown<PracticeScreen> shown(round, size);
-        expectReachable(*shown.screen, size.width());
-    }
+    for (const bool gloves : {false, true})
+        for (const QSize size : shapes) {
+            Shown<PracticeScreen> shown(round, size, gloves);
+            expectReachable(*shown.screen, size.width());
+            expectRoom(*shown.screen, std::to_string(size.width()) + (gloves ? " gloves" : ""));
+        }
 }
 
 TEST(ProgressPlot, PassMarkAndScoresArePaintedWithoutThumbMarks) {

@@ -20,10 +20,11 @@ ScoreCard::ScoreCard(QWidget* parent)
     , m_faults(new Lettering)
     , m_people(new Lettering)
     , m_cautions(new Lettering)
-    , m_how(new Lettering(tr("Half for the rows that are right, half for the faults: those found "
-                             "of those there and those imagined. Ten points less for each person "
-                             "endangered and each caution answered untruly."),
-                          TextSize::Small, Ink::Muted)) {
+    , m_how(
+          new Lettering(tr("Half for the rows that are right, half for the faults: found of those "
+                           "there and imagined. Ten points less for each person endangered and "
+                           "each caution answered untruly."),
+                        TextSize::Small, Ink::Muted)) {
     m_percent->setObjectName(QStringLiteral("debrief-percent"));
     m_percent->setRoomFor(QStringLiteral("100"));
     m_passed->setObjectName(QStringLiteral("debrief-passed"));
@@ -32,8 +33,8 @@ ScoreCard::ScoreCard(QWidget* parent)
     m_people->setObjectName(QStringLiteral("debrief-people-count"));
     m_cautions->setObjectName(QStringLiteral("debrief-caution-count"));
     m_sides->setContentsMargins(0, 0, 0, 0);
-    m_sides->addLayout(m_score_lines, 2);
-    m_sides->addLayout(m_parts_lines, 3);
+    m_sides->addLayout(m_score_lines);
+    m_sides->addLayout(m_parts_lines);
     m_score_lines->addWidget(m_title);
     m_score_lines->addWidget(m_percent);
     m_score_lines->addWidget(m_passed);
@@ -43,6 +44,7 @@ ScoreCard::ScoreCard(QWidget* parent)
     m_parts_lines->addStretch(1);
     m_parts_lines->addWidget(m_how);
     setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    setUpright(false);
     lookChanged();
 }
 
@@ -77,6 +79,8 @@ void ScoreCard::show(const practice::Exercise& exercise, const practice::Debrief
 
 void ScoreCard::setUpright(bool upright) {
     m_sides->setDirection(upright ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    m_sides->setStretch(0, upright ? 2 : 0);
+    m_sides->setStretch(1, upright ? 3 : 1);
 }
 
 void ScoreCard::lookChanged() {
@@ -84,7 +88,7 @@ void ScoreCard::lookChanged() {
     m_sides->setSpacing(sizes().main_gap);
     m_score_lines->setSpacing(sizes().gap / 2);
     m_percent->setFixedHeight(int(mm(22)));
-    m_parts_lines->setSpacing(sizes().gap);
+    m_parts_lines->setSpacing(sizes().gap / 2);
 }
 
 } // namespace latchround::ui
