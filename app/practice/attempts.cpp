@@ -59,6 +59,7 @@ std::string jsonFrom(const Attempt& attempt) {
     file["level"] = word(attempt.level);
     file["seed"] = attempt.seed;
     file["percent"] = attempt.percent;
+    file["pass_percent"] = attempt.pass_percent;
     file["found"] = attempt.found;
     file["missed"] = attempt.missed;
     file["imagined"] = attempt.imagined;
@@ -92,6 +93,7 @@ Checked<Attempt> attemptFrom(std::string_view json, const std::string& where) {
         object.wholeNumber("seed", Need::Required, 0, std::numeric_limits<std::uint32_t>::max())
             .value_or(0));
     attempt.percent = count(object, "percent", 100);
+    attempt.pass_percent = count(object, "pass_percent", 100);
     attempt.found = count(object, "found");
     attempt.missed = count(object, "missed");
     attempt.imagined = count(object, "imagined");

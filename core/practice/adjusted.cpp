@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <cmath>
 #include <cstdint>
 #include <optional>
@@ -37,33 +38,59 @@ double settingFor(Figure figure, double guess, double tolerance) {
     return (low + high) / 2;
 }
 
+HingedLeaf damped(HingedLeaf leaf, double factor) {
+    leaf.sweep_damping_Nms *= factor;
+    leaf.latch_damping_Nms *= factor;
+    return leaf;
+}
+
+DoubleLeaf damped(DoubleLeaf leaves, double factor) {
+    leaves.first = damped(leaves.first, factor);
+    leaves.second = damped(leaves.second, factor);
+    return leaves;
+}
+
+bool hasDamper(const HingedLeaf& leaf) {
+    return leaf.sweep_damping_Nms > 0 || leaf.latch_damping_Nms > 0;
+}
+
+bool hasDamper(const DoubleLeaf& leaves) {
+    return hasDamper(leaves.first) || hasDamper(leaves.second);
+}
+
+/// A leaf that never comes home takes longest.
+double takes_s(const HingedLeaf& leaf) {
+    return closing(leaf, 1, far_step_s).shut_s().value_or(2 * watched_s);
+}
+
+double takes_s(const DoubleLeaf& leaves) {
+    const TwoMotions motions = closing(leaves, far_step_s);
+    return std::max(motions.first.shut_s().value_or(2 * watched_s),
+                    motions.second.shut_s().value_or(2 * watched_s));
+}
+
+template <class Leaves>
+std::optional<Leaves> slowedTo(const Leaves& leaves, double closing_s) {
+    const auto off_s = [&](double factor) { return takes_s(damped(leaves, factor)) - closing_s; };
+    const auto serves = [&](double factor) { return std::abs(off_s(factor)) <= time_tolerance_s; };
+    if (serves(0))
+        return damped(leaves, 0);
+    if (!(off_s(0) < 0 && closing_s <= watched_s) || !hasDamper(leaves))
+        return std::nullopt;
+    // Against damping alone time rises with the factor.
+    const double guess = closing_s / takes_s(leaves);
+    const double factor = settingFor(off_s, guess, time_tolerance_s);
+    return serves(factor) ? std::optional(damped(leaves, factor)) : std::nullopt;
+}
+
 } // namespace
 
 std::optional<HingedLeaf> adjusted(HingedLeaf leaf, double closing_s) {
-    const auto damped = [&](double factor) {
-        HingedLeaf made = leaf;
-        made.sweep_damping_Nms *= factor;
-        made.latch_damping_Nms *= factor;
-        return made;
-    };
-    // The more damping the longer; a leaf that never comes home takes longest.
-    const auto takes_s = [&](double factor) {
-        return closing(damped(factor), 1, far_step_s).shut_s().value_or(2 * watched_s);
-    };
-    const auto serves = [&](double factor) {
-        return std::abs(takes_s(factor) - closing_s) <= time_tolerance_s;
-    };
-    const double shortest_s = takes_s(0);
-    if (serves(0))
-        return damped(0);
-    if (!(shortest_s < closing_s && closing_s <= watched_s) ||
-        !(leaf.sweep_damping_Nms > 0 || leaf.latch_damping_Nms > 0))
-        return std::nullopt;
-    // Against damping alone time rises with the factor.
-    const double guess = closing_s / takes_s(1);
-    const double factor =
-        settingFor([&](double each) { return takes_s(each) - closing_s; }, guess, time_tolerance_s);
-    return serves(factor) ? std::optional(damped(factor)) : std::nullopt;
+    return slowedTo(leaf, closing_s);
+}
+
+std::optional<DoubleLeaf> adjusted(DoubleLeaf leaves, double closing_s) {
+    return slowedTo(leaves, closing_s);
 }
 
 std::optional<SlidingLeaf> adjusted(SlidingLeaf leaf, double mean_rate_m_s) {

@@ -177,6 +177,7 @@ Attempt attemptOf(const Debrief& debrief, const Exercise& exercise, std::uint32_
     attempt.level = exercise.level;
     attempt.seed = seed;
     attempt.percent = debrief.percent;
+    attempt.pass_percent = exercise.pass_percent;
     attempt.found = countOf(debrief, Outcome::Found);
     attempt.missed = countOf(debrief, Outcome::Missed);
     attempt.imagined = countOf(debrief, Outcome::Imagined);

@@ -72,6 +72,7 @@ struct Attempt {
     Level level = Level::Easy;
     std::uint32_t seed = 0;
     int percent = 0;
+    int pass_percent = 0; ///< of an exam; 0: none
     int found = 0;
     int missed = 0;
     int imagined = 0;

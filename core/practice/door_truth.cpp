@@ -32,29 +32,6 @@ HingedLeaf leafOf(const Door& door) {
     return leaf;
 }
 
-/// How long the leaf takes, and both leaves of a double door from the first movement on.
-double timeOf(const DoubleLeaf& leaves) {
-    const TwoMotions motions = closing(leaves);
-    return std::max(motions.first.shut_s().value_or(never_s),
-                    motions.second.shut_s().value_or(never_s));
-}
-
-/// Both closers adjusted alike until the door as a whole takes this time. The second leaf goes its
-/// last part alone, so each leaf must be quicker than the door.
-DoubleLeaf adjustedPair(DoubleLeaf leaves, double closing_s) {
-    double quick_s = closing_s / 4;
-    double slow_s = closing_s;
-    constexpr int halvings = 24;
-    for (int i = 0; i < halvings; ++i) {
-        const double each_s = (quick_s + slow_s) / 2;
-        const auto leaf = adjusted(leaves.first, each_s);
-        assert(leaf);
-        leaves.first = leaves.second = *leaf;
-        (timeOf(leaves) < closing_s ? quick_s : slow_s) = each_s;
-    }
-    return leaves;
-}
-
 std::variant<HingedLeaf, DoubleLeaf, SlidingLeaf> mechanismOf(const Door& door, double figure) {
     if (door.kind == DoorKind::Sliding) {
         SlidingLeaf leaf;
@@ -63,7 +40,7 @@ std::variant<HingedLeaf, DoubleLeaf, SlidingLeaf> mechanismOf(const Door& door, 
         return adjusted(leaf, figure).value();
     }
     if (door.kind == DoorKind::DoubleLeaf)
-        return adjustedPair({leafOf(door), leafOf(door)}, figure);
+        return adjusted(DoubleLeaf{leafOf(door), leafOf(door)}, figure).value();
     return adjusted(leafOf(door), figure).value();
 }
 

@@ -54,6 +54,10 @@ struct DoubleLeaf {
 /// blocked never shuts.
 std::optional<HingedLeaf> adjusted(HingedLeaf leaf, double closing_s);
 
+/// The same of both leaves, from the first movement until the door as a whole is shut; what is
+/// multiplied is the damping of both by one factor.
+std::optional<DoubleLeaf> adjusted(DoubleLeaf leaves, double closing_s);
+
 /// The leaf with its drive set so that travel divided by closing time is this rate, to 0.0001 m/s.
 /// Nothing where no setting gives it.
 std::optional<SlidingLeaf> adjusted(SlidingLeaf leaf, double mean_rate_m_s);

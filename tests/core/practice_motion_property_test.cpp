@@ -122,6 +122,18 @@ RC_GTEST_PROP(Adjusted, AClosingTimeIsMetToAMillisecond, ()) {
     RC_ASSERT(std::abs(made->latch_damping_Nms / leaf.latch_damping_Nms - factor) < 1e-12 * factor);
 }
 
+RC_GTEST_PROP(Adjusted, TwoLeavesMeetTheirTimeTogether, ()) {
+    const HingedLeaf leaf = given::usualHinged();
+    const double wanted_s = given::someBetween(12, 55);
+    const std::optional<DoubleLeaf> made = adjusted(DoubleLeaf{leaf, leaf}, wanted_s);
+    if (!made)
+        return; // a latch that is passed with speed only
+    const TwoMotions both = closing(*made);
+    RC_ASSERT(both.first.shut_s().has_value());
+    RC_ASSERT(std::abs(both.second.shut_s().value_or(0) - wanted_s) <= 0.001);
+    RC_ASSERT(made->first == made->second);
+}
+
 RC_GTEST_PROP(Adjusted, AMeanRateIsMetToATenthOfAMillimetreASecond, ()) {
     SlidingLeaf leaf = given::anySliding();
     leaf.travel_m = given::someBetween(1, 2);
