@@ -1,0 +1,170 @@
+#include "ui/screens/practice/live_scene.h"
+
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "ui/look/touch_style.h"
+#include "ui/parts/lettering.h"
+#include "ui/screens/practice/edge_view.h"
+#include "ui/screens/practice/scene_view.h"
+#include "ui/screens/practice/voice_words.h"
+#include "ui/screens/screen.h"
+
+namespace latchround::ui {
+namespace {
+
+constexpr int live_frame_ms = 33;
+constexpr double column_mm = 46;
+
+} // namespace
+
+LiveScene::LiveScene(Round& round, practice::Stage& stage, QWidget* parent)
+    : Part(parent)
+    , m_round(round)
+    , m_stage(stage)
+    , m_view(new SceneView)
+    , m_edge(new EdgeView)
+    , m_lines(new QHBoxLayout(this))
+    , m_column(new QWidget)
+    , m_keys(new QVBoxLayout(m_column))
+    , m_work(keyOf({}, "work-release", "primary"))
+    , m_clear(keyOf(tr("Clear the path"), "clear-path"))
+    , m_voice(new Lettering({}, TextSize::Lead)) {
+    setObjectName(QStringLiteral("live-scene"));
+    setRole(*m_work, "primary", true);
+    m_work->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
+    m_clear->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    m_voice->setObjectName(QStringLiteral("voice"));
+    m_voice->setAlignment(Qt::AlignCenter);
+    m_voice->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
+    m_view->setTouchable(false);
+    m_lines->setContentsMargins(0, 0, 0, 0);
+    m_lines->addWidget(m_view, 4);
+    m_lines->addWidget(m_edge, 9);
+    m_lines->addWidget(m_column);
+    m_keys->setContentsMargins(0, 0, 0, 0);
+    m_keys->addWidget(m_work, 1);
+    m_keys->addWidget(m_voice, 1);
+    m_keys->addWidget(m_clear);
+    // At the press: the leaf is let go when the hand moves, not when it lifts.
+    connect(m_work, &QPushButton::pressed, this, &LiveScene::work);
+    connect(m_clear, &QPushButton::clicked, this, [this] {
+        m_stage.clearPath(m_door.toStdString());
+        m_work->setFocus(); // this key goes now
+        refresh();
+    });
+    m_clock.setInterval(live_frame_ms);
+    m_clock.setTimerType(Qt::PreciseTimer);
+    connect(&m_clock, &QTimer::timeout, this, &LiveScene::refresh);
+    setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
+    LiveScene::lookChanged();
+}
+
+void LiveScene::setReady(const QString& door, Release release, RunKind kind) {
+    m_door = door;
+    m_release = release;
+    m_kind = kind;
+    m_is_ready = true;
+    m_stopped = false;
+    m_stage.setReady(door.toStdString(), release, kind);
+    if (const GradedDoor* graded = m_round.door(door)) {
+        const practice::DoorTruth& truth = m_stage.truth(door.toStdString());
+        m_view->setDoor(*graded->door, truth);
+        m_edge->setDoor(*graded->door, truth);
+    }
+    // One stands where one works the release.
+    const Side side = release == Release::LocalSideTwo ? Side::Two : Side::One;
+    m_view->setSide(side);
+    m_edge->setSide(side);
+    m_edge->setBlock(kind == RunKind::Contact);
+    refresh();
+}
+
+void LiveScene::stop() {
+    m_is_ready = false;
+    m_stopped = true;
+    m_stage.stop(m_round.outside().steadyNow_ns());
+    refresh();
+}
+
+void LiveScene::finish(const FactId& run) {
+    m_is_ready = false;
+    m_stage.finish(run, m_round.outside().steadyNow_ns());
+    refresh();
+}
+
+void LiveScene::work() {
+    if (!m_is_ready)
+        return;
+    m_is_ready = false;
+    m_stage.release(m_round.outside().steadyNow_ns());
+    // The key is about to go. What has the keyboard next must be the stopwatch: space is its mark.
+    for (QWidget* above = parentWidget(); above; above = above->parentWidget())
+        if (auto* screen = qobject_cast<Screen*>(above))
+            screen->setFocus();
+    refresh();
+}
+
+void LiveScene::refresh() {
+    if (m_door.isEmpty())
+        return;
+    const practice::DoorView view =
+        m_stage.view(m_door.toStdString(), m_round.outside().steadyNow_ns());
+    m_view->setView(view);
+    m_edge->setView(view);
+    showKeys(view);
+    sound(view.alarm && isVisible());
+}
+
+void LiveScene::showKeys(const practice::DoorView& view) {
+    const QString words = workWords(m_release, m_kind);
+    if (m_work->text() != words)
+        m_work->setText(words);
+    m_work->setVisible(m_is_ready);
+    m_clear->setVisible(m_is_ready && (view.wedge || view.somebody_waits));
+    m_voice->setVisible(!m_is_ready);
+    if (const QString said = voiceWords(m_stopped ? practice::Voice::Stopped : view.voice);
+        m_voice->text() != said)
+        m_voice->setText(said);
+}
+
+void LiveScene::sound(bool alarm) {
+    if (alarm == m_sounds)
+        return;
+    m_sounds = alarm;
+    m_round.outside().soundAlarm(alarm);
+}
+
+QSize LiveScene::sizeHint() const {
+    return {int(mm(248)), minimumSizeHint().height()};
+}
+
+QSize LiveScene::minimumSizeHint() const {
+    // Room for both keys, one above the other.
+    return {int(mm(130)), sizes().main_target + sizes().gap + sizes().target};
+}
+
+void LiveScene::lookChanged() {
+    m_lines->setSpacing(sizes().gap);
+    m_keys->setSpacing(sizes().gap);
+    m_column->setFixedWidth(int(mm(column_mm)));
+    m_work->setFont(font(TextSize::Lead, true));
+    Part::lookChanged();
+}
+
+void LiveScene::showEvent(QShowEvent* event) {
+    Part::showEvent(event);
+    (void)m_round.outside().readySound(); // without one the alarm is seen only
+    m_clock.start();
+    refresh();
+}
+
+void LiveScene::hideEvent(QHideEvent* event) {
+    Part::hideEvent(event);
+    m_clock.stop();
+    sound(false);
+    m_round.outside().closeSound();
+}
+
+} // namespace latchround::ui
