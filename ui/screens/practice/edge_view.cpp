@@ -70,7 +70,7 @@ void EdgeView::paintEvent(QPaintEvent*) {
 }
 
 void EdgeView::paintLeafFromAbove(QPainter& painter, const QPointF& hinge, double length,
-                                  double way, double up, double angle) const {
+                                  double way, double up, double angle, bool lip) const {
     const double thick = mm(2);
     const auto tipAt = [&](double a) {
         return hinge + QPointF(way * std::cos(a), up * std::sin(a)) * length;
@@ -93,6 +93,15 @@ void EdgeView::paintLeafFromAbove(QPainter& painter, const QPointF& hinge, doubl
     edge.setCapStyle(Qt::FlatCap);
     painter.setPen(edge);
     painter.drawLine(tip + (hinge - tip) * (mm(1) / length), tip);
+    if (lip) {
+        // It must wait: its lip laps over the other leaf, on the side that both come from.
+        const QPointF along = (tip - hinge) / length;
+        const QPointF face = QPointF(-along.y(), along.x()) * (way * up) * thick * 0.6;
+        QPen bar(colours().ink, mm(0.8));
+        bar.setCapStyle(Qt::FlatCap);
+        painter.setPen(bar);
+        painter.drawLine(tip + face - along * mm(3), tip + face + along * mm(2));
+    }
     painter.setPen(Qt::NoPen);
     painter.setBrush(colours().ink);
     painter.drawEllipse(hinge, thick * 0.6, thick * 0.6);
@@ -136,10 +145,10 @@ void EdgeView::paintFromAbove(QPainter& painter, const QRectF& area) const {
     const QPointF left_hinge(left + hinge_gap, wall);
     const QPointF right_hinge(right - hinge_gap, wall);
     paintLeafFromAbove(painter, first_left ? left_hinge : right_hinge, length - clear,
-                       first_left ? 1 : -1, up, angleOf(m_view.open));
+                       first_left ? 1 : -1, up, angleOf(m_view.open), false);
     if (two)
         paintLeafFromAbove(painter, first_left ? right_hinge : left_hinge, length - clear,
-                           first_left ? -1 : 1, up, angleOf(m_view.second_open));
+                           first_left ? -1 : 1, up, angleOf(m_view.second_open), true);
     if (m_view.person || m_view.somebody_waits) {
         const double way = m_view.person.value_or(0.5);
         const double seen = m_side == Side::Two ? 1 - way : way;

@@ -34,7 +34,7 @@ private:
     void paintFromAbove(QPainter& painter, const QRectF& area) const;
     void paintFromFront(QPainter& painter, const QRectF& area) const;
     void paintLeafFromAbove(QPainter& painter, const QPointF& hinge, double length, double way,
-                            double up, double angle) const;
+                            double up, double angle, bool lip) const;
 
     std::optional<Door> m_door;
     practice::DoorTruth m_truth;
