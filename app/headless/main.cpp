@@ -19,6 +19,7 @@
 #include "app/headless/grade_command.h"
 #include "app/headless/handover_command.h"
 #include "app/headless/items_command.h"
+#include "app/headless/practice_command.h"
 #include "app/headless/register_commands.h"
 #include "app/headless/report_command.h"
 #include "app/headless/sample_command.h"
@@ -48,6 +49,7 @@ struct Asked {
     ItemsAsked items;
     HandoverAsked handover;
     CollectAsked collect;
+    PracticeAsked practice;
     DivisionAsked division;
     SampleAsked sample;
     TrendAsked trend;
@@ -265,6 +267,8 @@ int run(int argc, char** argv) {
     addHandoverCommands(program, asked.handover, asked.command);
     addCollectCommand(program, asked.collect, asked.command,
                       [&](auto command) { return graded(asked, std::move(command)); });
+    addPracticeCommands(program, asked.practice, asked.command,
+                        [&](auto command) { return graded(asked, std::move(command)); });
     addVerifyCommand(program, asked);
     addBoundaryCommand(program, asked);
     addSampleCommand(program, asked);

@@ -127,7 +127,7 @@ def check_handover():
                 return
         sheet = json.loads(zipfile.ZipFile(file).read("handover.json"))
     accepts(name, sheet, "handover.json")
-    refuses(name, changed(sheet, "version", 2), "a newer form")
+    refuses(name, changed(sheet, "version", sheet["version"] + 1), "a newer form")
     refuses(name, changed(sheet, "colour", "red"), "a field it does not name")
     refuses(name, changed(sheet, "key", "ab"), "half a key")
 
@@ -161,11 +161,50 @@ def check_reports():
                 refuses(name, changed(survey, "items", 0, "state", "lost"), "an unknown state")
 
 
+def check_exercises():
+    name = "exercise.schema.json"
+    exercises = SOURCE / "resources" / "practice" / "exercises"
+    for path in sorted(exercises.glob("*.json")):
+        accepts(name, load(path), path.name)
+    sliding, exam = load(exercises / "sliding.json"), load(exercises / "exam.json")
+    refuses(name, changed(sliding, "doors", 0, "faults", ["rust"]), "an unknown fault")
+    refuses(name, changed(sliding, "pass_percent", 80), "a mark of no exam")
+    refuses(name, {k: v for k, v in exam.items() if k != "pass_percent"}, "an exam without a mark")
+    with tempfile.TemporaryDirectory() as folder:
+        word, file = Path(folder) / "word", Path(folder) / "sealed.json"
+        word.write_text("seven grey herons", encoding="utf-8")
+        cli("practice", "seal", exercises / "sliding.json", "--output", file, "--word-file", word)
+        sealed = load(file)
+    accepts(name, sealed, "a sealed exercise")
+    refuses(name, changed(sealed, "doors", 0, "faults", ["hook"]), "a sealed exercise's fault")
+    refuses(name, changed(sealed, "sealed", "salt", "ab"), "half a salt")
+
+
+def check_answers():
+    name = "practice-answers.schema.json"
+    door = {"plate": "none", "answers": {"not-held": "no", "local-release": {"one": "yes"}},
+            "measured": {"reopen-distance": 0.4},
+            "judgements": {"seals-whole": {"satisfactory": False, "reason": "painted"}},
+            "runs": [{"release": "remote", "marks": {"alarm-on": 2.1, "moves": 9.2}, "stopped_s": 12},
+                     {"kind": "contact", "marks": {"touched": 4, "stopped": 4.5}}]}
+    document = {"person": "A. Ahn", "doors": {"P-06": door}}
+    accepts(name, document, "answers")
+    with tempfile.TemporaryDirectory() as folder:
+        file = Path(folder) / "answers.json"
+        file.write_text(json.dumps(document), encoding="utf-8")
+        cli("practice", "--exercise", "sliding", "--seed", 1, "--answers", file)
+    refuses(name, changed(document, "doors", "P-06", "plate", "A-61"), "an unknown class")
+    refuses(name, changed(document, "doors", "P-06", "runs", 0, {"marks": {"shut": 2}}),
+            "a closing without its release")
+
+
 check_catalogues()
 check_flag_rules()
 check_tables()
 check_grades()
 check_handover()
 check_reports()
+check_exercises()
+check_answers()
 print("\n".join(FAULTS) if FAULTS else "every schema holds")
 sys.exit(1 if FAULTS else 0)
