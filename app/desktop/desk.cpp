@@ -9,6 +9,7 @@
 
 #include "app/desktop/camera.h"
 #include "app/desktop/picture.h"
+#include "app/desktop/practice_desk.h"
 #include "app/desktop/wall.h"
 #include "app/exchange/catalogue_file.h"
 #include "app/exchange/durable_file.h"
@@ -31,12 +32,16 @@ Desk::Desk(Catalogue catalogue, std::string catalogue_notice, ui::Look& look)
     , m_settings(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("latchround"),
                  QStringLiteral("latchround")) {
     m_change_over.setSingleShot(true);
+    m_back.setSingleShot(true);
+    QObject::connect(&m_back, &QTimer::timeout, &m_back, [this] { endPractice(); });
     QObject::connect(&m_change_over, &QTimer::timeout, &m_change_over, [this] {
         if (const Done shown = open(m_next); !shown)
             m_window->tell(ui::Window::tr("Not opened"),
                            QString::fromStdString(inOneLine(shown.error())));
     });
 }
+
+Desk::~Desk() = default;
 
 Desk::Rules Desk::rulesFor(const QString& register_path) const {
     const QString file = flagRulesPathFor(register_path);

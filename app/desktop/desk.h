@@ -3,6 +3,7 @@
 // and builds them anew.
 #pragma once
 
+#include <functional>
 #include <memory>
 
 #include <QSettings>
@@ -14,22 +15,33 @@
 #include "core/evidence/fact_id.h"
 #include "core/requirement/catalogue.h"
 #include "ui/look/look.h"
+#include "ui/parts/mark_key.h"
 #include "ui/round/outside.h"
 #include "ui/round/round.h"
 #include "ui/window/window.h"
 
 namespace latchround {
 
+class PracticeDesk;
+
 class Desk : public ui::Outside {
 public:
     /// `catalogue_notice`: shown at the start; empty for nothing to say.
     Desk(Catalogue catalogue, std::string catalogue_notice, ui::Look& look);
+    ~Desk() override;
 
     /// Opens a register file and shows it; on a complaint what was shown stays.
     Done open(const QString& path);
     ui::Window* window() const { return m_window.get(); }
+    /// The exercise on the screen; null while nobody practises.
+    PracticeDesk* practiceDesk() const { return m_practice.get(); }
+    /// For tests: the lot by which an exercise draws, and the clock that marks and practice doors
+    /// go by.
+    void setLot(std::function<std::uint32_t()> lot) { m_lot = std::move(lot); }
+    void setSteadyClock(std::function<std::int64_t()> clock) { m_steady_ns = std::move(clock); }
 
     Moment now() const override;
+    std::int64_t steadyNow_ns() const override { return m_steady_ns(); }
     FactId newId() override;
     Result<std::optional<ui::PickedPhotograph>> photographFromFile(QWidget* parent) override;
     bool hasCamera() const override;
@@ -50,6 +62,12 @@ public:
     std::vector<ui::VesselOnTablet> vessels() const override;
     Done openVessel(const QString& place) override;
     Checked<std::optional<QString>> takeInRegister(QWidget* parent) override;
+    std::vector<ui::ExerciseOffered> exercises() const override;
+    Checked<std::optional<QString>> takeInExercise(QWidget* parent) override;
+    Done practise(const QString& place, const QString& word) override;
+    Result<std::vector<practice::Attempt>> attempts() const override;
+    Done keepAttempt(const practice::Attempt& attempt) override;
+    void leavePractice() override;
     QString flagRules() const override;
     Checked<std::optional<QString>> takeInFlagRules(QWidget* parent) override;
     Done leaveFlagRules() override;
@@ -63,6 +81,8 @@ private:
         std::string notice;
     };
     Rules rulesFor(const QString& register_path) const;
+    /// Once the event that asked for it is over.
+    void endPractice();
 
     Catalogue m_catalogue;
     std::string m_catalogue_notice;
@@ -72,11 +92,15 @@ private:
     QString m_path;
     QString m_next; ///< to be opened when the event that asked for it is over
     QTimer m_change_over;
+    QTimer m_back; ///< from practice to the vessel
+    std::function<std::uint32_t()> m_lot = [this] { return m_round->chance(); };
+    std::function<std::int64_t()> m_steady_ns = ui::steadyNow_ns;
     AlarmSound m_sound;
     std::optional<Handover> m_seen; ///< the handover file looked at last
     std::unique_ptr<SqliteRegister> m_register;
     std::unique_ptr<ui::Round> m_round;
     std::unique_ptr<ui::Window> m_window;
+    std::unique_ptr<PracticeDesk> m_practice;
 };
 
 } // namespace latchround

@@ -3,17 +3,13 @@
 #include <QDesktopServices>
 #include <QDir>
 #include <QFileDialog>
-#include <QStandardPaths>
 #include <QUrl>
 
-#include "app/exchange/durable_file.h"
+#include "app/desktop/papers.h"
 #include "app/exchange/file_bytes.h"
 #include "app/handover/give.h"
 #include "app/handover/take.h"
 #include "app/handover/walkdown_signature.h"
-#include "app/report/made_report.h"
-#include "app/report/paper_form.h"
-#include "app/vessels/vessel_folder.h"
 #include "core/evidence/moment_text.h"
 #include "ui/parts/walkdown_words.h"
 
@@ -21,61 +17,6 @@
 namespace latchround {
 
 namespace {
-
-constexpr const char* program = "Latchround " LATCHROUND_VERSION;
-
-/// Where the user keeps documents; the vessel folder where there is no such place.
-QString documentsFolder() {
-    const QString chosen = qEnvironmentVariable("LATCHROUND_DATA");
-    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    QString folder = chosen.isEmpty() && !documents.isEmpty() ? documents : vesselFolder();
-    QDir().mkpath(folder);
-    return folder;
-}
-
-QString safeForFiles(QString name) {
-    for (const char16_t c : u"/\\:*?\"<>|")
-        name.replace(QChar(c), QLatin1Char('-'));
-    return name;
-}
-
-QString isoDay(const Moment& moment) {
-    return QString::fromStdString(isoText(shipsDay(moment)));
-}
-
-/// "Vellis Lantern work list 2026-11-26.pdf"; of a walkdown the day on which it began.
-QString paperName(ui::Paper paper, const QString& vessel, const QString& door, const QString& day) {
-    switch (paper) {
-    case ui::Paper::Survey:
-        return QStringLiteral("%1 fire doors %2.pdf").arg(vessel, day);
-    case ui::Paper::DeficiencyList:
-        return QStringLiteral("%1 deficiencies %2.pdf").arg(vessel, day);
-    case ui::Paper::WorkList:
-        return QStringLiteral("%1 work list %2.pdf").arg(vessel, day);
-    case ui::Paper::DoorRecord:
-        return QStringLiteral("%1 door %2 %3.pdf").arg(vessel, door, day);
-    case ui::Paper::BlankForm:
-        break;
-    }
-    return QStringLiteral("%1 blank form %2.pdf").arg(vessel, day);
-}
-
-ReportKind kindOf(ui::Paper paper) {
-    switch (paper) {
-    case ui::Paper::DeficiencyList:
-        return ReportKind::DeficiencyList;
-    case ui::Paper::WorkList:
-        return ReportKind::WorkList;
-    case ui::Paper::DoorRecord:
-        return ReportKind::DoorRecord;
-    default:
-        return ReportKind::Survey;
-    }
-}
-
-std::span<const std::byte> bytesIn(const QByteArray& array) {
-    return std::as_bytes(std::span(array.constData(), std::size_t(array.size())));
-}
 
 /// What a preview brings, a line each.
 QStringList bringsWords(const Preview& preview) {
@@ -104,43 +45,7 @@ QStringList bringsWords(const Preview& preview) {
 
 Result<ui::PaperMade> Desk::makePaper(ui::Paper paper, const FactId& walkdown,
                                       const QString& door) {
-    const Arrangement& arrangement = m_round->arrangement();
-    const auto known = m_round->ledger().walkdown(walkdown);
-    ui::PaperMade made;
-    QByteArray document;
-    if (paper == ui::Paper::BlankForm) {
-        const PaperForm form{arrangement,
-                             m_round->catalogue(),
-                             known ? known->plan.doors : std::vector<std::string>{},
-                             known ? known->plan.purpose : Purpose::Annual,
-                             now(),
-                             program,
-                             false};
-        const Result<QByteArray> pdf = paperFormPdf(form);
-        if (!pdf)
-            return tl::unexpected(pdf.error());
-        document = *pdf;
-    } else {
-        WalkdownReport report{arrangement, m_round->ledger(), walkdown, m_round->catalogue(),
-                              now(),       program,           {},       false};
-        report.door = door.toStdString();
-        report.person = m_round->person();
-        report.photograph = [this](std::string_view sha256) {
-            return m_register->photograph(sha256).value_or(std::vector<std::byte>{});
-        };
-        auto report_made = madeReport(report, kindOf(paper));
-        if (!report_made)
-            return tl::unexpected(report_made.error());
-        document = report_made->document;
-        made.made = std::move(report_made->fact);
-    }
-    const bool of_walkdown = paper == ui::Paper::Survey && known;
-    const QString name = paperName(paper, QString::fromStdString(arrangement.particulars.name),
-                                   door, isoDay(of_walkdown ? known->begun_by.when : now()));
-    made.path = QDir(documentsFolder()).filePath(safeForFiles(name));
-    if (const Done written = writeDurably(made.path.toStdString(), bytesIn(document)); !written)
-        return tl::unexpected(written.error());
-    return made;
+    return paperOf(*m_round, *m_register, {paper, walkdown, door, now()});
 }
 
 void Desk::showFile(const QString& path) {
@@ -189,7 +94,7 @@ Result<std::optional<QString>> Desk::giveHandover(QWidget* parent, const QString
         ui::Window::tr("Handover files (*.zip)"), nullptr, QFileDialog::DontUseNativeDialog);
     if (path.isEmpty())
         return std::optional<QString>{};
-    Giving giving{now(), program, std::nullopt};
+    Giving giving{now(), program_name, std::nullopt};
     if (!sealed_for.isEmpty())
         giving.sealed_for = sealed_for.toStdString();
     const Result<CoverSheet> given = giveTo(path.toStdString(), *m_register, giving);

@@ -3,6 +3,7 @@
 // can be made to fail.
 #pragma once
 
+#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
@@ -11,6 +12,7 @@
 
 #include "core/evidence/fact_id.h"
 #include "core/store/register.h"
+#include "ui/parts/mark_key.h"
 #include "ui/round/round.h"
 
 namespace latchround::ui {
@@ -65,6 +67,8 @@ public:
     std::map<QString, QString> settings;
 
     Moment now() const override { return clock; }
+    std::function<std::int64_t()> steady_ns = ui::steadyNow_ns;
+    std::int64_t steadyNow_ns() const override { return steady_ns(); }
     FactId newId() override;
     Result<std::optional<PickedPhotograph>> photographFromFile(QWidget*) override;
     bool hasCamera() const override { return camera; }
@@ -91,6 +95,22 @@ public:
     std::vector<VesselOnTablet> vessels() const override { return on_tablet; }
     Done openVessel(const QString& place) override;
     Checked<std::optional<QString>> takeInRegister(QWidget*) override;
+    std::vector<ExerciseOffered> offered;
+    std::vector<ExerciseOffered> exercises() const override { return offered; }
+    Checked<std::optional<QString>> takeInExercise(QWidget*) override { return taken_in; }
+    std::vector<std::pair<QString, QString>> practised; ///< places and words handed to practise
+    Done practise(const QString& place, const QString& word) override {
+        practised.emplace_back(place, word);
+        return {};
+    }
+    std::vector<practice::Attempt> finished;
+    Result<std::vector<practice::Attempt>> attempts() const override { return finished; }
+    Done keepAttempt(const practice::Attempt& attempt) override {
+        finished.push_back(attempt);
+        return {};
+    }
+    int left_practice = 0;
+    void leavePractice() override { ++left_practice; }
     QString flagRules() const override { return flag; }
     Checked<std::optional<QString>> takeInFlagRules(QWidget*) override;
     Done leaveFlagRules() override;

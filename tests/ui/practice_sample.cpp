@@ -20,18 +20,18 @@ void append(std::vector<ThumbTrial>& to, const std::vector<ThumbTrial>& more) {
 
 std::vector<ExerciseOffered> sampleExercises() {
     using practice::Level;
-    return {{"first", "Look before you time",
+    return {{"first", "first", "Look before you time",
              "Two doors in a quiet corridor. What can be seen before anything is released.",
              Level::First, 2, false},
-            {"easy", "One bulkhead",
+            {"easy", "easy", "One bulkhead",
              "A sliding door and the two hinged ones beside it, released locally and from the "
              "control station.",
              Level::Easy, 3, false},
-            {"hard", "Whole deck by night",
+            {"hard", "hard", "Whole deck by night",
              "Nine doors, people on their way to supper, and limits that are met within a hair.",
              Level::Hard, 9, false},
-            {"exam", "Exam of November", "Twelve doors with faults drawn by lot.", Level::Exam, 12,
-             true}};
+            {"exam", "exam", "Exam of November", "Twelve doors with faults drawn by lot.",
+             Level::Exam, 12, true}};
 }
 
 practice::Exercise sampleExam() {
@@ -59,6 +59,7 @@ std::vector<practice::Attempt> sampleAttempts(const std::string& person) {
         attempt.title = i == 2 ? "Exam of November" : "One bulkhead";
         attempt.level = i == 2 ? practice::Level::Exam : practice::Level::Easy;
         attempt.percent = percents[i];
+        attempt.pass_percent = i == 2 ? 80 : 0;
         attempt.found = 1 + int(i); // 1, 2 and 4 of 9
         if (i == 2)
             attempt.found = 4;

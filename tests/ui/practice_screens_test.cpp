@@ -162,11 +162,14 @@ TEST(ProgressPlot, PassMarkAndScoresArePaintedWithoutThumbMarks) {
     ProgressPlot plot;
     plot.resize(500, 300);
     std::vector<practice::Attempt> attempts = sampleAttempts("Maren Tollefsby");
-    for (practice::Attempt& attempt : attempts)
+    for (practice::Attempt& attempt : attempts) {
         attempt.delays.clear();
+        attempt.pass_percent = 0;
+    }
     plot.setAttempts(attempts);
     const QImage without = plot.grab().toImage();
-    plot.setAttempts(attempts, 80);
+    attempts.back().pass_percent = 80;
+    plot.setAttempts(attempts);
     EXPECT_NE(plot.grab().toImage(), without);
     EXPECT_THAT(plot.accessibleDescription().toStdString(), Not(HasSubstr("late")));
 }

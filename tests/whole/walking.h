@@ -37,8 +37,8 @@ protected:
     QString path;
     quint64 clock_ms = 5'000'000;
 
-    QWidget* window() { return desk.window(); }
-    DoorScreen& doorScreen() { return desk.window()->doorScreen(); }
+    virtual QWidget* window() { return desk.window(); }
+    virtual DoorScreen& doorScreen() { return desk.window()->doorScreen(); }
 
     void SetUp() override {
         qputenv("LATCHROUND_DATA", data.path().toUtf8());
@@ -50,6 +50,17 @@ protected:
         ASSERT_TRUE(QTest::qWaitForWindowExposed(window()));
     }
 
+    /// Turns the pages until this part of a row is in sight.
+    void turnTo(QWidget* part) {
+        QWidget* pager = part;
+        while (!qobject_cast<RowPager*>(pager))
+            pager = pager->parentWidget();
+        while (!part->isVisible() && pager->findChild<QWidget*>("rows-before")->isEnabled())
+            hands::click(pager, "rows-before");
+        while (!part->isVisible() && pager->findChild<QWidget*>("rows-after")->isEnabled())
+            hands::click(pager, "rows-after");
+    }
+
     void planAndBegin() {
         hands::click(window(), "home-main");
         hands::click(window(), "add-person");
@@ -57,9 +68,10 @@ protected:
         hands::clickWords(hands::sheet(window()), "surveyor");
         hands::click(window(), "to-brief");
         for (int i = 0;
-             QWidget* part = window()->findChild<QWidget*>(QString("read-out-%1").arg(i)); ++i)
-            if (part->isVisible())
-                hands::click(part);
+             QWidget* part = window()->findChild<QWidget*>(QString("read-out-%1").arg(i)); ++i) {
+            turnTo(part);
+            hands::click(part);
+        }
         hands::click(window(), "agreed-1");
         hands::clickWords(hands::sheet(window()), "Ch 10");
         hands::click(window(), "begin");
@@ -100,8 +112,10 @@ protected:
         for (const char* id : {"announced", "people-clear", "watch-posted", "station-ready",
                                "words-agreed", "path-free"}) {
             EXPECT_FALSE(hands::find(window(), "arm")->isEnabled()) << id;
-            hands::click(
-                hands::find(window(), QString("caution-%1").arg(id))->findChild<QPushButton*>());
+            auto* row = window()->findChild<QWidget*>(QString("caution-%1").arg(id));
+            ASSERT_NE(row, nullptr) << id;
+            turnTo(row);
+            hands::click(row->findChild<QPushButton*>());
         }
         hands::click(window(), "arm");
     }

@@ -81,7 +81,7 @@ void MarkKey::take(quint64 timestamp, std::int64_t steady_ns, InputDevice device
 }
 
 bool MarkKey::event(QEvent* event) {
-    const std::int64_t steady_ns = steadyNow_ns();
+    const std::int64_t steady_ns = m_clock();
     switch (event->type()) {
     case QEvent::TouchBegin:
     case QEvent::TouchUpdate:
@@ -108,7 +108,7 @@ bool MarkKey::touched(QTouchEvent& event, std::int64_t steady_ns) {
 }
 
 void MarkKey::mousePressEvent(QMouseEvent* event) {
-    const std::int64_t steady_ns = steadyNow_ns();
+    const std::int64_t steady_ns = m_clock();
     event->accept();
     if (event->button() != Qt::LeftButton || m_touch_active)
         return;
@@ -127,7 +127,7 @@ void MarkKey::mouseReleaseEvent(QMouseEvent* event) {
 }
 
 bool MarkKey::press(QKeyEvent* event) {
-    const std::int64_t steady_ns = steadyNow_ns();
+    const std::int64_t steady_ns = m_clock();
     if (!isMarkingKey(*event))
         return false;
     event->accept();

@@ -6,6 +6,7 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <optional>
 
 #include <QMetaType>
@@ -39,6 +40,8 @@ public:
     void setNameLine(const QString& name);
     /// The small line: when to press ("touch the moment the leaf is home").
     void setHintLine(const QString& hint);
+    /// The clock of MarkPress::steady_ns; steadyNow_ns() unless another is set.
+    void setClock(std::function<std::int64_t()> clock) { m_clock = std::move(clock); }
     QString nameLine() const { return m_name; }
     bool isDown() const { return m_down; }
 
@@ -67,6 +70,7 @@ private:
     bool touched(QTouchEvent& event, std::int64_t steady_ns);
     void setDown(bool down);
 
+    std::function<std::int64_t()> m_clock = steadyNow_ns;
     QString m_name;
     QString m_hint;
     std::optional<MarkPress> m_last;

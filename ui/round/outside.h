@@ -1,5 +1,5 @@
-// What the screens ask of the world outside: the clock on the wall, ids, photographs, files, other
-// vessels. The program's desktop side answers; tests answer with their own.
+// What the screens ask of the world outside: clocks, ids, photographs, files, other vessels,
+// exercises. The program's desktop side answers; tests answer with their own.
 #pragma once
 
 #include <cstddef>
@@ -12,6 +12,7 @@
 
 #include "core/complaint.h"
 #include "core/evidence/door_evidence.h"
+#include "core/practice/debrief.h"
 #include "core/store/register.h"
 
 class QWidget;
@@ -37,6 +38,17 @@ struct PaperMade {
     QString path;
     std::optional<ReportMade>
         made; ///< what it was made from, to be recorded; none for a blank form
+};
+
+/// An exercise that can be practised on this tablet.
+struct ExerciseOffered {
+    QString place;  ///< handed back to practise()
+    std::string id; ///< by which attempts name it
+    QString title;
+    QString words;
+    practice::Level level = practice::Level::Easy;
+    int doors = 0;
+    bool is_sealed = false; ///< opened by the instructor's word only
 };
 
 /// A handover file that was looked at and not yet taken in.
@@ -65,6 +77,8 @@ public:
     virtual ~Outside() = default;
 
     virtual Moment now() const = 0;
+    /// The clock of MarkPress::steady_ns.
+    virtual std::int64_t steadyNow_ns() const = 0;
     virtual FactId newId() = 0;
 
     /// Asks for a picture file; nothing where the person thought better of it.
@@ -104,6 +118,20 @@ public:
     /// Asks for a register CSV and takes it in; every fault where it cannot. Nothing where the
     /// person thought better of it.
     virtual Checked<std::optional<QString>> takeInRegister(QWidget* parent) = 0;
+
+    virtual std::vector<ExerciseOffered> exercises() const = 0;
+    /// Asks for an instructor's file and keeps it with the exercises; every fault where it cannot.
+    /// Nothing where the person thought better of it.
+    virtual Checked<std::optional<QString>> takeInExercise(QWidget* parent) = 0;
+    /// Puts an exercise on the screen, in a window and a register of its own. `word`: the
+    /// instructor's, of a sealed one.
+    virtual Done practise(const QString& place, const QString& word) = 0;
+    /// The exercises that were finished on this tablet, the oldest first.
+    virtual Result<std::vector<practice::Attempt>> attempts() const = 0;
+    /// While practising: keeps how the exercise went.
+    virtual Done keepAttempt(const practice::Attempt& attempt) = 0;
+    /// While practising: back to the vessel that was on the screen before.
+    virtual void leavePractice() = 0;
 
     /// Whose own rules stand over the catalogue for the vessel shown; empty where nobody's do.
     virtual QString flagRules() const = 0;

@@ -18,6 +18,8 @@
 #include "ui/screens/drill/drill_screen.h"
 #include "ui/screens/home/home_screen.h"
 #include "ui/screens/plan/plan_screen.h"
+#include "ui/screens/practice/practice_frame.h"
+#include "ui/screens/practice/practice_screen.h"
 #include "ui/screens/review/review_screen.h"
 #include "ui/screens/settings/decision_sheet.h"
 #include "ui/screens/settings/settings_sheet.h"
@@ -35,9 +37,10 @@ constexpr int wall_clock_ms = 5000;
 
 } // namespace
 
-Window::Window(Round& round, Look& look)
+Window::Window(Round& round, Look& look, practice::Stage* stage)
     : m_round(round)
     , m_look(look)
+    , m_stage(stage)
     , m_screens(new QStackedWidget)
     , m_banner(new NotSavedBanner(round))
     , m_home(new HomeScreen(round))
@@ -47,23 +50,28 @@ Window::Window(Round& round, Look& look)
     , m_caution(new CautionScreen(round))
     , m_drill(new DrillScreen(round))
     , m_stopwatch(new StopwatchScreen(round))
+    , m_practice(new PracticeScreen(round))
     , m_cut_short(new CutShort(round, this))
     , m_wall(new QTimer(this)) {
     setObjectName(QStringLiteral("latchround-window"));
     setWindowTitle(QString::fromStdString(round.arrangement().particulars.name) +
                    QStringLiteral(" · Latchround"));
     setMinimumSize(640, 480);
-    auto* lines = new QVBoxLayout(this);
+    auto* around = new QVBoxLayout(this);
+    around->setContentsMargins(0, 0, 0, 0);
+    auto* inside = new QWidget;
+    auto* lines = new QVBoxLayout(inside);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->setSpacing(0);
     lines->addWidget(m_banner);
     lines->addWidget(m_screens, 1);
     m_screens->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
-    for (Screen* screen : std::initializer_list<Screen*>{m_home, m_plan, m_review, m_door,
-                                                         m_caution, m_drill, m_stopwatch}) {
-        m_screens->addWidget(screen);
-        connect(&screen->bar(), &TopBar::lightAsked, this, &Window::nextLight);
-    }
+    for (Screen* screen : std::initializer_list<Screen*>{
+             m_home, m_plan, m_review, m_door, m_caution, m_drill, m_stopwatch, m_practice})
+        addScreen(screen);
+    if (m_stage)
+        addPractice(inside);
+    around->addWidget(m_frame ? static_cast<QWidget*>(m_frame) : inside);
     connect(m_home, &HomeScreen::doorChosen, this, &Window::showDoor);
     connect(m_home, &HomeScreen::beginAsked, this, [this] { turnTo(m_plan); });
     connect(m_home, &HomeScreen::reportAsked, this, &Window::printReport);
@@ -75,6 +83,8 @@ Window::Window(Round& round, Look& look)
     connect(m_home, &HomeScreen::drillAsked, this, &Window::startDrill);
     connect(m_drill, &DrillScreen::done, this, &Window::showHome);
     connect(&m_drill->bar(), &TopBar::back, this, &Window::showHome);
+    connect(m_home, &HomeScreen::practiceAsked, this, &Window::showPractice);
+    connect(&m_practice->bar(), &TopBar::back, this, &Window::showHome);
     connect(m_home, &HomeScreen::settingsAsked, this, &Window::showSettings);
     connect(m_home, &HomeScreen::unfinishedRunFound, m_cut_short, &CutShort::ask);
     connect(m_plan, &PlanScreen::begun, this, &Window::showDoor);
@@ -95,10 +105,21 @@ Window::Window(Round& round, Look& look)
     showHome();
 }
 
+void Window::addScreen(Screen* screen) {
+    m_screens->addWidget(screen);
+    connect(&screen->bar(), &TopBar::lightAsked, this, &Window::nextLight);
+}
+
 void Window::turnTo(Screen* screen) {
     m_screens->setCurrentWidget(screen);
+    if (m_stage)
+        offerPracticeKeys();
     tellTime();
     screen->enter();
+}
+
+void Window::showPractice() {
+    turnTo(m_practice);
 }
 
 void Window::showHome() {

@@ -1,5 +1,5 @@
-// The program's one window: the screens, one at a time, and the banner that says when something is
-// not saved.
+// A window of the program: the screens of one vessel, one at a time, and the banner that says when
+// something is not saved. While practising a window of its own shows the same screens in a frame.
 #pragma once
 
 #include <QWidget>
@@ -10,34 +10,46 @@
 class QStackedWidget;
 class QTimer;
 
+namespace latchround::practice {
+class Stage;
+}
+
 namespace latchround::ui {
 
 class CautionScreen;
 class CutShort;
+class DebriefScreen;
 class DoorScreen;
 class DrillScreen;
 class HomeScreen;
 class Look;
 class NotSavedBanner;
 class PlanScreen;
+class PracticeFrame;
+class PracticeScreen;
 class ReviewScreen;
+class SceneScreen;
 class Screen;
 class StopwatchScreen;
 
 class Window : public QWidget {
     Q_OBJECT
 public:
-    Window(Round& round, Look& look);
+    /// `stage`: the doors of an exercise where the vessel is not there; must outlive the window.
+    Window(Round& round, Look& look, practice::Stage* stage = nullptr);
 
     /// A sentence to show at the start: another catalogue in use, a register opened read-only.
     void tell(const QString& title, const QString& words);
 
     DoorScreen& doorScreen() const { return *m_door; }
+    /// The exercises, and how people come on.
+    void showPractice();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    void addScreen(Screen* screen);
     void turnTo(Screen* screen);
     void showHome();
     void showReview(const FactId& item = {});
@@ -54,8 +66,16 @@ private:
     void nextLight();
     void tellTime();
 
+    // In the window of an exercise (window_practice.cpp).
+    void addPractice(QWidget* inside);
+    void showScene();
+    void askToEnd();
+    void debrief();
+    void offerPracticeKeys();
+
     Round& m_round;
     Look& m_look;
+    practice::Stage* m_stage;
     QStackedWidget* m_screens;
     NotSavedBanner* m_banner;
     HomeScreen* m_home;
@@ -65,8 +85,14 @@ private:
     CautionScreen* m_caution;
     DrillScreen* m_drill;
     StopwatchScreen* m_stopwatch;
+    PracticeScreen* m_practice;
     CutShort* m_cut_short;
     QTimer* m_wall;
+    // In the window of an exercise only.
+    PracticeFrame* m_frame = nullptr;
+    SceneScreen* m_scene = nullptr;
+    DebriefScreen* m_debrief = nullptr;
+    Screen* m_before_scene = nullptr;
 };
 
 } // namespace latchround::ui

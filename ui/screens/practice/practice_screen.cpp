@@ -77,13 +77,12 @@ void PracticeScreen::showExercises() {
     m_list->setVisible(!m_rows.empty());
 }
 
-/// An exercise is known again by its title: what was finished does not say where it lay.
 void PracticeScreen::showBest() {
     const std::vector<practice::Attempt> attempts = m_progress->attemptsShown();
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
         std::optional<int> best;
         for (const practice::Attempt& attempt : attempts)
-            if (attempt.title == m_offered[i].title.toStdString())
+            if (attempt.exercise == m_offered[i].id)
                 best = std::max(best.value_or(0), attempt.percent);
         m_rows[i]->setBest(best);
     }

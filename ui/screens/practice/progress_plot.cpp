@@ -86,8 +86,8 @@ std::optional<ProgressPlot::Late> ProgressPlot::lateOf(Cue cue,
     return Late{meanOf(seconds) * 1000, standardDeviation(seconds) * 1000};
 }
 
-void ProgressPlot::setAttempts(const std::vector<practice::Attempt>& attempts, int pass_percent) {
-    m_pass_percent = pass_percent;
+void ProgressPlot::setAttempts(const std::vector<practice::Attempt>& attempts) {
+    m_pass_percent = 0;
     m_points.clear();
     const std::size_t skipped = attempts.size() - std::min(attempts.size(), most_points);
     for (std::size_t i = skipped; i < attempts.size(); ++i) {
@@ -95,6 +95,8 @@ void ProgressPlot::setAttempts(const std::vector<practice::Attempt>& attempts, i
         Point point;
         point.percent = attempt.percent;
         point.exam = attempt.level == practice::Level::Exam;
+        if (attempt.pass_percent > 0)
+            m_pass_percent = attempt.pass_percent; // the newest exam's
         point.day = dateWords(shipsDay(attempt.ended));
         for (const Word<Cue>& entry : cueWords)
             point.late[std::size_t(entry.value)] = lateOf(entry.value, attempt.delays);

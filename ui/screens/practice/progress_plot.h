@@ -17,8 +17,7 @@ public:
     explicit ProgressPlot(QWidget* parent = nullptr);
 
     /// Of one person, the oldest first; where there are many, the latest are shown.
-    /// `pass_percent`: of the exam; 0: none is drawn.
-    void setAttempts(const std::vector<practice::Attempt>& attempts, int pass_percent = 0);
+    void setAttempts(const std::vector<practice::Attempt>& attempts);
     QSize sizeHint() const override;
 
 protected:
@@ -46,7 +45,7 @@ private:
                     bool strong) const;
 
     std::vector<Point> m_points;
-    int m_pass_percent = 0;
+    int m_pass_percent = 0; ///< that the newest exam asked; 0: none is drawn
 };
 
 } // namespace latchround::ui

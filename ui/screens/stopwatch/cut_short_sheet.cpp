@@ -86,7 +86,8 @@ void CutShort::askNext(const QString& door, const FactId& id) {
     keypad->setUnit(tr("s"));
     connect(keypad, &Keypad::entered, sheet,
             [this, sheet, door, id, taken, sequence, kind = step->mark](double seconds) {
-                Mark mark{id, kind, {}, {}, InputDevice::Hand, std::int64_t(std::llround(seconds * 1e9))};
+                Mark mark{
+                    id, kind, {}, {}, InputDevice::Hand, std::int64_t(std::llround(seconds * 1e9))};
                 std::vector<MarkKind> with = taken;
                 with.push_back(kind);
                 std::vector<Entry> entries;

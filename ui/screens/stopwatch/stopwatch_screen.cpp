@@ -39,6 +39,8 @@ StopwatchScreen::StopwatchScreen(Round& the_round, QWidget* parent)
     m_lines->addWidget(m_drawing);
     m_lines->addWidget(makeReadings());
     m_lines->addWidget(makeKeys());
+    for (MarkKey* key : {m_key, m_half_way, m_alarm_stopped})
+        key->setClock([&outside = the_round.outside()] { return outside.steadyNow_ns(); });
     m_clock.setInterval(frame_ms);
     connect(&m_clock, &QTimer::timeout, this, &StopwatchScreen::tick);
     connect(&the_round, &Round::doorChanged, this, [this](const QString& door) {
@@ -150,7 +152,14 @@ Done StopwatchScreen::begin(const QString& door, Release release, RunKind kind,
     bar().setTitle(tr("Door %1 · run %2").arg(door).arg(m_recorder.number()), armed);
     m_keys->setCurrentWidget(m_key);
     refresh();
+    emit ready(door, release, kind);
     return {};
+}
+
+void StopwatchScreen::setScene(QWidget* scene) {
+    m_drawing->hide();
+    m_scene = scene;
+    delete m_lines->replaceWidget(m_drawing, scene); // in its place, with its share of the height
 }
 
 void StopwatchScreen::enter() {
@@ -180,9 +189,13 @@ void StopwatchScreen::spoil() {
 void StopwatchScreen::endWith(RunOutcome outcome, const QString& reason) {
     // The screen stops at once, saved or not: stopping is about people, recording comes second.
     m_clock.stop();
+    if (outcome == RunOutcome::Stopped)
+        emit stopped();
     m_result->showEnded(outcome, QString::fromStdString(round().walkdown()->plan.stop_word));
     m_keys->setCurrentWidget(m_result);
     (void)m_recorder.end(outcome, reason);
+    if (const RunRecord* run = m_recorder.record())
+        emit ended(run->id);
 }
 
 void StopwatchScreen::leave() {
@@ -205,6 +218,7 @@ void StopwatchScreen::refresh() {
         if (m_keys->currentWidget() != m_result) {
             m_result->show(*round().door(m_recorder.door()), *run);
             m_keys->setCurrentWidget(m_result);
+            emit ended(run->id);
         }
     } else if (!over) {
         m_keys->setCurrentWidget(m_key);
@@ -276,7 +290,7 @@ std::optional<double> StopwatchScreen::secondsSince(MarkKind kind) const {
         run->marks, [kind](const auto& record) { return record.mark.kind == kind; });
     if (found == run->marks.end() || !found->mark.steady_ns)
         return std::nullopt;
-    return double(steadyNow_ns() - *found->mark.steady_ns) / 1e9;
+    return double(round().outside().steadyNow_ns() - *found->mark.steady_ns) / 1e9;
 }
 
 void StopwatchScreen::tick() {

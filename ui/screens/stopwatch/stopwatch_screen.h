@@ -30,7 +30,15 @@ public:
     Done begin(const QString& door, Release release, RunKind kind, const QString& group = {});
     void enter() override;
 
+    /// In place of the drawing: a door that is seen to move by itself.
+    void setScene(QWidget* scene);
+
 signals:
+    /// The stopwatch stands ready for this run.
+    void ready(const QString& door, latchround::Release release, latchround::RunKind kind);
+    void stopped();
+    /// The run has ended, whichever way.
+    void ended(const latchround::FactId& run);
     /// Back to the door.
     void done(const QString& door);
     void againAsked(const QString& door, latchround::Release release, latchround::RunKind kind);
@@ -58,6 +66,7 @@ private:
     RunRecorder m_recorder;
     QTimer m_clock;
     DoorDrawing* m_drawing;
+    QWidget* m_scene = nullptr;
     FigureLabel* m_figure = nullptr;
     BandGauge* m_gauge = nullptr;
     Lettering* m_marks = nullptr;

@@ -1,0 +1,80 @@
+// Practice, from the desk's side: which exercises there are, and the way into one and out of it.
+#include <QDir>
+#include <QFileDialog>
+
+#include "app/desktop/desk.h"
+#include "app/desktop/practice_desk.h"
+#include "app/practice/attempts.h"
+#include "app/practice/exercise_files.h"
+
+namespace latchround {
+
+std::vector<ui::ExerciseOffered> Desk::exercises() const {
+    std::vector<ui::ExerciseOffered> offered;
+    for (const practice::ExerciseFile& file : practice::exerciseFiles()) {
+        ui::ExerciseOffered exercise;
+        exercise.place = file.place;
+        exercise.id = file.front.id;
+        exercise.title = QString::fromStdString(file.front.title);
+        exercise.words = QString::fromStdString(file.front.words);
+        exercise.level = file.front.level;
+        exercise.doors = int(file.front.doors.size());
+        exercise.is_sealed = file.is_sealed;
+        if (!file.complaints.empty()) {
+            exercise.title = QFileInfo(file.place).fileName();
+            exercise.words = QString::fromStdString(inOneLine(file.complaints.front()));
+        }
+        offered.push_back(exercise);
+    }
+    return offered;
+}
+
+Checked<std::optional<QString>> Desk::takeInExercise(QWidget* parent) {
+    const QString path = QFileDialog::getOpenFileName(
+        parent, ui::Window::tr("Exercise of an instructor"), QDir::homePath(),
+        ui::Window::tr("Exercises (*.json)"), nullptr, QFileDialog::DontUseNativeDialog);
+    if (path.isEmpty())
+        return std::optional<QString>{};
+    const Checked<QString> kept = practice::keepExerciseFile(path);
+    if (!kept)
+        return tl::unexpected(kept.error());
+    return std::optional(*kept);
+}
+
+Done Desk::practise(const QString& place, const QString& word) {
+    const auto exercise = practice::openExercise(place, word.toStdString());
+    if (!exercise)
+        return tl::unexpected(exercise.error().front());
+    auto desk =
+        std::make_unique<PracticeDesk>(*this, *exercise, m_lot(), [this] { m_back.start(); });
+    // The flag's own rules are those of a vessel; practice goes by the catalogue alone.
+    if (Done opened = desk->open(m_catalogue, m_look); !opened)
+        return opened;
+    m_practice = std::move(desk);
+    m_practice->window()->setGeometry(m_window->geometry());
+    m_practice->window()->show();
+    m_window->hide();
+    return {};
+}
+
+void Desk::endPractice() {
+    m_window->setGeometry(m_practice->window()->geometry());
+    m_window->show();
+    m_window->showPractice();
+    m_practice.reset();
+}
+
+Result<std::vector<practice::Attempt>> Desk::attempts() const {
+    return practice::attempts().attempts;
+}
+
+Done Desk::keepAttempt(const practice::Attempt& attempt) {
+    return practice::keepAttempt(attempt);
+}
+
+void Desk::leavePractice() {
+    if (m_practice)
+        m_back.start();
+}
+
+} // namespace latchround

@@ -1,0 +1,115 @@
+#include "app/desktop/papers.h"
+
+#include <QDir>
+#include <QStandardPaths>
+
+#include "app/exchange/durable_file.h"
+#include "app/report/made_report.h"
+#include "app/report/paper_form.h"
+#include "app/vessels/vessel_folder.h"
+#include "core/evidence/moment_text.h"
+
+namespace latchround {
+
+namespace {
+
+/// "Vellis Lantern work list 2026-11-26.pdf"; of a walkdown the day on which it began.
+QString paperName(ui::Paper paper, const QString& vessel, const QString& door, const QString& day) {
+    switch (paper) {
+    case ui::Paper::Survey:
+        return QStringLiteral("%1 fire doors %2.pdf").arg(vessel, day);
+    case ui::Paper::DeficiencyList:
+        return QStringLiteral("%1 deficiencies %2.pdf").arg(vessel, day);
+    case ui::Paper::WorkList:
+        return QStringLiteral("%1 work list %2.pdf").arg(vessel, day);
+    case ui::Paper::DoorRecord:
+        return QStringLiteral("%1 door %2 %3.pdf").arg(vessel, door, day);
+    case ui::Paper::BlankForm:
+        break;
+    }
+    return QStringLiteral("%1 blank form %2.pdf").arg(vessel, day);
+}
+
+ReportKind kindOf(ui::Paper paper) {
+    switch (paper) {
+    case ui::Paper::DeficiencyList:
+        return ReportKind::DeficiencyList;
+    case ui::Paper::WorkList:
+        return ReportKind::WorkList;
+    case ui::Paper::DoorRecord:
+        return ReportKind::DoorRecord;
+    default:
+        return ReportKind::Survey;
+    }
+}
+
+std::span<const std::byte> bytesIn(const QByteArray& array) {
+    return std::as_bytes(std::span(array.constData(), std::size_t(array.size())));
+}
+
+} // namespace
+
+/// Where the user keeps documents; the vessel folder where there is no such place.
+QString documentsFolder() {
+    const QString chosen = qEnvironmentVariable("LATCHROUND_DATA");
+    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    QString folder = chosen.isEmpty() && !documents.isEmpty() ? documents : vesselFolder();
+    QDir().mkpath(folder);
+    return folder;
+}
+
+QString safeForFiles(QString name) {
+    for (const char16_t c : u"/\\:*?\"<>|")
+        name.replace(QChar(c), QLatin1Char('-'));
+    return name;
+}
+
+QString isoDay(const Moment& moment) {
+    return QString::fromStdString(isoText(shipsDay(moment)));
+}
+
+Result<ui::PaperMade> paperOf(const ui::Round& round, const SqliteRegister& vessel_register,
+                              const PaperAsked& asked) {
+    const bool practice = vessel_register.kind() == RegisterKind::Practice;
+    const Arrangement& arrangement = round.arrangement();
+    const auto known = round.ledger().walkdown(asked.walkdown);
+    ui::PaperMade made;
+    QByteArray document;
+    if (asked.paper == ui::Paper::BlankForm) {
+        const PaperForm form{arrangement,
+                             round.catalogue(),
+                             known ? known->plan.doors : std::vector<std::string>{},
+                             known ? known->plan.purpose : Purpose::Annual,
+                             asked.now,
+                             program_name,
+                             practice};
+        const Result<QByteArray> pdf = paperFormPdf(form);
+        if (!pdf)
+            return tl::unexpected(pdf.error());
+        document = *pdf;
+    } else {
+        WalkdownReport report{
+            arrangement, round.ledger(), asked.walkdown, round.catalogue(), asked.now, program_name,
+            {},          practice};
+        report.door = asked.door.toStdString();
+        report.person = round.person();
+        report.photograph = [&vessel_register](std::string_view sha256) {
+            return vessel_register.photograph(sha256).value_or(std::vector<std::byte>{});
+        };
+        auto report_made = madeReport(report, kindOf(asked.paper));
+        if (!report_made)
+            return tl::unexpected(report_made.error());
+        document = report_made->document;
+        made.made = std::move(report_made->fact);
+    }
+    const bool of_walkdown = asked.paper == ui::Paper::Survey && known;
+    const QString name =
+        paperName(asked.paper, QString::fromStdString(arrangement.particulars.name), asked.door,
+                  isoDay(of_walkdown ? known->begun_by.when : asked.now));
+    made.path = QDir(documentsFolder()).filePath(safeForFiles(name));
+    if (const Done written = writeDurably(made.path.toStdString(), bytesIn(document)); !written)
+        return tl::unexpected(written.error());
+    return made;
+}
+
+} // namespace latchround

@@ -1,0 +1,31 @@
+// Papers of the vessel on the screen: made as PDF and put where the user keeps documents.
+#pragma once
+
+#include "app/register/sqlite_register.h"
+#include "ui/round/round.h"
+
+namespace latchround {
+
+inline constexpr const char* program_name = "Latchround " LATCHROUND_VERSION;
+
+struct PaperAsked {
+    ui::Paper paper = ui::Paper::Survey;
+    FactId walkdown;
+    QString door; ///< of a door record
+    Moment now;
+};
+
+/// Of a practice register every page says that it is practice.
+Result<ui::PaperMade> paperOf(const ui::Round& round, const SqliteRegister& vessel_register,
+                              const PaperAsked& asked);
+
+/// Where the user keeps documents; the vessel folder where there is no such place.
+QString documentsFolder();
+
+/// A name without what file systems refuse.
+QString safeForFiles(QString name);
+
+/// The ship's day, "2026-11-26".
+QString isoDay(const Moment& moment);
+
+} // namespace latchround

@@ -1,0 +1,103 @@
+#include "app/desktop/practice_desk.h"
+
+#include "app/desktop/papers.h"
+#include "app/practice/practice_folder.h"
+#include "app/practice/practice_vessel.h"
+
+namespace latchround {
+
+namespace {
+
+/// What is only done with a real vessel.
+tl::unexpected<Complaint> notInPractice() {
+    return tl::unexpected(Complaint{
+        "practice", "nothing of an exercise is signed, handed over, or taken in from elsewhere",
+        "End the exercise first."});
+}
+
+tl::unexpected<Complaints> noneInPractice() {
+    return tl::unexpected(Complaints{notInPractice().value()});
+}
+
+} // namespace
+
+PracticeDesk::PracticeDesk(ui::Outside& tablet, const practice::Exercise& exercise,
+                           std::uint32_t seed, std::function<void()> left)
+    : m_tablet(tablet)
+    , m_stage(exercise, practice::practiceVessel(), seed)
+    , m_left(std::move(left)) {}
+
+Done PracticeDesk::open(Catalogue catalogue, ui::Look& look) {
+    auto fresh = practice::newPracticeRegister(m_stage.vessel(), now());
+    if (!fresh)
+        return tl::unexpected(fresh.error());
+    m_register = std::move(*fresh);
+    m_round = std::make_unique<ui::Round>(*m_register, *this, std::move(catalogue));
+    if (Done loaded = m_round->load(); !loaded)
+        return loaded;
+    m_window = std::make_unique<ui::Window>(*m_round, look, &m_stage);
+    return {};
+}
+
+Result<std::optional<ui::PickedPhotograph>> PracticeDesk::photographFromFile(QWidget* parent) {
+    return m_tablet.photographFromFile(parent);
+}
+
+Result<std::optional<ui::PickedPhotograph>> PracticeDesk::photographFromCamera(QWidget* parent) {
+    return m_tablet.photographFromCamera(parent);
+}
+
+Result<ui::PaperMade> PracticeDesk::makePaper(ui::Paper paper, const FactId& walkdown,
+                                              const QString& door) {
+    return paperOf(*m_round, *m_register, {paper, walkdown, door, now()});
+}
+
+Result<Fact> PracticeDesk::signedWalkdown(const Fact&) {
+    return notInPractice();
+}
+
+ui::SignatureHolds PracticeDesk::checkSignature(const Recorded<WalkdownSigned>&) {
+    return {};
+}
+
+Result<QString> PracticeDesk::ownKey() {
+    return notInPractice();
+}
+
+Result<std::optional<QString>> PracticeDesk::giveHandover(QWidget*, const QString&) {
+    return notInPractice();
+}
+
+Checked<std::optional<ui::HandoverSeen>> PracticeDesk::lookAtHandover(QWidget*) {
+    return noneInPractice();
+}
+
+Done PracticeDesk::takeHandover(const ui::HandoverSeen&, const std::vector<Fact>&) {
+    return notInPractice();
+}
+
+Done PracticeDesk::openVessel(const QString&) {
+    return notInPractice();
+}
+
+Checked<std::optional<QString>> PracticeDesk::takeInRegister(QWidget*) {
+    return noneInPractice();
+}
+
+Checked<std::optional<QString>> PracticeDesk::takeInExercise(QWidget*) {
+    return noneInPractice();
+}
+
+Done PracticeDesk::practise(const QString&, const QString&) {
+    return notInPractice();
+}
+
+Checked<std::optional<QString>> PracticeDesk::takeInFlagRules(QWidget*) {
+    return noneInPractice();
+}
+
+Done PracticeDesk::leaveFlagRules() {
+    return notInPractice();
+}
+
+} // namespace latchround

@@ -1,0 +1,80 @@
+// The desk while practising: the doors of an exercise, a practice register, and a window of their
+// own. It holds nothing of the vessel that was on the screen, and what belongs to a real record is
+// refused in so many words: nothing crosses over.
+#pragma once
+
+#include <functional>
+#include <memory>
+
+#include "app/register/sqlite_register.h"
+#include "core/practice/stage.h"
+#include "core/requirement/catalogue.h"
+#include "ui/look/look.h"
+#include "ui/round/outside.h"
+#include "ui/round/round.h"
+#include "ui/window/window.h"
+
+namespace latchround {
+
+class PracticeDesk : public ui::Outside {
+public:
+    /// `tablet`: clocks, loudspeaker, camera and settings, which are the same in practice.
+    /// `left`: called when the trainee is done; must not destroy the desk before it has returned.
+    PracticeDesk(ui::Outside& tablet, const practice::Exercise& exercise, std::uint32_t seed,
+                 std::function<void()> left);
+
+    /// A register for it, and the window.
+    Done open(Catalogue catalogue, ui::Look& look);
+
+    ui::Window* window() const { return m_window.get(); }
+    const practice::Stage& stage() const { return m_stage; }
+    ui::Round& round() const { return *m_round; }
+
+    Moment now() const override { return m_tablet.now(); }
+    std::int64_t steadyNow_ns() const override { return m_tablet.steadyNow_ns(); }
+    FactId newId() override { return m_tablet.newId(); }
+    Result<std::optional<ui::PickedPhotograph>> photographFromFile(QWidget* parent) override;
+    bool hasCamera() const override { return m_tablet.hasCamera(); }
+    Result<std::optional<ui::PickedPhotograph>> photographFromCamera(QWidget* parent) override;
+    bool readySound() override { return m_tablet.readySound(); }
+    void soundAlarm(bool on) override { m_tablet.soundAlarm(on); }
+    void closeSound() override { m_tablet.closeSound(); }
+    Result<ui::PaperMade> makePaper(ui::Paper paper, const FactId& walkdown,
+                                    const QString& door) override;
+    void showFile(const QString& path) override { m_tablet.showFile(path); }
+    Result<Fact> signedWalkdown(const Fact& unsigned_fact) override;
+    ui::SignatureHolds checkSignature(const Recorded<WalkdownSigned>& signature) override;
+    Result<QString> ownKey() override;
+    Result<std::optional<QString>> giveHandover(QWidget* parent,
+                                                const QString& sealed_for) override;
+    Checked<std::optional<ui::HandoverSeen>> lookAtHandover(QWidget* parent) override;
+    Done takeHandover(const ui::HandoverSeen& seen, const std::vector<Fact>& along) override;
+    std::vector<ui::VesselOnTablet> vessels() const override { return {}; }
+    Done openVessel(const QString& place) override;
+    Checked<std::optional<QString>> takeInRegister(QWidget* parent) override;
+    std::vector<ui::ExerciseOffered> exercises() const override { return {}; }
+    Checked<std::optional<QString>> takeInExercise(QWidget* parent) override;
+    Done practise(const QString& place, const QString& word) override;
+    Result<std::vector<practice::Attempt>> attempts() const override { return m_tablet.attempts(); }
+    Done keepAttempt(const practice::Attempt& attempt) override {
+        return m_tablet.keepAttempt(attempt);
+    }
+    void leavePractice() override { m_left(); }
+    QString flagRules() const override { return {}; }
+    Checked<std::optional<QString>> takeInFlagRules(QWidget* parent) override;
+    Done leaveFlagRules() override;
+    QString setting(const QString& name) const override { return m_tablet.setting(name); }
+    void keepSetting(const QString& name, const QString& value) override {
+        m_tablet.keepSetting(name, value);
+    }
+
+private:
+    ui::Outside& m_tablet;
+    practice::Stage m_stage;
+    std::function<void()> m_left;
+    std::unique_ptr<SqliteRegister> m_register;
+    std::unique_ptr<ui::Round> m_round;
+    std::unique_ptr<ui::Window> m_window;
+};
+
+} // namespace latchround
