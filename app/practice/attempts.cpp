@@ -60,8 +60,6 @@ std::string jsonFrom(const Attempt& attempt) {
     file["seed"] = attempt.seed;
     file["percent"] = attempt.percent;
     file["pass_percent"] = attempt.pass_percent;
-    if (attempt.pass_percent != 0)
-        file["pass_percent"] = attempt.pass_percent;
     file["found"] = attempt.found;
     file["missed"] = attempt.missed;
     file["imagined"] = attempt.imagined;
@@ -96,8 +94,6 @@ Checked<Attempt> attemptFrom(std::string_view json, const std::string& where) {
             .value_or(0));
     attempt.percent = count(object, "percent", 100);
     attempt.pass_percent = count(object, "pass_percent", 100);
-    attempt.pass_percent =
-        static_cast<int>(object.wholeNumber("pass_percent", Need::Optional, 1, 100).value_or(0));
     attempt.found = count(object, "found");
     attempt.missed = count(object, "missed");
     attempt.imagined = count(object, "imagined");

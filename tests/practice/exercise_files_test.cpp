@@ -1,0 +1,110 @@
+// Instructors' files in the practice folder: listed with those that ship, taken in, sealed.
+#include <QFileInfo>
+#include <gmock/gmock.h>
+
+#include "app/practice/built_in.h"
+#include "app/practice/exercise_files.h"
+#include "app/practice/practice_folder.h"
+#include "app/practice/practice_vessel.h"
+#include "tests/practice/practice_world.h"
+
+namespace latchround::practice {
+namespace {
+
+using ::testing::HasSubstr;
+using ::testing::IsEmpty;
+using ::testing::SizeIs;
+
+constexpr const char* instructors_word = "seven grey herons";
+
+class ExerciseFiles : public ::testing::Test {
+protected:
+    static Exercise sample(const std::string& id = "ours") {
+        return {id, "Ours", "Two doors.", Level::Easy, {{"P-01", {Fault::Hook}}, {"P-12", {}}}, 0,
+                {}, 0};
+    }
+    QString put(const char* name, const Exercise& exercise) const {
+        return folder.put(QString::fromLatin1(name), jsonFrom(exercise));
+    }
+    static std::vector<ExerciseFile> own() {
+        auto files = exerciseFiles();
+        files.erase(files.begin(),
+                    files.begin() + static_cast<std::ptrdiff_t>(builtInExercises().size()));
+        return files;
+    }
+    static std::string whyNotKept(const QString& path) {
+        const auto kept = keepExerciseFile(path);
+        return kept ? "it was kept" : inOneLine(kept.error().front());
+    }
+
+    test::DataFolder folder;
+};
+
+TEST_F(ExerciseFiles, AnInstructorsFileIsKeptListedAndOpened) {
+    const auto kept = keepExerciseFile(put("from-the-mail.json", sample()));
+    ASSERT_TRUE(kept) << inOneLine(kept.error().front());
+    const auto files = own();
+    ASSERT_THAT(files, SizeIs(1));
+    EXPECT_EQ(files[0].place, *kept);
+    EXPECT_EQ(files[0].front, sample());
+    EXPECT_EQ(openExercise(*kept).value(), sample());
+    EXPECT_EQ(openExercise(QStringLiteral("ours")).value(), sample()) << "by its id";
+}
+
+TEST_F(ExerciseFiles, IsOpenedWhereverItLies) {
+    EXPECT_EQ(openExercise(put("mine.json", sample())).value(), sample());
+    EXPECT_FALSE(openExercise(folder.at(QStringLiteral("none.json"))));
+}
+
+TEST_F(ExerciseFiles, KeepingTheSameAgainChangesNothingAndAnotherOfItsIdIsRefused) {
+    const QString path = put("mine.json", sample());
+    const QString kept = keepExerciseFile(path).value();
+    EXPECT_EQ(keepExerciseFile(path).value(), kept);
+    Exercise other = sample();
+    other.title = "Another";
+    EXPECT_THAT(whyNotKept(put("other.json", other)), HasSubstr("kept here already"));
+    EXPECT_EQ(openExercise(kept).value(), sample());
+    EXPECT_THAT(whyNotKept(put("exam.json", sample("exam"))), HasSubstr("ships with the program"));
+}
+
+TEST_F(ExerciseFiles, AFaultyFileIsNotKept) {
+    EXPECT_THAT(whyNotKept(folder.put(QStringLiteral("bad.json"), "{}")), HasSubstr("no exercise"));
+    EXPECT_THAT(own(), IsEmpty());
+}
+
+TEST_F(ExerciseFiles, AFaultyFileInTheFolderIsListedWithItsComplaints) {
+    ASSERT_TRUE(keepExerciseFile(put("mine.json", sample())));
+    QFile bad(exerciseFolder() + QStringLiteral("/bad.json"));
+    ASSERT_TRUE(bad.open(QIODevice::WriteOnly));
+    bad.write(R"({"exercise": 1, "id": "bad", "level": "easy", "doors": []})");
+    bad.close();
+    const auto files = own();
+    ASSERT_THAT(files, SizeIs(2));
+    EXPECT_THAT(files[0].complaints, SizeIs(3)) << "title, words and doors";
+    EXPECT_THAT(files[1].complaints, IsEmpty());
+}
+
+TEST_F(ExerciseFiles, ASealedFileIsKeptAndOpensByTheWordOnly) {
+    const QString to = folder.at(QStringLiteral("sealed.json"));
+    const auto sealed = sealExerciseFile(put("mine.json", sample()), to, instructors_word);
+    ASSERT_TRUE(sealed) << inOneLine(sealed.error().front());
+    EXPECT_TRUE(sealed->is_sealed);
+    const QString kept = keepExerciseFile(to).value();
+    ASSERT_THAT(own(), SizeIs(1));
+    EXPECT_TRUE(own()[0].is_sealed);
+    EXPECT_THAT(own()[0].front.doors[0].faults, IsEmpty());
+    EXPECT_EQ(openExercise(kept, instructors_word).value(), sample());
+    EXPECT_THAT(inOneLine(openExercise(kept).error().front()), HasSubstr("instructor's word"));
+    EXPECT_THAT(inOneLine(openExercise(kept, "another word").error().front()),
+                HasSubstr("does not open it"));
+}
+
+TEST_F(ExerciseFiles, ASealedFileIsNotSealedAgain) {
+    const QString to = folder.at(QStringLiteral("sealed.json"));
+    ASSERT_TRUE(sealExerciseFile(put("mine.json", sample()), to, instructors_word));
+    EXPECT_FALSE(sealExerciseFile(to, folder.at(QStringLiteral("twice.json")), instructors_word));
+    EXPECT_FALSE(QFileInfo::exists(folder.at(QStringLiteral("twice.json"))));
+}
+
+} // namespace
+} // namespace latchround::practice
