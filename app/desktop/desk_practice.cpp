@@ -65,7 +65,10 @@ void Desk::endPractice() {
 }
 
 Result<std::vector<practice::Attempt>> Desk::attempts() const {
-    return practice::attempts().attempts;
+    practice::AttemptsRead read = practice::attempts();
+    if (read.attempts.empty() && !read.spoiled.empty())
+        return tl::unexpected(read.spoiled.front());
+    return std::move(read.attempts);
 }
 
 Done Desk::keepAttempt(const practice::Attempt& attempt) {

@@ -5,6 +5,7 @@
 
 #include "core/evidence/same_name.h"
 #include "core/measure/interval.h"
+#include "core/practice/right_verdict.h"
 
 namespace latchround::practice {
 
@@ -51,15 +52,6 @@ void compareMarks(Debrief& debrief, const std::vector<DoorEvidence>& evidence,
                 debrief.delays.push_back({cueOf(taken.mark.kind), *late_s});
         }
     }
-}
-
-/// What somebody decided of a row that the program leaves open says no more than that it was seen.
-bool isRight(Verdict given, Verdict right) {
-    if (given == right)
-        return true;
-    if (right == Verdict::Judge)
-        return given == Verdict::Unsatisfactory || given == Verdict::TimeAgain;
-    return right == Verdict::TimeAgain && given == Verdict::Judge;
 }
 
 bool isFinding(Verdict verdict) {

@@ -301,7 +301,8 @@ TEST(HomeScreen, AsksForPracticeExceptWhilePractising) {
         QSignalSpy asked(shown.screen, &HomeScreen::practiceAsked);
         press(key(*shown.screen, "home-practice"));
         EXPECT_EQ(asked.size(), 1);
-        shown.screen->setPracticeOffered(false);
+        shown.screen->setPractising();
         EXPECT_FALSE(key(*shown.screen, "home-practice").isVisible());
+        EXPECT_FALSE(key(*shown.screen, "home-vessels").isVisible());
     }
 }

@@ -7,10 +7,12 @@
 
 #include "app/catalogue/catalogue_place.h"
 #include "app/desktop/desk.h"
+#include "app/desktop/practice_desk.h"
 #include "app/desktop/wall.h"
 #include "app/vessels/sample_vessel.h"
 #include "tests/whole/hands.h"
 #include "ui/look/look.h"
+#include "ui/parts/row_pager.h"
 #include "ui/parts/verdict_list.h"
 #include "ui/screens/door/door_screen.h"
 
@@ -54,6 +56,7 @@ protected:
     ui::Look look;
     Desk desk{builtInCatalogue().value(), {}, look};
     QWidget* window = nullptr;
+    std::int64_t now_ns = 5'000'000'000'000;
 
     void SetUp() override {
         qputenv("LATCHROUND_DATA", data.path().toUtf8());
@@ -66,10 +69,24 @@ protected:
         ASSERT_TRUE(QTest::qWaitForWindowExposed(window));
     }
 
+    /// Until nothing on the screen changes its place or height any more.
+    void untilStill() {
+        int before = -1;
+        for (int i = 0; i < 40; ++i) {
+            QTest::qWait(50);
+            int now = 0;
+            for (const QLabel* label : window->findChildren<QLabel*>())
+                now += label->isVisible() ? label->height() + label->y() : 0;
+            if (now == before)
+                return;
+            before = now;
+        }
+    }
+
     /// Everything has room, by day and by night. With LATCHROUND_PICTURES set to a folder, what was
     /// seen is left there to be looked at.
     void settled(const QString& where) {
-        QTest::qWait(50);
+        untilStill();
         EXPECT_EQ(window->size(), GetParam()) << where.toStdString();
         expectRoom(window, where.toStdString());
         const QString folder = qEnvironmentVariable("LATCHROUND_PICTURES");
@@ -92,13 +109,30 @@ protected:
                      "the sheet is closed");
     }
 
-    /// The key of a row of the door screen, on whatever page it is.
+    /// Turns the pages until the row, or the key, is in sight; presses its key.
     void clickRow(const char* name) {
         auto* row = window->findChild<QWidget*>(name);
         ASSERT_NE(row, nullptr) << name;
-        while (!row->isVisible())
-            hands::click(window, "rows-after");
-        hands::click(row->findChild<QPushButton*>());
+        QWidget* pager = row;
+        while (!qobject_cast<ui::RowPager*>(pager))
+            pager = pager->parentWidget();
+        for (const char* turn : {"rows-before", "rows-after"})
+            while (!row->isVisible() && pager->findChild<QWidget*>(turn)->isEnabled())
+                hands::click(pager, turn);
+        auto* key = qobject_cast<QPushButton*>(row);
+        hands::click(key ? key : row->findChild<QPushButton*>());
+    }
+
+    /// The exercise's own window is looked at from here on, in virtual time.
+    void practise(const char* exercise) {
+        desk.setSteadyClock([this] { return now_ns; });
+        desk.setLot([] { return 7U; });
+        clickRow((std::string("practise-") + exercise).c_str());
+        ASSERT_NE(desk.practiceDesk(), nullptr);
+        window = desk.practiceDesk()->window();
+        look.wearOn(*window);
+        window->resize(GetParam());
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(window));
     }
 };
 
@@ -265,6 +299,72 @@ TEST_P(Fits, NothingIsClippedAfterTheWalk) {
     opened("item-away", "item, withdraw");
     hands::click(window, "review-which");
     settled("review, closed too");
+}
+
+TEST_P(Fits, NothingIsClippedWhilePractising) {
+    hands::click(window, "home-practice");
+    settled("practice");
+    practise("sliding");
+    settled("practice, home");
+    hands::click(window, "home-main");
+    settled("practice, plan");
+    hands::click(window, "add-person");
+    QTest::keyClicks(hands::find(window, "person-name"), "Ansa Merlund");
+    hands::clickWords(hands::sheet(window), "surveyor");
+    hands::click(window, "to-brief");
+    settled("practice, brief");
+    for (int i = 0; i < 5; ++i)
+        clickRow(QString("read-out-%1").arg(i).toUtf8().constData());
+    hands::click(window, "agreed-1");
+    hands::clickWords(hands::sheet(window), "Ch 10");
+    hands::click(window, "begin");
+    settled("practice, door");
+    hands::click(window, "practice-scene");
+    settled("practice, at the door");
+    for (const char* spot : {"spot-pocket", "spot-plate", "spot-seals", "spot-papers"}) {
+        hands::click(window, spot);
+        settled(QString("practice, ") + spot);
+    }
+    hands::click(window, "scene-whole");
+    hands::click(window, "scene-side");
+    settled("practice, at the door, side two");
+    hands::click(window, "back");
+    hands::click(window, "step-1");
+    untilStill();
+    clickRow("release-remote");
+    settled("practice, caution");
+    for (const char* id : {"announced", "people-clear", "watch-posted", "station-ready",
+                           "words-agreed", "path-free"})
+        clickRow(QString("caution-%1").arg(id).toUtf8().constData());
+    hands::click(window, "arm");
+    settled("practice, stopwatch");
+    hands::click(window, "work-release");
+    now_ns += 4'000'000'000;
+    settled("practice, alarm");
+    hands::pressAt(window, "mark", 1'000'000);
+    now_ns += 8'000'000'000;
+    hands::pressAt(window, "mark", 1'008'000);
+    settled("practice, leaf moving");
+    now_ns += 20'000'000'000;
+    hands::pressAt(window, "mark", 1'018'000);
+    hands::pressAt(window, "mark", 1'018'700);
+    settled("practice, run complete");
+    hands::until([&] { return hands::find(window, "run-done")->isEnabled(); }, "the run is over");
+    hands::click(window, "run-done");
+    hands::click(window, "practice-end");
+    settled("practice, end");
+    hands::click(window, "practice-end-confirm");
+    settled("practice, debrief");
+    for (const char* section :
+         {"debrief-faults", "debrief-verdicts", "debrief-people", "debrief-marks"}) {
+        hands::click(window, section);
+        settled(QString("practice, ") + section);
+    }
+    hands::click(window, "debrief-done");
+    hands::until([&] { return desk.practiceDesk() == nullptr; }, "back to the vessel");
+    window = desk.window();
+    look.wearOn(*window);
+    settled("practice, progress");
 }
 
 INSTANTIATE_TEST_SUITE_P(Sizes, Fits,

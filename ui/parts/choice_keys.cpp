@@ -63,7 +63,10 @@ void ChoiceKeys::setWords(int index, const QString& words) {
 }
 
 void ChoiceKeys::setUsable(int index, bool usable) {
+    if (key(index)->isEnabled() == usable)
+        return;
     key(index)->setEnabled(usable);
+    arrange();
 }
 
 void ChoiceKeys::setChosen(std::set<int> chosen) {
@@ -105,7 +108,7 @@ void ChoiceKeys::arrange() {
                                  sizes().gap);
     int place = 0;
     for (int i = 0; i < count(); ++i) {
-        const bool here = i >= (all ? 0 : m_first) && i < past;
+        const bool here = i >= (all ? 0 : m_first) && i < past && key(i)->isEnabled();
         key(i)->setVisible(here);
         key(i)->setFixedHeight(height);
         if (here) {

@@ -26,6 +26,7 @@ public:
     /// Emits nothing.
     void setChosen(std::set<int> chosen);
     void setWords(int index, const QString& words);
+    /// A key that cannot be used is not shown.
     void setUsable(int index, bool usable);
     QPushButton* key(int index) const { return m_keys[std::size_t(index)]; }
     int count() const { return int(m_keys.size()); }

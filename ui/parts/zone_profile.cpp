@@ -211,6 +211,8 @@ void ZoneProfile::keyPressEvent(QKeyEvent* event) {
 }
 
 void ZoneProfile::paintEvent(QPaintEvent*) {
+    if (height() < minimumSizeHint().height() / 2)
+        return; // squeezed to less than can be read
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     paintHull(painter);

@@ -26,7 +26,7 @@ namespace latchround::ui {
 void Window::addPractice(QWidget* inside) {
     setWindowTitle(
         tr("PRACTICE · %1 · Latchround").arg(QString::fromStdString(m_stage->exercise().title)));
-    m_home->setPracticeOffered(false);
+    m_home->setPractising();
     m_frame = new PracticeFrame(inside);
     m_scene = new SceneScreen(m_round, *m_stage);
     m_debrief = new DebriefScreen(m_round);

@@ -135,8 +135,9 @@ void HomeScreen::enter() {
     lookForUnfinishedRun();
 }
 
-void HomeScreen::setPracticeOffered(bool offered) {
-    m_practice->setVisible(offered);
+void HomeScreen::setPractising() {
+    m_practice->hide();
+    m_vessel->hideOthers();
 }
 
 void HomeScreen::refresh() {

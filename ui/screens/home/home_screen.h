@@ -28,8 +28,8 @@ public:
     explicit HomeScreen(Round& round, QWidget* parent = nullptr);
 
     void enter() override;
-    /// Not while practising.
-    void setPracticeOffered(bool offered);
+    /// The vessel is not there: no other one is offered beside it, and no practice.
+    void setPractising();
 
 signals:
     void doorChosen(const QString& number);

@@ -62,6 +62,10 @@ VesselCard::VesselCard(Round& round, QWidget* parent)
     lookChanged();
 }
 
+void VesselCard::hideOthers() {
+    m_others->hide();
+}
+
 ReportRow* VesselCard::makeRow(const PastWalkdown& walkdown) {
     auto* row = new ReportRow(walkdown);
     connect(row, &ReportRow::reportAsked, this, [this, id = walkdown.id] { emit reportAsked(id); });

@@ -24,6 +24,8 @@ public:
     void refresh(bool regraded = false);
 
     void refreshDue();
+    /// The other vessels of the tablet are not offered.
+    void hideOthers();
 
 signals:
     void dueAsked();

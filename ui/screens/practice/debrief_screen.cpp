@@ -6,6 +6,7 @@
 #include <QScrollBar>
 #include <QVBoxLayout>
 
+#include "core/practice/right_verdict.h"
 #include "ui/look/touch_style.h"
 #include "ui/parts/card.h"
 #include "ui/parts/key_grid.h"
@@ -67,8 +68,9 @@ void DebriefScreen::show(const practice::Exercise& exercise, const practice::Deb
     m_debrief = debrief;
     bar().setTitle(tr("Debrief"), QString::fromStdString(exercise.title));
     m_score->show(exercise, debrief);
-    const auto differ = std::ranges::count_if(
-        debrief.verdicts, [](const auto& each) { return each.given != each.right; });
+    const auto differ = std::ranges::count_if(debrief.verdicts, [](const auto& each) {
+        return !practice::isRight(each.given, each.right);
+    });
     const QStringList words{tr("Faults (%1)").arg(debrief.faults.size()),
                             tr("Rows (%1)").arg(differ),
                             tr("People (%1)").arg(debrief.endangered + debrief.cautions_untrue),

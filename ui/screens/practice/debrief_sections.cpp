@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 
+#include "core/practice/right_verdict.h"
 #include "ui/look/plain_text.h"
 #include "ui/parts/cue_words.h"
 #include "ui/parts/grade_words.h"
@@ -80,7 +81,7 @@ void readFaults(ReadingPane& pane, const practice::Debrief& debrief, const Round
 void readVerdicts(ReadingPane& pane, const practice::Debrief& debrief) {
     bool any = false;
     for (const practice::VerdictCompared& each : debrief.verdicts) {
-        if (each.given == each.right || !each.requirement)
+        if (practice::isRight(each.given, each.right) || !each.requirement)
             continue;
         any = true;
         const Requirement& asked = *each.requirement;

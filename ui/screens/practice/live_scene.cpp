@@ -30,6 +30,7 @@ LiveScene::LiveScene(Round& round, practice::Stage& stage, QWidget* parent)
     , m_keys(new QVBoxLayout(m_column))
     , m_work(keyOf({}, "work-release", "primary"))
     , m_clear(keyOf(tr("Clear the path"), "clear-path"))
+    , m_alarm(new Lettering(tr("ALARM"), TextSize::Title, Ink::Bad, true))
     , m_voice(new Lettering({}, TextSize::Lead)) {
     setObjectName(QStringLiteral("live-scene"));
     setRole(*m_work, "primary", true);
@@ -38,6 +39,9 @@ LiveScene::LiveScene(Round& round, practice::Stage& stage, QWidget* parent)
     m_voice->setObjectName(QStringLiteral("voice"));
     m_voice->setAlignment(Qt::AlignCenter);
     m_voice->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
+    m_alarm->setObjectName(QStringLiteral("alarm-sounds"));
+    m_alarm->setAlignment(Qt::AlignCenter);
+    m_alarm->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     m_view->setTouchable(false);
     m_lines->setContentsMargins(0, 0, 0, 0);
     m_lines->addWidget(m_view, 4);
@@ -45,13 +49,14 @@ LiveScene::LiveScene(Round& round, practice::Stage& stage, QWidget* parent)
     m_lines->addWidget(m_column);
     m_keys->setContentsMargins(0, 0, 0, 0);
     m_keys->addWidget(m_work, 1);
+    m_keys->addWidget(m_alarm);
     m_keys->addWidget(m_voice, 1);
     m_keys->addWidget(m_clear);
     // At the press: the leaf is let go when the hand moves, not when it lifts.
     connect(m_work, &QPushButton::pressed, this, &LiveScene::work);
     connect(m_clear, &QPushButton::clicked, this, [this] {
         m_stage.clearPath(m_door.toStdString());
-        m_work->setFocus(); // this key goes now
+        m_work->setFocus(); // what comes next
         refresh();
     });
     m_clock.setInterval(live_frame_ms);
@@ -122,7 +127,8 @@ void LiveScene::showKeys(const practice::DoorView& view) {
     if (m_work->text() != words)
         m_work->setText(words);
     m_work->setVisible(m_is_ready);
-    m_clear->setVisible(m_is_ready && (view.wedge || view.somebody_waits));
+    m_clear->setVisible(m_is_ready); // whether there is anything to clear is for the eye to say
+    m_alarm->setVisible(view.alarm);
     m_voice->setVisible(!m_is_ready);
     if (const QString said = voiceWords(m_stopped ? practice::Voice::Stopped : view.voice);
         m_voice->text() != said)
@@ -142,7 +148,7 @@ QSize LiveScene::sizeHint() const {
 
 QSize LiveScene::minimumSizeHint() const {
     // Room for both keys, one above the other.
-    return {int(mm(130)), sizes().main_target + sizes().gap + sizes().target};
+    return {int(mm(130)), 2 * sizes().target + sizes().gap};
 }
 
 void LiveScene::lookChanged() {

@@ -62,6 +62,7 @@ private:
     QVBoxLayout* m_keys;
     QPushButton* m_work;
     QPushButton* m_clear;
+    Lettering* m_alarm; ///< for whoever hears none
     Lettering* m_voice;
 };
 

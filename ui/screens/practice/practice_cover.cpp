@@ -77,7 +77,7 @@ void PracticeCover::paintBorder(QPainter& painter) const {
     QPainterPath ring;
     ring.addRect(rect());
     QPainterPath inside;
-    inside.addRect(QRectF(rect()).adjusted(border, border, -border, -border));
+    inside.addRect(QRectF(rect()).adjusted(border, 0, -border, -border));
     painter.setClipPath(ring - inside);
     painter.fillRect(rect(), c.area);
     painter.setRenderHint(QPainter::Antialiasing);
@@ -90,7 +90,7 @@ void PracticeCover::paintEvent(QPaintEvent* event) {
     QPainter painter(this);
     painter.drawTiledPixmap(rect(), m_word);
     const int border = int(mm(practice_border_mm));
-    if (!rect().adjusted(border, border, -border, -border).contains(event->rect()))
+    if (!rect().adjusted(border, 0, -border, -border).contains(event->rect()))
         paintBorder(painter); // not for each picture of a moving leaf
 }
 

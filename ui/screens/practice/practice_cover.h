@@ -1,5 +1,6 @@
-// The hatched border of a window and the word PRACTICE, thin, all over it. Lies above everything
-// in the window, sheets too, and lets every touch through: whatever part is photographed, it shows.
+// The hatched border of a window, below its strip, and the word PRACTICE, thin, all over it. Lies
+// above everything in the window, sheets too, and lets every touch through: whatever part is
+// photographed, it shows.
 #pragma once
 
 #include <QPixmap>

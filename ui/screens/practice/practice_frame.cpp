@@ -64,18 +64,26 @@ PracticeFrame::PracticeFrame(QWidget* inside, QWidget* parent)
 
 void PracticeFrame::setSceneOffered(bool offered) {
     m_scene->setVisible(offered);
+    sizeStrip();
 }
 
 void PracticeFrame::setEndOffered(bool offered) {
     m_end->setVisible(offered);
+    sizeStrip();
+}
+
+/// Without keys no higher than its words: the screens need the room.
+void PracticeFrame::sizeStrip() {
+    const bool keys = !m_scene->isHidden() || !m_end->isHidden();
+    m_strip->setFixedHeight(keys ? sizes().target + 2 : int(mm(6)));
 }
 
 void PracticeFrame::lookChanged() {
     const int border = int(mm(practice_border_mm));
-    m_lines->setContentsMargins(border, border, border, border);
+    m_lines->setContentsMargins(border, 0, border, border); // the strip is the border above
     m_strip_line->setContentsMargins(sizes().gap, 1, sizes().gap, 1);
     m_strip_line->setSpacing(sizes().gap);
-    m_strip->setFixedHeight(sizes().target + 2);
+    sizeStrip();
     Part::lookChanged();
 }
 

@@ -32,6 +32,8 @@ protected:
     void showEvent(QShowEvent* event) override;
 
 private:
+    void sizeStrip();
+
     QVBoxLayout* m_lines;
     QWidget* m_strip;
     QHBoxLayout* m_strip_line;

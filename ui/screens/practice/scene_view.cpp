@@ -236,8 +236,8 @@ void SceneView::paintEvent(QPaintEvent*) {
         const bool fits =
             lamp.x() + beside + QFontMetricsF(painter.font()).horizontalAdvance(tr("alarm on")) <
             inside.right() - mm(1);
-        const QRectF words(lamp.x() + (fits ? beside : -beside - mm(40)), lamp.y() - mm(4), mm(40),
-                           mm(8));
+        const QRectF words(lamp.x() + (fits ? beside : -beside - mm(40)),
+                           std::max(lamp.y() - mm(4), inside.top()), mm(40), mm(8));
         painter.drawText(words, (fits ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter,
                          tr("alarm on"));
     }

@@ -328,7 +328,7 @@ void StopwatchScreen::arrange(bool upright) {
     m_readings->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_lower->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     // Either way up, the mark key gets about a third of the screen.
-    m_lines->setStretch(0, upright ? 2 : 3);
+    m_lines->setStretch(0, upright ? (m_scene ? 7 : 2) : 3); // a scene shows more the higher it is
     m_lines->setStretch(1, 3);
     m_lines->setStretch(2, upright ? 13 : 10);
     m_lower->setStretch(0, upright ? 7 : 5);
