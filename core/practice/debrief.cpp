@@ -183,13 +183,13 @@ ThumbDrill drillFrom(const std::vector<Attempt>& attempts, std::string_view pers
                      std::size_t most) {
     ThumbDrill drill;
     std::map<Cue, std::size_t> taken;
-    for (auto attempt = attempts.rbegin(); attempt != attempts.rend(); ++attempt) {
-        if (!isSameName(attempt->person, person))
-            continue;
-        for (const ThumbTrial& trial : attempt->delays)
+    std::for_each(attempts.rbegin(), attempts.rend(), [&](const Attempt& attempt) {
+        if (!isSameName(attempt.person, person))
+            return;
+        for (const ThumbTrial& trial : attempt.delays)
             if (taken[trial.cue]++ < most)
                 drill.trials.push_back(trial);
-    }
+    });
     return drill;
 }
 

@@ -49,7 +49,7 @@ Stage::Stage(Exercise exercise, const Arrangement& vessel, std::uint32_t seed)
     for (const Door& each : m_vessel.doors) {
         const double open = each.normally == NormalPosition::Open ? 1 : 0;
         Standing& standing = m_standing[each.number];
-        standing.first = standing.second = Motion(open);
+        standing.course.first = standing.course.second = Motion(open);
         standing.wedge = m_truths.at(each.number).wedge;
         standing.somebody_waits = m_truths.at(each.number).somebody_waits;
     }
@@ -59,13 +59,48 @@ const Door& Stage::door(const std::string& number) const {
     return *findDoor(m_vessel, number);
 }
 
-void Stage::setReady(const std::string& number, Release release, RunKind kind) {
-    m_run.reset();
-    m_ready = Ready{number, release, kind};
+void Stage::stand(const std::string& number, Motion first, Motion second, std::int64_t since_ns) {
     Standing& standing = m_standing.at(number);
-    standing.first = standing.second = Motion(1);
+    standing.course = TrueCourse();
+    standing.course.first = std::move(first);
+    standing.course.second = std::move(second);
+    standing.since_ns = since_ns;
     standing.pushed_open = false;
-    standing.voice = release == Release::Remote ? Voice::Ready : Voice::None;
+}
+
+void Stage::setReady(const std::string& number, Release release, RunKind kind,
+                     const std::string& group) {
+    m_run.reset();
+    m_ready = Ready{number, release, kind, group};
+    stand(number, Motion(1), Motion(1), 0);
+    m_standing.at(number).voice = release == Release::Remote ? Voice::Ready : Voice::None;
+}
+
+std::vector<std::string> Stage::movingAlong() const {
+    std::vector<std::string> along;
+    if (!m_ready || m_ready->group.empty() || m_ready->release != Release::Remote)
+        return along;
+    for (const Door& each : m_vessel.doors)
+        if (each.number != m_ready->door &&
+            std::ranges::find(each.release_groups, m_ready->group) != each.release_groups.end())
+            along.push_back(each.number);
+    return along;
+}
+
+/// They were open, and people stood where they stood.
+void Stage::releaseAlong(std::int64_t now_ns) {
+    for (const std::string& number : movingAlong()) {
+        Standing& standing = m_standing.at(number);
+        DoorTruth truth = m_truths.at(number);
+        truth.wedge = standing.wedge;
+        if (std::exchange(standing.somebody_waits, false)) {
+            ++m_run->in_the_way;
+            ++m_cautions_untrue;
+        }
+        standing.course = courseOf(truth, door(number), Release::Remote, RunKind::Closing);
+        standing.since_ns = now_ns;
+        standing.pushed_open = false;
+    }
 }
 
 void Stage::release(std::int64_t now_ns) {
@@ -89,6 +124,7 @@ void Stage::release(std::int64_t now_ns) {
     run.course = courseOf(run.truth, door(m_ready->door), m_ready->release, m_ready->kind);
     standing.voice = Voice::None;
     m_run = std::move(run);
+    releaseAlong(now_ns);
 }
 
 void Stage::stop(std::int64_t now_ns) {
@@ -96,8 +132,14 @@ void Stage::stop(std::int64_t now_ns) {
         return;
     const double t_s = seconds(m_run->released_ns, now_ns);
     m_run->stopped_s = t_s;
-    m_run->course.first = m_run->course.first.stoppedAt(t_s);
-    m_run->course.second = m_run->course.second.stoppedAt(t_s);
+    const auto halt = [t_s](TrueCourse& course) {
+        course.first = course.first.stoppedAt(t_s);
+        course.second = course.second.stoppedAt(t_s);
+        course.alarm_off_s = std::min(course.alarm_off_s, t_s);
+    };
+    halt(m_run->course);
+    for (const std::string& number : movingAlong())
+        halt(m_standing.at(number).course);
 }
 
 void Stage::finish(const FactId& id, std::int64_t now_ns) {
@@ -114,10 +156,8 @@ void Stage::finish(const FactId& id, std::int64_t now_ns) {
     if (meetsPasserBy(run.truth, run.course, run.stopped_s, seconds(run.released_ns, now_ns)))
         ++done.endangered;
     m_runs.push_back(std::move(done));
-    Standing& standing = m_standing.at(run.ready.door);
-    standing.first = run.course.first;
-    standing.second = run.course.second;
-    standing.since_ns = run.released_ns;
+    m_standing.at(run.ready.door).course = run.course;
+    m_standing.at(run.ready.door).since_ns = run.released_ns;
     m_run.reset();
     m_ready.reset();
 }
@@ -125,6 +165,14 @@ void Stage::finish(const FactId& id, std::int64_t now_ns) {
 void Stage::clearPath(const std::string& number) {
     m_standing.at(number).wedge = false;
     m_standing.at(number).somebody_waits = false;
+}
+
+void Stage::clearWay() {
+    if (!m_ready)
+        return;
+    clearPath(m_ready->door);
+    for (const std::string& number : movingAlong())
+        m_standing.at(number).somebody_waits = false;
 }
 
 bool Stage::isShut(const std::string& number, std::int64_t now_ns) const {
@@ -136,26 +184,21 @@ bool Stage::isShut(const std::string& number, std::int64_t now_ns) const {
 void Stage::push(const std::string& number, std::int64_t now_ns) {
     if (m_run || !isShut(number, now_ns) || !door(number).latch || m_truths.at(number).latches)
         return;
-    Standing& standing = m_standing.at(number);
-    standing.pushed_open = true;
-    standing.first = byHand(0, pushed_open_to, push_takes_s);
-    standing.second = door(number).kind == DoorKind::DoubleLeaf ? standing.first : Motion(1);
-    standing.since_ns = now_ns;
+    const Motion gives_way = byHand(0, pushed_open_to, push_takes_s);
+    const bool two = door(number).kind == DoorKind::DoubleLeaf;
+    stand(number, gives_way, two ? gives_way : Motion(1), now_ns);
+    m_standing.at(number).pushed_open = true;
 }
 
 void Stage::openAgain(const std::string& number, std::int64_t now_ns) {
     if (m_run || !isShut(number, now_ns))
         return;
-    Standing& standing = m_standing.at(number);
     const DoorTruth& truth = m_truths.at(number);
     Motion leaf = byHand(0, 1, opening_takes_s);
     if (truth.shuts_again)
         leaf = leaf.followedBy(opening_takes_s, closingOfLastLeaf(truth));
     const bool two = door(number).kind == DoorKind::DoubleLeaf;
-    standing.first = two ? Motion(0) : leaf;
-    standing.second = two ? leaf : Motion(1);
-    standing.since_ns = now_ns;
-    standing.pushed_open = false;
+    stand(number, two ? Motion(0) : leaf, two ? leaf : Motion(1), now_ns);
 }
 
 void Stage::askPanel(const std::string& number, std::int64_t now_ns) {
@@ -164,7 +207,6 @@ void Stage::askPanel(const std::string& number, std::int64_t now_ns) {
 }
 
 void Stage::showRun(DoorView& seen, const Running& run, double t_s) const {
-    seen.alarm = t_s >= run.course.alarm_on_s && t_s < run.course.alarm_off_s && !run.stopped_s;
     if (run.stopped_s)
         seen.voice = Voice::Stopped;
     else if (run.ready.release == Release::Remote && t_s < voice_lasts_s)
@@ -186,12 +228,14 @@ void Stage::showRun(DoorView& seen, const Running& run, double t_s) const {
 DoorView Stage::view(const std::string& number, std::int64_t now_ns) const {
     const Standing& standing = m_standing.at(number);
     const bool runs = m_run && m_run->ready.door == number;
-    const Motion& first = runs ? m_run->course.first : standing.first;
-    const Motion& second = runs ? m_run->course.second : standing.second;
+    const TrueCourse& course = runs ? m_run->course : standing.course;
+    const Motion& first = course.first;
+    const Motion& second = course.second;
     const double t_s = seconds(runs ? m_run->released_ns : standing.since_ns, now_ns);
     const bool two = door(number).kind == DoorKind::DoubleLeaf;
     DoorView seen;
     seen.open = first.open(t_s);
+    seen.alarm = t_s >= course.alarm_on_s && t_s < course.alarm_off_s;
     seen.second_open = second.open(t_s);
     seen.moving = seen.open != first.open(t_s + looked_ahead_s) ||
                   (two && seen.second_open != second.open(t_s + looked_ahead_s));

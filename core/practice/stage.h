@@ -65,8 +65,10 @@ public:
     const DoorTruth& truth(const std::string& door) const { return m_truths.at(door); }
     const std::map<std::string, DoorTruth>& truths() const { return m_truths; }
 
-    /// The trainee stands ready with the stopwatch: the door is opened and held again.
-    void setReady(const std::string& door, Release release, RunKind kind);
+    /// The trainee stands ready with the stopwatch: the door is opened and held again. `group`:
+    /// that the control station will release; its other doors of the exercise then move as well.
+    void setReady(const std::string& door, Release release, RunKind kind,
+                  const std::string& group = {});
     /// The release of that kind is worked: handle, switch, or the start word on the channel. Does
     /// nothing unless a run stands ready.
     void release(std::int64_t now_ns);
@@ -78,6 +80,9 @@ public:
 
     /// The wedge is taken away and people are asked aside.
     void clearPath(const std::string& door);
+    /// The same before the run that stands ready; people are asked aside at every door that will
+    /// move, as the watches posted there would.
+    void clearWay();
     /// The shut leaf is pushed from the other side, as fire pressure would.
     void push(const std::string& door, std::int64_t now_ns);
     /// Where it is shut: opened at the door from either side, and let go.
@@ -95,8 +100,7 @@ public:
 
 private:
     struct Standing {
-        Motion first;
-        Motion second;
+        TrueCourse course; ///< what was left of the last movement
         std::int64_t since_ns = 0;
         bool wedge = false;
         bool somebody_waits = false;
@@ -108,6 +112,7 @@ private:
         std::string door;
         Release release = Release::LetGo;
         RunKind kind = RunKind::Closing;
+        std::string group;
     };
     struct Running {
         Ready ready;
@@ -118,7 +123,11 @@ private:
         int in_the_way = 0; ///< who stood there at the release
     };
     const Door& door(const std::string& number) const;
+    /// Doors that move with the one that stands ready.
+    std::vector<std::string> movingAlong() const;
+    void releaseAlong(std::int64_t now_ns);
     bool isShut(const std::string& door, std::int64_t now_ns) const;
+    void stand(const std::string& door, Motion first, Motion second, std::int64_t since_ns);
     void showRun(DoorView& view, const Running& run, double t_s) const;
 
     Exercise m_exercise;

@@ -13,18 +13,11 @@ constexpr double edge_takes_s = 0.3; // from contact to standing still, no sourc
 
 /// When the leaf begins to move; never where the release does nothing.
 double movesAfter_s(const DoorTruth& truth, const Door& door, Release release) {
-    if (truth.wedge)
+    if (truth.wedge || (release == Release::LocalSideOne && !truth.lets_go_side_one) ||
+        (release == Release::LocalSideTwo && !truth.lets_go_side_two))
         return never_s;
-    switch (release) {
-    case Release::LocalSideOne:
-        return truth.lets_go_side_one ? hand_takes_s : never_s;
-    case Release::LocalSideTwo:
-        return truth.lets_go_side_two ? hand_takes_s : never_s;
-    case Release::LetGo:
+    if (release != Release::Remote)
         return hand_takes_s;
-    case Release::Remote:
-        break;
-    }
     return truth.station_takes_s +
            (soundsAlarm(door) ? truth.alarm_lead_s : truth.hold_back_takes_s);
 }

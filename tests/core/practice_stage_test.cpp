@@ -239,6 +239,40 @@ TEST(Stage, WhoeverStandsInTheOpeningMustBeAskedAsideFirst) {
     EXPECT_EQ(careful.cautionsUntrue(), 0);
 }
 
+TEST(Stage, EveryDoorOfTheReleaseGroupMovesAndStopsTogether) {
+    Stage stage = stageWith({{"P-01", {}}, {"P-02", {}}, {"P-05", {}}});
+    ASSERT_EQ(stage.vessel().doors[0].release_groups, stage.vessel().doors[1].release_groups);
+    stage.setReady("P-01", Release::Remote, RunKind::Closing, "MVZ2");
+    stage.release(at(0));
+    EXPECT_LT(stage.view("P-02", at(9)).open, 1);
+    EXPECT_EQ(stage.view("P-05", at(9)).open, 0) << "of no group: as it was";
+    stage.stop(at(9));
+    const double open = stage.view("P-02", at(9)).open;
+    EXPECT_GT(open, 0);
+    EXPECT_NEAR(stage.view("P-02", at(60)).open, open, 1e-9);
+    stage.setReady("P-02", Release::Remote, RunKind::Closing, "MVZ2");
+    stage.release(at(100));
+    EXPECT_TRUE(stage.view("P-01", at(105)).alarm) << "the sliding door sounds its own";
+    stage.finish("run", at(200));
+    EXPECT_NEAR(stage.view("P-01", at(200)).open, 0, 1e-6);
+    EXPECT_FALSE(stage.view("P-01", at(200)).alarm);
+}
+
+TEST(Stage, WhoeverStandsAtAnotherDoorOfTheGroupIsInDangerToo) {
+    const std::uint32_t seed = seedWhere(true);
+    const std::vector<DoorTask> tasks{{"P-02", {}}, {"P-01", {Fault::PeopleInPath}}};
+    for (const bool cleared : {false, true}) {
+        Stage stage = stageWith(tasks, seed);
+        stage.setReady("P-02", Release::Remote, RunKind::Closing, "MVZ2");
+        if (cleared)
+            stage.clearWay();
+        stage.release(at(0));
+        stage.finish("run", at(60));
+        EXPECT_EQ(stage.runs().back().endangered, cleared ? 0 : 1);
+        EXPECT_EQ(stage.cautionsUntrue(), cleared ? 0 : 1);
+    }
+}
+
 TEST(Stage, NothingMovesThatNobodyReleased) {
     Stage stage = stageWith({{"P-01", {}}});
     stage.release(at(0));

@@ -55,7 +55,7 @@ LiveScene::LiveScene(Round& round, practice::Stage& stage, QWidget* parent)
     // At the press: the leaf is let go when the hand moves, not when it lifts.
     connect(m_work, &QPushButton::pressed, this, &LiveScene::work);
     connect(m_clear, &QPushButton::clicked, this, [this] {
-        m_stage.clearPath(m_door.toStdString());
+        m_stage.clearWay();
         m_work->setFocus(); // what comes next
         refresh();
     });
@@ -66,13 +66,13 @@ LiveScene::LiveScene(Round& round, practice::Stage& stage, QWidget* parent)
     LiveScene::lookChanged();
 }
 
-void LiveScene::setReady(const QString& door, Release release, RunKind kind) {
+void LiveScene::setReady(const QString& door, Release release, RunKind kind, const QString& group) {
     m_door = door;
     m_release = release;
     m_kind = kind;
     m_is_ready = true;
     m_stopped = false;
-    m_stage.setReady(door.toStdString(), release, kind);
+    m_stage.setReady(door.toStdString(), release, kind, group.toStdString());
     if (const GradedDoor* graded = m_round.door(door)) {
         const practice::DoorTruth& truth = m_stage.truth(door.toStdString());
         m_view->setDoor(*graded->door, truth);

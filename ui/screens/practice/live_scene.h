@@ -25,7 +25,7 @@ public:
     LiveScene(Round& round, practice::Stage& stage, QWidget* parent = nullptr);
 
     /// The stopwatch stands ready for this run: the door is open and held.
-    void setReady(const QString& door, Release release, RunKind kind);
+    void setReady(const QString& door, Release release, RunKind kind, const QString& group = {});
     void stop();
     void finish(const FactId& run);
     /// Shows the door as it is now. A timer calls it while the scene is on the screen.

@@ -152,7 +152,7 @@ Done StopwatchScreen::begin(const QString& door, Release release, RunKind kind,
     bar().setTitle(tr("Door %1 · run %2").arg(door).arg(m_recorder.number()), armed);
     m_keys->setCurrentWidget(m_key);
     refresh();
-    emit ready(door, release, kind);
+    emit ready(door, release, kind, group);
     return {};
 }
 

@@ -34,8 +34,9 @@ public:
     void setScene(QWidget* scene);
 
 signals:
-    /// The stopwatch stands ready for this run.
-    void ready(const QString& door, latchround::Release release, latchround::RunKind kind);
+    /// The stopwatch stands ready for this run; `group` as of begin().
+    void ready(const QString& door, latchround::Release release, latchround::RunKind kind,
+               const QString& group);
     void stopped();
     /// The run has ended, whichever way.
     void ended(const latchround::FactId& run);
