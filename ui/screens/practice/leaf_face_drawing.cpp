@@ -5,6 +5,7 @@
 
 #include "ui/look/plain_text.h"
 #include "ui/screens/practice/close_up_drawings.h"
+#include "ui/screens/practice/places.h"
 
 namespace latchround::ui {
 
@@ -95,7 +96,7 @@ void drawPlate(Sketch& sketch, const Seen& seen) {
     for (const auto& [x, y] : {std::pair{48.0, 46.0}, std::pair{62.0, 60.0}, std::pair{79.0, 48.0},
                                std::pair{95.0, 57.0}, std::pair{110.0, 44.0}})
         sketch.line({{x, y}, {x + 5, y + 7}}, c.edge, 1.4);
-    for (double y = 40; y < 74; y += 4)
+    for (const double y : places(40, 74, 4))
         sketch.line({{40, y + 3}, {122, y - 2}}, c.edge, 0.4);
 }
 

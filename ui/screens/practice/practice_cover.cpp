@@ -6,6 +6,7 @@
 #include <QPainterPath>
 
 #include "ui/look/practice_colours.h"
+#include "ui/screens/practice/places.h"
 
 namespace latchround::ui {
 
@@ -82,7 +83,7 @@ void PracticeCover::paintBorder(QPainter& painter) const {
     painter.fillRect(rect(), c.area);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(QPen(c.stripe, border * 0.6));
-    for (double x = -height(); x < width() + border; x += border * 2)
+    for (const double x : places(-height(), width() + border, border * 2))
         painter.drawLine(QPointF(x, height()), QPointF(x + height(), 0));
 }
 

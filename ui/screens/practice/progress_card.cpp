@@ -56,9 +56,10 @@ void ProgressCard::setAttempts(const Result<std::vector<practice::Attempt>>& att
             return isSameName(each.toStdString(), name);
         });
     };
-    for (auto attempt = m_attempts.rbegin(); attempt != m_attempts.rend(); ++attempt)
-        if (stand(attempt->person) == m_people.end())
-            m_people << QString::fromStdString(attempt->person);
+    std::for_each(m_attempts.rbegin(), m_attempts.rend(), [&](const practice::Attempt& attempt) {
+        if (stand(attempt.person) == m_people.end())
+            m_people << QString::fromStdString(attempt.person);
+    });
     // The one who is asked for stands first, so as to be in sight among many.
     if (const auto at = stand(person.toStdString()); at != m_people.end())
         std::rotate(m_people.begin(), at, at + 1);

@@ -1,4 +1,5 @@
 #include "ui/screens/practice/scene_drawing.h"
+#include "ui/screens/practice/places.h"
 
 #include <cmath>
 
@@ -22,9 +23,11 @@ void drawCovering(QPainter& painter, const Scene& scene, double left, double rig
     QPen stroke(scene.c().edge, std::max(1.0, scene.mm(0.18)));
     painter.setPen(stroke);
     int row = 0;
-    for (double z = near_m; z < away_m; z += 0.11, ++row)
-        for (double x = left + (row % 2) * 0.1; x < right - 0.05; x += 0.2)
+    for (const double z : places(near_m, away_m, 0.11)) {
+        for (const double x : places(left + (row % 2) * 0.1, right - 0.05, 0.2))
             painter.drawLine(scene.eye.at(x, 0, z), scene.eye.at(x + 0.06, 0, z));
+        ++row;
+    }
 }
 
 } // namespace

@@ -238,8 +238,8 @@ void SceneView::paintEvent(QPaintEvent*) {
             inside.right() - mm(1);
         const QRectF words(lamp.x() + (fits ? beside : -beside - mm(40)),
                            std::max(lamp.y() - mm(4), inside.top()), mm(40), mm(8));
-        painter.drawText(words, (fits ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter,
-                         tr("alarm on"));
+        const Qt::Alignment side = fits ? Qt::AlignLeft : Qt::AlignRight;
+        painter.drawText(words, int(side | Qt::AlignVCenter), tr("alarm on"));
     }
     if (m_touchable) {
         // A ring where a touch shows more, the same everywhere, so that it tells nothing.

@@ -5,6 +5,7 @@
 #include <QLocale>
 
 #include "ui/screens/practice/close_up_drawings.h"
+#include "ui/screens/practice/places.h"
 
 namespace latchround::ui {
 
@@ -35,7 +36,7 @@ void drawSill(Sketch& sketch, const Seen& seen) {
     sketch.line({{142, 48}, {160, 48}}, c.ink);
     for (const double x : {24.0, 62.0, 98.0, 136.0})
         sketch.disc({x, 56}, 1.5, sketch.hollow(), 0.4);
-    for (double x = 22; x < 140; x += 6.5)
+    for (const double x : places(22, 140, 6.5))
         sketch.line({{x, 47.5}, {x + 1.6, 51}}, c.edge, 0.4);
 }
 

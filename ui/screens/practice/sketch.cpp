@@ -1,4 +1,5 @@
 #include "ui/screens/practice/sketch.h"
+#include "ui/screens/practice/places.h"
 
 #include <algorithm>
 
@@ -72,9 +73,11 @@ void Sketch::covering(const QRectF& area) {
     m_painter.fillRect(area, c().hairline);
     m_painter.setPen(QPen(c().edge, 0.4));
     int row = 0;
-    for (double y = area.top() + 2.5; y < area.bottom(); y += 3.5, ++row)
-        for (double x = area.left() + 1 + (row % 2) * 3.5; x < area.right() - 2; x += 7)
+    for (const double y : places(area.top() + 2.5, area.bottom(), 3.5)) {
+        for (const double x : places(area.left() + 1 + (row % 2) * 3.5, area.right() - 2, 7))
             m_painter.drawLine(QPointF(x, y), QPointF(std::min(x + 2.4, area.right()), y));
+        ++row;
+    }
 }
 
 QColor Sketch::hollow() const {
