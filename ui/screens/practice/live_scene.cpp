@@ -1,5 +1,7 @@
 #include "ui/screens/practice/live_scene.h"
 
+#include <algorithm>
+
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -147,8 +149,10 @@ QSize LiveScene::sizeHint() const {
 }
 
 QSize LiveScene::minimumSizeHint() const {
-    // Room for both keys, one above the other.
-    return {int(mm(130)), 2 * sizes().target + sizes().gap};
+    // Room for both keys, one above the other, and more where the window has it to give: the keys
+    // below want all they can get.
+    const int keys = 2 * sizes().target + sizes().gap;
+    return {int(mm(130)), std::max(keys, (window()->height() - int(mm(60))) / 5)};
 }
 
 void LiveScene::lookChanged() {
@@ -159,7 +163,13 @@ void LiveScene::lookChanged() {
     Part::lookChanged();
 }
 
+void LiveScene::resizeEvent(QResizeEvent* event) {
+    updateGeometry(); // with the window
+    Part::resizeEvent(event);
+}
+
 void LiveScene::showEvent(QShowEvent* event) {
+    updateGeometry(); // the window is known
     Part::showEvent(event);
     (void)m_round.outside().readySound(); // without one the alarm is seen only
     m_clock.start();

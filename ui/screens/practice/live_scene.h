@@ -38,6 +38,7 @@ public:
 
 protected:
     void lookChanged() override;
+    void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;
     void hideEvent(QHideEvent* event) override;
 

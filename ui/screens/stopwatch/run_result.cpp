@@ -38,7 +38,9 @@ QWidget* lineOf(const RowGrade& row) {
     auto* line = new QWidget;
     auto* across = new QHBoxLayout(line);
     across->setContentsMargins(0, 0, 0, 0);
-    across->addWidget(new DoorGlyph(row.verdict, 5.6));
+    auto* glyph = new DoorGlyph(row.verdict, 5.6);
+    line->setMinimumHeight(glyph->sizeHint().height()); // of one line of words too
+    across->addWidget(glyph);
     auto* words = new Lettering(
         RunResult::tr("%1 %2: %3")
             .arg(shortName(*row.requirement), measuredWords(row), verdictWords(row.verdict)),

@@ -158,7 +158,6 @@ Done StopwatchScreen::begin(const QString& door, Release release, RunKind kind,
 
 void StopwatchScreen::setScene(QWidget* scene) {
     m_drawing->hide();
-    m_scene = scene;
     delete m_lines->replaceWidget(m_drawing, scene); // in its place, with its share of the height
 }
 
@@ -328,7 +327,7 @@ void StopwatchScreen::arrange(bool upright) {
     m_readings->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_lower->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     // Either way up, the mark key gets about a third of the screen.
-    m_lines->setStretch(0, upright ? (m_scene ? 7 : 2) : 3); // a scene shows more the higher it is
+    m_lines->setStretch(0, upright ? 2 : 3);
     m_lines->setStretch(1, 3);
     m_lines->setStretch(2, upright ? 13 : 10);
     m_lower->setStretch(0, upright ? 7 : 5);

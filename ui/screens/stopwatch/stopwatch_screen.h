@@ -67,7 +67,6 @@ private:
     RunRecorder m_recorder;
     QTimer m_clock;
     DoorDrawing* m_drawing;
-    QWidget* m_scene = nullptr;
     FigureLabel* m_figure = nullptr;
     BandGauge* m_gauge = nullptr;
     Lettering* m_marks = nullptr;
