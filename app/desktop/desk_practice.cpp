@@ -45,8 +45,7 @@ Done Desk::practise(const QString& place, const QString& word) {
     const auto exercise = practice::openExercise(place, word.toStdString());
     if (!exercise)
         return tl::unexpected(exercise.error().front());
-    auto desk =
-        std::make_unique<PracticeDesk>(*this, *exercise, m_lot(), [this] { m_back.start(); });
+    auto desk = std::make_unique<PracticeDesk>(*this, *exercise, m_lot());
     // The flag's own rules are those of a vessel; practice goes by the catalogue alone.
     if (Done opened = desk->open(m_catalogue, m_look); !opened)
         return opened;
@@ -76,8 +75,7 @@ Done Desk::keepAttempt(const practice::Attempt& attempt) {
 }
 
 void Desk::leavePractice() {
-    if (m_practice)
-        m_back.start();
+    m_back.start();
 }
 
 } // namespace latchround

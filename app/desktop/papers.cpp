@@ -70,7 +70,6 @@ QString isoDay(const Moment& moment) {
 
 Result<ui::PaperMade> paperOf(const ui::Round& round, const SqliteRegister& vessel_register,
                               const PaperAsked& asked) {
-    const bool practice = vessel_register.kind() == RegisterKind::Practice;
     const Arrangement& arrangement = round.arrangement();
     const auto known = round.ledger().walkdown(asked.walkdown);
     ui::PaperMade made;
@@ -82,7 +81,7 @@ Result<ui::PaperMade> paperOf(const ui::Round& round, const SqliteRegister& vess
                              known ? known->plan.purpose : Purpose::Annual,
                              asked.now,
                              program_name,
-                             practice};
+                             false};
         const Result<QByteArray> pdf = paperFormPdf(form);
         if (!pdf)
             return tl::unexpected(pdf.error());
@@ -90,7 +89,7 @@ Result<ui::PaperMade> paperOf(const ui::Round& round, const SqliteRegister& vess
     } else {
         WalkdownReport report{
             arrangement, round.ledger(), asked.walkdown, round.catalogue(), asked.now, program_name,
-            {},          practice};
+            {},          false};
         report.door = asked.door.toStdString();
         report.person = round.person();
         report.photograph = [&vessel_register](std::string_view sha256) {

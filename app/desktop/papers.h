@@ -15,7 +15,7 @@ struct PaperAsked {
     Moment now;
 };
 
-/// Of a practice register every page says that it is practice.
+/// Of the practice vessel every page says that it is practice: app/report sees to it.
 Result<ui::PaperMade> paperOf(const ui::Round& round, const SqliteRegister& vessel_register,
                               const PaperAsked& asked);
 

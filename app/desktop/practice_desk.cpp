@@ -22,10 +22,9 @@ tl::unexpected<Complaints> noneInPractice() {
 } // namespace
 
 PracticeDesk::PracticeDesk(ui::Outside& tablet, const practice::Exercise& exercise,
-                           std::uint32_t seed, std::function<void()> left)
+                           std::uint32_t seed)
     : m_tablet(tablet)
-    , m_stage(exercise, practice::practiceVessel(), seed)
-    , m_left(std::move(left)) {}
+    , m_stage(exercise, practice::practiceVessel(), seed) {}
 
 Done PracticeDesk::open(Catalogue catalogue, ui::Look& look) {
     auto fresh = practice::newPracticeRegister(m_stage.vessel(), now());

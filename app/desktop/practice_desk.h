@@ -3,7 +3,6 @@
 // refused in so many words: nothing crosses over.
 #pragma once
 
-#include <functional>
 #include <memory>
 
 #include "app/register/sqlite_register.h"
@@ -18,10 +17,9 @@ namespace latchround {
 
 class PracticeDesk : public ui::Outside {
 public:
-    /// `tablet`: clocks, loudspeaker, camera and settings, which are the same in practice.
-    /// `left`: called when the trainee is done; must not destroy the desk before it has returned.
-    PracticeDesk(ui::Outside& tablet, const practice::Exercise& exercise, std::uint32_t seed,
-                 std::function<void()> left);
+    /// `tablet`: clocks, loudspeaker, camera and settings, which are the same in practice; it is
+    /// told when the trainee leaves, and must not destroy this before that call has returned.
+    PracticeDesk(ui::Outside& tablet, const practice::Exercise& exercise, std::uint32_t seed);
 
     /// A register for it, and the window.
     Done open(Catalogue catalogue, ui::Look& look);
@@ -59,7 +57,7 @@ public:
     Done keepAttempt(const practice::Attempt& attempt) override {
         return m_tablet.keepAttempt(attempt);
     }
-    void leavePractice() override { m_left(); }
+    void leavePractice() override { m_tablet.leavePractice(); }
     QString flagRules() const override { return {}; }
     Checked<std::optional<QString>> takeInFlagRules(QWidget* parent) override;
     Done leaveFlagRules() override;
@@ -71,7 +69,6 @@ public:
 private:
     ui::Outside& m_tablet;
     practice::Stage m_stage;
-    std::function<void()> m_left;
     std::unique_ptr<SqliteRegister> m_register;
     std::unique_ptr<ui::Round> m_round;
     std::unique_ptr<ui::Window> m_window;

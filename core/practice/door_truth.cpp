@@ -13,7 +13,7 @@ namespace latchround::practice {
 namespace {
 
 constexpr double usual_leaf_kg = 45; // where the register knows no mass
-constexpr double lead_m = 0.5;       // of a hinged leaf's width beyond which it is called wide
+constexpr double narrowest_m = 0.5;  // less is no opening anybody walks through
 
 /// Limits of SOLAS II-2/9.4.1.1.5.2.
 constexpr double hinged_least_s = 10;
@@ -23,7 +23,7 @@ constexpr double sliding_most_m_s = 0.2;
 
 HingedLeaf leafOf(const Door& door) {
     HingedLeaf leaf;
-    leaf.width_m = door.opening_m > lead_m ? door.opening_m : 0.9;
+    leaf.width_m = door.opening_m > narrowest_m ? door.opening_m : 0.9;
     if (door.kind == DoorKind::DoubleLeaf)
         leaf.width_m /= 2;
     leaf.mass_kg = door.leaf_mass_kg.value_or(usual_leaf_kg);
@@ -159,7 +159,7 @@ DoorTruth withFault(DoorTruth truth, Fault fault, const Door& door, const Bounda
         break;
     case Fault::PeopleInPath: {
         const double steps_in_s = chance.between(2, 4);
-        truth.passer_by = PasserBy{steps_in_s, steps_in_s + 600, chance.coin()};
+        truth.passer_by = PasserBy{steps_in_s, chance.coin()};
         truth.somebody_waits = chance.coin();
         break;
     }

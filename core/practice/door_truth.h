@@ -13,10 +13,10 @@
 
 namespace latchround::practice {
 
-/// Somebody who walks through the opening. Seconds from the leaf's first movement.
+/// Somebody who walks into the opening, so many seconds after the leaf's first movement, and on
+/// through it once the leaf stands.
 struct PasserBy {
     double steps_in_s = 0;
-    double steps_out_s = 0;
     bool from_side_two = false;
 
     bool operator==(const PasserBy&) const = default;

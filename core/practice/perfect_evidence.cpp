@@ -54,8 +54,7 @@ double measureOf(const DoorTruth& truth, const Requirement& row) {
     return truth.gap_mm;
 }
 
-void answer(DoorEvidence& evidence, const DoorTruth& truth, const Requirement& row) {
-    const std::vector<Seen> all = seenOf(truth);
+void answer(DoorEvidence& evidence, const std::vector<Seen>& all, const Requirement& row) {
     const auto found = std::ranges::find(all, row.id, &Seen::row);
     const Seen seen = found == all.end() ? Seen{row.id} : *found;
     const auto put = [&](Side side, Answer answer) {
@@ -105,12 +104,13 @@ DoorEvidence perfectEvidence(const DoorTruth& truth, const Particulars& vessel, 
     DoorEvidence evidence;
     evidence.door = door.number;
     const Stand stand(boundary);
+    const std::vector<Seen> seen = seenOf(truth);
     for (const Requirement& base : catalogue.rows) {
         const Requirement& row = inForce(base, vessel, door, stand);
         if (howAsked(row, vessel, door, stand) == Asked::No)
             continue;
         if (row.check == CheckKind::Seen || row.check == CheckKind::SeenBothSides)
-            answer(evidence, truth, row);
+            answer(evidence, seen, row);
         else if (row.source == Source::Gauge)
             evidence.measured[row.id] = Recorded<MeasuredValue>{
                 {}, {{}, door.number, row.id, measureOf(truth, row), row.unit}};

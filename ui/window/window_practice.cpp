@@ -71,11 +71,8 @@ void Window::askToEnd() {
     words->setObjectName(QStringLiteral("practice-end-words"));
     lines->addWidget(words);
     auto* keys = new QHBoxLayout;
-    auto* go_on = new QPushButton(tr("Go on"));
-    setRole(*go_on, "primary");
-    go_on->setObjectName(QStringLiteral("practice-go-on"));
-    auto* end = new QPushButton(tr("End and debrief"));
-    end->setObjectName(QStringLiteral("practice-end-confirm"));
+    auto* go_on = keyOf(tr("Go on"), "practice-go-on", "primary");
+    auto* end = keyOf(tr("End and debrief"), "practice-end-confirm");
     keys->addWidget(go_on, 1);
     keys->addWidget(end, 1);
     lines->addLayout(keys);

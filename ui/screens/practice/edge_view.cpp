@@ -7,6 +7,7 @@
 #include <QPainterPath>
 
 #include "core/practice/true_run.h"
+#include "ui/screens/practice/picture_frame.h"
 #include "ui/screens/practice/scene_drawing.h"
 
 namespace latchround::ui {
@@ -53,20 +54,12 @@ QSize EdgeView::minimumSizeHint() const {
 
 void EdgeView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    const QRectF inside = QRectF(rect()).adjusted(1, 1, -1, -1);
-    QPainterPath round;
-    round.addRoundedRect(inside, sizes().corner, sizes().corner);
-    painter.setClipPath(round);
-    painter.fillRect(rect(), colours().card);
+    const PictureFrame frame(painter, rect(), look());
+    const QRectF& inside = frame.inside();
     if (m_door && isHinged(m_door->kind))
         paintFromAbove(painter, inside.adjusted(mm(3), mm(3), -mm(3), -mm(3)));
     else if (m_door)
         paintFromFront(painter, inside);
-    painter.setClipping(false);
-    painter.setPen(QPen(colours().hairline, 1));
-    painter.setBrush(Qt::NoBrush);
-    painter.drawRoundedRect(inside, sizes().corner, sizes().corner);
 }
 
 void EdgeView::paintLeafFromAbove(QPainter& painter, const QPointF& hinge, double length,

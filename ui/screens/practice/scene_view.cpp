@@ -9,6 +9,7 @@
 
 #include "ui/look/plain_text.h"
 #include "ui/parts/door_words.h"
+#include "ui/screens/practice/picture_frame.h"
 #include "ui/screens/practice/scene_drawing.h"
 
 namespace latchround::ui {
@@ -194,12 +195,8 @@ void SceneView::mousePressEvent(QMouseEvent* event) {
 
 void SceneView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    const QRectF inside = QRectF(rect()).adjusted(1, 1, -1, -1);
-    QPainterPath round;
-    round.addRoundedRect(inside, sizes().corner, sizes().corner);
-    painter.setClipPath(round);
-    painter.fillRect(rect(), colours().card);
+    const PictureFrame frame(painter, rect(), look());
+    const QRectF& inside = frame.inside();
     if (!m_door)
         return;
     const Scene scene{
@@ -249,10 +246,6 @@ void SceneView::paintEvent(QPaintEvent*) {
             painter.drawEllipse(area.center(), mm(1.1), mm(1.1));
         }
     }
-    painter.setClipping(false);
-    painter.setPen(QPen(colours().hairline, 1));
-    painter.setBrush(Qt::NoBrush);
-    painter.drawRoundedRect(inside, sizes().corner, sizes().corner);
 }
 
 } // namespace latchround::ui
