@@ -7,19 +7,42 @@
 #include <QLocale>
 #include <QStringList>
 
+#include "ui/parts/catalogue_words.h"
+#include "ui/parts/core_words.h"
+#include "ui/parts/units.h"
+
 namespace latchround::ui {
 namespace {
 
+struct GradeWords {
+    Q_DECLARE_TR_FUNCTIONS(GradeWords)
+};
+
 QString count(const char* text, int n) {
-    return QCoreApplication::translate("Grade", text, nullptr, n);
+    return GradeWords::tr(text).arg(n);
 }
 
 QString plainFigure(double value) {
     return QLocale().toString(value, 'g', 6);
 }
 
-QString withUnit(const QString& figure, const std::string& unit) {
-    return unit.empty() ? figure : figure + QChar(0x00a0) + QString::fromStdString(unit);
+QString withUnit(const QString& figure, const QString& unit) {
+    return unit.isEmpty() ? figure : figure + QChar(0x00a0) + unit;
+}
+
+/// As the text has it.
+QString limitInText(const Requirement& requirement) {
+    const InTextUnits text;
+    const QString unit = unitInUse(requirement.unit);
+    if (requirement.low && requirement.high)
+        return withUnit(GradeWords::tr("%1 to %2")
+                            .arg(plainFigure(*requirement.low), plainFigure(*requirement.high)),
+                        unit);
+    if (requirement.high)
+        return withUnit(GradeWords::tr("at most %1").arg(plainFigure(*requirement.high)), unit);
+    if (requirement.low)
+        return withUnit(GradeWords::tr("at least %1").arg(plainFigure(*requirement.low)), unit);
+    return {};
 }
 
 /// Places after the point that leave two figures of the uncertainty; three at most: no thumb times
@@ -41,55 +64,127 @@ QString measuredWords(const RowGrade& row) {
     if (!row.figure || row.requirement == nullptr)
         return {};
     const std::string& unit = row.requirement->unit;
-    const Reading& figure = *row.figure;
-    const double edge = expanded(figure);
+    const Shown value = inUse(row.figure->value, unit, 0);
+    const double edge = inUse(expanded(*row.figure), unit, 0).value;
     if (!(edge > 0))
-        return withUnit(plainFigure(figure.value), unit);
+        return withUnit(plainFigure(value.value), value.unit);
     const int places = placesFor(edge);
     const QLocale locale;
     return withUnit(
-        QStringLiteral("%1 ± %2").arg(locale.toString(figure.value, 'f', places),
+        QStringLiteral("%1 ± %2").arg(locale.toString(value.value, 'f', places),
                                       locale.toString(roundedUp(edge, places), 'f', places)),
-        unit);
+        value.unit);
 }
 
 QString limitWords(const Requirement& requirement) {
-    const auto figure = [](double value) { return plainFigure(value); };
-    if (requirement.low && requirement.high)
-        return withUnit(QCoreApplication::translate("Grade", "%1 to %2")
-                            .arg(figure(*requirement.low), figure(*requirement.high)),
-                        requirement.unit);
-    if (requirement.high)
-        return withUnit(
-            QCoreApplication::translate("Grade", "at most %1").arg(figure(*requirement.high)),
-            requirement.unit);
-    if (requirement.low)
-        return withUnit(
-            QCoreApplication::translate("Grade", "at least %1").arg(figure(*requirement.low)),
-            requirement.unit);
-    return {};
+    const QString limit = limitInText(requirement);
+    if (limit.isEmpty() || alsoWords(0, requirement.unit, 0).isEmpty())
+        return limit;
+    // The same in the unit in use; three figures are finer than anybody reads a tape.
+    const auto also = [&](double value) {
+        return QLocale().toString(inUse(value, requirement.unit, 0).value, 'g', 3);
+    };
+    const QString same =
+        requirement.low && requirement.high
+            ? GradeWords::tr("%1 to %2").arg(also(*requirement.low), also(*requirement.high))
+            : also(requirement.high ? *requirement.high : *requirement.low);
+    return QStringLiteral("%1 (%2)").arg(limit, withUnit(same, unitInUse(requirement.unit)));
 }
 
 QString reasonWords(const Reason& reason) {
-    return QString::fromStdString(inWords(reason));
+    const QString text = coreWords(reason.text);
+    const QString given = !reason.text.empty() ? QString::fromStdString(reason.text)
+                                               : GradeWords::tr("no reason given");
+    switch (reason.kind) {
+    case ReasonKind::NotAsked:
+        return GradeWords::tr("not asked of this door");
+    case ReasonKind::OutsideThisWalk:
+        return GradeWords::tr("not tried on this walk: %1").arg(catalogueWords(reason.text));
+    case ReasonKind::NotYetTested:
+        return GradeWords::tr("not yet tried");
+    case ReasonKind::OneSideMissing:
+        return GradeWords::tr("one side still to be tried");
+    case ReasonKind::CouldNotTest:
+        return GradeWords::tr("could not be tested: %1").arg(given);
+    case ReasonKind::AnsweredYes:
+        return GradeWords::tr("seen");
+    case ReasonKind::AnsweredNo:
+        return GradeWords::tr("seen, and it is not so");
+    case ReasonKind::AnsweredNotApplicable:
+        return GradeWords::tr("answered as not applicable to this door");
+    case ReasonKind::ShownByRun:
+        return GradeWords::tr("shown by a complete run");
+    case ReasonKind::InsideLimits:
+        return reason.runs > 1
+                   ? GradeWords::tr("inside the limits, mean of %1 runs").arg(reason.runs)
+                   : GradeWords::tr("inside the limits");
+    case ReasonKind::OutsideLimits:
+        return reason.runs > 1
+                   ? GradeWords::tr("outside the limits, mean of %1 runs").arg(reason.runs)
+                   : GradeWords::tr("outside the limits");
+    case ReasonKind::TooCloseToLimit:
+        return GradeWords::tr("a limit lies inside the uncertainty: measure once more");
+    case ReasonKind::StillCloseAfterThree:
+        return GradeWords::
+            tr("still too close to a limit after %1 runs: the text says approximate, you decide")
+                .arg(reason.runs);
+    case ReasonKind::RunsDisagree:
+        return GradeWords::tr("closes unevenly: %1 runs do not agree, the worst stands")
+            .arg(reason.runs);
+    case ReasonKind::UnevenHalves:
+        return GradeWords::tr("one half of the travel lies outside the limits: roughly uniform?");
+    case ReasonKind::ShipNotUpright:
+        return GradeWords::tr("heel %1 degrees: the figure is advice only, time it again upright")
+            .arg(QLocale().toString(reason.heel_deg, 'f', 1));
+    case ReasonKind::ClassSuits:
+    case ReasonKind::PlateAgrees:
+        return text;
+    case ReasonKind::ClassTooLow:
+        return GradeWords::tr("weaker than its boundary: %1").arg(text);
+    case ReasonKind::BoundaryClassUnknown:
+        return GradeWords::tr("%1; the register does not say what the boundary asks for: see the "
+                              "approved fire plan or ask the Administration")
+            .arg(text);
+    case ReasonKind::NoValuePrinted:
+        return GradeWords::tr("%1; no value printed: ask the Administration").arg(text);
+    case ReasonKind::NoClassAsked:
+        return GradeWords::tr("%1; no fire class is asked here").arg(text);
+    case ReasonKind::PlateDiffers:
+        return GradeWords::tr("they differ: %1").arg(text);
+    case ReasonKind::PlateMissing:
+        return GradeWords::tr("%1: ask for the certificate").arg(text);
+    case ReasonKind::PracticeNotMet:
+        return GradeWords::tr(
+            "not as good practice has it: you decide whether the door may stay so");
+    case ReasonKind::InspectorDecided:
+        return GradeWords::tr("decided by the inspector: %1").arg(given);
+    case ReasonKind::NeedsRemoteRun:
+        return GradeWords::tr("needs a run released from the control station");
+    case ReasonKind::EventsInOrder:
+        return GradeWords::tr("the alarm was still on when the door was shut");
+    case ReasonKind::EventsOutOfOrder:
+        return GradeWords::tr("the alarm stopped before the door was shut");
+    case ReasonKind::OpeningUnknown:
+        return GradeWords::tr("the register has no clear opening for this door");
+    }
+    return {};
 }
 
 QString citationWords(const Requirement& requirement) {
     QString cite = QString::fromStdString(requirement.cite);
     if (requirement.edition.empty())
         return cite;
-    return QCoreApplication::translate("Grade", "%1, edition %2")
-        .arg(cite, QString::fromStdString(requirement.edition));
+    return GradeWords::tr("%1, edition %2").arg(cite, QString::fromStdString(requirement.edition));
 }
 
 QString statusWords(Status status) {
     switch (status) {
     case Status::Read:
-        return QCoreApplication::translate("Grade", "the cited text was read");
+        return GradeWords::tr("the cited text was read");
     case Status::Practice:
-        return QCoreApplication::translate("Grade", "common practice, no source");
+        return GradeWords::tr("common practice, no source");
     case Status::Advice:
-        return QCoreApplication::translate("Grade", "advice, never a reason to fail a door");
+        return GradeWords::tr("advice, never a reason to fail a door");
     }
     return {};
 }
@@ -97,11 +192,11 @@ QString statusWords(Status status) {
 QString settleWords(const RowGrade& row) {
     switch (row.verdict) {
     case Verdict::Unsatisfactory:
-        return QCoreApplication::translate("Grade", "put it right, then test it again");
+        return GradeWords::tr("put it right, then test it again");
     case Verdict::Judge:
-        return QCoreApplication::translate("Grade", "your judgement, with its reason");
+        return GradeWords::tr("your judgement, with its reason");
     case Verdict::TimeAgain:
-        return QCoreApplication::translate("Grade", "one more run; three at most, then you decide");
+        return GradeWords::tr("one more run; three at most, then you decide");
     case Verdict::Untested:
         break;
     default:
@@ -109,17 +204,17 @@ QString settleWords(const RowGrade& row) {
     }
     switch (row.reason.kind) {
     case ReasonKind::OneSideMissing:
-        return QCoreApplication::translate("Grade", "try it from the other side");
+        return GradeWords::tr("try it from the other side");
     case ReasonKind::NeedsRemoteRun:
-        return QCoreApplication::translate("Grade", "a run released from the control station");
+        return GradeWords::tr("a run released from the control station");
     case ReasonKind::OpeningUnknown:
-        return QCoreApplication::translate("Grade", "measure the clear opening");
+        return GradeWords::tr("measure the clear opening");
     case ReasonKind::ShipNotUpright:
-        return QCoreApplication::translate("Grade", "time it with the ship upright");
+        return GradeWords::tr("time it with the ship upright");
     case ReasonKind::CouldNotTest:
-        return QCoreApplication::translate("Grade", "come back when it can be tested");
+        return GradeWords::tr("come back when it can be tested");
     default:
-        return QCoreApplication::translate("Grade", "try it at the door");
+        return GradeWords::tr("try it at the door");
     }
 }
 
@@ -129,28 +224,27 @@ QString countLine(const DoorGrade& grade) {
         if (n > 0)
             parts << count(text, n);
     };
-    add(QT_TRANSLATE_NOOP("Grade", "%n unsatisfactory"), countOf(grade, Verdict::Unsatisfactory));
-    add(QT_TRANSLATE_NOOP("Grade", "%n to settle"),
+    add(QT_TRANSLATE_NOOP("GradeWords", "%1 unsatisfactory"),
+        countOf(grade, Verdict::Unsatisfactory));
+    add(QT_TRANSLATE_NOOP("GradeWords", "%1 to settle"),
         countOf(grade, Verdict::Judge) + countOf(grade, Verdict::TimeAgain));
-    add(QT_TRANSLATE_NOOP("Grade", "%n untested"), countOf(grade, Verdict::Untested));
+    add(QT_TRANSLATE_NOOP("GradeWords", "%1 untested"), countOf(grade, Verdict::Untested));
     if (parts.isEmpty())
-        add(QT_TRANSLATE_NOOP("Grade", "all %n satisfactory"),
+        add(QT_TRANSLATE_NOOP("GradeWords", "all %1 satisfactory"),
             countOf(grade, Verdict::Satisfactory));
-    return parts.isEmpty() ? QCoreApplication::translate("Grade", "nothing asked")
-                           : parts.join(QStringLiteral(", "));
+    return parts.isEmpty() ? GradeWords::tr("nothing asked") : parts.join(QStringLiteral(", "));
 }
 
 QString severityWords(Severity severity) {
     switch (severity) {
     case Severity::Grave:
-        return QCoreApplication::translate("Grade",
-                                           "grave: fire or smoke passes, or a person can be hurt");
+        return GradeWords::tr("grave: fire or smoke passes, or a person can be hurt");
     case Severity::Serious:
-        return QCoreApplication::translate("Grade", "serious: the door does not do what is asked");
+        return GradeWords::tr("serious: the door does not do what is asked");
     case Severity::Minor:
         break;
     }
-    return QCoreApplication::translate("Grade", "minor: upkeep and marking");
+    return GradeWords::tr("minor: upkeep and marking");
 }
 
 QString boundaryClassWords(const DoorClass& asked) {
@@ -159,23 +253,23 @@ QString boundaryClassWords(const DoorClass& asked) {
     };
     switch (asked.kind) {
     case DoorClass::Kind::Class:
-        return *asked.door == *asked.division ? text(*asked.division)
-                                              : QCoreApplication::translate("Grade", "%1 (door %2)")
-                                                    .arg(text(*asked.division), text(*asked.door));
+        return *asked.door == *asked.division
+                   ? text(*asked.division)
+                   : GradeWords::tr("%1 (door %2)").arg(text(*asked.division), text(*asked.door));
     case DoorClass::Kind::Free:
-        return QCoreApplication::translate("Grade", "no class");
+        return GradeWords::tr("no class");
     case DoorClass::Kind::NotPrinted:
-        return QCoreApplication::translate("Grade", "not printed");
+        return GradeWords::tr("not printed");
     case DoorClass::Kind::NotKnown:
         break;
     }
-    return QCoreApplication::translate("Grade", "not known");
+    return GradeWords::tr("not known");
 }
 
 QString boundarySourceWords(const DoorClass& asked) {
     QString words = boundaryClassWords(asked);
     if (asked.from_plan)
-        return QCoreApplication::translate("Grade", "%1 by the approved plan").arg(words);
+        return GradeWords::tr("%1 by the approved plan").arg(words);
     if (asked.kind == DoorClass::Kind::NotKnown)
         return words;
     const RequiredClass& rule = asked.by_rule;
@@ -184,7 +278,7 @@ QString boundarySourceWords(const DoorClass& asked) {
                                        .arg(rule.spaces.first)
                                        .arg(rule.spaces.second)
                                  : QString::fromStdString(citeOf(rule));
-    return QCoreApplication::translate("Grade", "%1 by %2").arg(words, by);
+    return GradeWords::tr("%1 by %2").arg(words, by);
 }
 
 } // namespace latchround::ui

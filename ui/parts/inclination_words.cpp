@@ -9,9 +9,9 @@ namespace latchround::ui {
 
 namespace {
 
-QString said(const char* text) {
-    return QCoreApplication::translate("Inclination", text);
-}
+struct InclinationWords {
+    Q_DECLARE_TR_FUNCTIONS(InclinationWords)
+};
 
 QString newtons(double force_N) {
     return QLocale().toString(force_N, 'f', 0) + QStringLiteral(" N");
@@ -34,23 +34,27 @@ QString inclinationWords(const Requirement& row, const GradedDoor& door) {
     const QString angle = QLocale().toString(*row.incline_deg, 'g', 3);
     switch (answer.could) {
     case CloserCould::NotKnown:
-        return said("The leaf's mass is not in the register: what %1 degrees ask of the "
-                    "closer cannot be worked out.")
+        return InclinationWords::tr(
+                   "The leaf's mass is not in the register: what %1 degrees ask of the "
+                   "closer cannot be worked out.")
             .arg(angle);
     case CloserCould::NotGauged:
-        return said("At %1 degrees the leaf's weight alone pulls with up to %2 at its edge. "
-                    "Hold a spring gauge there to see what the closer gives.")
+        return InclinationWords::tr(
+                   "At %1 degrees the leaf's weight alone pulls with up to %2 at its edge. "
+                   "Hold a spring gauge there to see what the closer gives.")
             .arg(angle, newtons(answer.needed_N));
     case CloserCould::Falls:
-        return said("The closer gives %1; at %2 degrees the leaf's weight alone pulls with "
-                    "up to %3: it could not close against it.")
+        return InclinationWords::tr(
+                   "The closer gives %1; at %2 degrees the leaf's weight alone pulls with "
+                   "up to %3: it could not close against it.")
             .arg(newtons(*answer.measured_N), angle, newtons(answer.needed_N));
     case CloserCould::Exceeds:
         break;
     }
-    return said("The closer gives %1; at %2 degrees the leaf's weight alone pulls with up to "
-                "%3: it could close, if hinges, seals and latch take less than the rest. "
-                "Worked out, not tried: no verdict comes from this.")
+    return InclinationWords::tr(
+               "The closer gives %1; at %2 degrees the leaf's weight alone pulls with up to "
+               "%3: it could close, if hinges, seals and latch take less than the rest. "
+               "Worked out, not tried: no verdict comes from this.")
         .arg(newtons(*answer.measured_N), angle, newtons(answer.needed_N));
 }
 

@@ -13,18 +13,18 @@ namespace latchround::ui {
 
 namespace {
 
-QString inItemWords(const char* text) {
-    return QCoreApplication::translate("ItemWords", text);
-}
+struct ItemWords {
+    Q_DECLARE_TR_FUNCTIONS(ItemWords)
+};
 
 QString listOfZones(const std::vector<std::string>& zones) {
     QStringList numbers;
     for (const std::string& zone : zones)
         numbers << plainText(zone);
     const QString last = numbers.takeLast();
-    return numbers.isEmpty() ? last
-                             : QCoreApplication::translate("ItemWords", "%1 and %2")
-                                   .arg(numbers.join(QStringLiteral(", ")), last);
+    return numbers.isEmpty()
+               ? last
+               : ItemWords::tr("%1 and %2").arg(numbers.join(QStringLiteral(", ")), last);
 }
 
 /// "69 m", "77.6 m".
@@ -39,17 +39,17 @@ QString wholeOrTenths(double length_m) {
 QString stateWords(ItemState state) {
     switch (state) {
     case ItemState::Found:
-        return QCoreApplication::translate("ItemWords", "found");
+        return ItemWords::tr("found");
     case ItemState::Rectified:
-        return QCoreApplication::translate("ItemWords", "rectified");
+        return ItemWords::tr("rectified");
     case ItemState::ReadyForRetest:
-        return QCoreApplication::translate("ItemWords", "ready for retest");
+        return ItemWords::tr("ready for retest");
     case ItemState::Closed:
-        return QCoreApplication::translate("ItemWords", "closed");
+        return ItemWords::tr("closed");
     case ItemState::Withdrawn:
         break;
     }
-    return QCoreApplication::translate("ItemWords", "withdrawn");
+    return ItemWords::tr("withdrawn");
 }
 
 Verdict glyphOf(ItemState state) {
@@ -70,59 +70,58 @@ Verdict glyphOf(ItemState state) {
 QString severityName(Severity severity) {
     switch (severity) {
     case Severity::Grave:
-        return QCoreApplication::translate("ItemWords", "grave");
+        return ItemWords::tr("grave");
     case Severity::Serious:
-        return QCoreApplication::translate("ItemWords", "serious");
+        return ItemWords::tr("serious");
     case Severity::Minor:
         break;
     }
-    return QCoreApplication::translate("ItemWords", "minor");
+    return ItemWords::tr("minor");
 }
 
 QString actionWords(PortAction action) {
     const auto meaning = [action] {
         switch (action) {
         case PortAction::Rectified:
-            return inItemWords(QT_TRANSLATE_NOOP("ItemWords", "rectified"));
+            return ItemWords::tr("rectified");
         case PortAction::NextPort:
-            return inItemWords(QT_TRANSLATE_NOOP("ItemWords", "at the next port"));
+            return ItemWords::tr("at the next port");
         case PortAction::Within14Days:
-            return inItemWords(QT_TRANSLATE_NOOP("ItemWords", "within 14 days"));
+            return ItemWords::tr("within 14 days");
         case PortAction::BeforeDeparture:
-            return inItemWords(QT_TRANSLATE_NOOP("ItemWords", "before departure"));
+            return ItemWords::tr("before departure");
         case PortAction::Within3Months:
-            return inItemWords(QT_TRANSLATE_NOOP("ItemWords", "within three months"));
+            return ItemWords::tr("within three months");
         case PortAction::Detained:
             break;
         }
-        return inItemWords(QT_TRANSLATE_NOOP("ItemWords", "ship detained"));
+        return ItemWords::tr("ship detained");
     };
     return QStringLiteral("%1, %2").arg(plainText(word(action)), meaning());
 }
 
 QString detentionWords(bool ground) {
-    return ground ? QCoreApplication::translate("ItemWords", "ground for detention")
-                  : QCoreApplication::translate("ItemWords", "no ground for detention");
+    return ground ? ItemWords::tr("ground for detention")
+                  : ItemWords::tr("no ground for detention");
 }
 
 QString capacityWords(Capacity capacity) {
-    return capacity == Capacity::ChiefOfficer
-               ? QCoreApplication::translate("ItemWords", "chief officer")
-               : QCoreApplication::translate("ItemWords", "inspector");
+    return capacity == Capacity::ChiefOfficer ? ItemWords::tr("chief officer")
+                                              : ItemWords::tr("inspector");
 }
 
 QString reportWords(ReportKind report) {
     switch (report) {
     case ReportKind::Survey:
-        return QCoreApplication::translate("ItemWords", "survey report");
+        return ItemWords::tr("survey report");
     case ReportKind::DeficiencyList:
-        return QCoreApplication::translate("ItemWords", "deficiency list");
+        return ItemWords::tr("deficiency list");
     case ReportKind::WorkList:
-        return QCoreApplication::translate("ItemWords", "work list");
+        return ItemWords::tr("work list");
     case ReportKind::DoorRecord:
         break;
     }
-    return QCoreApplication::translate("ItemWords", "door record");
+    return ItemWords::tr("door record");
 }
 
 bool isOverdue(const Item& item, CalendarDate today) {
@@ -131,24 +130,21 @@ bool isOverdue(const Item& item, CalendarDate today) {
 
 QString dueWords(const Item& item, CalendarDate today) {
     if (!item.due)
-        return QCoreApplication::translate("ItemWords", "no day set");
-    return (isOverdue(item, today) ? QCoreApplication::translate("ItemWords", "overdue since %1")
-                                   : QCoreApplication::translate("ItemWords", "due %1"))
+        return ItemWords::tr("no day set");
+    return (isOverdue(item, today) ? ItemWords::tr("overdue since %1") : ItemWords::tr("due %1"))
         .arg(dateWords(*item.due));
 }
 
 QString assignedWords(const Item& item) {
-    return item.assigned.empty() ? QCoreApplication::translate("ItemWords", "nobody yet")
-                                 : plainText(item.assigned);
+    return item.assigned.empty() ? ItemWords::tr("nobody yet") : plainText(item.assigned);
 }
 
 QString repeatWords(const Item& item) {
     QStringList words;
     if (item.findings.size() > 1)
-        words
-            << QCoreApplication::translate("ItemWords", "found %1 times").arg(item.findings.size());
+        words << ItemWords::tr("found %1 times").arg(item.findings.size());
     if (item.repeat_of)
-        words << QCoreApplication::translate("ItemWords", "the same defect as an earlier item");
+        words << ItemWords::tr("the same defect as an earlier item");
     return words.join(QStringLiteral(", "));
 }
 
@@ -156,19 +152,17 @@ QString stillOpenWords(const Item& item) {
     if (!item.isOpen())
         return {};
     if (item.passed_by_own_hand)
-        return QCoreApplication::translate(
-            "ItemWords", "passed, but tried only by who put it right: somebody else must test it");
+        return ItemWords::tr(
+            "passed, but tried only by who put it right: somebody else must test it");
     if (item.passed_since)
-        return QCoreApplication::translate(
-            "ItemWords", "in order on a later walk, but nobody recorded that it was put right");
+        return ItemWords::tr("in order on a later walk, but nobody recorded that it was put right");
     return {};
 }
 
 QString zoneEffectWords(const ActingZone& zone) {
     return zone.zones.empty()
                ? QString()
-               : QCoreApplication::translate(
-                     "ItemWords", "zones %1 act as one, %2 against %3 as a rule and %4 at most")
+               : ItemWords::tr("zones %1 act as one, %2 against %3 as a rule and %4 at most")
                      .arg(listOfZones(zone.zones), wholeOrTenths(zone.length_m),
                           wholeOrTenths(zone_length_rule_m), wholeOrTenths(zone_length_most_m));
 }

@@ -57,12 +57,12 @@ QString tallyWords(const Tally& tally) {
     QStringList parts;
     const auto add = [&parts](const char* text, int n) {
         if (n > 0)
-            parts << QCoreApplication::translate("Walkdown", text, nullptr, n);
+            parts << QCoreApplication::translate("Walkdown", text).arg(n);
     };
-    add(QT_TRANSLATE_NOOP("Walkdown", "%n sat."), figures.satisfactory);
-    add(QT_TRANSLATE_NOOP("Walkdown", "%n to settle"), figures.to_settle);
-    add(QT_TRANSLATE_NOOP("Walkdown", "%n unsat."), figures.unsatisfactory);
-    add(QT_TRANSLATE_NOOP("Walkdown", "%n untested"), figures.untested);
+    add(QT_TRANSLATE_NOOP("Walkdown", "%1 sat."), figures.satisfactory);
+    add(QT_TRANSLATE_NOOP("Walkdown", "%1 to settle"), figures.to_settle);
+    add(QT_TRANSLATE_NOOP("Walkdown", "%1 unsat."), figures.unsatisfactory);
+    add(QT_TRANSLATE_NOOP("Walkdown", "%1 untested"), figures.untested);
     return parts.isEmpty() ? QCoreApplication::translate("Walkdown", "no doors")
                            : parts.join(QStringLiteral(", "));
 }

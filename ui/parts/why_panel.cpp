@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 
 #include "ui/look/touch_style.h"
+#include "ui/parts/catalogue_words.h"
 #include "ui/parts/door_glyph.h"
 #include "ui/parts/grade_words.h"
 #include "ui/parts/lettering.h"
@@ -113,7 +114,7 @@ void WhyPanel::setRow(const RowGrade& row, const QString& asked_because, const Q
     m_glyph->setVerdict(row.verdict);
     m_verdict->setText(verdictTitle(row.verdict));
     m_verdict->setVerdictInk(row.verdict);
-    m_title->setText(QString::fromStdString(asked.words));
+    m_title->setText(rowWords(asked));
     const auto text = [](const std::string& words) { return QString::fromStdString(words); };
     say(tr("Why this verdict"), reasonWords(row.reason));
     const QString measured = measuredWords(row);
@@ -123,7 +124,7 @@ void WhyPanel::setRow(const RowGrade& row, const QString& asked_because, const Q
                          ? limit
                          : tr("%1, set by %2").arg(limit, text(asked.issuer)));
     say(tr("On an inclined ship"), inclined);
-    say(tr("What to look for"), text(asked.look_for));
+    say(tr("What to look for"), lookForWords(asked));
     say(tr("What would settle it"), settleWords(row));
     say(tr("Asked because"), asked_because);
     say(tr("Text"), asked.status == Status::Practice ? QString() : citationWords(asked));

@@ -7,6 +7,7 @@
 
 #include "core/deficiency/findings.h"
 #include "core/evidence/moment_text.h"
+#include "ui/parts/catalogue_words.h"
 #include "ui/parts/choice_keys.h"
 #include "ui/parts/date_words.h"
 #include "ui/parts/grade_words.h"
@@ -19,9 +20,9 @@ namespace latchround::ui {
 
 namespace {
 
-QString written(const char* text) {
-    return QCoreApplication::translate("DeficiencySheet", text);
-}
+struct DeficiencyWords {
+    Q_DECLARE_TR_FUNCTIONS(DeficiencyWords)
+};
 
 const Item* itemOfFinding(const Round& round, const FactId& finding) {
     for (const Item& item : round.items())
@@ -34,23 +35,24 @@ const Item* itemOfFinding(const Round& round, const FactId& finding) {
 } // namespace
 
 QString deficiencyWords(const RowGrade& row) {
-    const QString words = QString::fromStdString(row.requirement->words);
-    return row.figure ? written("Not met: %1. Measured %2; asked: %3")
+    const QString words = rowWords(*row.requirement);
+    return row.figure ? DeficiencyWords::tr("Not met: %1. Measured %2; asked: %3")
                             .arg(words, measuredWords(row), limitWords(*row.requirement))
-                      : written("Not met: %1").arg(words);
+                      : DeficiencyWords::tr("Not met: %1").arg(words);
 }
 
 QString foundBeforeWords(const Item& item) {
     const QString day = dateWords(shipsDay(item.findings.back().stamp.when));
-    return item.isOpen() ? written("found on %1, open since").arg(day)
-                         : written("found on %1, %2 since").arg(day, stateWords(item.state));
+    return item.isOpen()
+               ? DeficiencyWords::tr("found on %1, open since").arg(day)
+               : DeficiencyWords::tr("found on %1, %2 since").arg(day, stateWords(item.state));
 }
 
 void writeUp(Round& round, const GradedDoor& door, const RowGrade& row, QWidget* over) {
     const std::string number = door.door->number;
     const std::string requirement = row.requirement->id;
-    auto* sheet =
-        new Sheet(over, written("Deficiency at door %1").arg(QString::fromStdString(number)));
+    auto* sheet = new Sheet(
+        over, DeficiencyWords::tr("Deficiency at door %1").arg(QString::fromStdString(number)));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
@@ -58,11 +60,13 @@ void writeUp(Round& round, const GradedDoor& door, const RowGrade& row, QWidget*
     const Item* earlier = before ? itemOfFinding(round, *before) : nullptr;
     auto again = std::make_shared<bool>(earlier != nullptr);
     if (earlier) {
-        lines->addWidget(new Lettering(
-            written("The same row was written up before: %1.").arg(foundBeforeWords(*earlier)),
-            TextSize::Lead));
+        lines->addWidget(
+            new Lettering(DeficiencyWords::tr("The same row was written up before: %1.")
+                              .arg(foundBeforeWords(*earlier)),
+                          TextSize::Lead));
         auto* which = new ChoiceKeys("deficiency-again", ChoiceKeys::Many::One, 2);
-        which->setChoices({written("The same defect again"), written("Another one")});
+        which->setChoices(
+            {DeficiencyWords::tr("The same defect again"), DeficiencyWords::tr("Another one")});
         which->setChosen({0});
         lines->addWidget(which);
         QObject::connect(which, &ChoiceKeys::touched, sheet,
@@ -70,7 +74,7 @@ void writeUp(Round& round, const GradedDoor& door, const RowGrade& row, QWidget*
     }
     auto* picker = new PhrasePicker(
         {deficiencyWords(row),
-         written("Not met: %1").arg(QString::fromStdString(row.requirement->words))});
+         DeficiencyWords::tr("Not met: %1").arg(rowWords(*row.requirement))});
     if (!row.figure)
         picker->setPhrases({deficiencyWords(row)});
     lines->addWidget(picker);

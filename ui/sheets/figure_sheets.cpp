@@ -6,6 +6,7 @@
 #include "core/evidence/moment_text.h"
 #include "core/trend/outlook.h"
 #include "ui/parts/budget_table.h"
+#include "ui/parts/catalogue_words.h"
 #include "ui/parts/grade_words.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/sheet.h"
@@ -15,26 +16,27 @@ namespace latchround::ui {
 
 namespace {
 
-QString translated(const char* text) {
-    return QCoreApplication::translate("FigureSheets", text);
-}
+struct FigureSheetWords {
+    Q_DECLARE_TR_FUNCTIONS(FigureSheetWords)
+};
 
 } // namespace
 
 void showBudget(const RowGrade& row, QWidget* over) {
     if (!row.figure)
         return;
-    auto* sheet = new Sheet(over, translated("What the uncertainty is made of"));
+    auto* sheet = new Sheet(over, FigureSheetWords::tr("What the uncertainty is made of"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    lines->addWidget(new Lettering(QString::fromStdString(row.requirement->words) +
+    lines->addWidget(new Lettering(rowWords(*row.requirement) +
                                        QStringLiteral(": ") + measuredWords(row),
                                    TextSize::Lead, Ink::Plain, true));
     lines->addWidget(new BudgetTable(row));
     lines->addWidget(new Lettering(
-        translated("By the law of propagation (JCGM 100:2008). Published figures for the thumb "
-                   "until its own drill is done: Am. J. Phys. 87, 110 (2019)."),
+        FigureSheetWords::tr(
+            "By the law of propagation (JCGM 100:2008). Published figures for the thumb "
+            "until its own drill is done: Am. J. Phys. 87, 110 (2019)."),
         TextSize::Small, Ink::Muted));
     sheet->setContent(content);
     sheet->open();
@@ -51,14 +53,15 @@ void showThroughTheYears(const Round& round, const Door& door, const Requirement
                                       row.high, shipsDay(round.outside().now()));
     const QString unit = QString::fromStdString(row.unit);
     auto* sheet = new Sheet(
-        over, translated("Door %1 through the years").arg(QString::fromStdString(door.number)));
+        over,
+        FigureSheetWords::tr("Door %1 through the years").arg(QString::fromStdString(door.number)));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    auto* words = new Lettering(outlook.days.empty()
-                                    ? translated("No time was taken with the ship upright yet.")
-                                    : outlookWords(outlook, row.low, row.high, unit),
-                                TextSize::Lead);
+    auto* words = new Lettering(
+        outlook.days.empty() ? FigureSheetWords::tr("No time was taken with the ship upright yet.")
+                             : outlookWords(outlook, row.low, row.high, unit),
+        TextSize::Lead);
     words->setObjectName(QStringLiteral("outlook-words"));
     lines->addWidget(words);
     if (!outlook.days.empty()) {
@@ -67,9 +70,10 @@ void showThroughTheYears(const Round& round, const Door& door, const Requirement
         lines->addWidget(chart, 1);
     }
     lines->addWidget(new Lettering(
-        translated("Each point is the mean of one walkdown's upright runs with its U; the shaded "
-                   "band is where the next is to be expected with 95 %. It says nothing about what "
-                   "can break at once."),
+        FigureSheetWords::tr(
+            "Each point is the mean of one walkdown's upright runs with its U; the shaded "
+            "band is where the next is to be expected with 95 %. It says nothing about what "
+            "can break at once."),
         TextSize::Small, Ink::Muted));
     sheet->setContent(content);
     sheet->setWidthMm(200);

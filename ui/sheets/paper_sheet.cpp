@@ -7,33 +7,40 @@
 #include "ui/look/touch_style.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/sheet.h"
+#include "ui/sheets/progress_sheet.h"
 #include "ui/sheets/told.h"
 
 namespace latchround::ui {
 
 namespace {
 
-QString onPaper(const char* text) {
-    return QCoreApplication::translate("PaperSheet", text);
-}
+struct PaperWords {
+    Q_DECLARE_TR_FUNCTIONS(PaperWords)
+};
 
 } // namespace
 
 void makePaper(Round& round, Paper paper, const FactId& walkdown, const QString& door,
                QWidget* over) {
-    const Result<QString> path = round.makePaper(paper, walkdown, door);
-    if (!path) {
-        tell(over, onPaper("No paper"), QString::fromStdString(inOneLine(path.error())));
+    LongJob job(over, onPaper("The paper is being made"));
+    const Result<QString> path =
+        job.run([&](const GoOn& go_on) { return round.makePaper(paper, walkdown, door, go_on); });
+    if (!path && job.wasStopped()) {
+        tellStopped(over, onPaper("No paper was made. One that was made before is as it was."));
         return;
     }
-    auto* sheet = new Sheet(over, onPaper("The paper is made"));
+    if (!path) {
+        tell(over, PaperWords::tr("No paper"), QString::fromStdString(inOneLine(path.error())));
+        return;
+    }
+    auto* sheet = new Sheet(over, PaperWords::tr("The paper is made"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    auto* words = new Lettering(onPaper("The PDF lies at %1").arg(*path), TextSize::Body);
+    auto* words = new Lettering(PaperWords::tr("The PDF lies at %1").arg(*path), TextSize::Body);
     words->setObjectName(QStringLiteral("told"));
     lines->addWidget(words);
-    auto* show = keyOf(onPaper("Show it, to print"), "paper-show", "primary");
+    auto* show = keyOf(PaperWords::tr("Show it, to print"), "paper-show", "primary");
     lines->addWidget(show);
     QObject::connect(show, &QPushButton::clicked, sheet, [&round, sheet, path = *path] {
         sheet->close();

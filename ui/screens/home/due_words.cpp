@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 #include <QStringList>
 
+#include "ui/parts/catalogue_words.h"
 #include "ui/parts/date_words.h"
 #include "ui/parts/door_words.h"
 
@@ -12,36 +13,36 @@ namespace latchround::ui {
 
 namespace {
 
-QString translated(const char* text) {
-    return QCoreApplication::translate("Due", text);
-}
+struct DueWords {
+    Q_DECLARE_TR_FUNCTIONS(DueWords)
+};
 
 QString periodWords(Period every) {
     switch (every) {
     case Period::Weekly:
-        return translated("weekly");
+        return DueWords::tr("weekly");
     case Period::Quarterly:
-        return translated("quarterly");
+        return DueWords::tr("quarterly");
     case Period::Yearly:
         break;
     }
-    return translated("yearly");
+    return DueWords::tr("yearly");
 }
 
 QString certificateDetail(const DueItem& item, CalendarDate today) {
     const QString until = dateWords(*item.due);
     if (item.is_overdue)
-        return translated("overdue: it ended on %1").arg(until);
+        return DueWords::tr("overdue: it ended on %1").arg(until);
     return today < *item.opens
-               ? translated("ends %1, its window opens %2").arg(until, dateWords(*item.opens))
-               : translated("window open since %1, ends %2").arg(dateWords(*item.opens), until);
+               ? DueWords::tr("ends %1, its window opens %2").arg(until, dateWords(*item.opens))
+               : DueWords::tr("window open since %1, ends %2").arg(dateWords(*item.opens), until);
 }
 
 } // namespace
 
 QString dueTitle(const DueItem& item) {
-    return item.upkeep ? QString::fromStdString(item.upkeep->words)
-                       : translated("Passenger ship safety certificate, renewal survey");
+    return item.upkeep ? upkeepWords(*item.upkeep)
+                       : DueWords::tr("Passenger ship safety certificate, renewal survey");
 }
 
 QString dueDetail(const DueItem& item, CalendarDate today) {
@@ -49,29 +50,29 @@ QString dueDetail(const DueItem& item, CalendarDate today) {
         return certificateDetail(item, today);
     QStringList parts;
     if (!item.due)
-        parts << (item.doors > 0 ? translated("overdue: some doors never tried in this register")
-                                 : translated("overdue: never recorded here"));
+        parts << (item.doors > 0 ? DueWords::tr("overdue: some doors never tried in this register")
+                                 : DueWords::tr("overdue: never recorded here"));
     else
-        parts << (item.is_overdue ? translated("overdue since %1") : translated("due %1"))
+        parts << (item.is_overdue ? DueWords::tr("overdue since %1") : DueWords::tr("due %1"))
                      .arg(dateWords(*item.due));
     if (item.doors > 0 && !item.overdue.empty())
-        parts << translated("%1 of %2 overdue")
+        parts << DueWords::tr("%1 of %2 overdue")
                      .arg(item.overdue.size())
                      .arg(doorCountWords(item.doors));
     else if (item.doors > 0)
         parts << doorCountWords(item.doors);
     parts << periodWords(item.upkeep->every);
     if (item.last)
-        parts << translated("last %1").arg(dateWords(*item.last));
+        parts << DueWords::tr("last %1").arg(dateWords(*item.last));
     return parts.join(QStringLiteral(" · "));
 }
 
 QString dueSummary(const std::vector<DueItem>& items) {
     if (items.empty())
-        return translated("nothing falls due");
+        return DueWords::tr("nothing falls due");
     const auto overdue = std::ranges::count_if(items, &DueItem::is_overdue);
-    return overdue > 0 ? translated("%1 overdue").arg(overdue)
-                       : translated("next on %1").arg(dateWords(*items.front().due));
+    return overdue > 0 ? DueWords::tr("%1 overdue").arg(overdue)
+                       : DueWords::tr("next on %1").arg(dateWords(*items.front().due));
 }
 
 } // namespace latchround::ui

@@ -7,6 +7,7 @@
 
 #include "core/deficiency/grouping.h"
 #include "core/evidence/moment_text.h"
+#include "ui/parts/catalogue_words.h"
 #include "ui/parts/grade_words.h"
 #include "ui/parts/item_words.h"
 #include "ui/parts/verdict_look.h"
@@ -32,14 +33,14 @@ OpenItem itemOf(const GradedDoor& graded) {
             ++more;
             continue;
         }
-        item.what = QString::fromStdString(row->requirement->words);
+        item.what = rowWords(*row->requirement);
         const QString measured = measuredWords(*row);
         item.why = measured.isEmpty() ? reasonWords(row->reason)
                                       : measured + QStringLiteral(", ") + reasonWords(row->reason);
     }
     if (more > 0)
         item.why += QStringLiteral(" · ") +
-                    QCoreApplication::translate("OpenItems", "and %n more", "rows of a door", more);
+                    QCoreApplication::translate("OpenItems", "and %1 more", "rows of a door").arg(more);
     return item;
 }
 

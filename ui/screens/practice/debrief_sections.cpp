@@ -7,6 +7,7 @@
 
 #include "core/practice/right_verdict.h"
 #include "ui/look/plain_text.h"
+#include "ui/parts/catalogue_words.h"
 #include "ui/parts/cue_words.h"
 #include "ui/parts/grade_words.h"
 #include "ui/parts/reading_pane.h"
@@ -19,9 +20,9 @@ namespace latchround::ui {
 
 namespace {
 
-QString inDebrief(const char* text) {
-    return QCoreApplication::translate("Debrief", text);
-}
+struct DebriefWords {
+    Q_DECLARE_TR_FUNCTIONS(DebriefWords)
+};
 
 /// The row as it is asked of that door, with the limits of its variant.
 const Requirement* askedRow(const Round& round, const practice::FaultCompared& fault) {
@@ -32,7 +33,7 @@ const Requirement* askedRow(const Round& round, const practice::FaultCompared& f
 
 QString rowAndCitation(const Requirement& row) {
     const QString limit = limitWords(row);
-    const QString words = QString::fromStdString(row.words);
+    const QString words = rowWords(row);
     return QStringLiteral("%1%2 · %3")
         .arg(words, limit.isEmpty() ? limit : QStringLiteral(", ") + limit, citationWords(row));
 }
@@ -41,7 +42,7 @@ DebriefRow* faultRow(const practice::FaultCompared& fault, const Round& round) {
     using practice::Outcome;
     const QString door = QString::fromStdString(fault.door);
     const QString what =
-        fault.fault ? faultWords(*fault.fault) : inDebrief("nothing was wrong here");
+        fault.fault ? faultWords(*fault.fault) : DebriefWords::tr("nothing was wrong here");
     const QString headline =
         QStringLiteral("%1 · %2: %3").arg(door, outcomeWords(fault.outcome), what);
     const auto [shape, ink] =
@@ -54,8 +55,8 @@ DebriefRow* faultRow(const practice::FaultCompared& fault, const Round& round) {
     if (const Requirement* asked = askedRow(round, fault))
         row->addLine(rowAndCitation(*asked), Ink::Muted, TextSize::Small);
     else if (fault.fault == practice::Fault::PeopleInPath)
-        row->addLine(inDebrief("Stop is the answer: no row of the catalogue is."), Ink::Muted,
-                     TextSize::Small);
+        row->addLine(DebriefWords::tr("Stop is the answer: no row of the catalogue is."),
+                     Ink::Muted, TextSize::Small);
     return row;
 }
 
@@ -71,7 +72,7 @@ QString figureWords(std::optional<double> figure, const QString& unit) {
 void readFaults(ReadingPane& pane, const practice::Debrief& debrief, const Round& round) {
     using practice::Outcome;
     if (debrief.faults.empty())
-        pane.add(inDebrief("No fault was there, and none was imagined."));
+        pane.add(DebriefWords::tr("No fault was there, and none was imagined."));
     for (const Outcome outcome : {Outcome::Missed, Outcome::Imagined, Outcome::Found})
         for (const practice::FaultCompared& fault : debrief.faults)
             if (fault.outcome == outcome)
@@ -88,10 +89,10 @@ void readVerdicts(ReadingPane& pane, const practice::Debrief& debrief) {
         const QString unit = QString::fromStdString(asked.unit);
         auto* row = new DebriefRow(
             each.right, QStringLiteral("%1 · %2").arg(QString::fromStdString(each.door),
-                                                      QString::fromStdString(asked.words)));
-        row->addLine(inDebrief("You: %1").arg(verdictWords(each.given) +
-                                              figureWords(each.figure_given, unit)));
-        row->addLine(inDebrief("Right: %1")
+                                                      rowWords(asked)));
+        row->addLine(DebriefWords::tr("You: %1").arg(verdictWords(each.given) +
+                                                     figureWords(each.figure_given, unit)));
+        row->addLine(DebriefWords::tr("Right: %1")
                          .arg(verdictWords(each.right) + figureWords(each.figure_right, unit)));
         const QString limit = limitWords(asked);
         row->addLine(limit.isEmpty() ? citationWords(asked)
@@ -100,54 +101,59 @@ void readVerdicts(ReadingPane& pane, const practice::Debrief& debrief) {
         pane.add(row);
     }
     if (!any)
-        pane.add(inDebrief("Every row that was asked is graded as it is."));
+        pane.add(DebriefWords::tr("Every row that was asked is graded as it is."));
 }
 
 void readPeople(ReadingPane& pane, const practice::Debrief& debrief) {
     const bool endangered = debrief.endangered > 0;
     auto* people = new DebriefRow(
         endangered ? MarkShape::Cross : MarkShape::Tick, endangered ? Ink::Bad : Ink::Good,
-        !endangered               ? inDebrief("Nobody was endangered")
-        : debrief.endangered == 1 ? inDebrief("One person was endangered")
-                                  : inDebrief("%1 people were endangered").arg(debrief.endangered));
-    people->addLine(endangered ? inDebrief("A leaf met somebody, or would have. Aboard that is a "
+        !endangered ? DebriefWords::tr("Nobody was endangered")
+        : debrief.endangered == 1
+            ? DebriefWords::tr("One person was endangered")
+            : DebriefWords::tr("%1 people were endangered").arg(debrief.endangered));
+    people->addLine(endangered
+                        ? DebriefWords::tr("A leaf met somebody, or would have. Aboard that is a "
                                            "crushed hand or a death: a power-operated leaf does "
                                            "not know who stands in its way.")
-                               : inDebrief("No moving leaf met anybody."));
-    people->addLine(inDebrief("Watch the opening and not the clock. Stop the moment somebody steps "
-                              "in: a run that was stopped costs two minutes."));
+                        : DebriefWords::tr("No moving leaf met anybody."));
+    people->addLine(
+        DebriefWords::tr("Watch the opening and not the clock. Stop the moment somebody steps "
+                         "in: a run that was stopped costs two minutes."));
     pane.add(people);
     const bool untrue = debrief.cautions_untrue > 0;
-    auto* cautions = new DebriefRow(
-        untrue ? MarkShape::Cross : MarkShape::Tick, untrue ? Ink::Bad : Ink::Good,
-        !untrue                        ? inDebrief("Every caution was true when it was answered")
-        : debrief.cautions_untrue == 1 ? inDebrief("One caution was answered and was not true")
-                                       : inDebrief("%1 cautions were answered and were not true")
-                                             .arg(debrief.cautions_untrue));
-    cautions->addLine(untrue
-                          ? inDebrief("The door was armed with somebody in the way. A caution is "
-                                      "not a key to get past: look at both sides first, and have "
-                                      "people asked aside.")
-                          : inDebrief("The way was clear each time a door was armed."));
+    auto* cautions =
+        new DebriefRow(untrue ? MarkShape::Cross : MarkShape::Tick, untrue ? Ink::Bad : Ink::Good,
+                       !untrue ? DebriefWords::tr("Every caution was true when it was answered")
+                       : debrief.cautions_untrue == 1
+                           ? DebriefWords::tr("One caution was answered and was not true")
+                           : DebriefWords::tr("%1 cautions were answered and were not true")
+                                 .arg(debrief.cautions_untrue));
+    cautions->addLine(
+        untrue ? DebriefWords::tr("The door was armed with somebody in the way. A caution is "
+                                  "not a key to get past: look at both sides first, and have "
+                                  "people asked aside.")
+               : DebriefWords::tr("The way was clear each time a door was armed."));
     pane.add(cautions);
 }
 
 void readMarks(ReadingPane& pane, const practice::Debrief& debrief) {
     if (debrief.marks.empty()) {
-        pane.add(inDebrief("Nothing was timed."));
+        pane.add(DebriefWords::tr("Nothing was timed."));
         return;
     }
-    pane.add(inDebrief("Your thumb in this exercise"), TextSize::Lead, Ink::Plain, true);
+    pane.add(DebriefWords::tr("Your thumb in this exercise"), TextSize::Lead, Ink::Plain, true);
     const ThumbDrill drill{debrief.delays};
     for (const Word<Cue>& entry : cueWords)
         pane.add(
             QStringLiteral("%1: %2").arg(cueTitle(entry.value), thumbLine(entry.value, drill)));
-    pane.add(inDebrief("The marks of all your exercises add up. Where %1 of a kind count, the "
-                       "thumb drill offers to use them as your thumb's own figures in place of the "
-                       "published ones.")
+    pane.add(DebriefWords::tr(
+                 "The marks of all your exercises add up. Where %1 of a kind count, the "
+                 "thumb drill offers to use them as your thumb's own figures in place of the "
+                 "published ones.")
                  .arg(least_trials),
              TextSize::Small, Ink::Muted);
-    pane.add(inDebrief("Each mark against the truth"), TextSize::Lead, Ink::Plain, true);
+    pane.add(DebriefWords::tr("Each mark against the truth"), TextSize::Lead, Ink::Plain, true);
     const LateScale scale = scaleOf(debrief.marks);
     for (const practice::MarkCompared& mark : debrief.marks)
         pane.add(new MarkRow(mark, scale));

@@ -1,6 +1,7 @@
 #include <QVBoxLayout>
 
 #include "core/deficiency/compare.h"
+#include "ui/parts/catalogue_words.h"
 #include "ui/parts/choice_keys.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/grade_words.h"
@@ -102,7 +103,7 @@ void ReviewSheets::showChanges(ReadingPane& pane, const FactId& earlier, const F
         last = change.change;
         pane.add(tr("%1 · %2: %3, before %4")
                      .arg(QString::fromStdString(change.door->door->number),
-                          QString::fromStdString(change.after->requirement->words),
+                          rowWords(*change.after->requirement),
                           figureOrVerdict(change.after), figureOrVerdict(change.before)));
     }
     if (changes.empty())

@@ -10,47 +10,47 @@ namespace latchround::ui {
 
 namespace {
 
-QString grouping(const char* text) {
-    return QCoreApplication::translate("GroupWords", text);
-}
+struct GroupWords {
+    Q_DECLARE_TR_FUNCTIONS(GroupWords)
+};
 
 QString zoneName(const QString& name) {
     const qsizetype slash = name.indexOf(QLatin1Char('/'));
     if (name.isEmpty())
-        return grouping("zone not known");
-    return slash < 0
-               ? grouping("zone %1").arg(name)
-               : grouping("between zones %1 and %2").arg(name.left(slash), name.mid(slash + 1));
+        return GroupWords::tr("zone not known");
+    return slash < 0 ? GroupWords::tr("zone %1").arg(name)
+                     : GroupWords::tr("between zones %1 and %2")
+                           .arg(name.left(slash), name.mid(slash + 1));
 }
 
 QString ageName(AgeBand band) {
     switch (band) {
     case AgeBand::OverQuarter:
-        return grouping("open for more than 90 days");
+        return GroupWords::tr("open for more than 90 days");
     case AgeBand::OverMonth:
-        return grouping("open for more than 30 days");
+        return GroupWords::tr("open for more than 30 days");
     case AgeBand::OverWeek:
-        return grouping("open for more than 7 days");
+        return GroupWords::tr("open for more than 7 days");
     case AgeBand::ThisWeek:
         break;
     }
-    return grouping("found in the last 7 days");
+    return GroupWords::tr("found in the last 7 days");
 }
 
 QString dueName(DueBand band) {
     switch (band) {
     case DueBand::Overdue:
-        return grouping("past the day due");
+        return GroupWords::tr("past the day due");
     case DueBand::ThisWeek:
-        return grouping("due within 7 days");
+        return GroupWords::tr("due within 7 days");
     case DueBand::ThisMonth:
-        return grouping("due within 30 days");
+        return GroupWords::tr("due within 30 days");
     case DueBand::Later:
-        return grouping("due later");
+        return GroupWords::tr("due later");
     case DueBand::NoDay:
         break;
     }
-    return grouping("no day set");
+    return GroupWords::tr("no day set");
 }
 
 QString nameOf(GroupBy by, const ItemGroup& group) {
@@ -67,7 +67,7 @@ QString nameOf(GroupBy by, const ItemGroup& group) {
     case GroupBy::Person:
         break;
     }
-    return name.isEmpty() ? grouping("nobody yet") : name;
+    return name.isEmpty() ? GroupWords::tr("nobody yet") : name;
 }
 
 } // namespace
@@ -75,8 +75,8 @@ QString nameOf(GroupBy by, const ItemGroup& group) {
 QString groupWords(GroupBy by, const ItemGroup& group) {
     const QString name = nameOf(by, group);
     const auto count = group.items.size();
-    return count == 1 ? grouping("%1 · 1 item").arg(name)
-                      : grouping("%1 · %2 items").arg(name).arg(count);
+    return count == 1 ? GroupWords::tr("%1 · 1 item").arg(name)
+                      : GroupWords::tr("%1 · %2 items").arg(name).arg(count);
 }
 
 ItemLine lineOf(const Item& item, CalendarDate today) {

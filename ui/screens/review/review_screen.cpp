@@ -29,11 +29,14 @@ struct Order {
     const char* name; ///< of the key
     const char* words;
 };
-constexpr std::array orders{Order{GroupBy::Due, "by-due", QT_TR_NOOP("Due")},
-                            Order{GroupBy::Zone, "by-zone", QT_TR_NOOP("Zone")},
-                            Order{GroupBy::Severity, "by-severity", QT_TR_NOOP("Severity")},
-                            Order{GroupBy::Age, "by-age", QT_TR_NOOP("Age")},
-                            Order{GroupBy::Person, "by-person", QT_TR_NOOP("Person")}};
+constexpr std::array orders{
+    Order{GroupBy::Due, "by-due", QT_TRANSLATE_NOOP("latchround::ui::ReviewScreen", "Due")},
+    Order{GroupBy::Zone, "by-zone", QT_TRANSLATE_NOOP("latchround::ui::ReviewScreen", "Zone")},
+    Order{GroupBy::Severity, "by-severity",
+          QT_TRANSLATE_NOOP("latchround::ui::ReviewScreen", "Severity")},
+    Order{GroupBy::Age, "by-age", QT_TRANSLATE_NOOP("latchround::ui::ReviewScreen", "Age")},
+    Order{GroupBy::Person, "by-person",
+          QT_TRANSLATE_NOOP("latchround::ui::ReviewScreen", "Person")}};
 
 } // namespace
 

@@ -8,6 +8,7 @@
 #include "core/deficiency/findings.h"
 #include "core/evidence/moment_text.h"
 #include "ui/look/touch_style.h"
+#include "ui/parts/catalogue_words.h"
 #include "ui/parts/date_words.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/grade_words.h"
@@ -42,7 +43,7 @@ QStringList openRowWords(const DoorGrade& grade) {
     QStringList words;
     for (const RowGrade* row : askedWorstFirst(grade))
         if (row->verdict == Verdict::Unsatisfactory)
-            words << QString::fromStdString(row->requirement->words);
+            words << rowWords(*row->requirement);
     return words;
 }
 

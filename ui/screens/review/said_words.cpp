@@ -4,6 +4,7 @@
 #include <QLocale>
 
 #include "ui/look/plain_text.h"
+#include "ui/parts/catalogue_words.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/walkdown_words.h"
 
@@ -11,9 +12,9 @@ namespace latchround::ui {
 
 namespace {
 
-QString said(const char* text) {
-    return QCoreApplication::translate("SaidWords", text);
-}
+struct SaidWords {
+    Q_DECLARE_TR_FUNCTIONS(SaidWords)
+};
 
 struct Saying {
     const Round& round;
@@ -21,13 +22,13 @@ struct Saying {
     QString operator()(const Observation& body) const {
         switch (body.answer) {
         case Answer::Yes:
-            return said("yes");
+            return SaidWords::tr("yes");
         case Answer::No:
-            return said("no");
+            return SaidWords::tr("no");
         case Answer::NotApplicable:
             break;
         }
-        return said("not applicable");
+        return SaidWords::tr("not applicable");
     }
     QString operator()(const MeasuredValue& body) const {
         return QStringLiteral("%1 %2").arg(QLocale().toString(body.value, 'g', 6),
@@ -35,21 +36,22 @@ struct Saying {
     }
     QString operator()(const PlateRead& body) const {
         if (body.fire_class)
-            return said("%1 on the plate").arg(plainText(word(*body.fire_class)));
-        return body.state == PlateState::None ? said("no plate") : said("plate illegible");
+            return SaidWords::tr("%1 on the plate").arg(plainText(word(*body.fire_class)));
+        return body.state == PlateState::None ? SaidWords::tr("no plate")
+                                              : SaidWords::tr("plate illegible");
     }
     QString operator()(const Judgement& body) const {
-        return (body.satisfactory ? said("judged satisfactory: %1")
-                                  : said("judged unsatisfactory: %1"))
+        return (body.satisfactory ? SaidWords::tr("judged satisfactory: %1")
+                                  : SaidWords::tr("judged unsatisfactory: %1"))
             .arg(QString::fromStdString(body.reason));
     }
     QString operator()(const CouldNotTest& body) const {
-        return said("could not be tested: %1").arg(QString::fromStdString(body.reason));
+        return SaidWords::tr("could not be tested: %1").arg(QString::fromStdString(body.reason));
     }
     QString operator()(const Deficiency& body) const { return QString::fromStdString(body.text); }
     QString operator()(const DifferenceSettled& body) const {
         const Fact* stands = round.ledger().find(body.stands);
-        return said("decided that this stands: %1")
+        return SaidWords::tr("decided that this stands: %1")
             .arg(stands ? saidWords(*stands, round) : QString::fromStdString(body.stands));
     }
     template <class Other>
@@ -66,16 +68,17 @@ QString saidWords(const Fact& fact, const Round& round) {
 
 QString aboutWords(const Difference& difference, const Round& round) {
     if (difference.door.empty())
-        return said("Two decisions about the same");
+        return SaidWords::tr("Two decisions about the same");
     QString words = QString::fromStdString(difference.door);
     if (const auto walkdown = round.ledger().walkdown(difference.walkdown))
-        words += said(", %1 of %2")
+        words += SaidWords::tr(", %1 of %2")
                      .arg(purposeWords(walkdown->plan.purpose), dayWords(walkdown->begun_by.when));
     const Requirement* row = findRequirement(round.catalogue(), difference.requirement);
     if (row)
-        words += QStringLiteral(": ") + QString::fromStdString(row->words);
+        words += QStringLiteral(": ") + rowWords(*row);
     if (difference.side != Side::None)
-        words += difference.side == Side::One ? said(", side one") : said(", side two");
+        words += difference.side == Side::One ? SaidWords::tr(", side one")
+                                              : SaidWords::tr(", side two");
     return words;
 }
 

@@ -1,0 +1,121 @@
+#include "ui/parts/units.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include <QLocale>
+
+#include "ui/look/plain_text.h"
+
+namespace latchround::ui {
+
+namespace {
+
+constexpr double metres_per_foot = 0.3048;
+constexpr double millimetres_per_inch = 25.4;
+constexpr double kilograms_per_pound = 0.45359237;
+constexpr double standard_gravity_m_s2 = 9.80665;
+constexpr double newtons_per_pound_force = kilograms_per_pound * standard_gravity_m_s2;
+constexpr double joules_per_foot_pound = newtons_per_pound_force * metres_per_foot;
+
+/// Longer than this, inches say nothing any more.
+constexpr double whole_feet_from_ft = 20;
+constexpr double inches_per_foot = 12;
+
+struct Customary {
+    std::string_view unit;
+    double per_one; ///< how many of `unit` make one of `name`
+    const char* name;
+};
+
+constexpr std::array<Customary, 7> customary{{{"m", metres_per_foot, "ft"},
+                                              {"mm", millimetres_per_inch, "in"},
+                                              {"m/s", metres_per_foot, "ft/s"},
+                                              {"m2", metres_per_foot* metres_per_foot, "ft²"},
+                                              {"N", newtons_per_pound_force, "lbf"},
+                                              {"kg", kilograms_per_pound, "lb"},
+                                              {"J", joules_per_foot_pound, "ft·lbf"}}};
+
+Units in_use = Units::OfTheText;
+
+QString written(std::string_view unit) {
+    return unit == "m2" ? QStringLiteral("m²") : plainText(unit);
+}
+
+QString joined(const Shown& shown) {
+    const QString figure = QLocale().toString(shown.value, 'f', shown.places);
+    return shown.unit.isEmpty() ? figure : figure + QChar(0x00a0) + shown.unit;
+}
+
+QString feetAndInches(double metres) {
+    const double feet = metres / metres_per_foot;
+    const QLocale locale;
+    if (std::abs(feet) >= whole_feet_from_ft)
+        return locale.toString(feet, 'f', 0) + QStringLiteral("\u00a0ft");
+    // Rounded as a whole first: 11.98 in must not become 12.0 in.
+    const double tenths = std::round(std::abs(feet) * inches_per_foot * 10);
+    const double whole = std::floor(tenths / (inches_per_foot * 10));
+    const double inches = tenths / 10 - whole * inches_per_foot;
+    const QString sign = feet < 0 && tenths > 0 ? locale.negativeSign() : QString();
+    return sign + locale.toString(whole, 'f', 0) + QStringLiteral("\u00a0ft ") +
+           locale.toString(inches, 'f', 1) + QStringLiteral("\u00a0in");
+}
+
+} // namespace
+
+void useUnits(Units units) {
+    in_use = units;
+}
+
+Units unitsInUse() {
+    return in_use;
+}
+
+Units unitsFrom(const QString& setting) {
+    return setting == QLatin1String("us") ? Units::UsCustomary : Units::OfTheText;
+}
+
+InTextUnits::InTextUnits()
+    : m_before(in_use) {
+    in_use = Units::OfTheText;
+}
+
+InTextUnits::~InTextUnits() {
+    in_use = m_before;
+}
+
+Shown inUsUnits(double value, std::string_view unit, int places) {
+    const auto found = std::ranges::find(customary, unit, &Customary::unit);
+    if (found == customary.end())
+        return {value, written(unit), places};
+    // One step of the last place, in the other unit, needs so many places to be seen.
+    const double step = std::pow(10.0, -places) / found->per_one;
+    return {value / found->per_one, QString::fromUtf8(found->name),
+            std::max(0, int(std::ceil(-std::log10(step) - 1e-9)))};
+}
+
+Shown inUse(double value, std::string_view unit, int places) {
+    return in_use == Units::UsCustomary ? inUsUnits(value, unit, places)
+                                        : Shown{value, written(unit), places};
+}
+
+QString unitInUse(std::string_view unit) {
+    return inUse(0, unit, 0).unit;
+}
+
+QString quantityWords(double value, std::string_view unit, int places) {
+    return joined(inUse(value, unit, places));
+}
+
+QString lengthWords(double metres, int places) {
+    return in_use == Units::UsCustomary ? feetAndInches(metres)
+                                        : quantityWords(metres, "m", places);
+}
+
+QString alsoWords(double value, std::string_view unit, int places) {
+    const bool same = std::ranges::find(customary, unit, &Customary::unit) == customary.end();
+    return in_use == Units::OfTheText || same ? QString() : joined(inUsUnits(value, unit, places));
+}
+
+} // namespace latchround::ui
