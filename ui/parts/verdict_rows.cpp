@@ -9,6 +9,7 @@
 
 #include "ui/look/button_drawing.h"
 #include "ui/look/look.h"
+#include "ui/parts/catalogue_words.h"
 #include "ui/parts/door_glyph.h"
 #include "ui/parts/grade_words.h"
 #include "ui/parts/verdict_look.h"
@@ -61,7 +62,7 @@ void VerdictRows::setRows(const std::vector<const RowGrade*>& rows) {
         Row row;
         row.id = QString::fromStdString(grade->requirement->id);
         row.verdict = grade->verdict;
-        row.title = QString::fromStdString(grade->requirement->words);
+        row.title = rowWords(*grade->requirement);
         const QString measured = measuredWords(*grade);
         if (!measured.isEmpty())
             row.title += QStringLiteral(": ") + measured;

@@ -9,6 +9,7 @@
 #include "core/requirement/catalogue.h"
 #include "ui/look/plain_text.h"
 #include "ui/look/touch_style.h"
+#include "ui/parts/catalogue_words.h"
 #include "ui/parts/door_list.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/grade_words.h"
@@ -88,7 +89,7 @@ void DoorSheets::notAsked() {
     for (const RowGrade& row : graded->grade.rows)
         if (!isAsked(row) && speaksTo(*row.requirement, vessel))
             lines << tr("%1\n    %2")
-                         .arg(QString::fromStdString(row.requirement->words),
+                         .arg(rowWords(*row.requirement),
                               whyNotAsked(row, vessel, *graded));
     auto* sheet = new Sheet(m_over, tr("Not asked of door %1").arg(m_door));
     auto* list = new QListWidget;
@@ -110,7 +111,7 @@ void DoorSheets::measure(const QString& requirement) {
         return;
     const Requirement* row = found->requirement;
     const std::string unit = gaugeUnit(*row);
-    auto* sheet = new Sheet(m_over, QString::fromStdString(row->words));
+    auto* sheet = new Sheet(m_over, rowWords(*row));
     auto* keypad = new Keypad;
     keypad->setTitle(row->incline_deg ? tr("closing force at the edge, by spring gauge")
                                       : limitWords(*row));

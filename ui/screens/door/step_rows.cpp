@@ -8,6 +8,7 @@
 
 #include "core/evidence/run_sequence.h"
 #include "core/grading/grade.h"
+#include "ui/parts/catalogue_words.h"
 #include "ui/parts/choice_row.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/grade_words.h"
@@ -95,7 +96,7 @@ std::vector<QWidget*> StepRows::rowsOf(const GradedDoor& graded, Step step) {
 }
 
 QWidget* StepRows::makeChoice(const Requirement& row) {
-    auto* choice = new ChoiceRow(QString::fromStdString(row.question), {},
+    auto* choice = new ChoiceRow(askedWords(row), {},
                                  row.check == CheckKind::SeenBothSides);
     choice->setObjectName(QStringLiteral("ask-") + QString::fromStdString(row.id));
     connect(choice, &ChoiceRow::answered, this,
@@ -108,7 +109,7 @@ QWidget* StepRows::makeChoice(const Requirement& row) {
 
 QWidget* StepRows::makeMeasure(const Requirement& row) {
     auto* measure = new ValueRow(
-        QString::fromStdString(row.question.empty() ? row.words : row.question), tr("Measure"));
+        askedWords(row), tr("Measure"));
     measure->setObjectName(QStringLiteral("measure-") + QString::fromStdString(row.id));
     connect(measure, &ValueRow::asked, this,
             [this, id = row.id] { emit measureAsked(QString::fromStdString(id)); });
