@@ -6,6 +6,7 @@
 #include <QLocale>
 
 #include "ui/parts/lettering.h"
+#include "ui/parts/units.h"
 
 namespace latchround::ui {
 
@@ -43,22 +44,23 @@ QString twoFigures(double value) {
     return QLocale().toString(value, 'f', std::min(places, 7));
 }
 
-QString ownUnit(Influence part, const QString& unit) {
+std::string_view ownUnit(Influence part, std::string_view unit) {
     switch (part) {
     case Influence::Opening:
     case Influence::HalfWay:
-        return QStringLiteral("m");
+        return "m";
     case Influence::Resolution:
-        return unit == QStringLiteral("m/s") ? QStringLiteral("s") : unit;
+        return unit == "m/s" ? "s" : unit;
     default:
-        return QStringLiteral("s");
+        return "s";
     }
 }
 
-QString ownWords(const Component& part, const QString& unit) {
+QString ownWords(const Component& part, std::string_view unit) {
     if (part.part == Influence::ClockRate)
         return twoFigures(100 * part.input_u) + QStringLiteral(" %");
-    return twoFigures(part.input_u) + QLatin1Char(' ') + ownUnit(part.part, unit);
+    const Shown own = inUse(part.input_u, ownUnit(part.part, unit), 0);
+    return twoFigures(own.value) + QChar(0x00a0) + own.unit;
 }
 
 QString degreesWords(double degrees) {
@@ -77,13 +79,15 @@ BudgetTable::BudgetTable(const RowGrade& row, QWidget* parent)
     m_grid->setVerticalSpacing(2);
     m_grid->setColumnStretch(0, 1);
     const Reading& figure = *row.figure;
-    const QString unit = QString::fromStdString(row.requirement->unit);
-    addLine(tr("standard uncertainty of"), tr("its own"), tr("adds, %1").arg(unit), true);
+    const std::string& unit = row.requirement->unit;
+    const auto adds = [&](double value) { return twoFigures(inUse(value, unit, 0).value); };
+    addLine(tr("standard uncertainty of"), tr("its own"), tr("adds, %1").arg(unitInUse(unit)),
+            true);
     for (const Component& part : figure.budget)
-        addLine(influenceWords(part.part), ownWords(part, unit), twoFigures(part.u()));
-    addLine(tr("together"), {}, twoFigures(figure.u()), true);
+        addLine(influenceWords(part.part), ownWords(part, unit), adds(part.u()));
+    addLine(tr("together"), {}, adds(figure.u()), true);
     addLine(tr("degrees of freedom"), {}, degreesWords(figure.degreesOfFreedom()));
-    addLine(tr("U, at the coverage of k = 2"), {}, twoFigures(expanded(figure)), true);
+    addLine(tr("U, at the coverage of k = 2"), {}, adds(expanded(figure)), true);
     if (row.inside)
         addLine(tr("probability inside the limits"), {},
                 QLocale().toString(100 * *row.inside, 'f', 1) + QStringLiteral(" %"), true);

@@ -4,6 +4,7 @@
 #include <QLocale>
 
 #include "core/safety/inclination.h"
+#include "ui/parts/units.h"
 
 namespace latchround::ui {
 
@@ -14,7 +15,7 @@ struct InclinationWords {
 };
 
 QString newtons(double force_N) {
-    return QLocale().toString(force_N, 'f', 0) + QStringLiteral(" N");
+    return quantityWords(force_N, "N", 0);
 }
 
 } // namespace

@@ -8,6 +8,7 @@
 
 #include "ui/look/plain_text.h"
 #include "ui/parts/date_words.h"
+#include "ui/parts/units.h"
 
 namespace latchround::ui {
 
@@ -30,8 +31,7 @@ QString listOfZones(const std::vector<std::string>& zones) {
 /// "69 m", "77.6 m".
 QString wholeOrTenths(double length_m) {
     const double tenths = std::round(length_m * 10) / 10;
-    return QLocale().toString(tenths, 'f', tenths == std::round(tenths) ? 0 : 1) + QChar(0x00a0) +
-           QChar('m');
+    return lengthWords(tenths, tenths == std::round(tenths) ? 0 : 1);
 }
 
 } // namespace

@@ -9,6 +9,7 @@
 #include "ui/look/touch_style.h"
 #include "ui/parts/figure_label.h"
 #include "ui/parts/lettering.h"
+#include "ui/parts/units.h"
 
 namespace latchround::ui {
 namespace {
@@ -115,7 +116,15 @@ void Keypad::display(const QString& text) {
     QString shown = text.isEmpty() ? QStringLiteral("–") : text;
     shown.replace(QLatin1Char('.'), QLocale().decimalPoint());
     m_figure->setFigure(shown);
-    setAccessibleDescription(text.isEmpty() ? tr("nothing entered") : shown + ' ' + m_unit);
+    // Asked for and recorded in the unit of the text, so that what was typed is what stands beside
+    // the limit; the other unit beside it shows at once who read the wrong scale of the tape.
+    const QString also =
+        value() ? alsoWords(*value(), m_unit.toStdString(), m_decimals) : QString();
+    m_figure->setUnit(also.isEmpty() ? m_unit : QStringLiteral("%1 = %2").arg(m_unit, also));
+    setAccessibleDescription(text.isEmpty() ? tr("nothing entered")
+                             : also.isEmpty()
+                                 ? shown + ' ' + m_unit
+                                 : shown + ' ' + m_unit + QStringLiteral(" = ") + also);
     m_enter->setEnabled(value().has_value());
 }
 
@@ -135,10 +144,11 @@ void Keypad::keyPressEvent(QKeyEvent* event) {
     default:
         break;
     }
-    if (typed == QLatin1String(".") || typed == QLatin1String(","))
+    if (typed == QLatin1String(".") || typed == QLatin1String(",") ||
+        typed == QLocale().decimalPoint())
         point();
-    else if (typed.size() == 1 && typed[0] >= QLatin1Char('0') && typed[0] <= QLatin1Char('9'))
-        digit(typed[0]);
+    else if (typed.size() == 1 && typed[0].isDigit()) // of any script
+        digit(QChar(QLatin1Char(char('0' + typed[0].digitValue()))));
     else
         Part::keyPressEvent(event);
 }

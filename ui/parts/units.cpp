@@ -113,6 +113,23 @@ QString lengthWords(double metres, int places) {
                                         : quantityWords(metres, "m", places);
 }
 
+QString statedWords(double value, std::string_view unit, int places) {
+    const QString also = alsoWords(value, unit, places);
+    const QString stated = joined({value, written(unit), places});
+    return also.isEmpty() ? stated : QStringLiteral("%1 (%2)").arg(stated, also);
+}
+
+QString recordedWords(double value, std::string_view unit) {
+    const QString figure = QLocale().toString(value, 'g', 6);
+    const QString own = written(unit);
+    const QString stated = own.isEmpty() ? figure : figure + QChar(0x00a0) + own;
+    const QString point = QLocale().decimalPoint();
+    const auto at = figure.indexOf(point);
+    const QString also =
+        alsoWords(value, unit, at < 0 ? 0 : int(figure.size() - at - point.size()));
+    return also.isEmpty() ? stated : QStringLiteral("%1 (%2)").arg(stated, also);
+}
+
 QString alsoWords(double value, std::string_view unit, int places) {
     const bool same = std::ranges::find(customary, unit, &Customary::unit) == customary.end();
     return in_use == Units::OfTheText || same ? QString() : joined(inUsUnits(value, unit, places));

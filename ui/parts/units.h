@@ -55,6 +55,12 @@ QString quantityWords(double value, std::string_view unit, int places);
 /// A length of a door or a ship: "0.90 m"; "2 ft 11.4 in", and from 20 ft on "131 ft".
 QString lengthWords(double metres, int places);
 
+/// A limit, in the unit of its text whatever is in use, with the other beside it: "40 m (131 ft)".
+QString statedWords(double value, std::string_view unit, int places);
+
+/// What was recorded, in its own unit and with all its places: "80 mm", "80 mm (3.15 in)".
+QString recordedWords(double value, std::string_view unit);
+
 /// Beside a figure in the unit of its text: "3.15 in". Empty where units are those of the text or
 /// the two are the same.
 QString alsoWords(double value, std::string_view unit, int places);

@@ -4,6 +4,7 @@
 #include <QVBoxLayout>
 
 #include "ui/look/touch_style.h"
+#include "ui/parts/core_words.h"
 #include "ui/parts/phrase_picker.h"
 #include "ui/parts/sheet.h"
 #include "ui/sheets/told.h"
@@ -44,7 +45,7 @@ void PhotographSheets::take(Photograph about, const QStringList& captions) {
 void PhotographSheets::keep(const Photograph& about, const QStringList& captions,
                             const Picked& picked) {
     if (!picked) {
-        tell(m_over, tr("No photograph"), QString::fromStdString(inOneLine(picked.error())));
+        tell(m_over, tr("No photograph"), complaintWords(picked.error()));
         return;
     }
     if (!*picked)

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "ui/parts/core_words.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/reading_pane.h"
 #include "ui/parts/sheet.h"
@@ -21,7 +22,7 @@ void tellFaults(QWidget* over, const QString& title, const Complaints& faults) {
     auto* list = new ReadingPane(title);
     list->setObjectName(QStringLiteral("register-faults"));
     for (const Complaint& fault : faults)
-        list->add(QString::fromStdString(inOneLine(fault)));
+        list->add(complaintWords(fault));
     list->setMinimumHeight(
         std::min(over->window()->height() * 2 / 3, 120 + 60 * int(faults.size())));
     sheet->setContent(list);

@@ -5,6 +5,7 @@
 #include <QPushButton>
 
 #include "ui/look/touch_style.h"
+#include "ui/parts/core_words.h"
 #include "ui/parts/lettering.h"
 
 namespace latchround::ui {
@@ -30,9 +31,9 @@ void NotSavedBanner::refresh() {
     const std::size_t waiting = m_round.waiting();
     setVisible(waiting > 0);
     if (waiting > 0)
-        m_words->setText(
-            tr("NOT SAVED (%1)").arg(waiting) + QStringLiteral(": ") +
-            QString::fromStdString(m_round.whyWaiting().what + " " + m_round.whyWaiting().remedy));
+        m_words->setText(tr("NOT SAVED (%1)").arg(waiting) + QStringLiteral(": ") +
+                         coreWords(m_round.whyWaiting().what) + QLatin1Char(' ') +
+                         coreWords(m_round.whyWaiting().remedy));
 }
 
 void NotSavedBanner::paintEvent(QPaintEvent*) {

@@ -7,6 +7,8 @@
 
 #include "core/practice/debrief.h"
 #include "ui/look/touch_style.h"
+#include "ui/parts/catalogue_words.h"
+#include "ui/parts/core_words.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/sheet.h"
@@ -25,7 +27,7 @@ namespace latchround::ui {
 
 void Window::addPractice(QWidget* inside) {
     setWindowTitle(
-        tr("PRACTICE · %1 · Latchround").arg(QString::fromStdString(m_stage->exercise().title)));
+        tr("PRACTICE · %1 · Latchround").arg(catalogueWords(m_stage->exercise().title)));
     m_home->setPractising();
     m_frame = new PracticeFrame(inside);
     m_scene = new SceneScreen(m_round, *m_stage);
@@ -99,7 +101,7 @@ void Window::debrief() {
     const Done kept = outside.keepAttempt(practice::attemptOf(
         result, exercise, m_stage->seed(), outside.now(), m_round.personName().toStdString()));
     if (!kept)
-        tell(tr("Not kept"), QString::fromStdString(inOneLine(kept.error())));
+        tell(tr("Not kept"), complaintWords(kept.error()));
 }
 
 } // namespace latchround::ui

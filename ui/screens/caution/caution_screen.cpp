@@ -12,11 +12,13 @@
 #include "core/safety/shore_figures.h"
 #include "ui/look/plain_text.h"
 #include "ui/look/touch_style.h"
+#include "ui/parts/core_words.h"
 #include "ui/parts/door_list.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/row_pager.h"
 #include "ui/parts/top_bar.h"
+#include "ui/parts/units.h"
 #include "ui/parts/value_row.h"
 
 namespace latchround::ui {
@@ -39,20 +41,19 @@ QString energyWords(const std::vector<MovingDoor>& moving) {
         return CautionScreen::tr(
             "Leaf masses are not in the register: take every leaf as able to crush.");
     const QLocale locale;
-    QString words =
-        CautionScreen::tr("Door %1: %2 kg carry up to %3 J at the fastest rate allowed.")
-            .arg(QString::fromStdString(worst->door->number),
-                 locale.toString(*worst->door->leaf_mass_kg, 'f', 0),
-                 locale.toString(*worst->energy_J, 'f', 1));
+    QString words = CautionScreen::tr("Door %1: %2 carry up to %3 at the fastest rate allowed.")
+                        .arg(QString::fromStdString(worst->door->number),
+                             quantityWords(*worst->door->leaf_mass_kg, "kg", 0),
+                             quantityWords(*worst->energy_J, "J", 1));
     const double times = *worst->energy_J / shore_low_energy_J;
-    const QString shore = locale.toString(shore_low_energy_J, 'f', 2);
+    const QString shore = statedWords(shore_low_energy_J, "J", 2);
     if (times < 1)
-        words += CautionScreen::tr(" Below the shore figure for doors that need no guard, %1 J: "
+        words += CautionScreen::tr(" Below the shore figure for doors that need no guard, %1: "
                                    "still enough for a hand.")
                      .arg(shore);
     else
         words += CautionScreen::tr(" That is %1 times the shore figure for doors that need no "
-                                   "guard, %2 J: keep everybody clear.")
+                                   "guard, %2: keep everybody clear.")
                      .arg(locale.toString(times, 'f', 1), shore);
     if (times >= 1 && worst->shore_least_s)
         words += CautionScreen::tr(" Ashore so heavy a leaf would have to take %1 s or more.")
@@ -106,7 +107,7 @@ QWidget* CautionScreen::makeQuestions() {
     m_rows = new RowPager;
     std::vector<QWidget*> rows;
     for (const Caution& caution : cautionsBeforeRelease()) {
-        auto* row = new ValueRow(plainText(caution.question), tr("Confirm"));
+        auto* row = new ValueRow(coreWords(caution.question), tr("Confirm"));
         row->setObjectName(QStringLiteral("caution-") + plainText(caution.id));
         row->key()->setCheckable(true);
         setRole(*row->key(), "choice");

@@ -9,6 +9,7 @@
 #include "ui/parts/door_list.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/lettering.h"
+#include "ui/parts/units.h"
 
 namespace latchround::ui {
 
@@ -41,11 +42,9 @@ QString actingWords(const ActingZone& zone) {
     const QString zones =
         BulkheadPanel::tr("%1 and %2").arg(numbers.join(QStringLiteral(", ")), last);
     return BulkheadPanel::tr(
-               "Zones %1 would act as one: %2 m long against %3 m as a rule and %4 m at most.")
-        .arg(zones)
-        .arg(QLocale().toString(zone.length_m, 'f', 1))
-        .arg(zone_length_rule_m)
-        .arg(zone_length_most_m);
+               "Zones %1 would act as one: %2 long against %3 as a rule and %4 at most.")
+        .arg(zones, lengthWords(zone.length_m, 1), statedWords(zone_length_rule_m, "m", 0),
+             statedWords(zone_length_most_m, "m", 0));
 }
 
 BulkheadPanel::BulkheadPanel(Round& round, QWidget* parent)

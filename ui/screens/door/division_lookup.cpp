@@ -7,6 +7,8 @@
 
 #include "ui/look/plain_text.h"
 #include "ui/look/touch_style.h"
+#include "ui/parts/catalogue_words.h"
+#include "ui/parts/core_words.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/list_touch.h"
 
@@ -17,8 +19,14 @@ namespace {
 QString examplesOf(const SpaceCategory& category) {
     QStringList examples;
     for (const std::string& example : category.examples)
-        examples << plainText(example);
+        examples << catalogueWords(example);
     return examples.join(QStringLiteral("; "));
+}
+
+/// A note of the table, or one that the core adds.
+QString noteWords(const std::string& note) {
+    const QString words = coreWords(note);
+    return words == plainText(note) ? catalogueWords(note) : words;
 }
 
 /// Enough to choose by; the chosen category's examples stand whole below the list.
@@ -30,7 +38,7 @@ QString categoryLine(const SpaceCategory& category) {
                    QStringLiteral(" …");
     return QStringLiteral("  %1  %2\n        %3")
         .arg(category.number)
-        .arg(plainText(category.name), examples);
+        .arg(catalogueWords(category.name), examples);
 }
 
 } // namespace
@@ -184,7 +192,7 @@ void DivisionLookup::say() {
     m_source->setText(source.join(QStringLiteral(" · ")));
     QStringList notes;
     for (const std::string& note : notesOf(m_answer, m_question))
-        notes << plainText(note);
+        notes << noteWords(note);
     notes << tr("The approved plans and the flag Administration stand above these tables.");
     m_notes->setText(notes.join(QStringLiteral("\n")));
     setAccessibleDescription(title + QStringLiteral(". ") + m_source->text());

@@ -3,11 +3,11 @@
 #include <cmath>
 
 #include <QFontMetricsF>
-#include <QLocale>
 #include <QPainter>
 
 #include "ui/look/plain_text.h"
 #include "ui/parts/grade_words.h"
+#include "ui/parts/units.h"
 
 namespace latchround::ui {
 
@@ -48,8 +48,7 @@ void DoorHead::setDoor(const GradedDoor& door) {
         {tr("register"), classWords(door.door->fire_class), tooWeak(door.door->fire_class, asked)},
         {tr("boundary"), boundaryClassWords(boundary), false}};
     if (door.door->opening_m > 0)
-        m_chips.push_back({tr("opening"),
-                           tr("%1 m").arg(locale().toString(door.door->opening_m, 'f', 2)), false});
+        m_chips.push_back({tr("opening"), lengthWords(door.door->opening_m, 2), false});
     setAccessibleName(tr("Door %1").arg(m_number) + QStringLiteral(": ") +
                       chips().join(QStringLiteral(", ")));
     updateGeometry();

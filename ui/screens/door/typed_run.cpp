@@ -7,6 +7,7 @@
 
 #include "core/safety/cautions.h"
 #include "ui/look/touch_style.h"
+#include "ui/parts/core_words.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/keypad.h"
 #include "ui/parts/lettering.h"
@@ -39,9 +40,7 @@ void TypedRun::askCautions(Run run) {
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     for (const Caution& caution : cautionsBeforeRelease())
-        lines->addWidget(new Lettering(
-            QString::fromUtf8(caution.question.data(), qsizetype(caution.question.size())),
-            TextSize::Body));
+        lines->addWidget(new Lettering(coreWords(caution.question), TextSize::Body));
     auto* all = keyOf(tr("All of them"), "typed-cautions", "primary");
     auto* not_all = keyOf(tr("Not all: enter the run without them"), "typed-no-cautions");
     lines->addWidget(all);

@@ -4,7 +4,8 @@
 #include <set>
 
 #include <QCoreApplication>
-#include <QLocale>
+
+#include "ui/parts/units.h"
 
 namespace latchround::ui {
 
@@ -63,21 +64,19 @@ QString actingWords(const Arrangement& arrangement, const ActingZone& acting) {
         zones << QString::fromStdString(zone);
     const char* sentence =
         places.size() == 1
-            ? QT_TRANSLATE_NOOP("Boundaries",
-                                "bulkhead %1: zones %2 act as one, %3 m against %4 m, "
-                                "at most %5 m%6")
-            : QT_TRANSLATE_NOOP("Boundaries", "bulkheads %1: zones %2 act as one, %3 m against "
-                                              "%4 m, at most %5 m%6");
-    const QLocale locale;
+            ? QT_TRANSLATE_NOOP("Boundaries", "bulkhead %1: zones %2 act as one, %3 against %4, "
+                                              "at most %5%6")
+            : QT_TRANSLATE_NOOP("Boundaries", "bulkheads %1: zones %2 act as one, %3 against "
+                                              "%4, at most %5%6");
     const QString area = acting.area_m2
-                             ? QCoreApplication::translate("Boundaries", ", %1 m² against %2 m²")
-                                   .arg(locale.toString(*acting.area_m2, 'f', 0),
-                                        locale.toString(zone_area_most_m2, 'f', 0))
+                             ? QCoreApplication::translate("Boundaries", ", %1 against %2")
+                                   .arg(quantityWords(*acting.area_m2, "m2", 0),
+                                        statedWords(zone_area_most_m2, "m2", 0))
                              : QString();
     return QCoreApplication::translate("Boundaries", sentence)
-        .arg(listed(places), listed(zones), locale.toString(acting.length_m, 'f', 0),
-             locale.toString(zone_length_rule_m, 'f', 0),
-             locale.toString(zone_length_most_m, 'f', 0), area);
+        .arg(listed(places), listed(zones), lengthWords(acting.length_m, 0),
+             statedWords(zone_length_rule_m, "m", 0), statedWords(zone_length_most_m, "m", 0),
+             area);
 }
 
 QString repairWords(const Repair& repair) {

@@ -4,8 +4,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "core/planning/sample_words.h"
 #include "ui/look/touch_style.h"
+#include "ui/parts/claim_words.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/figure_label.h"
 #include "ui/parts/lettering.h"
@@ -92,7 +92,7 @@ void WalkdownCard::refresh() {
     }
     if (walkdown && walkdown->plan.sample)
         m_aim->setText(m_aim->text() + QStringLiteral(". ") +
-                       QString::fromStdString(provedWords(*walkdown->plan.sample, tally)));
+                       resultSoFarWords(*walkdown->plan.sample, tally));
     const TallyFigures figures = figuresOf(tally);
     const int values[] = {figures.done, figures.satisfactory, figures.to_settle,
                           figures.unsatisfactory};

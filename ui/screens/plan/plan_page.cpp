@@ -6,12 +6,13 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "core/planning/sample_words.h"
 #include "ui/look/touch_style.h"
 #include "ui/parts/card.h"
 #include "ui/parts/choice_keys.h"
+#include "ui/parts/claim_words.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/lettering.h"
+#include "ui/parts/units.h"
 #include "ui/parts/value_row.h"
 #include "ui/parts/zone_profile.h"
 #include "ui/screens/plan/plan_sheets.h"
@@ -31,7 +32,7 @@ Lettering* titleOf(const QString& words) {
 }
 
 QString metres(double length_m) {
-    return QLocale().toString(length_m, 'f', 0) + QStringLiteral(" m");
+    return lengthWords(length_m, 0);
 }
 
 /// How many doors, how far, and how much less than by their numbers.
@@ -48,11 +49,9 @@ QString sumWords(const PlanDraft& draft) {
 }
 
 QString sampleWords(const SampleDrawn& sample, int drawn) {
-    const SampleClaim claim{sample.of_doors, sample.at_most, sample.confidence_ppm};
     return PlanPage::tr("if none of the %1 fails: %2 sure that %3")
         .arg(drawn)
-        .arg(QString::fromStdString(percentText(sample.confidence_ppm)),
-             QString::fromStdString(claimWords(claim)));
+        .arg(confidenceWords(sample.confidence_ppm), claimedWords(sample.of_doors, sample.at_most));
 }
 
 QString withCount(const QString& words, std::size_t doors) {

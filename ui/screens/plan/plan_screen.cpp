@@ -5,6 +5,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "ui/parts/core_words.h"
 #include "ui/parts/top_bar.h"
 #include "ui/screens/plan/brief_page.h"
 #include "ui/screens/plan/plan_page.h"
@@ -31,7 +32,7 @@ PlanScreen::PlanScreen(Round& round, QWidget* parent)
     connect(&round, &Round::walkdownChanged, this, &PlanScreen::lookWhetherBegun);
     connect(&round, &Round::waitingChanged, this, [this] {
         if (!m_begun.empty())
-            m_brief->setWaiting(QString::fromStdString(inOneLine(this->round().whyWaiting())));
+            m_brief->setWaiting(complaintWords(this->round().whyWaiting()));
         if (isVisible()) // a person may have been saved; else enter() shows it
             m_plan->refresh();
     });
@@ -76,7 +77,7 @@ void PlanScreen::begin() {
     std::vector<Entry> entries;
     entries.push_back({walkdownOf(round(), m_draft), std::nullopt, m_begun});
     if (const Done done = round().record(std::move(entries)); !done)
-        m_brief->setWaiting(QString::fromStdString(inOneLine(done.error())));
+        m_brief->setWaiting(complaintWords(done.error()));
 }
 
 /// Whoever saved it: this screen, or somebody else who tried again later.

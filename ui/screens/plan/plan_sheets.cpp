@@ -6,7 +6,7 @@
 #include <QVBoxLayout>
 
 #include "core/planning/draw.h"
-#include "core/planning/sample_words.h"
+#include "ui/parts/claim_words.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/keypad.h"
 #include "ui/parts/lettering.h"
@@ -108,7 +108,7 @@ void PlanSheets::sample() {
     for (const SampleOffer& offer : offers)
         names << tr("%1 by lot: %2 sure that at most %3 are defective")
                      .arg(offer.doors)
-                     .arg(QString::fromStdString(percentText(offer.confidence)))
+                     .arg(confidenceWords(offer.confidence))
                      .arg(offer.at_most);
     auto* picker = new PhrasePicker(names, false);
     picker->setObjectName(QStringLiteral("sample-choice"));

@@ -9,6 +9,7 @@
 #include "core/practice/right_verdict.h"
 #include "ui/look/touch_style.h"
 #include "ui/parts/card.h"
+#include "ui/parts/catalogue_words.h"
 #include "ui/parts/key_grid.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/reading_pane.h"
@@ -66,7 +67,7 @@ void DebriefScreen::addSection(Section section, const char* name) {
 
 void DebriefScreen::show(const practice::Exercise& exercise, const practice::Debrief& debrief) {
     m_debrief = debrief;
-    bar().setTitle(tr("Debrief"), QString::fromStdString(exercise.title));
+    bar().setTitle(tr("Debrief"), catalogueWords(exercise.title));
     m_score->show(exercise, debrief);
     const auto differ = std::ranges::count_if(debrief.verdicts, [](const auto& each) {
         return !practice::isRight(each.given, each.right);

@@ -8,6 +8,7 @@
 #include "core/practice/right_verdict.h"
 #include "ui/look/plain_text.h"
 #include "ui/parts/catalogue_words.h"
+#include "ui/parts/core_words.h"
 #include "ui/parts/cue_words.h"
 #include "ui/parts/grade_words.h"
 #include "ui/parts/reading_pane.h"
@@ -51,7 +52,7 @@ DebriefRow* faultRow(const practice::FaultCompared& fault, const Round& round) {
                                            : std::pair(MarkShape::Dash, Ink::Again);
     auto* row = new DebriefRow(shape, ink, headline);
     if (fault.fault)
-        row->addLine(plainText(sentence(*fault.fault)));
+        row->addLine(coreWords(sentence(*fault.fault)));
     if (const Requirement* asked = askedRow(round, fault))
         row->addLine(rowAndCitation(*asked), Ink::Muted, TextSize::Small);
     else if (fault.fault == practice::Fault::PeopleInPath)

@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 
 #include "ui/look/touch_style.h"
+#include "ui/parts/core_words.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/row_pager.h"
 #include "ui/parts/sheet.h"
@@ -111,7 +112,7 @@ void PracticeScreen::askForWord(const ExerciseOffered& exercise) {
 bool PracticeScreen::practise(const QString& place, const QString& word) {
     const Done begun = round().outside().practise(place, word);
     if (!begun)
-        tell(this, tr("Not opened"), QString::fromStdString(inOneLine(begun.error())));
+        tell(this, tr("Not opened"), complaintWords(begun.error()));
     return begun.has_value();
 }
 

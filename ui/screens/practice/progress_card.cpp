@@ -7,6 +7,7 @@
 
 #include "core/evidence/same_name.h"
 #include "ui/parts/choice_keys.h"
+#include "ui/parts/core_words.h"
 #include "ui/parts/cue_words.h"
 #include "ui/parts/lettering.h"
 #include "ui/screens/practice/progress_plot.h"
@@ -69,7 +70,7 @@ void ProgressCard::setAttempts(const Result<std::vector<practice::Attempt>>& att
     m_nobody->setText(
         attempts ? tr("Nobody has practised on this tablet yet. Each exercise that is finished "
                       "leaves its score here, and how late the thumb was.")
-                 : QString::fromStdString(inOneLine(attempts.error())));
+                 : complaintWords(attempts.error()));
     const bool any = !m_people.isEmpty();
     m_keys->setVisible(any);
     m_nobody->setVisible(!any);

@@ -2,6 +2,7 @@
 
 #include <QVBoxLayout>
 
+#include "ui/parts/catalogue_words.h"
 #include "ui/parts/figure_label.h"
 #include "ui/parts/lettering.h"
 #include "ui/screens/practice/exercise_words.h"
@@ -51,7 +52,7 @@ ScoreCard::ScoreCard(QWidget* parent)
 void ScoreCard::show(const practice::Exercise& exercise, const practice::Debrief& debrief) {
     using practice::Outcome;
     m_title->setText(
-        tr("%1 · %2").arg(QString::fromStdString(exercise.title), levelWords(exercise.level)));
+        tr("%1 · %2").arg(catalogueWords(exercise.title), levelWords(exercise.level)));
     m_percent->setFigure(QString::number(debrief.percent));
     m_percent->setAccessibleName(tr("Score: %1 percent").arg(debrief.percent));
     const bool exam = exercise.pass_percent > 0;

@@ -5,6 +5,7 @@
 
 #include "ui/look/touch_style.h"
 #include "ui/parts/choice_keys.h"
+#include "ui/parts/core_words.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/item_words.h"
 #include "ui/parts/lettering.h"
@@ -145,7 +146,7 @@ void ReviewSheets::showSignatures(Sheet* sheet, QWidget* place, const FactId& wa
         connect(key, &QPushButton::clicked, sheet, [this, sheet, walkdown, as = capacity] {
             sheet->close();
             if (const Done done = m_round.sign(walkdown, as); !done)
-                tell(m_over, tr("Not signed"), QString::fromStdString(inOneLine(done.error())));
+                tell(m_over, tr("Not signed"), complaintWords(done.error()));
             else
                 sign();
         });

@@ -1,11 +1,11 @@
 #include "ui/screens/review/said_words.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 
 #include "ui/look/plain_text.h"
 #include "ui/parts/catalogue_words.h"
 #include "ui/parts/door_words.h"
+#include "ui/parts/units.h"
 #include "ui/parts/walkdown_words.h"
 
 namespace latchround::ui {
@@ -31,8 +31,7 @@ struct Saying {
         return SaidWords::tr("not applicable");
     }
     QString operator()(const MeasuredValue& body) const {
-        return QStringLiteral("%1 %2").arg(QLocale().toString(body.value, 'g', 6),
-                                           QString::fromStdString(body.unit));
+        return recordedWords(body.value, body.unit);
     }
     QString operator()(const PlateRead& body) const {
         if (body.fire_class)
