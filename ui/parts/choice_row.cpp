@@ -4,10 +4,12 @@
 #include <array>
 
 #include <QBoxLayout>
+#include <QKeyEvent>
 #include <QPainter>
 #include <QPushButton>
 
 #include "ui/look/touch_style.h"
+#include "ui/parts/help_key.h"
 #include "ui/parts/lettering.h"
 
 namespace latchround::ui {
@@ -32,15 +34,15 @@ const char* toneOf(Answer answer) {
 ChoiceRow::ChoiceRow(const QString& question, const QString& help, bool both_sides, QWidget* parent)
     : Part(parent)
     , m_layout(new QBoxLayout(QBoxLayout::LeftToRight, this))
+    , m_words(new QVBoxLayout)
     , m_sides(new QVBoxLayout) {
-    auto* words = new QVBoxLayout;
-    words->setSpacing(2);
-    words->addStretch(1);
-    words->addWidget(new Lettering(question, TextSize::Lead, Ink::Plain));
+    m_words->setSpacing(2);
+    m_words->addStretch(1);
+    m_words->addWidget(new Lettering(question, TextSize::Lead, Ink::Plain));
     if (!help.isEmpty())
-        words->addWidget(new Lettering(help, TextSize::Small, Ink::Muted));
-    words->addStretch(1);
-    m_layout->addLayout(words, 1);
+        m_words->addWidget(new Lettering(help, TextSize::Small, Ink::Muted));
+    m_words->addStretch(1);
+    m_layout->addLayout(m_words, 1);
     m_layout->addLayout(m_sides);
     if (both_sides) {
         addKeys(Side::One, question);
@@ -51,6 +53,21 @@ ChoiceRow::ChoiceRow(const QString& question, const QString& help, bool both_sid
     setAccessibleName(question);
     setAccessibleDescription(help);
     lookChanged();
+}
+
+void ChoiceRow::offerHelp() {
+    if (m_help)
+        return;
+    m_help = new HelpKey(*m_layout, *m_words, accessibleName());
+    connect(m_help, &HelpKey::clicked, this, &ChoiceRow::helpAsked);
+    lookChanged();
+}
+
+void ChoiceRow::keyPressEvent(QKeyEvent* event) {
+    if (m_help && event->key() == Qt::Key_F1)
+        emit helpAsked();
+    else
+        Part::keyPressEvent(event);
 }
 
 void ChoiceRow::addKeys(Side side, const QString& question) {
@@ -130,7 +147,7 @@ QPushButton* ChoiceRow::key(Answer answer, Side side) const {
 
 void ChoiceRow::lookChanged() {
     const int pad = sizes().pad;
-    m_layout->setContentsMargins(pad, sizes().gap, pad, sizes().gap);
+    m_layout->setContentsMargins(m_help ? sizes().gap : pad, sizes().gap, pad, sizes().gap);
     m_layout->setSpacing(sizes().gap);
     m_sides->setSpacing(sizes().gap);
     for (Keys& keys : m_keys) {

@@ -1,6 +1,6 @@
 // A question about a door with its answers: Yes, No, n/a. The chosen key shows it by colour, shape
 // and word; pressing it again takes the answer back. For rules that ask about both sides the keys
-// stand twice.
+// stand twice. Where help is offered, the question is a key of its own; F1 asks for it as well.
 #pragma once
 
 #include <optional>
@@ -14,6 +14,7 @@ class QBoxLayout;
 
 namespace latchround::ui {
 
+class HelpKey;
 class Lettering;
 
 class ChoiceRow : public Part {
@@ -22,6 +23,9 @@ public:
     /// `help`: a second, quieter line; may be empty. `both_sides`: keys for side one and side two.
     explicit ChoiceRow(const QString& question, const QString& help = {}, bool both_sides = false,
                        QWidget* parent = nullptr);
+
+    /// The question can be asked what it means: `helpAsked`.
+    void offerHelp();
 
     /// Side None is the one set of keys of a row without sides. Setting emits nothing.
     void setAnswer(std::optional<Answer> answer, Side side = Side::None);
@@ -32,10 +36,12 @@ public:
 signals:
     void answered(latchround::Answer answer, latchround::Side side);
     void cleared(latchround::Side side);
+    void helpAsked();
 
 protected:
     void lookChanged() override;
     void resizeEvent(QResizeEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
 private:
@@ -53,6 +59,8 @@ private:
 
     std::vector<Keys> m_keys;
     QBoxLayout* m_layout;
+    QBoxLayout* m_words;
+    HelpKey* m_help = nullptr;
     QBoxLayout* m_sides;
 };
 

@@ -1,11 +1,13 @@
 #include "ui/parts/value_row.h"
 
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QPainter>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 #include "ui/look/touch_style.h"
+#include "ui/parts/help_key.h"
 #include "ui/parts/lettering.h"
 
 namespace latchround::ui {
@@ -13,16 +15,16 @@ namespace latchround::ui {
 ValueRow::ValueRow(const QString& words, const QString& key, QWidget* parent)
     : Part(parent)
     , m_line(new QHBoxLayout(this))
+    , m_lines(new QVBoxLayout)
     , m_words(new Lettering(words, TextSize::Lead))
     , m_detail(new Lettering({}, TextSize::Small, Ink::Muted))
     , m_key(new QPushButton(key)) {
-    auto* lines = new QVBoxLayout;
-    lines->setSpacing(2);
-    lines->addStretch(1);
-    lines->addWidget(m_words);
-    lines->addWidget(m_detail);
-    lines->addStretch(1);
-    m_line->addLayout(lines, 1);
+    m_lines->setSpacing(2);
+    m_lines->addStretch(1);
+    m_lines->addWidget(m_words);
+    m_lines->addWidget(m_detail);
+    m_lines->addStretch(1);
+    m_line->addLayout(m_lines, 1);
     m_line->addWidget(m_key, 0, Qt::AlignVCenter);
     m_detail->hide();
     setRole(*m_key, "plain");
@@ -30,6 +32,21 @@ ValueRow::ValueRow(const QString& words, const QString& key, QWidget* parent)
     connect(m_key, &QPushButton::clicked, this, &ValueRow::asked);
     setAccessibleName(words);
     lookChanged();
+}
+
+void ValueRow::offerHelp() {
+    if (m_help)
+        return;
+    m_help = new HelpKey(*m_line, *m_lines, m_words->text());
+    connect(m_help, &HelpKey::clicked, this, &ValueRow::helpAsked);
+    lookChanged();
+}
+
+void ValueRow::keyPressEvent(QKeyEvent* event) {
+    if (m_help && event->key() == Qt::Key_F1)
+        emit helpAsked();
+    else
+        Part::keyPressEvent(event);
 }
 
 void ValueRow::setDetail(const QString& detail) {
@@ -49,7 +66,7 @@ QString ValueRow::detail() const {
 
 void ValueRow::lookChanged() {
     const Sizes& s = sizes();
-    m_line->setContentsMargins(s.pad, s.gap, s.pad, s.gap);
+    m_line->setContentsMargins(m_help ? s.gap : s.pad, s.gap, s.pad, s.gap);
     m_line->setSpacing(s.gap);
     m_key->setMinimumSize(s.main_target + s.target / 2, s.target);
     Part::lookChanged();

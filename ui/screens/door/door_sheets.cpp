@@ -7,9 +7,11 @@
 
 #include "core/requirement/applicability.h"
 #include "core/requirement/catalogue.h"
+#include "ui/help/help_page.h"
 #include "ui/look/plain_text.h"
 #include "ui/look/touch_style.h"
 #include "ui/parts/catalogue_words.h"
+#include "ui/parts/core_words.h"
 #include "ui/parts/door_list.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/grade_words.h"
@@ -33,8 +35,7 @@ QString whyNotAsked(const RowGrade& row, const Particulars& vessel, const Graded
     if (row.reason.kind == ReasonKind::OutsideThisWalk)
         return reasonWords(row.reason);
     return DoorSheets::tr("not asked because: %1")
-        .arg(QString::fromStdString(
-            askedBecause(*row.requirement, vessel, *door.door, Stand(door.boundary))));
+        .arg(coreWords(askedBecause(*row.requirement, vessel, *door.door, Stand(door.boundary))));
 }
 
 } // namespace
@@ -89,8 +90,7 @@ void DoorSheets::notAsked() {
     for (const RowGrade& row : graded->grade.rows)
         if (!isAsked(row) && speaksTo(*row.requirement, vessel))
             lines << tr("%1\n    %2")
-                         .arg(rowWords(*row.requirement),
-                              whyNotAsked(row, vessel, *graded));
+                         .arg(rowWords(*row.requirement), whyNotAsked(row, vessel, *graded));
     auto* sheet = new Sheet(m_over, tr("Not asked of door %1").arg(m_door));
     auto* list = new QListWidget;
     list->setObjectName(QStringLiteral("not-asked-rows"));
@@ -199,11 +199,10 @@ void DoorSheets::why(const QString& requirement) {
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     auto* panel = new WhyPanel;
-    panel->setRow(
-        *row,
-        QString::fromStdString(askedBecause(*row->requirement, m_round.arrangement().particulars,
-                                            *graded->door, Stand(graded->boundary))),
-        inclinationWords(*row->requirement, *graded));
+    panel->setRow(*row,
+                  coreWords(askedBecause(*row->requirement, m_round.arrangement().particulars,
+                                         *graded->door, Stand(graded->boundary))),
+                  inclinationWords(*row->requirement, *graded));
     lines->addWidget(panel, 1);
     auto* keys = new QHBoxLayout;
     lines->addLayout(keys);
@@ -251,6 +250,10 @@ void DoorSheets::writeDeficiency(const QString& requirement) {
     const GradedDoor* graded = m_round.door(m_door);
     if (const RowGrade* row = graded ? findRow(graded->grade, requirement.toStdString()) : nullptr)
         writeUp(m_round, *graded, *row, m_over);
+}
+
+void DoorSheets::help(const Help& help) {
+    showHelp(help, m_over);
 }
 
 void DoorSheets::allDoors() {

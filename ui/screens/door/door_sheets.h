@@ -12,6 +12,7 @@ class QWidget;
 namespace latchround::ui {
 
 class PhotographSheets;
+struct Help;
 
 class DoorSheets : public QObject {
     Q_OBJECT
@@ -32,6 +33,8 @@ public:
     void couldNotTest(const QString& requirement = {});
     void why(const QString& requirement);
     void writeDeficiency(const QString& requirement);
+    /// What to look at for one question.
+    void help(const Help& help);
     /// Every door of the walkdown in a list.
     void allDoors();
 

@@ -8,15 +8,26 @@
 
 #include "core/evidence/run_sequence.h"
 #include "core/grading/grade.h"
+#include "ui/help/help.h"
 #include "ui/parts/catalogue_words.h"
 #include "ui/parts/choice_row.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/grade_words.h"
 #include "ui/parts/inclination_words.h"
 #include "ui/parts/run_words.h"
+#include "ui/parts/units.h"
 #include "ui/parts/value_row.h"
 
 namespace latchround::ui {
+namespace {
+
+/// Worked out from the marks of a run.
+bool isOfMarks(Source source) {
+    return source == Source::ClosingTime || source == Source::ClosingRate ||
+           source == Source::AlarmLead || source == Source::AlarmAfterShut;
+}
+
+} // namespace
 
 StepRows::StepRows(Round& round, QObject* parent)
     : QObject(parent)
@@ -67,7 +78,7 @@ std::vector<QWidget*> StepRows::rowsOf(const GradedDoor& graded, Step step) {
     std::vector<QWidget*> rows;
     if (step == Step::Release) {
         for (const Release release : releasesOf(*graded.door))
-            rows.push_back(makeRelease(release));
+            rows.push_back(makeRelease(graded, release));
         rows.push_back(makeHeel());
     }
     if (step == Step::Function && graded.door->designed_to_reopen)
@@ -86,33 +97,39 @@ std::vector<QWidget*> StepRows::rowsOf(const GradedDoor& graded, Step step) {
             if (row->incline_deg)
                 rows.push_back(makeSpringGauge(*row));
         } else if (row->check == CheckKind::PlateAgrees)
-            rows.push_back(makePlate());
+            rows.push_back(makePlate(*row));
         else if (row->check == CheckKind::ClassAtLeast)
-            rows.push_back(makeBoundary());
+            rows.push_back(makeBoundary(*row));
         else if (row->source == Source::Gauge)
             rows.push_back(makeMeasure(*row));
     }
     return rows;
 }
 
+template <typename Row>
+void StepRows::offer(Row* row, const Help& help) {
+    row->offerHelp();
+    connect(row, &Row::helpAsked, this, [this, help] { emit helpAsked(help); });
+}
+
 QWidget* StepRows::makeChoice(const Requirement& row) {
-    auto* choice = new ChoiceRow(askedWords(row), {},
-                                 row.check == CheckKind::SeenBothSides);
+    auto* choice = new ChoiceRow(askedWords(row), {}, row.check == CheckKind::SeenBothSides);
     choice->setObjectName(QStringLiteral("ask-") + QString::fromStdString(row.id));
     connect(choice, &ChoiceRow::answered, this,
             [this, id = row.id](Answer answer, Side side) { record(id, side, answer); });
     connect(choice, &ChoiceRow::cleared, this,
             [this, id = row.id](Side side) { record(id, side, std::nullopt); });
+    offer(choice, helpForRow(row));
     m_choices[row.id] = choice;
     return choice;
 }
 
 QWidget* StepRows::makeMeasure(const Requirement& row) {
-    auto* measure = new ValueRow(
-        askedWords(row), tr("Measure"));
+    auto* measure = new ValueRow(askedWords(row), tr("Measure"));
     measure->setObjectName(QStringLiteral("measure-") + QString::fromStdString(row.id));
     connect(measure, &ValueRow::asked, this,
             [this, id = row.id] { emit measureAsked(QString::fromStdString(id)); });
+    offer(measure, helpForRow(row));
     m_measures[row.id] = measure;
     return measure;
 }
@@ -122,30 +139,38 @@ QWidget* StepRows::makeSpringGauge(const Requirement& row) {
     gauge->setObjectName(QStringLiteral("gauge-") + QString::fromStdString(row.id));
     connect(gauge, &ValueRow::asked, this,
             [this, id = row.id] { emit measureAsked(QString::fromStdString(id)); });
+    offer(gauge, helpForSpringGauge(row));
     m_gauges[&row] = gauge;
     return gauge;
 }
 
-QWidget* StepRows::makePlate() {
+QWidget* StepRows::makePlate(const Requirement& row) {
     m_plate = new ValueRow(tr("What does the plate on the door read?"), tr("Read plate"));
     m_plate->setObjectName(QStringLiteral("plate-row"));
     connect(m_plate, &ValueRow::asked, this, &StepRows::plateAsked);
+    offer(m_plate, helpForRow(row));
     return m_plate;
 }
 
-QWidget* StepRows::makeBoundary() {
+QWidget* StepRows::makeBoundary(const Requirement& row) {
     m_boundary = new ValueRow(tr("What class does the boundary ask for?"), tr("Fire tables"));
     m_boundary->setObjectName(QStringLiteral("boundary-row"));
     connect(m_boundary, &ValueRow::asked, this, &StepRows::boundaryAsked);
+    offer(m_boundary, helpForRow(row));
     return m_boundary;
 }
 
-QWidget* StepRows::makeRelease(Release release) {
+QWidget* StepRows::makeRelease(const GradedDoor& graded, Release release) {
     auto* row = new ValueRow(tr("Release %1").arg(releaseWords(release)),
                              m_from_paper ? tr("Type in") : tr("Time it ›"));
     row->setObjectName(QStringLiteral("release-") +
                        QString::fromLatin1(word(release).data(), qsizetype(word(release).size())));
     connect(row, &ValueRow::asked, this, [this, release] { askForRun(release, RunKind::Closing); });
+    std::vector<const Requirement*> timed;
+    for (const RowGrade& each : graded.grade.rows)
+        if (isAsked(each) && isOfMarks(each.requirement->source))
+            timed.push_back(each.requirement);
+    offer(row, helpForRelease(release, *graded.door, timed));
     m_releases[release] = row;
     return row;
 }
@@ -156,6 +181,7 @@ QWidget* StepRows::makeContact() {
     m_contact->setObjectName(QStringLiteral("contact-row"));
     connect(m_contact, &ValueRow::asked, this,
             [this] { askForRun(Release::LocalSideOne, RunKind::Contact); });
+    offer(m_contact, helpForContact());
     return m_contact;
 }
 
@@ -163,6 +189,7 @@ QWidget* StepRows::makeHeel() {
     m_heel = new ValueRow(tr("Ship's heel now"), tr("Change"));
     m_heel->setObjectName(QStringLiteral("heel-row"));
     connect(m_heel, &ValueRow::asked, this, &StepRows::heelAsked);
+    offer(m_heel, helpForHeel());
     return m_heel;
 }
 
@@ -207,9 +234,9 @@ void StepRows::refresh() {
         if (found == graded->evidence.measured.end())
             measure->setDetail(tr("not yet measured"));
         else
-            measure->setDetail(tr("measured %1 %2")
-                                   .arg(QLocale().toString(found->second.body.value))
-                                   .arg(QString::fromStdString(found->second.body.unit)));
+            measure->setDetail(
+                tr("measured %1")
+                    .arg(recordedWords(found->second.body.value, found->second.body.unit)));
     }
     for (const auto& [row, gauge] : m_gauges)
         gauge->setDetail(inclinationWords(*row, *graded));

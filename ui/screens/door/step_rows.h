@@ -15,6 +15,7 @@ class QWidget;
 namespace latchround::ui {
 
 class ChoiceRow;
+struct Help;
 class ValueRow;
 
 class StepRows : public QObject {
@@ -36,6 +37,7 @@ signals:
     void heelAsked();
     void timeAsked(latchround::Release release, latchround::RunKind kind);
     void typeAsked(latchround::Release release, latchround::RunKind kind);
+    void helpAsked(const latchround::ui::Help& help);
 
 private:
     void forget();
@@ -45,11 +47,14 @@ private:
     QWidget* makeChoice(const Requirement& row);
     QWidget* makeMeasure(const Requirement& row);
     QWidget* makeSpringGauge(const Requirement& row);
-    QWidget* makePlate();
-    QWidget* makeBoundary();
-    QWidget* makeRelease(Release release);
+    QWidget* makePlate(const Requirement& row);
+    QWidget* makeBoundary(const Requirement& row);
+    QWidget* makeRelease(const GradedDoor& graded, Release release);
     QWidget* makeContact();
     QWidget* makeHeel();
+    /// The row's words become a key that asks for this help.
+    template <typename Row>
+    void offer(Row* row, const Help& help);
     void record(const std::string& requirement, Side side, std::optional<Answer> answer);
     QString runsLine(Release release, RunKind kind) const;
 

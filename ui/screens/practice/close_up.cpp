@@ -5,7 +5,7 @@
 #include <QPainter>
 #include <QPainterPath>
 
-#include "ui/screens/practice/close_up_drawings.h"
+#include "ui/drawings/close_up_drawings.h"
 #include "ui/screens/practice/close_up_words.h"
 
 namespace latchround::ui {

@@ -3,7 +3,7 @@
 
 #include <QString>
 
-#include "ui/screens/practice/close_up_drawings.h"
+#include "ui/drawings/close_up_drawings.h"
 #include "ui/screens/practice/spot.h"
 
 namespace latchround::ui {

@@ -5,8 +5,8 @@
 #include <QPainter>
 #include <QPainterPath>
 
+#include "ui/drawings/places.h"
 #include "ui/look/practice_colours.h"
-#include "ui/screens/practice/places.h"
 
 namespace latchround::ui {
 

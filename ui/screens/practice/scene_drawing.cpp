@@ -1,5 +1,5 @@
 #include "ui/screens/practice/scene_drawing.h"
-#include "ui/screens/practice/places.h"
+#include "ui/drawings/places.h"
 
 #include <cmath>
 

@@ -1,5 +1,5 @@
 // The way of the leaf: the deck it passes over, the pocket it comes from, its rails.
-#include "ui/screens/practice/close_up_drawings.h"
+#include "ui/drawings/close_up_drawings.h"
 
 namespace latchround::ui {
 namespace {

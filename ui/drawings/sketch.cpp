@@ -1,5 +1,5 @@
-#include "ui/screens/practice/sketch.h"
-#include "ui/screens/practice/places.h"
+#include "ui/drawings/sketch.h"
+#include "ui/drawings/places.h"
 
 #include <algorithm>
 

@@ -2,8 +2,8 @@
 // it is told over the channel.
 #include <QCoreApplication>
 
+#include "ui/drawings/close_up_drawings.h"
 #include "ui/look/plain_text.h"
-#include "ui/screens/practice/close_up_drawings.h"
 
 namespace latchround::ui {
 

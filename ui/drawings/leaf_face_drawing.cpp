@@ -3,9 +3,9 @@
 
 #include <QLocale>
 
+#include "ui/drawings/close_up_drawings.h"
+#include "ui/drawings/places.h"
 #include "ui/look/plain_text.h"
-#include "ui/screens/practice/close_up_drawings.h"
-#include "ui/screens/practice/places.h"
 
 namespace latchround::ui {
 

@@ -4,7 +4,7 @@
 
 #include "core/practice/door_truth.h"
 #include "core/practice/stage.h"
-#include "ui/screens/practice/sketch.h"
+#include "ui/drawings/sketch.h"
 
 namespace latchround::ui {
 

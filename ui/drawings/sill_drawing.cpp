@@ -4,8 +4,8 @@
 
 #include <QLocale>
 
-#include "ui/screens/practice/close_up_drawings.h"
-#include "ui/screens/practice/places.h"
+#include "ui/drawings/close_up_drawings.h"
+#include "ui/drawings/places.h"
 
 namespace latchround::ui {
 

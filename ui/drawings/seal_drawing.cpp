@@ -1,7 +1,7 @@
 // The edge of a door close by: seal, latch and strike, safety edge with the tape along it.
 #include <QLocale>
 
-#include "ui/screens/practice/close_up_drawings.h"
+#include "ui/drawings/close_up_drawings.h"
 
 namespace latchround::ui {
 

@@ -1,5 +1,5 @@
 // What carries, shuts and holds a leaf: hinges, closer, hold-back.
-#include "ui/screens/practice/close_up_drawings.h"
+#include "ui/drawings/close_up_drawings.h"
 
 namespace latchround::ui {
 

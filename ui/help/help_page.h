@@ -1,0 +1,54 @@
+// What a sheet of help shows: the drawings with their captions, and below them the words. The words
+// have their room first; the drawings take what is left, side by side or one above the other,
+// whichever makes them larger, and give way where too little is left.
+#pragma once
+
+#include <vector>
+
+#include "ui/help/help.h"
+#include "ui/parts/part.h"
+
+namespace latchround::ui {
+
+class HelpPanelView;
+class Lettering;
+class ReadingPane;
+
+class HelpPage : public Part {
+    Q_OBJECT
+public:
+    explicit HelpPage(const Help& help, QWidget* parent = nullptr);
+
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override;
+    bool hasHeightForWidth() const override { return true; }
+    int heightForWidth(int width) const override;
+
+signals:
+    void done(); ///< the key that opened it was pressed again
+
+protected:
+    void lookChanged() override;
+    void resizeEvent(QResizeEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    struct Panel {
+        HelpPanelView* drawing = nullptr;
+        Lettering* caption = nullptr;
+    };
+    void arrange();
+    int wordsHeight(int width) const;
+    int captionHeight(int width) const;
+    /// Width of the drawings in that arrangement, within a width and height; captions included.
+    double drawingWidth(int width, int height, bool stacked) const;
+    void place(const Panel& panel, const QRect& area);
+
+    std::vector<Panel> m_panels;
+    ReadingPane* m_words;
+};
+
+/// Opens it on a sheet over the window of `over`.
+void showHelp(const Help& help, QWidget* over);
+
+} // namespace latchround::ui

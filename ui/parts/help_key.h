@@ -1,0 +1,32 @@
+// The words of a row as a key that asks for help: a question mark in a ring stands before them, and
+// the whole of it can be touched. The words stay labels of the row's own.
+#pragma once
+
+#include <QAbstractButton>
+
+#include "ui/look/look.h"
+
+class QBoxLayout;
+class QHBoxLayout;
+
+namespace latchround::ui {
+
+class HelpKey : public QAbstractButton {
+    Q_OBJECT
+public:
+    /// Takes `words`, which was the first thing of `line`, and stands in its place. `asked`: what
+    /// the row asks, for those who hear the screen.
+    HelpKey(QBoxLayout& line, QBoxLayout& words, const QString& asked);
+
+protected:
+    void changeEvent(QEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    void lookChanged();
+    double across() const; ///< of the ring, px
+
+    QHBoxLayout* m_line;
+};
+
+} // namespace latchround::ui
