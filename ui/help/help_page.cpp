@@ -3,11 +3,10 @@
 #include <algorithm>
 
 #include <QKeyEvent>
+#include <QVBoxLayout>
 
 #include "ui/help/help_panel.h"
 #include "ui/help/help_picture.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/reading_pane.h"
 #include "ui/parts/sheet.h"
 
 namespace latchround::ui {
@@ -16,15 +15,17 @@ namespace {
 constexpr double shape = Sketch::high / Sketch::wide;
 constexpr double widest_mm = 120;        ///< a single drawing
 constexpr double stacked_below_mm = 150; ///< narrower pages show two drawings one above the other
-constexpr double least_px = 120;         ///< a drawing that is narrower tells nothing
+constexpr double least_px = 260;         ///< a narrower drawing tells nothing
 
 } // namespace
 
 HelpPage::HelpPage(const Help& help, QWidget* parent)
     : Part(parent)
-    , m_words(new ReadingPane(help.title, this)) {
+    , m_words(new QWidget(this)) {
     setObjectName(QStringLiteral("help-page"));
     setAccessibleName(help.title);
+    auto* lines = new QVBoxLayout(m_words);
+    lines->setContentsMargins(0, 0, 0, 0);
     QStringList aloud;
     if (help.topic)
         for (HelpPanel& each : pictureOf(*help.topic)) {
@@ -39,21 +40,26 @@ HelpPage::HelpPage(const Help& help, QWidget* parent)
             m_panels.push_back(panel);
         }
     for (const HelpParagraph& paragraph : help.paragraphs) {
-        if (!paragraph.heading.isEmpty())
-            m_words->add(paragraph.heading, TextSize::Body, Ink::Plain, true);
-        m_words->add(paragraph.words, TextSize::Lead);
-        if (!paragraph.source.isEmpty())
-            m_words->add(paragraph.source, TextSize::Small, Ink::Muted);
+        say(paragraph.heading, TextSize::Body, Ink::Plain, true);
+        say(paragraph.words, TextSize::Lead, Ink::Plain);
+        say(paragraph.source, TextSize::Small, Ink::Muted);
         aloud << paragraph.words;
     }
     setAccessibleDescription(aloud.join(QStringLiteral(". ")));
     setFocusPolicy(Qt::StrongFocus);
-    setFocusProxy(m_words); // arrow keys move the words
     lookChanged();
 }
 
+void HelpPage::say(const QString& words, TextSize size, Ink ink, bool bold) {
+    if (words.isEmpty())
+        return;
+    auto* line = new Lettering(words, size, ink, bold);
+    line->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_words->layout()->addWidget(line);
+}
+
 int HelpPage::wordsHeight(int width) const {
-    return m_words->widget()->heightForWidth(width);
+    return m_words->layout()->heightForWidth(width);
 }
 
 int HelpPage::captionHeight(int width) const {
@@ -95,7 +101,12 @@ QSize HelpPage::sizeHint() const {
 }
 
 QSize HelpPage::minimumSizeHint() const {
-    return {int(mm(40)), int(mm(30))};
+    const int least_wide = int(mm(40));
+    const int wide = std::max(width(), least_wide);
+    int least = wordsHeight(wide);
+    if (!m_panels.empty())
+        least += int(least_px * shape) + captionHeight(wide / int(m_panels.size())) + sizes().gap;
+    return {least_wide, least};
 }
 
 void HelpPage::place(const Panel& panel, const QRect& area) {
@@ -108,17 +119,11 @@ void HelpPage::place(const Panel& panel, const QRect& area) {
 
 void HelpPage::arrange() {
     const int gap = sizes().gap;
-    const int words = std::min(wordsHeight(width()), height());
-    const int room = height() - words - gap;
+    const int room = height() - wordsHeight(width()) - gap;
     const bool stacked = m_panels.size() == 2 &&
                          drawingWidth(width(), room, true) > drawingWidth(width(), room, false);
     const double wide = drawingWidth(width(), room, stacked);
-    const bool shown = wide >= least_px;
-    for (const Panel& panel : m_panels) {
-        panel.drawing->setVisible(shown);
-        panel.caption->setVisible(shown);
-    }
-    if (!shown) {
+    if (m_panels.empty() || wide < 1) {
         m_words->setGeometry(rect());
         return;
     }
@@ -138,6 +143,7 @@ void HelpPage::arrange() {
 
 void HelpPage::lookChanged() {
     Part::lookChanged();
+    m_words->layout()->setSpacing(sizes().gap / 2);
     arrange();
 }
 

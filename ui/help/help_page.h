@@ -1,18 +1,17 @@
 // What a sheet of help shows: the drawings with their captions, and below them the words. The words
 // have their room first; the drawings take what is left, side by side or one above the other,
-// whichever makes them larger, and give way where too little is left.
+// whichever makes them larger, down to a least size; below that the sheet turns pages.
 #pragma once
 
 #include <vector>
 
 #include "ui/help/help.h"
+#include "ui/parts/lettering.h"
 #include "ui/parts/part.h"
 
 namespace latchround::ui {
 
 class HelpPanelView;
-class Lettering;
-class ReadingPane;
 
 class HelpPage : public Part {
     Q_OBJECT
@@ -38,6 +37,7 @@ private:
         Lettering* caption = nullptr;
     };
     void arrange();
+    void say(const QString& words, TextSize size, Ink ink, bool bold = false);
     int wordsHeight(int width) const;
     int captionHeight(int width) const;
     /// Width of the drawings in that arrangement, within a width and height; captions included.
@@ -45,7 +45,7 @@ private:
     void place(const Panel& panel, const QRect& area);
 
     std::vector<Panel> m_panels;
-    ReadingPane* m_words;
+    QWidget* m_words;
 };
 
 /// Opens it on a sheet over the window of `over`.

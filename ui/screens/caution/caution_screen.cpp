@@ -10,6 +10,7 @@
 
 #include "core/safety/cautions.h"
 #include "core/safety/shore_figures.h"
+#include "ui/help/help_page.h"
 #include "ui/look/plain_text.h"
 #include "ui/look/touch_style.h"
 #include "ui/parts/core_words.h"
@@ -114,6 +115,9 @@ QWidget* CautionScreen::makeQuestions() {
         setTone(*row->key(), "good");
         connect(row, &ValueRow::asked, this,
                 [this, row, id = caution.id] { answer(id, row->key()->isChecked()); });
+        row->offerHelp();
+        connect(row, &ValueRow::helpAsked, this,
+                [this, caution] { showHelp(helpForCaution(caution), this); });
         m_questions[std::string(caution.id)] = row;
         rows.push_back(row);
     }
