@@ -170,8 +170,13 @@ QString reasonWords(const Reason& reason) {
     return {};
 }
 
+QString citeWords(const Requirement& requirement) {
+    return requirement.status == Status::Practice ? statusWords(requirement.status)
+                                                  : QString::fromStdString(requirement.cite);
+}
+
 QString citationWords(const Requirement& requirement) {
-    QString cite = QString::fromStdString(requirement.cite);
+    const QString cite = citeWords(requirement);
     if (requirement.edition.empty())
         return cite;
     return GradeWords::tr("%1, edition %2").arg(cite, QString::fromStdString(requirement.edition));

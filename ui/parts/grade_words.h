@@ -17,6 +17,9 @@ QString limitWords(const Requirement& requirement);
 
 QString reasonWords(const Reason& reason);
 
+/// "SOLAS II-2/9.4.1.1.5.2", or the words of common practice.
+QString citeWords(const Requirement& requirement);
+
 /// "SOLAS II-2/9.4.1.1.5.2, edition 2015": or the words of common practice.
 QString citationWords(const Requirement& requirement);
 

@@ -71,7 +71,7 @@ void VerdictRows::setRows(const std::vector<const RowGrade*>& rows) {
         const QString limit = limitWords(*grade->requirement);
         if (!limit.isEmpty())
             row.detail += QStringLiteral(" · ") + limit;
-        row.detail += QStringLiteral(" · ") + QString::fromStdString(grade->requirement->cite);
+        row.detail += QStringLiteral(" · ") + citeWords(*grade->requirement);
         m_rows.push_back(std::move(row));
     }
     endResetModel();

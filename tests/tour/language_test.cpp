@@ -1,0 +1,153 @@
+// The language the program speaks is the setting's, else the machine's where it is spoken here;
+// figures go with it; papers are English whatever it is; and a translation keeps every place that
+// its English has.
+#include <QApplication>
+#include <QDir>
+#include <QProcess>
+#include <QRegularExpression>
+#include <QXmlStreamReader>
+
+#include <gmock/gmock.h>
+
+#include "app/desktop/language.h"
+#include "tests/tour/language.h"
+#include "tests/tour/tour.h"
+#include "ui/parts/door_words.h"
+#include "ui/parts/units.h"
+
+using namespace latchround;
+using namespace latchround::tour;
+
+namespace {
+
+class Language : public testing::Test {
+protected:
+    void TearDown() override {
+        speakOnTour(QStringLiteral("en"));
+        ui::useUnits(ui::Units::OfTheText);
+        QLocale::setDefault(QLocale::c());
+    }
+};
+
+QString leafMoves() {
+    return ui::markWords(MarkKind::LeafMoves);
+}
+
+struct Message {
+    QString english;
+    QString translated;
+};
+
+std::vector<Message> messagesOf(const QString& path) {
+    QFile file(path);
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << path.toStdString();
+    QXmlStreamReader reader(&file);
+    std::vector<Message> messages;
+    while (!reader.atEnd()) {
+        reader.readNext();
+        if (reader.isStartElement() && reader.name() == QLatin1String("source"))
+            messages.push_back({reader.readElementText(), {}});
+        else if (reader.isStartElement() && reader.name() == QLatin1String("translation"))
+            messages.back().translated =
+                reader.readElementText(QXmlStreamReader::IncludeChildElements);
+    }
+    EXPECT_FALSE(reader.hasError()) << reader.errorString().toStdString();
+    return messages;
+}
+
+/// "%1", "%2" in the order of their numbers.
+QStringList placesIn(const QString& text) {
+    static const QRegularExpression place(QStringLiteral("%[0-9n]"));
+    QStringList places;
+    for (auto at = place.globalMatch(text); at.hasNext();)
+        places << at.next().captured();
+    places.sort();
+    places.removeDuplicates();
+    return places;
+}
+
+} // namespace
+
+TEST_F(Language, IsTheSettingsElseTheMachinesElseEnglish) {
+    EXPECT_THAT(translatedLanguages(), testing::UnorderedElementsAre("es", "fr", "id"));
+    EXPECT_EQ(languageFor("fr", {"es-ES"}), "fr");
+    EXPECT_EQ(languageFor("en", {"es-ES"}), "en");
+    EXPECT_EQ(languageFor("", {"de-DE", "es-MX", "en-US"}), "es");
+    EXPECT_EQ(languageFor("", {"en-US", "es-MX"}), "en");
+    EXPECT_EQ(languageFor("", {"de-DE"}), "en");
+    EXPECT_EQ(languageFor("xx", {"id_ID.UTF-8"}), "id");
+    EXPECT_EQ(languageFor("", {}), "en");
+}
+
+TEST_F(Language, FiguresGoWithItAndWithTheMachinesOwnCountry) {
+    EXPECT_EQ(figuresOf("es", QLocale("de_DE")).toString(0.2), "0,2");
+    EXPECT_EQ(figuresOf("es", QLocale("es_MX")).toString(0.2), "0.2");
+    EXPECT_EQ(figuresOf("en", QLocale("fr_FR")).toString(0.2), "0.2");
+    EXPECT_EQ(figuresOf("fr", QLocale::c()).toString(0.2), "0,2");
+    // No mark between thousands in any: 1.600 m2 would be read as 1.6.
+    for (const char* code : {"en", "es", "fr", "id"})
+        EXPECT_EQ(figuresOf(code, QLocale::c()).toString(1600.0, 'f', 0), "1600") << code;
+}
+
+TEST_F(Language, SpokenAtOnceAndSilentForPapers) {
+    speak("es");
+    const QString spanish = leafMoves();
+    EXPECT_EQ(spanish, "La hoja se mueve");
+    EXPECT_EQ(QLocale().decimalPoint(), ",");
+    ui::useUnits(ui::Units::UsCustomary);
+    {
+        InEnglish english;
+        EXPECT_EQ(leafMoves(), "Leaf moves");
+        EXPECT_EQ(QLocale().decimalPoint(), ".");
+        EXPECT_EQ(ui::unitsInUse(), ui::Units::OfTheText);
+        EXPECT_TRUE(english.onScreen([&] {
+            return leafMoves() == spanish && QLocale().decimalPoint() == "," &&
+                   ui::unitsInUse() == ui::Units::UsCustomary;
+        }));
+        EXPECT_EQ(leafMoves(), "Leaf moves");
+    }
+    EXPECT_EQ(leafMoves(), spanish);
+    EXPECT_EQ(ui::unitsInUse(), ui::Units::UsCustomary);
+    EXPECT_EQ(QApplication::layoutDirection(), Qt::LeftToRight);
+    speak("en");
+    EXPECT_EQ(leafMoves(), "Leaf moves");
+}
+
+TEST_F(Language, PapersReadTheSameInEveryLanguage) {
+    const auto paperIn = [](const char* language, ui::Units units) {
+        QTemporaryDir documents;
+        qputenv("HOME", documents.path().toUtf8());
+        Tablet tablet;
+        tablet.language = QLatin1String(language);
+        speakOnTour(tablet.language);
+        ui::useUnits(units);
+        Tour tour(tablet, [](const QString&, Tour&) {});
+        const auto made =
+            tour.desk().makePaper(ui::Paper::BlankForm, {}, {}, [](int, int) { return true; });
+        EXPECT_TRUE(made) << inOneLine(made.error());
+        QProcess reader;
+        reader.start("pdftotext", {made->path, "-"});
+        EXPECT_TRUE(reader.waitForFinished());
+        QFile::remove(made->path);
+        return QString::fromUtf8(reader.readAllStandardOutput());
+    };
+    const QString english = paperIn("en", ui::Units::OfTheText);
+    EXPECT_GT(english.size(), 1000);
+    EXPECT_EQ(paperIn("qps", ui::Units::UsCustomary), english);
+}
+
+TEST_F(Language, ATranslationKeepsEveryPlaceOfItsEnglish) {
+    const QDir folder(QStringLiteral(LATCHROUND_SOURCE "/resources/languages"));
+    const QStringList files = folder.entryList({"*.ts"}, QDir::Files);
+    ASSERT_EQ(files.size(), 3);
+    for (const QString& file : files)
+        for (const Message& message : messagesOf(folder.filePath(file))) {
+            if (message.translated.isEmpty())
+                continue;
+            const std::string where = file.toStdString() + ": " + message.english.toStdString();
+            EXPECT_EQ(placesIn(message.translated), placesIn(message.english)) << where;
+            EXPECT_EQ(message.translated.count('\n'), message.english.count('\n')) << where;
+            // What is put together of pieces keeps the space or the comma it begins with.
+            EXPECT_EQ(message.translated.startsWith(' '), message.english.startsWith(' ')) << where;
+        }
+}

@@ -1,0 +1,144 @@
+// Every word on every screen can be translated: the tour is taken in the tests' own language, where
+// plain letters are what nobody handed to the translators. Names, what people wrote, citations and
+// signs of units stay as they are in every language.
+#include <set>
+
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QLabel>
+#include <QRegularExpression>
+
+#include <gmock/gmock.h>
+
+#include "tests/tour/in_front.h"
+#include "tests/tour/language.h"
+#include "tests/tour/painted_text.h"
+#include "tests/tour/pseudo_language.h"
+#include "tests/tour/tour.h"
+
+using namespace latchround;
+using namespace latchround::tour;
+
+namespace {
+
+/// What the data of the sample vessels says in words of its own, and what every language has.
+class Data {
+public:
+    Data() {
+        for (const char* file : {"sample_vessels/vellis-lantern", "sample_vessels/oriveth-meridian",
+                                 "sample_vessels/ternwick-lass"}) {
+            readTable(QStringLiteral("%1/register.csv").arg(QLatin1String(file)));
+            readFacts(QStringLiteral("%1/history.jsonl").arg(QLatin1String(file)));
+        }
+        readTable(QStringLiteral("resources/practice/vessel.csv"));
+        for (const char* word :
+             {"SOLAS",      "CFR",      "MSC",     "Circ",   "FSS",       "Code", "UTC",  "PDF",
+              "CSV",        "JSON",     "ZIP",     "ANSI",   "BHMA",      "JCGM", "YYYY", "lbf",
+              "Latchround", "PRACTICE", "English", "Bahasa", "Indonesia", "Espa", "Fran"})
+            m_signs.insert(QLatin1String(word));
+    }
+
+    bool has(const QString& phrase) const {
+        if (m_signs.contains(phrase))
+            return true;
+        const QRegularExpression whole(
+            QStringLiteral("\\b%1\\b").arg(QRegularExpression::escape(phrase)));
+        return m_said.contains(whole);
+    }
+
+private:
+    static QByteArray bytes(const QString& name) {
+        QFile file(QStringLiteral(LATCHROUND_SOURCE "/") + name);
+        EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << name.toStdString();
+        return file.readAll();
+    }
+    void add(const QString& said) {
+        // Words of the formats are lower case and single: "leaf-moves".
+        static const QRegularExpression spoken(QStringLiteral("[A-Z ]"));
+        if (said.contains(spoken) && m_seen.insert(said).second)
+            m_said += said + QLatin1Char('\n');
+    }
+    void addAll(const QJsonValue& value) {
+        if (value.isString())
+            add(value.toString());
+        for (const QJsonValue& each : value.toArray())
+            addAll(each);
+        for (const QJsonValue& each : value.toObject())
+            addAll(each);
+    }
+    void readFacts(const QString& name) {
+        for (const QByteArray& line : bytes(name).split('\n'))
+            addAll(QJsonDocument::fromJson(line).object());
+    }
+    void readTable(const QString& name) {
+        for (const QByteArray& line : bytes(name).split('\n'))
+            for (const QByteArray& cell : line.split(','))
+                add(QString::fromUtf8(cell));
+    }
+
+    std::set<QString> m_seen;
+    std::set<QString> m_signs;
+    QString m_said;
+};
+
+/// The plain words of a text that are no data.
+QStringList untranslated(const QString& text, const Data& data) {
+    static const QRegularExpression words(
+        QStringLiteral("(?<![\\p{L}])[A-Za-z]{3,}(?:[ ,]+[A-Za-z]+)*(?![\\p{L}])"));
+    QStringList plain;
+    for (auto at = words.globalMatch(text); at.hasNext();)
+        if (const QString phrase = at.next().captured(); !data.has(phrase))
+            plain << phrase;
+    return plain;
+}
+
+class Untranslated : public testing::TestWithParam<Part> {
+protected:
+    void SetUp() override { speakOnTour(QStringLiteral("qps")); }
+    void TearDown() override { speakOnTour(QStringLiteral("en")); }
+};
+
+} // namespace
+
+TEST(PseudoLanguage, KeepsPlacesAndSaysMore) {
+    EXPECT_EQ(pseudo("Deck %1"), "[!!Ďéçķ %1 íñ!!]");
+    EXPECT_EQ(pseudo("%1 · %2"), "%1 · %2");
+    EXPECT_THAT(pseudo("two\nlines").toStdString(), testing::HasSubstr("\n"));
+    const QString text = QStringLiteral("All of it still holds");
+    EXPECT_GE(pseudo(text).size(), text.size() * 14 / 10);
+}
+
+TEST(PseudoLanguage, PlainWordsAreFoundAndDataIsNot) {
+    const Data data;
+    EXPECT_EQ(untranslated("[!!ŤĥíŔ!!] Not armed", data), QStringList{"Not armed"});
+    EXPECT_EQ(untranslated(pseudo("What would settle it"), data), QStringList());
+    EXPECT_EQ(untranslated("SOLAS II-2/9.4.1.1.5.2 · 0,2 m/s", data), QStringList());
+}
+
+TEST_P(Untranslated, NothingOnTheScreensIs) {
+    static const Data data;
+    std::set<QString> told;
+    const auto look = [&told](const QString& stop, Tour& tour) {
+        for (QWidget* widget : widgetsInFront(tour.window())) {
+            QStringList texts{widget->accessibleName(), widget->accessibleDescription()};
+            if (const auto* label = qobject_cast<const QLabel*>(widget))
+                texts << label->text();
+            else
+                for (const PaintedText& text : paintedBy(*widget))
+                    texts << text.words;
+            for (const QString& text : texts)
+                for (const QString& phrase : untranslated(text, data))
+                    if (told.insert(phrase).second)
+                        ADD_FAILURE() << stop.toStdString() << ": \"" << phrase.toStdString()
+                                      << "\" in " << nameOf(*widget).toStdString();
+        }
+    };
+    Tablet tablet;
+    tablet.language = QStringLiteral("qps");
+    Tour tour(tablet, look);
+    GetParam().walk(tour);
+}
+
+INSTANTIATE_TEST_SUITE_P(Tour, Untranslated, testing::ValuesIn(parts()),
+                         [](const auto& given) { return std::string(given.param.name); });

@@ -1,0 +1,108 @@
+// Figures and days as people of other countries write them: shown with their comma, typed with
+// either, and the same number in between.
+#include <QLocale>
+#include <QPushButton>
+#include <QTest>
+
+#include <gmock/gmock.h>
+
+#include "tests/ui/print_to.h"
+#include "tests/ui/sample_grade.h"
+#include "ui/parts/band_gauge.h"
+#include "ui/parts/claim_words.h"
+#include "ui/parts/date_words.h"
+#include "ui/parts/grade_words.h"
+#include "ui/parts/keypad.h"
+#include "ui/parts/verdict_rows.h"
+
+namespace latchround::ui {
+namespace {
+
+struct Locales : testing::TestWithParam<const char*> {
+    void SetUp() override { QLocale::setDefault(QLocale(QLatin1String(GetParam()))); }
+    void TearDown() override { QLocale::setDefault(QLocale::c()); }
+};
+
+constexpr CalendarDate day{std::chrono::year{2026}, std::chrono::month{11}, std::chrono::day{6}};
+
+TEST_P(Locales, AFigureTypedIsTheFigureShownAndTaken) {
+    const QLocale locale;
+    for (const QString& typed :
+         {QStringLiteral("3.25"), QStringLiteral("3,25"), locale.toString(3.25)}) {
+        Keypad pad;
+        pad.setUnit("mm");
+        double entered = 0;
+        QObject::connect(&pad, &Keypad::entered, &pad, [&](double value) { entered = value; });
+        for (const QChar each : typed) // a keyboard of that country has these keys
+            QTest::sendKeyEvent(QTest::Click, &pad, Qt::Key_unknown, QString(each), Qt::NoModifier);
+        EXPECT_THAT(
+            pad.accessibleDescription(),
+            testing::Property(&QString::toStdString,
+                              testing::HasSubstr("3" + locale.decimalPoint().toStdString())))
+            << typed.toStdString();
+        QTest::keyClick(&pad, Qt::Key_Return);
+        EXPECT_EQ(entered, 3.25) << typed.toStdString();
+    }
+}
+
+TEST_P(Locales, TheKeyForThePointShowsTheirs) {
+    Keypad pad;
+    QStringList keys;
+    for (const QPushButton* key : pad.findChildren<QPushButton*>())
+        keys << key->text();
+    EXPECT_TRUE(keys.contains(QLocale().decimalPoint()));
+}
+
+TEST_P(Locales, MeasuredFiguresLimitsAndTheirRowsAreWrittenAlike) {
+    const SampleGrade sample;
+    const QLocale locale;
+    const RowGrade& rate = sample.row("rate");
+    EXPECT_EQ(measuredWords(rate),
+              QStringLiteral("%1 ± %2\u00a0m/s")
+                  .arg(locale.toString(0.198, 'f', 3), locale.toString(0.007, 'f', 3)));
+    EXPECT_TRUE(limitWords(*rate.requirement).contains(locale.toString(0.2, 'g', 6)));
+    VerdictRows rows;
+    rows.setRows({&rate});
+    EXPECT_TRUE(rows.data(rows.index(0), Qt::DisplayRole)
+                    .toString()
+                    .contains(locale.toString(0.198, 'f', 3)));
+}
+
+TEST_P(Locales, GaugeSpeaksTheirFigures) {
+    BandGauge gauge;
+    gauge.setBand(10, 40.5, "s");
+    EXPECT_TRUE(gauge.limitWords().contains(QLocale().toString(40.5, 'f', 1)));
+}
+
+TEST_P(Locales, ConfidenceHasTheirPoint) {
+    EXPECT_EQ(confidenceWords(995'000), QLocale().toString(99.5) + QStringLiteral("\u00a0%"));
+    EXPECT_EQ(confidenceWords(950'000), QLocale().toString(95) + QStringLiteral("\u00a0%"));
+}
+
+TEST_P(Locales, ADayHasItsMonthInTheirLetters) {
+    const QLocale locale;
+    const QString words = dateWords(day);
+    EXPECT_TRUE(words.contains(locale.monthName(11, QLocale::ShortFormat))) << words.toStdString();
+    EXPECT_TRUE(words.contains(locale.toString(2026).remove(locale.groupSeparator())))
+        << words.toStdString();
+    EXPECT_TRUE(monthWords(day).startsWith(locale.standaloneMonthName(11)));
+}
+
+INSTANTIATE_TEST_SUITE_P(Of, Locales,
+                         testing::Values("es_ES", "fr_FR", "id_ID", "de_DE", "ar_EG", "en_US",
+                                         "es_MX"),
+                         [](const auto& given) { return std::string(given.param); });
+
+TEST(DayOrder, IsTheLocales) {
+    QLocale::setDefault(QLocale("en_US"));
+    EXPECT_EQ(dateWords(day), "Nov 6, 2026");
+    QLocale::setDefault(QLocale("en_GB"));
+    EXPECT_EQ(dateWords(day), "6 Nov 2026");
+    QLocale::setDefault(QLocale("es_ES"));
+    EXPECT_EQ(dateWords(day), "6 nov 2026");
+    QLocale::setDefault(QLocale::c());
+    EXPECT_EQ(dateWords(day), "6 Nov 2026");
+}
+
+} // namespace
+} // namespace latchround::ui
