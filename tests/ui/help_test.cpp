@@ -1,5 +1,6 @@
 // Help in place: every question has words and a drawing of its own, one touch opens it and one
 // closes it, and it has its room at every size.
+#include <algorithm>
 #include <fstream>
 #include <iterator>
 #include <map>
@@ -8,7 +9,6 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QTest>
-#include <QVBoxLayout>
 
 #include <gmock/gmock.h>
 
@@ -219,7 +219,6 @@ protected:
     /// On the page that is shown nothing is clipped, and drawings and words do not overlap.
     void expectRoom(const std::string& what) {
         auto* page = window.findChild<HelpPage*>();
-        QRect last;
         for (const QLabel* label : page->findChildren<QLabel*>())
             EXPECT_GE(label->height() + 1, label->heightForWidth(label->width()))
                 << what << ": " << label->text().toStdString();
@@ -288,7 +287,9 @@ TEST_P(HelpSheet, IsLeftAsPicturesWhereAsked) {
         if (row.id == "plate" || row.id == "latch-throw" || row.id == "hose-port")
             shown(helpForRow(row), QString::fromStdString(row.id));
     }
-    shown(helpForRelease(Release::Remote, {.kind = DoorKind::Sliding}, timed), "remote");
+    Door door;
+    door.kind = DoorKind::Sliding;
+    shown(helpForRelease(Release::Remote, door, timed), "remote");
     shown(helpForCaution(cautionsBeforeRelease()[2]), "watch");
 }
 

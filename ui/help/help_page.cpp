@@ -104,8 +104,9 @@ QSize HelpPage::minimumSizeHint() const {
     const int least_wide = int(mm(40));
     const int wide = std::max(width(), least_wide);
     int least = wordsHeight(wide);
-    if (!m_panels.empty())
-        least += int(least_px * shape) + captionHeight(wide / int(m_panels.size())) + sizes().gap;
+    if (const int count = int(m_panels.size()); count > 0)
+        least += int(least_px * shape) + sizes().gap +
+                 captionHeight((wide - (count - 1) * sizes().gap) / count);
     return {least_wide, least};
 }
 
@@ -141,6 +142,15 @@ void HelpPage::arrange() {
     m_words->setGeometry(0, below, width(), height() - below);
 }
 
+bool HelpPage::event(QEvent* event) {
+    // The words took another size of text: the look of the window they are shown in.
+    if (event->type() == QEvent::LayoutRequest) {
+        arrange();
+        updateGeometry();
+    }
+    return Part::event(event);
+}
+
 void HelpPage::lookChanged() {
     Part::lookChanged();
     m_words->layout()->setSpacing(sizes().gap / 2);
@@ -161,7 +171,7 @@ void HelpPage::keyPressEvent(QKeyEvent* event) {
 
 void showHelp(const Help& help, QWidget* over) {
     auto* sheet = new Sheet(over, help.title);
-    auto* page = new HelpPage(help);
+    auto* page = new HelpPage(help, sheet); // in its look from the start
     QObject::connect(page, &HelpPage::done, sheet, &Sheet::close);
     sheet->setContent(page);
     sheet->setWidthMm(190);

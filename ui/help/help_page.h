@@ -27,6 +27,7 @@ signals:
     void done(); ///< the key that opened it was pressed again
 
 protected:
+    bool event(QEvent* event) override;
     void lookChanged() override;
     void resizeEvent(QResizeEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
