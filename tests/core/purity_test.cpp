@@ -53,6 +53,12 @@ TEST(House, UiKnowsNeitherAppNorDatabaseNorFiles) {
               "");
 }
 
+TEST(House, ColoursAndStyleAreInTheLookAlone) {
+    EXPECT_EQ(linesMatching({"ui/parts", "ui/screens", "ui/sheets", "ui/window", "ui/round"},
+                            R"(setStyleSheet|QColor[({]|Qt::(black|white|red|green|blue)\b)"),
+              "");
+}
+
 TEST(House, NoCheckThatPassesSilentlyInAGoogleTest) {
     const std::string names = std::string("QVERI") + "FY|QCOMP" + "ARE|QTR" + "Y_|QFA" + "IL";
     EXPECT_EQ(linesMatching({"tests"}, "\\b(" + names + ")"), "");

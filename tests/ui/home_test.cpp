@@ -14,7 +14,6 @@
 #include "ui/parts/zone_profile.h"
 #include "ui/screens/home/home_screen.h"
 #include "ui/screens/home/open_item_list.h"
-#include "ui/screens/settings/settings_sheet.h"
 
 using namespace latchround;
 using namespace latchround::ui;
@@ -257,26 +256,4 @@ TEST(HomeScreen, KeysAreInsideThePageAndLargeEnoughInEveryShape) {
                 << each->objectName().toStdString() << " at " << size.width();
         }
     }
-}
-
-TEST(SettingsSheet, KeysSayWhatTheLookIsAndWhatWasChosen) {
-    SettingsSheet settings{QString(), QString()};
-    settings.resize(600, 500);
-    settings.show();
-    EXPECT_TRUE(key(settings, "light-day").isChecked());
-    QSignalSpy gloves(&settings, &SettingsSheet::glovesChosen);
-    QSignalSpy calm(&settings, &SettingsSheet::calmChosen);
-    std::vector<Light> lights;
-    QObject::connect(&settings, &SettingsSheet::lightChosen,
-                     [&lights](Light light) { lights.push_back(light); });
-    press(key(settings, "light-night"));
-    press(key(settings, "gloves-on"));
-    press(key(settings, "calm-on"));
-    EXPECT_THAT(lights, ::testing::ElementsAre(Light::Night));
-    ASSERT_EQ(gloves.size(), 1);
-    EXPECT_TRUE(gloves[0][0].toBool());
-    ASSERT_EQ(calm.size(), 1);
-    EXPECT_TRUE(calm[0][0].toBool());
-    // Nobody obeyed: the keys go on showing the look as it is.
-    EXPECT_TRUE(key(settings, "light-day").isChecked());
 }

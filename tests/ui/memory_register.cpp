@@ -101,7 +101,8 @@ Result<std::optional<PickedPhotograph>> FakeOutside::photographFromCamera(QWidge
     return picture;
 }
 
-Result<PaperMade> FakeOutside::makePaper(Paper paper, const FactId& walkdown, const QString& door) {
+Result<PaperMade> FakeOutside::makePaper(Paper paper, const FactId& walkdown, const QString& door,
+                                         const GoOn&) {
     if (report_failure)
         return tl::unexpected(*report_failure);
     reports.push_back(walkdown);
@@ -119,12 +120,13 @@ Result<Fact> FakeOutside::signedWalkdown(const Fact& unsigned_fact) {
     return fact;
 }
 
-Result<std::optional<QString>> FakeOutside::giveHandover(QWidget*, const QString& sealed_for) {
+Result<std::optional<QString>> FakeOutside::giveHandover(QWidget*, const QString& sealed_for,
+                                                         const GoOn&) {
     given.push_back(sealed_for);
     return std::optional(QStringLiteral("/handover.zip"));
 }
 
-Done FakeOutside::takeHandover(const HandoverSeen&, const std::vector<Fact>& along) {
+Done FakeOutside::takeHandover(const HandoverSeen&, const std::vector<Fact>& along, const GoOn&) {
     taken.push_back(along);
     return {};
 }
@@ -136,7 +138,7 @@ Done FakeOutside::openVessel(const QString& place) {
     return {};
 }
 
-Checked<std::optional<QString>> FakeOutside::takeInRegister(QWidget*) {
+Checked<std::optional<QString>> FakeOutside::takeInRegister(QWidget*, const GoOn&) {
     if (!taken_in_faults.empty())
         return tl::unexpected(taken_in_faults);
     return taken_in;

@@ -78,7 +78,10 @@ public:
     bool readySound() override { return loudspeaker; }
     void soundAlarm(bool on) override { sounding = on; }
     void closeSound() override { sounding = false; }
-    Result<PaperMade> makePaper(Paper paper, const FactId& walkdown, const QString& door) override;
+    int cues = 0; ///< marks that were answered by tick and shake
+    void cueMark() override { ++cues; }
+    Result<PaperMade> makePaper(Paper paper, const FactId& walkdown, const QString& door,
+                                const GoOn& go_on) override;
     std::vector<QString> shown; ///< files handed to showFile
     void showFile(const QString& path) override { shown.push_back(path); }
     Result<Fact> signedWalkdown(const Fact& unsigned_fact) override;
@@ -87,14 +90,18 @@ public:
     }
     Result<QString> ownKey() override { return QStringLiteral("0123"); }
     std::vector<QString> given; ///< keys that handover files were sealed for, or empty
-    Result<std::optional<QString>> giveHandover(QWidget*, const QString& sealed_for) override;
+    Result<std::optional<QString>> giveHandover(QWidget*, const QString& sealed_for,
+                                                const GoOn& go_on) override;
     std::optional<HandoverSeen> seen; ///< what lookAtHandover answers
-    Checked<std::optional<HandoverSeen>> lookAtHandover(QWidget*) override { return seen; }
+    Checked<std::optional<HandoverSeen>> lookAtHandover(QWidget*, const GoOn&) override {
+        return seen;
+    }
     std::vector<std::vector<Fact>> taken; ///< what was recorded along with each file taken in
-    Done takeHandover(const HandoverSeen&, const std::vector<Fact>& along) override;
+    Done takeHandover(const HandoverSeen&, const std::vector<Fact>& along,
+                      const GoOn& go_on) override;
     std::vector<VesselOnTablet> vessels() const override { return on_tablet; }
     Done openVessel(const QString& place) override;
-    Checked<std::optional<QString>> takeInRegister(QWidget*) override;
+    Checked<std::optional<QString>> takeInRegister(QWidget*, const GoOn& go_on) override;
     std::vector<ExerciseOffered> offered;
     std::vector<ExerciseOffered> exercises() const override { return offered; }
     Checked<std::optional<QString>> takeInExercise(QWidget*) override { return taken_in; }

@@ -1,5 +1,7 @@
 #include "ui/look/look.h"
 
+#include <algorithm>
+
 #include <QApplication>
 #include <QEvent>
 #include <QVariant>
@@ -32,7 +34,8 @@ void tell(QWidget* widget) {
 } // namespace
 
 Look::Look(double px_per_mm, QObject* parent)
-    : QObject(parent) {
+    : QObject(parent)
+    , m_px_per_mm(px_per_mm) {
     m_appearance.sizes = sizesOf(px_per_mm, false);
 }
 
@@ -64,12 +67,32 @@ void Look::setLight(Light light) {
 }
 
 void Look::setGloves(bool gloves) {
-    m_appearance.sizes = sizesOf(m_appearance.sizes.px_per_mm, gloves);
-    apply();
+    m_appearance.sizes.gloves = gloves;
+    resize();
 }
 
 void Look::setPxPerMm(double px_per_mm) {
-    m_appearance.sizes = sizesOf(px_per_mm, m_appearance.sizes.gloves);
+    m_px_per_mm = px_per_mm;
+    resize();
+}
+
+void Look::setScale(double scale) {
+    m_appearance.scale = std::clamp(scale, 1.0, 2.0);
+    resize();
+}
+
+void Look::resize() {
+    const bool gloves = m_appearance.sizes.gloves;
+    Sizes sizes = sizesOf(m_px_per_mm * m_appearance.scale, false);
+    if (gloves) {
+        // A glove does not grow with the text: what is large enough for it already stays so.
+        const Sizes hand = sizesOf(m_px_per_mm, true);
+        for (const auto size : {&Sizes::main_target, &Sizes::target, &Sizes::row, &Sizes::gap,
+                                &Sizes::scroll_bar, &Sizes::indicator})
+            sizes.*size = std::max(sizes.*size, hand.*size);
+        sizes.gloves = true;
+    }
+    m_appearance.sizes = sizes;
     apply();
 }
 

@@ -18,6 +18,7 @@ struct Appearance {
     Sizes sizes;
     Colours colours = coloursOf(Light::Day);
     bool calm_motion = false; ///< leaves move in quarter steps instead of gliding
+    double scale = 1;         ///< how much larger than the hand needs: 1 to 2, within `sizes`
 };
 
 class Look : public QObject {
@@ -36,6 +37,8 @@ public:
     void setLight(Light light);
     void setGloves(bool gloves);
     void setPxPerMm(double px_per_mm);
+    /// Text and targets so many times larger, 1 to 2; screens are laid out anew, not shrunk.
+    void setScale(double scale);
     void setCalmMotion(bool calm);
 
 signals:
@@ -43,9 +46,11 @@ signals:
     void changed();
 
 private:
+    void resize();
     void apply();
 
     Appearance m_appearance;
+    double m_px_per_mm;
     bool m_on_application = false;
     QWidget* m_window = nullptr;
 };

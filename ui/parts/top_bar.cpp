@@ -40,18 +40,23 @@ TopBar::TopBar(QWidget* parent)
     : Part(parent)
     , m_back(new QPushButton(QStringLiteral("‹"), this))
     , m_light(new QPushButton(this))
+    , m_undo(new QPushButton(tr("Undo"), this))
     , m_title(new Lettering({}, TextSize::Heading, Ink::Bar, true, this))
     , m_subtitle(new Lettering({}, TextSize::Body, Ink::BarMuted, false, this))
     , m_count(new Lettering({}, TextSize::Body, Ink::Bar, false, this))
     , m_line(new ProgressLine(this))
+    , m_saved(new Lettering({}, TextSize::Small, Ink::BarMuted, false, this))
     , m_time(new Lettering({}, TextSize::Body, Ink::Bar, false, this)) {
     m_back->setObjectName(QStringLiteral("back"));
     m_back->setAccessibleName(tr("Back"));
     m_light->setObjectName(QStringLiteral("light"));
+    m_undo->setObjectName(QStringLiteral("undo"));
     setRole(*m_back, "bar");
+    setRole(*m_undo, "bar");
     setRole(*m_light, "bar");
     connect(m_back, &QPushButton::clicked, this, &TopBar::back);
     connect(m_light, &QPushButton::clicked, this, &TopBar::lightAsked);
+    connect(m_undo, &QPushButton::clicked, this, &TopBar::undoAsked);
     auto* row = new QHBoxLayout(this);
     row->addWidget(m_back);
     row->addWidget(m_title);
@@ -59,10 +64,14 @@ TopBar::TopBar(QWidget* parent)
     row->addStretch(1);
     row->addWidget(m_count);
     row->addWidget(m_line, 0, Qt::AlignVCenter);
+    row->addWidget(m_saved);
+    row->addWidget(m_undo);
     row->addWidget(m_time);
     row->addWidget(m_light);
-    for (Lettering* words : {m_title, m_subtitle, m_count, m_time})
+    for (Lettering* words : {m_title, m_subtitle, m_count, m_saved, m_time})
         words->setWordWrap(false);
+    setTap({}, {});
+    setUndo(false);
     lookChanged();
     setProgress(0, 0);
     setBack(false);
@@ -88,19 +97,43 @@ void TopBar::setProgress(int done, int all) {
 
 void TopBar::setTime(const QString& time) {
     m_time->setText(time);
+    layOut();
+}
+
+void TopBar::setUndo(bool shown) {
+    m_undo->setVisible(shown);
+    layOut();
+}
+
+void TopBar::setTap(const QString& what, const QString& saved) {
+    m_undo->setEnabled(!what.isEmpty());
+    m_undo->setAccessibleName(what.isEmpty() ? tr("Undo: nothing to take back")
+                                             : tr("Undo: %1").arg(what));
+    m_saved->setText(saved);
+    layOut();
 }
 
 void TopBar::layOut() {
     const bool progress = !m_count->text().isEmpty();
     m_count->setVisible(progress);
-    // On a narrow window the line and the second title give way to what must be read.
-    m_line->setVisible(progress && width() > mm(190));
-    int taken = 0;
-    for (const QWidget* part :
-         std::initializer_list<const QWidget*>{m_back, m_title, m_count, m_line, m_time, m_light})
-        if (!part->isHidden())
-            taken += part->sizeHint().width() + layout()->spacing();
-    m_subtitle->setVisible(taken + m_subtitle->sizeHint().width() + 4 * sizes().gap < width());
+    // On a narrow window one thing after the other gives way to what must be read and pressed.
+    const int space = layout()->spacing();
+    int room = width() - 2 * sizes().gap;
+    for (const QWidget* kept : std::initializer_list<const QWidget*>{m_back, m_undo, m_light})
+        if (!kept->isHidden())
+            room -= kept->sizeHint().width() + space;
+    room -= m_title->sizeHint().width();
+    const auto offer = [&](QWidget* part, bool wanted) {
+        const int needed = part->sizeHint().width() + space;
+        part->setVisible(wanted && needed <= room);
+        if (wanted && needed <= room)
+            room -= needed;
+    };
+    offer(m_count, progress);
+    offer(m_time, true);
+    offer(m_subtitle, !m_subtitle->text().isEmpty());
+    offer(m_saved, !m_saved->text().isEmpty());
+    offer(m_line, progress);
 }
 
 void TopBar::lookChanged() {

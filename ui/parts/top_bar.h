@@ -22,10 +22,16 @@ public:
     void setProgress(int done, int all);
     /// "10:42 ship (UTC+1)".
     void setTime(const QString& time);
+    /// Shows the key that takes the last tap back; nothing to take back: it cannot be pressed.
+    void setUndo(bool shown);
+    /// `what`: the tap that would be taken back, for reading aloud; empty for none. `saved`: "saved
+    /// 10:42:17", or empty.
+    void setTap(const QString& what, const QString& saved);
 
 signals:
     void back();
     void lightAsked();
+    void undoAsked();
 
 protected:
     void lookChanged() override;
@@ -37,10 +43,12 @@ private:
 
     QPushButton* m_back;
     QPushButton* m_light;
+    QPushButton* m_undo;
     Lettering* m_title;
     Lettering* m_subtitle;
     Lettering* m_count;
     QWidget* m_line;
+    Lettering* m_saved;
     Lettering* m_time;
 };
 

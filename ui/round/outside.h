@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstddef>
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -69,6 +70,9 @@ struct SignatureHolds {
     QString why;   ///< where it does not hold
 };
 
+/// Told by a long job how far it is; false stops it, and nothing has changed.
+using GoOn = std::function<bool(int done, int of)>;
+
 class Outside {
 public:
     Outside() = default;
@@ -90,10 +94,13 @@ public:
     virtual bool readySound() = 0;
     virtual void soundAlarm(bool on) = 0;
     virtual void closeSound() = 0;
+    /// A short tick and a short shake, where the machine has them and the settings want them: a
+    /// mark was taken. Returns at once.
+    virtual void cueMark() = 0;
 
     /// Makes a paper as PDF and keeps it. `door`: of a door record.
-    virtual Result<PaperMade> makePaper(Paper paper, const FactId& walkdown,
-                                        const QString& door) = 0;
+    virtual Result<PaperMade> makePaper(Paper paper, const FactId& walkdown, const QString& door,
+                                        const GoOn& go_on) = 0;
     /// Shows a file with what the machine has for it; from there it is printed.
     virtual void showFile(const QString& path) = 0;
 
@@ -105,19 +112,21 @@ public:
     virtual Result<QString> ownKey() = 0;
     /// Everything recorded here into a file that the person names; `sealed_for`: a public key in
     /// hex, or empty. Answers where it lies; nothing where the person thought better of it.
-    virtual Result<std::optional<QString>> giveHandover(QWidget* parent,
-                                                        const QString& sealed_for) = 0;
+    virtual Result<std::optional<QString>> giveHandover(QWidget* parent, const QString& sealed_for,
+                                                        const GoOn& go_on) = 0;
     /// Asks for another device's file and looks into it; changes nothing.
-    virtual Checked<std::optional<HandoverSeen>> lookAtHandover(QWidget* parent) = 0;
+    virtual Checked<std::optional<HandoverSeen>> lookAtHandover(QWidget* parent,
+                                                                const GoOn& go_on) = 0;
     /// Takes it in with these facts, all or none; the vessel is then opened anew.
-    virtual Done takeHandover(const HandoverSeen& seen, const std::vector<Fact>& along) = 0;
+    virtual Done takeHandover(const HandoverSeen& seen, const std::vector<Fact>& along,
+                              const GoOn& go_on) = 0;
 
     virtual std::vector<VesselOnTablet> vessels() const = 0;
     /// Puts another vessel on the screen; the present window closes when it could be opened.
     virtual Done openVessel(const QString& place) = 0;
     /// Asks for a register CSV and takes it in; every fault where it cannot. Nothing where the
     /// person thought better of it.
-    virtual Checked<std::optional<QString>> takeInRegister(QWidget* parent) = 0;
+    virtual Checked<std::optional<QString>> takeInRegister(QWidget* parent, const GoOn& go_on) = 0;
 
     virtual std::vector<ExerciseOffered> exercises() const = 0;
     /// Asks for an instructor's file and keeps it with the exercises; every fault where it cannot.

@@ -33,7 +33,11 @@ std::string doorOf(const Fact& fact, const Ledger& ledger) {
         fact.body);
 }
 
-bool changesWalkdowns(const Fact& fact) {
+bool changesWalkdowns(const Fact& fact, const Ledger& ledger) {
+    if (fact.stamp.supersedes && std::holds_alternative<TakenBack>(fact.body)) {
+        const Fact* slip = ledger.find(*fact.stamp.supersedes);
+        return slip && changesWalkdowns(*slip, ledger);
+    }
     return std::holds_alternative<WalkdownBegun>(fact.body) ||
            std::holds_alternative<WalkdownEnded>(fact.body) ||
            std::holds_alternative<DecisionLimits>(fact.body); // every door is graded anew
@@ -150,8 +154,29 @@ Fact Round::stamped(FactBody body) {
             std::move(body)};
 }
 
-Result<QString> Round::makePaper(Paper paper, const FactId& walkdown, const QString& door) {
-    const Result<PaperMade> made = m_outside.makePaper(paper, walkdown, door);
+Done Round::undo() {
+    if (!newestTap())
+        return {};
+    const std::vector<Taps::Undoing> undoing = m_taps.undoNewest(m_ledger);
+    std::vector<Fact> facts;
+    std::vector<FactId> ids;
+    for (const Taps::Undoing& each : undoing) {
+        facts.push_back(stamped(each.undo.body));
+        facts.back().stamp.supersedes = each.undo.supersedes;
+        ids.push_back(facts.back().stamp.id);
+    }
+    if (!facts.empty()) {
+        if (Done saved = m_register.record(facts); !saved)
+            return saved; // the tap stands, and can be undone again
+    }
+    m_taps.undone(undoing, ids);
+    takeIn(facts);
+    return {};
+}
+
+Result<QString> Round::makePaper(Paper paper, const FactId& walkdown, const QString& door,
+                                 const GoOn& go_on) {
+    const Result<PaperMade> made = m_outside.makePaper(paper, walkdown, door, go_on);
     if (!made)
         return tl::unexpected(made.error());
     if (made->made && !m_person.empty())
@@ -166,6 +191,7 @@ Done Round::sign(const FactId& walkdown, Capacity capacity) {
     const Result<Fact> fact = m_outside.signedWalkdown(stamped(std::move(body)));
     if (!fact)
         return tl::unexpected(fact.error());
+    m_taps = {}; // what was signed stands
     return saveOrKeep({{*fact}, {}});
 }
 
@@ -188,6 +214,7 @@ Done Round::saveOrKeep(Waiting batch) {
     if (m_waiting.empty()) {
         Done saved = save(batch);
         if (saved) {
+            m_taps.keep(batch.facts, m_ledger);
             takeIn(batch.facts);
             return saved;
         }
@@ -214,6 +241,7 @@ Done Round::saveWaiting() {
         }
         const std::vector<Fact> facts = std::move(m_waiting.front().facts);
         m_waiting.erase(m_waiting.begin());
+        m_taps.keep(facts, m_ledger);
         takeIn(facts);
     }
     emit waitingChanged();
@@ -222,11 +250,12 @@ Done Round::saveWaiting() {
 
 void Round::takeIn(const std::vector<Fact>& facts) {
     m_items.reset();
+    m_saved_at = m_outside.now();
     std::set<std::string> touched;
     bool walkdowns = false;
     for (const Fact& fact : facts) {
         m_ledger.add(fact);
-        walkdowns = walkdowns || changesWalkdowns(fact);
+        walkdowns = walkdowns || changesWalkdowns(fact, m_ledger);
         touched.insert(doorOf(fact, m_ledger));
     }
     if (walkdowns)

@@ -19,6 +19,7 @@
 #include "core/requirement/catalogue.h"
 #include "core/store/register.h"
 #include "ui/round/outside.h"
+#include "ui/round/taps.h"
 
 namespace latchround::ui {
 
@@ -81,7 +82,8 @@ public:
     /// The fact that record() would make of it now.
     Fact stamped(FactBody body);
     /// Makes a paper of this vessel, and keeps what it was made from.
-    Result<QString> makePaper(Paper paper, const FactId& walkdown, const QString& door = {});
+    Result<QString> makePaper(Paper paper, const FactId& walkdown, const QString& door = {},
+                              const GoOn& go_on = {});
     /// The person who records signs an ended walkdown.
     Done sign(const FactId& walkdown, Capacity capacity);
 
@@ -89,6 +91,14 @@ public:
     Done record(std::vector<Entry> entries);
     Done record(FactBody body, std::optional<FactId> supersedes = std::nullopt);
     Done recordPhotograph(Photograph photograph, const PickedPhotograph& picture);
+
+    /// What undo() would take back; null where nothing was tapped in this sitting, or something is
+    /// not saved yet.
+    const Fact* newestTap() const { return m_waiting.empty() ? m_taps.newest(m_ledger) : nullptr; }
+    /// Takes the newest tap back, and then the one before it; recorded like anything else.
+    Done undo();
+    /// When something was last seen to be on disk; nothing before the first.
+    const std::optional<Moment>& savedAt() const { return m_saved_at; }
 
     /// What is not saved yet, and why.
     std::size_t waiting() const { return m_waiting.size(); }
@@ -125,6 +135,8 @@ private:
     mutable std::optional<std::vector<Item>> m_items; ///< worked out when first asked for
     FactId m_person;
     double m_heel_deg = 0;
+    Taps m_taps;
+    std::optional<Moment> m_saved_at;
     std::vector<Waiting> m_waiting;
     Complaint m_why_waiting;
 };

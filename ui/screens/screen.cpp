@@ -1,11 +1,22 @@
 #include "ui/screens/screen.h"
 
+#include <algorithm>
+
 #include <QPainter>
 #include <QVBoxLayout>
 
 #include "ui/parts/top_bar.h"
 
 namespace latchround::ui {
+namespace {
+
+void keepMargin(QWidget& page, bool small) {
+    const Sizes& sizes = lookOf(&page).sizes;
+    const int margin = small ? sizes.gap : sizes.main_gap;
+    page.setContentsMargins(margin, margin, margin, margin);
+}
+
+} // namespace
 
 Screen::Screen(Round& round, QWidget* parent)
     : Part(parent)
@@ -24,16 +35,28 @@ Screen::Screen(Round& round, QWidget* parent)
 
 void Screen::resizeEvent(QResizeEvent* event) {
     Part::resizeEvent(event);
-    if (const int upright = isUpright() ? 1 : 0; upright != m_upright) {
-        m_upright = upright;
-        arrange(isUpright());
-    }
+    arrangeAnew();
+}
+
+void Screen::arrangeAnew() {
+    const int wanted = (isUpright() ? 1 : 0) + (isSmall() ? 2 : 0);
+    if (wanted == m_arranged)
+        return;
+    m_arranged = wanted;
+    keepMargin(*m_page, isSmall());
+    arrange(isUpright());
+}
+
+bool Screen::isSmall() const {
+    constexpr double small_mm = 130;
+    return std::min(width(), height()) < mm(small_mm);
 }
 
 void Screen::lookChanged() {
     Part::lookChanged();
-    const int margin = sizes().main_gap;
-    m_page->setContentsMargins(margin, margin, margin, margin);
+    keepMargin(*m_page, isSmall());
+    if (m_arranged >= 0)
+        arrangeAnew();
 }
 
 void Screen::paintEvent(QPaintEvent*) {

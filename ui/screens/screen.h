@@ -21,23 +21,28 @@ public:
     virtual void enter() {}
     /// Whether the window stands upright: parts then lie one above the other.
     bool isUpright() const { return height() > width(); }
+    /// Less than a small tablet at its usual size, as at 200 %: parts then come one at a time.
+    bool isSmall() const;
 
 protected:
     Round& round() const { return m_round; }
     /// Below the bar, within the page's margins.
     QWidget* page() const { return m_page; }
-    /// The window was turned: `isUpright` changed. Called once before the first show.
+    /// `isUpright` or `isSmall` changed: the window was turned, or its text made larger. Called
+    /// once before the first show.
     virtual void arrange(bool upright) { (void)upright; }
     void resizeEvent(QResizeEvent* event) override;
     void lookChanged() override;
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    void arrangeAnew();
+
     Round& m_round;
     TopBar* m_bar;
     QWidget* m_page;
     QVBoxLayout* m_lines;
-    int m_upright = -1; ///< not yet known
+    int m_arranged = -1; ///< for which of the four; not yet known
 };
 
 } // namespace latchround::ui

@@ -2,17 +2,17 @@
 
 #include <QLocale>
 #include <QPainter>
+#include <QShortcut>
 #include <QStackedWidget>
 #include <QTimeZone>
 #include <QTimer>
 #include <QVBoxLayout>
 
 #include "core/evidence/moment_text.h"
-#include "core/measure/interval.h"
 #include "ui/look/look.h"
-#include "ui/parts/date_words.h"
-#include "ui/parts/sheet.h"
+#include "ui/parts/core_words.h"
 #include "ui/parts/top_bar.h"
+#include "ui/parts/walkdown_words.h"
 #include "ui/screens/caution/caution_screen.h"
 #include "ui/screens/door/door_screen.h"
 #include "ui/screens/drill/drill_screen.h"
@@ -21,13 +21,12 @@
 #include "ui/screens/practice/practice_frame.h"
 #include "ui/screens/practice/practice_screen.h"
 #include "ui/screens/review/review_screen.h"
-#include "ui/screens/settings/decision_sheet.h"
-#include "ui/screens/settings/settings_sheet.h"
 #include "ui/screens/stopwatch/cut_short_sheet.h"
 #include "ui/screens/stopwatch/stopwatch_screen.h"
 #include "ui/sheets/paper_sheet.h"
 #include "ui/sheets/told.h"
 #include "ui/window/not_saved_banner.h"
+#include "ui/window/tap_words.h"
 
 namespace latchround::ui {
 
@@ -52,7 +51,8 @@ Window::Window(Round& round, Look& look, practice::Stage* stage)
     , m_stopwatch(new StopwatchScreen(round))
     , m_practice(new PracticeScreen(round))
     , m_cut_short(new CutShort(round, this))
-    , m_wall(new QTimer(this)) {
+    , m_wall(new QTimer(this))
+    , m_undo_keys(new QShortcut(QKeySequence::Undo, this)) {
     setObjectName(QStringLiteral("latchround-window"));
     setWindowTitle(QString::fromStdString(round.arrangement().particulars.name) +
                    QStringLiteral(" · Latchround"));
@@ -101,6 +101,15 @@ Window::Window(Round& round, Look& look, practice::Stage* stage)
     connect(m_stopwatch, &StopwatchScreen::againAsked, this, &Window::time);
     connect(m_wall, &QTimer::timeout, this, &Window::tellTime);
     m_wall->start(wall_clock_ms);
+    for (Screen* screen :
+         std::initializer_list<Screen*>{m_home, m_plan, m_review, m_door, m_caution}) {
+        screen->bar().setUndo(true);
+        connect(&screen->bar(), &TopBar::undoAsked, this, &Window::undo);
+    }
+    connect(m_undo_keys, &QShortcut::activated, this, &Window::undo);
+    connect(&round, &Round::recorded, this, [this] { tellTap(); });
+    connect(&round, &Round::waitingChanged, this, [this] { tellTap(); });
+    tellTap();
     tellTime();
     showHome();
 }
@@ -154,98 +163,44 @@ void Window::arm(const QString& door, Release release, RunKind kind, const QStri
     if (const Done armed = m_stopwatch->begin(door, release, kind, group); armed)
         turnTo(m_stopwatch);
     else
-        tell(tr("Not armed"), QString::fromStdString(inOneLine(armed.error())));
+        tell(tr("Not armed"), complaintWords(armed.error()));
 }
 
 void Window::printReport(const QString& walkdown) {
     makePaper(m_round, Paper::Survey, walkdown.toStdString(), {}, this);
 }
 
-void Window::takeInFlagRules() {
-    const Checked<std::optional<QString>> taken = m_round.outside().takeInFlagRules(this);
-    if (!taken) // else the vessel is opened anew under its rules
-        tellFaults(this, tr("Not taken in"), taken.error());
-}
-
-void Window::showSettings() {
-    auto* sheet = new Sheet(this, tr("Settings"));
-    Outside& outside = m_round.outside();
-    auto* settings = new SettingsSheet(outside.flagRules(), thumbWords());
-    connect(settings, &SettingsSheet::drillAsked, sheet, [this, sheet] {
-        sheet->close();
-        startDrill();
-    });
-    connect(settings, &SettingsSheet::decisionAsked, sheet, [this, sheet] {
-        sheet->close();
-        showDecision();
-    });
-    connect(settings, &SettingsSheet::flagRulesAsked, sheet, [this, sheet] {
-        sheet->close();
-        takeInFlagRules();
-    });
-    connect(settings, &SettingsSheet::flagRulesLeft, sheet, [this, sheet, &outside] {
-        sheet->close();
-        if (const Done left = outside.leaveFlagRules(); !left)
-            tell(tr("Not done"), QString::fromStdString(inOneLine(left.error())));
-    });
-    connect(settings, &SettingsSheet::lightChosen, this, [this, &outside](Light light) {
-        m_look.setLight(light);
-        outside.keepSetting(QStringLiteral("light"), QString::number(int(light)));
-    });
-    connect(settings, &SettingsSheet::glovesChosen, this, [this, &outside](bool gloves) {
-        m_look.setGloves(gloves);
-        outside.keepSetting(QStringLiteral("gloves"), gloves ? QStringLiteral("1") : QString());
-    });
-    connect(settings, &SettingsSheet::calmChosen, this, [this, &outside](bool calm) {
-        m_look.setCalmMotion(calm);
-        outside.keepSetting(QStringLiteral("calm"), calm ? QStringLiteral("1") : QString());
-    });
-    sheet->setContent(settings);
-    sheet->setWidthMm(220);
-    sheet->open();
-}
-
-void Window::startDrill() {
-    if (m_round.personName().isEmpty())
-        tell(tr("Whose thumb?"), tr("Plan a walkdown first and say who records."));
-    else
-        turnTo(m_drill);
-}
-
-QString Window::thumbWords() const {
-    const QString name = m_round.personName();
-    if (name.isEmpty())
-        return {};
-    const auto when = m_round.drillTime();
-    if (!when)
-        return tr("%1 has done no thumb drill on this tablet: published figures stand.").arg(name);
-    const CalendarDate day = shipsDay(*when);
-    const CalendarDate again = drillDueAfter(day);
-    const bool due = again < shipsDay(m_round.outside().now());
-    return (due ? tr("%1 did the thumb drill on %2; worth repeating since %3.")
-                : tr("%1 did the thumb drill on %2; worth repeating after %3."))
-        .arg(name, dateWords(day), dateWords(again));
-}
-
-void Window::showDecision() {
-    auto* sheet = new Sheet(this, tr("When a figure passes or fails"));
-    const Ledger& ledger = m_round.ledger();
-    const FactId walkdown = m_round.isUnderWay() ? m_round.walkdown()->id : FactId();
-    const Reading run = timed(Interval{}, MarkKind::LeafMoves, MarkKind::Shut, m_round.thumb());
-    auto* decision = new DecisionSheet(ledger.limitsFor(walkdown), run.u());
-    connect(decision, &DecisionSheet::chosen, sheet, [this, sheet](const DecisionLimits& limits) {
-        sheet->close();
-        (void)m_round.record(limits);
-    });
-    sheet->setContent(decision);
-    sheet->setWidthMm(180);
-    sheet->open();
-}
-
 void Window::nextLight() {
     const auto next = Light((int(m_look.appearance().light) + 1) % 3);
     m_look.setLight(next);
     m_round.outside().keepSetting(QStringLiteral("light"), QString::number(int(next)));
+}
+
+/// Where the screen in front has no undo of its own: the stopwatch and the drill have.
+void Window::undo() {
+    const QWidget* shown = m_screens->currentWidget();
+    const Fact* tap = m_round.newestTap();
+    if (!tap || shown == m_stopwatch || shown == m_drill)
+        return;
+    const QString words = tapWords(*tap, m_round);
+    if (const Done undone = m_round.undo(); !undone)
+        tell(tr("Not undone"), complaintWords(undone.error()));
+    else
+        tellTap(tr("undone: %1").arg(words));
+}
+
+void Window::tellTap(const QString& undone) {
+    const Fact* tap = m_round.newestTap();
+    QString saved = undone;
+    if (m_round.waiting() > 0)
+        saved = tr("NOT SAVED (%1)").arg(m_round.waiting());
+    else if (saved.isEmpty() && m_round.savedAt())
+        saved =
+            tr("saved %1").arg(shipTime(*m_round.savedAt()).toString(QStringLiteral("HH:mm:ss")));
+    for (int i = 0; i < m_screens->count(); ++i)
+        static_cast<Screen*>(m_screens->widget(i))
+            ->bar()
+            .setTap(tap ? tapWords(*tap, m_round) : QString(), saved);
 }
 
 void Window::tellTime() {

@@ -7,6 +7,7 @@
 #include "core/planning/walk_order.h"
 #include "ui/round/round.h"
 
+class QShortcut;
 class QStackedWidget;
 class QTimer;
 
@@ -42,8 +43,14 @@ public:
     void tell(const QString& title, const QString& words);
 
     DoorScreen& doorScreen() const { return *m_door; }
+    /// The page of the very first start; says so in the settings, so that it comes once.
+    void showFirst();
     /// The exercises, and how people come on.
     void showPractice();
+
+signals:
+    /// The language or the units were chosen: every word has to be written anew.
+    void madeAnewAsked();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -63,7 +70,12 @@ private:
     void startDrill();
     QString thumbWords() const;
     void takeInFlagRules();
+    void leaveFlagRules();
+    void showLanguages();
+    void makeAnew();
     void nextLight();
+    void undo();
+    void tellTap(const QString& undone = {});
     void tellTime();
 
     // In the window of an exercise (window_practice.cpp).
@@ -88,6 +100,7 @@ private:
     PracticeScreen* m_practice;
     CutShort* m_cut_short;
     QTimer* m_wall;
+    QShortcut* m_undo_keys;
     // In the window of an exercise only.
     PracticeFrame* m_frame = nullptr;
     SceneScreen* m_scene = nullptr;

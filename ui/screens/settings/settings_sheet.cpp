@@ -1,134 +1,119 @@
 #include "ui/screens/settings/settings_sheet.h"
 
-#include <QHBoxLayout>
+#include <array>
+
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "ui/look/touch_style.h"
-#include "ui/parts/lettering.h"
+#include "ui/parts/row_pager.h"
+#include "ui/screens/settings/setting_row.h"
 
 namespace latchround::ui {
 
-SettingsSheet::SettingsSheet(const QString& flag, const QString& thumb, QWidget* parent)
+namespace {
+
+constexpr std::array<double, 3> scales{1, 1.5, 2};
+
+} // namespace
+
+SettingsSheet::SettingsSheet(const SettingsShown& shown, QWidget* parent)
     : Part(parent)
-    , m_sides(new QBoxLayout(QBoxLayout::TopToBottom, this))
-    , m_columns{new QVBoxLayout, new QVBoxLayout}
-    , m_lines(m_columns.front()) {
-    m_sides->setContentsMargins(0, 0, 0, 0);
-    for (QVBoxLayout* column : m_columns)
-        m_sides->addLayout(column, 1);
-    QHBoxLayout* light = addLine(tr("Light"), tr("Night keeps the eyes used to a dark bridge."));
-    m_lights = {addKey(*light, tr("Day"), "light-day"), addKey(*light, tr("Dusk"), "light-dusk"),
-                addKey(*light, tr("Night"), "light-night")};
-    for (std::size_t i = 0; i < m_lights.size(); ++i)
-        connect(m_lights[i], &QPushButton::clicked, this, [this, i] {
-            emit lightChosen(Light(int(i)));
-            showLook();
-        });
-    QHBoxLayout* gloves = addLine(tr("Gloves"), tr("Larger keys, further apart."));
-    m_gloves_off = addKey(*gloves, tr("Bare hands"), "gloves-off");
-    m_gloves_on = addKey(*gloves, tr("Gloves"), "gloves-on");
-    QHBoxLayout* calm = addLine(tr("Motion"), tr("Calm: drawn leaves move in quarter steps "
-                                                 "instead of gliding."));
-    m_calm_off = addKey(*calm, tr("Gliding"), "calm-off");
-    m_calm_on = addKey(*calm, tr("Calm"), "calm-on");
-    const auto tell = [this](QPushButton* key, auto signal, bool value) {
-        connect(key, &QPushButton::clicked, this, [this, signal, value] {
-            emit(this->*signal)(value);
-            showLook();
-        });
-    };
-    tell(m_gloves_off, &SettingsSheet::glovesChosen, false);
-    tell(m_gloves_on, &SettingsSheet::glovesChosen, true);
-    tell(m_calm_off, &SettingsSheet::calmChosen, false);
-    tell(m_calm_on, &SettingsSheet::calmChosen, true);
-    m_columns.front()->addStretch(1);
-    m_lines = m_columns.back();
-    addFigures(thumb);
-    addRules(flag);
-    m_lines->addStretch(1);
+    , m_rows(new RowPager)
+    , m_light(new SettingRow(
+          tr("Light"), tr("Night keeps the eyes used to a dark bridge."),
+          {{tr("Day"), "light-day"}, {tr("Dusk"), "light-dusk"}, {tr("Night"), "light-night"}}))
+    , m_scale(new SettingRow(
+          tr("Size"), tr("Of words and keys; what no longer fits comes on a page of its own."),
+          {{tr("100 %"), "scale-100"}, {tr("150 %"), "scale-150"}, {tr("200 %"), "scale-200"}}))
+    , m_gloves(new SettingRow(tr("Gloves"), tr("Larger keys, further apart."),
+                              {{tr("Bare hands"), "gloves-off"}, {tr("Gloves"), "gloves-on"}}))
+    , m_motion(new SettingRow(tr("Motion"),
+                              tr("Calm: drawn leaves move in quarter steps instead of gliding."),
+                              {{tr("Gliding"), "calm-off"}, {tr("Calm"), "calm-on"}}))
+    , m_mark(new SettingRow(tr("When a mark is taken"),
+                            tr("A tick and a shake, where this machine has them."),
+                            {{tr("Tick and shake"), "quiet-off"}, {tr("Quiet"), "quiet-on"}}))
+    , m_units(new SettingRow(tr("Units"),
+                             tr("Limits stay in the unit of their text, beside the figure."),
+                             {{tr("Metric"), "units-metric"}, {tr("US customary"), "units-us"}})) {
+    auto* lines = new QVBoxLayout(this);
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->addWidget(m_rows, 1);
+    m_mark->setChosen(shown.quiet ? 1 : 0);
+    m_units->setChosen(shown.us_customary ? 1 : 0);
+    connect(m_light, &SettingRow::pressed, this, [this](int i) { emit lightChosen(Light(i)); });
+    connect(m_scale, &SettingRow::pressed, this,
+            [this](int i) { emit scaleChosen(scales[std::size_t(i)]); });
+    connect(m_gloves, &SettingRow::pressed, this, [this](int i) { emit glovesChosen(i == 1); });
+    connect(m_motion, &SettingRow::pressed, this, [this](int i) { emit calmChosen(i == 1); });
+    connect(m_mark, &SettingRow::pressed, this, [this](int i) {
+        m_mark->setChosen(i);
+        emit quietChosen(i == 1);
+    });
+    connect(m_units, &SettingRow::pressed, this, [this](int i) {
+        m_units->setChosen(i);
+        emit usCustomaryChosen(i == 1);
+    });
+    m_rows->setRows({m_light, m_scale, m_gloves, m_motion, m_mark, m_units,
+                     languageRow(shown.language), figuresRow(shown.thumb), rulesRow(shown.flag)});
     lookChanged();
 }
 
-void SettingsSheet::addFigures(const QString& thumb) {
-    QHBoxLayout* figures = addLine(
+QWidget* SettingsSheet::languageRow(const QString& language) {
+    auto* row = new SettingRow(tr("Language"), language, {{tr("Choose"), "settings-language"}},
+                               SettingRow::Keys::Openers);
+    connect(row, &SettingRow::pressed, this, &SettingsSheet::languageAsked);
+    return row;
+}
+
+QWidget* SettingsSheet::figuresRow(const QString& thumb) {
+    auto* row = new SettingRow(
         tr("Times and limits"),
-        thumb.isEmpty() ? tr("Say first who records, in a plan: a thumb is somebody's.") : thumb);
-    auto* drill = keyOf(tr("Thumb drill"), "settings-drill");
-    auto* decide = keyOf(tr("When a figure passes"), "settings-decide");
-    for (QPushButton* key : {drill, decide}) {
-        key->setEnabled(!thumb.isEmpty());
-        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
-        figures->addWidget(key, 1);
-    }
-    connect(drill, &QPushButton::clicked, this, &SettingsSheet::drillAsked);
-    connect(decide, &QPushButton::clicked, this, &SettingsSheet::decisionAsked);
+        thumb.isEmpty() ? tr("Say first who records, in a plan: a thumb is somebody's.") : thumb,
+        {{tr("Thumb drill"), "settings-drill"}, {tr("When a figure passes"), "settings-decide"}},
+        SettingRow::Keys::Openers);
+    for (const int key : {0, 1})
+        row->key(key)->setEnabled(!thumb.isEmpty());
+    connect(row, &SettingRow::pressed, this,
+            [this](int i) { i == 0 ? emit drillAsked() : emit decisionAsked(); });
+    return row;
 }
 
-void SettingsSheet::addRules(const QString& flag) {
-    QHBoxLayout* rules =
-        addLine(tr("Rules of this vessel"),
-                flag.isEmpty() ? tr("The catalogue alone; no flag's own rules over it.")
-                               : tr("The rules of %1 stand over the catalogue.").arg(flag));
-    auto* take_in = keyOf(tr("Take in a flag's rules"), "flag-rules-take-in");
-    auto* leave = keyOf(tr("Catalogue alone"), "flag-rules-leave");
-    leave->setEnabled(!flag.isEmpty());
-    for (QPushButton* key : {take_in, leave}) {
-        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
-        rules->addWidget(key, 1);
-    }
-    connect(take_in, &QPushButton::clicked, this, &SettingsSheet::flagRulesAsked);
-    connect(leave, &QPushButton::clicked, this, &SettingsSheet::flagRulesLeft);
-}
-
-QHBoxLayout* SettingsSheet::addLine(const QString& title, const QString& help) {
-    m_lines->addWidget(new Lettering(title, TextSize::Lead, Ink::Plain, true));
-    m_lines->addWidget(new Lettering(help, TextSize::Small, Ink::Muted));
-    auto* line = new QHBoxLayout;
-    m_lines->addLayout(line);
-    m_key_lines.push_back(line);
-    return line;
-}
-
-QPushButton* SettingsSheet::addKey(QHBoxLayout& line, const QString& words, const char* name) {
-    auto* key = new QPushButton(words);
-    key->setObjectName(QString::fromLatin1(name));
-    key->setCheckable(true);
-    setRole(*key, "choice");
-    key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
-    line.addWidget(key, 1);
-    return key;
+QWidget* SettingsSheet::rulesRow(const QString& flag) {
+    auto* row =
+        new SettingRow(tr("Rules of this vessel"),
+                       flag.isEmpty() ? tr("The catalogue alone; no flag's own rules over it.")
+                                      : tr("The rules of %1 stand over the catalogue.").arg(flag),
+                       {{tr("Take in a flag's rules"), "flag-rules-take-in"},
+                        {tr("Catalogue alone"), "flag-rules-leave"}},
+                       SettingRow::Keys::Openers);
+    row->key(1)->setEnabled(!flag.isEmpty());
+    connect(row, &SettingRow::pressed, this,
+            [this](int i) { i == 0 ? emit flagRulesAsked() : emit flagRulesLeft(); });
+    return row;
 }
 
 /// The keys say what the look is, whoever changed it.
 void SettingsSheet::showLook() {
     const Appearance& appearance = look();
-    for (std::size_t i = 0; i < m_lights.size(); ++i)
-        m_lights[i]->setChecked(appearance.light == Light(int(i)));
-    m_gloves_off->setChecked(!appearance.sizes.gloves);
-    m_gloves_on->setChecked(appearance.sizes.gloves);
-    m_calm_off->setChecked(!appearance.calm_motion);
-    m_calm_on->setChecked(appearance.calm_motion);
+    m_light->setChosen(int(appearance.light));
+    m_gloves->setChosen(appearance.sizes.gloves ? 1 : 0);
+    m_motion->setChosen(appearance.calm_motion ? 1 : 0);
+    for (std::size_t i = 0; i < scales.size(); ++i)
+        if (appearance.scale == scales[i])
+            m_scale->setChosen(int(i));
 }
 
 void SettingsSheet::lookChanged() {
-    m_sides->setSpacing(sizes().main_gap);
-    for (QVBoxLayout* column : m_columns)
-        column->setSpacing(sizes().gap);
-    for (QHBoxLayout* line : m_key_lines)
-        line->setSpacing(sizes().gap);
+    // As high as the window gives: the pager turns what does not fit.
+    setMinimumHeight(std::min(int(mm(118)), window()->height() - int(mm(32))));
     showLook();
     Part::lookChanged();
 }
 
-void SettingsSheet::resizeEvent(QResizeEvent* event) {
-    m_sides->setDirection(width() > mm(150) ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
-    Part::resizeEvent(event);
-}
-
 void SettingsSheet::showEvent(QShowEvent* event) {
     Part::showEvent(event);
-    showLook();
+    lookChanged();
 }
 
 } // namespace latchround::ui

@@ -1,30 +1,36 @@
-// What a person may set, for a sheet: the light, gloves, calm motion, the thumb
-// drill, the limits of decision, and whose rules the vessel goes by. Shows the look it wears.
+// What a person may set, for a sheet: how the screen looks, how large, in which language and units,
+// what a mark answers with, the thumb drill, the limits of decision, and whose rules the vessel
+// goes by. Shows what is in force.
 #pragma once
-
-#include <array>
-#include <vector>
 
 #include "ui/parts/part.h"
 
-class QBoxLayout;
-class QHBoxLayout;
-class QPushButton;
-class QVBoxLayout;
-
 namespace latchround::ui {
+
+class RowPager;
+class SettingRow;
+
+struct SettingsShown {
+    QString flag;       ///< whose own rules stand over the catalogue; empty where nobody's do
+    QString thumb;      ///< what is known of the thumb of whoever records; empty where nobody does
+    bool quiet = false; ///< a mark answers with nothing
+    bool us_customary = false; ///< figures in feet, inches and pounds
+    QString language;          ///< "English, as this machine is set"
+};
 
 class SettingsSheet : public Part {
     Q_OBJECT
 public:
-    /// `flag`: whose own rules stand over the catalogue; empty where nobody's do. `thumb`: what is
-    /// known of the thumb of whoever records; empty where nobody does.
-    SettingsSheet(const QString& flag, const QString& thumb, QWidget* parent = nullptr);
+    explicit SettingsSheet(const SettingsShown& shown, QWidget* parent = nullptr);
 
 signals:
     void lightChosen(latchround::ui::Light light);
+    void scaleChosen(double scale);
     void glovesChosen(bool gloves);
     void calmChosen(bool calm);
+    void quietChosen(bool quiet);
+    void usCustomaryChosen(bool us_customary);
+    void languageAsked();
     void drillAsked();
     void decisionAsked();
     void flagRulesAsked();
@@ -32,25 +38,21 @@ signals:
 
 protected:
     void lookChanged() override;
-    void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;
 
 private:
-    QHBoxLayout* addLine(const QString& title, const QString& help);
-    QPushButton* addKey(QHBoxLayout& line, const QString& words, const char* name);
-    void addFigures(const QString& thumb);
-    void addRules(const QString& flag);
+    QWidget* languageRow(const QString& language);
+    QWidget* figuresRow(const QString& thumb);
+    QWidget* rulesRow(const QString& flag);
     void showLook();
 
-    QBoxLayout* m_sides; ///< the two columns: beside each other where there is room
-    std::array<QVBoxLayout*, 2> m_columns;
-    QVBoxLayout* m_lines; ///< the column being filled
-    std::vector<QHBoxLayout*> m_key_lines;
-    std::vector<QPushButton*> m_lights; ///< day, dusk, night
-    QPushButton* m_gloves_off = nullptr;
-    QPushButton* m_gloves_on = nullptr;
-    QPushButton* m_calm_off = nullptr;
-    QPushButton* m_calm_on = nullptr;
+    RowPager* m_rows;
+    SettingRow* m_light;
+    SettingRow* m_scale;
+    SettingRow* m_gloves;
+    SettingRow* m_motion;
+    SettingRow* m_mark;
+    SettingRow* m_units;
 };
 
 } // namespace latchround::ui

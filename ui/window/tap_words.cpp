@@ -1,0 +1,99 @@
+#include "ui/window/tap_words.h"
+
+#include <QCoreApplication>
+
+#include "core/requirement/catalogue.h"
+#include "ui/parts/catalogue_words.h"
+
+namespace latchround::ui {
+
+namespace {
+
+struct TapWords {
+    Q_DECLARE_TR_FUNCTIONS(TapWords)
+};
+
+struct Tapping {
+    const Round& round;
+
+    QString asked(const std::string& door, const std::string& requirement) const {
+        const Requirement* row = findRequirement(round.catalogue(), requirement);
+        const QString number = QString::fromStdString(door);
+        if (!row)
+            return number;
+        return QStringLiteral("%1, %2").arg(
+            number, askedWords(*row));
+    }
+    QString about(const FactId& deficiency, const QString& words) const {
+        const Fact* found = round.ledger().find(deficiency);
+        const auto* written = found ? std::get_if<Deficiency>(&found->body) : nullptr;
+        return words.arg(written ? QString::fromStdString(written->door) : QString());
+    }
+
+    QString operator()(const Observation& body) const { return asked(body.door, body.requirement); }
+    QString operator()(const MeasuredValue& body) const {
+        return asked(body.door, body.requirement);
+    }
+    QString operator()(const Judgement& body) const { return asked(body.door, body.requirement); }
+    QString operator()(const PlateRead& body) const {
+        return TapWords::tr("plate of %1").arg(QString::fromStdString(body.door));
+    }
+    QString operator()(const CouldNotTest& body) const {
+        return TapWords::tr("not tested: %1").arg(QString::fromStdString(body.door));
+    }
+    QString operator()(const Note& body) const {
+        return TapWords::tr("note on %1").arg(QString::fromStdString(body.door));
+    }
+    QString operator()(const Photograph& body) const {
+        return TapWords::tr("photograph of %1").arg(QString::fromStdString(body.door));
+    }
+    QString operator()(const Deficiency& body) const {
+        return TapWords::tr("deficiency of %1").arg(QString::fromStdString(body.door));
+    }
+    QString operator()(const CautionAnswered& body) const {
+        return TapWords::tr("caution before %1").arg(QString::fromStdString(body.door));
+    }
+    QString operator()(const RunEnded& body) const {
+        const Fact* run = round.ledger().find(body.run);
+        return TapWords::tr("run of %1")
+            .arg(run ? QString::fromStdString(std::get<RunStarted>(run->body).door) : QString());
+    }
+    QString operator()(const DeficiencyTerms& body) const {
+        return about(body.deficiency, TapWords::tr("terms of the item of %1"));
+    }
+    QString operator()(const Rectification& body) const {
+        return about(body.deficiency, TapWords::tr("rectification at %1"));
+    }
+    QString operator()(const ReadyForRetest& body) const {
+        return about(body.deficiency, TapWords::tr("%1 ready for retest"));
+    }
+    QString operator()(const Withdrawal& body) const {
+        return about(body.deficiency, TapWords::tr("withdrawal of the item of %1"));
+    }
+    QString operator()(const WalkdownBegun&) const {
+        return TapWords::tr("beginning of the walkdown");
+    }
+    QString operator()(const WalkdownEnded&) const { return TapWords::tr("end of the walkdown"); }
+    QString operator()(const ThumbDrill&) const { return TapWords::tr("thumb drill"); }
+    QString operator()(const DecisionLimits&) const { return TapWords::tr("when a figure passes"); }
+    QString operator()(const UpkeepDone&) const { return TapWords::tr("upkeep done"); }
+    QString operator()(const CertificateSeen&) const {
+        return TapWords::tr("date of the certificate");
+    }
+    QString operator()(const DifferenceSettled&) const { return TapWords::tr("decision"); }
+    template <class Other>
+    QString operator()(const Other&) const {
+        return TapWords::tr("last tap");
+    }
+};
+
+} // namespace
+
+QString tapWords(const Fact& fact, const Round& round) {
+    const Fact* slip = fact.stamp.supersedes && std::holds_alternative<TakenBack>(fact.body)
+                           ? round.ledger().find(*fact.stamp.supersedes)
+                           : nullptr;
+    return std::visit(Tapping{round}, slip ? slip->body : fact.body);
+}
+
+} // namespace latchround::ui

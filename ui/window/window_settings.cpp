@@ -1,0 +1,169 @@
+// What a person may set, and what becomes of it: the look at once, the language and the units in a
+// window that is made anew.
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "core/evidence/moment_text.h"
+#include "core/measure/interval.h"
+#include "ui/look/look.h"
+#include "ui/parts/core_words.h"
+#include "ui/parts/date_words.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/row_pager.h"
+#include "ui/parts/sheet.h"
+#include "ui/parts/value_row.h"
+#include "ui/screens/drill/drill_screen.h"
+#include "ui/screens/settings/decision_sheet.h"
+#include "ui/screens/settings/settings_sheet.h"
+#include "ui/sheets/told.h"
+#include "ui/window/languages.h"
+#include "ui/window/window.h"
+
+namespace latchround::ui {
+
+namespace {
+
+QString kept(bool on) {
+    return on ? QStringLiteral("1") : QString();
+}
+
+} // namespace
+
+void Window::showSettings() {
+    Outside& outside = m_round.outside();
+    auto* sheet = new Sheet(this, tr("Settings"));
+    auto* settings = new SettingsSheet(
+        {outside.flagRules(), thumbWords(), !outside.setting(QStringLiteral("quiet")).isEmpty(),
+         outside.setting(QStringLiteral("units")) == QLatin1String("us"),
+         languageInForce(outside.setting(QStringLiteral("language")))});
+    // One sheet at a time: what a key opens comes in the place of the settings.
+    const auto instead = [this, sheet, settings](auto asked, void (Window::*next)()) {
+        connect(settings, asked, sheet, [this, sheet, next] {
+            sheet->close();
+            (this->*next)();
+        });
+    };
+    instead(&SettingsSheet::drillAsked, &Window::startDrill);
+    instead(&SettingsSheet::decisionAsked, &Window::showDecision);
+    instead(&SettingsSheet::flagRulesAsked, &Window::takeInFlagRules);
+    instead(&SettingsSheet::flagRulesLeft, &Window::leaveFlagRules);
+    instead(&SettingsSheet::languageAsked, &Window::showLanguages);
+    connect(settings, &SettingsSheet::lightChosen, this, [this, &outside](Light light) {
+        m_look.setLight(light);
+        outside.keepSetting(QStringLiteral("light"), QString::number(int(light)));
+    });
+    connect(settings, &SettingsSheet::scaleChosen, this, [this, &outside](double scale) {
+        m_look.setScale(scale);
+        outside.keepSetting(QStringLiteral("scale"), QString::number(scale));
+    });
+    connect(settings, &SettingsSheet::glovesChosen, this, [this, &outside](bool gloves) {
+        m_look.setGloves(gloves);
+        outside.keepSetting(QStringLiteral("gloves"), kept(gloves));
+    });
+    connect(settings, &SettingsSheet::calmChosen, this, [this, &outside](bool calm) {
+        m_look.setCalmMotion(calm);
+        outside.keepSetting(QStringLiteral("calm"), kept(calm));
+    });
+    connect(settings, &SettingsSheet::quietChosen, this,
+            [&outside](bool quiet) { outside.keepSetting(QStringLiteral("quiet"), kept(quiet)); });
+    connect(settings, &SettingsSheet::usCustomaryChosen, this, [this, &outside](bool us_customary) {
+        outside.keepSetting(QStringLiteral("units"),
+                            us_customary ? QStringLiteral("us") : QString());
+        makeAnew();
+    });
+    sheet->setContent(settings);
+    sheet->setWidthMm(220);
+    sheet->open();
+}
+
+void Window::showLanguages() {
+    Outside& outside = m_round.outside();
+    const QString in_force = outside.setting(QStringLiteral("language"));
+    auto* sheet = new Sheet(this, tr("Language"));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    std::vector<QWidget*> rows;
+    const std::vector<Language> offered = languages();
+    for (const Language& language : offered) {
+        const bool now = language.code == in_force;
+        auto* row = new ValueRow(language.name, now ? tr("In use") : tr("Use"));
+        row->setDetail(language.words);
+        row->key()->setEnabled(!now);
+        row->key()->setObjectName(QStringLiteral("language-") + language.code);
+        connect(row, &ValueRow::asked, sheet, [this, sheet, &outside, code = language.code] {
+            sheet->close();
+            outside.keepSetting(QStringLiteral("language"), code);
+            makeAnew();
+        });
+        rows.push_back(row);
+    }
+    auto* pager = new RowPager;
+    pager->setRows(std::move(rows));
+    pager->setMinimumHeight(
+        std::min(int(double(offered.size()) * 20 * m_look.appearance().sizes.px_per_mm),
+                 height() - int(60 * m_look.appearance().sizes.px_per_mm)));
+    lines->addWidget(pager, 1);
+    lines->addWidget(new Lettering(
+        tr("Records, papers and the texts of the rules stay in English, so that every office reads "
+           "the same."),
+        TextSize::Small, Ink::Muted));
+    sheet->setContent(content);
+    sheet->open();
+}
+
+void Window::makeAnew() {
+    emit madeAnewAsked();
+    if (m_stage)
+        tell(tr("Later"), tr("The words change when the exercise has ended."));
+}
+
+void Window::startDrill() {
+    if (m_round.personName().isEmpty())
+        tell(tr("Whose thumb?"), tr("Plan a walkdown first and say who records."));
+    else
+        turnTo(m_drill);
+}
+
+QString Window::thumbWords() const {
+    const QString name = m_round.personName();
+    if (name.isEmpty())
+        return {};
+    const auto when = m_round.drillTime();
+    if (!when)
+        return tr("%1 has done no thumb drill on this tablet: published figures stand.").arg(name);
+    const CalendarDate day = shipsDay(*when);
+    const CalendarDate again = drillDueAfter(day);
+    const bool due = again < shipsDay(m_round.outside().now());
+    return (due ? tr("%1 did the thumb drill on %2; worth repeating since %3.")
+                : tr("%1 did the thumb drill on %2; worth repeating after %3."))
+        .arg(name, dateWords(day), dateWords(again));
+}
+
+void Window::showDecision() {
+    auto* sheet = new Sheet(this, tr("When a figure passes or fails"));
+    const Ledger& ledger = m_round.ledger();
+    const FactId walkdown = m_round.isUnderWay() ? m_round.walkdown()->id : FactId();
+    const Reading run = timed(Interval{}, MarkKind::LeafMoves, MarkKind::Shut, m_round.thumb());
+    auto* decision = new DecisionSheet(ledger.limitsFor(walkdown), run.u());
+    connect(decision, &DecisionSheet::chosen, sheet, [this, sheet](const DecisionLimits& limits) {
+        sheet->close();
+        (void)m_round.record(limits);
+    });
+    sheet->setContent(decision);
+    sheet->setWidthMm(180);
+    sheet->open();
+}
+
+void Window::takeInFlagRules() {
+    const Checked<std::optional<QString>> taken = m_round.outside().takeInFlagRules(this);
+    if (!taken) // else the vessel is opened anew under its rules
+        tellFaults(this, tr("Not taken in"), taken.error());
+}
+
+void Window::leaveFlagRules() {
+    if (const Done left = m_round.outside().leaveFlagRules(); !left)
+        tell(tr("Not done"), complaintWords(left.error()));
+}
+
+} // namespace latchround::ui
