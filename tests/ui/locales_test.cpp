@@ -1,8 +1,10 @@
 // Figures and days as people of other countries write them: shown with their comma, typed with
 // either, and the same number in between.
+#include <QApplication>
 #include <QLocale>
 #include <QPushButton>
 #include <QTest>
+#include <QTextLayout>
 
 #include <gmock/gmock.h>
 
@@ -92,6 +94,43 @@ INSTANTIATE_TEST_SUITE_P(Of, Locales,
                          testing::Values("es_ES", "fr_FR", "id_ID", "de_DE", "ar_EG", "en_US",
                                          "es_MX"),
                          [](const auto& given) { return std::string(given.param); });
+
+/// Whether a piece of a line that begins on the right still runs from left to right.
+bool runsLeftToRight(const QString& piece) {
+    const QString arabic = QString::fromUtf8("\u0628\u0627\u0628 ");
+    QTextLayout layout(arabic + piece + QLatin1Char(' ') + arabic);
+    QTextOption option;
+    option.setTextDirection(Qt::RightToLeft);
+    layout.setTextOption(option);
+    layout.beginLayout();
+    const QTextLine line = layout.createLine();
+    layout.endLayout();
+    // Between its letters only: at its ends the line turns.
+    const int first = int(arabic.size()) + 1;
+    const int last = int(arabic.size() + piece.size()) - 1;
+    for (int i = first; i < last; ++i)
+        if (line.cursorToX(i) > line.cursorToX(i + 1))
+            return false;
+    return true;
+}
+
+TEST(RightToLeft, NumbersOfDoorsAndClassesAreNotTurnedRound) {
+    for (const char* piece : {"5-09", "A-60", "B-15", "P-01", "3-7", "2027-03-31"})
+        EXPECT_TRUE(runsLeftToRight(QString::fromUtf8(piece))) << piece;
+}
+
+TEST(RightToLeft, AFigureWithItsUncertaintyIsOnePiece) {
+    const SampleGrade sample;
+    QApplication::setLayoutDirection(Qt::RightToLeft);
+    EXPECT_TRUE(runsLeftToRight(measuredWords(sample.row("rate"))));
+    EXPECT_FALSE(runsLeftToRight("0.198 ± 0.007")); // what it would be without
+    Keypad pad;
+    BandGauge gauge;
+    EXPECT_EQ(pad.layoutDirection(), Qt::LeftToRight);
+    EXPECT_EQ(gauge.layoutDirection(), Qt::LeftToRight);
+    QApplication::setLayoutDirection(Qt::LeftToRight);
+    EXPECT_EQ(measuredWords(sample.row("rate")), "0.198 ± 0.007\u00a0m/s");
+}
 
 TEST(DayOrder, IsTheLocales) {
     QLocale::setDefault(QLocale("en_US"));

@@ -27,21 +27,22 @@ QString plainFigure(double value) {
 }
 
 QString withUnit(const QString& figure, const QString& unit) {
-    return unit.isEmpty() ? figure : figure + QChar(0x00a0) + unit;
+    return inOnePiece(unit.isEmpty() ? figure : figure + QChar(0x00a0) + unit);
 }
 
 /// As the text has it.
 QString limitInText(const Requirement& requirement) {
     const InTextUnits text;
-    const QString unit = unitInUse(requirement.unit);
+    const auto figure = [unit = unitInUse(requirement.unit)](double value) {
+        return withUnit(plainFigure(value), unit);
+    };
     if (requirement.low && requirement.high)
-        return withUnit(GradeWords::tr("%1 to %2")
-                            .arg(plainFigure(*requirement.low), plainFigure(*requirement.high)),
-                        unit);
+        return GradeWords::tr("%1 to %2")
+            .arg(plainFigure(*requirement.low), figure(*requirement.high));
     if (requirement.high)
-        return withUnit(GradeWords::tr("at most %1").arg(plainFigure(*requirement.high)), unit);
+        return GradeWords::tr("at most %1").arg(figure(*requirement.high));
     if (requirement.low)
-        return withUnit(GradeWords::tr("at least %1").arg(plainFigure(*requirement.low)), unit);
+        return GradeWords::tr("at least %1").arg(figure(*requirement.low));
     return {};
 }
 

@@ -23,41 +23,70 @@ Keypad::Keypad(QWidget* parent)
     , m_title(new Lettering({}, TextSize::Lead, Ink::Muted, false, this))
     , m_figure(new FigureLabel(TextSize::Display, {}, this))
     , m_grid(new QGridLayout) {
+    setLayoutDirection(Qt::LeftToRight); // 1 2 3 as on every pad, whichever side words begin on
     setFocusPolicy(Qt::StrongFocus);
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(m_title);
-    layout->addWidget(m_figure);
     layout->addLayout(m_grid, 1);
     m_figure->setRoomFor(QStringLiteral("00000.00"));
     for (int n = 1; n <= 9; ++n) {
         const QString word = QString::number(n);
-        QPushButton* key = addKey(word, word, 2 - (n - 1) / 3, (n - 1) % 3);
+        QPushButton* key =
+            addKey(word, word, {3 - (n - 1) / 3, (n - 1) % 3}, {1 + (n - 1) / 5, (n - 1) % 5});
         connect(key, &QPushButton::clicked, this, [this, word] { digit(word[0]); });
     }
-    QPushButton* zero = addKey(QStringLiteral("0"), QStringLiteral("0"), 3, 0, 1, 2);
+    QPushButton* zero = addKey(QStringLiteral("0"), QStringLiteral("0"), {4, 0, 1, 2}, {2, 4});
     connect(zero, &QPushButton::clicked, this, [this] { digit(QLatin1Char('0')); });
-    m_point = addKey(QLocale().decimalPoint(), tr("Decimal point"), 3, 2);
+    m_point = addKey(QLocale().decimalPoint(), tr("Decimal point"), {4, 2}, {1, 5});
     connect(m_point, &QPushButton::clicked, this, &Keypad::point);
-    QPushButton* back_key = addKey(tr("Back"), tr("Delete the last digit"), 0, 3);
+    QPushButton* back_key = addKey(tr("Back"), tr("Delete the last digit"), {1, 3}, {0, 3});
     connect(back_key, &QPushButton::clicked, this, &Keypad::back);
-    QPushButton* clear_key = addKey(tr("Clear"), tr("Clear the figure"), 1, 3);
+    QPushButton* clear_key = addKey(tr("Clear"), tr("Clear the figure"), {2, 3}, {0, 4, 1, 2});
     connect(clear_key, &QPushButton::clicked, this, &Keypad::clear);
-    m_enter = addKey(tr("Enter"), tr("Enter the figure"), 2, 3, 2);
+    m_enter = addKey(tr("Enter"), tr("Enter the figure"), {3, 3, 2}, {2, 5});
     setRole(*m_enter, "primary");
     connect(m_enter, &QPushButton::clicked, this, &Keypad::enter);
     clear();
-    lookChanged();
+    arrange();
 }
 
-QPushButton* Keypad::addKey(const QString& word, const QString& spoken, int row, int column,
-                            int rows, int columns) {
+QPushButton* Keypad::addKey(const QString& word, const QString& spoken, Place high, Place low) {
     auto* key = new QPushButton(word, this);
     setRole(*key, "choice");
     key->setAccessibleName(spoken);
     key->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     key->setFocusPolicy(Qt::TabFocus); // a tap leaves the keyboard with the pad
-    m_grid->addWidget(key, row, column, rows, columns);
+    m_keys.push_back({key, high, low});
     return key;
+}
+
+bool Keypad::isLow() const {
+    constexpr double low_mm = 100;
+    constexpr double wide_mm = 80;
+    return window() != this && window()->height() < mm(low_mm) && width() > mm(wide_mm);
+}
+
+void Keypad::arrange() {
+    const bool low = isLow();
+    if (int(low) == m_low)
+        return;
+    m_low = int(low);
+    const Place figure = low ? Place{0, 0, 1, 3} : Place{0, 0, 1, 4};
+    m_grid->addWidget(m_figure, figure.row, figure.column, figure.rows, figure.columns);
+    for (const Key& each : m_keys) {
+        const Place& at = low ? each.low : each.high;
+        m_grid->addWidget(each.key, at.row, at.column, at.rows, at.columns);
+    }
+    for (int column = 0; column < 6; ++column)
+        m_grid->setColumnStretch(column, low || column < 4 ? 1 : 0);
+    for (int row = 0; row < 5; ++row)
+        m_grid->setRowStretch(row, row > 0 && (!low || row < 3) ? 1 : 0);
+    lookChanged();
+}
+
+void Keypad::resizeEvent(QResizeEvent* event) {
+    Part::resizeEvent(event);
+    arrange();
 }
 
 void Keypad::setTitle(const QString& title) {
@@ -155,12 +184,15 @@ void Keypad::keyPressEvent(QKeyEvent* event) {
 
 void Keypad::lookChanged() {
     const Sizes& s = sizes();
-    layout()->setContentsMargins(s.pad, s.pad, s.pad, s.pad);
+    const int pad = m_low == 1 ? s.gap : s.pad;
+    layout()->setContentsMargins(pad, pad, pad, pad);
     layout()->setSpacing(s.gap);
     m_grid->setSpacing(s.gap);
-    for (QPushButton* key : findChildren<QPushButton*>()) {
-        key->setFont(font(TextSize::Title, key->text().size() == 1));
-        key->setMinimumSize(int(mm(s.gloves ? 15 : 14)), s.target);
+    for (const Key& each : m_keys) {
+        const bool figure = each.key->text().size() == 1;
+        each.key->setFont(font(m_low == 1 && !figure ? TextSize::Body : TextSize::Title, figure));
+        each.key->setMinimumSize(
+            m_low == 1 || width() < mm(75) ? int(mm(12)) : int(mm(s.gloves ? 15 : 14)), s.target);
     }
     Part::lookChanged();
 }

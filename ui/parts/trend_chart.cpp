@@ -85,6 +85,7 @@ struct TrendChart::Frame {
 
 TrendChart::TrendChart(QWidget* parent)
     : Part(parent) {
+    setLayoutDirection(Qt::LeftToRight); // years run as figures do, whichever side words begin on
     setObjectName(QStringLiteral("trend-chart"));
     setMinimumHeight(int(mm(60)));
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);

@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 
+#include <QGuiApplication>
 #include <QLocale>
 
 #include "ui/look/plain_text.h"
@@ -45,21 +46,21 @@ QString written(std::string_view unit) {
 
 QString joined(const Shown& shown) {
     const QString figure = QLocale().toString(shown.value, 'f', shown.places);
-    return shown.unit.isEmpty() ? figure : figure + QChar(0x00a0) + shown.unit;
+    return inOnePiece(shown.unit.isEmpty() ? figure : figure + QChar(0x00a0) + shown.unit);
 }
 
 QString feetAndInches(double metres) {
     const double feet = metres / metres_per_foot;
     const QLocale locale;
     if (std::abs(feet) >= whole_feet_from_ft)
-        return locale.toString(feet, 'f', 0) + QStringLiteral("\u00a0ft");
+        return inOnePiece(locale.toString(feet, 'f', 0) + QStringLiteral("\u00a0ft"));
     // Rounded as a whole first: 11.98 in must not become 12.0 in.
     const double tenths = std::round(std::abs(feet) * inches_per_foot * 10);
     const double whole = std::floor(tenths / (inches_per_foot * 10));
     const double inches = tenths / 10 - whole * inches_per_foot;
     const QString sign = feet < 0 && tenths > 0 ? locale.negativeSign() : QString();
-    return sign + locale.toString(whole, 'f', 0) + QStringLiteral("\u00a0ft ") +
-           locale.toString(inches, 'f', 1) + QStringLiteral("\u00a0in");
+    return inOnePiece(sign + locale.toString(whole, 'f', 0) + QStringLiteral("\u00a0ft ") +
+                      locale.toString(inches, 'f', 1) + QStringLiteral("\u00a0in"));
 }
 
 } // namespace
@@ -100,6 +101,12 @@ Shown inUse(double value, std::string_view unit, int places) {
                                         : Shown{value, written(unit), places};
 }
 
+QString inOnePiece(const QString& figure) {
+    constexpr QChar left_to_right_isolate(0x2066);
+    constexpr QChar pop_isolate(0x2069);
+    return QGuiApplication::isRightToLeft() ? left_to_right_isolate + figure + pop_isolate : figure;
+}
+
 QString unitInUse(std::string_view unit) {
     return inUse(0, unit, 0).unit;
 }
@@ -122,7 +129,7 @@ QString statedWords(double value, std::string_view unit, int places) {
 QString recordedWords(double value, std::string_view unit) {
     const QString figure = QLocale().toString(value, 'g', 6);
     const QString own = written(unit);
-    const QString stated = own.isEmpty() ? figure : figure + QChar(0x00a0) + own;
+    const QString stated = inOnePiece(own.isEmpty() ? figure : figure + QChar(0x00a0) + own);
     const QString point = QLocale().decimalPoint();
     const auto at = figure.indexOf(point);
     const QString also =

@@ -46,6 +46,10 @@ struct Shown {
 Shown inUsUnits(double value, std::string_view unit, int places);
 Shown inUse(double value, std::string_view unit, int places);
 
+/// A figure with its sign and unit as one piece: where lines begin on the right it is read from the
+/// left all the same, and "0.198 ± 0.007 m/s" is not turned round.
+QString inOnePiece(const QString& figure);
+
 /// The unit alone, as in use and written on a screen.
 QString unitInUse(std::string_view unit);
 

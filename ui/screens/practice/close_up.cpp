@@ -66,6 +66,7 @@ void drawSpot(Spot spot, Sketch& sketch, const Seen& seen) {
 
 CloseUp::CloseUp(QWidget* parent)
     : Part(parent) {
+    setLayoutDirection(Qt::LeftToRight); // the door is as it is, whichever side words begin on
     setObjectName(QStringLiteral("close-up"));
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
 }

@@ -19,6 +19,7 @@ constexpr double quarter = 1.5707963267948966;
 
 EdgeView::EdgeView(QWidget* parent)
     : Part(parent) {
+    setLayoutDirection(Qt::LeftToRight); // the door is as it is, whichever side words begin on
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     setAccessibleName(tr("Drawing of the leaf close by"));
 }

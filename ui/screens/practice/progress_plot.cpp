@@ -63,6 +63,7 @@ struct ProgressPlot::Plan {
 
 ProgressPlot::ProgressPlot(QWidget* parent)
     : Part(parent) {
+    setLayoutDirection(Qt::LeftToRight); // a scale runs as figures do, whichever side words begin on
     setObjectName(QStringLiteral("progress-plot"));
     setMinimumHeight(int(mm(48)));
     setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);

@@ -87,6 +87,7 @@ std::optional<QPointF> placeOf(Spot spot, const Scene& scene) {
 
 SceneView::SceneView(QWidget* parent)
     : Part(parent) {
+    setLayoutDirection(Qt::LeftToRight); // the door is as it is, whichever side words begin on
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     setObjectName(QStringLiteral("scene"));
     speak();
