@@ -18,6 +18,7 @@
 #include "ui/help/help_panel.h"
 #include "ui/help/help_picture.h"
 #include "ui/parts/choice_row.h"
+#include "ui/parts/grade_words.h"
 #include "ui/parts/help_key.h"
 #include "ui/parts/value_row.h"
 
@@ -62,8 +63,9 @@ TEST(Help, EveryRowOfEveryCatalogueHasWordsAndADrawing) {
         EXPECT_FALSE(help.title.isEmpty()) << row.id;
         ASSERT_EQ(help.paragraphs.size(), 1u) << row.id;
         EXPECT_EQ(help.paragraphs.front().words.toStdString(), row.look_for);
-        EXPECT_TRUE(help.paragraphs.front().source.contains(
-            row.status == Status::Practice ? "common practice" : row.cite.c_str()))
+        EXPECT_TRUE(help.paragraphs.front().source.contains(row.status == Status::Practice
+                                                                ? statusWords(row.status)
+                                                                : QString::fromStdString(row.cite)))
             << row.id << ": " << help.paragraphs.front().source.toStdString();
     }
 }

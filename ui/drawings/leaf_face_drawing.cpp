@@ -64,7 +64,7 @@ void drawHosePortClose(Sketch& sketch, const Seen& seen) {
         sketch.rounded(QRectF(x, port.top() - 3, 10, 5), 2, c.edge);
     sketch.level(
         {84, 66}, 3, 15, [](int cm) { return QLocale().toString(cm * 10); }, 5);
-    sketch.words(QRectF(62, 72, 16, 7), QStringLiteral("mm"), 5, c.ink, false,
+    sketch.words(QRectF(58, 72, 16, 7), QStringLiteral("mm"), 5, c.ink, false,
                  Qt::AlignRight | Qt::AlignVCenter);
 }
 

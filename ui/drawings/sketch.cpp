@@ -102,7 +102,7 @@ void Sketch::upright(QPointF zero, double step, int steps,
 void Sketch::level(QPointF zero, double step, int steps,
                    const std::function<QString(int)>& words_at, int words_every) {
     const double length = step * steps;
-    box(QRectF(zero.x(), zero.y(), length + 3, 15), c().card, 0.5);
+    box(QRectF(zero.x() - 6, zero.y(), length + 14, 15), c().card, 0.5);
     for (int i = 0; i <= steps; ++i) {
         const double x = zero.x() + i * step;
         const double mark = i % words_every == 0 ? 7 : 4;

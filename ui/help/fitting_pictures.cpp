@@ -69,7 +69,7 @@ void drawLatchThrow(Sketch& sketch) {
     sketch.line({{76, 8}, {76, 74}}, c.ink, 1.4);
     dimension(sketch, {76, 66}, {112, 66}, {});
     sketch.level(
-        {76, 78}, 1.8, 40, [](int mm) { return QLocale().toString(mm); }, 10);
+        {76, 78}, 1.8, 36, [](int mm) { return QLocale().toString(mm); }, 10);
     sketch.words(QRectF(52, 84, 18, 8), QStringLiteral("mm"), 6, c.ink);
 }
 

@@ -11,9 +11,11 @@ namespace latchround::ui {
 namespace {
 
 QString sourceOf(const Requirement& row) {
-    const QString limit = limitWords(row);
-    return limit.isEmpty() ? citationWords(row)
-                           : QStringLiteral("%1 · %2").arg(limit, citationWords(row));
+    const QString source =
+        row.status == Status::Practice ? statusWords(row.status) : citationWords(row);
+    // That one event comes before another is said by the row's words.
+    const QString limit = row.check == CheckKind::Order ? QString() : limitWords(row);
+    return limit.isEmpty() ? source : QStringLiteral("%1 · %2").arg(limit, source);
 }
 
 bool isOfAlarm(const Requirement& row) {

@@ -13,9 +13,8 @@ namespace latchround::ui {
 namespace {
 
 constexpr double shape = Sketch::high / Sketch::wide;
-constexpr double widest_mm = 120;        ///< a single drawing
-constexpr double stacked_below_mm = 150; ///< narrower pages show two drawings one above the other
-constexpr double least_px = 260;         ///< a narrower drawing tells nothing
+constexpr double widest_mm = 120; ///< a single drawing
+constexpr double least_px = 260;  ///< a narrower drawing tells nothing
 
 } // namespace
 
@@ -69,30 +68,35 @@ int HelpPage::captionHeight(int width) const {
     return highest + sizes().gap / 2;
 }
 
-double HelpPage::drawingWidth(int width, int height, bool stacked) const {
+HelpPage::Block HelpPage::blockIn(int width, int height) const {
+    Block best;
     const int count = int(m_panels.size());
     const int gap = sizes().gap;
-    if (count == 0)
-        return 0;
-    const int across = stacked ? 1 : count;
-    const int down = stacked ? count : 1;
-    const int wide = (width - (across - 1) * gap) / across;
-    const double high = double(height - (down - 1) * gap) / down - captionHeight(wide);
-    return std::min({double(wide), high / shape, count == 1 ? mm(widest_mm) : double(wide)});
+    for (const bool stacked : {false, true}) {
+        const int across = stacked ? 1 : count;
+        const int down = stacked ? count : 1;
+        if (count == 0 || (stacked && count == 1))
+            break;
+        const int column = (width - (across - 1) * gap) / across;
+        const int caption = captionHeight(column);
+        const double high = double(height - (down - 1) * gap) / down - caption;
+        const double wide =
+            std::min({double(column), high / shape, count == 1 ? mm(widest_mm) : double(column)});
+        if (stacked && wide <= best.drawing_wide)
+            break;
+        const int row = int(wide * shape) + caption;
+        best = {stacked, column, wide, row, down * row + (down - 1) * gap};
+    }
+    return best;
 }
 
 int HelpPage::heightForWidth(int width) const {
-    const bool stacked = m_panels.size() == 2 && width < mm(stacked_below_mm);
-    constexpr int without_end = 100000;
-    const double wide = drawingWidth(width, without_end, stacked);
-    int height = wordsHeight(width);
+    const int words = wordsHeight(width);
     if (m_panels.empty())
-        return height;
-    const int down = stacked ? int(m_panels.size()) : 1;
-    const int across = stacked ? 1 : int(m_panels.size());
-    const int each =
-        int(wide * shape) + captionHeight((width - (across - 1) * sizes().gap) / across);
-    return height + sizes().gap + down * each + (down - 1) * sizes().gap;
+        return words;
+    // The drawings need no more than so much of the window.
+    constexpr double most = 0.5;
+    return blockIn(width, int(most * window()->height())).high + sizes().gap + words;
 }
 
 QSize HelpPage::sizeHint() const {
@@ -120,26 +124,19 @@ void HelpPage::place(const Panel& panel, const QRect& area) {
 
 void HelpPage::arrange() {
     const int gap = sizes().gap;
-    const int room = height() - wordsHeight(width()) - gap;
-    const bool stacked = m_panels.size() == 2 &&
-                         drawingWidth(width(), room, true) > drawingWidth(width(), room, false);
-    const double wide = drawingWidth(width(), room, stacked);
-    if (m_panels.empty() || wide < 1) {
-        m_words->setGeometry(rect());
+    const int words = wordsHeight(width());
+    const Block block = blockIn(width(), height() - words - gap);
+    if (block.drawing_wide < 1) { // no drawing, or no size yet
+        m_words->setGeometry(0, 0, width(), words);
         return;
     }
-    const int count = int(m_panels.size());
-    const int across = stacked ? 1 : count;
-    const int each = (width() - (across - 1) * gap) / across;
-    const int high = int(wide * shape) + captionHeight(each);
     int x = 0;
     int y = 0;
     for (const Panel& panel : m_panels) {
-        place(panel, {x, y, each, high});
-        (stacked ? y : x) += (stacked ? high : each) + gap;
+        place(panel, {x, y, block.column, block.row});
+        (block.stacked ? y : x) += (block.stacked ? block.row : block.column) + gap;
     }
-    const int below = (stacked ? count : 1) * (high + gap);
-    m_words->setGeometry(0, below, width(), height() - below);
+    m_words->setGeometry(0, block.high + gap, width(), words);
 }
 
 bool HelpPage::event(QEvent* event) {

@@ -41,8 +41,16 @@ private:
     void say(const QString& words, TextSize size, Ink ink, bool bold = false);
     int wordsHeight(int width) const;
     int captionHeight(int width) const;
-    /// Width of the drawings in that arrangement, within a width and height; captions included.
-    double drawingWidth(int width, int height, bool stacked) const;
+    /// The drawings with their captions, side by side or one above the other.
+    struct Block {
+        bool stacked = false;
+        int column = 0; ///< width of each
+        double drawing_wide = 0;
+        int row = 0;  ///< height of each, with its caption
+        int high = 0; ///< of all
+    };
+    /// With the larger drawings that this width and height have room for.
+    Block blockIn(int width, int height) const;
     void place(const Panel& panel, const QRect& area);
 
     std::vector<Panel> m_panels;

@@ -148,7 +148,9 @@ QWidget* StepRows::makePlate(const Requirement& row) {
     m_plate = new ValueRow(tr("What does the plate on the door read?"), tr("Read plate"));
     m_plate->setObjectName(QStringLiteral("plate-row"));
     connect(m_plate, &ValueRow::asked, this, &StepRows::plateAsked);
-    offer(m_plate, helpForRow(row));
+    Help help = helpForRow(row);
+    help.title = tr("What does the plate on the door read?");
+    offer(m_plate, help);
     return m_plate;
 }
 
@@ -156,7 +158,9 @@ QWidget* StepRows::makeBoundary(const Requirement& row) {
     m_boundary = new ValueRow(tr("What class does the boundary ask for?"), tr("Fire tables"));
     m_boundary->setObjectName(QStringLiteral("boundary-row"));
     connect(m_boundary, &ValueRow::asked, this, &StepRows::boundaryAsked);
-    offer(m_boundary, helpForRow(row));
+    Help help = helpForRow(row);
+    help.title = tr("What class does the boundary ask for?");
+    offer(m_boundary, help);
     return m_boundary;
 }
 
