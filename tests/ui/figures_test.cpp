@@ -44,8 +44,8 @@ TEST(BudgetTable, ListsEveryPartAndWhatTheyComeTo) {
     row.inside = 0.9612;
     const BudgetTable table(row);
     const QStringList lines = table.lines();
-    EXPECT_TRUE(lines.contains("thumb's scatter at the end, 0.071 s, 0.0014"));
-    EXPECT_TRUE(lines.contains("clear opening, 0.0050 m, 0.0013"));
+    EXPECT_TRUE(lines.contains("thumb's scatter at the end, 0.071\u00a0s, 0.0014"));
+    EXPECT_TRUE(lines.contains("clear opening, 0.0050\u00a0m, 0.0013"));
     EXPECT_TRUE(lines.contains("together, 0.0019"));
     // (0.001414^2 + 0.00125^2)^2 / (0.00125^4 / 9) = 46.8
     EXPECT_TRUE(lines.contains("degrees of freedom, 46"));
@@ -83,7 +83,7 @@ TEST(InclinationWords, NeverSayThatTheRowIsGood) {
     EXPECT_EQ(inclinationWords(row, door), QString());
     row.incline_deg = 3.5;
     // 60 kg: half of 60 x 9.80665 x sin 3.5 degrees is 17.96 N.
-    EXPECT_TRUE(inclinationWords(row, door).contains("up to 18 N"));
+    EXPECT_TRUE(inclinationWords(row, door).contains("up to 18\u00a0N"));
     door.evidence.measured["closes"] = {{}, {"w", "d", "closes", 12, "N"}};
     EXPECT_TRUE(inclinationWords(row, door).contains("could not close"));
     door.evidence.measured["closes"].body.value = 40;

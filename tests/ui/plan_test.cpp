@@ -201,7 +201,7 @@ TEST(PlanScreen, OneDeckTakesOnlyItsDoors) {
     planning.press("scope-2");
     planning.pick("deck 5, Saloon");
     EXPECT_EQ(planning.window.findChild<QLabel*>("plan-sum")->text(),
-              QString("deck 5: 4 doors, 82 m on foot. First: 5-11."));
+              QString("deck 5: 4 doors, 82\u00a0m on foot. First: 5-11."));
     EXPECT_TRUE(planning.key("scope-2").isChecked());
 }
 
@@ -311,7 +311,7 @@ TEST(PlanScreen, ASampleIsDrawnByLotAndSaysWhatItProves) {
     planning.press("sample");
     QString offer;
     for (QPushButton* each : planning.window.findChildren<QPushButton*>())
-        if (offer.isEmpty() && each->text().contains("95 % sure that at most 3 "))
+        if (offer.isEmpty() && each->text().contains("95\u00a0% sure that at most 3 "))
             offer = each->text();
     ASSERT_FALSE(offer.isEmpty());
     planning.pick(offer);
