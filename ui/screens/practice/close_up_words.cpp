@@ -3,9 +3,9 @@
 #include <cmath>
 
 #include <QCoreApplication>
-#include <QLocale>
 
 #include "ui/look/plain_text.h"
+#include "ui/parts/units.h"
 
 namespace latchround::ui {
 namespace {
@@ -56,8 +56,8 @@ QString edgeSeen(const Seen& seen) {
     if (!seen.reopened_m)
         return CloseUpWords::tr(
             "A soft edge on the leaf and a block before it; nothing was run onto it yet");
-    return CloseUpWords::tr("The edge stands %1 m back from the block, by the tape")
-        .arg(QLocale().toString(*seen.reopened_m, 'f', 2));
+    return CloseUpWords::tr("The edge stands %1 back from the block, by the tape")
+        .arg(statedWords(*seen.reopened_m, "m", 2));
 }
 
 } // namespace

@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include <QCoreApplication>
-#include <QLocale>
 
 #include "core/practice/right_verdict.h"
 #include "ui/look/plain_text.h"
@@ -12,6 +11,7 @@
 #include "ui/parts/cue_words.h"
 #include "ui/parts/grade_words.h"
 #include "ui/parts/reading_pane.h"
+#include "ui/parts/units.h"
 #include "ui/parts/verdict_look.h"
 #include "ui/screens/practice/debrief_row.h"
 #include "ui/screens/practice/exercise_words.h"
@@ -61,11 +61,11 @@ DebriefRow* faultRow(const practice::FaultCompared& fault, const Round& round) {
     return row;
 }
 
-QString figureWords(std::optional<double> figure, const QString& unit) {
+QString figureWords(std::optional<double> figure, std::string_view unit) {
     if (!figure)
         return {};
-    const int places = unit == QStringLiteral("m/s") ? 3 : unit == QStringLiteral("mm") ? 0 : 2;
-    return QStringLiteral(", ") + QLocale().toString(*figure, 'f', places) + QChar(0x00a0) + unit;
+    const int places = unit == "m/s" ? 3 : unit == "mm" ? 0 : 2;
+    return QStringLiteral(", ") + quantityWords(*figure, unit, places);
 }
 
 } // namespace
@@ -87,14 +87,14 @@ void readVerdicts(ReadingPane& pane, const practice::Debrief& debrief) {
             continue;
         any = true;
         const Requirement& asked = *each.requirement;
-        const QString unit = QString::fromStdString(asked.unit);
         auto* row = new DebriefRow(
-            each.right, QStringLiteral("%1 · %2").arg(QString::fromStdString(each.door),
-                                                      rowWords(asked)));
+            each.right,
+            QStringLiteral("%1 · %2").arg(QString::fromStdString(each.door), rowWords(asked)));
         row->addLine(DebriefWords::tr("You: %1").arg(verdictWords(each.given) +
-                                                     figureWords(each.figure_given, unit)));
-        row->addLine(DebriefWords::tr("Right: %1")
-                         .arg(verdictWords(each.right) + figureWords(each.figure_right, unit)));
+                                                     figureWords(each.figure_given, asked.unit)));
+        row->addLine(
+            DebriefWords::tr("Right: %1")
+                .arg(verdictWords(each.right) + figureWords(each.figure_right, asked.unit)));
         const QString limit = limitWords(asked);
         row->addLine(limit.isEmpty() ? citationWords(asked)
                                      : limit + QStringLiteral(" · ") + citationWords(asked),
