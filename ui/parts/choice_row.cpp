@@ -155,27 +155,38 @@ void ChoiceRow::lookChanged() {
         for (QPushButton* button : keys.buttons)
             button->setFont(font(TextSize::Lead, true));
     }
-    sizeKeys();
+    sizeKeys(width());
     Part::lookChanged();
 }
 
 void ChoiceRow::resizeEvent(QResizeEvent* event) {
     Part::resizeEvent(event);
-    sizeKeys();
+    sizeKeys(width());
+}
+
+int ChoiceRow::heightForWidth(int width) const {
+    sizeKeys(width);
+    return Part::heightForWidth(width);
 }
 
 /// As wide as a main target where the question keeps room beside them; below the question on a
 /// narrow page.
-void ChoiceRow::sizeKeys() {
+void ChoiceRow::sizeKeys(int row_width) const {
     const Sizes& s = sizes();
-    const bool narrow = width() < mm(80);
+    const bool narrow = row_width < mm(80);
     m_layout->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     const double share = narrow ? 1.0 : 0.46;
-    const double room = (width() - 2.0 * s.pad) * share - 2.0 * s.gap;
+    const double room = (row_width - 2.0 * s.pad) * share - 2.0 * s.gap;
     const int wide = std::clamp(int(room / 3), s.target, s.main_target);
-    for (const Keys& keys : m_keys)
+    for (const Keys& keys : m_keys) {
+        if (keys.buttons.front()->size() == QSize(wide, s.target))
+            continue;
         for (QPushButton* button : keys.buttons)
             button->setFixedSize(wide, s.target);
+        // At once: the row's height is asked for before it is laid out.
+        keys.box->updateGeometry();
+        m_sides->invalidate();
+    }
 }
 
 void ChoiceRow::paintEvent(QPaintEvent*) {

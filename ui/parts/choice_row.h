@@ -33,6 +33,9 @@ public:
     /// The key of an answer, for the screen's tab order.
     QPushButton* key(Answer answer, Side side = Side::None) const;
 
+    /// Of the keys as they are at that width, also before the row is shown at it.
+    int heightForWidth(int width) const override;
+
 signals:
     void answered(latchround::Answer answer, latchround::Side side);
     void cleared(latchround::Side side);
@@ -55,7 +58,7 @@ private:
     void press(Side side, Answer answer);
     Keys* keysOf(Side side);
     const Keys* keysOf(Side side) const;
-    void sizeKeys();
+    void sizeKeys(int row_width) const;
 
     std::vector<Keys> m_keys;
     QBoxLayout* m_layout;

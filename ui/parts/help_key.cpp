@@ -22,6 +22,11 @@ HelpKey::HelpKey(QBoxLayout& line, QBoxLayout& words, const QString& asked)
     lookChanged();
 }
 
+QSize HelpKey::minimumSizeHint() const {
+    const int target = lookOf(this).sizes.target;
+    return {target, target};
+}
+
 double HelpKey::across() const {
     constexpr double ring_mm = 5.6;
     return ring_mm * lookOf(this).sizes.px_per_mm;

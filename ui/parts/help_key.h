@@ -18,6 +18,9 @@ public:
     /// the row asks, for those who hear the screen.
     HelpKey(QBoxLayout& line, QBoxLayout& words, const QString& asked);
 
+    /// Words that wrap have no least height of their own: the row's height follows its width.
+    QSize minimumSizeHint() const override;
+
 protected:
     void changeEvent(QEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
