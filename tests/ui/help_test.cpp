@@ -176,6 +176,8 @@ TEST(HelpKey, AValueRowAsksForHelpByItsWords) {
     row.resize(600, 90);
     row.show();
     ASSERT_TRUE(QTest::qWaitForWindowExposed(&row));
+    for (const QLabel* label : row.findChildren<QLabel*>())
+        EXPECT_EQ(label->foregroundRole(), QPalette::WindowText) << "each keeps its own ink";
     int asked = 0;
     int changed = 0;
     QObject::connect(&row, &ValueRow::helpAsked, [&] { ++asked; });

@@ -14,6 +14,7 @@ HelpKey::HelpKey(QBoxLayout& line, QBoxLayout& words, const QString& asked)
     words.setParent(nullptr);
     m_line->addLayout(&words, 1);
     line.insertWidget(0, this, 1);
+    setBackgroundRole(QPalette::Window); // else the labels would take the ink of buttons
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
     setAccessibleName(tr("What to look at: %1").arg(asked));
