@@ -38,6 +38,7 @@ VerdictList::VerdictList(QWidget* parent)
     m_view->setResizeMode(QListView::Adjust); // wrapped rows change height with the width
     m_view->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_view->setSelectionMode(QAbstractItemView::SingleSelection);
+    m_view->setObjectName(QStringLiteral("verdict-rows"));
     m_view->setAccessibleName(tr("What is asked of this door, worst first"));
     scrollByTouch(*m_view);
     connect(m_view, &QListView::activated, this, [this](const QModelIndex& index) {
@@ -64,6 +65,11 @@ void VerdictList::setGrade(const DoorGrade& grade) {
     setAccessibleName(
         tr("Door %1: %2, %3")
             .arg(QString::fromStdString(grade.door), verdictWords(grade.verdict), m_count->text()));
+}
+
+void VerdictList::setGlyphShown(bool shown) {
+    m_glyph->setVisible(shown);
+    m_title->setVisible(shown);
 }
 
 QSize VerdictList::sizeHint() const {

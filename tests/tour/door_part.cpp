@@ -1,0 +1,43 @@
+// What is asked and answered at a door, sheet by sheet.
+#include "tests/tour/tour.h"
+#include "tests/whole/hands.h"
+#include "ui/parts/verdict_list.h"
+#include "ui/screens/door/door_screen.h"
+
+namespace latchround::tour {
+
+void askAtDoor(Tour& tour) {
+    const auto opened = [&](const QString& key, const QString& stop) {
+        tour.tap(key);
+        tour.stop(stop);
+        tour.closeSheet();
+    };
+    const auto why = [&](const char* row) {
+        emit tour.window().findChild<ui::VerdictList*>()->whyAsked(row);
+        tour.settle();
+    };
+    tour.tap("home-main");
+    opened("plate-row", "plate");
+    opened("boundary-row", "fire tables");
+    opened("not-asked", "not asked");
+    opened("note", "note");
+    opened("could-not", "could not test");
+    tour.tap("step-1");
+    opened("heel-row", "heel");
+    why("sliding-rate");
+    tour.stop("why");
+    tour.closeSheet();
+    tour.desk().window()->doorScreen().setDoor("5-04");
+    why("self-closing");
+    tour.stop("why, inclined");
+    tour.closeSheet();
+    why("sliding-rate");
+    tour.stop("why, timed");
+    tour.tap("why-budget");
+    tour.stop("budget");
+    tour.closeTopSheet();
+    tour.tap("why-years");
+    tour.stop("through the years");
+}
+
+} // namespace latchround::tour

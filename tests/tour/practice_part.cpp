@@ -1,0 +1,88 @@
+// An exercise from its list to its debrief.
+#include "app/desktop/practice_desk.h"
+#include "tests/tour/tour.h"
+#include "tests/whole/hands.h"
+
+namespace latchround::tour {
+
+namespace {
+
+void planExercise(Tour& tour) {
+    tour.tap("home-main");
+    tour.stop("practice, plan");
+    tour.tap("add-person");
+    tour.type("person-name", "Ansa Merlund");
+    tour.tapPhrase(0);
+    tour.tap("to-brief");
+    tour.stop("practice, brief");
+    for (int i = 0; i < 5; ++i)
+        tour.tap(QString("read-out-%1").arg(i));
+    tour.tap("agreed-1");
+    tour.tapPhrase(0);
+    tour.tap("begin");
+    tour.stop("practice, door");
+}
+
+void lookAtDoor(Tour& tour) {
+    tour.tap("practice-scene");
+    tour.stop("practice, at the door");
+    for (const char* spot : {"spot-pocket", "spot-plate", "spot-seals", "spot-papers"}) {
+        tour.tap(spot);
+        tour.stop(QString("practice, ") + spot);
+    }
+    tour.tap("scene-whole");
+    tour.tap("scene-side");
+    tour.stop("practice, at the door, side two");
+    tour.tap("back");
+}
+
+void timeDoor(Tour& tour) {
+    tour.tap("step-1");
+    tour.tap("release-remote");
+    tour.stop("practice, caution");
+    for (const char* id : {"announced", "people-clear", "watch-posted", "station-ready",
+                           "words-agreed", "path-free"})
+        tour.tap(QString("caution-") + id);
+    tour.tap("arm");
+    tour.stop("practice, stopwatch");
+    tour.tap("work-release");
+    tour.pass(4);
+    tour.stop("practice, alarm");
+    tour.mark(0);
+    tour.pass(8);
+    tour.mark(8'000);
+    tour.stop("practice, leaf moving");
+    tour.pass(20);
+    tour.mark(18'000);
+    tour.mark(18'700);
+    tour.waitUntil([&] { return hands::find(&tour.window(), "run-done")->isEnabled(); },
+                   "the run is over");
+    tour.stop("practice, run complete");
+    tour.tap("run-done");
+}
+
+} // namespace
+
+void practise(Tour& tour) {
+    tour.tap("home-practice");
+    tour.stop("practice");
+    tour.tap("practise-sliding");
+    tour.stop("practice, home");
+    planExercise(tour);
+    lookAtDoor(tour);
+    timeDoor(tour);
+    tour.tap("practice-end");
+    tour.stop("practice, end");
+    tour.tap("practice-end-confirm");
+    tour.stop("practice, debrief");
+    for (const char* section :
+         {"debrief-faults", "debrief-verdicts", "debrief-people", "debrief-marks"}) {
+        tour.tap(section);
+        tour.stop(QString("practice, ") + section);
+    }
+    tour.tap("debrief-done");
+    tour.waitUntil([&] { return tour.desk().practiceDesk() == nullptr; }, "back to the vessel");
+    tour.stop("practice, progress");
+}
+
+} // namespace latchround::tour

@@ -1,0 +1,19 @@
+// What is set once: the settings, when a figure passes, and the thumb drill.
+#include "tests/tour/tour.h"
+
+namespace latchround::tour {
+
+void settings(Tour& tour) {
+    tour.tap("home-settings");
+    tour.stop("settings");
+    tour.tap("settings-decide");
+    tour.stop("decision");
+    tour.closeSheet();
+    tour.tap("home-settings");
+    tour.tap("settings-drill");
+    tour.stop("drill, before");
+    tour.tap("drill-begin-silent");
+    tour.stop("drill, trial");
+}
+
+} // namespace latchround::tour

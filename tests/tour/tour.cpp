@@ -1,0 +1,246 @@
+#include "tests/tour/tour.h"
+
+#include <QApplication>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QRegularExpression>
+
+#include "app/catalogue/catalogue_place.h"
+#include "app/desktop/practice_desk.h"
+#include "app/register/sqlite_register.h"
+#include "app/vessels/sample_vessel.h"
+#include "tests/whole/hands.h"
+#include "ui/parts/phrase_picker.h"
+#include "ui/parts/row_pager.h"
+#include "ui/parts/sheet_pages.h"
+#include "ui/parts/value_row.h"
+
+namespace latchround::tour {
+
+namespace {
+
+/// The demo's last walkdown was begun that morning: 26 November 2026, 10:42, UTC+1.
+constexpr Moment ships_time{1'795'686'120'000, 60};
+constexpr std::int64_t first_steady_ns = 5'000'000'000'000;
+constexpr std::uint32_t lot = 7;
+
+/// The same number for the same places of everything visible.
+std::size_t placesOf(const QWidget& window) {
+    std::size_t sum = 0;
+    for (const QWidget* widget : window.findChildren<QWidget*>())
+        if (widget->isVisible()) {
+            const QRect place = widget->geometry();
+            for (const int number : {place.x(), place.y(), place.width(), place.height()})
+                sum = sum * 31 + std::size_t(number);
+        }
+    return sum;
+}
+
+/// Can be touched where it is now.
+bool isInSight(const QWidget& widget) {
+    return widget.isVisible() &&
+           widget.visibleRegion().boundingRect().contains(widget.rect().center());
+}
+
+} // namespace
+
+Tour::Tour(const Tablet& tablet, Seen seen)
+    : m_tablet(tablet)
+    , m_seen(std::move(seen))
+    , m_steady_ns(first_steady_ns)
+    , m_dice(lot)
+    , m_desk(builtInCatalogue().value(), {}, m_look) {
+    qputenv("LATCHROUND_DATA", m_data.path().toUtf8());
+    m_desk.setWallClock([] { return ships_time; });
+    m_desk.setSteadyClock([this] { return m_steady_ns; });
+    m_desk.setLot([] { return lot; });
+    m_desk.setIds([this] {
+        std::array<std::uint8_t, 10> random{};
+        for (std::uint8_t& byte : random)
+            byte = std::uint8_t(m_dice() & 0xff);
+        return m_ids.next(ships_time.utc_ms, random);
+    });
+    m_look.setScale(tablet.scale);
+    m_look.setGloves(tablet.gloves);
+    openVessel();
+    dress(window());
+}
+
+Tour::~Tour() = default;
+
+void Tour::openVessel() {
+    const auto placed = placeSampleVessel(sampleVessels().front(), ships_time);
+    ASSERT_TRUE(placed);
+    { // the tablet's own key is the same each time
+        const auto file = SqliteRegister::open(*placed);
+        ASSERT_TRUE(file);
+        SqliteRegister::KeySeed seed{};
+        seed.fill(std::byte(lot));
+        ASSERT_TRUE((*file)->keySeed([&seed] { return seed; }));
+    }
+    ASSERT_TRUE(m_desk.open(*placed));
+}
+
+QWidget& Tour::window() const {
+    return m_desk.practiceDesk() ? *m_desk.practiceDesk()->window() : *m_desk.window();
+}
+
+void Tour::dress(QWidget& window) {
+    m_dressed = &window;
+    m_look.wearOn(window);
+    window.resize(m_tablet.size);
+    EXPECT_TRUE(QTest::qWaitForWindowExposed(&window));
+    settle();
+}
+
+void Tour::settle() {
+    constexpr int most_turns = 60;
+    std::size_t before = 0;
+    for (int turn = 0; turn < most_turns; ++turn) {
+        QCoreApplication::sendPostedEvents();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        QCoreApplication::processEvents();
+        const std::size_t now = placesOf(window());
+        if (turn > 1 && now == before)
+            return;
+        before = now;
+    }
+    ADD_FAILURE() << "the screen does not come to rest";
+}
+
+void Tour::waitUntil(const std::function<bool()>& condition, const char* what) {
+    hands::until(condition, what);
+    settle();
+}
+
+void Tour::stop(const QString& name) {
+    if (&window() != m_dressed)
+        dress(window());
+    settle();
+    EXPECT_EQ(window().size(), m_tablet.size) << name.toStdString();
+    m_seen(name, *this);
+}
+
+bool Tour::shows(const QString& name) const {
+    for (const QWidget* widget : window().findChildren<QWidget*>(name))
+        if (widget->isVisible())
+            return true;
+    return false;
+}
+
+QWidget* Tour::reach(const QString& name) {
+    for (QWidget* widget : window().findChildren<QWidget*>(name))
+        if (turnPagesTo(*widget))
+            return widget;
+    // Where there is room for one part at a time, keys open the others.
+    static const QRegularExpression openers(QStringLiteral("^part-"));
+    for (QAbstractButton* opener : window().findChildren<QAbstractButton*>(openers)) {
+        if (!isInSight(*opener))
+            continue;
+        hands::click(opener);
+        settle();
+        for (QWidget* widget : window().findChildren<QWidget*>(name))
+            if (turnPagesTo(*widget))
+                return widget;
+        if (isInSight(*opener) && opener->isChecked())
+            hands::click(opener);
+        settle();
+    }
+    return nullptr;
+}
+
+bool Tour::turnPagesTo(QWidget& widget) {
+    if (isInSight(widget))
+        return true;
+    const auto turn = [&](auto* pages) {
+        for (int page = 0; page < pages->pages(); ++page) {
+            pages->turnTo(page);
+            settle();
+            if (isInSight(widget))
+                return true;
+        }
+        return false;
+    };
+    for (QWidget* at = &widget; at; at = at->parentWidget()) {
+        if (auto* pager = qobject_cast<ui::RowPager*>(at); pager && pager->isVisible())
+            if (turn(pager))
+                return true;
+        if (auto* pages = qobject_cast<ui::SheetPages*>(at); pages && pages->isVisible())
+            if (turn(pages))
+                return true;
+    }
+    return false;
+}
+
+void Tour::tap(const QString& name) {
+    if (&window() != m_dressed)
+        dress(window());
+    QWidget* widget = reach(name);
+    if (!widget) {
+        ADD_FAILURE() << "nothing that can be reached is called " << name.toStdString();
+        return;
+    }
+    if (auto* row = qobject_cast<ui::ValueRow*>(widget))
+        widget = row->key();
+    else if (!qobject_cast<QAbstractButton*>(widget))
+        widget = widget->findChild<QPushButton*>();
+    hands::click(widget);
+    settle();
+}
+
+void Tour::tapPhrase(int number) {
+    QWidget* sheet = hands::sheet(&window());
+    auto* picker = sheet ? sheet->findChild<ui::PhrasePicker*>() : nullptr;
+    ASSERT_NE(picker, nullptr);
+    int at = 0;
+    for (QPushButton* key : picker->findChildren<QPushButton*>())
+        if (key->isCheckable() && at++ == number) {
+            turnPagesTo(*key);
+            hands::click(key);
+            settle();
+            return;
+        }
+    ADD_FAILURE() << "there is no phrase " << number;
+}
+
+void Tour::type(const QString& field, const QString& words) {
+    QTest::keyClicks(hands::find(&window(), field), words);
+    settle();
+}
+
+void Tour::closeSheet() {
+    tap(QStringLiteral("sheet-close"));
+    waitUntil([this] { return window().findChild<QWidget*>(QStringLiteral("sheet")) == nullptr; },
+              "the sheet is closed");
+}
+
+void Tour::closeTopSheet() {
+    hands::click(hands::find(hands::sheet(&window()), QStringLiteral("sheet-close")));
+    settle();
+}
+
+void Tour::mark(int after_ms) {
+    constexpr int first_ms = 1'000'000;
+    constexpr int key_comes_up_ms = 250;
+    hands::pressAt(&window(), QStringLiteral("mark"), quint64(first_ms + after_ms));
+    QTest::qWait(key_comes_up_ms);
+    settle();
+}
+
+void Tour::pass(double seconds) {
+    constexpr int a_frame_ms = 60;
+    m_steady_ns += std::int64_t(seconds * 1e9);
+    QTest::qWait(a_frame_ms);
+    settle();
+}
+
+const std::vector<Part>& parts() {
+    static const std::vector<Part> all = {
+        {"walk", walkDoors},    {"sheets", openSheets},  {"door", askAtDoor},
+        {"plan", planWalkdown}, {"review", reviewItems}, {"practice", practise},
+        {"settings", settings},
+    };
+    return all;
+}
+
+} // namespace latchround::tour

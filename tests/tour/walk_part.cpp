@@ -1,0 +1,48 @@
+// The walk itself: a door, its three steps, the cautions, and a run on the stopwatch.
+#include "tests/tour/tour.h"
+#include "tests/whole/hands.h"
+
+namespace latchround::tour {
+
+void walkDoors(Tour& tour) {
+    tour.stop("home");
+    tour.tap("home-main");
+    tour.stop("door, look");
+    tour.tap("step-1");
+    tour.stop("door, release");
+    if (QWidget* more = tour.reach("rows-after"); more && more->isEnabled()) {
+        tour.tap("rows-after");
+        tour.stop("door, release, more");
+    }
+    tour.tap("from-paper");
+    tour.stop("door, from paper");
+    tour.tap("step-1");
+    tour.tap("release-remote");
+    tour.stop("caution");
+    for (const char* id : {"announced", "people-clear", "watch-posted", "station-ready",
+                           "words-agreed", "path-free"})
+        tour.tap(QString("caution-") + id);
+    tour.stop("caution, confirmed");
+    tour.tap("arm");
+    tour.stop("stopwatch, armed");
+    tour.mark(0);
+    tour.mark(6'400);
+    tour.stop("stopwatch, leaf moving");
+    tour.mark(18'400);
+    tour.mark(18'600);
+    tour.waitUntil([&] { return hands::find(&tour.window(), "run-done")->isEnabled(); },
+                   "the run is over");
+    tour.stop("stopwatch, run complete");
+    tour.tap("run-done");
+    tour.tap("step-2");
+    tour.stop("door, function");
+    tour.tap("step-1");
+    tour.tap("release-local-1");
+    tour.mark(0);
+    tour.tap("stop");
+    tour.waitUntil([&] { return hands::find(&tour.window(), "run-done")->isEnabled(); },
+                   "the run is over");
+    tour.stop("stopwatch, stopped");
+}
+
+} // namespace latchround::tour

@@ -1,0 +1,212 @@
+// A whole walk by keyboard alone: planned, briefed, a door looked at, timed, released from the
+// control station, asked why, noted; ended; written up, rectified and printed.
+#include <QApplication>
+#include <QListView>
+
+#include "tests/whole/keyboard.h"
+#include "tests/whole/walking.h"
+#include "ui/parts/door_list.h"
+
+using namespace latchround;
+using namespace latchround::test;
+using namespace latchround::ui;
+
+namespace {
+
+class KeyboardWalk : public Walk {
+protected:
+    Keyboard keys{[this] { return window(); }};
+
+    void SetUp() override {
+        Walk::SetUp();
+        window()->activateWindow();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(window()));
+    }
+
+    bool isShown(const char* name) {
+        for (const QWidget* widget : window()->findChildren<QWidget*>(name))
+            if (widget->isVisible())
+                return true;
+        return false;
+    }
+    bool aSheetIsOpen() { return isShown("sheet"); }
+
+    DoorEvidence evidenceOnDisk(const char* door) {
+        const Ledger ledger = ledgerOnDisk();
+        return ledger.evidenceOf(ledger.walkdowns().back().id, door);
+    }
+
+    void plan() {
+        keys.use("home-main");
+        keys.use("add-person");
+        keys.type("Ansa Merlund");
+        keys.useWords("surveyor");
+        EXPECT_FALSE(aSheetIsOpen());
+        keys.use("to-brief");
+        for (int i = 0; window()->findChild<QWidget*>(QString("read-out-%1").arg(i)); ++i)
+            keys.use(QString("read-out-%1").arg(i));
+        keys.use("agreed-1");
+        keys.useWords("Ch 10");
+        keys.use("begin");
+        ASSERT_TRUE(doorScreen().isVisible());
+    }
+
+    /// From the list of all doors, by arrows.
+    void goToDoor(const char* number) {
+        keys.use("all-doors");
+        constexpr int most = 100;
+        keys.press(Qt::Key_Home);
+        const auto current = [] {
+            const auto* list = qobject_cast<const QListView*>(QApplication::focusWidget());
+            return list ? list->currentIndex().data().toString() : QString();
+        };
+        for (int i = 0; i < most && current() != number; ++i)
+            keys.press(Qt::Key_Down);
+        keys.press(Qt::Key_Return);
+        EXPECT_EQ(doorScreen().door(), number);
+        EXPECT_FALSE(aSheetIsOpen());
+    }
+
+    /// The key Yes of a question, side by side.
+    void sayYes(const char* row) {
+        auto* choice = doorScreen().findChild<ChoiceRow*>(QString("ask-") + row);
+        ASSERT_NE(choice, nullptr) << row;
+        for (const Side side : {Side::None, Side::One, Side::Two})
+            if (const QPushButton* key = choice->key(Answer::Yes, side)) {
+                keys.tabToWords(key->accessibleName());
+                keys.press(Qt::Key_Space);
+                EXPECT_EQ(choice->answer(side), Answer::Yes) << row;
+            }
+    }
+
+    /// Marks with Space, longer apart than a bounce.
+    void markBySpace(int times) {
+        for (int i = 0; i < times; ++i) {
+            keys.press(Qt::Key_Space);
+            QTest::qWait(2 * int(bounce_ms));
+        }
+    }
+
+    void backToTheDoor() {
+        hands::until([&] { return hands::find(window(), "run-done")->isEnabled(); },
+                     "the run is over");
+        keys.use("run-done");
+        EXPECT_TRUE(doorScreen().isVisible());
+    }
+};
+
+} // namespace
+
+TEST_F(KeyboardWalk, ADoorIsLookedAtTimedAndGraded) {
+    plan();
+    goToDoor("5-09");
+
+    // Look: every question, and the plate.
+    std::vector<std::string> questions;
+    for (const QWidget* row : doorScreen().findChild<RowPager*>()->rows())
+        if (row->objectName().startsWith("ask-"))
+            questions.push_back(row->objectName().mid(4).toStdString());
+    ASSERT_FALSE(questions.empty());
+    for (const std::string& question : questions)
+        sayYes(question.c_str());
+    EXPECT_GE(evidenceOnDisk("5-09").observations.size(), questions.size());
+    keys.use("plate-row");
+    keys.useWords("A-60");
+    EXPECT_FALSE(aSheetIsOpen());
+
+    // The last tap is taken back, and done again.
+    const std::size_t before = ledgerOnDisk().facts().size();
+    keys.press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(ledgerOnDisk().facts().size(), before + 1) << "undoing is recorded";
+    keys.use("plate-row");
+    keys.useWords("A-60");
+
+    // Release: one run by Space, one stopped by Escape, one from paper.
+    keys.use("step-1");
+    keys.use("release-local-1");
+    markBySpace(2);
+    backToTheDoor();
+    keys.use("release-local-2");
+    markBySpace(1);
+    keys.press(Qt::Key_Escape);
+    keys.useWords("someone in the way");
+    backToTheDoor();
+    keys.use("from-paper");
+    keys.use("release-local-2");
+    keys.type("12.1");
+    keys.press(Qt::Key_Return);
+    EXPECT_FALSE(aSheetIsOpen());
+    const DoorEvidence local = evidenceOnDisk("5-09");
+    ASSERT_EQ(local.runs.size(), 3u);
+    EXPECT_EQ(local.runs[0].end->outcome, RunOutcome::Complete);
+    EXPECT_EQ(local.runs[1].end->outcome, RunOutcome::Stopped);
+    EXPECT_EQ(local.runs[1].end->reason, "someone in the way");
+    EXPECT_EQ(local.runs[2].end->outcome, RunOutcome::Complete);
+    EXPECT_EQ(local.runs[0].marks.front().mark.device, InputDevice::Key);
+
+    // From the control station, each caution confirmed.
+    keys.use("step-1");
+    keys.use("release-remote");
+    for (const char* id : {"announced", "people-clear", "watch-posted", "station-ready",
+                           "words-agreed", "path-free"})
+        keys.use(QString("caution-%1").arg(id));
+    keys.use("arm");
+    markBySpace(4);
+    backToTheDoor();
+    EXPECT_EQ(evidenceOnDisk("5-09").runs.size(), 4u);
+
+    // Why, and a note.
+    keys.tabTo("verdict-rows");
+    keys.press(Qt::Key_Home);
+    keys.press(Qt::Key_Return);
+    EXPECT_TRUE(aSheetIsOpen());
+    keys.press(Qt::Key_Escape);
+    EXPECT_FALSE(aSheetIsOpen());
+    keys.use("note");
+    keys.press(Qt::Key_Tab);
+    keys.press(Qt::Key_Space);
+    EXPECT_FALSE(aSheetIsOpen());
+    EXPECT_EQ(evidenceOnDisk("5-09").notes.size(), 1u);
+
+    // The next door, and back to the first screen.
+    keys.use("step-2");
+    keys.use("forward");
+    EXPECT_NE(doorScreen().door(), "5-09");
+    keys.use("back");
+    EXPECT_TRUE(isShown("home-main"));
+}
+
+TEST_F(KeyboardWalk, WhatIsNotInOrderIsWrittenUpRectifiedAndPrinted) {
+    plan();
+    goToDoor("7-13");
+    keys.use("step-1");
+    keys.use("release-local-1");
+    markBySpace(2); // slams
+    backToTheDoor();
+    keys.use("back");
+    keys.use("home-end");
+    keys.use("end-confirm");
+    ASSERT_TRUE(ledgerOnDisk().walkdowns().back().end);
+
+    keys.use("open-items-all");
+    keys.use("review-write-up");
+    keys.use("write-up-all");
+    EXPECT_FALSE(aSheetIsOpen());
+    keys.tabTo("review-items");
+    keys.press(Qt::Key_Home);
+    keys.press(Qt::Key_Down);
+    keys.use("item-next");
+    keys.useWords("closer adjusted");
+    EXPECT_TRUE(aSheetIsOpen()) << "by whom";
+    keys.useWords("Ansa Merlund");
+    EXPECT_FALSE(aSheetIsOpen());
+    const std::vector<Fact> facts = SqliteRegister::open(path).value()->facts().value();
+    EXPECT_TRUE(std::ranges::any_of(
+        facts, [](const Fact& fact) { return std::holds_alternative<Rectification>(fact.body); }));
+
+    keys.use("review-papers");
+    keys.use("paper-deficiencies");
+    const QString told = qobject_cast<QLabel*>(hands::find(window(), "told"))->text();
+    EXPECT_TRUE(QFile::exists(told.mid(told.indexOf('/'))));
+    keys.press(Qt::Key_Escape);
+}
