@@ -53,8 +53,18 @@ TEST(House, UiKnowsNeitherAppNorDatabaseNorFiles) {
               "");
 }
 
+TEST(House, WhatScreensShareKnowsNoScreen) {
+    EXPECT_EQ(
+        linesMatching({"ui/look", "ui/parts", "ui/drawings", "ui/help", "ui/round", "ui/sheets"},
+                      R"(#include\s*"ui/(screens|window)/)"),
+        "");
+    EXPECT_EQ(linesMatching({"ui/drawings"}, R"(#include\s*"ui/(parts|help|round|sheets)/)"), "");
+    EXPECT_EQ(linesMatching({"ui/help"}, R"(#include\s*"ui/(round|sheets)/)"), "");
+}
+
 TEST(House, ColoursAndStyleAreInTheLookAlone) {
-    EXPECT_EQ(linesMatching({"ui/parts", "ui/screens", "ui/sheets", "ui/window", "ui/round"},
+    EXPECT_EQ(linesMatching({"ui/parts", "ui/screens", "ui/sheets", "ui/window", "ui/round",
+                             "ui/drawings", "ui/help"},
                             R"(setStyleSheet|QColor[({]|Qt::(black|white|red|green|blue)\b)"),
               "");
 }

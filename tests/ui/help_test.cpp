@@ -95,6 +95,15 @@ TEST(Help, ReleaseSaysHowAndWhatIsTimed) {
     EXPECT_EQ(local.topic, HelpTopic::SlidingRate);
 }
 
+TEST(Help, ARowOfAFlagsOwnWithoutWordsHasNone) {
+    Requirement row;
+    row.id = "flag-of-its-own";
+    row.words = "Something else";
+    EXPECT_TRUE(helpForRow(row).isEmpty());
+    row.look_for = "At the head of the leaf.";
+    EXPECT_FALSE(helpForRow(row).isEmpty());
+}
+
 TEST(Help, EveryDrawingIsAnotherAndGoodIsNotBad) {
     std::map<QByteArray, int> topics;
     for (int i = 0; i < help_topics; ++i) {

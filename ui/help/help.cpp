@@ -1,5 +1,7 @@
 #include "ui/help/help.h"
 
+#include <algorithm>
+
 #include <QCoreApplication>
 
 #include "ui/parts/catalogue_words.h"
@@ -81,6 +83,12 @@ QString cautionHelp(std::string_view id) {
 }
 
 } // namespace
+
+bool Help::isEmpty() const {
+    return !topic && std::ranges::all_of(paragraphs, [](const HelpParagraph& each) {
+        return each.words.isEmpty();
+    });
+}
 
 Help helpForRow(const Requirement& row) {
     return {askedWords(row), {{{}, lookForWords(row), sourceOf(row)}}, topicOfRow(row.id)};

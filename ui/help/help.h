@@ -25,6 +25,9 @@ struct Help {
     QString title; ///< what is asked
     std::vector<HelpParagraph> paragraphs;
     std::optional<HelpTopic> topic; ///< of the drawing
+
+    /// Neither words nor drawing: a row of a flag's own that says nothing of where to look.
+    bool isEmpty() const;
 };
 
 Help helpForRow(const Requirement& row);

@@ -108,6 +108,8 @@ std::vector<QWidget*> StepRows::rowsOf(const GradedDoor& graded, Step step) {
 
 template <typename Row>
 void StepRows::offer(Row* row, const Help& help) {
+    if (help.isEmpty())
+        return;
     row->offerHelp();
     connect(row, &Row::helpAsked, this, [this, help] { emit helpAsked(help); });
 }
