@@ -62,6 +62,17 @@ TEST(House, WhatScreensShareKnowsNoScreen) {
     EXPECT_EQ(linesMatching({"ui/help"}, R"(#include\s*"ui/(round|sheets)/)"), "");
 }
 
+TEST(House, ScreensDoNotKnowEachOther) {
+    const fs::path screens = fs::path("ui") / "screens";
+    for (const auto& entry : fs::directory_iterator(fs::path(LATCHROUND_SOURCE) / screens))
+        if (entry.is_directory()) {
+            const std::string own = entry.path().filename().string();
+            EXPECT_EQ(linesMatching({(screens / own).string()},
+                                    R"(#include\s*"ui/screens/(?!screen\.h|)" + own + "/)"),
+                      "");
+        }
+}
+
 TEST(House, ColoursAndStyleAreInTheLookAlone) {
     EXPECT_EQ(linesMatching({"ui/parts", "ui/screens", "ui/sheets", "ui/window", "ui/round",
                              "ui/drawings", "ui/help"},
