@@ -218,10 +218,15 @@ FactBody emptyBody(std::size_t kind, std::index_sequence<Index...>) {
     return body;
 }
 
-Result<std::vector<Fact>> allFacts(std::string_view text, const std::string& name) {
+Result<std::vector<Fact>> allFacts(std::string_view text, const std::string& name,
+                                   const Pace& pace) {
+    constexpr std::size_t often = 500;
+    const std::size_t whole = text.size();
     std::vector<Fact> facts;
     facts.reserve(static_cast<std::size_t>(std::ranges::count(text, '\n')) + 1);
     for (std::size_t number = 1; !text.empty(); ++number) {
+        if (number % often == 0 && !pace.at(whole - text.size(), whole))
+            return tl::unexpected(stoppedAsAsked(name));
         const std::size_t end = text.find('\n');
         const std::string_view line = text.substr(0, end);
         text.remove_prefix(end == text.npos ? text.size() : end + 1);
@@ -267,8 +272,9 @@ std::optional<Fact> factFromPlainLine(std::string_view line) {
     return reader.isAtEnd() ? std::optional(std::move(fact)) : std::nullopt;
 }
 
-Result<std::vector<Fact>> factsById(std::string_view text, const std::string& name) {
-    Result<std::vector<Fact>> facts = allFacts(text, name);
+Result<std::vector<Fact>> factsById(std::string_view text, const std::string& name,
+                                    const Pace& pace) {
+    Result<std::vector<Fact>> facts = allFacts(text, name, pace);
     if (!facts)
         return facts;
     const auto before = [](const Fact& one, const Fact& other) {

@@ -10,6 +10,7 @@
 
 #include "core/complaint.h"
 #include "core/evidence/fact.h"
+#include "core/pace.h"
 
 namespace latchround {
 
@@ -18,6 +19,8 @@ std::optional<Fact> factFromPlainLine(std::string_view line);
 
 /// All facts of the text, by id and none twice, whatever their order in it; or the first fault.
 /// Refuses two different facts of one id. `name` stands in complaints for the text.
-Result<std::vector<Fact>> factsById(std::string_view text, const std::string& name);
+/// `pace` may stop it.
+Result<std::vector<Fact>> factsById(std::string_view text, const std::string& name,
+                                    const Pace& pace = Pace());
 
 } // namespace latchround

@@ -23,6 +23,14 @@ std::string photographEntry(const Photograph& photograph) {
            (photograph.media_type == "image/png" ? ".png" : ".jpg");
 }
 
+/// Where giving stands, in hundredths of its time, when the facts are out of the register, when
+/// they are lines, when the photographs are there too, and when all of it is packed; then it is
+/// read back.
+constexpr double fetched = 20;
+constexpr double put_down = 45;
+constexpr double gathered = 60;
+constexpr double packed = 70;
+
 /// Adds entries and keeps their bytes and hashes until the archive is made.
 class Packer {
 public:
@@ -34,14 +42,14 @@ public:
     }
     std::uint64_t size() const { return m_size; }
 
-    Result<std::string> signedBy(const DeviceKey& key) {
+    Result<std::string> signedBy(const DeviceKey& key, const Pace& pace) {
         const std::string contents = textOf(m_contents);
         const DeviceKey::Signature signature = key.sign(contents);
         const std::string signature_bytes(reinterpret_cast<const char*>(signature.data()),
                                           signature.size());
         m_archive.add(std::string(contents_entry), contents, Packing::Deflate);
         m_archive.add(std::string(signature_entry), signature_bytes, Packing::Store);
-        return m_archive.finish();
+        return m_archive.finish(pace);
     }
 
 private:
@@ -66,11 +74,11 @@ Result<std::map<std::string, std::string>> photographsOf(SqliteRegister& from,
 }
 
 Done addPhotographs(Packer& packer, SqliteRegister& from,
-                    const std::map<std::string, std::string>& entries, const Progress& progress) {
-    int done = 0;
+                    const std::map<std::string, std::string>& entries, const Pace& pace) {
+    std::size_t done = 0;
     for (const auto& [sha256, entry] : entries) {
-        if (progress && !progress(done++, static_cast<int>(entries.size())))
-            return tl::unexpected(Complaint{"handover file", "stopped as asked", ""});
+        if (!pace.at(done++, entries.size()))
+            return tl::unexpected(stoppedAsAsked("handover file"));
         const auto bytes = from.photograph(sha256);
         if (!bytes)
             return tl::unexpected(bytes.error());
@@ -88,6 +96,9 @@ Done addPhotographs(Packer& packer, SqliteRegister& from,
 } // namespace
 
 Result<Given> handoverOf(SqliteRegister& from, const Giving& giving, const Progress& progress) {
+    const Pace pace(progress);
+    if (!pace.at(0, 1))
+        return tl::unexpected(stoppedAsAsked("handover file"));
     // Facts before issues: so every door that a fact names is in one of them.
     const auto facts = from.facts();
     if (!facts)
@@ -112,27 +123,37 @@ Result<Given> handoverOf(SqliteRegister& from, const Giving& giving, const Progr
     for (const Issue& issue : *issues)
         sheet.adopted.push_back(issue.adopted);
     std::string lines;
-    for (const Fact& fact : *facts)
+    std::size_t written = 0;
+    for (const Fact& fact : *facts) {
+        constexpr std::size_t often = 500;
+        if (++written % often == 0 && !pace.part(fetched, put_down).at(written, facts->size()))
+            return tl::unexpected(stoppedAsAsked("handover file"));
         lines += jsonLineFrom(fact) + '\n';
+    }
 
     Packer packer;
     packer.add(cover_entry, jsonFrom(sheet));
     packer.add(facts_entry, std::move(lines));
     for (std::size_t i = 0; i < issues->size(); ++i)
         packer.add(arrangementEntry(i + 1), csvFrom((*issues)[i].arrangement));
-    if (Done done = addPhotographs(packer, from, *photographs, progress); !done)
+    if (Done done = addPhotographs(packer, from, *photographs, pace.part(put_down, gathered));
+        !done)
         return tl::unexpected(done.error());
     packer.add(key_entry, pemOf(sheet.key));
-    auto bytes = packer.signedBy(*key);
+    auto bytes = packer.signedBy(*key, pace.part(gathered, packed));
     if (!bytes)
         return tl::unexpected(bytes.error());
     // Nothing leaves that could not be taken in: an arrangement may be older than today's rules.
-    if (const auto readable = Handover::read(*bytes, "handover file", nullptr); !readable)
+    if (const auto readable =
+            Handover::read(*bytes, "handover file", nullptr, pace.part(packed, 100).progress());
+        !readable)
         return tl::unexpected(readable.error());
     if (giving.sealed_for)
         bytes = sealedFor(*giving.sealed_for, *bytes);
     if (!bytes)
         return tl::unexpected(bytes.error());
+    if (!pace.at(1, 1))
+        return tl::unexpected(stoppedAsAsked("handover file"));
     return Given{std::move(sheet), std::move(*bytes)};
 }
 

@@ -15,6 +15,9 @@ namespace latchround {
 
 namespace {
 
+/// Of the time that reading takes, in hundredths: all but the facts out of their lines.
+constexpr double unpacked = 40;
+
 constexpr const char* again = "Have it handed over again.";
 
 std::span<const std::byte> bytesIn(std::string_view text) {
@@ -30,10 +33,10 @@ std::uint64_t mostBytesOf(std::string_view entry) {
 /// Reads the entries one after the other; each must be what was signed.
 class Reading {
 public:
-    Reading(const ZipReader& archive, const std::string& name, const Progress& progress)
+    Reading(const ZipReader& archive, const std::string& name, const Pace& pace)
         : m_archive(archive)
         , m_name(name)
-        , m_progress(progress) {}
+        , m_pace(pace) {}
 
     /// Newer forms are refused before anything else is looked at.
     Result<CoverSheet> cover() {
@@ -86,9 +89,8 @@ public:
     }
 
     Result<std::string> bytesOf(const std::string& entry) {
-        if (m_progress && !m_progress(m_read, static_cast<int>(m_contents.size())))
-            return tl::unexpected(Complaint{m_name, "stopped as asked", ""});
-        ++m_read;
+        if (!m_pace.at(m_read++, m_contents.size()))
+            return tl::unexpected(stoppedAsAsked(m_name));
         auto bytes = m_archive.read(entry, mostBytesOf(entry));
         if (!bytes)
             return bytes;
@@ -108,9 +110,9 @@ public:
 private:
     const ZipReader& m_archive;
     const std::string& m_name;
-    const Progress& m_progress;
+    Pace m_pace;
     Contents m_contents;
-    int m_read = 0;
+    std::size_t m_read = 0;
 };
 
 Result<std::vector<Issue>> issuesIn(Reading& reading, const CoverSheet& sheet,
@@ -166,7 +168,8 @@ Result<Handover> Handover::read(std::string bytes, const std::string& name, cons
         if (const auto hash = photographOf(entry))
             handover.m_photographs.emplace(*hash, entry);
 
-    Reading reading(handover.m_archive, name, progress);
+    const Pace pace(progress);
+    Reading reading(handover.m_archive, name, pace.part(0, unpacked));
     auto sheet = reading.cover();
     if (!sheet)
         return tl::unexpected(sheet.error());
@@ -192,13 +195,15 @@ Result<Handover> Handover::read(std::string bytes, const std::string& name, cons
     const auto lines = reading.bytesOf(std::string(facts_entry));
     if (!lines)
         return tl::unexpected(lines.error());
-    auto facts = factsById(*lines, name + " " + std::string(facts_entry));
+    auto facts = factsById(*lines, name + " " + std::string(facts_entry), pace.part(unpacked, 100));
     if (!facts)
         return tl::unexpected(facts.error());
     handover.facts = std::move(*facts);
     if (handover.facts.size() != handover.sheet.facts ||
         handover.m_photographs.size() != handover.sheet.photographs)
         return reading.complain("it does not hold as much as its first page says");
+    if (!pace.at(1, 1))
+        return tl::unexpected(stoppedAsAsked(name));
     return handover;
 }
 

@@ -63,7 +63,8 @@ std::set<std::string> doorNumbers(std::span<const Issue> issues) {
 
 } // namespace
 
-Result<Preview> previewOf(const Handover& handover, SqliteRegister& into, const Ledger& known) {
+Result<Preview> previewOf(const Handover& handover, SqliteRegister& into, const Ledger& known,
+                          const Progress& progress) {
     if (Done done = isSameVessel(handover.sheet, into); !done)
         return tl::unexpected(done.error());
     const auto standing = standingOf(handover.sheet, into);
@@ -72,7 +73,8 @@ Result<Preview> previewOf(const Handover& handover, SqliteRegister& into, const 
     const auto issues = into.issues();
     if (!issues)
         return tl::unexpected(issues.error());
-    const auto added = into.takeOver(incomingFrom(handover, {}), SqliteRegister::Ending::TryOnly);
+    const auto added =
+        into.takeOver(incomingFrom(handover, {{}, progress}), SqliteRegister::Ending::TryOnly);
     if (!added)
         return tl::unexpected(added.error());
 

@@ -29,7 +29,8 @@ struct Preview {
 };
 
 /// Tries the whole taking and undoes it. `known`: every fact of the register.
-Result<Preview> previewOf(const Handover& handover, SqliteRegister& into, const Ledger& known);
+Result<Preview> previewOf(const Handover& handover, SqliteRegister& into, const Ledger& known,
+                          const Progress& progress = {});
 
 struct Taking {
     /// Recorded with it, in the same transaction: where a key asks, the KeyAccepted fact, and

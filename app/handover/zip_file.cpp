@@ -83,7 +83,21 @@ void ZipWriter::add(const std::string& name, std::string_view bytes, Packing pac
         m_inside->complain(zip_strerror(archive));
 }
 
-Result<std::string> ZipWriter::finish() {
+Result<std::string> ZipWriter::finish(const Pace& pace) {
+    // libzip asks after every piece of 64 KB, with the share that is done.
+    constexpr double often = 0.005;
+    constexpr std::size_t fine = 1000;
+    Pace asked = pace;
+    const auto at = [](zip_t*, double share, void* state) {
+        (void)static_cast<Pace*>(state)->at(static_cast<std::size_t>(share * fine), fine);
+    };
+    const auto stopped = [](zip_t*, void* state) {
+        return static_cast<Pace*>(state)->isStopped() ? 1 : 0;
+    };
+    if (m_inside->fault.empty()) {
+        zip_register_progress_callback_with_state(m_inside->archive, often, at, nullptr, &asked);
+        zip_register_cancel_callback_with_state(m_inside->archive, stopped, nullptr, &asked);
+    }
     if (m_inside->fault.empty() && zip_close(m_inside->archive) != 0)
         m_inside->complain(zip_strerror(m_inside->archive));
     else
@@ -92,6 +106,8 @@ Result<std::string> ZipWriter::finish() {
         return tl::unexpected(Complaint{"handover file", "it could not be put together: " + words,
                                         "Close other programs and try again."});
     };
+    if (asked.isStopped())
+        return tl::unexpected(stoppedAsAsked("handover file"));
     if (!m_inside->fault.empty())
         return refuse(m_inside->fault);
     zip_source_t* made = m_inside->target;

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "core/complaint.h"
+#include "core/pace.h"
 
 struct zip;
 
@@ -27,8 +28,8 @@ public:
 
     /// `bytes` must stay where they are until finish().
     void add(const std::string& name, std::string_view bytes, Packing packing);
-    /// The archive; nothing can be added after it.
-    Result<std::string> finish();
+    /// The archive; nothing can be added after it. `pace` may stop it.
+    Result<std::string> finish(const Pace& pace = Pace());
 
 private:
     struct Inside;

@@ -75,14 +75,24 @@ Done areRecordedSo(const FactList& facts, const std::vector<Fact>& recorded) {
     return {};
 }
 
+/// Of the time that taking over takes, in hundredths: what comes before the writing.
+constexpr double compared = 20;
+
+tl::unexpected<Complaint> stoppedTaking() {
+    return tl::unexpected(Complaint{"", "stopped as asked: NOT taken in.", ""});
+}
+
 /// By id. Kind by kind, so that never more than the facts of one kind are held twice.
-Result<FactList> notRecordedYet(SqliteConnection& connection, std::span<const Fact> facts) {
+Result<FactList> notRecordedYet(SqliteConnection& connection, std::span<const Fact> facts,
+                                const Pace& pace) {
     Result<Told> told = toldApart(connection, facts);
     if (!told)
         return tl::unexpected(told.error());
     for (std::size_t kind = 0; kind < told->by_kind.size(); ++kind) {
         if (told->by_kind[kind].empty())
             continue;
+        if (!pace.at(kind, told->by_kind.size()))
+            return stoppedTaking();
         const auto recorded = readFactsOfKind(connection, kind);
         if (!recorded)
             return tl::unexpected(recorded.error());
@@ -93,26 +103,26 @@ Result<FactList> notRecordedYet(SqliteConnection& connection, std::span<const Fa
 }
 
 /// Counts what is written and asks now and then whether to go on.
-class Pace {
+class WritingPace {
 public:
-    Pace(const Progress& progress, std::size_t of)
-        : m_progress(progress)
-        , m_of(static_cast<int>(of)) {}
+    WritingPace(const Pace& pace, std::size_t of)
+        : m_pace(pace)
+        , m_of(of) {}
 
     Done step() {
-        constexpr int often = 1000;
-        if (m_progress && (m_done++ % often == 0) && !m_progress(m_done - 1, m_of))
-            return tl::unexpected(Complaint{"", "stopped as asked: NOT taken in.", ""});
+        constexpr std::size_t often = 250;
+        if (m_done++ % often == 0 && !m_pace.at(m_done - 1, m_of))
+            return stoppedTaking();
         return {};
     }
 
 private:
-    const Progress& m_progress;
-    int m_done = 0;
-    int m_of;
+    Pace m_pace;
+    std::size_t m_done = 0;
+    std::size_t m_of;
 };
 
-Done writeFresh(SqliteConnection& connection, const FactList& fresh, Pace& pace) {
+Done writeFresh(SqliteConnection& connection, const FactList& fresh, WritingPace& pace) {
     for (const Fact* fact : fresh) {
         if (Done done = pace.step(); !done)
             return done;
@@ -123,7 +133,7 @@ Done writeFresh(SqliteConnection& connection, const FactList& fresh, Pace& pace)
 }
 
 Done writeBytes(SqliteConnection& connection, const Incoming& incoming,
-                const std::vector<std::string>& fresh, Pace& pace) {
+                const std::vector<std::string>& fresh, WritingPace& pace) {
     for (const std::string& sha256 : fresh) {
         if (Done done = pace.step(); !done)
             return done;
@@ -149,10 +159,13 @@ Result<std::vector<std::string>> photographsNotHeld(SqliteConnection& connection
 } // namespace
 
 Result<Added> merge(SqliteConnection& connection, const Incoming& incoming) {
+    const Pace whole(incoming.progress);
+    if (!whole.at(0, 1))
+        return stoppedTaking();
     const auto issues = mergeIssues(connection, incoming.issues);
     if (!issues)
         return tl::unexpected(issues.error());
-    const auto fresh = notRecordedYet(connection, incoming.facts);
+    const auto fresh = notRecordedYet(connection, incoming.facts, whole.part(0, compared));
     if (!fresh)
         return tl::unexpected(fresh.error());
     const auto ordered = inOrderOfReference(connection, *fresh);
@@ -161,12 +174,14 @@ Result<Added> merge(SqliteConnection& connection, const Incoming& incoming) {
     const auto photographs = photographsNotHeld(connection, incoming.photographs);
     if (!photographs)
         return tl::unexpected(photographs.error());
-    Pace pace(incoming.progress, fresh->size() + photographs->size());
+    WritingPace pace(whole.part(compared, 100), fresh->size() + photographs->size());
     Done done = writeFresh(connection, *ordered, pace);
     if (done)
         done = writeBytes(connection, incoming, *photographs, pace);
     if (!done)
         return tl::unexpected(done.error());
+    if (!whole.at(1, 1))
+        return stoppedTaking();
     return Added{fresh->size(), *issues, photographs->size()};
 }
 

@@ -11,11 +11,9 @@
 #include "app/register/issue.h"
 #include "app/register/sqlite_connection.h"
 #include "core/evidence/fact.h"
+#include "core/pace.h"
 
 namespace latchround {
-
-/// Told how much is done; false stops the work, and nothing has changed.
-using Progress = std::function<bool(int done, int of)>;
 
 struct Incoming {
     std::span<const Issue> issues;

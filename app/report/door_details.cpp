@@ -188,7 +188,7 @@ QString blockHtml(const Matter& matter, const GradedDoor& door, Pictures& pictur
 
 } // namespace
 
-Pieces doorDetails(const Matter& matter, Pictures& pictures) {
+Pieces doorDetails(const Matter& matter, Pictures& pictures, const Pace& pace) {
     std::vector<const GradedDoor*> doors;
     std::vector<const Photograph*> photographs;
     for (const GradedDoor& door : matter.doors)
@@ -199,12 +199,15 @@ Pieces doorDetails(const Matter& matter, Pictures& pictures) {
         }
     if (doors.empty())
         return {};
-    pictures.prepare(photographs);
+    pictures.prepare(photographs, pace.part(0, 50));
     std::ranges::stable_sort(doors, {}, [](const GradedDoor* door) { return door->grade.verdict; });
     Pieces pieces;
-    for (const GradedDoor* door : doors)
+    for (const GradedDoor* door : doors) {
+        if (!pace.part(50, 100).at(pieces.size(), doors.size()))
+            break;
         pieces.push_back({(pieces.empty() ? heading("Details") : QString()) +
                           blockHtml(matter, *door, pictures)});
+    }
     return pieces;
 }
 

@@ -9,6 +9,6 @@
 namespace latchround::report {
 
 /// A piece a door, worst doors first; none where no door needs one.
-Pieces doorDetails(const Matter& matter, Pictures& pictures);
+Pieces doorDetails(const Matter& matter, Pictures& pictures, const Pace& pace = Pace());
 
 } // namespace latchround::report

@@ -208,10 +208,14 @@ private:
 
 } // namespace
 
-Pieces doorRecordPieces(const Matter& matter, const Door& door, Pictures& pictures) {
+Pieces doorRecordPieces(const Matter& matter, const Door& door, Pictures& pictures,
+                        const Pace& pace) {
     const DoorRecord record(matter, door, pictures);
     Pieces pieces;
+    std::size_t tried = 0;
     for (const Room& room : rooms) {
+        if (!pace.at(tried++, std::size(rooms)))
+            break;
         pieces = {{record.html(room)}};
         if (pagesOf(pieces, pictures, Sheet::Upright) == 1)
             break;

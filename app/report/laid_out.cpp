@@ -73,19 +73,19 @@ QString titleOf(const QTextBlock& heading) {
 
 } // namespace
 
-LaidOut::LaidOut(const Pieces& pieces, const Pictures& pictures, QSizeF body, QPaintDevice& device)
-    : m_body(body) {
-    for (const Piece& piece : pieces)
-        if (!piece.html.isEmpty())
-            add(piece, pictures, device);
-}
+LaidOut::LaidOut(const Pictures& pictures, QSizeF body, QPaintDevice& device)
+    : m_pictures(pictures)
+    , m_body(body)
+    , m_device(device) {}
 
 LaidOut::~LaidOut() = default;
 
-void LaidOut::add(const Piece& piece, const Pictures& pictures, QPaintDevice& device) {
+void LaidOut::add(const Piece& piece) {
+    if (piece.html.isEmpty())
+        return;
     const double height = m_body.height();
     const double page_top = std::floor(m_end / height) * height;
-    Laid made = laid(piece, pictures, device, 0);
+    Laid made = laid(piece, 0);
     const double takes = made.end;
     const double lead = m_end > page_top ? leadOf(*made.document) : 0;
     const bool fits = lead + takes <= page_top + height - m_end;
@@ -95,7 +95,7 @@ void LaidOut::add(const Piece& piece, const Pictures& pictures, QPaintDevice& de
         made.end = made.top + takes;
     } else {
         if (m_end > page_top)
-            made = laid(piece, pictures, device, m_end - page_top);
+            made = laid(piece, m_end - page_top);
         keepTogether(*made.document);
         made.top = page_top;
         made.begin = m_end;
@@ -105,10 +105,9 @@ void LaidOut::add(const Piece& piece, const Pictures& pictures, QPaintDevice& de
     m_pieces.push_back(std::move(made));
 }
 
-LaidOut::Laid LaidOut::laid(const Piece& piece, const Pictures& pictures, QPaintDevice& device,
-                            double room_above) const {
+LaidOut::Laid LaidOut::laid(const Piece& piece, double room_above) const {
     Laid made;
-    made.document = std::make_unique<PieceDocument>(pictures);
+    made.document = std::make_unique<PieceDocument>(m_pictures);
     QTextDocument& document = *made.document;
     document.setUndoRedoEnabled(false);
     document.setDocumentMargin(0);
@@ -116,7 +115,7 @@ LaidOut::Laid LaidOut::laid(const Piece& piece, const Pictures& pictures, QPaint
     document.setDefaultFont(reportFont(body_pt));
     document.setDefaultStyleSheet(styleSheet());
     // Device and page first: what is set later lays everything out once more.
-    document.documentLayout()->setPaintDevice(&device);
+    document.documentLayout()->setPaintDevice(&m_device);
     document.setPageSize(m_body);
     document.setHtml(roomHtml(room_above) + piece.html);
     made.end = endOf(document);

@@ -18,11 +18,13 @@ namespace latchround::report {
 class LaidOut {
 public:
     /// `body`: room for the document on one page, in dots of `device`.
-    LaidOut(const Pieces& pieces, const Pictures& pictures, QSizeF body, QPaintDevice& device);
+    LaidOut(const Pictures& pictures, QSizeF body, QPaintDevice& device);
     ~LaidOut();
     LaidOut(const LaidOut&) = delete;
     LaidOut& operator=(const LaidOut&) = delete;
 
+    /// Where the one before it ends.
+    void add(const Piece& piece);
     int pages() const;
     /// Pages are drawn in their order, from 0.
     void draw(QPainter& painter, int page);
@@ -37,12 +39,12 @@ private:
         double begin = 0; ///< of what is to be seen of it
         double end = 0;
     };
-    void add(const Piece& piece, const Pictures& pictures, QPaintDevice& device);
     /// With an empty line of this height before it.
-    Laid laid(const Piece& piece, const Pictures& pictures, QPaintDevice& device,
-              double room_above) const;
+    Laid laid(const Piece& piece, double room_above) const;
 
+    const Pictures& m_pictures;
     QSizeF m_body;
+    QPaintDevice& m_device;
     std::vector<Laid> m_pieces;
     double m_end = 0;
 };

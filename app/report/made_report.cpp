@@ -48,10 +48,14 @@ PageWords pageWordsOf(const Matter& matter, ReportKind kind, const std::string& 
     return words;
 }
 
-Pieces piecesOf(const Matter& matter, ReportKind kind, Pictures& pictures) {
+/// Of the time that all of it takes, in hundredths: grading, and writing what is then printed.
+constexpr double graded = 5;
+constexpr double written = 25;
+
+Pieces piecesOf(const Matter& matter, ReportKind kind, Pictures& pictures, const Pace& pace) {
     switch (kind) {
     case ReportKind::Survey:
-        return surveyPieces(matter, pictures);
+        return surveyPieces(matter, pictures, pace);
     case ReportKind::DeficiencyList:
         return deficiencyListPieces(matter, pictures);
     case ReportKind::WorkList:
@@ -60,16 +64,17 @@ Pieces piecesOf(const Matter& matter, ReportKind kind, Pictures& pictures) {
         break;
     }
     return doorRecordPieces(matter, *findDoor(matter.asked.arrangement, matter.asked.door),
-                            pictures);
+                            pictures, pace);
 }
 
 Result<QByteArray> documentOf(const Matter& matter, ReportKind kind, Format format,
-                              const std::string& facts_sha256) {
+                              const std::string& facts_sha256, const Pace& pace) {
     const bool items = kind == ReportKind::DeficiencyList || kind == ReportKind::WorkList;
     if (format == Format::Pdf) {
         Pictures pictures(matter.asked.photograph);
-        return printed(piecesOf(matter, kind, pictures), pictures,
-                       pageWordsOf(matter, kind, facts_sha256));
+        const Pieces pieces = piecesOf(matter, kind, pictures, pace.part(graded, written));
+        return printed(pieces, pictures, pageWordsOf(matter, kind, facts_sha256),
+                       pace.part(written, 100));
     }
     if (format == Format::Csv)
         return QByteArray::fromStdString(items ? itemsCsv(matter) : surveyCsv(matter));
@@ -90,9 +95,12 @@ std::optional<Complaint> objectionTo(const WalkdownReport& asked, ReportKind kin
 
 } // namespace
 
-Result<MadeReport> madeReport(const WalkdownReport& asked, ReportKind kind, Format format) {
+Result<MadeReport> madeReport(const WalkdownReport& asked, ReportKind kind, Format format,
+                              const Pace& pace) {
     if (const auto objection = objectionTo(asked, kind, format))
         return tl::unexpected(*objection);
+    if (!pace.at(0, 1))
+        return tl::unexpected(stoppedAsAsked("report"));
     const auto matter = matterOf(asked);
     if (!matter)
         return tl::unexpected(matter.error());
@@ -104,7 +112,7 @@ Result<MadeReport> madeReport(const WalkdownReport& asked, ReportKind kind, Form
     fact.catalogue_edition = asked.catalogue.edition;
     fact.covers = coverOf(matter->vessel_basis);
     fact.facts_sha256 = matter->vessel_sha256;
-    auto document = documentOf(*matter, kind, format, fact.facts_sha256);
+    auto document = documentOf(*matter, kind, format, fact.facts_sha256, pace);
     if (!document)
         return tl::unexpected(document.error());
     fact.document_sha256 = sha256Hex(std::as_bytes(

@@ -5,6 +5,7 @@
 #include <QByteArray>
 
 #include "app/report/walkdown_report.h"
+#include "core/pace.h"
 
 namespace latchround {
 
@@ -22,8 +23,9 @@ struct MadeReport {
 /// `report.door`, as PDF only. As CSV and JSON the lists are the vessel's items, closed ones
 /// included. Needs a QGuiApplication. Complains where the register does not know the walkdown or
 /// the door.
+/// Also where `pace` stops it.
 Result<MadeReport> madeReport(const WalkdownReport& report, ReportKind kind,
-                              Format format = Format::Pdf);
+                              Format format = Format::Pdf, const Pace& pace = Pace());
 
 /// The newest walkdown that recorded anything about this door, else the newest that had it in its
 /// plan: what a door record is made of. Nothing where there is none.

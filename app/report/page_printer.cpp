@@ -36,9 +36,13 @@ QSizeF bodyOf(QSizeF page) {
     return {page.width(), page.height() - (header_mm + footer_mm) * dots_per_mm};
 }
 
+/// Of the time that printing takes, in hundredths: laying out; the rest is drawing.
+constexpr double laying_out = 70;
+
 } // namespace
 
-Result<QByteArray> printed(const Pieces& pieces, const Pictures& pictures, const PageWords& words) {
+Result<QByteArray> printed(const Pieces& pieces, const Pictures& pictures, const PageWords& words,
+                           const Pace& pace) {
     const Complaint broken{"report", "the PDF could not be made",
                            "Free some memory and try again."};
     QByteArray pdf;
@@ -53,7 +57,12 @@ Result<QByteArray> printed(const Pieces& pieces, const Pictures& pictures, const
     if (!painter.isActive())
         return tl::unexpected(broken);
     const QSizeF page = pageOf(writer);
-    LaidOut document(pieces, pictures, bodyOf(page), writer);
+    LaidOut document(pictures, bodyOf(page), writer);
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        if (!pace.part(0, laying_out).at(i, pieces.size()))
+            return tl::unexpected(stoppedAsAsked("report"));
+        document.add(pieces[i]);
+    }
     std::vector<Bookmark> bookmarks = document.bookmarks();
     for (Bookmark& bookmark : bookmarks)
         bookmark.from_top_pt +=
@@ -62,6 +71,8 @@ Result<QByteArray> printed(const Pieces& pieces, const Pictures& pictures, const
     const PageFrame frame(painter, page, words);
     const int pages = document.pages();
     for (int number = 0; number < pages; ++number) {
+        if (!pace.part(laying_out, 100).at(std::size_t(number), std::size_t(pages)))
+            return tl::unexpected(stoppedAsAsked("report"));
         if (number > 0 && !writer.newPage())
             return tl::unexpected(broken);
         frame.draw(number + 1, pages);
@@ -80,7 +91,10 @@ int pagesOf(const Pieces& pieces, const Pictures& pictures, Sheet sheet) {
     nowhere.open(QIODevice::WriteOnly);
     QPdfWriter writer(&nowhere);
     setSheet(writer, sheet);
-    return LaidOut(pieces, pictures, bodyOf(pageOf(writer)), writer).pages();
+    LaidOut document(pictures, bodyOf(pageOf(writer)), writer);
+    for (const Piece& piece : pieces)
+        document.add(piece);
+    return document.pages();
 }
 
 } // namespace latchround::report

@@ -9,6 +9,7 @@
 #include <QString>
 
 #include "core/complaint.h"
+#include "core/pace.h"
 
 namespace latchround::report {
 
@@ -36,7 +37,8 @@ struct PageWords {
 };
 
 /// Headings of the first three levels become bookmarks.
-Result<QByteArray> printed(const Pieces& pieces, const Pictures& pictures, const PageWords& words);
+Result<QByteArray> printed(const Pieces& pieces, const Pictures& pictures, const PageWords& words,
+                           const Pace& pace = Pace());
 
 /// How many pages these pieces take.
 int pagesOf(const Pieces& pieces, const Pictures& pictures, Sheet sheet);

@@ -18,6 +18,9 @@ namespace {
 
 using namespace report;
 
+/// Of the time that all of it takes, in hundredths: what comes before the printing.
+constexpr double writing = 3;
+
 QString lineFor(const char* name, int letters) {
     return safe(say(name)) + QChar(' ') + QString(letters, QChar('_')) + QStringLiteral(" &nbsp; ");
 }
@@ -86,7 +89,7 @@ std::vector<std::string> doorsOf(const PaperForm& form) {
 
 } // namespace
 
-Result<QByteArray> paperFormPdf(const PaperForm& form) {
+Result<QByteArray> paperFormPdf(const PaperForm& form, const Pace& pace) {
     const std::vector<std::string> numbers = doorsOf(form);
     Pictures pictures({});
     Pieces pieces{
@@ -95,6 +98,8 @@ Result<QByteArray> paperFormPdf(const PaperForm& form) {
          sentence(say("Catalogue: %1").arg(QString::fromStdString(form.catalogue.edition)))}};
     std::string deck;
     for (const std::string& number : numbers) {
+        if (!pace.part(0, writing).at(pieces.size(), numbers.size()))
+            return tl::unexpected(stoppedAsAsked("paper form"));
         const Door* door = findDoor(form.arrangement, number);
         if (!door)
             return tl::unexpected(Complaint{"door " + number,
@@ -108,7 +113,7 @@ Result<QByteArray> paperFormPdf(const PaperForm& form) {
         deck = door->deck;
         pieces.push_back({new_deck + paperDoorHtml(form, *door, pictures), true});
     }
-    return printed(pieces, pictures, formWords(form));
+    return printed(pieces, pictures, formWords(form), pace.part(writing, 100));
 }
 
 } // namespace latchround

@@ -10,6 +10,7 @@
 
 #include "core/complaint.h"
 #include "core/evidence/fact.h"
+#include "core/pace.h"
 #include "core/requirement/catalogue.h"
 #include "core/vessel/arrangement.h"
 
@@ -25,7 +26,8 @@ struct PaperForm {
     bool practice = false; ///< as of a WalkdownReport
 };
 
-/// PDF, A4. Needs a QGuiApplication. Complains of a door that the register does not know.
-Result<QByteArray> paperFormPdf(const PaperForm& form);
+/// PDF, A4. Needs a QGuiApplication. Complains of a door that the register does not know, and where
+/// `pace` stops it.
+Result<QByteArray> paperFormPdf(const PaperForm& form, const Pace& pace = Pace());
 
 } // namespace latchround

@@ -173,8 +173,11 @@ void Pictures::keepBelow(std::size_t waiting_bytes) {
     }
 }
 
-void Pictures::prepare(std::span<const Photograph* const> photographs) {
+void Pictures::prepare(std::span<const Photograph* const> photographs, const Pace& pace) {
+    std::size_t done = 0;
     for (const Photograph* photograph : photographs) {
+        if (!pace.at(done++, photographs.size()))
+            return;
         if (m_photographs.contains(photograph->sha256))
             continue;
         keepBelow(most_waiting_bytes);

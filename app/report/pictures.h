@@ -18,6 +18,7 @@
 
 #include "core/evidence/fact.h"
 #include "core/grading/verdict.h"
+#include "core/pace.h"
 
 namespace latchround::report {
 
@@ -27,6 +28,10 @@ public:
     using BytesOf = std::function<std::vector<std::byte>(std::string_view sha256)>;
     explicit Pictures(BytesOf bytes_of)
         : m_bytes_of(std::move(bytes_of)) {}
+    /// What still waits to be made small is left.
+    ~Pictures() { m_hands.clear(); }
+    Pictures(const Pictures&) = delete;
+    Pictures& operator=(const Pictures&) = delete;
 
     /// An <img> of the verdict's glyph, `height_px` high.
     QString glyph(Verdict verdict, int height_px);
@@ -37,8 +42,9 @@ public:
     /// An <img> of this drawing, as wide as given; its height follows.
     QString drawing(const QString& name, const QImage& image, double width_mm);
 
-    /// Fetches these photographs. They are made small beside other work, until they are drawn.
-    void prepare(std::span<const Photograph* const> photographs);
+    /// Fetches these photographs. They are made small beside other work, until they are drawn. Not
+    /// all of them where `pace` stops it.
+    void prepare(std::span<const Photograph* const> photographs, const Pace& pace = Pace());
 
     /// An <img> of the photograph, at most so wide and high, or words why there is none.
     QString photograph(const Photograph& photograph, double side_mm = 80);

@@ -7,7 +7,8 @@
 
 namespace latchround::report {
 
-Pieces surveyPieces(const Matter& matter, Pictures& pictures);
+/// Not all of them where `pace` stops it.
+Pieces surveyPieces(const Matter& matter, Pictures& pictures, const Pace& pace = Pace());
 
 /// Open items for the master, gravest first; a lying sheet.
 Pieces deficiencyListPieces(const Matter& matter, Pictures& pictures);
@@ -16,6 +17,7 @@ Pieces deficiencyListPieces(const Matter& matter, Pictures& pictures);
 Pieces workListPieces(const Matter& matter, Pictures& pictures);
 
 /// One door on one page, shortened until it fits.
-Pieces doorRecordPieces(const Matter& matter, const Door& door, Pictures& pictures);
+Pieces doorRecordPieces(const Matter& matter, const Door& door, Pictures& pictures,
+                        const Pace& pace = Pace());
 
 } // namespace latchround::report

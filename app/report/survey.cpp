@@ -12,14 +12,14 @@
 
 namespace latchround::report {
 
-Pieces surveyPieces(const Matter& matter, Pictures& pictures) {
+Pieces surveyPieces(const Matter& matter, Pictures& pictures, const Pace& pace) {
     Pieces pieces{{titleHtml(matter, say("Fire door walkdown report")) +
                    summaryHtml(matter, pictures) + zonesHtml(matter)},
                   {openItemsHtml(matter)},
                   {vesselHtml(matter) + walkdownHtml(matter)}};
     for (Piece& table : doorTable(matter, pictures))
         pieces.push_back(std::move(table));
-    for (Piece& door : doorDetails(matter, pictures))
+    for (Piece& door : doorDetails(matter, pictures, pace))
         pieces.push_back(std::move(door));
     pieces.push_back({otherRunsHtml(matter)});
     pieces.push_back({cautionsHtml(matter)});

@@ -39,6 +39,43 @@ Checked<Arrangement> arrangementAt(const QString& csv_path) {
                               QFileInfo(csv_path).fileName().toStdString());
 }
 
+tl::unexpected<Complaints> stopped(const QString& where) {
+    return tl::unexpected(Complaints{stoppedAsAsked(where.toStdString())});
+}
+
+/// A new register at `path`. Made beside its place first, so that what is cut short leaves no half
+/// vessel behind.
+Checked<QString> madeAt(const QString& path, const Arrangement& arrangement,
+                        std::span<const Fact> history, Moment now, const Pace& pace) {
+    const QString beside = path + QStringLiteral(".making");
+    const auto clear = [&beside] {
+        for (const char* ending : {"", "-wal", "-shm"})
+            QFile::remove(beside + QLatin1String(ending));
+    };
+    clear();
+    const auto made = [&]() -> Done {
+        auto opened = SqliteRegister::open(beside);
+        if (!opened)
+            return tl::unexpected(opened.error());
+        if (!pace.at(1, 3))
+            return tl::unexpected(stoppedAsAsked(path.toStdString()));
+        return (*opened)->takeIn(arrangement, history, now);
+    }();
+    if (!made) {
+        clear();
+        return tl::unexpected(Complaints{made.error()});
+    }
+    if (!pace.at(1, 1)) {
+        clear();
+        return stopped(path);
+    }
+    if (QFile::rename(beside, path))
+        return path;
+    clear();
+    return tl::unexpected(
+        Complaints{{path.toStdString(), "the vessel could not be put there", "Check the folder."}});
+}
+
 } // namespace
 
 std::vector<QString> sampleVessels() {
@@ -60,31 +97,27 @@ Checked<QString> placeSampleVessel(const QString& sample, Moment now) {
     const auto facts = factsFromJsonLines(*history, (sample + "/history.jsonl").toStdString());
     if (!facts)
         return tl::unexpected(facts.error());
-    // Beside its place first, so that a start cut short leaves no half vessel behind.
-    const QString beside = path + QStringLiteral(".making");
-    for (const char* ending : {"", "-wal", "-shm"})
-        QFile::remove(beside + QLatin1String(ending));
-    {
-        auto opened = SqliteRegister::open(beside);
-        if (!opened)
-            return tl::unexpected(Complaints{opened.error()});
-        if (const Done taken = (*opened)->takeIn(*arrangement, *facts, now); !taken)
-            return tl::unexpected(Complaints{taken.error()});
-    }
-    if (!QFile::rename(beside, path))
-        return tl::unexpected(Complaints{
-            {path.toStdString(), "the sample vessel could not be put there", "Check the folder."}});
-    return path;
+    return madeAt(path, *arrangement, *facts, now, Pace());
 }
 
-Checked<QString> takeInVessel(const QString& csv_path, Moment now) {
+Checked<QString> takeInVessel(const QString& csv_path, Moment now, const Pace& pace) {
+    constexpr double read = 40; // of the time that all of it takes, in hundredths
+    if (!pace.at(0, 1))
+        return stopped(csv_path);
     const auto arrangement = arrangementAt(csv_path);
     if (!arrangement)
         return tl::unexpected(arrangement.error());
     const QString path = registerPathFor(QString::fromStdString(arrangement->particulars.name));
+    const Pace rest = pace.part(read, 100);
+    if (!rest.at(0, 1))
+        return stopped(csv_path);
+    if (!QFileInfo::exists(path))
+        return madeAt(path, *arrangement, {}, now, rest);
     auto opened = SqliteRegister::open(path);
     if (!opened)
         return tl::unexpected(Complaints{opened.error()});
+    if (!rest.at(1, 1))
+        return stopped(csv_path);
     if (const Done adopted = (*opened)->adopt(*arrangement, now); !adopted)
         return tl::unexpected(Complaints{adopted.error()});
     return path;

@@ -7,6 +7,7 @@
 
 #include "core/complaint.h"
 #include "core/evidence/fact.h"
+#include "core/pace.h"
 
 namespace latchround {
 
@@ -18,7 +19,7 @@ std::vector<QString> sampleVessels();
 Checked<QString> placeSampleVessel(const QString& sample, Moment now);
 
 /// Takes in a register CSV as a new vessel, or as a new issue of a vessel that is there; answers
-/// where it lies.
-Checked<QString> takeInVessel(const QString& csv_path, Moment now);
+/// where it lies. After a complaint, or where `pace` stopped it, no vessel is new and none changed.
+Checked<QString> takeInVessel(const QString& csv_path, Moment now, const Pace& pace = Pace());
 
 } // namespace latchround
