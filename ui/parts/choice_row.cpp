@@ -145,7 +145,15 @@ QPushButton* ChoiceRow::key(Answer answer, Side side) const {
     return keys == nullptr ? nullptr : keys->buttons[std::size_t(place)];
 }
 
+void ChoiceRow::changeEvent(QEvent* event) {
+    Part::changeEvent(event);
+    if (event->type() == QEvent::ParentChange) // a row is made before it comes into its window
+        lookChanged();
+}
+
 void ChoiceRow::lookChanged() {
+    if (m_help)
+        m_help->dress();
     const int pad = sizes().pad;
     m_layout->setContentsMargins(m_help ? sizes().gap : pad, sizes().gap, pad, sizes().gap);
     m_layout->setSpacing(sizes().gap);

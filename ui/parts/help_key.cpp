@@ -20,7 +20,7 @@ HelpKey::HelpKey(QBoxLayout& line, QBoxLayout& words, const QString& asked)
     setAccessibleName(tr("What to look at: %1").arg(asked));
     for (QWidget* label : findChildren<QWidget*>())
         label->setAttribute(Qt::WA_TransparentForMouseEvents);
-    lookChanged();
+    dress();
 }
 
 QSize HelpKey::minimumSizeHint() const {
@@ -33,7 +33,7 @@ double HelpKey::across() const {
     return ring_mm * lookOf(this).sizes.px_per_mm;
 }
 
-void HelpKey::lookChanged() {
+void HelpKey::dress() {
     const Sizes& sizes = lookOf(this).sizes;
     const int before = int(across()) + sizes.gap + sizes.border;
     // The ring stands where reading begins.
@@ -48,7 +48,7 @@ void HelpKey::lookChanged() {
 void HelpKey::changeEvent(QEvent* event) {
     QAbstractButton::changeEvent(event);
     if (event->type() == QEvent::StyleChange || event->type() == QEvent::LayoutDirectionChange)
-        lookChanged();
+        dress();
 }
 
 void HelpKey::paintEvent(QPaintEvent*) {

@@ -18,6 +18,9 @@ public:
     /// the row asks, for those who hear the screen.
     HelpKey(QBoxLayout& line, QBoxLayout& words, const QString& asked);
 
+    /// Takes the sizes of the look it is shown in; the row calls it when it learns of another.
+    void dress();
+
     /// Words that wrap have no least height of their own: the row's height follows its width.
     QSize minimumSizeHint() const override;
 
@@ -26,7 +29,6 @@ protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    void lookChanged();
     double across() const; ///< of the ring, px
 
     QHBoxLayout* m_line;

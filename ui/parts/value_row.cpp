@@ -64,7 +64,15 @@ QString ValueRow::detail() const {
     return m_detail->text();
 }
 
+void ValueRow::changeEvent(QEvent* event) {
+    Part::changeEvent(event);
+    if (event->type() == QEvent::ParentChange) // a row is made before it comes into its window
+        lookChanged();
+}
+
 void ValueRow::lookChanged() {
+    if (m_help)
+        m_help->dress();
     const Sizes& s = sizes();
     m_line->setContentsMargins(m_help ? s.gap : s.pad, s.gap, s.pad, s.gap);
     m_line->setSpacing(s.gap);

@@ -35,6 +35,7 @@ signals:
 
 protected:
     void lookChanged() override;
+    void changeEvent(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
