@@ -90,6 +90,8 @@ std::vector<std::string> doorsOf(const PaperForm& form) {
 } // namespace
 
 Result<QByteArray> paperFormPdf(const PaperForm& form, const Pace& pace) {
+    if (!pace.at(0, 1))
+        return tl::unexpected(stoppedAsAsked("paper form"));
     const std::vector<std::string> numbers = doorsOf(form);
     Pictures pictures({});
     Pieces pieces{

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
 #include "ui/parts/part.h"
 
@@ -35,11 +36,22 @@ signals:
 protected:
     void keyPressEvent(QKeyEvent* event) override;
     void lookChanged() override;
+    void resizeEvent(QResizeEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    QPushButton* addKey(const QString& word, const QString& spoken, int row, int column,
-                        int rows = 1, int columns = 1);
+    /// Where a key stands.
+    struct Place {
+        int row;
+        int column;
+        int rows = 1;
+        int columns = 1;
+    };
+    /// In four lines like a telephone, and where the screen is too low for that, in two beside
+    /// figure, back and clear.
+    QPushButton* addKey(const QString& word, const QString& spoken, Place high, Place low);
+    void arrange();
+    bool isLow() const;
     void digit(QChar digit);
     void point();
     void back();
@@ -52,6 +64,13 @@ private:
     Lettering* m_title;
     FigureLabel* m_figure;
     QGridLayout* m_grid;
+    struct Key {
+        QPushButton* key;
+        Place high;
+        Place low;
+    };
+    std::vector<Key> m_keys;
+    int m_low = -1; ///< how it is arranged; not yet known
     QPushButton* m_point = nullptr;
     QPushButton* m_enter = nullptr;
 };

@@ -1,5 +1,7 @@
 #include "ui/parts/phrase_picker.h"
 
+#include <algorithm>
+
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLineEdit>
@@ -88,11 +90,28 @@ int PhrasePicker::columnsFor(int width) const {
     return width < mm(60) ? 1 : width < mm(140) ? 2 : 3;
 }
 
+int PhrasePicker::keyHeight(int columns) const {
+    const int border = 2 * (sizes().border + int(mm(1))) + 2;
+    const int inside = (width() - (columns - 1) * sizes().gap) / columns - border;
+    int height = sizes().target;
+    for (const QPushButton* key : m_keys) {
+        const QRect words =
+            key->fontMetrics().boundingRect(QRect(0, 0, std::max(inside, int(mm(8))), int(mm(200))),
+                                            Qt::AlignCenter | Qt::TextWordWrap, key->text());
+        height = std::max(height, words.height() + sizes().gap);
+    }
+    return height;
+}
+
 void PhrasePicker::arrange() {
     const int columns = columnsFor(width());
-    if (columns == m_columns)
+    if (columns == m_columns && width() == m_arranged_for)
         return;
     m_columns = columns;
+    m_arranged_for = width();
+    const int height = keyHeight(columns);
+    for (QPushButton* key : m_keys)
+        key->setFixedHeight(height);
     for (std::size_t i = 0; i < m_keys.size(); ++i)
         m_grid->addWidget(m_keys[i], int(i) / columns, int(i) % columns);
     for (int column = 0; column < 3; ++column)
@@ -108,6 +127,8 @@ void PhrasePicker::lookChanged() {
     m_grid->setSpacing(sizes().gap);
     for (QPushButton* key : m_keys)
         key->setFont(font(TextSize::Body));
+    m_columns = 0;
+    arrange();
     layout()->setSpacing(sizes().gap);
     Part::lookChanged();
 }

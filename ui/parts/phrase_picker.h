@@ -34,6 +34,8 @@ private:
     void arrange();
     void pick(const QString& phrase);
     int columnsFor(int width) const;
+    /// Of all keys: that of the longest words.
+    int keyHeight(int columns) const;
 
     QStringList m_phrases;
     QString m_chosen;
@@ -42,6 +44,7 @@ private:
     QPushButton* m_use;
     std::vector<QPushButton*> m_keys;
     int m_columns = 0;
+    int m_arranged_for = -1; ///< width
 };
 
 } // namespace latchround::ui

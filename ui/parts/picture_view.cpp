@@ -13,7 +13,7 @@ PictureView::PictureView(QImage picture, const QString& caption, QWidget* parent
 }
 
 QSize PictureView::sizeHint() const {
-    return {int(mm(100)), int(mm(80))};
+    return {int(mm(100)), int(mm(200))}; // as high as there is room: one fills a page
 }
 
 void PictureView::paintEvent(QPaintEvent*) {

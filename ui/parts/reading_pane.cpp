@@ -9,9 +9,14 @@ namespace latchround::ui {
 ReadingPane::ReadingPane(const QString& name, QWidget* parent)
     : QScrollArea(parent)
     , m_page(new QWidget)
-    , m_lines(new QVBoxLayout(m_page)) {
+    , m_lines(new QVBoxLayout) {
     m_lines->setContentsMargins(0, 0, 0, 0);
-    m_lines->setAlignment(Qt::AlignTop);
+    // At the top by what follows, not by alignment: that would hold words that wrap to the height
+    // they have unwrapped.
+    auto* page = new QVBoxLayout(m_page);
+    page->setContentsMargins(0, 0, 0, 0);
+    page->addLayout(m_lines);
+    page->addStretch(1);
     setWidget(m_page);
     setWidgetResizable(true);
     viewport()->setAutoFillBackground(false); // what it lies on shows through
@@ -38,6 +43,22 @@ void ReadingPane::add(const QString& words, TextSize size, Ink ink, bool bold) {
 
 void ReadingPane::add(QWidget* row) {
     m_lines->addWidget(row);
+}
+
+void ReadingPane::setAsHighAsWords() {
+    m_as_high_as_words = true;
+    QSizePolicy policy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+}
+
+void ReadingPane::setMargin(int margin) {
+    m_lines->setContentsMargins(margin, margin, margin, margin);
+}
+
+int ReadingPane::heightForWidth(int width) const {
+    return m_lines->hasHeightForWidth() ? m_lines->totalHeightForWidth(width)
+                                        : m_lines->totalSizeHint().height();
 }
 
 } // namespace latchround::ui

@@ -21,10 +21,18 @@ public:
              bool bold = false);
     /// A row of its own kind; takes it.
     void add(QWidget* row);
+    /// As high as its words where there is room for them; they move only where there is not.
+    void setAsHighAsWords();
+    /// Between its edge and the words, px.
+    void setMargin(int margin);
+
+    bool hasHeightForWidth() const override { return m_as_high_as_words; }
+    int heightForWidth(int width) const override;
 
 private:
     QWidget* m_page;
     QVBoxLayout* m_lines;
+    bool m_as_high_as_words = false;
 };
 
 } // namespace latchround::ui

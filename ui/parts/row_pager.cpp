@@ -2,9 +2,9 @@
 
 #include <algorithm>
 
+#include <QBoxLayout>
 #include <QPushButton>
 #include <QResizeEvent>
-#include <QVBoxLayout>
 
 #include "ui/look/touch_style.h"
 #include "ui/parts/lettering.h"
@@ -13,22 +13,26 @@ namespace latchround::ui {
 
 RowPager::RowPager(QWidget* parent)
     : Part(parent)
-    , m_lines(new QVBoxLayout(this))
+    , m_lines(new QBoxLayout(QBoxLayout::TopToBottom, this))
     , m_place(new QVBoxLayout)
     , m_turner(new QWidget)
-    , m_before(new QPushButton(tr("‹ Before")))
-    , m_after(new QPushButton(tr("More ›")))
+    , m_turner_line(new QBoxLayout(QBoxLayout::LeftToRight, m_turner))
+    , m_before(new QPushButton)
+    , m_after(new QPushButton)
     , m_where(new Lettering({}, TextSize::Small, Ink::Muted)) {
     m_lines->setSpacing(0);
     m_place->setSpacing(0);
-    m_lines->addLayout(m_place);
-    m_lines->addStretch(1);
-    auto* turner = new QHBoxLayout(m_turner);
-    turner->addWidget(m_before);
-    turner->addWidget(m_where, 1);
-    turner->addWidget(m_after);
+    auto* rows = new QVBoxLayout;
+    rows->addLayout(m_place);
+    rows->addStretch(1);
+    m_lines->addLayout(rows, 1);
+    m_turner_line->addWidget(m_before);
+    m_turner_line->addWidget(m_where, 1);
+    m_turner_line->addWidget(m_after);
     m_where->setAlignment(Qt::AlignCenter);
     m_lines->addWidget(m_turner);
+    m_before->setAccessibleName(tr("Rows before these"));
+    m_after->setAccessibleName(tr("More rows"));
     m_before->setObjectName(QStringLiteral("rows-before"));
     m_after->setObjectName(QStringLiteral("rows-after"));
     setRole(*m_before, "plain");
@@ -54,26 +58,46 @@ void RowPager::setRows(std::vector<QWidget*> rows) {
     divide();
 }
 
+int RowPager::rowWidth() const {
+    const int beside = m_turned && m_beside ? sizes().target + 2 * sizes().gap : 0;
+    return width() - 2 * sizes().border - beside;
+}
+
 int RowPager::heightOf(QWidget* row) const {
-    const int room = width() - 2 * sizes().border;
+    const int room = rowWidth();
     row->resize(room, row->height()); // rows fit their keys to their width before they can tell
     const int asked =
         row->hasHeightForWidth() ? row->heightForWidth(room) : row->sizeHint().height();
     return std::max({asked, row->minimumSizeHint().height(), sizes().target + 2 * sizes().gap});
 }
 
+void RowPager::placeTurner() {
+    constexpr double short_mm = 60;
+    constexpr double wide_mm = 90;
+    m_beside = height() < mm(short_mm) && width() > mm(wide_mm);
+    m_lines->setDirection(m_beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    m_turner_line->setDirection(m_beside ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_before->setText(m_beside ? QStringLiteral("‹") : tr("‹ Before"));
+    m_after->setText(m_beside ? QStringLiteral("›") : tr("More ›"));
+    m_turner->setMaximumWidth(m_beside ? sizes().target + 2 * sizes().gap : QWIDGETSIZE_MAX);
+    const int side = m_beside ? sizes().gap : sizes().pad;
+    m_turner_line->setContentsMargins(side, sizes().gap, side, sizes().gap);
+}
+
 void RowPager::divide() {
+    placeTurner();
     m_first.clear();
     const int whole = height() - 2 * sizes().border;
+    m_turned = false;
     int all = 0;
     for (QWidget* row : m_rows)
         all += heightOf(row);
-    const int turner = sizes().target + 2 * sizes().gap;
-    const int room = all <= whole ? whole : whole - turner;
+    m_turned = all > whole;
+    m_room = m_turned && !m_beside ? whole - sizes().target - 2 * sizes().gap : whole;
     int used = 0;
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
         const int needed = heightOf(m_rows[i]);
-        if (m_first.empty() || used + needed > room) {
+        if (m_first.empty() || used + needed > m_room) {
             m_first.push_back(i);
             used = 0;
         }
@@ -95,19 +119,19 @@ void RowPager::showPage() {
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
         const bool here = i >= first && i < past;
         if (here)
-            m_rows[i]->setFixedHeight(heightOf(m_rows[i]));
+            m_rows[i]->setFixedHeight(std::min(heightOf(m_rows[i]), std::max(m_room, 1)));
         m_rows[i]->setVisible(here);
     }
     m_turner->setVisible(pages() > 1);
     m_before->setEnabled(m_page > 0);
     m_after->setEnabled(m_page + 1 < pages());
-    m_where->setText(tr("%1 to %2 of %3").arg(first + 1).arg(past).arg(m_rows.size()));
+    const QString place = m_beside ? tr("%1–%2 of %3") : tr("%1 to %2 of %3");
+    m_where->setText(place.arg(first + 1).arg(past).arg(m_rows.size()));
 }
 
 void RowPager::lookChanged() {
     const int border = sizes().border;
     m_lines->setContentsMargins(border, border, border, border);
-    m_turner->layout()->setContentsMargins(sizes().pad, sizes().gap, sizes().pad, sizes().gap);
     divide();
     Part::lookChanged();
 }

@@ -6,6 +6,7 @@
 
 #include "ui/parts/part.h"
 
+class QBoxLayout;
 class QPushButton;
 class QVBoxLayout;
 
@@ -33,14 +34,21 @@ protected:
 private:
     void divide();
     void showPage();
+    /// The keys that turn stand below the rows, or beside them where height is short.
+    void placeTurner();
     int heightOf(QWidget* row) const;
+    int rowWidth() const;
 
     std::vector<QWidget*> m_rows;
     std::vector<std::size_t> m_first; ///< first row of each page
     int m_page = 0;
-    QVBoxLayout* m_lines;
+    int m_room = 0;        ///< of the rows of a page, px
+    bool m_beside = false; ///< where the keys stand
+    bool m_turned = false; ///< there are more pages than one
+    QBoxLayout* m_lines;
     QVBoxLayout* m_place;
     QWidget* m_turner;
+    QBoxLayout* m_turner_line;
     QPushButton* m_before;
     QPushButton* m_after;
     Lettering* m_where;

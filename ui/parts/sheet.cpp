@@ -1,5 +1,9 @@
 #include "ui/parts/sheet.h"
 
+#include <algorithm>
+
+#include <QAccessible>
+#include <QAccessibleWidget>
 #include <QApplication>
 #include <QEvent>
 #include <QHBoxLayout>
@@ -11,38 +15,61 @@
 #include "ui/look/touch_style.h"
 #include "ui/parts/card.h"
 #include "ui/parts/lettering.h"
+#include "ui/parts/sheet_pages.h"
 
 namespace latchround::ui {
 
+namespace {
+
+/// A screen reader hears of a dialog by its title.
+QAccessibleInterface* sheetAccess(const QString&, QObject* object) {
+    auto* sheet = qobject_cast<Sheet*>(object);
+    return sheet ? new QAccessibleWidget(sheet, QAccessible::Dialog, sheet->accessibleName())
+                 : nullptr;
+}
+
+void announce(Sheet* sheet, QAccessible::Event what) {
+    QAccessibleEvent event(sheet, what);
+    QAccessible::updateAccessibility(&event);
+}
+
+} // namespace
+
 Sheet::Sheet(QWidget* over, const QString& title)
     : Part(over->window())
-    , m_card(new Card(this)) {
+    , m_card(new Card(this))
+    , m_pages(new SheetPages)
+    , m_close_key(keyOf(tr("Close"), "sheet-close")) {
+    static const bool told = [] {
+        QAccessible::installFactory(sheetAccess);
+        return true;
+    }();
+    (void)told;
     setObjectName(QStringLiteral("sheet"));
     setAccessibleName(title);
-    auto* all = new QHBoxLayout(this);
-    all->addStretch(1);
-    all->addWidget(m_card, 0, Qt::AlignVCenter);
-    all->addStretch(1);
     m_lines = new QVBoxLayout(m_card);
     m_lines->setContentsMargins(0, 0, 0, 0);
-    m_lines->setSpacing(sizes().gap);
     auto* head = new QHBoxLayout;
     auto* name = new Lettering(title, TextSize::Heading, Ink::Plain, true);
-    name->setWordWrap(true);
+    name->setObjectName(QStringLiteral("sheet-title"));
     head->addWidget(name, 1);
-    auto* close_key = new QPushButton(tr("Close"));
-    close_key->setObjectName(QStringLiteral("sheet-close"));
-    setRole(*close_key, "plain");
-    connect(close_key, &QPushButton::clicked, this, &Sheet::close);
-    head->addWidget(close_key);
+    head->addWidget(m_close_key, 0, Qt::AlignTop);
+    connect(m_close_key, &QPushButton::clicked, this, [this] { leave(); });
     m_lines->addLayout(head);
+    m_lines->addWidget(m_pages, 1);
     window()->installEventFilter(this);
+    m_card->installEventFilter(this);
     setFocusPolicy(Qt::StrongFocus);
+    lookChanged();
 }
 
 void Sheet::setContent(QWidget* content) {
     m_content = content;
-    m_lines->addWidget(content, 1);
+    m_pages->setContent(content);
+}
+
+void Sheet::setFoot(QWidget* foot) {
+    m_lines->addWidget(foot);
 }
 
 void Sheet::setWidthMm(double width_mm) {
@@ -50,18 +77,30 @@ void Sheet::setWidthMm(double width_mm) {
     cover();
 }
 
+void Sheet::setTall() {
+    m_tall = true;
+    cover();
+}
+
+void Sheet::setWithoutCloseKey() {
+    m_close_key->hide();
+}
+
 void Sheet::open() {
     m_focus_before = QApplication::focusWidget();
     cover();
     raise();
     show();
+    cover(); // parts arrange themselves once they know their width
     if (m_content && m_content->focusPolicy() != Qt::NoFocus)
         m_content->setFocus();
     else
         setFocus();
+    announce(this, QAccessible::DialogStart);
 }
 
 void Sheet::close() {
+    announce(this, QAccessible::DialogEnd);
     hide();
     if (m_focus_before)
         m_focus_before->setFocus();
@@ -71,22 +110,37 @@ void Sheet::close() {
 
 void Sheet::cover() {
     setGeometry(window()->rect());
-    const int margin = sizes().main_gap;
-    m_card->setFixedWidth(std::min(int(mm(m_width_mm)), width() - 2 * margin));
-    m_card->setMaximumHeight(height() - 2 * margin);
+    const int margin = std::min(width(), height()) < mm(100) ? sizes().gap : sizes().main_gap;
+    const int most = height() - 2 * margin;
+    const int wide = std::min(int(mm(m_width_mm)), width() - 2 * margin);
+    const int wanted =
+        m_tall || !m_lines->hasHeightForWidth() ? most : m_lines->totalHeightForWidth(wide);
+    const int high = std::min(wanted, most);
+    m_card->setGeometry((width() - wide) / 2, (height() - high) / 2, wide, high);
 }
 
 bool Sheet::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == window() && event->type() == QEvent::Resize)
+    if ((watched == window() && event->type() == QEvent::Resize) ||
+        (watched == m_card && event->type() == QEvent::LayoutRequest))
         cover();
     return Part::eventFilter(watched, event);
 }
 
 void Sheet::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Escape)
-        close();
+        leave();
+    else if (event->key() == Qt::Key_PageDown)
+        m_pages->turnTo(m_pages->page() + 1);
+    else if (event->key() == Qt::Key_PageUp)
+        m_pages->turnTo(m_pages->page() - 1);
     // Nothing typed here may reach the screen below.
     event->accept();
+}
+
+void Sheet::lookChanged() {
+    Part::lookChanged();
+    m_lines->setSpacing(sizes().gap);
+    cover();
 }
 
 void Sheet::resizeEvent(QResizeEvent* event) {
@@ -101,19 +155,33 @@ void Sheet::paintEvent(QPaintEvent*) {
     painter.fillRect(rect(), veil);
 }
 
+/// What Tab stops at, in its order.
+std::vector<QWidget*> Sheet::stops() const {
+    std::vector<QWidget*> stops;
+    const auto* self = static_cast<const QWidget*>(this);
+    for (QWidget* each = self->nextInFocusChain(); each != self; each = each->nextInFocusChain())
+        if (isAncestorOf(each) && each->isVisible() && each->isEnabled() && !each->focusProxy() &&
+            (each->focusPolicy() & Qt::TabFocus) != 0)
+            stops.push_back(each);
+    // The key in the corner comes last: what the sheet is about comes first.
+    const auto corner = std::ranges::find(stops, static_cast<QWidget*>(m_close_key));
+    if (corner != stops.end())
+        std::rotate(corner, corner + 1, stops.end());
+    return stops;
+}
+
+/// Tab stays within the sheet, and goes round.
 bool Sheet::focusNextPrevChild(bool next) {
-    // Tab stays within the sheet.
-    QWidget* before = QApplication::focusWidget();
-    if (!Part::focusNextPrevChild(next))
-        return false;
-    QWidget* after = QApplication::focusWidget();
-    if (after && !isAncestorOf(after) && after != this) {
-        const QList<QPushButton*> keys = findChildren<QPushButton*>();
-        if (!keys.isEmpty())
-            (next ? keys.first() : keys.last())->setFocus();
-        else if (before)
-            before->setFocus();
-    }
+    const std::vector<QWidget*> all = stops();
+    if (all.empty())
+        return true;
+    const auto here = std::ranges::find(all, QApplication::focusWidget());
+    QWidget* there = next ? all.front() : all.back();
+    if (here != all.end() && next && here + 1 != all.end())
+        there = *(here + 1);
+    else if (here != all.end() && !next && here != all.begin())
+        there = *(here - 1);
+    there->setFocus(next ? Qt::TabFocusReason : Qt::BacktabFocusReason);
     return true;
 }
 

@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 
 #include "ui/look/touch_style.h"
+#include "ui/parts/core_words.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/sheet.h"
 #include "ui/sheets/progress_sheet.h"
@@ -22,15 +23,16 @@ struct PaperWords {
 
 void makePaper(Round& round, Paper paper, const FactId& walkdown, const QString& door,
                QWidget* over) {
-    LongJob job(over, onPaper("The paper is being made"));
+    LongJob job(over, PaperWords::tr("The paper is being made"));
     const Result<QString> path =
         job.run([&](const GoOn& go_on) { return round.makePaper(paper, walkdown, door, go_on); });
     if (!path && job.wasStopped()) {
-        tellStopped(over, onPaper("No paper was made. One that was made before is as it was."));
+        tellStopped(over,
+                    PaperWords::tr("No paper was made. One that was made before is as it was."));
         return;
     }
     if (!path) {
-        tell(over, PaperWords::tr("No paper"), QString::fromStdString(inOneLine(path.error())));
+        tell(over, PaperWords::tr("No paper"), complaintWords(path.error()));
         return;
     }
     auto* sheet = new Sheet(over, PaperWords::tr("The paper is made"));

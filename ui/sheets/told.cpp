@@ -1,7 +1,5 @@
 #include "ui/sheets/told.h"
 
-#include <algorithm>
-
 #include "ui/parts/core_words.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/reading_pane.h"
@@ -23,8 +21,7 @@ void tellFaults(QWidget* over, const QString& title, const Complaints& faults) {
     list->setObjectName(QStringLiteral("register-faults"));
     for (const Complaint& fault : faults)
         list->add(complaintWords(fault));
-    list->setMinimumHeight(
-        std::min(over->window()->height() * 2 / 3, 120 + 60 * int(faults.size())));
+    list->setAsHighAsWords();
     sheet->setContent(list);
     sheet->setWidthMm(190);
     sheet->open();

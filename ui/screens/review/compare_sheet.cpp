@@ -79,9 +79,9 @@ void ReviewSheets::compareWalkdowns() {
         });
     }
     lines->addWidget(pane, 1);
-    pane->setMinimumHeight(listHeight() / 2);
     fill();
     sheet->setContent(content);
+    sheet->setTall();
     sheet->setWidthMm(200);
     sheet->open();
 }
@@ -103,8 +103,8 @@ void ReviewSheets::showChanges(ReadingPane& pane, const FactId& earlier, const F
         last = change.change;
         pane.add(tr("%1 · %2: %3, before %4")
                      .arg(QString::fromStdString(change.door->door->number),
-                          rowWords(*change.after->requirement),
-                          figureOrVerdict(change.after), figureOrVerdict(change.before)));
+                          rowWords(*change.after->requirement), figureOrVerdict(change.after),
+                          figureOrVerdict(change.before)));
     }
     if (changes.empty())
         pane.add(tr("Nothing that both walks tried has changed by more than the uncertainty "

@@ -33,13 +33,16 @@ void ReviewSheets::differences() {
         });
         rows.push_back(row);
     }
-    if (rows.empty())
-        rows.push_back(
+    if (rows.empty()) {
+        sheet->setContent(
             new Lettering(tr("Nobody said different things of the same."), TextSize::Body));
+        sheet->open();
+        return;
+    }
     auto* pager = new RowPager;
     pager->setRows(std::move(rows));
-    pager->setMinimumHeight(listHeight());
     sheet->setContent(pager);
+    sheet->setTall();
     sheet->setWidthMm(190);
     sheet->open();
 }

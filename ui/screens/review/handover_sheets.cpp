@@ -3,10 +3,12 @@
 #include <QVBoxLayout>
 
 #include "ui/look/touch_style.h"
+#include "ui/parts/core_words.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/sheet.h"
 #include "ui/parts/value_row.h"
 #include "ui/screens/review/review_sheets.h"
+#include "ui/sheets/progress_sheet.h"
 #include "ui/sheets/told.h"
 
 // The part of ReviewSheets that hands everything over to another device and takes in what another
@@ -47,9 +49,14 @@ void ReviewSheets::handOver() {
 }
 
 void ReviewSheets::give(const QString& sealed_for) {
-    const auto given = m_round.outside().giveHandover(m_over, sealed_for);
-    if (!given)
-        tell(m_over, tr("Not given"), QString::fromStdString(inOneLine(given.error())));
+    LongJob job(m_over, tr("Everything is being put into a file"));
+    const auto given = job.run([&](const GoOn& go_on) {
+        return m_round.outside().giveHandover(m_over, sealed_for, go_on);
+    });
+    if (!given && job.wasStopped())
+        tellStopped(m_over, tr("No file was made, and nothing was handed over."));
+    else if (!given)
+        tell(m_over, tr("Not given"), complaintWords(given.error()));
     else if (*given)
         tell(m_over, tr("Handed over"), tr("The file lies at %1").arg(**given));
 }
@@ -86,13 +93,16 @@ void ReviewSheets::askForKey() {
 
 void ReviewSheets::showOwnKey() {
     const Result<QString> key = m_round.outside().ownKey();
-    tell(m_over, tr("This device's key"),
-         key ? *key : QString::fromStdString(inOneLine(key.error())));
+    tell(m_over, tr("This device's key"), key ? *key : complaintWords(key.error()));
 }
 
 void ReviewSheets::take() {
-    const auto seen = m_round.outside().lookAtHandover(m_over);
-    if (!seen)
+    LongJob job(m_over, tr("The file is being looked at"));
+    const auto seen =
+        job.run([&](const GoOn& go_on) { return m_round.outside().lookAtHandover(m_over, go_on); });
+    if (!seen && job.wasStopped())
+        tellStopped(m_over, tr("Nothing was taken in."));
+    else if (!seen)
         tellFaults(m_over, tr("Not taken in"), seen.error());
     else if (*seen)
         askWhetherToTake(**seen);
@@ -128,8 +138,13 @@ void ReviewSheets::askWhetherToTake(const HandoverSeen& seen) {
         std::vector<Fact> along;
         if (seen.asks)
             along.push_back(m_round.stamped(*seen.asks));
-        if (const Done taken = m_round.outside().takeHandover(seen, along); !taken)
-            tell(m_over, tr("Not taken in"), QString::fromStdString(inOneLine(taken.error())));
+        LongJob job(m_over, tr("The file is being taken in"));
+        const Done taken = job.run(
+            [&](const GoOn& go_on) { return m_round.outside().takeHandover(seen, along, go_on); });
+        if (!taken && job.wasStopped())
+            tellStopped(m_over, tr("Nothing was taken in. Everything here is as it was before."));
+        else if (!taken)
+            tell(m_over, tr("Not taken in"), complaintWords(taken.error()));
     });
     sheet->setContent(content);
     sheet->setWidthMm(170);

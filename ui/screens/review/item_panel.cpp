@@ -11,6 +11,7 @@
 #include "ui/parts/grade_words.h"
 #include "ui/parts/item_words.h"
 #include "ui/parts/lettering.h"
+#include "ui/parts/reading_pane.h"
 #include "ui/parts/row_pager.h"
 #include "ui/parts/value_row.h"
 #include "ui/screens/review/item_sheets.h"
@@ -30,21 +31,33 @@ ItemPanel::ItemPanel(Round& round, ItemSheets& sheets, QWidget* parent)
     , m_round(round)
     , m_sheets(sheets)
     , m_lines(new QVBoxLayout(this))
+    , m_head(new QHBoxLayout)
+    , m_list(keyOf(QStringLiteral("‹"), "part-list"))
     , m_title(new Lettering({}, TextSize::Heading, Ink::Plain, true))
     , m_state(new Lettering({}, TextSize::Body, Ink::Muted))
     , m_pager(new RowPager)
+    , m_keys(new QWidget)
     , m_next(keyOf({}, "item-next", "primary"))
     , m_away(keyOf({}, "item-away")) {
     m_lines->setContentsMargins(0, 0, 0, 0);
     m_title->setObjectName(QStringLiteral("item-title"));
     m_state->setObjectName(QStringLiteral("item-state"));
-    m_lines->addWidget(m_title);
-    m_lines->addWidget(m_state);
+    m_list->setAccessibleName(tr("Back to the open items"));
+    m_list->hide();
+    auto* names = new QVBoxLayout;
+    names->addWidget(m_title);
+    names->addWidget(m_state);
+    m_head->addWidget(m_list);
+    m_head->addLayout(names, 1);
+    m_lines->addLayout(m_head);
     m_lines->addWidget(m_pager, 1);
-    auto* keys = new QHBoxLayout;
+    auto* keys = new QHBoxLayout(m_keys);
+    keys->setContentsMargins(0, 0, 0, 0);
     keys->addWidget(m_next, 3);
     keys->addWidget(m_away, 2);
-    m_lines->addLayout(keys);
+    m_lines->addWidget(m_keys);
+    setFocusProxy(m_list);
+    connect(m_list, &QPushButton::clicked, this, &ItemPanel::listAsked);
     for (QPushButton* key : {m_next, m_away})
         key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     connect(m_next, &QPushButton::clicked, this, [this] {
@@ -75,13 +88,26 @@ void ItemPanel::show(const FactId& id) {
     m_pager->turnTo(page);
 }
 
+void ItemPanel::setAlone(bool alone, bool upright) {
+    m_list->setVisible(alone);
+    // Lying, there is no height to spare: the keys stand beside the name.
+    const bool beside = alone && !upright;
+    m_head->removeWidget(m_keys);
+    m_lines->removeWidget(m_keys);
+    if (beside)
+        m_head->addWidget(m_keys);
+    else
+        m_lines->addWidget(m_keys);
+    m_keys->setMinimumWidth(beside ? int(mm(58)) : 0);
+}
+
 /// What is wrong, by which text, what it does, and what was done, one below the other.
 QWidget* ItemPanel::wordsOf(const Item& item) const {
-    auto* block = new QWidget;
-    auto* lines = new QVBoxLayout(block);
-    lines->setContentsMargins(sizes().gap, sizes().gap, sizes().gap, sizes().gap);
-    const auto add = [lines](const QString& text, TextSize size, Ink ink) {
-        lines->addWidget(new Lettering(text, size, ink));
+    auto* words = new ReadingPane(tr("What is wrong, and what was done"));
+    words->setObjectName(QStringLiteral("item-words"));
+    words->setAsHighAsWords();
+    const auto add = [words](const QString& text, TextSize size, Ink ink) {
+        words->add(text, size, ink);
     };
     add(QString::fromStdString(item.text()), TextSize::Lead, Ink::Plain);
     if (item.row)
@@ -93,8 +119,11 @@ QWidget* ItemPanel::wordsOf(const Item& item) const {
         if (const QString why = stillOpenWords(item); !why.isEmpty())
             add(why, TextSize::Body, Ink::Again);
     }
+    if (m_round.person().empty())
+        add(tr("Say who you are before you work the items."), TextSize::Body, Ink::Again);
     add(courseOf(item).join(QLatin1Char('\n')), TextSize::Small, Ink::Plain);
-    return block;
+    words->setMargin(sizes().gap);
+    return words;
 }
 
 ValueRow* ItemPanel::value(const char* name, const QString& words, const QString& detail,

@@ -5,6 +5,7 @@
 #include "ui/parts/card.h"
 #include "ui/round/round.h"
 
+class QBoxLayout;
 class QPushButton;
 class QVBoxLayout;
 
@@ -22,8 +23,12 @@ public:
 
     /// Empty: nothing is chosen.
     void show(const FactId& id);
+    /// Whether it has the screen for itself: then a key leads back to the list. `upright`: there is
+    /// more height than width.
+    void setAlone(bool alone, bool upright);
 
 signals:
+    void listAsked();
     void historyAsked(const QString& door);
     void photographsAsked(const latchround::FactId& item);
 
@@ -44,9 +49,12 @@ private:
     ItemSheets& m_sheets;
     FactId m_id;
     QVBoxLayout* m_lines;
+    QBoxLayout* m_head;
+    QPushButton* m_list; ///< back to it
     Lettering* m_title;
     Lettering* m_state;
     RowPager* m_pager;
+    QWidget* m_keys;
     QPushButton* m_next; ///< rectified, ready for retest
     QPushButton* m_away; ///< withdraw, or take that back
 };

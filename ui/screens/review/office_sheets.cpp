@@ -59,6 +59,10 @@ void ReviewSheets::papers(const QString& door) {
         lines->addWidget(row);
     };
     const bool walked = m_round.walkdown().has_value();
+    if (!walked)
+        lines->addWidget(new Lettering(
+            tr("There is no walkdown yet: until then only the blank form can be made."),
+            TextSize::Body, Ink::Again));
     add(Paper::DeficiencyList, "paper-deficiencies", tr("Deficiency list"),
         tr("for the master: what is open, what it does, what is done until then"), walked);
     add(Paper::WorkList, "paper-work", tr("Work list"),

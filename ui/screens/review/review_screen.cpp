@@ -50,7 +50,9 @@ ReviewScreen::ReviewScreen(Round& round, QWidget* parent)
     , m_nothing(new Lettering({}, TextSize::Body, Ink::Muted))
     , m_list(new ItemList)
     , m_panel(new ItemPanel(round, *m_item_sheets))
+    , m_openers(new KeyGrid)
     , m_keys(new KeyGrid)
+    , m_back(keyOf(tr("‹ Open items"), "part-list"))
     , m_who(keyOf({}, "review-who"))
     , m_which(keyOf({}, "review-which"))
     , m_write_up(keyOf({}, "review-write-up"))
@@ -73,6 +75,11 @@ ReviewScreen::ReviewScreen(Round& round, QWidget* parent)
     left->addWidget(m_order);
     left->addWidget(m_nothing, 1);
     left->addWidget(m_list, 1);
+    auto* open_item = keyOf(tr("Open it ›"), "part-item", "primary");
+    auto* open_keys = keyOf(tr("Who, papers, hand over ›"), "part-keys");
+    m_openers->add(open_item);
+    m_openers->add(open_keys);
+    left->addWidget(m_openers);
     for (Card* card : std::initializer_list<Card*>{m_left, m_panel})
         card->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
     m_halves->addWidget(m_left, 1);
@@ -81,6 +88,12 @@ ReviewScreen::ReviewScreen(Round& round, QWidget* parent)
     addOrders();
     addKeys();
     connect(m_list, &ItemList::currentItemChanged, m_panel, &ItemPanel::show);
+    connect(m_list, &ItemList::clicked, this, [this] { show(Shown::Item); });
+    connect(m_list, &ItemList::activated, this, [this] { show(Shown::Item); });
+    connect(m_panel, &ItemPanel::listAsked, this, [this] { show(Shown::List); });
+    connect(open_item, &QPushButton::clicked, this, [this] { show(Shown::Item); });
+    connect(open_keys, &QPushButton::clicked, this, [this] { show(Shown::Keys); });
+    connect(m_back, &QPushButton::clicked, this, [this] { show(Shown::List); });
     connect(m_panel, &ItemPanel::historyAsked, m_sheets, &ReviewSheets::history);
     connect(m_panel, &ItemPanel::photographsAsked, m_sheets, &ReviewSheets::photographs);
     connect(m_sheets, &ReviewSheets::personChosen, this, &ReviewScreen::refresh);
@@ -108,7 +121,7 @@ void ReviewScreen::addOrders() {
 }
 
 void ReviewScreen::addKeys() {
-    for (QPushButton* key : {m_who, m_write_up, m_retest, m_differences, m_compare, m_which,
+    for (QPushButton* key : {m_back, m_who, m_write_up, m_retest, m_differences, m_compare, m_which,
                              m_papers, m_hand_over, m_sign})
         m_keys->add(key);
     connect(m_who, &QPushButton::clicked, m_sheets, &ReviewSheets::who);
@@ -130,11 +143,30 @@ void ReviewScreen::addKeys() {
 
 void ReviewScreen::enter() {
     refresh();
-    m_list->setFocus();
+    show(Shown::List);
 }
 
 void ReviewScreen::choose(const FactId& item) {
     m_list->setCurrent(item);
+    show(Shown::Item);
+}
+
+void ReviewScreen::show(Shown shown) {
+    m_shown = shown;
+    const bool all = !isSmall();
+    m_left->setVisible(all || shown == Shown::List);
+    m_panel->setVisible(all || shown == Shown::Item);
+    m_keys->setVisible(all || shown == Shown::Keys);
+    m_openers->setVisible(!all);
+    m_back->setVisible(!all);
+    m_panel->setAlone(!all, isUpright());
+    m_keys->arrange();
+    if (all || shown == Shown::List)
+        m_list->setFocus();
+    else if (shown == Shown::Item)
+        m_panel->setFocus();
+    else
+        m_back->setFocus();
 }
 
 std::vector<Item> ReviewScreen::shown() const {
@@ -202,6 +234,7 @@ void ReviewScreen::arrange(bool upright) {
     m_halves->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_halves->setStretch(0, upright ? 4 : 1);
     m_halves->setStretch(1, upright ? 5 : 1);
+    show(m_shown);
 }
 
 void ReviewScreen::lookChanged() {

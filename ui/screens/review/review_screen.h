@@ -1,5 +1,6 @@
 // What is open after the walk, for the bridge: items grouped as they are worked, one of them in
-// full beside the list, and the keys for what concerns all of them.
+// full beside the list, and the keys for what concerns all of them. On a small screen these three
+// come one at a time.
 #pragma once
 
 #include "core/deficiency/grouping.h"
@@ -37,6 +38,9 @@ protected:
     void lookChanged() override;
 
 private:
+    /// What a small screen shows.
+    enum class Shown { List, Item, Keys };
+    void show(Shown shown);
     void addOrders();
     void addKeys();
     void refresh();
@@ -48,13 +52,16 @@ private:
     ItemSheets* m_item_sheets;
     GroupBy m_by = GroupBy::Due;
     bool m_all = false; ///< closed and withdrawn ones too
+    Shown m_shown = Shown::List;
     QBoxLayout* m_halves;
     Card* m_left;
     KeyGrid* m_order;
     Lettering* m_nothing;
     ItemList* m_list;
     ItemPanel* m_panel;
+    KeyGrid* m_openers; ///< on a small screen: to the item, and to the keys
     KeyGrid* m_keys;
+    QPushButton* m_back; ///< and back to the list
     QPushButton* m_who;
     QPushButton* m_which;
     QPushButton* m_write_up;

@@ -54,10 +54,6 @@ ReviewSheets::ReviewSheets(Round& round, QWidget* over)
     , m_round(round)
     , m_over(over) {}
 
-int ReviewSheets::listHeight() const {
-    return m_over->window()->height() * 2 / 3;
-}
-
 void ReviewSheets::who() {
     const std::vector<Person> people = m_round.ledger().people();
     if (people.empty()) {
@@ -137,7 +133,6 @@ void ReviewSheets::writeUp() {
     }
     auto* pager = new RowPager;
     pager->setRows(std::move(shown));
-    pager->setMinimumHeight(listHeight() - 160);
     lines->addWidget(pager, 1);
     auto* every = keyOf(rows.size() == 1 ? tr("Write it up in these words")
                                          : tr("Write up all %1 in these words").arg(rows.size()),
@@ -148,6 +143,7 @@ void ReviewSheets::writeUp() {
         (void)m_round.record(all);
     });
     sheet->setContent(content);
+    sheet->setTall();
     sheet->setWidthMm(wide_mm);
     sheet->open();
 }
@@ -163,6 +159,7 @@ void ReviewSheets::history(const QString& number) {
     auto* pane = new ReadingPane(tr("Walkdowns of this door, the latest first"));
     pane->setObjectName(QStringLiteral("history-walks"));
     const Requirement* timed = nullptr;
+    bool walked = false;
     const auto walkdowns = m_round.ledger().walkdowns();
     for (auto each = walkdowns.rbegin(); each != walkdowns.rend(); ++each) {
         const GradedDoor graded =
@@ -171,6 +168,7 @@ void ReviewSheets::history(const QString& number) {
             timed = timedRow(graded.grade);
         if (graded.evidence.empty())
             continue;
+        walked = true;
         QString words = tr("%1, %2: %3")
                             .arg(dayWords(each->begun_by.when), purposeWords(each->plan.purpose),
                                  verdictWords(graded.grade.verdict));
@@ -193,8 +191,10 @@ void ReviewSheets::history(const QString& number) {
         lines->addWidget(years);
     }
     lines->addWidget(pane, 1);
-    pane->setMinimumHeight(listHeight() - 80);
+    if (!walked)
+        pane->add(tr("No walkdown recorded anything of this door yet."));
     sheet->setContent(content);
+    sheet->setTall();
     sheet->setWidthMm(wide_mm);
     sheet->open();
 }
@@ -206,22 +206,19 @@ void ReviewSheets::photographs(const FactId& id) {
     auto* sheet =
         new Sheet(m_over, tr("Photographs of door %1").arg(QString::fromStdString(item->door)));
     std::vector<QWidget*> pictures;
-    const int height = listHeight() - 80;
     for (const auto& photograph : item->photographs) {
         const auto bytes = m_round.photograph(photograph.body.sha256);
         QImage picture;
         if (bytes)
             picture.loadFromData(reinterpret_cast<const uchar*>(bytes->data()), int(bytes->size()));
-        auto* view = new PictureView(
+        pictures.push_back(new PictureView(
             std::move(picture), tr("%1, %2").arg(QString::fromStdString(photograph.body.caption),
-                                                 dateWords(shipsDay(photograph.stamp.when))));
-        view->setMinimumHeight(height);
-        pictures.push_back(view);
+                                                 dateWords(shipsDay(photograph.stamp.when)))));
     }
     auto* pager = new RowPager;
     pager->setRows(std::move(pictures));
-    pager->setMinimumHeight(listHeight());
     sheet->setContent(pager);
+    sheet->setTall();
     sheet->setWidthMm(wide_mm);
     sheet->open();
 }

@@ -45,7 +45,6 @@ private:
     void askWhetherToTake(const HandoverSeen& seen);
     void askForKey();
     void showOwnKey();
-    int listHeight() const;
 
     Round& m_round;
     QWidget* m_over;

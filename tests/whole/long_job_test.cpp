@@ -1,0 +1,221 @@
+// Each long job of the program, stopped on its way: nothing has changed, no half file is left; and
+// let alone, it tells how far it is until it is through.
+#include <algorithm>
+
+#include <QDir>
+#include <QFile>
+#include <QTemporaryDir>
+
+#include <gmock/gmock.h>
+
+#include "app/catalogue/catalogue_place.h"
+#include "app/desktop/desk.h"
+#include "app/desktop/wall.h"
+#include "app/vessels/sample_vessel.h"
+#include "tests/whole/hands.h"
+
+using namespace latchround;
+using testing::HasSubstr;
+
+namespace {
+
+constexpr auto lantern_csv = LATCHROUND_SOURCE "/sample_vessels/vellis-lantern_csv/register.csv";
+constexpr auto lass_csv = LATCHROUND_SOURCE "/sample_vessels/ternwick-lass_csv/register.csv";
+
+/// Who waits: counts how often it is asked, and says no at one of them.
+struct WhoWaits {
+    int stop_at = 0; ///< 0: never
+    int asked = 0;
+    int done = 0;
+    int of = 0;
+
+    ui::GoOn goOn() {
+        return [this](int now_done, int now_of) {
+            EXPECT_LE(done, now_done) << "it never goes back";
+            EXPECT_LE(now_done, now_of);
+            done = now_done;
+            of = now_of;
+            return ++asked != stop_at;
+        };
+    }
+    void expectThrough() const {
+        EXPECT_GT(asked, 1);
+        EXPECT_EQ(done, of);
+    }
+    void expectStopped() const { EXPECT_EQ(asked, stop_at) << "nobody is asked after a no"; }
+    /// The first time it is asked, in the middle, and the last time.
+    static std::vector<int> places(int asked) { return {1, asked / 2, asked}; }
+};
+
+class LongJobs : public testing::Test {
+protected:
+    QTemporaryDir data;
+    QTemporaryDir elsewhere;
+    ui::Look look;
+    Desk desk{builtInCatalogue().value(), {}, look};
+    QString path;
+
+    void SetUp() override {
+        qputenv("LATCHROUND_DATA", data.path().toUtf8());
+        open(placeSampleVessel(sampleVessels().front(), momentNow()).value());
+    }
+    void open(const QString& at) {
+        path = at;
+        ASSERT_TRUE(desk.open(path));
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(desk.window()));
+    }
+    /// Name, size and, of all but registers, the bytes of every file of the vessels' folder.
+    QStringList files() const {
+        QStringList all;
+        for (const QFileInfo& file :
+             QDir(data.path()).entryInfoList(QDir::Files | QDir::NoDotAndDotDot, QDir::Name)) {
+            if (file.fileName().endsWith("-wal") || file.fileName().endsWith("-shm"))
+                continue; // of the register that is open
+            all << file.fileName();
+            if (file.suffix() != "db")
+                all << QString::number(qHash(bytesOf(file.filePath())));
+        }
+        return all;
+    }
+    static QByteArray bytesOf(const QString& file) {
+        QFile opened(file);
+        return opened.open(QIODevice::ReadOnly) ? opened.readAll() : QByteArray();
+    }
+    static std::vector<Fact> factsAt(const QString& register_path) {
+        return SqliteRegister::open(register_path).value()->facts().value();
+    }
+    static std::size_t issuesAt(const QString& register_path) {
+        return SqliteRegister::open(register_path).value()->issues().value().size();
+    }
+    void choose(const QString& file) { hands::chooseFileWhenAsked(desk.window(), file); }
+};
+
+} // namespace
+
+TEST_F(LongJobs, AStoppedPaperLeavesTheOneThatWasThere) {
+    const FactId walkdown = [&] {
+        FactId newest;
+        for (const Fact& fact : factsAt(path))
+            if (std::holds_alternative<WalkdownBegun>(fact.body))
+                newest = fact.stamp.id;
+        return newest;
+    }();
+    for (const ui::Paper paper : {ui::Paper::BlankForm, ui::Paper::Survey, ui::Paper::WorkList}) {
+        WhoWaits whole;
+        const auto made = desk.makePaper(paper, walkdown, {}, whole.goOn());
+        ASSERT_TRUE(made) << inOneLine(made.error());
+        whole.expectThrough();
+        const QByteArray before = bytesOf(made->path);
+        EXPECT_TRUE(before.trimmed().endsWith("%%EOF"));
+        const QStringList folder = files();
+        for (const int place : WhoWaits::places(whole.asked)) {
+            WhoWaits waiting{place};
+            const auto stopped = desk.makePaper(paper, walkdown, {}, waiting.goOn());
+            ASSERT_FALSE(stopped) << place;
+            EXPECT_THAT(stopped.error().what, HasSubstr("stopped as asked"));
+            waiting.expectStopped();
+            EXPECT_EQ(bytesOf(made->path), before);
+            EXPECT_EQ(files(), folder);
+        }
+        // Nor is there one where none was.
+        ASSERT_TRUE(QFile::remove(made->path));
+        WhoWaits waiting{whole.asked};
+        EXPECT_FALSE(desk.makePaper(paper, walkdown, {}, waiting.goOn()));
+        EXPECT_FALSE(QFile::exists(made->path));
+    }
+}
+
+TEST_F(LongJobs, AStoppedImportMakesNoVesselAndChangesNone) {
+    for (const char* csv : {lass_csv, lantern_csv}) {
+        const bool is_new = csv == lass_csv;
+        const QStringList folder = files();
+        const std::size_t issues = issuesAt(path);
+        for (int stop_at = 1;; ++stop_at) {
+            WhoWaits waiting{stop_at};
+            choose(csv);
+            const auto taken = desk.takeInRegister(desk.window(), waiting.goOn());
+            if (taken) {
+                EXPECT_GT(stop_at, 2) << "it was asked on its way";
+                waiting.expectThrough();
+                EXPECT_EQ(files() != folder, is_new);
+                break;
+            }
+            EXPECT_THAT(taken.error().front().what, HasSubstr("stopped as asked"));
+            waiting.expectStopped();
+            EXPECT_EQ(files(), folder);
+            EXPECT_EQ(issuesAt(path), issues);
+        }
+        EXPECT_EQ(issuesAt(path), is_new ? issues : issues + 1);
+    }
+}
+
+TEST_F(LongJobs, AStoppedHandoverLeavesNoFile) {
+    const QString file = elsewhere.filePath("all.zip");
+    WhoWaits whole;
+    choose(file);
+    ASSERT_TRUE(desk.giveHandover(desk.window(), {}, whole.goOn()));
+    whole.expectThrough();
+    const std::vector<Fact> facts = factsAt(path);
+    ASSERT_TRUE(QFile::remove(file));
+    for (const int place : WhoWaits::places(whole.asked)) {
+        WhoWaits waiting{place};
+        choose(file);
+        const auto given = desk.giveHandover(desk.window(), {}, waiting.goOn());
+        ASSERT_FALSE(given) << place;
+        EXPECT_THAT(given.error().what, HasSubstr("stopped as asked"));
+        waiting.expectStopped();
+        EXPECT_TRUE(QDir(elsewhere.path()).isEmpty());
+        EXPECT_EQ(factsAt(path), facts);
+    }
+}
+
+TEST_F(LongJobs, AStoppedLookAndAStoppedTakingChangeNothing) {
+    const QString file = elsewhere.filePath("from the bridge.zip");
+    choose(file);
+    ASSERT_TRUE(desk.giveHandover(desk.window(), {}, {}));
+    // Another tablet of the same vessel, which knows nothing yet.
+    QTemporaryDir other;
+    qputenv("LATCHROUND_DATA", other.path().toUtf8());
+    open(takeInVessel(QString::fromLatin1(lantern_csv), momentNow()).value());
+    const auto before = factsAt(path);
+
+    WhoWaits whole_look;
+    choose(file);
+    ASSERT_TRUE(desk.lookAtHandover(desk.window(), whole_look.goOn()));
+    whole_look.expectThrough();
+    for (const int place : WhoWaits::places(whole_look.asked)) {
+        WhoWaits waiting{place};
+        choose(file);
+        const auto seen = desk.lookAtHandover(desk.window(), waiting.goOn());
+        ASSERT_FALSE(seen) << place;
+        EXPECT_THAT(seen.error().front().what, HasSubstr("stopped as asked"));
+        waiting.expectStopped();
+        EXPECT_EQ(factsAt(path), before);
+    }
+
+    const auto take = [&](WhoWaits& waiting) {
+        choose(file);
+        const auto seen = desk.lookAtHandover(desk.window(), {});
+        EXPECT_TRUE(seen && *seen && (*seen)->asks);
+        const std::string device = SqliteRegister::open(path).value()->device();
+        const FactId person = desk.newId();
+        const std::vector<Fact> along{
+            {{person, desk.now(), person, device, std::nullopt}, PersonJoined{"Mate", ""}},
+            {{desk.newId(), desk.now(), person, device, std::nullopt}, *(*seen)->asks}};
+        return desk.takeHandover(**seen, along, waiting.goOn());
+    };
+    for (int stop_at = 1;; ++stop_at) {
+        WhoWaits waiting{stop_at};
+        const Done taken = take(waiting);
+        if (taken) {
+            EXPECT_GT(stop_at, 3) << "it was asked on its way";
+            waiting.expectThrough();
+            break;
+        }
+        EXPECT_THAT(taken.error().what, HasSubstr("stopped as asked"));
+        waiting.expectStopped();
+        EXPECT_EQ(factsAt(path), before) << stop_at;
+        EXPECT_EQ(issuesAt(path), 1u);
+    }
+    EXPECT_GT(factsAt(path).size(), before.size());
+}
