@@ -15,6 +15,7 @@
 #include "ui/parts/date_words.h"
 #include "ui/parts/grade_words.h"
 #include "ui/parts/keypad.h"
+#include "ui/parts/units.h"
 #include "ui/parts/verdict_rows.h"
 
 namespace latchround::ui {
@@ -96,40 +97,54 @@ INSTANTIATE_TEST_SUITE_P(Of, Locales,
                          [](const auto& given) { return std::string(given.param); });
 
 /// Whether a piece of a line that begins on the right still runs from left to right.
-bool runsLeftToRight(const QString& piece) {
-    const QString arabic = QString::fromUtf8("\u0628\u0627\u0628 ");
-    QTextLayout layout(arabic + piece + QLatin1Char(' ') + arabic);
+bool runsLeftToRight(const QString& before, const QString& piece, const QString& after) {
+    QTextLayout layout(before + piece + after);
     QTextOption option;
     option.setTextDirection(Qt::RightToLeft);
     layout.setTextOption(option);
     layout.beginLayout();
     const QTextLine line = layout.createLine();
     layout.endLayout();
-    // Between its letters only: at its ends the line turns.
-    const int first = int(arabic.size()) + 1;
-    const int last = int(arabic.size() + piece.size()) - 1;
-    for (int i = first; i < last; ++i)
-        if (line.cursorToX(i) > line.cursorToX(i + 1))
+    // Between its letters only: at its ends the line turns, and marks of direction have no width.
+    const auto isLetter = [&](qsizetype i) { return piece[i].category() != QChar::Other_Format; };
+    for (qsizetype i = 1; i + 1 < piece.size(); ++i)
+        if (isLetter(i - 1) && isLetter(i) && isLetter(i + 1) &&
+            line.cursorToX(int(before.size() + i)) > line.cursorToX(int(before.size() + i) + 1))
             return false;
     return true;
 }
 
-TEST(RightToLeft, NumbersOfDoorsAndClassesAreNotTurnedRound) {
-    for (const char* piece : {"5-09", "A-60", "B-15", "P-01", "3-7", "2027-03-31"})
-        EXPECT_TRUE(runsLeftToRight(QString::fromUtf8(piece))) << piece;
+const QString arabic = QString::fromUtf8("\u0628\u0627\u0628 ");
+
+struct RightToLeft : testing::Test {
+    void SetUp() override { QApplication::setLayoutDirection(Qt::RightToLeft); }
+    void TearDown() override { QApplication::setLayoutDirection(Qt::LeftToRight); }
+};
+
+TEST_F(RightToLeft, NumbersOfDoorsAndClassesAreNotTurnedRound) {
+    for (const char* text : {"5-09", "A-60", "B-15", "P-01", "3-7", "2027-03-31"}) {
+        const QString piece = QString::fromUtf8(text);
+        EXPECT_TRUE(runsLeftToRight({}, piece, {})) << text;
+        EXPECT_TRUE(runsLeftToRight(arabic, inOnePiece(piece), ' ' + arabic)) << text;
+    }
+    // Why a translation into such a language has to hold numbers together: after its letters the
+    // two halves of a number change places.
+    EXPECT_FALSE(runsLeftToRight(arabic, "5-09", ' ' + arabic));
 }
 
-TEST(RightToLeft, AFigureWithItsUncertaintyIsOnePiece) {
+TEST_F(RightToLeft, AFigureWithItsUncertaintyIsOnePiece) {
     const SampleGrade sample;
-    QApplication::setLayoutDirection(Qt::RightToLeft);
-    EXPECT_TRUE(runsLeftToRight(measuredWords(sample.row("rate"))));
-    EXPECT_FALSE(runsLeftToRight("0.198 ± 0.007")); // what it would be without
-    Keypad pad;
-    BandGauge gauge;
-    EXPECT_EQ(pad.layoutDirection(), Qt::LeftToRight);
-    EXPECT_EQ(gauge.layoutDirection(), Qt::LeftToRight);
+    EXPECT_TRUE(runsLeftToRight(arabic, measuredWords(sample.row("rate")), ' ' + arabic));
+    EXPECT_FALSE(runsLeftToRight(arabic, "0.198 ± 0.007", ' ' + arabic)); // what it would be
     QApplication::setLayoutDirection(Qt::LeftToRight);
     EXPECT_EQ(measuredWords(sample.row("rate")), "0.198 ± 0.007\u00a0m/s");
+}
+
+TEST_F(RightToLeft, PadAndScalesStay) {
+    const Keypad pad;
+    const BandGauge gauge;
+    EXPECT_EQ(pad.layoutDirection(), Qt::LeftToRight);
+    EXPECT_EQ(gauge.layoutDirection(), Qt::LeftToRight);
 }
 
 TEST(DayOrder, IsTheLocales) {

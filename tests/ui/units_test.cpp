@@ -70,7 +70,7 @@ TEST_F(UnitsShown, LengthsOfDoorsAreInFeetAndInchesOfShipsInFeet) {
 TEST_F(UnitsShown, LimitStaysInItsTextsUnitBesideTheFigure) {
     const SampleGrade sample;
     const RowGrade& rate = sample.row("rate");
-    EXPECT_EQ(measuredWords(rate), "0.65 ± 0.03\u00a0ft/s");
+    EXPECT_EQ(measuredWords(rate), QString("0.650 ± 0.021\u00a0ft/s"));
     EXPECT_EQ(limitWords(*rate.requirement), "0.1 to 0.2\u00a0m/s (0.328 to 0.656\u00a0ft/s)");
     const InTextUnits text;
     EXPECT_EQ(measuredWords(rate), "0.198 ± 0.007\u00a0m/s");
