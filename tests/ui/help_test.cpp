@@ -198,6 +198,25 @@ TEST(HelpKey, AValueRowAsksForHelpByItsWords) {
     EXPECT_EQ(changed, 1);
 }
 
+TEST(HelpKey, TabComesToTheAnswersFirst) {
+    QWidget window;
+    auto* choice = new ChoiceRow("Seals whole, unpainted?");
+    auto* value = new ValueRow("Ship's heel now", "Change");
+    choice->offerHelp();
+    value->offerHelp();
+    choice->setParent(&window); // as rows come to a page: made first
+    value->setParent(&window);
+    std::vector<QWidget*> way;
+    for (QWidget* each = window.nextInFocusChain(); each != &window;
+         each = each->nextInFocusChain())
+        if (each->focusPolicy() & Qt::TabFocus)
+            way.push_back(each);
+    EXPECT_THAT(way, testing::ElementsAre(choice->key(Answer::Yes), choice->key(Answer::No),
+                                          choice->key(Answer::NotApplicable),
+                                          choice->findChild<HelpKey*>(), value->key(),
+                                          value->findChild<HelpKey*>()));
+}
+
 TEST(HelpKey, ARowWithoutHelpHasNoSuchKey) {
     ChoiceRow row("Seals whole, unpainted?");
     EXPECT_EQ(row.findChild<HelpKey*>(), nullptr);
