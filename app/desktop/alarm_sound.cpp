@@ -17,6 +17,8 @@ namespace {
 constexpr int samples_a_second = 44'100;
 constexpr double tone_hz = 880;
 constexpr double loudness = 0.6;
+constexpr double tick_hz = 1'900; // well above the alarm, and heard over a ship's hum
+constexpr int tick_samples = samples_a_second * 14 / 1000;
 constexpr int buffer_ms = 40; // what is buffered sounds late
 
 QAudioFormat toneFormat() {
@@ -29,19 +31,29 @@ QAudioFormat toneFormat() {
 
 } // namespace
 
-/// An endless stream: the tone while it is on, else silence.
+/// An endless stream: the tone while it is on, ticks as they are asked for, else silence.
 class Tone : public QIODevice {
 public:
     void setOn(bool on) { m_on = on; }
+    void tick() { m_tick_left = tick_samples; }
 
 protected:
     qint64 readData(char* data, qint64 most) override {
         const qint64 count = most / qint64(sizeof(qint16));
+        int tick_left = m_tick_left.exchange(0);
         for (qint64 i = 0; i < count; ++i) {
-            const double angle = 2 * std::numbers::pi * tone_hz * double(m_at++) / samples_a_second;
-            const auto sample = qint16(m_on ? 32'767 * loudness * std::sin(angle) : 0);
+            const double turns = 2 * std::numbers::pi * double(m_at++) / samples_a_second;
+            double height = m_on ? loudness * std::sin(turns * tone_hz) : 0;
+            if (tick_left > 0) {
+                // Dies away within its few milliseconds, and is heard over the alarm as well.
+                const double left = double(tick_left--) / tick_samples;
+                height = 0.4 * height + 0.6 * left * left * std::sin(turns * tick_hz);
+            }
+            const auto sample = qint16(32'767 * height);
             std::memcpy(data + i * qint64(sizeof sample), &sample, sizeof sample);
         }
+        int none = 0; // unless another was asked for meanwhile
+        m_tick_left.compare_exchange_strong(none, tick_left);
         return count * qint64(sizeof(qint16));
     }
     qint64 writeData(const char*, qint64) override { return -1; }
@@ -49,6 +61,7 @@ protected:
 
 private:
     std::atomic<bool> m_on = false;
+    std::atomic<int> m_tick_left = 0; ///< samples
     qint64 m_at = 0;
 };
 
@@ -78,6 +91,11 @@ bool AlarmSound::ready() {
 void AlarmSound::setOn(bool on) {
     if (m_tone)
         m_tone->setOn(on);
+}
+
+void AlarmSound::tick() {
+    if (m_tone)
+        m_tone->tick();
 }
 
 void AlarmSound::close() {

@@ -1,5 +1,6 @@
-// The drill's alarm: a steady tone from the machine's loudspeaker. The stream runs silent before
-// the tone is wanted, so that opening it does not delay the sound.
+// What is heard from the machine's loudspeaker: the alarm of drill and practice, a steady tone, and
+// the tick of a mark. The stream runs silent before either is wanted, so that opening it delays
+// neither.
 #pragma once
 
 #include <memory>
@@ -20,6 +21,8 @@ public:
     /// False where the machine has no loudspeaker.
     bool ready();
     void setOn(bool on);
+    /// One short tick, at once; nothing where the loudspeaker is not open.
+    void tick();
     void close();
 
 private:

@@ -8,6 +8,7 @@
 #include <QStandardPaths>
 
 #include "app/desktop/camera.h"
+#include "app/desktop/language.h"
 #include "app/desktop/picture.h"
 #include "app/desktop/practice_desk.h"
 #include "app/desktop/wall.h"
@@ -16,6 +17,7 @@
 #include "app/exchange/file_bytes.h"
 #include "app/vessels/sample_vessel.h"
 #include "app/vessels/vessel_folder.h"
+#include "ui/parts/core_words.h"
 
 namespace latchround {
 
@@ -35,9 +37,13 @@ Desk::Desk(Catalogue catalogue, std::string catalogue_notice, ui::Look& look)
     m_back.setSingleShot(true);
     QObject::connect(&m_back, &QTimer::timeout, &m_back, [this] { endPractice(); });
     QObject::connect(&m_change_over, &QTimer::timeout, &m_change_over, [this] {
+        if (m_words != wordsSetting()) {
+            speak(setting(QStringLiteral("language")));
+            ui::useUnits(ui::unitsFrom(setting(QStringLiteral("units"))));
+        }
         if (const Done shown = open(m_next); !shown)
             m_window->tell(ui::Window::tr("Not opened"),
-                           QString::fromStdString(inOneLine(shown.error())));
+                           ui::complaintWords(shown.error()));
     });
 }
 
@@ -54,6 +60,16 @@ Desk::Rules Desk::rulesFor(const QString& register_path) const {
                              inOneLine(rules.error().front()) + " " + m_catalogue_notice};
 }
 
+QString Desk::wordsSetting() const {
+    return setting(QStringLiteral("language")) + QLatin1Char(' ') +
+           setting(QStringLiteral("units"));
+}
+
+void Desk::makeAnew() {
+    m_next = m_path;
+    m_change_over.start();
+}
+
 Done Desk::open(const QString& path) {
     auto opened = SqliteRegister::open(path);
     if (!opened)
@@ -62,7 +78,10 @@ Done Desk::open(const QString& path) {
     auto round = std::make_unique<ui::Round>(**opened, *this, std::move(rules.catalogue));
     if (Done loaded = round->load(); !loaded)
         return loaded;
+    m_words = wordsSetting();
     auto window = std::make_unique<ui::Window>(*round, m_look);
+    QObject::connect(window.get(), &ui::Window::madeAnewAsked, &m_change_over,
+                     [this] { makeAnew(); });
     if (m_window)
         window->setGeometry(m_window->geometry());
     const auto& facts = round->ledger().facts();
@@ -84,11 +103,11 @@ Done Desk::open(const QString& path) {
 }
 
 Moment Desk::now() const {
-    return momentNow();
+    return m_wall();
 }
 
 FactId Desk::newId() {
-    return nextFactId(m_ids);
+    return m_new_id();
 }
 
 Result<std::optional<ui::PickedPhotograph>> Desk::photographFromFile(QWidget* parent) {
@@ -117,6 +136,23 @@ Result<std::optional<ui::PickedPhotograph>> Desk::photographFromCamera(QWidget* 
     if (!picture)
         return tl::unexpected(picture.error());
     return std::optional(std::move(*picture));
+}
+
+bool Desk::readySound() {
+    (void)m_cue.ready(); // few machines shake, and none has to
+    return m_sound.ready();
+}
+
+void Desk::closeSound() {
+    m_sound.close();
+    m_cue.close();
+}
+
+void Desk::cueMark() {
+    if (!setting(QStringLiteral("quiet")).isEmpty())
+        return;
+    m_sound.tick();
+    m_cue.shake();
 }
 
 std::vector<ui::VesselOnTablet> Desk::vessels() const {
@@ -151,13 +187,13 @@ Done Desk::openVessel(const QString& place) {
     return {};
 }
 
-Checked<std::optional<QString>> Desk::takeInRegister(QWidget* parent) {
+Checked<std::optional<QString>> Desk::takeInRegister(QWidget* parent, const ui::GoOn& go_on) {
     const QString path = QFileDialog::getOpenFileName(
         parent, ui::Window::tr("Register of a vessel"), QDir::homePath(),
         ui::Window::tr("Register CSV (*.csv)"), nullptr, QFileDialog::DontUseNativeDialog);
     if (path.isEmpty())
         return std::optional<QString>{};
-    const auto taken = takeInVessel(path, now());
+    const auto taken = takeInVessel(path, now(), Pace(go_on));
     if (!taken)
         return tl::unexpected(taken.error());
     return std::optional(*taken);

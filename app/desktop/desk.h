@@ -10,6 +10,8 @@
 #include <QTimer>
 
 #include "app/desktop/alarm_sound.h"
+#include "app/desktop/mark_cue.h"
+#include "app/desktop/wall.h"
 #include "app/handover/handover.h"
 #include "app/register/sqlite_register.h"
 #include "core/evidence/fact_id.h"
@@ -39,6 +41,9 @@ public:
     /// go by.
     void setLot(std::function<std::uint32_t()> lot) { m_lot = std::move(lot); }
     void setSteadyClock(std::function<std::int64_t()> clock) { m_steady_ns = std::move(clock); }
+    /// For pictures that come out the same twice: ship's time, and the ids of what is recorded.
+    void setWallClock(std::function<Moment()> clock) { m_wall = std::move(clock); }
+    void setIds(std::function<FactId()> ids) { m_new_id = std::move(ids); }
 
     Moment now() const override;
     std::int64_t steadyNow_ns() const override { return m_steady_ns(); }
@@ -46,22 +51,25 @@ public:
     Result<std::optional<ui::PickedPhotograph>> photographFromFile(QWidget* parent) override;
     bool hasCamera() const override;
     Result<std::optional<ui::PickedPhotograph>> photographFromCamera(QWidget* parent) override;
-    bool readySound() override { return m_sound.ready(); }
+    bool readySound() override;
     void soundAlarm(bool on) override { m_sound.setOn(on); }
-    void closeSound() override { m_sound.close(); }
-    Result<ui::PaperMade> makePaper(ui::Paper paper, const FactId& walkdown,
-                                    const QString& door) override;
+    void closeSound() override;
+    void cueMark() override;
+    Result<ui::PaperMade> makePaper(ui::Paper paper, const FactId& walkdown, const QString& door,
+                                    const ui::GoOn& go_on) override;
     void showFile(const QString& path) override;
     Result<Fact> signedWalkdown(const Fact& unsigned_fact) override;
     ui::SignatureHolds checkSignature(const Recorded<WalkdownSigned>& signature) override;
     Result<QString> ownKey() override;
-    Result<std::optional<QString>> giveHandover(QWidget* parent,
-                                                const QString& sealed_for) override;
-    Checked<std::optional<ui::HandoverSeen>> lookAtHandover(QWidget* parent) override;
-    Done takeHandover(const ui::HandoverSeen& seen, const std::vector<Fact>& along) override;
+    Result<std::optional<QString>> giveHandover(QWidget* parent, const QString& sealed_for,
+                                                const ui::GoOn& go_on) override;
+    Checked<std::optional<ui::HandoverSeen>> lookAtHandover(QWidget* parent,
+                                                            const ui::GoOn& go_on) override;
+    Done takeHandover(const ui::HandoverSeen& seen, const std::vector<Fact>& along,
+                      const ui::GoOn& go_on) override;
     std::vector<ui::VesselOnTablet> vessels() const override;
     Done openVessel(const QString& place) override;
-    Checked<std::optional<QString>> takeInRegister(QWidget* parent) override;
+    Checked<std::optional<QString>> takeInRegister(QWidget* parent, const ui::GoOn& go_on) override;
     std::vector<ui::ExerciseOffered> exercises() const override;
     Checked<std::optional<QString>> takeInExercise(QWidget* parent) override;
     Done practise(const QString& place, const QString& word) override;
@@ -81,6 +89,10 @@ private:
         std::string notice;
     };
     Rules rulesFor(const QString& register_path) const;
+    /// The choices that words are made by, as they are set now.
+    QString wordsSetting() const;
+    /// The same vessel in a new window, once the event that asked for it is over.
+    void makeAnew();
     /// Once the event that asked for it is over.
     void endPractice();
 
@@ -91,11 +103,15 @@ private:
     FactIdSequence m_ids;
     QString m_path;
     QString m_next; ///< to be opened when the event that asked for it is over
+    QString m_words; ///< the choices that the window's words were made by
     QTimer m_change_over;
     QTimer m_back; ///< from practice to the vessel
     std::function<std::uint32_t()> m_lot = [this] { return m_round->chance(); };
     std::function<std::int64_t()> m_steady_ns = ui::steadyNow_ns;
+    std::function<Moment()> m_wall = momentNow;
+    std::function<FactId()> m_new_id = [this] { return nextFactId(m_ids); };
     AlarmSound m_sound;
+    MarkCue m_cue;
     std::optional<Handover> m_seen; ///< the handover file looked at last
     std::unique_ptr<SqliteRegister> m_register;
     std::unique_ptr<ui::Round> m_round;
