@@ -2,10 +2,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
-#include <QLocale>
 #include <QPainter>
 #include <QPainterPath>
+
+#include "ui/parts/units.h"
 
 namespace latchround::ui {
 namespace {
@@ -16,6 +18,7 @@ constexpr double pi = 3.14159265358979323846;
 
 DoorDrawing::DoorDrawing(QWidget* parent)
     : Part(parent) {
+    setLayoutDirection(Qt::LeftToRight); // the door is as it is, whichever side words begin on
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     speak();
 }
@@ -26,17 +29,34 @@ void DoorDrawing::setDoor(DoorKind kind, double opening_m) {
     speak();
 }
 
-void DoorDrawing::setProgress(double progress) {
-    m_progress = std::clamp(progress, 0.0, 1.0);
+void DoorDrawing::setSide(Side side) {
+    m_side = side;
     update();
 }
 
-void DoorDrawing::setSecondProgress(double progress) {
-    m_second = std::clamp(progress, 0.0, 1.0);
-    update();
+void DoorDrawing::setBlock(bool there) {
+    m_block = there;
+    speak();
+}
+
+void DoorDrawing::setProgress(double progress) {
+    const double before = std::exchange(m_progress, std::clamp(progress, 0.0, 1.0));
+    if (shown(before) != shown(m_progress))
+        update();
+}
+
+void DoorDrawing::setSecondProgress(std::optional<double> progress) {
+    if (progress)
+        progress = std::clamp(*progress, 0.0, 1.0);
+    const auto before = std::exchange(m_second, progress);
+    if (before.has_value() != progress.has_value() ||
+        (before && shown(*before) != shown(*progress)))
+        update();
 }
 
 void DoorDrawing::setAlarm(bool sounding) {
+    if (m_alarm == sounding)
+        return;
     m_alarm = sounding;
     speak();
 }
@@ -57,6 +77,8 @@ void DoorDrawing::speak() {
         name = tr("Drawing of a double swing door");
         break;
     }
+    if (m_block)
+        name += tr(", a soft block in its way");
     if (m_alarm)
         name += tr(", alarm on");
     setAccessibleName(name);
@@ -91,42 +113,60 @@ void DoorDrawing::paintSliding(QPainter& painter, const QRectF& area) const {
     const double label = mm(7.6);
     const double foot = mm(8);
     const double height = std::max(20.0, area.height() - label - foot);
-    // Pocket left, opening right, one leaf wide each, a little overlap behind the jamb.
+    const double hand = this->hand();
+    // Pocket and opening, one leaf wide each, a little overlap behind the jamb.
     const double side = std::min(area.width() * 0.46, height * 5.2);
-    const QRectF pocket(area.center().x() - side, area.top() + label, side, height);
-    const QRectF opening(area.center().x(), area.top() + label, side, height);
-    const double travel = shown(m_progress) * side;
-    QRectF leaf = pocket.adjusted(mm(0.6), mm(0.9), 0, -mm(0.9)).translated(travel, 0);
-    leaf.setRight(std::min(leaf.right(), opening.right() - mm(0.3)));
-    painter.fillRect(leaf, colours().leaf);
+    const double jamb = area.center().x();
+    const auto box = [&](double from, double to, double inset) {
+        return QRectF(QPointF(jamb + hand * from, area.top() + label + inset),
+                      QPointF(jamb + hand * to, area.top() + label + height - inset))
+            .normalized();
+    };
+    const double edge = std::min(shown(m_progress) * side, side - mm(0.3));
+    painter.fillRect(box(std::min(edge - side + mm(0.6), edge), edge, mm(0.9)), colours().leaf);
     // The leading edge carries a stripe: where the leaf ends is what is being timed.
-    painter.fillRect(QRectF(leaf.right() - mm(1), leaf.top(), mm(1), leaf.height()), colours().ink);
+    painter.fillRect(box(edge - mm(1), edge, mm(0.9)), colours().ink);
     painter.setBrush(Qt::NoBrush);
     QPen hidden(colours().edge, mm(0.35));
     hidden.setDashPattern({4, 3});
     painter.setPen(hidden);
+    const QRectF pocket = box(-side, 0, 0);
     painter.drawRect(pocket);
     QPen frame(colours().ink, mm(0.6));
     frame.setJoinStyle(Qt::MiterJoin);
     painter.setPen(frame);
+    const QRectF opening = box(0, side, 0);
     painter.drawRect(opening);
     painter.setFont(font(TextSize::Small));
     painter.setPen(colours().muted);
     painter.drawText(QRectF(pocket.left(), area.top(), side, label - mm(0.6)),
-                     Qt::AlignLeft | Qt::AlignBottom, tr("pocket"));
-    const double left = opening.right() - leaf.right();
-    if (left > mm(22)) {
-        const double y = opening.center().y();
-        const double x = leaf.right() + mm(3);
-        QPen arrow(colours().ink, mm(0.6));
-        arrow.setCapStyle(Qt::RoundCap);
-        painter.setPen(arrow);
-        painter.drawLine(QPointF(x, y), QPointF(x + mm(16), y));
-        painter.drawPolyline(QPolygonF({QPointF(x + mm(12.4), y - mm(2.4)), QPointF(x + mm(16), y),
-                                        QPointF(x + mm(12.4), y + mm(2.4))}));
-    }
+                     (hand > 0 ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignBottom, tr("pocket"));
+    if (m_block)
+        paintBlock(painter, {jamb + hand * (side * block_at + mm(2.4)), opening.center().y()});
+    else if (side - edge > mm(22))
+        paintArrow(painter, {jamb + hand * (edge + mm(3)), opening.center().y()});
     paintDimension(painter, opening.left(), opening.right(), opening.bottom() + mm(2.4),
                    tr("travel"));
+}
+
+/// Which way it closes.
+void DoorDrawing::paintArrow(QPainter& painter, const QPointF& from) const {
+    QPen arrow(colours().ink, mm(0.6));
+    arrow.setCapStyle(Qt::RoundCap);
+    painter.setPen(arrow);
+    const QPointF tip = from + QPointF(hand() * mm(16), 0);
+    const double back = hand() * mm(3.6);
+    painter.drawLine(from, tip);
+    painter.drawPolyline(
+        QPolygonF({tip - QPointF(back, mm(2.4)), tip, tip + QPointF(-back, mm(2.4))}));
+}
+
+/// Soft, round, and held by nobody.
+void DoorDrawing::paintBlock(QPainter& painter, const QPointF& middle) const {
+    painter.setPen(QPen(colours().ink, mm(0.4)));
+    painter.setBrush(colours().again);
+    painter.drawEllipse(middle, mm(2.2), mm(2.2));
+    painter.setBrush(Qt::NoBrush);
 }
 
 void DoorDrawing::paintDimension(QPainter& painter, double left, double right, double y,
@@ -137,23 +177,30 @@ void DoorDrawing::paintDimension(QPainter& painter, double left, double right, d
         painter.drawLine(QPointF(x, y - mm(1)), QPointF(x, y + mm(1)));
     painter.setFont(font(TextSize::Small));
     const QString words = m_opening_m > 0
-                              ? tr("%1 %2 m").arg(what, QLocale().toString(m_opening_m, 'f', 2))
+                              ? tr("%1 %2").arg(what, lengthWords(m_opening_m, 2))
                               : tr("%1 not known").arg(what);
     painter.setPen(colours().muted);
-    painter.drawText(QRectF(left - mm(20), y + mm(0.6), right - left + mm(40), mm(5)),
-                     Qt::AlignHCenter | Qt::AlignTop | Qt::TextDontClip, words);
+    // Below the line, or above it where the door lies below.
+    const bool below = isHinged(m_kind) ? hand() > 0 : true;
+    const double top = below ? y + mm(0.6) : y - mm(5.6);
+    painter.drawText(QRectF(left - mm(20), top, right - left + mm(40), mm(5)),
+                     Qt::AlignHCenter | (below ? Qt::AlignTop : Qt::AlignBottom) | Qt::TextDontClip,
+                     words);
 }
 
 void DoorDrawing::paintLeaf(QPainter& painter, const QPointF& hinge, double length, double sign,
                             double progress, double thickness) const {
-    // Plan: shut lies along the wall, open stands square to it, towards the top of the picture.
-    const double angle = (1 - progress) * pi / 2;
-    const QPointF tip = hinge + QPointF(sign * std::cos(angle), -std::sin(angle)) * length;
+    // Plan: shut lies along the wall, open stands square to it.
+    const double away = hand();
+    const auto tipAt = [&](double at) {
+        const double angle = (1 - at) * pi / 2;
+        return hinge + QPointF(sign * std::cos(angle), -away * std::sin(angle)) * length;
+    };
     QPainterPath swing;
     const QRectF circle(hinge.x() - length, hinge.y() - length, 2 * length, 2 * length);
     const double shut_degrees = sign > 0 ? 0 : 180;
     swing.arcMoveTo(circle, shut_degrees);
-    swing.arcTo(circle, shut_degrees, sign > 0 ? 90 : -90);
+    swing.arcTo(circle, shut_degrees, sign * away * 90);
     QPen trace(colours().edge, mm(0.3));
     trace.setDashPattern({4, 3});
     painter.setPen(trace);
@@ -162,7 +209,9 @@ void DoorDrawing::paintLeaf(QPainter& painter, const QPointF& hinge, double leng
     QPen leaf(colours().leaf, thickness);
     leaf.setCapStyle(Qt::FlatCap);
     painter.setPen(leaf);
-    painter.drawLine(hinge, tip);
+    painter.drawLine(hinge, tipAt(progress));
+    if (m_block && sign * away > 0) // one block, at the first leaf
+        paintBlock(painter, tipAt(std::min(1.0, block_at + 0.08)));
     painter.setPen(Qt::NoPen);
     painter.setBrush(colours().ink);
     painter.drawEllipse(hinge, thickness * 0.62, thickness * 0.62);
@@ -171,10 +220,11 @@ void DoorDrawing::paintLeaf(QPainter& painter, const QPointF& hinge, double leng
 void DoorDrawing::paintHinged(QPainter& painter, const QRectF& area) const {
     const bool two = m_kind == DoorKind::DoubleLeaf;
     const double foot = mm(9);
+    const double away = hand();
     const double reach = std::max(20.0, area.height() - foot - mm(1));
     const double opening = std::min(two ? 2 * reach : reach, area.width() * 0.6);
     const double length = two ? opening / 2 : opening;
-    const double wall_y = area.bottom() - foot;
+    const double wall_y = away > 0 ? area.bottom() - foot : area.top() + foot;
     const double left = area.center().x() - opening / 2;
     const double right = area.center().x() + opening / 2;
     const double thickness = mm(2.2);
@@ -185,22 +235,26 @@ void DoorDrawing::paintHinged(QPainter& painter, const QRectF& area) const {
         painter.fillRect(wall, colours().ink);
     }
     if (m_kind != DoorKind::DoubleSwing) {
+        // The stop that it shuts against.
+        const double stop_y = wall_y + away * (thickness / 2 + mm(0.4));
         painter.setPen(QPen(colours().edge, mm(0.3)));
-        painter.drawLine(QPointF(left, wall_y + thickness / 2 + mm(0.4)),
-                         QPointF(right, wall_y + thickness / 2 + mm(0.4)));
+        painter.drawLine(QPointF(left, stop_y), QPointF(right, stop_y));
     }
-    paintLeaf(painter, {left, wall_y}, length, 1, shown(m_progress), thickness);
+    // The first leaf is hung at the left as seen from side one.
+    const QPointF first(away > 0 ? left : right, wall_y);
+    const QPointF second(away > 0 ? right : left, wall_y);
+    paintLeaf(painter, first, length, away, shown(m_progress), thickness);
     if (two)
-        paintLeaf(painter, {right, wall_y}, length, -1, shown(m_second.value_or(m_progress)),
-                  thickness);
+        paintLeaf(painter, second, length, -away, shown(m_second.value_or(m_progress)), thickness);
     if (m_kind == DoorKind::DoubleSwing) {
         painter.setPen(colours().muted);
         painter.setFont(font(TextSize::Small));
-        painter.drawText(QRectF(left + length + mm(4), area.top(), mm(50), mm(6)),
+        const double y = away > 0 ? area.top() : area.bottom() - mm(6);
+        painter.drawText(QRectF(right + mm(4), y, area.right() - right - mm(4), mm(6)),
                          Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip,
                          tr("swings both ways"));
     }
-    paintDimension(painter, left, right, wall_y + thickness / 2 + mm(1.9), tr("opening"));
+    paintDimension(painter, left, right, wall_y + away * (thickness / 2 + mm(1.9)), tr("opening"));
 }
 
 void DoorDrawing::paintAlarm(QPainter& painter, const QRectF& area) const {
