@@ -80,7 +80,8 @@ TEST(BandGauge, SpeaksLimitsAndValue) {
     gauge.setTitle("Leaf moving");
     gauge.setBand(7, 14, "s");
     gauge.setValue(5.62);
-    EXPECT_EQ(gauge.accessibleName(), QString("Leaf moving, allowed 7.0 to 14.0 s, now 5.6 s"));
+    EXPECT_EQ(gauge.accessibleName(),
+              QString("Leaf moving, allowed 7.0 to 14.0 s, now 5.6 s, below the limit"));
 }
 
 } // namespace

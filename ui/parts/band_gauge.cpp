@@ -9,12 +9,16 @@
 #include <QPainterPath>
 
 #include "ui/look/figure_text.h"
+#include "ui/parts/spoken_figures.h"
 
 namespace latchround::ui {
 
 BandGauge::BandGauge(QWidget* parent)
     : Part(parent) {
+    setLayoutDirection(
+        Qt::LeftToRight); // a scale runs as figures do, whichever side words begin on
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    readFiguresWhenAsked();
     speak();
 }
 
@@ -48,8 +52,18 @@ void BandGauge::setScale(double from, double to) {
 }
 
 void BandGauge::setValue(std::optional<double> value) {
+    if (m_value == value)
+        return;
     m_value = value;
-    speak();
+    if (stretch() != m_told)
+        speak();
+    update();
+}
+
+void BandGauge::setCompact(bool compact) {
+    m_compact = compact;
+    updateGeometry();
+    update();
 }
 
 QString BandGauge::figureOf(double value) const {
@@ -66,20 +80,57 @@ QString BandGauge::limitWords() const {
     return tr("no limit");
 }
 
-void BandGauge::speak() {
-    QString name = m_title.isEmpty() ? limitWords() : m_title + QStringLiteral(", ") + limitWords();
+BandGauge::Stretch BandGauge::stretch() const {
+    if (!m_value || (!m_low && !m_high))
+        return Stretch::None;
+    for (const auto& limit : {m_low, m_high})
+        if (limit && std::abs(*m_value - *limit) <= m_uncertainty)
+            return Stretch::AtLimit;
+    if (m_low && *m_value < *m_low)
+        return Stretch::Below;
+    return m_high && *m_value > *m_high ? Stretch::Above : Stretch::Within;
+}
+
+QString BandGauge::placeWords() const {
+    switch (stretch()) {
+    case Stretch::None:
+        return {};
+    case Stretch::Below:
+        return tr("below the limit");
+    case Stretch::AtLimit:
+        return tr("at the limit");
+    case Stretch::Within:
+        return tr("within the limits");
+    case Stretch::Above:
+        break;
+    }
+    return tr("above the limit");
+}
+
+QString BandGauge::spoken() const {
+    QStringList words;
+    if (!m_title.isEmpty())
+        words << m_title;
+    words << limitWords();
     if (m_value)
-        name += QStringLiteral(", ") + tr("now %1 %2").arg(figureOf(*m_value), m_unit).trimmed();
-    setAccessibleName(name);
+        words << tr("now %1 %2").arg(figureOf(*m_value), m_unit).trimmed();
+    if (const QString place = placeWords(); !place.isEmpty())
+        words << place;
+    return words.join(QStringLiteral(", "));
+}
+
+void BandGauge::speak() {
+    m_told = stretch();
+    setAccessibleName(spoken());
     update();
 }
 
 QSize BandGauge::sizeHint() const {
-    return {int(mm(100)), int(mm(23))};
+    return {int(mm(100)), int(mm(m_compact ? 14.6 : 23))};
 }
 
 QSize BandGauge::minimumSizeHint() const {
-    return {int(mm(48)), int(mm(23))};
+    return {int(mm(44)), sizeHint().height()};
 }
 
 double BandGauge::xOf(double value, const QRectF& track) const {
@@ -92,10 +143,12 @@ void BandGauge::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     const double inset = mm(2); // room for the needle's head at either end
     const QRectF head(inset, 0, width() - 2 * inset, mm(6));
-    const QRectF track(inset, mm(10), width() - 2 * inset, mm(5.6));
+    const QRectF track(inset, mm(m_compact ? 8.6 : 10), width() - 2 * inset,
+                       mm(m_compact ? 4.4 : 5.6));
     drawHead(painter, head);
     drawBand(painter, track);
-    drawTicks(painter, track);
+    if (!m_compact)
+        drawTicks(painter, track);
     drawNeedle(painter, track);
 }
 
@@ -105,9 +158,11 @@ void BandGauge::drawHead(QPainter& painter, const QRectF& head) const {
     const QString limits = limitWords();
     const double limits_width = QFontMetricsF(painter.font()).horizontalAdvance(limits);
     const QRectF title = head.adjusted(0, 0, -limits_width - mm(3), 0);
-    painter.drawText(
-        title, Qt::AlignLeft | Qt::AlignVCenter,
-        QFontMetricsF(painter.font()).elidedText(m_title, Qt::ElideRight, title.width()));
+    const bool fits = QFontMetricsF(painter.font()).horizontalAdvance(m_title) <= title.width();
+    if (fits || !m_compact) // half a word helps nobody
+        painter.drawText(
+            title, Qt::AlignLeft | Qt::AlignVCenter,
+            QFontMetricsF(painter.font()).elidedText(m_title, Qt::ElideRight, title.width()));
     painter.setPen(colours().muted);
     painter.drawText(head, Qt::AlignRight | Qt::AlignVCenter, limits);
 }

@@ -1,5 +1,7 @@
 // The allowed band of a figure on a scale, with its uncertain edges hatched: inside them a reading
 // cannot be told from the limit. A needle stands at the running value. Either limit may be absent.
+// Who listens instead is told the value when they ask, and by itself only when it comes from one
+// stretch of the scale into the next.
 #pragma once
 
 #include <optional>
@@ -22,10 +24,18 @@ public:
     void setUncertainty(double expanded);
     void setScale(double from, double to);
     void setValue(std::optional<double> value);
+    /// Without the figures below the scale, for where there is little room.
+    void setCompact(bool compact);
 
     std::optional<double> value() const { return m_value; }
+    double from() const { return m_from; }
+    double to() const { return m_to; }
     /// "allowed 7.0 to 14.0 s", "at most 14.0 s".
     QString limitWords() const;
+    /// "below the limit", "at the limit", ...: where the value lies; empty without one.
+    QString placeWords() const;
+    /// Title, limits, the value and where it lies.
+    QString spoken() const;
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
@@ -40,6 +50,9 @@ private:
     void drawBand(QPainter& painter, const QRectF& track) const;
     void drawTicks(QPainter& painter, const QRectF& track) const;
     void drawNeedle(QPainter& painter, const QRectF& track) const;
+    /// Which stretch of the scale: nothing, below, at a limit, within, above.
+    enum class Stretch { None, Below, AtLimit, Within, Above };
+    Stretch stretch() const;
     void speak();
 
     QString m_title;
@@ -51,6 +64,8 @@ private:
     double m_from = 0;
     double m_to = 1;
     int m_decimals = 1;
+    bool m_compact = false;
+    Stretch m_told = Stretch::None; ///< last
 };
 
 } // namespace latchround::ui

@@ -6,6 +6,7 @@
 #include <QPainter>
 
 #include "ui/look/figure_text.h"
+#include "ui/parts/spoken_figures.h"
 
 namespace latchround::ui {
 namespace {
@@ -23,7 +24,9 @@ FigureLabel::FigureLabel(TextSize size, const QString& unit, QWidget* parent)
     : Part(parent)
     , m_size(size)
     , m_unit(unit) {
+    setLayoutDirection(Qt::LeftToRight); // a figure stands before its unit, whichever side words begin on
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
+    readFiguresWhenAsked();
 }
 
 void FigureLabel::setFigure(const QString& figure) {
@@ -31,10 +34,13 @@ void FigureLabel::setFigure(const QString& figure) {
         return;
     const bool wider = figure.size() > std::max(m_figure.size(), m_room.size());
     m_figure = figure;
-    setAccessibleName(m_unit.isEmpty() ? figure : figure + QLatin1Char(' ') + m_unit);
     if (wider)
         updateGeometry();
     update();
+}
+
+QString FigureLabel::spoken() const {
+    return m_unit.isEmpty() ? m_figure : m_figure + QLatin1Char(' ') + m_unit;
 }
 
 void FigureLabel::setUnit(const QString& unit) {

@@ -1,5 +1,5 @@
 // A figure with its unit that counts without jumping: the stopwatch's running time, a count, a
-// measure.
+// measure. A screen reader is told what it is when it asks, never at each step.
 #pragma once
 
 #include "ui/parts/part.h"
@@ -12,6 +12,8 @@ public:
     explicit FigureLabel(TextSize size, const QString& unit = {}, QWidget* parent = nullptr);
 
     QString figure() const { return m_figure; }
+    /// Figure and unit.
+    QString spoken() const;
     void setFigure(const QString& figure);
     void setUnit(const QString& unit);
     /// The widest text to keep room for, e.g. "00.00".

@@ -45,6 +45,12 @@ RowPlan planOf(const VerdictRows::Row& row, double width, const Appearance& look
     return plan;
 }
 
+/// Words, measure, verdict, reason, limit, citation, in one breath.
+QString spokenRow(const VerdictRows::Row& row) {
+    QString spoken = row.title + QStringLiteral(", ") + row.detail;
+    return spoken.replace(QStringLiteral(" · "), QStringLiteral(", "));
+}
+
 double widthFor(const QStyleOptionViewItem& option) {
     if (const auto* view = qobject_cast<const QAbstractItemView*>(option.widget))
         return view->viewport()->width();
@@ -89,7 +95,9 @@ QVariant VerdictRows::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole:
         return row.title;
     case Qt::AccessibleTextRole:
-        return QString(row.title + QStringLiteral(", ") + row.detail);
+        return spokenRow(row);
+    case Qt::AccessibleDescriptionRole:
+        return tr("press Return to be told why");
     case Qt::UserRole:
         return row.id;
     default:
