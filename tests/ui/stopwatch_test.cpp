@@ -116,6 +116,24 @@ TEST_F(Timing, SpaceMarksAndEscapeStopsByKeyboardAlone) {
     EXPECT_EQ(run("5-31").end->outcome, RunOutcome::Stopped);
 }
 
+TEST_F(Timing, EachMarkIsAnsweredByACueOnceItIsSaved) {
+    ASSERT_TRUE(screen.begin("5-31", Release::LetGo, RunKind::Closing));
+    EXPECT_EQ(ship.outside.cues, 0);
+    press(key(), 10);
+    EXPECT_EQ(ship.outside.cues, 1);
+    ship.vessel_register.failure = Complaint{"register", "the disk is full", "Free some space."};
+    press(key(), 12000);
+    EXPECT_EQ(ship.outside.cues, 1) << "a mark that is not on disk must not sound like one that is";
+}
+
+TEST_F(Timing, StopAndTakeBackAreNoMarksAndGiveNoCue) {
+    ASSERT_TRUE(screen.begin("5-31", Release::LetGo, RunKind::Closing));
+    press(key(), 10);
+    QTest::mouseClick(screen.findChild<QPushButton*>("take-back"), Qt::LeftButton);
+    QTest::mousePress(screen.findChild<QPushButton*>("stop"), Qt::LeftButton);
+    EXPECT_EQ(ship.outside.cues, 1);
+}
+
 TEST(CautionScreen, ArmsOnlyWhenAllAreConfirmedAndShowsTheWholeGroup) {
     SmallShip ship;
     ship.begun();

@@ -69,6 +69,14 @@ void ChoiceKeys::setUsable(int index, bool usable) {
     arrange();
 }
 
+void ChoiceKeys::setAtOnce(int at_once) {
+    if (m_at_once == at_once)
+        return;
+    m_at_once = at_once;
+    m_first = 0;
+    arrange();
+}
+
 void ChoiceKeys::setChosen(std::set<int> chosen) {
     m_chosen = std::move(chosen);
     show();
@@ -92,7 +100,8 @@ void ChoiceKeys::show() {
 }
 
 void ChoiceKeys::arrange() {
-    m_columns = std::clamp(int(width() / mm(38)), 1, 4);
+    // On a narrow page two narrow columns rather than one wide one.
+    m_columns = std::clamp(int(width() / mm(width() < mm(80) ? 32 : 38)), 1, 4);
     const bool all = count() <= m_at_once + 1;
     const int past = all ? count() : std::min(m_first + m_at_once, count());
     // All of one height, that of the longest words.

@@ -29,6 +29,7 @@ public:
     /// A key that cannot be used is not shown.
     void setUsable(int index, bool usable);
     QPushButton* key(int index) const { return m_keys[std::size_t(index)]; }
+    void setAtOnce(int at_once);
     int count() const { return int(m_keys.size()); }
 
 signals:

@@ -164,6 +164,46 @@ void MarkKey::setDown(bool down) {
     update();
 }
 
+/// A name alone, on as many lines as it has words, as large as the key allows.
+void MarkKey::paintShort(QPainter& painter, const QRectF& area) const {
+    const double inset = mm(1.2);
+    const QRectF room = area.adjusted(inset, inset, -inset, -inset);
+    QFont name_font = font(TextSize::Lead, true);
+    const int least = pixelsOf(TextSize::Small, sizes()) / 2;
+    const auto fits = [&] {
+        const QRectF words =
+            QFontMetricsF(name_font).boundingRect(room, Qt::AlignCenter | Qt::TextWordWrap, m_name);
+        return words.width() <= room.width() && words.height() <= room.height();
+    };
+    while (!fits() && name_font.pixelSize() > least)
+        name_font.setPixelSize(name_font.pixelSize() - 1);
+    painter.setFont(name_font);
+    painter.drawText(room, Qt::AlignCenter | Qt::TextWordWrap, m_name);
+}
+
+/// The name as large as the key allows, whatever the event is called, and its hint below.
+void MarkKey::paintWhole(QPainter& painter, const QRectF& area) const {
+    const double room = area.width() - 2 * mm(4);
+    QFont name_font = font(TextSize::Display, true);
+    const double wanted = std::min(mm(15), area.height() * 0.3);
+    name_font.setPixelSize(std::max(12, int(wanted)));
+    const double name_width = QFontMetricsF(name_font).horizontalAdvance(m_name);
+    if (name_width > room)
+        name_font.setPixelSize(std::max(12, int(wanted * room / name_width)));
+    const QFont hint_font = font(TextSize::Heading);
+    const double name_height = QFontMetricsF(name_font).height();
+    const double hint_height = QFontMetricsF(hint_font)
+                                   .boundingRect(QRectF(0, 0, room, area.height()),
+                                                 Qt::AlignHCenter | Qt::TextWordWrap, m_hint)
+                                   .height();
+    const double top = area.center().y() - (name_height + hint_height) / 2;
+    painter.setFont(name_font);
+    painter.drawText(QRectF(mm(4), top, room, name_height), Qt::AlignCenter, m_name);
+    painter.setFont(hint_font);
+    painter.drawText(QRectF(mm(4), top + name_height, room, hint_height + 2),
+                     Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap, m_hint);
+}
+
 void MarkKey::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
@@ -173,25 +213,10 @@ void MarkKey::paintEvent(QPaintEvent*) {
     const QRectF area(rect());
     drawKeyArea(painter, area, fill, m_down ? sizes().ring * 2.0 : sizes().border, look());
     painter.setPen(fill.ink);
-    QFont name_font = font(TextSize::Display, true);
-    // As large as the key allows, whatever the event is called.
-    const double room = area.width() - 2 * mm(4);
-    const double wanted = std::min(mm(15), area.height() * 0.3);
-    name_font.setPixelSize(std::max(12, int(wanted)));
-    const double name_width = QFontMetricsF(name_font).horizontalAdvance(m_name);
-    if (name_width > room)
-        name_font.setPixelSize(std::max(12, int(wanted * room / name_width)));
-    const QFont hint_font = font(TextSize::Heading);
-    const double name_height = QFontMetricsF(name_font).height();
-    const QRectF hint_bounds = QFontMetricsF(hint_font).boundingRect(
-        QRectF(0, 0, room, area.height()), Qt::AlignHCenter | Qt::TextWordWrap, m_hint);
-    const double hint_height = m_hint.isEmpty() ? 0 : hint_bounds.height();
-    const double top = area.center().y() - (name_height + hint_height) / 2;
-    painter.setFont(name_font);
-    painter.drawText(QRectF(mm(4), top, room, name_height), Qt::AlignCenter, m_name);
-    painter.setFont(hint_font);
-    painter.drawText(QRectF(mm(4), top + name_height, room, hint_height + 2),
-                     Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap, m_hint);
+    if (m_hint.isEmpty())
+        paintShort(painter, area);
+    else
+        paintWhole(painter, area);
     if (hasFocus())
         drawFocusRing(painter, area, look());
 }

@@ -15,6 +15,7 @@
 #include "ui/parts/part.h"
 
 class QKeyEvent;
+class QPainter;
 class QTouchEvent;
 
 namespace latchround::ui {
@@ -69,6 +70,8 @@ private:
     void take(quint64 timestamp, std::int64_t steady_ns, InputDevice device);
     bool touched(QTouchEvent& event, std::int64_t steady_ns);
     void setDown(bool down);
+    void paintShort(QPainter& painter, const QRectF& area) const;
+    void paintWhole(QPainter& painter, const QRectF& area) const;
 
     std::function<std::int64_t()> m_clock = steadyNow_ns;
     QString m_name;

@@ -22,6 +22,9 @@ public:
     /// Keeps the place in the list where the rows stay the same in number.
     void setGrade(const DoorGrade& grade);
 
+    /// The grade large; off where it stands beside the list already.
+    void setGlyphShown(bool shown);
+
     QListView* rows() const { return m_view; }
     QSize sizeHint() const override;
 

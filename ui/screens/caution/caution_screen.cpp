@@ -17,6 +17,7 @@
 #include "ui/parts/door_list.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/lettering.h"
+#include "ui/parts/reading_pane.h"
 #include "ui/parts/row_pager.h"
 #include "ui/parts/top_bar.h"
 #include "ui/parts/units.h"
@@ -69,42 +70,50 @@ QString energyWords(const std::vector<MovingDoor>& moving) {
 
 CautionScreen::CautionScreen(Round& the_round, QWidget* parent)
     : Screen(the_round, parent)
-    , m_columns(new QBoxLayout(QBoxLayout::LeftToRight, page())) {
+    , m_columns(new QBoxLayout(QBoxLayout::LeftToRight, page()))
+    , m_moving_side(new QWidget)
+    , m_question_side(new QWidget) {
     setObjectName(QStringLiteral("caution-screen"));
     bar().setBack(true);
     m_columns->setContentsMargins(0, 0, 0, 0);
-    m_columns->setSpacing(sizes().main_gap);
-    m_columns->addWidget(makeMoving(), 2);
-    m_columns->addWidget(makeQuestions(), 3);
+    makeMoving();
+    makeQuestions();
+    m_columns->addWidget(m_moving_side, 2);
+    m_columns->addWidget(m_question_side, 3);
+    // A wide list must not take the width of the questions.
+    for (QWidget* side : {m_moving_side, m_question_side})
+        side->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     connect(&the_round, &Round::doorChanged, this, [this](const QString& door) {
         if (door == m_door)
             refresh();
     });
+    CautionScreen::lookChanged();
 }
 
-QWidget* CautionScreen::makeMoving() {
-    auto* side = new QWidget;
-    auto* lines = new QVBoxLayout(side);
-    lines->setContentsMargins(0, 0, 0, 0);
+void CautionScreen::makeMoving() {
+    m_moving_lines = new QVBoxLayout(m_moving_side);
+    m_moving_lines->setContentsMargins(0, 0, 0, 0);
     m_moving_title = new Lettering({}, TextSize::Heading, Ink::Bad, true);
     m_moving = new DoorListView;
-    m_energy = new Lettering({}, TextSize::Small, Ink::Muted);
+    m_told = new ReadingPane(tr("What these doors can do"));
     m_groups = new QHBoxLayout;
-    lines->addWidget(m_moving_title);
-    lines->addLayout(m_groups);
-    lines->addWidget(m_moving, 1);
-    lines->addWidget(m_energy);
-    side->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
-    return side;
+    m_moving_parts = new QBoxLayout(QBoxLayout::TopToBottom);
+    m_moving_parts->addWidget(m_moving, 3);
+    m_moving_parts->addWidget(m_told, 2);
+    m_to_questions = keyOf(tr("What must be confirmed ›"), "caution-next", "primary");
+    m_moving_lines->addWidget(m_moving_title);
+    m_moving_lines->addLayout(m_groups);
+    m_moving_lines->addLayout(m_moving_parts, 1);
+    m_moving_lines->addWidget(m_to_questions);
+    connect(m_to_questions, &QPushButton::clicked, this, [this] { turnTo(true); });
 }
 
-QWidget* CautionScreen::makeQuestions() {
-    auto* side = new QWidget;
-    auto* lines = new QVBoxLayout(side);
-    lines->setContentsMargins(0, 0, 0, 0);
-    lines->setSpacing(sizes().gap);
-    lines->addWidget(
-        new Lettering(tr("Confirm each before the release"), TextSize::Heading, Ink::Plain, true));
+void CautionScreen::makeQuestions() {
+    m_question_lines = new QVBoxLayout(m_question_side);
+    m_question_lines->setContentsMargins(0, 0, 0, 0);
+    m_question_title =
+        new Lettering(tr("Confirm each before the release"), TextSize::Heading, Ink::Plain, true);
+    m_question_lines->addWidget(m_question_title);
     m_rows = new RowPager;
     std::vector<QWidget*> rows;
     for (const Caution& caution : cautionsBeforeRelease()) {
@@ -122,27 +131,55 @@ QWidget* CautionScreen::makeQuestions() {
         rows.push_back(row);
     }
     m_rows->setRows(std::move(rows));
-    lines->addWidget(m_rows, 1);
+    m_question_lines->addWidget(m_rows, 1);
     m_words = new Lettering({}, TextSize::Body);
-    lines->addWidget(m_words);
-    auto* keys = new QHBoxLayout;
-    m_again = new QPushButton(tr("All of it still holds"));
-    m_again->setObjectName(QStringLiteral("confirm-again"));
-    setRole(*m_again, "plain", true);
+    m_question_lines->addWidget(m_words);
+    m_keys = new QHBoxLayout;
+    m_to_moving = keyOf(tr("‹ Doors"), "caution-doors");
+    m_to_moving->setAccessibleName(tr("Back to what will move"));
+    m_again = keyOf(tr("All of it still holds"), "confirm-again");
+    m_arm = keyOf(tr("Arm the stopwatch ›"), "arm", "primary");
+    for (QPushButton* key : {m_to_moving, m_again, m_arm})
+        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    m_keys->addWidget(m_to_moving, 2);
+    m_keys->addWidget(m_again, 3);
+    m_keys->addWidget(m_arm, 4);
+    m_question_lines->addLayout(m_keys);
+    connect(m_to_moving, &QPushButton::clicked, this, [this] { turnTo(false); });
     connect(m_again, &QPushButton::clicked, this, &CautionScreen::confirmAll);
-    m_arm = new QPushButton(tr("Arm the stopwatch ›"));
-    m_arm->setObjectName(QStringLiteral("arm"));
-    setRole(*m_arm, "primary", true);
     connect(m_arm, &QPushButton::clicked, this, [this] { emit armed(m_door, m_group); });
-    keys->addWidget(m_again, 2);
-    keys->addWidget(m_arm, 3);
-    lines->addLayout(keys);
-    side->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
-    return side;
 }
 
 void CautionScreen::arrange(bool upright) {
+    const bool small = isSmall();
     m_columns->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_columns->setStretch(0, upright ? 4 : 2);
+    m_columns->setStretch(1, upright ? 9 : 3);
+    m_moving_parts->setDirection(small && !upright ? QBoxLayout::LeftToRight
+                                                   : QBoxLayout::TopToBottom);
+    m_moving_parts->setStretch(1, small && !upright ? 3 : 2);
+    m_question_title->setVisible(!small);
+    m_words->setVisible(!small || upright);
+    m_to_questions->setVisible(small);
+    m_to_moving->setVisible(small);
+    for (QPushButton* key : {m_arm, m_again})
+        setRole(*key, key == m_arm ? "primary" : "plain", !small);
+    if (!m_door.isEmpty())
+        fillTold();
+    turnTo(false);
+}
+
+void CautionScreen::turnTo(bool questions) {
+    m_moving_side->setVisible(!isSmall() || !questions);
+    m_question_side->setVisible(!isSmall() || questions);
+}
+
+void CautionScreen::lookChanged() {
+    Screen::lookChanged();
+    m_columns->setSpacing(sizes().main_gap);
+    for (QLayout* lines : std::initializer_list<QLayout*>{m_moving_lines, m_moving_parts, m_groups,
+                                                          m_question_lines, m_keys})
+        lines->setSpacing(sizes().gap);
 }
 
 void CautionScreen::setDoor(const QString& number) {
@@ -154,13 +191,25 @@ void CautionScreen::setDoor(const QString& number) {
     bar().setTitle(tr("Door %1").arg(number), tr("before it is released from the control station"));
     fillGroups();
     fillMoving();
+    turnTo(false);
+    refresh();
+}
+
+/// What the blow amounts to; and the words agreed, which elsewhere stand above the keys.
+void CautionScreen::fillTold() {
+    const GradedDoor* graded = round().door(m_door);
+    m_told->clear();
+    m_told->add(
+        energyWords(doorsThatWillMove(round().arrangement(), *graded->door, m_group.toStdString())),
+        TextSize::Small, Ink::Muted);
     const WalkdownBegun& plan = round().walkdown()->plan;
     m_words->setText(
         tr("To %1 on %2. To start: “%3”. To stop: “%4”; %5 may say it.")
             .arg(QString::fromStdString(plan.control_station), QString::fromStdString(plan.channel),
                  QString::fromStdString(plan.start_word), QString::fromStdString(plan.stop_word),
                  QString::fromStdString(plan.may_stop)));
-    refresh();
+    if (m_words->isHidden())
+        m_told->add(m_words->text(), TextSize::Body);
 }
 
 void CautionScreen::enter() {
@@ -209,7 +258,7 @@ void CautionScreen::fillMoving() {
             {number, movingWords(each), known ? known->grade.verdict : Verdict::Untested});
     }
     m_moving->setEntries(std::move(entries));
-    m_energy->setText(energyWords(moving));
+    fillTold();
 }
 
 void CautionScreen::answer(std::string_view question, bool confirmed) {

@@ -1,6 +1,6 @@
 // Before a remote release: which doors will move and what they can do, and the questions that must
 // each be confirmed. The stopwatch cannot be armed before; every answer is a fact with who and
-// when.
+// when. Where there is room for one at a time, what will move comes first.
 #pragma once
 
 #include <map>
@@ -8,13 +8,15 @@
 #include "ui/screens/screen.h"
 
 class QBoxLayout;
-class QPushButton;
 class QHBoxLayout;
+class QPushButton;
+class QVBoxLayout;
 
 namespace latchround::ui {
 
 class DoorListView;
 class Lettering;
+class ReadingPane;
 class RowPager;
 class ValueRow;
 
@@ -32,13 +34,17 @@ signals:
 
 protected:
     void arrange(bool upright) override;
+    void lookChanged() override;
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
-    QWidget* makeMoving();
-    QWidget* makeQuestions();
+    void makeMoving();
+    void makeQuestions();
     void fillGroups();
     void fillMoving();
+    void fillTold();
+    /// The questions, or what will move; only where there is room for one of them.
+    void turnTo(bool questions);
     void refresh();
     void answer(std::string_view question, bool confirmed);
     void confirmAll();
@@ -46,13 +52,22 @@ private:
     QString m_door;
     QString m_group;
     QBoxLayout* m_columns;
+    QWidget* m_moving_side;
+    QWidget* m_question_side;
+    QVBoxLayout* m_moving_lines = nullptr;
+    QVBoxLayout* m_question_lines = nullptr;
+    QBoxLayout* m_moving_parts = nullptr; ///< the doors, and what is to be known of them
     QHBoxLayout* m_groups = nullptr;
+    QHBoxLayout* m_keys = nullptr;
     Lettering* m_moving_title = nullptr;
     DoorListView* m_moving = nullptr;
-    Lettering* m_energy = nullptr;
+    ReadingPane* m_told = nullptr; ///< what the blow amounts to; small: the words agreed, too
+    Lettering* m_question_title = nullptr;
+    QPushButton* m_to_questions = nullptr;
+    QPushButton* m_to_moving = nullptr;
     RowPager* m_rows = nullptr;
     std::map<std::string, ValueRow*> m_questions;
-    Lettering* m_words = nullptr;
+    Lettering* m_words = nullptr; ///< agreed with the control station
     QPushButton* m_again = nullptr;
     QPushButton* m_arm = nullptr;
 };

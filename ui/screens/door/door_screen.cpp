@@ -2,9 +2,11 @@
 
 #include <algorithm>
 
-#include <QBoxLayout>
+#include <QGridLayout>
 #include <QKeyEvent>
 #include <QPushButton>
+#include <QStackedWidget>
+#include <QVBoxLayout>
 
 #include "core/requirement/applicability.h"
 #include "ui/look/touch_style.h"
@@ -16,6 +18,7 @@
 #include "ui/screens/door/bulkhead_panel.h"
 #include "ui/screens/door/door_head.h"
 #include "ui/screens/door/door_sheets.h"
+#include "ui/screens/door/part_keys.h"
 #include "ui/screens/door/step_rows.h"
 #include "ui/screens/door/typed_run.h"
 
@@ -28,27 +31,28 @@ DoorScreen::DoorScreen(Round& the_round, QWidget* parent)
     , m_rows(new RowPager)
     , m_maker(new StepRows(the_round, this))
     , m_typed_run(new TypedRun(the_round, this))
+    , m_parts(new PartKeys)
     , m_verdict(new VerdictList)
     , m_sheets(new DoorSheets(the_round, this))
-    , m_columns(new QBoxLayout(QBoxLayout::LeftToRight, page())) {
+    , m_place(new QStackedWidget)
+    , m_columns(new QBoxLayout(QBoxLayout::LeftToRight, page()))
+    , m_middle(new QBoxLayout(QBoxLayout::TopToBottom)) {
     setObjectName(QStringLiteral("door-screen"));
     bar().setBack(true);
-    auto* middle = new QVBoxLayout;
-    middle->setSpacing(sizes().gap);
-    middle->addWidget(m_head);
-    middle->addWidget(makeSteps());
-    middle->addWidget(m_rows, 1);
-    middle->addWidget(makeActions());
+    m_work = makeWork();
+    m_place->addWidget(m_work);
+    m_place->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     m_columns->setContentsMargins(0, 0, 0, 0);
     m_columns->addWidget(m_bulkhead);
-    m_columns->addLayout(middle);
-    auto* verdict_column = new QVBoxLayout;
-    verdict_column->setSpacing(sizes().gap);
-    verdict_column->addWidget(m_verdict, 1);
-    m_not_asked = keyOf({}, "not-asked");
-    verdict_column->addWidget(m_not_asked);
-    m_columns->addLayout(verdict_column);
+    m_columns->addLayout(m_middle);
+    m_middle->addWidget(m_place, 1);
+    m_middle->addWidget(makeFoot());
+    m_columns->addWidget(makeVerdict());
+    connectParts();
+    lookChanged();
+}
 
+void DoorScreen::connectParts() {
     connect(m_bulkhead, &BulkheadPanel::doorChosen, this, &DoorScreen::setDoor);
     connect(m_bulkhead, &BulkheadPanel::allAsked, m_sheets, &DoorSheets::allDoors);
     connect(m_sheets, &DoorSheets::doorChosen, this, &DoorScreen::setDoor);
@@ -59,18 +63,29 @@ DoorScreen::DoorScreen(Round& the_round, QWidget* parent)
     connect(m_not_asked, &QPushButton::clicked, m_sheets, &DoorSheets::notAsked);
     connect(m_maker, &StepRows::measureAsked, m_sheets, &DoorSheets::measure);
     connect(m_maker, &StepRows::heelAsked, m_sheets, &DoorSheets::heel);
+    connect(m_maker, &StepRows::helpAsked, m_sheets, &DoorSheets::help);
     connect(m_maker, &StepRows::timeAsked, this,
             [this](Release release, RunKind kind) { emit timeAsked(m_door, release, kind); });
     connect(m_maker, &StepRows::typeAsked, this,
             [this](Release release, RunKind kind) { m_typed_run->ask(m_door, release, kind); });
-    connect(&the_round, &Round::doorChanged, this, &DoorScreen::refresh);
-    lookChanged();
+    connect(m_parts, &PartKeys::placeChosen, this, &DoorScreen::turnTo);
+    connect(&round(), &Round::doorChanged, this, &DoorScreen::refresh);
+}
+
+QWidget* DoorScreen::makeWork() {
+    auto* work = new QWidget;
+    m_work_lines = new QVBoxLayout(work);
+    m_work_lines->setContentsMargins(0, 0, 0, 0);
+    m_work_lines->addWidget(m_head);
+    m_work_lines->addWidget(makeSteps());
+    m_work_lines->addWidget(m_rows, 1);
+    return work;
 }
 
 QWidget* DoorScreen::makeSteps() {
     auto* strip = new QWidget;
-    auto* line = new QHBoxLayout(strip);
-    line->setContentsMargins(0, 0, 0, 0);
+    m_step_line = new QHBoxLayout(strip);
+    m_step_line->setContentsMargins(0, 0, 0, 0);
     for (const auto& [step, words] :
          {std::pair{Step::Look, tr("1 Look")}, std::pair{Step::Release, tr("2 Release")},
           std::pair{Step::Function, tr("3 Function")}}) {
@@ -78,45 +93,55 @@ QWidget* DoorScreen::makeSteps() {
         key->setObjectName(QStringLiteral("step-") + QString::number(int(step)));
         key->setCheckable(true);
         setRole(*key, "choice");
-        key->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
         connect(key, &QPushButton::clicked, this, [this, which = step] { setStep(which); });
-        line->addWidget(key, 3);
+        m_step_line->addWidget(key, 3);
         m_steps.push_back(key);
     }
     m_paper = keyOf(tr("Paper"), "from-paper", "choice");
     m_paper->setCheckable(true);
     m_paper->setAccessibleName(tr("Type in what stands on a paper form"));
-    m_paper->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    m_paper->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     connect(m_paper, &QPushButton::clicked, this, &DoorScreen::setFromPaper);
-    line->addWidget(m_paper, 2);
+    m_step_line->addWidget(m_paper, 2);
     return strip;
 }
 
-QWidget* DoorScreen::makeActions() {
-    auto* strip = new QWidget;
-    auto* line = new QHBoxLayout(strip);
-    line->setContentsMargins(0, 0, 0, 0);
-    const auto add = [&](const QString& words, const char* name, int stretch) {
-        auto* key = new QPushButton(words);
-        key->setObjectName(QString::fromLatin1(name));
-        key->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-        line->addWidget(key, stretch);
-        return key;
-    };
-    m_photograph = add(tr("Photograph"), "photograph", 3);
-    m_note = add(tr("Note"), "note", 2);
-    m_could_not = add(tr("Not tested"), "could-not", 3);
-    m_forward = add({}, "forward", 5);
-    setRole(*m_photograph, "plain");
-    setRole(*m_note, "plain");
-    setRole(*m_could_not, "plain");
-    setRole(*m_forward, "primary");
+QWidget* DoorScreen::makeFoot() {
+    auto* foot = new QWidget;
+    m_foot = new QBoxLayout(QBoxLayout::LeftToRight, foot);
+    m_foot->setContentsMargins(0, 0, 0, 0);
+    m_actions = new QWidget;
+    m_action_grid = new QGridLayout(m_actions);
+    m_action_grid->setContentsMargins(0, 0, 0, 0);
+    m_photograph = keyOf(tr("Photograph"), "photograph");
+    m_note = keyOf(tr("Note"), "note");
+    m_could_not = keyOf(tr("Not tested"), "could-not");
+    m_forward = keyOf({}, "forward", "primary");
     m_could_not->setAccessibleName(tr("This door could not be tested: say why"));
+    for (QPushButton* key : {m_photograph, m_note, m_could_not, m_forward})
+        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
+    m_notes_page = new QWidget;
+    m_notes_lines = new QVBoxLayout(m_notes_page);
+    m_notes_lines->setContentsMargins(0, 0, 0, 0);
+    m_foot->addWidget(m_parts);
+    m_foot->addWidget(m_actions, 8);
+    m_foot->addWidget(m_forward, 5);
     connect(m_photograph, &QPushButton::clicked, m_sheets, &DoorSheets::photograph);
     connect(m_note, &QPushButton::clicked, m_sheets, &DoorSheets::note);
     connect(m_could_not, &QPushButton::clicked, this, [this] { m_sheets->couldNotTest(); });
     connect(m_forward, &QPushButton::clicked, this, &DoorScreen::forward);
-    return strip;
+    return foot;
+}
+
+QWidget* DoorScreen::makeVerdict() {
+    m_verdict_side = new QWidget;
+    auto* lines = new QVBoxLayout(m_verdict_side);
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->addWidget(m_verdict, 1);
+    m_not_asked = keyOf({}, "not-asked");
+    lines->addWidget(m_not_asked);
+    return m_verdict_side;
 }
 
 void DoorScreen::setDoor(const QString& number) {
@@ -137,6 +162,7 @@ void DoorScreen::setFromPaper() {
     for (QPushButton* key : m_steps)
         key->setChecked(false);
     m_paper->setChecked(true);
+    turnTo(PartKeys::Rows);
     fillRows();
     fillForward();
     setFocus();
@@ -148,6 +174,7 @@ void DoorScreen::setStep(Step step) {
     m_paper->setChecked(false);
     for (std::size_t i = 0; i < m_steps.size(); ++i)
         m_steps[i]->setChecked(int(i) == int(step));
+    turnTo(PartKeys::Rows);
     fillRows();
     fillForward();
 }
@@ -176,6 +203,7 @@ void DoorScreen::refresh(const QString& changed) {
         return;
     m_head->setDoor(*graded);
     m_verdict->setGrade(graded->grade);
+    m_parts->setVerdict(graded->grade.verdict);
     const auto not_asked = std::ranges::count_if(graded->grade.rows, [&](const RowGrade& row) {
         return !isAsked(row) && speaksTo(*row.requirement, round().arrangement().particulars);
     });
@@ -199,9 +227,13 @@ void DoorScreen::fillBar() {
     QString where = tr("Deck %1").arg(QString::fromStdString(graded->door->deck));
     if (graded->boundary)
         where += QStringLiteral(" · ") + boundaryWords(*graded->boundary);
-    bar().setTitle(where, tr("%1 · %2 walkdown")
-                              .arg(QString::fromStdString(round().arrangement().particulars.name),
-                                   purposeWords(round().walkdown()->plan.purpose)));
+    if (isOneAtATime()) // the door's own head is on another page
+        bar().setTitle(tr("Door %1").arg(m_door), where);
+    else
+        bar().setTitle(where,
+                       tr("%1 · %2 walkdown")
+                           .arg(QString::fromStdString(round().arrangement().particulars.name),
+                                purposeWords(round().walkdown()->plan.purpose)));
     const Tally tally = tallyOf(round().doors());
     bar().setProgress(tally.done, tally.doors);
 }
@@ -254,22 +286,6 @@ void DoorScreen::keyPressEvent(QKeyEvent* event) {
                           (event->key() == Qt::Key_A && answerNext(Answer::NotApplicable)));
     if (!handled)
         Screen::keyPressEvent(event);
-}
-
-void DoorScreen::arrange(bool upright) {
-    m_columns->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
-    m_columns->setStretch(0, upright ? 20 : 23);
-    m_columns->setStretch(1, upright ? 52 : 62);
-    m_columns->setStretch(2, upright ? 28 : 37);
-    m_bulkhead->arrange(upright);
-}
-
-void DoorScreen::lookChanged() {
-    Screen::lookChanged();
-    m_columns->setSpacing(sizes().main_gap);
-    // The parts must not push the columns apart: their shares are set by arrange().
-    m_bulkhead->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
-    m_verdict->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
 }
 
 } // namespace latchround::ui

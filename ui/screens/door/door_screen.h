@@ -1,18 +1,23 @@
 // One door, in three steps: look, release, function. Left its neighbours, right its verdict, live.
+// Where there is room for one thing at a time keys turn from the steps to the others and back.
 #pragma once
 
 #include "core/requirement/requirement.h"
 #include "ui/screens/screen.h"
 
 class QBoxLayout;
+class QGridLayout;
+class QHBoxLayout;
 class QPushButton;
 class QStackedWidget;
+class QVBoxLayout;
 
 namespace latchround::ui {
 
 class BulkheadPanel;
 class DoorHead;
 class DoorSheets;
+class PartKeys;
 class RowPager;
 class StepRows;
 class TypedRun;
@@ -43,8 +48,18 @@ protected:
 
 private:
     bool answerNext(Answer answer);
+    QWidget* makeWork();
     QWidget* makeSteps();
-    QWidget* makeActions();
+    QWidget* makeFoot();
+    QWidget* makeVerdict();
+    void connectParts();
+    bool isOneAtATime() const;
+    void placeLarge(bool upright);
+    void placeSmall(bool upright);
+    void placeActions(bool in_one_line);
+    void sizeKeys();
+    /// A place of PartKeys; only where there is little room.
+    void turnTo(int place);
     void forward();
     void refresh(const QString& changed);
     void fillRows();
@@ -61,6 +76,7 @@ private:
     RowPager* m_rows;
     StepRows* m_maker;
     TypedRun* m_typed_run;
+    PartKeys* m_parts;
     QPushButton* m_forward = nullptr;
     QPushButton* m_photograph = nullptr;
     QPushButton* m_note = nullptr;
@@ -68,7 +84,18 @@ private:
     VerdictList* m_verdict;
     QPushButton* m_not_asked = nullptr;
     DoorSheets* m_sheets;
+    QStackedWidget* m_place; ///< the work, or what takes its place
+    QWidget* m_work = nullptr;
+    QWidget* m_verdict_side = nullptr;
+    QWidget* m_notes_page = nullptr;
+    QWidget* m_actions = nullptr;
     QBoxLayout* m_columns;
+    QBoxLayout* m_middle;
+    QVBoxLayout* m_work_lines = nullptr;
+    QVBoxLayout* m_notes_lines = nullptr;
+    QHBoxLayout* m_step_line = nullptr;
+    QGridLayout* m_action_grid = nullptr;
+    QBoxLayout* m_foot = nullptr;
 };
 
 } // namespace latchround::ui

@@ -12,6 +12,7 @@
 #include "ui/look/touch_style.h"
 #include "ui/parts/cue_words.h"
 #include "ui/parts/lettering.h"
+#include "ui/parts/reading_pane.h"
 
 namespace latchround::ui {
 
@@ -57,11 +58,10 @@ QString effectWords(const Thumb& own) {
 DrillResult::DrillResult(QWidget* parent)
     : Part(parent)
     , m_lines(new QVBoxLayout(this))
-    , m_words(new QVBoxLayout)
+    , m_words(new ReadingPane(tr("Your thumb on this tablet")))
     , m_keep(keyOf(tr("Use these figures"), "drill-keep", "primary"))
     , m_again(keyOf(tr("Do it again"), "drill-again")) {
-    m_lines->addLayout(m_words);
-    m_lines->addStretch(1);
+    m_lines->addWidget(m_words, 1);
     auto* keys = new QHBoxLayout;
     keys->addWidget(m_again, 1);
     keys->addWidget(m_keep, 2);
@@ -72,31 +72,25 @@ DrillResult::DrillResult(QWidget* parent)
 }
 
 void DrillResult::show(const ThumbDrill& drill) {
-    while (QLayoutItem* item = m_words->takeAt(0)) {
-        delete item->widget();
-        delete item;
-    }
-    m_words->addWidget(
-        new Lettering(tr("Your thumb on this tablet"), TextSize::Heading, Ink::Plain, true));
+    m_words->clear();
+    m_words->add(tr("Your thumb on this tablet"), TextSize::Heading, Ink::Plain, true);
     for (const Word<Cue>& entry : cueWords) {
-        m_words->addWidget(new Lettering(cueTitle(entry.value), TextSize::Lead, Ink::Plain, true));
-        m_words->addWidget(new Lettering(siftedWords(entry.value, drill), TextSize::Body));
+        m_words->add(cueTitle(entry.value), TextSize::Lead, Ink::Plain, true);
+        m_words->add(siftedWords(entry.value, drill), TextSize::Body);
     }
-    m_words->addSpacing(sizes().gap);
     auto* effect = new Lettering(effectWords(Thumb(drill)), TextSize::Body);
     effect->setObjectName(QStringLiteral("drill-effect"));
-    m_words->addWidget(effect);
-    m_words->addWidget(
-        new Lettering(tr("Used for runs that you time on this tablet from now on. The tablet's own "
-                         "delay, which a real door does not have, stays in the budget. Worth "
-                         "repeating every %1 months.")
-                          .arg(drill_every_months),
-                      TextSize::Small, Ink::Muted));
+    m_words->add(effect);
+    m_words->add(tr("Used for runs that you time on this tablet from now on. The tablet's own "
+                    "delay, which a real door does not have, stays in the budget. Worth "
+                    "repeating every %1 months.")
+                     .arg(drill_every_months),
+                 TextSize::Small, Ink::Muted);
 }
 
 void DrillResult::lookChanged() {
     m_lines->setContentsMargins(0, 0, 0, 0);
-    m_words->setSpacing(sizes().gap / 2);
+    m_lines->setSpacing(sizes().gap);
     Part::lookChanged();
 }
 

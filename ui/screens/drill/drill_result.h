@@ -9,6 +9,8 @@ class QVBoxLayout;
 
 namespace latchround::ui {
 
+class ReadingPane;
+
 class DrillResult : public Part {
     Q_OBJECT
 public:
@@ -26,7 +28,7 @@ protected:
 
 private:
     QVBoxLayout* m_lines;
-    QVBoxLayout* m_words;
+    ReadingPane* m_words;
     QPushButton* m_keep;
     QPushButton* m_again;
 };

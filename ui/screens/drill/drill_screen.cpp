@@ -13,6 +13,7 @@
 #include "ui/parts/door_words.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/mark_key.h"
+#include "ui/parts/reading_pane.h"
 #include "ui/parts/top_bar.h"
 #include "ui/screens/drill/drill_result.h"
 #include "ui/screens/drill/practice_offer.h"
@@ -21,7 +22,7 @@ namespace latchround::ui {
 
 namespace {
 
-constexpr int frame_ms = 8;
+constexpr int drill_frame_ms = 8;
 constexpr int sample_sound_ms = 600;
 constexpr int pause_ms = 500;
 
@@ -55,7 +56,7 @@ DrillScreen::DrillScreen(Round& the_round, double pace, QWidget* parent)
     for (QWidget* each : {m_introduction, m_trial, static_cast<QWidget*>(m_result)})
         m_pages->addWidget(each);
     m_frames.setTimerType(Qt::PreciseTimer);
-    m_frames.setInterval(frame_ms);
+    m_frames.setInterval(drill_frame_ms);
     connect(&m_frames, &QTimer::timeout, this, &DrillScreen::tick);
     connect(m_result, &DrillResult::keepAsked, this, &DrillScreen::keep);
     connect(m_result, &DrillResult::againAsked, this, [this] { begin(m_sound); });
@@ -68,29 +69,32 @@ QWidget* DrillScreen::makeIntroduction() {
     lines->setSpacing(sizes().gap);
     lines->addWidget(new Lettering(tr("How late is your thumb, and how steady?"), TextSize::Heading,
                                    Ink::Plain, true));
-    lines->addWidget(new Lettering(
+    auto* told = new ReadingPane(tr("How the drill goes"));
+    told->add(
         tr("Twenty times a leaf starts without warning and then comes home. Touch the key the "
            "moment it starts, and again the moment it is home. With sound, an alarm comes first: "
            "touch the key when you hear it. It takes about two minutes. Hold the tablet as you do "
            "at a door."),
-        TextSize::Body));
-    lines->addWidget(new Lettering(
+        TextSize::Body);
+    told->add(
         tr("Your own delay and scatter then stand in place of the published figures for every run "
            "that you time on this tablet. If you leave before the end nothing is kept."),
-        TextSize::Body, Ink::Muted));
+        TextSize::Body, Ink::Muted);
+    lines->addWidget(told, 1);
     m_sound_words = new Lettering({}, TextSize::Body);
     m_sound_words->setObjectName(QStringLiteral("drill-sound"));
     lines->addWidget(m_sound_words);
     m_offer = new PracticeOffer(round());
     lines->addWidget(m_offer);
     connect(m_offer, &PracticeOffer::used, this, &DrillScreen::done);
-    lines->addStretch(1);
     auto* keys = new QHBoxLayout;
     m_try = keyOf(tr("Try the sound"), "drill-try");
     m_begin_silent = keyOf(tr("Begin without sound"), "drill-begin-silent");
     m_begin = keyOf(tr("I hear it: begin ›"), "drill-begin", "primary");
-    for (QPushButton* key : {m_try, m_begin_silent, m_begin})
+    for (QPushButton* key : {m_try, m_begin_silent, m_begin}) {
+        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
         keys->addWidget(key, 1);
+    }
     lines->addLayout(keys);
     connect(m_try, &QPushButton::clicked, this, [this] {
         round().outside().soundAlarm(true);
@@ -203,6 +207,7 @@ void DrillScreen::tick() {
         finishTrial();
 }
 
+/// Answers by no cue, unlike the stopwatch: who listens for the alarm must hear nothing else.
 void DrillScreen::mark(const MarkPress& press) {
     if (!m_course || !m_frames.isActive())
         return;

@@ -12,6 +12,7 @@
 #include "ui/screens/plan/brief_row.h"
 #include "ui/screens/plan/brief_words.h"
 #include "ui/screens/plan/plan_sheets.h"
+#include "ui/screens/plan/stage_keys.h"
 
 namespace latchround::ui {
 
@@ -20,10 +21,22 @@ BriefPage::BriefPage(Round& round, PlanDraft& draft, QWidget* parent)
     , m_round(round)
     , m_draft(draft)
     , m_sheets(new PlanSheets(round, draft, this))
-    , m_sides(new QBoxLayout(QBoxLayout::LeftToRight, this)) {
-    m_sides->setContentsMargins(0, 0, 0, 0);
-    m_sides->addWidget(makeBrief(), 4);
-    m_sides->addWidget(makeAgreed(), 3);
+    , m_lines(new QVBoxLayout(this))
+    , m_sides(new QBoxLayout(QBoxLayout::LeftToRight))
+    , m_stages(new StageKeys(QStringLiteral("brief"))) {
+    m_lines->setContentsMargins(0, 0, 0, 0);
+    m_lines->addLayout(m_sides, 1);
+    m_lines->addWidget(m_stages);
+    auto* brief = new QWidget; // what is shown and hidden with the page's part on it
+    auto* agreed = new QWidget;
+    for (const auto& [place, part] :
+         {std::pair{brief, makeBrief()}, std::pair{agreed, makeAgreed()}}) {
+        auto* line = new QVBoxLayout(place);
+        line->setContentsMargins(0, 0, 0, 0);
+        line->addWidget(part);
+        m_stages->add(part);
+        m_sides->addWidget(place);
+    }
     connect(m_sheets, &PlanSheets::agreedChosen, this, &BriefPage::showState);
     lookChanged();
 }
@@ -32,8 +45,9 @@ QWidget* BriefPage::makeBrief() {
     auto* side = new QWidget;
     auto* lines = new QVBoxLayout(side);
     m_columns.push_back(lines);
-    lines->addWidget(
-        new Lettering(tr("Read out to everyone who walks"), TextSize::Heading, Ink::Plain, true));
+    m_brief_title =
+        new Lettering(tr("Read out to everyone who walks"), TextSize::Heading, Ink::Plain, true);
+    lines->addWidget(m_brief_title);
     m_brief = new RowPager;
     m_brief->setObjectName(QStringLiteral("brief"));
     std::vector<QWidget*> rows;
@@ -63,8 +77,9 @@ QWidget* BriefPage::makeAgreed() {
     auto* side = new QWidget;
     auto* lines = new QVBoxLayout(side);
     m_columns.push_back(lines);
-    lines->addWidget(
-        new Lettering(tr("Agreed with the control station"), TextSize::Heading, Ink::Plain, true));
+    m_agreed_title =
+        new Lettering(tr("Agreed with the control station"), TextSize::Heading, Ink::Plain, true);
+    lines->addWidget(m_agreed_title);
     m_agreed = new RowPager;
     m_agreed->setObjectName(QStringLiteral("agreed"));
     std::vector<QWidget*> rows;
@@ -81,18 +96,21 @@ QWidget* BriefPage::makeAgreed() {
     m_state = new Lettering({}, TextSize::Body, Ink::Again);
     m_state->setObjectName(QStringLiteral("brief-state"));
     lines->addWidget(m_state);
-    auto* keys = new QHBoxLayout;
+    m_keys = new QHBoxLayout;
     m_back = new QPushButton(tr("‹ The plan"));
     m_begin = new QPushButton;
     m_back->setObjectName(QStringLiteral("to-plan"));
     m_begin->setObjectName(QStringLiteral("begin"));
     setRole(*m_back, "plain", true);
     setRole(*m_begin, "primary", true);
-    keys->addWidget(m_back, 2);
-    keys->addWidget(m_begin, 3);
+    m_keys->addWidget(m_back, 2);
+    m_keys->addWidget(m_begin, 3);
     for (QPushButton* key : {m_back, m_begin})
         key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
-    lines->addLayout(keys);
+    lines->addLayout(m_keys);
+    m_stages->setEnd(m_begin, m_keys, 3);
+    m_stages->setBeforeFirst(m_back->text());
+    connect(m_stages, &StageKeys::beforeFirst, this, &BriefPage::planAsked);
     connect(m_back, &QPushButton::clicked, this, &BriefPage::planAsked);
     connect(m_begin, &QPushButton::clicked, this, &BriefPage::beginAsked);
     return side;
@@ -143,23 +161,32 @@ QPushButton* BriefPage::firstKey() const {
     return m_brief_rows.front()->key();
 }
 
-void BriefPage::setUpright(bool upright) {
+void BriefPage::arrange(bool upright, bool small) {
     m_sides->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_sides->setStretch(0, upright ? 12 : 4);
     m_sides->setStretch(1, upright ? 11 : 3);
-    m_upright = upright;
+    m_roomy = !upright && !small; // else the rows need it
+    for (Lettering* title : {m_brief_title, m_agreed_title})
+        title->setVisible(!small); // the bar says it
+    m_stages->setOneAtATime(small);
+    m_back->setVisible(!small);
     sizeKeys();
 }
 
-/// Upright the rows need the room.
+void BriefPage::begin() {
+    m_stages->begin();
+}
+
 void BriefPage::sizeKeys() {
     for (QPushButton* key : {m_back, m_begin})
-        key->setFixedHeight(m_upright ? sizes().target : sizes().main_target);
+        key->setFixedHeight(m_roomy ? sizes().main_target : sizes().target);
 }
 
 void BriefPage::lookChanged() {
     sizeKeys();
+    m_keys->setSpacing(sizes().gap);
     m_sides->setSpacing(sizes().main_gap);
+    m_lines->setSpacing(sizes().gap);
     for (QVBoxLayout* column : m_columns) {
         column->setContentsMargins(0, 0, 0, 0);
         column->setSpacing(sizes().gap);

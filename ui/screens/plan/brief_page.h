@@ -1,11 +1,13 @@
 // Second page of a plan: the brief, read out part by part, and what is agreed with the control
-// station. Only then can the walkdown begin.
+// station. Only then can the walkdown begin. Where there is room for one of the two at a time the
+// brief comes first.
 #pragma once
 
 #include "ui/parts/part.h"
 #include "ui/screens/plan/plan_draft.h"
 
 class QBoxLayout;
+class QHBoxLayout;
 class QPushButton;
 class QVBoxLayout;
 
@@ -15,6 +17,7 @@ class BriefRow;
 class Lettering;
 class PlanSheets;
 class RowPager;
+class StageKeys;
 class ValueRow;
 
 class BriefPage : public Part {
@@ -23,7 +26,9 @@ public:
     BriefPage(Round& round, PlanDraft& draft, QWidget* parent = nullptr);
 
     void refresh();
-    void setUpright(bool upright);
+    void arrange(bool upright, bool small);
+    /// The brief, where the two come one at a time.
+    void begin();
     /// The walkdown was begun and is not on disk: why. Empty: it is not waiting.
     void setWaiting(const QString& why);
     /// First key of the page, for the keyboard to start from.
@@ -47,9 +52,14 @@ private:
     PlanDraft& m_draft;
     PlanSheets* m_sheets;
     QString m_waiting;
+    QVBoxLayout* m_lines;
     QBoxLayout* m_sides;
-    bool m_upright = false;
+    StageKeys* m_stages;
+    bool m_roomy = true; ///< for keys as high as a main target
+    Lettering* m_brief_title = nullptr;
+    Lettering* m_agreed_title = nullptr;
     std::vector<QVBoxLayout*> m_columns;
+    QHBoxLayout* m_keys = nullptr;
     RowPager* m_brief = nullptr;
     std::vector<BriefRow*> m_brief_rows;
     RowPager* m_agreed = nullptr;

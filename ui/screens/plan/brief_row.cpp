@@ -1,9 +1,8 @@
 #include "ui/screens/plan/brief_row.h"
 
-#include <QHBoxLayout>
+#include <QBoxLayout>
 #include <QPainter>
 #include <QPushButton>
-#include <QVBoxLayout>
 
 #include "ui/look/touch_style.h"
 #include "ui/parts/lettering.h"
@@ -13,7 +12,7 @@ namespace latchround::ui {
 
 BriefRow::BriefRow(const BriefPart& part, QWidget* parent)
     : Part(parent)
-    , m_line(new QHBoxLayout(this))
+    , m_line(new QBoxLayout(QBoxLayout::LeftToRight, this))
     , m_key(new QPushButton(tr("Read out"))) {
     auto* lines = new QVBoxLayout;
     lines->setSpacing(2);
@@ -38,7 +37,21 @@ void BriefRow::lookChanged() {
     m_line->setContentsMargins(s.pad, s.gap / 2, s.pad, s.gap / 2);
     m_line->setSpacing(s.main_gap);
     m_key->setFixedSize(s.main_target + s.target / 2, s.target + s.gap);
+    placeKey();
     Part::lookChanged();
+}
+
+/// Below the words on a narrow page.
+void BriefRow::placeKey() {
+    const bool narrow = width() < mm(90);
+    m_line->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_line->setSpacing(narrow ? sizes().gap : sizes().main_gap);
+    m_line->setAlignment(m_key, narrow ? Qt::AlignRight : Qt::AlignVCenter);
+}
+
+void BriefRow::resizeEvent(QResizeEvent* event) {
+    Part::resizeEvent(event);
+    placeKey();
 }
 
 void BriefRow::paintEvent(QPaintEvent*) {

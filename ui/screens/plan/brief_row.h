@@ -3,7 +3,7 @@
 
 #include "ui/parts/part.h"
 
-class QHBoxLayout;
+class QBoxLayout;
 class QPushButton;
 
 namespace latchround::ui {
@@ -22,10 +22,13 @@ signals:
 
 protected:
     void lookChanged() override;
+    void resizeEvent(QResizeEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    QHBoxLayout* m_line;
+    void placeKey();
+
+    QBoxLayout* m_line;
     QPushButton* m_key;
 };
 

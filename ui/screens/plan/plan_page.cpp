@@ -16,6 +16,7 @@
 #include "ui/parts/value_row.h"
 #include "ui/parts/zone_profile.h"
 #include "ui/screens/plan/plan_sheets.h"
+#include "ui/screens/plan/stage_keys.h"
 
 namespace latchround::ui {
 
@@ -25,6 +26,7 @@ namespace {
 enum ScopeKey { AllDoorsKey, ZoneBulkheadsKey, OneDeckKey, OneZoneKey, FailedKey, RetestKey };
 
 constexpr int people_at_once = 5;
+constexpr int people_at_once_small = 2;
 constexpr std::uint32_t largest_lot = 0xFFFF; // short enough to be read out
 
 Lettering* titleOf(const QString& words) {
@@ -65,8 +67,12 @@ PlanPage::PlanPage(Round& round, PlanDraft& draft, QWidget* parent)
     , m_round(round)
     , m_draft(draft)
     , m_sheets(new PlanSheets(round, draft, this))
-    , m_sides(new QBoxLayout(QBoxLayout::LeftToRight, this)) {
-    m_sides->setContentsMargins(0, 0, 0, 0);
+    , m_lines(new QVBoxLayout(this))
+    , m_sides(new QBoxLayout(QBoxLayout::LeftToRight))
+    , m_stages(new StageKeys(QStringLiteral("plan"))) {
+    m_lines->setContentsMargins(0, 0, 0, 0);
+    m_lines->addLayout(m_sides, 1);
+    m_lines->addWidget(m_stages);
     m_sides->addWidget(makeWho(), 1);
     m_sides->addWidget(makeDoors(), 1);
     connect(m_sheets, &PlanSheets::peopleChanged, this, &PlanPage::refresh);
@@ -74,6 +80,17 @@ PlanPage::PlanPage(Round& round, PlanDraft& draft, QWidget* parent)
             [this](ScopeKind kind, const QString& which) { setScope(kind, which.toStdString()); });
     connect(m_sheets, &PlanSheets::heelChosen, this, &PlanPage::refresh);
     lookChanged();
+}
+
+/// What stays together when the parts come one at a time.
+QWidget* PlanPage::partOf(std::initializer_list<QWidget*> parts) {
+    auto* together = new QWidget;
+    auto* lines = new QVBoxLayout(together);
+    m_columns.push_back(lines);
+    for (QWidget* part : parts)
+        lines->addWidget(part);
+    m_stages->add(together);
+    return together;
 }
 
 QWidget* PlanPage::makeWho() {
@@ -88,13 +105,9 @@ QWidget* PlanPage::makeWho() {
     auto* add = new QPushButton(tr("Add a person"));
     add->setObjectName(QStringLiteral("add-person"));
     setRole(*add, "plain");
-    lines->addWidget(titleOf(tr("What for")));
-    lines->addWidget(m_purpose);
-    lines->addWidget(titleOf(tr("Who records")));
-    lines->addWidget(m_recorder);
-    lines->addWidget(m_team_title);
-    lines->addWidget(m_team);
-    lines->addWidget(add, 0, Qt::AlignLeft);
+    lines->addWidget(partOf({titleOf(tr("What for")), m_purpose}));
+    lines->addWidget(partOf({titleOf(tr("Who records")), m_recorder, add}));
+    lines->addWidget(partOf({m_team_title, m_team}));
     lines->addStretch(1);
     connect(m_purpose, &ChoiceKeys::touched, this,
             [this](int index, bool) { m_draft.purpose = Purpose(index); });
@@ -137,15 +150,13 @@ QWidget* PlanPage::makeDoors() {
     m_next = new QPushButton(tr("To the brief ›"));
     m_next->setObjectName(QStringLiteral("to-brief"));
     setRole(*m_next, "primary", true);
-    lines->addWidget(titleOf(tr("Which doors")));
-    lines->addWidget(m_scope);
-    lines->addWidget(m_sample);
-    lines->addWidget(m_heel);
-    lines->addWidget(m_profile, 1);
-    lines->addStretch(0);
-    lines->addWidget(m_sum);
-    lines->addWidget(m_missing);
-    lines->addWidget(m_next);
+    lines->addWidget(partOf({titleOf(tr("Which doors")), m_scope}), 0, Qt::AlignTop);
+    lines->addWidget(partOf({m_sample, m_heel}), 0, Qt::AlignTop);
+    QWidget* end = partOf({m_profile, m_sum, m_missing, m_next});
+    auto* end_lines = static_cast<QVBoxLayout*>(end->layout());
+    end_lines->setStretch(0, 1);
+    m_stages->setEnd(m_next, end_lines, 0);
+    lines->addWidget(end, 1);
     connect(m_scope, &ChoiceKeys::touched, this, [this](int index, bool) { chooseScope(index); });
     connect(m_heel, &ValueRow::asked, m_sheets, &PlanSheets::heel);
     connect(m_sample, &ValueRow::asked, m_sheets, &PlanSheets::sample);
@@ -303,15 +314,29 @@ void PlanPage::showNext() {
     m_next->setEnabled(somebody && !doors.empty());
 }
 
-void PlanPage::setUpright(bool upright) {
+void PlanPage::arrange(bool upright, bool small) {
     m_sides->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_upright = upright;
-    m_profile->setVisible(!upright && !sizes().gloves); // the keys need the room
+    for (ChoiceKeys* keys : {m_recorder, m_team})
+        keys->setAtOnce(small ? people_at_once_small : people_at_once);
+    setRole(*m_next, "primary", !small);
+    m_stages->setOneAtATime(small);
+    showProfile();
+}
+
+void PlanPage::begin() {
+    m_stages->begin();
+}
+
+/// A picture that gives way to keys, and stands where the page has nothing else to show.
+void PlanPage::showProfile() {
+    m_profile->setVisible(m_stages->isOneAtATime() || (!m_upright && !sizes().gloves));
 }
 
 void PlanPage::lookChanged() {
-    m_profile->setVisible(!m_upright && !sizes().gloves);
+    showProfile();
     m_sides->setSpacing(sizes().main_gap);
+    m_lines->setSpacing(sizes().gap);
     for (QVBoxLayout* column : m_columns) {
         column->setContentsMargins(0, 0, 0, 0);
         column->setSpacing(sizes().gap);

@@ -1,4 +1,5 @@
-// First page of a plan: what for, who walks, which doors, how far the ship heels.
+// First page of a plan: what for, who walks, which doors, how far the ship heels. Where there is
+// room for one of these at a time they come one after the other.
 #pragma once
 
 #include "ui/parts/part.h"
@@ -14,6 +15,7 @@ class Card;
 class ChoiceKeys;
 class Lettering;
 class PlanSheets;
+class StageKeys;
 class ValueRow;
 class ZoneProfile;
 
@@ -23,7 +25,9 @@ public:
     PlanPage(Round& round, PlanDraft& draft, QWidget* parent = nullptr);
 
     void refresh();
-    void setUpright(bool upright);
+    void arrange(bool upright, bool small);
+    /// The first of its parts, where they come one at a time.
+    void begin();
     QPushButton* nextKey() const { return m_next; }
 
 signals:
@@ -33,11 +37,13 @@ protected:
     void lookChanged() override;
 
 private:
+    QWidget* partOf(std::initializer_list<QWidget*> lines);
     QWidget* makeWho();
     QWidget* makeDoors();
     void showPeople();
     void showScope();
     void showNext();
+    void showProfile();
     void chooseScope(int index);
     void showSample();
     void setSample(std::optional<int> at_most, int confidence_ppm = 0);
@@ -46,7 +52,9 @@ private:
     Round& m_round;
     PlanDraft& m_draft;
     PlanSheets* m_sheets;
+    QVBoxLayout* m_lines;
     QBoxLayout* m_sides;
+    StageKeys* m_stages;
     bool m_upright = false;
     std::vector<QVBoxLayout*> m_columns;
     ChoiceKeys* m_purpose = nullptr;

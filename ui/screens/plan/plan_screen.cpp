@@ -44,6 +44,7 @@ void PlanScreen::enter() {
         return;               // it waits to be saved, and the page says so
     m_draft.read_out.clear(); // read anew before each walk
     chooseDoors(round(), m_draft);
+    m_plan->begin();
     showPlan();
 }
 
@@ -53,7 +54,7 @@ void PlanScreen::propose(Purpose purpose, ScopeKind scope) {
 }
 
 void PlanScreen::showPlan() {
-    bar().setTitle(tr("Plan a walkdown"),
+    bar().setTitle(isSmall() ? tr("Plan") : tr("Plan a walkdown"),
                    QString::fromStdString(round().arrangement().particulars.name));
     m_plan->refresh();
     m_pages->setCurrentWidget(m_plan);
@@ -61,9 +62,10 @@ void PlanScreen::showPlan() {
 }
 
 void PlanScreen::showBrief() {
-    bar().setTitle(tr("Brief before the doors"),
+    bar().setTitle(isSmall() ? tr("Brief") : tr("Brief before the doors"),
                    QString::fromStdString(round().arrangement().particulars.name));
     m_brief->refresh();
+    m_brief->begin();
     m_pages->setCurrentWidget(m_brief);
     m_brief->firstKey()->setFocus();
 }
@@ -94,9 +96,15 @@ void PlanScreen::lookWhetherBegun() {
         emit begun(QString::fromStdString(round().doors().front().door->number));
 }
 
+void PlanScreen::lookChanged() {
+    Screen::lookChanged();
+    arrange(isUpright()); // gloves may have come or gone
+}
+
 void PlanScreen::arrange(bool upright) {
-    m_plan->setUpright(upright);
-    m_brief->setUpright(upright);
+    // With gloves the keys of a whole plan are higher than an upright tablet.
+    m_plan->arrange(upright, isSmall() || (upright && sizes().gloves));
+    m_brief->arrange(upright, isSmall());
 }
 
 void PlanScreen::keyPressEvent(QKeyEvent* event) {

@@ -27,6 +27,7 @@ signals:
 
 protected:
     void arrange(bool upright) override;
+    void lookChanged() override;
     void keyPressEvent(QKeyEvent* event) override;
 
 private:

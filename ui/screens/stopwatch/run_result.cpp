@@ -10,6 +10,7 @@
 #include "ui/parts/grade_words.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/phrase_picker.h"
+#include "ui/parts/sheet.h"
 #include "ui/parts/verdict_look.h"
 
 namespace latchround::ui {
@@ -54,16 +55,17 @@ QWidget* lineOf(const RowGrade& row) {
 
 RunResult::RunResult(QWidget* parent)
     : Part(parent)
-    , m_title(new Lettering({}, TextSize::Heading, Ink::Plain, true))
+    , m_title(new Lettering({}, TextSize::Title, Ink::Plain, true))
     , m_lines(new QVBoxLayout)
     , m_reasons(new PhrasePicker)
+    , m_why(keyOf(tr("Say why ›"), "run-why"))
     , m_again(new QPushButton(tr("Run again")))
     , m_done(new QPushButton(tr("Back to the door ›"))) {
     auto* all = new QVBoxLayout(this);
-    all->setContentsMargins(sizes().pad, sizes().pad, sizes().pad, sizes().pad);
     all->addWidget(m_title);
     all->addLayout(m_lines);
     all->addWidget(m_reasons);
+    all->addWidget(m_why);
     all->addStretch(1);
     auto* keys = new QHBoxLayout;
     keys->addWidget(m_again, 2);
@@ -76,6 +78,8 @@ RunResult::RunResult(QWidget* parent)
     connect(m_again, &QPushButton::clicked, this, &RunResult::againAsked);
     connect(m_done, &QPushButton::clicked, this, &RunResult::doneAsked);
     connect(m_reasons, &PhrasePicker::picked, this, &RunResult::reasonPicked);
+    connect(m_why, &QPushButton::clicked, this, &RunResult::askWhy);
+    RunResult::lookChanged();
 }
 
 void RunResult::clearLines() {
@@ -96,7 +100,8 @@ void RunResult::holdKeys() {
 
 void RunResult::show(const GradedDoor& door, const RunRecord& run) {
     clearLines();
-    m_reasons->hide();
+    m_called_off = false;
+    showReasons();
     m_title->setText(tr("Run complete"));
     m_title->setInk(Ink::Plain);
     if (run.kind == RunKind::Closing)
@@ -108,20 +113,54 @@ void RunResult::show(const GradedDoor& door, const RunRecord& run) {
 
 void RunResult::showEnded(RunOutcome outcome, const QString& stop_word) {
     clearLines();
+    m_called_off = true;
+    m_why->setText(tr("Say why ›"));
     const bool stopped = outcome == RunOutcome::Stopped;
     m_title->setText(stopped ? tr("STOPPED. Say “%1” now").arg(stop_word) : tr("Run spoiled"));
     m_title->setInk(stopped ? Ink::Bad : Ink::Plain);
     m_lines->addWidget(new Lettering(tr("On record, and never counted as a measurement. Why?"),
                                      TextSize::Small, Ink::Muted));
+    m_phrases =
+        (stopped ? QStringList{tr("someone in the way"), tr("object in the path"),
+                               tr("wrong door moved"), tr("watch left"), tr("door did not move"),
+                               tr("channel lost")}
+                 : QStringList{tr("touched too late"), tr("touched too early"), tr("leaf was held"),
+                               tr("view was blocked"), tr("ship rolled"), tr("wrong release")});
     m_reasons->clear();
-    m_reasons->setPhrases(stopped ? QStringList{tr("someone in the way"), tr("object in the path"),
-                                                tr("wrong door moved"), tr("watch left"),
-                                                tr("door did not move"), tr("channel lost")}
-                                  : QStringList{tr("touched too late"), tr("touched too early"),
-                                                tr("leaf was held"), tr("view was blocked"),
-                                                tr("ship rolled"), tr("wrong release")});
-    m_reasons->show();
+    m_reasons->setPhrases(m_phrases);
+    showReasons();
     holdKeys();
+}
+
+void RunResult::showReasons() {
+    m_reasons->setVisible(m_called_off && m_roomy);
+    m_why->setVisible(m_called_off && !m_roomy);
+}
+
+void RunResult::askWhy() {
+    auto* sheet = new Sheet(this, tr("Why?"));
+    auto* reasons = new PhrasePicker(m_phrases);
+    connect(reasons, &PhrasePicker::picked, sheet, [this, sheet](const QString& reason) {
+        sheet->close();
+        m_why->setText(reason);
+        emit reasonPicked(reason);
+    });
+    sheet->setContent(reasons);
+    sheet->open();
+}
+
+void RunResult::setRoomy(bool roomy) {
+    m_roomy = roomy;
+    showReasons();
+    setRole(*m_again, "plain", roomy);
+    setRole(*m_done, "primary", roomy);
+}
+
+void RunResult::lookChanged() {
+    const int pad = sizes().pad;
+    layout()->setContentsMargins(pad, pad, pad, pad);
+    layout()->setSpacing(sizes().gap);
+    Part::lookChanged();
 }
 
 void RunResult::paintEvent(QPaintEvent*) {

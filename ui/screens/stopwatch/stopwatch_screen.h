@@ -3,23 +3,20 @@
 // moves while a run goes on.
 #pragma once
 
-#include <QElapsedTimer>
 #include <QTimer>
 
 #include "ui/screens/screen.h"
 #include "ui/screens/stopwatch/run_recorder.h"
 
-class QBoxLayout;
-class QPushButton;
+class QGridLayout;
 class QStackedWidget;
 
 namespace latchround::ui {
 
-class BandGauge;
 class DoorDrawing;
-class FigureLabel;
-class Lettering;
+class Readings;
 class RunResult;
+class SideKeys;
 
 class StopwatchScreen : public Screen {
     Q_OBJECT
@@ -48,10 +45,13 @@ protected:
     void arrange(bool upright) override;
     void lookChanged() override;
     void keyPressEvent(QKeyEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
 
 private:
-    QWidget* makeKeys();
-    QWidget* makeReadings();
+    void connectKeys();
+    void place();
+    void placeFew(bool over);
     void mark(MarkKind kind, const MarkPress& press);
     void stop();
     void spoil();
@@ -60,27 +60,24 @@ private:
     void refresh();
     void showKeys();
     void showBand();
+    void showDrawing(const std::vector<MarkKind>& taken);
     void tick();
     bool isRunning() const;
+    bool isDouble() const;
+    QWidget* picture() const;
     std::optional<double> secondsSince(MarkKind kind) const;
 
     RunRecorder m_recorder;
     QTimer m_clock;
     DoorDrawing* m_drawing;
-    FigureLabel* m_figure = nullptr;
-    BandGauge* m_gauge = nullptr;
-    Lettering* m_marks = nullptr;
-    QStackedWidget* m_keys;
-    MarkKey* m_key = nullptr;
-    MarkKey* m_half_way = nullptr;
-    MarkKey* m_alarm_stopped = nullptr;
-    RunResult* m_result = nullptr;
-    QPushButton* m_stop = nullptr;
-    QPushButton* m_take_back = nullptr;
-    QPushButton* m_spoiled = nullptr;
-    QBoxLayout* m_readings = nullptr;
-    QBoxLayout* m_lower = nullptr;
-    QBoxLayout* m_lines;
+    QWidget* m_scene = nullptr; ///< in place of the drawing; never gives way
+    Readings* m_readings;
+    QStackedWidget* m_keys; ///< the mark key, or what came of the run
+    MarkKey* m_key;
+    RunResult* m_result;
+    SideKeys* m_side;
+    QGridLayout* m_grid;
+    int m_placed = -1;        ///< for which window and moment; not yet known
     double m_expected_s = 20; ///< for the drawing only: about how long this door takes
 };
 

@@ -1,0 +1,95 @@
+#include "ui/screens/door/part_keys.h"
+
+#include <QGridLayout>
+#include <QIcon>
+#include <QPainter>
+#include <QPixmap>
+#include <QPushButton>
+
+#include "ui/look/touch_style.h"
+#include "ui/parts/door_glyph.h"
+#include "ui/parts/verdict_look.h"
+
+namespace latchround::ui {
+
+PartKeys::PartKeys(QWidget* parent)
+    : Part(parent)
+    , m_verdict(keyOf({}, "part-verdict", "choice"))
+    , m_doors(keyOf(tr("Doors"), "part-doors", "choice"))
+    , m_notes(keyOf(tr("Notes"), "part-more", "choice"))
+    , m_grid(new QGridLayout(this)) {
+    m_grid->setContentsMargins(0, 0, 0, 0);
+    for (const auto& [key, place] :
+         {std::pair{m_verdict, VerdictPlace}, std::pair{m_doors, DoorsPlace},
+          std::pair{m_notes, NotesPlace}}) {
+        key->setCheckable(true);
+        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+        connect(key, &QPushButton::clicked, this,
+                [this, where = place](bool on) { choose(on ? where : Rows); });
+    }
+    m_doors->setAccessibleName(tr("Doors of this boundary"));
+    m_notes->setAccessibleName(tr("Photograph, note, not tested, paper"));
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    PartKeys::lookChanged();
+}
+
+void PartKeys::choose(Place place) {
+    setPlace(place);
+    emit placeChosen(place);
+}
+
+void PartKeys::setPlace(Place place) {
+    m_place = place;
+    m_verdict->setChecked(place == VerdictPlace);
+    m_doors->setChecked(place == DoorsPlace);
+    m_notes->setChecked(place == NotesPlace);
+    showGlyph();
+}
+
+void PartKeys::setVerdict(Verdict verdict) {
+    m_shown = verdict;
+    m_verdict->setText(verdictTitle(verdict));
+    m_verdict->setAccessibleName(
+        tr("Verdict: %1. Press for the reasons").arg(verdictWords(verdict)));
+    showGlyph();
+}
+
+/// Not on the filled key: the colours of a glyph are for cards.
+void PartKeys::showGlyph() {
+    if (m_verdict->isChecked()) {
+        m_verdict->setIcon({});
+        return;
+    }
+    const QSizeF size(mm(5), mm(6));
+    const double ratio = devicePixelRatioF();
+    QPixmap picture((size * ratio).toSize());
+    picture.setDevicePixelRatio(ratio);
+    picture.fill(Qt::transparent);
+    QPainter painter(&picture);
+    drawDoorGlyph(painter, QRectF(QPointF(), size), m_shown, colours());
+    painter.end();
+    m_verdict->setIcon(QIcon(picture));
+    m_verdict->setIconSize(size.toSize());
+}
+
+void PartKeys::arrange(bool wide) {
+    for (QPushButton* key : {m_verdict, m_doors, m_notes})
+        m_grid->removeWidget(key);
+    m_grid->addWidget(m_verdict, 0, 0, 1, 2);
+    m_grid->addWidget(m_doors, wide ? 0 : 1, wide ? 2 : 0);
+    m_grid->addWidget(m_notes, wide ? 0 : 1, wide ? 3 : 1);
+    for (int column = 0; column < 4; ++column)
+        m_grid->setColumnStretch(column, wide || column < 2 ? 1 : 0);
+}
+
+void PartKeys::lookChanged() {
+    m_grid->setSpacing(sizes().gap);
+    for (QPushButton* key : {m_verdict, m_doors, m_notes}) {
+        key->setFont(font(TextSize::Body, true));
+        key->setFixedHeight(sizes().target);
+    }
+    showGlyph();
+    Part::lookChanged();
+}
+
+} // namespace latchround::ui

@@ -1,0 +1,66 @@
+#include "ui/screens/stopwatch/readings.h"
+
+#include <QBoxLayout>
+#include <QLocale>
+
+#include "ui/parts/band_gauge.h"
+#include "ui/parts/figure_label.h"
+#include "ui/parts/lettering.h"
+
+namespace latchround::ui {
+
+Readings::Readings(QWidget* parent)
+    : Part(parent)
+    , m_figure(new FigureLabel(TextSize::Clock, tr("s")))
+    , m_gauge(new BandGauge)
+    , m_marks(new Lettering({}, TextSize::Body))
+    , m_line(new QBoxLayout(QBoxLayout::LeftToRight, this)) {
+    m_line->setContentsMargins(0, 0, 0, 0);
+    m_figure->setObjectName(QStringLiteral("elapsed"));
+    m_figure->setRoomFor(QStringLiteral("00.00"));
+    m_marks->setObjectName(QStringLiteral("marks"));
+    auto* right = new QVBoxLayout;
+    right->addStretch(1);
+    right->addWidget(m_gauge);
+    right->addWidget(m_marks);
+    right->addStretch(1);
+    m_line->addWidget(m_figure, 1);
+    m_line->addLayout(right, 1);
+    Readings::lookChanged();
+}
+
+void Readings::lookChanged() {
+    m_marks->setContentsMargins(int(mm(2)), 0, 0, 0); // below the scale, which has room at its ends
+    Part::lookChanged();
+}
+
+void Readings::setSeconds(std::optional<double> seconds) {
+    m_figure->setFigure(QLocale().toString(seconds.value_or(0), 'f', 2));
+    m_gauge->setValue(seconds);
+}
+
+void Readings::setMarks(const QString& marks) {
+    m_marks->setText(marks);
+}
+
+void Readings::arrange(bool stacked, bool brief, bool bare) {
+    m_line->setSpacing(stacked ? sizes().gap / 2 : sizes().main_gap);
+    m_line->setDirection(stacked ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_line->setStretch(1, stacked && brief ? 0 : 1);
+    m_brief = brief;
+    m_bare = bare;
+    m_gauge->setCompact(brief);
+    showParts();
+}
+
+void Readings::setBandShown(bool shown) {
+    m_band = shown;
+    showParts();
+}
+
+void Readings::showParts() {
+    m_gauge->setVisible(m_band && !m_bare);
+    m_marks->setVisible(!m_brief);
+}
+
+} // namespace latchround::ui

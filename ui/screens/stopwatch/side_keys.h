@@ -1,0 +1,56 @@
+// Beside the stopwatch's mark key: stop, large; the marks that may be taken out of turn; and what
+// puts a slip right. No key moves while a run goes on, but where there is little room marks and
+// slips share one place, and a key turns from one to the other.
+#pragma once
+
+#include "ui/parts/part.h"
+
+class QBoxLayout;
+class QPushButton;
+class QVBoxLayout;
+
+namespace latchround::ui {
+
+class MarkKey;
+
+class SideKeys : public Part {
+    Q_OBJECT
+public:
+    explicit SideKeys(QWidget* parent = nullptr);
+
+    MarkKey& halfWay() const { return *m_half_way; }
+    MarkKey& alarmStopped() const { return *m_alarm_stopped; }
+    QPushButton& stop() const { return *m_stop; }
+    QPushButton& takeBack() const { return *m_take_back; }
+    QPushButton& spoiled() const { return *m_spoiled; }
+
+    /// The marks out of turn that a run of this kind may have.
+    void offer(bool half_way, bool alarm_stopped);
+    void setSmall(bool small);
+    /// Where there is little room the run's result needs what stop had.
+    void setOver(bool over);
+
+protected:
+    void lookChanged() override;
+
+private:
+    void showKeys();
+    bool isOffered() const { return m_offers_half_way || m_offers_alarm_stopped; }
+
+    QPushButton* m_stop;
+    MarkKey* m_half_way;
+    MarkKey* m_alarm_stopped;
+    QPushButton* m_take_back;
+    QPushButton* m_spoiled;
+    QPushButton* m_turn; ///< from the marks to the slips, and back
+    QWidget* m_marks;
+    QWidget* m_slips;
+    QVBoxLayout* m_lines;
+    QBoxLayout* m_row;
+    bool m_offers_half_way = false;
+    bool m_offers_alarm_stopped = false;
+    bool m_small = false;
+    bool m_over = false;
+};
+
+} // namespace latchround::ui
