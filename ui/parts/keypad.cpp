@@ -87,6 +87,7 @@ void Keypad::arrange() {
 void Keypad::resizeEvent(QResizeEvent* event) {
     Part::resizeEvent(event);
     arrange();
+    sizeKeys();
 }
 
 void Keypad::setTitle(const QString& title) {
@@ -182,18 +183,26 @@ void Keypad::keyPressEvent(QKeyEvent* event) {
         Part::keyPressEvent(event);
 }
 
+void Keypad::sizeKeys() {
+    constexpr double narrow_mm = 75;
+    constexpr double least_mm = 12;
+    const Sizes& s = sizes();
+    const bool tight = m_low == 1 || width() < mm(narrow_mm);
+    const int wide = int(mm(tight ? least_mm : s.gloves ? 15 : 14));
+    for (const Key& each : m_keys) {
+        const bool figure = each.key->text().size() == 1;
+        each.key->setFont(font(tight && !figure ? TextSize::Body : TextSize::Title, figure));
+        each.key->setMinimumSize(wide, s.target);
+    }
+}
+
 void Keypad::lookChanged() {
     const Sizes& s = sizes();
     const int pad = m_low == 1 ? s.gap : s.pad;
     layout()->setContentsMargins(pad, pad, pad, pad);
     layout()->setSpacing(s.gap);
     m_grid->setSpacing(s.gap);
-    for (const Key& each : m_keys) {
-        const bool figure = each.key->text().size() == 1;
-        each.key->setFont(font(m_low == 1 && !figure ? TextSize::Body : TextSize::Title, figure));
-        each.key->setMinimumSize(
-            m_low == 1 || width() < mm(75) ? int(mm(12)) : int(mm(s.gloves ? 15 : 14)), s.target);
-    }
+    sizeKeys();
     Part::lookChanged();
 }
 

@@ -51,6 +51,7 @@ private:
     /// figure, back and clear.
     QPushButton* addKey(const QString& word, const QString& spoken, Place high, Place low);
     void arrange();
+    void sizeKeys();
     bool isLow() const;
     void digit(QChar digit);
     void point();

@@ -7,6 +7,7 @@
 #include <QResizeEvent>
 
 #include "ui/look/touch_style.h"
+#include "ui/parts/dressed.h"
 #include "ui/parts/lettering.h"
 
 namespace latchround::ui {
@@ -53,6 +54,7 @@ void RowPager::setRows(std::vector<QWidget*> rows) {
     for (QWidget* row : m_rows) {
         row->setParent(this);
         m_place->addWidget(row);
+        dressAnew(*row);
     }
     m_page = 0;
     divide();

@@ -14,6 +14,7 @@
 
 #include "ui/look/touch_style.h"
 #include "ui/parts/card.h"
+#include "ui/parts/dressed.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/sheet_pages.h"
 
@@ -70,6 +71,7 @@ void Sheet::setContent(QWidget* content) {
 
 void Sheet::setFoot(QWidget* foot) {
     m_lines->addWidget(foot);
+    dressAnew(*foot);
 }
 
 void Sheet::setWidthMm(double width_mm) {

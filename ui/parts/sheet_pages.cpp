@@ -13,6 +13,7 @@
 #include <QWheelEvent>
 
 #include "ui/look/touch_style.h"
+#include "ui/parts/dressed.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/row_pager.h"
 
@@ -54,10 +55,16 @@ void keepPanesWithin(QWidget& content, int room) {
     }
 }
 
-/// Upper and lower ends of what stays whole, in `page`: parts that fit on a page, and what is
-/// within larger ones.
-void collectWhole(const QWidget& widget, const QWidget& page, int room,
-                  std::vector<std::pair<int, int>>& whole) {
+/// What stays whole: its upper and lower end, and whether it is words that may speak of what
+/// follows.
+struct Whole {
+    int top;
+    int bottom;
+    bool words;
+};
+
+/// Parts that fit on a page, and what is within larger ones; places in `page`.
+void collectWhole(const QWidget& widget, const QWidget& page, int room, std::vector<Whole>& whole) {
     for (const QObject* object : widget.children()) {
         const auto* child = qobject_cast<const QWidget*>(object);
         if (!child || child->isHidden() || child->isWindow())
@@ -65,7 +72,8 @@ void collectWhole(const QWidget& widget, const QWidget& page, int room,
         const bool part = qobject_cast<const Part*>(child) && child->height() <= room;
         if (part || isOfOnePiece(*child)) {
             const int top = child->mapTo(&page, QPoint()).y();
-            whole.emplace_back(top, top + child->height());
+            whole.push_back(
+                {top, top + child->height(), qobject_cast<const QLabel*>(child) != nullptr});
         } else {
             collectWhole(*child, page, room, whole);
         }
@@ -87,6 +95,7 @@ SheetPages::SheetPages(QWidget* parent)
 void SheetPages::setContent(QWidget* content) {
     m_content = content;
     content->setParent(m_window);
+    dressAnew(*content);
     content->show();
     makeTurner(); // after the content: so Tab comes to its keys after those of the content
     divide();
@@ -153,23 +162,34 @@ void SheetPages::divide() {
 }
 
 int SheetPages::endOfPage(int top, int room) const {
-    std::vector<std::pair<int, int>> whole;
+    std::vector<Whole> whole;
     collectWhole(*m_content, *m_content, room, whole);
     int end = top + room;
     for (bool cut = true; cut;) {
         cut = false;
-        for (const auto& [from, to] : whole)
-            if (from > top && from < end && to > end) {
-                end = from;
+        for (const Whole& each : whole)
+            if (each.top > top && each.top < end && each.bottom > end) {
+                end = each.top;
                 cut = true;
             }
     }
+    // Words at the foot speak of what follows, and go with it.
+    const Whole* last = nullptr;
+    bool follows = false;
+    for (const Whole& each : whole) {
+        if (each.top >= end)
+            follows = follows || !each.words;
+        else if (!last || each.bottom >= last->bottom)
+            last = &each;
+    }
+    if (last && last->words && follows && last->top > top + room / 3)
+        return last->top;
     // What lies between rows goes with the page before it.
     int next = m_content->height();
-    for (const auto& [from, to] : whole)
-        if (from >= end)
-            next = std::min(next, from);
-        else if (to > end)
+    for (const Whole& each : whole)
+        if (each.top >= end)
+            next = std::min(next, each.top);
+        else if (each.bottom > end)
             next = end; // higher than a page: it is cut where it must be
     return std::max(end, next);
 }

@@ -193,8 +193,8 @@ void ReviewSheets::history(const QString& number) {
     lines->addWidget(pane, 1);
     if (!walked)
         pane->add(tr("No walkdown recorded anything of this door yet."));
+    pane->setAsHighAsWords();
     sheet->setContent(content);
-    sheet->setTall();
     sheet->setWidthMm(wide_mm);
     sheet->open();
 }
