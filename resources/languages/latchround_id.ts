@@ -1810,10 +1810,6 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The edge stands %1 m back from the block, by the tape</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>A steel sill screwed down, the floor covering ends at its trim</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1875,6 +1871,10 @@
     </message>
     <message>
         <source>The release at this side under its cover, lever upright</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The edge stands %1 back from the block, by the tape</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3998,6 +3998,41 @@
     </message>
 </context>
 <context>
+    <name>RegisterWords</name>
+    <message>
+        <source>Register taken in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It lies at %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open this vessel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The register is being taken in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was taken in. The vessels here are as they were before.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not taken in: one fault</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not taken in: %1 faults</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>RunWords</name>
     <message>
         <source>cut short</source>
@@ -4867,6 +4902,22 @@ side two</source>
         <source> That is %1 times the shore figure for doors that need no guard, %2: keep everybody clear.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>What these doors can do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What must be confirmed ›</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>‹ Doors</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to what will move</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::ChoiceKeys</name>
@@ -5560,6 +5611,10 @@ side two</source>
         <source>That one was missed: it comes again.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>How the drill goes</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::EdgeView</name>
@@ -5588,6 +5643,105 @@ side two</source>
     </message>
     <message>
         <source>best %1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>latchround::ui::FirstScreen</name>
+    <message>
+        <source>‹ Before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next ›</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fire doors, one by one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Latchround guides you from door to door, asks what applies to this ship and this kind of door, times the closing and grades it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A released door moves by itself. Nobody passes it; hands and feet stay off edges and pockets; a watch stands on both sides; anyone may stop the test.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whose rules stand above it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The flag Administration, the approved fire plan and local rules stand above this program, and so does the judgement of the people who use it. A grade is an aid, not a certificate.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It goes by the texts of 2015. Later amendments were not checked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Larger</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Twice as large</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bare hands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gloves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text and keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What first?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look round the demo vessel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An invented ferry with a walkdown under way. Nothing you do there matters.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Practise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Doors on the screen that move, fail and hide faults, and a debrief.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take in my vessel&apos;s register (CSV)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decks, zones, boundaries and doors from a spreadsheet; every fault in it is named.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Testing doors that can crush</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5771,18 +5925,6 @@ side two</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Not taken in: one fault</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Not taken in: %1 faults</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Register taken in</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1, deck %2.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5796,14 +5938,6 @@ side two</source>
     </message>
     <message>
         <source>No walkdown has begun yet. Begin one to test it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The register is being taken in</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Nothing was taken in. The vessels here are as they were before.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5946,6 +6080,10 @@ side two</source>
     </message>
     <message>
         <source>What is wrong, and what was done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say who you are before you work the items.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6531,6 +6669,14 @@ side two</source>
         <source>Brief before the doors</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brief</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::PlanSheets</name>
@@ -6846,6 +6992,10 @@ side two</source>
     </message>
     <message>
         <source>‹ Open items</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open it ›</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7258,6 +7408,14 @@ side two</source>
         <source>Nothing was taken in. Everything here is as it was before.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>There is no walkdown yet: until then only the blank form can be made.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No walkdown recorded anything of this door yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::RowPager</name>
@@ -7378,6 +7536,14 @@ side two</source>
     </message>
     <message>
         <source>wrong release</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say why ›</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why?</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7788,6 +7954,17 @@ run again</source>
     </message>
 </context>
 <context>
+    <name>latchround::ui::StageKeys</name>
+    <message>
+        <source>‹ Before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next ›</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>latchround::ui::StepRows</name>
     <message>
         <source>Measure</source>
@@ -7912,6 +8089,10 @@ run again</source>
         <source> (advice only)</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>marked: %1. Next: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::TopBar</name>
@@ -8026,6 +8207,13 @@ run again</source>
     </message>
 </context>
 <context>
+    <name>latchround::ui::VerdictRows</name>
+    <message>
+        <source>press Return to be told why</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>latchround::ui::VesselCard</name>
     <message>
         <source>This vessel</source>
@@ -8103,10 +8291,6 @@ run again</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Nothing was tested yet with this register.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>%1, %2. Begun %3 at %4 by %5</source>
         <translation type="unfinished"></translation>
     </message>
@@ -8124,6 +8308,18 @@ run again</source>
     </message>
     <message>
         <source>Carry on at %1 ›</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This register has no doors yet, so there is nothing to walk. Take in a register that lists them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was tested yet with this register. A walkdown begins with a plan: who, which doors, in which order.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take in a register ›</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
