@@ -1,7 +1,10 @@
 #include <array>
 
+#include <QFile>
 #include <QImage>
 #include <QPainter>
+#include <QSvgRenderer>
+#include <QXmlStreamReader>
 
 #include <gmock/gmock.h>
 
@@ -63,6 +66,77 @@ TEST(DoorGlyph, StaysInsideItsBox) {
         for (int n = 0; n < 64; ++n)
             for (const QPoint at : {QPoint(n, 14), QPoint(n, 50), QPoint(14, n), QPoint(50, n)})
                 EXPECT_EQ(image.pixelColor(at), QColor(Qt::white)) << word(verdict);
+    }
+}
+
+QImage drawnFromSvg(const QByteArray& svg, QSize size) {
+    QImage image(size, QImage::Format_RGB32);
+    image.fill(Qt::white);
+    QSvgRenderer renderer(svg);
+    EXPECT_TRUE(renderer.isValid());
+    QPainter painter(&image);
+    renderer.render(&painter);
+    return image;
+}
+
+TEST(DoorGlyphSvg, IsSoundXmlThatNamesTheVerdict) {
+    for (const Verdict verdict : all_verdicts) {
+        QXmlStreamReader xml(doorGlyphSvg(verdict, coloursOf(Light::Day)));
+        QString title;
+        int paths = 0;
+        while (!xml.atEnd()) {
+            xml.readNext();
+            if (!xml.isStartElement())
+                continue;
+            if (xml.name() == QLatin1String("title"))
+                title = xml.readElementText();
+            else if (xml.name() == QLatin1String("path"))
+                ++paths;
+        }
+        EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
+        EXPECT_EQ(title, verdictWords(verdict));
+        EXPECT_GE(paths, 2) << word(verdict);
+    }
+}
+
+TEST(DoorGlyphSvg, LooksAsTheScreenDrawsIt) {
+    const Colours& colours = coloursOf(Light::Day);
+    for (const Verdict verdict : all_verdicts) {
+        QImage screen(164, 200, QImage::Format_RGB32);
+        screen.fill(Qt::white);
+        QPainter painter(&screen);
+        drawDoorGlyph(painter, QRectF(screen.rect()), verdict, colours);
+        painter.end();
+        EXPECT_LT(difference(drawnFromSvg(doorGlyphSvg(verdict, colours), screen.size()), screen),
+                  0.01)
+            << word(verdict);
+    }
+}
+
+TEST(DoorGlyphSvg, SevenAreToldApartByShapeAlone) {
+    std::vector<QImage> drawn_each;
+    for (const Verdict verdict : all_verdicts)
+        drawn_each.push_back(drawnFromSvg(doorGlyphSvg(verdict, oneInk()), {82, 100}));
+    for (std::size_t i = 0; i < drawn_each.size(); ++i)
+        for (std::size_t j = i + 1; j < drawn_each.size(); ++j)
+            EXPECT_GT(difference(drawn_each[i], drawn_each[j]), 0.02)
+                << word(all_verdicts[i]) << " and " << word(all_verdicts[j]);
+}
+
+/// LATCHROUND_GLYPHS set to that folder writes them anew.
+TEST(DoorGlyphSvg, ShippedFilesAreWhatTheProgramDraws) {
+    const QString anew = qEnvironmentVariable("LATCHROUND_GLYPHS");
+    for (const Verdict verdict : all_verdicts) {
+        const QByteArray svg = doorGlyphSvg(verdict, coloursOf(Light::Day));
+        const QString name = QString::fromLatin1(word(verdict).data()) + ".svg";
+        if (!anew.isEmpty()) {
+            QFile file(anew + '/' + name);
+            ASSERT_TRUE(file.open(QIODevice::WriteOnly)) << file.fileName().toStdString();
+            ASSERT_EQ(file.write(svg), svg.size());
+        }
+        QFile shipped(QStringLiteral(LATCHROUND_GLYPHS_DIR "/") + name);
+        ASSERT_TRUE(shipped.open(QIODevice::ReadOnly)) << shipped.fileName().toStdString();
+        EXPECT_EQ(shipped.readAll(), svg) << name.toStdString();
     }
 }
 

@@ -3,6 +3,8 @@
 // applicable; an i: advice.
 #pragma once
 
+#include <QByteArray>
+
 #include "core/grading/verdict.h"
 #include "ui/parts/part.h"
 
@@ -12,6 +14,9 @@ namespace latchround::ui {
 
 /// Fills the middle of `box`, upright, from 16 px up.
 void drawDoorGlyph(QPainter& painter, const QRectF& box, Verdict verdict, const Colours& colours);
+
+/// The same shape as an SVG document of 82 by 100 units, its title the verdict's words.
+QByteArray doorGlyphSvg(Verdict verdict, const Colours& colours);
 
 class DoorGlyph : public Part {
     Q_OBJECT

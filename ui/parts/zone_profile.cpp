@@ -6,46 +6,49 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
-#include <QPainterPath>
+#include <QPushButton>
 
 #include "ui/look/button_drawing.h"
-#include "ui/parts/door_glyph.h"
+#include "ui/look/touch_style.h"
 #include "ui/parts/verdict_look.h"
+#include "ui/parts/zone_profile_access.h"
 
 namespace latchround::ui {
 namespace {
 
-constexpr int most_sentences = 3;
-
-/// A ship from the side, stern left: a rounded stern, a raking bow. Decks and doors lie inside the
-/// box.
-QPainterPath hullPath(const QRectF& box, double mm) {
-    QPainterPath path;
-    const double stern = 1.6 * mm;
-    const double run = std::min(9 * mm, box.width() * 0.05);
-    const double bow = 3.2 * mm;
-    path.moveTo(box.left() - stern, box.top());
-    path.lineTo(box.right() - 5 * mm, box.top());
-    path.lineTo(box.right() + bow, box.top() + box.height() * 0.34);
-    path.lineTo(box.right() - 2.4 * mm, box.bottom());
-    path.lineTo(box.left() + run, box.bottom());
-    path.cubicTo(box.left() + run * 0.3, box.bottom() - box.height() * 0.06, box.left() - stern,
-                 box.top() + box.height() * 0.6, box.left() - stern, box.top());
-    path.closeSubpath();
-    return path;
-}
+constexpr double names_mm = 8;       ///< above the ship, for the zone names
+constexpr double least_mm = 15;      ///< high: below it nothing can be read
+constexpr double bow_mm = 5;         ///< what the bow reaches beyond the last door
+constexpr double words_share = 0.42; ///< of the height, at most, for the sentences
 
 } // namespace
 
 ZoneProfile::ZoneProfile(QWidget* parent)
-    : Part(parent) {
+    : Part(parent)
+    , m_in(zoomKey(QStringLiteral("+"), "profile-in", tr("closer")))
+    , m_out(zoomKey(QStringLiteral("−"), "profile-out", tr("further away")))
+    , m_whole(zoomKey(tr("All"), "profile-whole", tr("the whole ship"))) {
+    setLayoutDirection(Qt::LeftToRight); // the ship lies as she lies, whichever side words begin on
+    readyProfileAccess();
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
-    speak();
+    setAttribute(Qt::WA_AcceptTouchEvents);
+    connect(m_in, &QPushButton::clicked, this, [this] { zoomByKey(2); });
+    connect(m_out, &QPushButton::clicked, this, [this] { zoomByKey(0.5); });
+    connect(m_whole, &QPushButton::clicked, this, [this] { zoomByKey(0); });
+    plan();
+}
+
+QPushButton* ZoneProfile::zoomKey(const QString& words, const char* name, const QString& spoken) {
+    QPushButton* key = keyOf(words, name);
+    key->setParent(this);
+    key->setAccessibleName(spoken);
+    return key;
 }
 
 void ZoneProfile::setArrangement(Arrangement arrangement) {
     m_arrangement = std::move(arrangement);
+    m_view = {};
     plan();
 }
 
@@ -56,77 +59,126 @@ void ZoneProfile::setVerdicts(DoorVerdicts verdicts) {
 
 void ZoneProfile::setBulkheads(BulkheadsShown shown) {
     m_bulkheads = std::move(shown);
-    updateGeometry();
     plan();
 }
 
 void ZoneProfile::setCurrentDoor(const QString& number) {
     m_current = number;
+    bringInView();
     speak();
     update();
+}
+
+void ZoneProfile::choose(const QString& door) {
+    setCurrentDoor(door);
+    emit doorChosen(door);
 }
 
 std::optional<QRectF> ZoneProfile::placeOf(const QString& door) const {
-    for (const ProfileDoor& drawn : m_plan.doors)
-        if (drawn.number == door)
-            return drawn.place;
-    return std::nullopt;
-}
-
-QStringList ZoneProfile::asList() const {
-    QStringList lines = m_bulkheads.sentences;
-    lines << m_bulkheads.remarks;
-    for (const Boundary& boundary : m_arrangement.boundaries) {
-        if (boundary.place != Place::ZoneBulkhead)
-            continue;
-        QStringList doors;
-        for (const Door& door : m_arrangement.doors) {
-            if (door.boundary != boundary.id)
-                continue;
-            const auto found = m_verdicts.find(door.number);
-            const Verdict verdict = found == m_verdicts.end() ? Verdict::Untested : found->second;
-            doors << tr("door %1 deck %2 %3")
-                         .arg(QString::fromStdString(door.number),
-                              QString::fromStdString(door.deck), verdictWords(verdict));
-        }
-        lines << (m_bulkheads.broken.contains(boundary.id) ? tr("bulkhead %1 does not hold: %2")
-                                                           : tr("bulkhead %1: %2"))
-                     .arg(QString::fromStdString(boundary.id),
-                          doors.isEmpty() ? tr("no doors") : doors.join(QStringLiteral(", ")));
-    }
-    return lines;
+    const ProfileDoor* drawn = m_plan.drawn(door);
+    return drawn ? std::optional(drawn->place) : std::nullopt;
 }
 
 QSize ZoneProfile::sizeHint() const {
-    const double decks = double(std::max<std::size_t>(m_arrangement.decks.size(), 4));
-    return {int(mm(240)), int(mm(12) + sentenceHeight() + decks * mm(9))};
+    return {int(mm(240)), int(mm(40))}; // as much more as there is
 }
 
 QSize ZoneProfile::minimumSizeHint() const {
-    const double decks = double(std::max<std::size_t>(m_arrangement.decks.size(), 4));
-    return {int(mm(90)), int(mm(12) + sentenceHeight() + decks * mm(3.4))};
-}
-
-double ZoneProfile::sentenceHeight() const {
-    const auto lines = std::clamp<qsizetype>(m_bulkheads.sentences.size(), 0, most_sentences) +
-                       m_bulkheads.remarks.size();
-    return lines == 0 ? mm(2) : double(lines) * mm(5) + mm(2);
+    return {int(mm(60)), int(mm(30))};
 }
 
 void ZoneProfile::plan() {
+    layKeys();
+    laySentences();
+    const double right = mm(bow_mm) + m_keys_room.width();
+    double words = mm(2);
+    for (const Sentence& sentence : m_sentences)
+        words += sentence.height;
     m_plan = planOf(m_arrangement, m_verdicts, QSizeF(size()),
-                    {sizes().px_per_mm, mm(8), sentenceHeight() + mm(1)});
+                    {sizes().px_per_mm, mm(names_mm), words + mm(1), right, m_view});
+    m_view.middle = m_plan.middle;
+    m_in->setEnabled(m_view.zoom < most_zoom);
+    m_out->setEnabled(m_view.zoom > 1);
+    m_whole->setEnabled(m_view.zoom > 1);
     speak();
     update();
+}
+
+/// One above the other at the right; where they are too high for that, side by side.
+void ZoneProfile::layKeys() {
+    const int side = sizes().target;
+    const int step = side + sizes().gap;
+    const bool shown = focusPolicy() != Qt::NoFocus && !m_arrangement.doors.empty();
+    const int most = std::max(1, (height() + sizes().gap) / step);
+    std::vector<QPushButton*> keys{m_in, m_out};
+    if (most != 2)
+        keys.push_back(m_whole); // else twice further away says the same
+    m_whole->setVisible(shown && most != 2);
+    const int rows = std::min(most, int(keys.size()));
+    const int columns = (int(keys.size()) + rows - 1) / rows;
+    m_keys_room = shown ? QSizeF(columns * step, rows * step) : QSizeF(0, 0);
+    for (int i = 0; i < int(keys.size()); ++i) {
+        QPushButton* key = keys[std::size_t(i)];
+        key->setFixedSize(side, side);
+        key->move(width() - (columns - i / rows) * step + sizes().gap, (i % rows) * step);
+        if (key != m_whole)
+            key->setVisible(shown);
+    }
+}
+
+/// Below the keys they may take the whole width, beside them less.
+void ZoneProfile::laySentences() {
+    const double most = height() * words_share;
+    const double left = mm(9) + mm(2);
+    m_words_width = width() - left - mm(1);
+    m_sentences = sentencesWithin(m_words_width, most);
+    double words = mm(3);
+    for (const Sentence& sentence : m_sentences)
+        words += sentence.height;
+    if (height() - words >= m_keys_room.height())
+        return;
+    m_words_width -= m_keys_room.width();
+    m_sentences = sentencesWithin(m_words_width, most);
+}
+
+std::vector<ZoneProfile::Sentence> ZoneProfile::sentencesWithin(double width, double height) const {
+    const QFontMetricsF metrics(font(TextSize::Body));
+    std::vector<Sentence> all;
+    const auto add = [&](const QStringList& words, bool bad) {
+        for (const QString& each : words)
+            all.push_back({each, bad,
+                           metrics.boundingRect(QRectF(0, 0, std::max(width, 1.0), 1e4),
+                                                Qt::TextWordWrap, each)
+                                   .height() +
+                               mm(0.6)});
+    };
+    add(m_bulkheads.sentences, true);
+    add(m_bulkheads.remarks, false);
+    double sum = 0;
+    std::size_t fit = 0;
+    while (fit < all.size() && sum + all[fit].height <= height)
+        sum += all[fit++].height;
+    if (fit == all.size())
+        return all;
+    const double line = metrics.height() + mm(0.6);
+    while (fit > 0 && sum + line > height)
+        sum -= all[--fit].height;
+    if (fit == 0) // better the beginning of it than none
+        return {
+            {metrics.elidedText(all.front().words, Qt::ElideRight, width), all.front().bad, line}};
+    const Sentence more{tr("and %1 more").arg(all.size() - fit), all[fit].bad, line};
+    all.resize(fit);
+    all.push_back(more);
+    return all;
 }
 
 void ZoneProfile::speak() {
     QString name = tr("Zone profile");
-    for (const ProfileDoor& door : m_plan.doors)
-        if (door.number == m_current)
-            name += tr(", door %1, %2").arg(door.number, verdictWords(door.verdict));
+    if (!m_current.isEmpty() && m_plan.drawn(m_current))
+        name += QStringLiteral(", ") + doorLine(m_current);
     setAccessibleName(name);
-    setAccessibleDescription(asList().join(QStringLiteral("\n")));
+    setAccessibleDescription(
+        (m_bulkheads.sentences + m_bulkheads.remarks).join(QStringLiteral("\n")));
 }
 
 void ZoneProfile::lookChanged() {
@@ -139,21 +191,6 @@ void ZoneProfile::resizeEvent(QResizeEvent* event) {
     plan();
 }
 
-void ZoneProfile::mousePressEvent(QMouseEvent* event) {
-    event->accept(); // else the release goes elsewhere
-}
-
-void ZoneProfile::mouseReleaseEvent(QMouseEvent* event) {
-    if (event->button() != Qt::LeftButton || !rect().contains(event->position().toPoint()))
-        return;
-    // Glyphs are smaller than a fingertip: the nearest within half a target's diagonal is meant.
-    if (const ProfileDoor* door = m_plan.nearest(event->position(), sizes().target * 0.7)) {
-        const QString number = door->number;
-        setCurrentDoor(number);
-        emit doorChosen(number);
-    }
-}
-
 void ZoneProfile::focusInEvent(QFocusEvent* event) {
     Part::focusInEvent(event);
     if (m_current.isEmpty() && event->reason() != Qt::MouseFocusReason)
@@ -162,16 +199,14 @@ void ZoneProfile::focusInEvent(QFocusEvent* event) {
 
 /// Moves to the nearest drawn door in a direction; straight ahead counts more than near.
 void ZoneProfile::step(int along, int down) {
-    const ProfileDoor* from = nullptr;
-    for (const ProfileDoor& door : m_plan.doors)
-        if (door.number == m_current)
-            from = &door;
+    const ProfileDoor* from = m_current.isEmpty() ? nullptr : m_plan.drawn(m_current);
     const ProfileDoor* best = nullptr;
     double best_cost = 0;
     for (const ProfileDoor& door : m_plan.doors) {
         double cost = 0;
         if (from == nullptr) {
-            cost = door.dot ? 1e6 : door.place.center().x() + door.place.center().y();
+            cost = (door.in_zone_bulkhead ? 0 : 1e6) + door.place.center().x() +
+                   door.place.center().y();
         } else {
             const QPointF away = door.place.center() - from->place.center();
             const double ahead =
@@ -186,7 +221,7 @@ void ZoneProfile::step(int along, int down) {
         }
     }
     if (best != nullptr)
-        setCurrentDoor(best->number);
+        setCurrentDoor(QString(best->number));
 }
 
 void ZoneProfile::keyPressEvent(QKeyEvent* event) {
@@ -199,11 +234,23 @@ void ZoneProfile::keyPressEvent(QKeyEvent* event) {
         return step(0, -1);
     case Qt::Key_Down:
         return step(0, 1);
+    case Qt::Key_Plus:
+    case Qt::Key_Equal: // the same key without shift
+        return zoomByKey(2);
+    case Qt::Key_Minus:
+        return zoomByKey(0.5);
+    case Qt::Key_0:
+        return zoomByKey(0);
     case Qt::Key_Return:
     case Qt::Key_Enter:
     case Qt::Key_Space:
-        if (!event->isAutoRepeat() && placeOf(m_current))
-            emit doorChosen(m_current);
+        if (const ProfileDoor* door = m_plan.drawn(m_current);
+            door && !m_current.isEmpty() && !event->isAutoRepeat()) {
+            if (door->together() > 1)
+                offer({door});
+            else
+                choose(QString(m_current));
+        }
         return;
     default:
         Part::keyPressEvent(event);
@@ -211,133 +258,31 @@ void ZoneProfile::keyPressEvent(QKeyEvent* event) {
 }
 
 void ZoneProfile::paintEvent(QPaintEvent*) {
-    if (height() < minimumSizeHint().height() / 2)
-        return; // squeezed to less than can be read
+    if (height() < mm(least_mm))
+        return;
     QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    paintHull(painter);
-    paintBulkheads(painter);
-    paintDoors(painter);
+    drawProfile(painter, m_plan, m_bulkheads, m_current, look());
     paintSentences(painter);
+    if (m_arrangement.doors.empty()) {
+        painter.setPen(colours().ink);
+        painter.setFont(font(TextSize::Lead));
+        painter.drawText(m_plan.viewport, Qt::AlignCenter | Qt::TextWordWrap,
+                         tr("This register has no doors yet."));
+    }
     if (hasFocus())
-        drawFocusRing(painter, QRectF(rect()), look());
-}
-
-void ZoneProfile::paintHull(QPainter& painter) const {
-    const QPainterPath path = hullPath(m_plan.hull, mm(1));
-    painter.fillPath(path, colours().hull);
-    painter.save();
-    painter.setClipPath(path);
-    painter.setPen(QPen(colours().edge, 1));
-    for (const double y : m_plan.deck_lines)
-        if (y < m_plan.hull.bottom() - 1)
-            painter.drawLine(QPointF(0, y), QPointF(width(), y));
-    painter.restore();
-    painter.setPen(QPen(colours().ink, mm(0.4)));
-    painter.setBrush(Qt::NoBrush);
-    painter.drawPath(path);
-    painter.setPen(colours().muted);
-    painter.setFont(font(TextSize::Small));
-    const double line = QFontMetricsF(painter.font()).height();
-    if (!m_plan.decks.empty() && m_plan.decks.front().place.height() < line * 0.95) {
-        QFont smaller = painter.font();
-        smaller.setPixelSize(
-            std::max(9, int(smaller.pixelSize() * m_plan.decks.front().place.height() / line)));
-        painter.setFont(smaller);
-    }
-    for (const ProfileLabel& deck : m_plan.decks)
-        painter.drawText(deck.place, Qt::AlignRight | Qt::AlignVCenter, deck.text);
-    painter.setPen(colours().ink);
-    painter.setFont(font(TextSize::Body));
-    const QFontMetricsF metrics(painter.font());
-    for (const ProfileLabel& zone : m_plan.zones) {
-        const QString full = tr("zone %1").arg(zone.text);
-        const bool fits = metrics.horizontalAdvance(full) < zone.place.width() - mm(1);
-        painter.drawText(zone.place, Qt::AlignCenter | Qt::TextDontClip, fits ? full : zone.text);
-    }
-}
-
-void ZoneProfile::paintBulkheads(QPainter& painter) const {
-    for (const ProfileBulkhead& bulkhead : m_plan.bulkheads) {
-        const bool broken = m_bulkheads.broken.contains(bulkhead.id);
-        const QPointF beyond(0, broken ? mm(1.8) : 0);
-        if (broken) {
-            // Glyphs may cover most of the line: a shade and ends that stand out keep it in sight.
-            QColor shade = colours().bad;
-            shade.setAlphaF(0.16F);
-            const double aside = bulkhead.half_width + mm(2.4);
-            painter.fillRect(QRectF(bulkhead.top, bulkhead.foot).adjusted(-aside, 0, aside, 0),
-                             shade);
-        }
-        QPen pen(broken ? colours().bad : colours().ink, mm(broken ? 1.2 : 0.8));
-        pen.setCapStyle(Qt::FlatCap);
-        if (broken)
-            pen.setDashPattern({1.8, 1.4});
-        else if (m_bulkheads.not_shown.contains(bulkhead.id))
-            pen.setDashPattern({0.9, 0.9});
-        painter.setPen(pen);
-        painter.drawLine(bulkhead.top - beyond, bulkhead.foot);
-    }
-}
-
-void ZoneProfile::paintDoors(QPainter& painter) const {
-    for (const ProfileDoor& door : m_plan.doors) {
-        const QColor colour = colourOf(door.verdict, colours());
-        if (door.dot) {
-            // Shape as well as colour: a cross fails, a ring is untested, a disc is settled.
-            painter.setPen(QPen(colour, 1.4));
-            painter.setBrush(Qt::NoBrush);
-            if (door.verdict == Verdict::Unsatisfactory)
-                drawMarkShape(painter, door.place.adjusted(-1, -1, 1, 1), MarkShape::Cross, colour);
-            else if (door.verdict == Verdict::Satisfactory) {
-                painter.setBrush(colour);
-                painter.drawEllipse(door.place);
-            } else
-                painter.drawEllipse(door.place);
-        } else {
-            painter.fillRect(door.place.adjusted(-1.5, -1, 1.5, 0), colours().hull);
-            drawDoorGlyph(painter, door.place, door.verdict, colours());
-            if (door.together > 1) {
-                painter.setPen(colours().ink);
-                painter.setFont(font(TextSize::Small));
-                painter.drawText(
-                    QRectF(door.place.right() + 2, door.place.top(), mm(8), door.place.height()),
-                    Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip,
-                    QStringLiteral("×%1").arg(door.together));
-            }
-        }
-        if (door.number == m_current) {
-            painter.setBrush(Qt::NoBrush);
-            painter.setPen(QPen(colours().focus, mm(0.6)));
-            const QRectF ring = door.place.adjusted(-mm(1), -mm(1), mm(1), mm(1));
-            painter.drawRoundedRect(ring, mm(1), mm(1));
-        }
-    }
+        drawFocusRing(painter, QRectF(rect()).adjusted(0, 0, -m_keys_room.width(), 0), look());
 }
 
 void ZoneProfile::paintSentences(QPainter& painter) const {
     painter.setFont(font(TextSize::Body));
-    painter.setPen(colours().bad);
-    const QFontMetricsF metrics(painter.font());
-    double top = m_plan.hull.bottom() + mm(1.6);
-    const double room = width() - m_plan.hull.left() - mm(2);
-    const auto write = [&](const QString& sentence) {
-        painter.drawText(QRectF(m_plan.hull.left() + mm(4), top, room, mm(5)),
-                         Qt::AlignLeft | Qt::AlignVCenter,
-                         metrics.elidedText(sentence, Qt::ElideRight, room));
-        top += mm(5);
-    };
-    for (qsizetype i = 0; i < std::min<qsizetype>(m_bulkheads.sentences.size(), most_sentences);
-         ++i) {
-        QString sentence = m_bulkheads.sentences[i];
-        if (i == most_sentences - 1 && m_bulkheads.sentences.size() > most_sentences)
-            sentence =
-                tr("and %n more", nullptr, int(m_bulkheads.sentences.size()) - most_sentences + 1);
-        write(sentence);
+    double top = m_plan.viewport.bottom() + mm(1.6);
+    for (const Sentence& sentence : m_sentences) {
+        painter.setPen(sentence.bad ? colours().bad : colours().muted);
+        painter.drawText(
+            QRectF(m_plan.viewport.left() + mm(2), top, m_words_width, sentence.height),
+            Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, sentence.words);
+        top += sentence.height;
     }
-    painter.setPen(colours().muted);
-    for (const QString& remark : m_bulkheads.remarks)
-        write(remark);
 }
 
 } // namespace latchround::ui

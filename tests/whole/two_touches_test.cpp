@@ -1,0 +1,95 @@
+// On the largest sample vessel every door of the zone profile is two touches away, at every size:
+// the first opens it, or offers it as a key beside what lies under the same fingertip.
+#include <gtest/gtest.h>
+
+#include <QSignalSpy>
+#include <QTemporaryDir>
+
+#include "app/catalogue/catalogue_place.h"
+#include "app/desktop/desk.h"
+#include "app/desktop/wall.h"
+#include "app/vessels/sample_vessel.h"
+#include "tests/whole/hands.h"
+#include "ui/look/look.h"
+#include "ui/parts/zone_profile.h"
+
+using namespace latchround;
+
+namespace {
+
+class TwoTouches : public testing::TestWithParam<QSize> {
+protected:
+    QTemporaryDir data;
+    ui::Look look;
+    Desk desk{builtInCatalogue().value(), {}, look};
+    QWidget* window = nullptr;
+    ui::ZoneProfile* profile = nullptr;
+
+    void SetUp() override {
+        qputenv("LATCHROUND_DATA", data.path().toUtf8());
+        const auto placed = placeSampleVessel(QStringLiteral("oriveth-meridian"), momentNow());
+        ASSERT_TRUE(placed);
+        ASSERT_TRUE(desk.open(*placed));
+        window = desk.window();
+        look.wearOn(*window);
+        window->resize(GetParam());
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(window));
+        QTest::qWait(50);
+        profile = window->findChild<ui::ZoneProfile*>("home-profile");
+        ASSERT_NE(profile, nullptr);
+        // Only what is chosen matters here, not where the window goes then.
+        QObject::disconnect(profile, &ui::ZoneProfile::doorChosen, nullptr, nullptr);
+    }
+};
+
+} // namespace
+
+TEST_P(TwoTouches, ReachEveryDoor) {
+    QStringList doors;
+    for (const ui::ProfileLine& line : profile->lines())
+        doors += line.doors;
+    ASSERT_EQ(doors.size(), 400);
+    QSignalSpy chosen(profile, &ui::ZoneProfile::doorChosen);
+    for (const QString& door : doors) {
+        const auto place = profile->placeOf(door);
+        ASSERT_TRUE(place) << door.toStdString();
+        chosen.clear();
+        QTest::mouseClick(profile, Qt::LeftButton, {}, place->center().toPoint());
+        if (chosen.isEmpty()) {
+            QWidget* sheet = hands::sheet(window);
+            ASSERT_NE(sheet, nullptr) << door.toStdString();
+            auto* key = sheet->findChild<QPushButton*>("pick-" + door);
+            ASSERT_NE(key, nullptr) << door.toStdString();
+            ASSERT_TRUE(window->rect().contains(QRect(key->mapTo(window, QPoint()), key->size())))
+                << door.toStdString();
+            QTest::mouseClick(key, Qt::LeftButton);
+            QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        }
+        ASSERT_EQ(chosen.count(), 1) << door.toStdString();
+        ASSERT_EQ(chosen[0][0].toString(), door);
+    }
+}
+
+TEST_P(TwoTouches, CloserMeansFewerDoorsUnderAFingertip) {
+    const auto severalAt = [&](double zoom) {
+        int several = 0;
+        for (const ui::ProfileLine& line : profile->lines())
+            for (const QString& door : line.doors) {
+                profile->setZoom(1, {});
+                profile->setZoom(zoom, profile->placeOf(door)->center());
+                QSignalSpy chosen(profile, &ui::ZoneProfile::doorChosen);
+                QTest::mouseClick(profile, Qt::LeftButton, {},
+                                  profile->placeOf(door)->center().toPoint());
+                if (!chosen.isEmpty())
+                    continue;
+                ++several;
+                hands::click(hands::sheet(window)->findChild<QPushButton*>("sheet-close"));
+                QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+            }
+        return several;
+    };
+    EXPECT_LT(severalAt(ui::ZoneProfile::most_zoom), severalAt(1) / 2);
+}
+
+INSTANTIATE_TEST_SUITE_P(Sizes, TwoTouches,
+                         testing::Values(QSize(1280, 800), QSize(800, 1280), QSize(1920, 1080)));
