@@ -1,6 +1,8 @@
 // The home screen over a small vessel: what it shows, and what its keys ask for.
 #include <gmock/gmock.h>
 
+#include <set>
+
 #include <QLabel>
 #include <QPushButton>
 #include <QSignalSpy>
@@ -138,7 +140,7 @@ TEST(HomeScreen, FailingDoorBreaksItsBulkheadAndSaysHowLong) {
     Shown shown(ship.load());
     const QStringList words = part<ZoneProfile>(*shown.home, "home-profile").asList();
     EXPECT_TRUE(words.contains("bulkhead 2/3 open at deck 7 (door 7-02): zones 2 and 3 act as one, "
-                               "66 m against 40 m, at most 48 m"))
+                               "66\u00a0m against 40\u00a0m, at most 48\u00a0m"))
         << words.join("\n").toStdString();
 }
 
@@ -199,7 +201,7 @@ TEST(HomeScreen, EveryWalkdownHasItsReport) {
     ship.ended(first);
     ship.outside.advance(86400000);
     const FactId second = ship.begun();
-    Shown shown(ship.load());
+    Shown shown(ship.load(), {800, 1280});
     QSignalSpy report(shown.home, &HomeScreen::reportAsked);
     press(key(*shown.home, "report-" + QString::fromStdString(first)));
     press(key(*shown.home, "report-" + QString::fromStdString(second)));
@@ -238,6 +240,107 @@ TEST(HomeScreen, FootNamesTheEditionAndWhatStandsAboveIt) {
     const QString foot = part<QLabel>(*shown.home, "home-edition").text();
     EXPECT_TRUE(foot.contains(QString::fromStdString(ship.round->catalogue().edition)));
     EXPECT_TRUE(foot.contains("flag Administration"));
+}
+
+TEST(HomeScreen, DoorThatTheWalkdownDoesNotCoverIsTold) {
+    SmallShip ship;
+    ship.begun({"7-02"});
+    Shown shown(ship.load());
+    QSignalSpy chosen(shown.home, &HomeScreen::doorChosen);
+    part<ZoneProfile>(*shown.home, "home-profile").choose("5-11");
+    EXPECT_EQ(chosen.size(), 0);
+    EXPECT_TRUE(part<QLabel>(shown.window, "told").text().contains("does not cover it"));
+}
+
+TEST(HomeScreen, RegisterWithoutDoorsSaysSoAndOffersToTakeOneIn) {
+    Arrangement empty = smallVessel();
+    empty.doors.clear();
+    MemoryRegister vessel_register{empty};
+    FakeOutside outside;
+    outside.taken_in = "/vessels/mine.db";
+    SmallShip other; // its catalogue
+    Round round(vessel_register, outside, other.load().catalogue());
+    ASSERT_TRUE(round.load());
+    Shown shown(round);
+    EXPECT_TRUE(part<QLabel>(*shown.home, "walkdown-aim").text().contains("no doors yet"));
+    press(key(*shown.home, "home-main"));
+    press(key(shown.window, "register-open"));
+    EXPECT_THAT(outside.opened, ::testing::ElementsAre(QString("/vessels/mine.db")));
+}
+
+TEST(HomeScreen, WithoutAWalkdownEveryCardSaysWhatIsNotThereYet) {
+    SmallShip ship;
+    Shown shown(ship.load());
+    QString all;
+    for (const QLabel* label : shown.home->findChildren<QLabel*>())
+        if (label->isVisible())
+            all += label->text() + '\n';
+    for (const char* words :
+         {"Nothing was tested yet", "None yet: no door was tested", "No walkdown yet"})
+        EXPECT_TRUE(all.contains(words)) << words;
+}
+
+namespace {
+
+/// The home screen in a window with a look of its own.
+struct Large {
+    QWidget window;
+    Look look;
+    HomeScreen* home;
+    Large(Round& round, QSize size, bool gloves) {
+        look.setScale(2);
+        look.setGloves(gloves);
+        home = new HomeScreen(round, &window);
+        look.wearOn(window);
+        window.resize(size);
+        home->setGeometry(window.rect());
+        window.show();
+        home->enter();
+        QTest::qWait(30);
+    }
+    std::vector<QPushButton*> keys() {
+        std::vector<QPushButton*> shown;
+        for (QPushButton* each : home->findChildren<QPushButton*>())
+            if (each->isVisible())
+                shown.push_back(each);
+        return shown;
+    }
+};
+
+} // namespace
+
+TEST(HomeScreen, TwiceAsLargeItComesInPartsWithEveryKeyInReach) {
+    SmallShip ship;
+    failingWalk(ship);
+    Round& round = ship.load();
+    for (const QSize size : {QSize(1280, 800), QSize(800, 1280)})
+        for (const bool gloves : {false, true}) {
+            Large large(round, size, gloves);
+            std::set<QString> reached;
+            for (int page = 0; page < 5; ++page) {
+                press(key(*large.home, QString("home-part-%1").arg(page)));
+                QTest::qWait(20);
+                for (const QPushButton* each : large.keys()) {
+                    const std::string where = each->objectName().toStdString() + " at " +
+                                              std::to_string(size.width()) +
+                                              (gloves ? " with gloves" : "");
+                    reached.insert(each->objectName());
+                    const QRect place(each->mapTo(large.home, QPoint()), each->size());
+                    EXPECT_TRUE(large.home->rect().contains(place)) << where;
+                    EXPECT_GE(each->height(), large.look.appearance().sizes.target) << where;
+                }
+                for (const QLabel* label : large.home->findChildren<QLabel*>()) {
+                    if (!label->isVisible() || !label->wordWrap() || label->text().isEmpty())
+                        continue;
+                    EXPECT_GE(label->height() + 1, label->heightForWidth(label->width()))
+                        << label->text().toStdString() << " at " << size.width() << gloves;
+                }
+            }
+            for (const char* name :
+                 {"home-main", "home-all-doors", "home-end", "open-items-all", "home-due",
+                  "home-vessels", "home-settings", "home-practice", "profile-in", "profile-out"})
+                EXPECT_TRUE(reached.contains(name)) << name << " at " << size.width() << gloves;
+        }
 }
 
 TEST(HomeScreen, KeysAreInsideThePageAndLargeEnoughInEveryShape) {

@@ -11,10 +11,12 @@
 #include "ui/parts/zone_profile.h"
 #include "ui/screens/home/boundary_words.h"
 #include "ui/screens/home/home_sheets.h"
+#include "ui/screens/home/home_tabs.h"
 #include "ui/screens/home/legend.h"
 #include "ui/screens/home/open_items_card.h"
 #include "ui/screens/home/vessel_card.h"
 #include "ui/screens/home/walkdown_card.h"
+#include "ui/sheets/register_sheet.h"
 
 namespace latchround::ui {
 
@@ -45,18 +47,21 @@ HomeScreen::HomeScreen(Round& round, QWidget* parent)
     , m_walkdown(new WalkdownCard(round))
     , m_open_items(new OpenItemsCard(round))
     , m_vessel(new VesselCard(round))
-    , m_foot_line(new QHBoxLayout)
     , m_foot(new Lettering({}, TextSize::Small, Ink::Muted))
-    , m_practice(keyOf(tr("Practice ›"), "home-practice"))
+    , m_title(new Lettering(tr("Which boundaries hold"), TextSize::Title, Ink::Plain, true))
+    , m_legend(new Legend)
+    , m_tabs(new HomeTabs({tr("Walk"), tr("Zones"), tr("Open"), tr("Vessel"), tr("Rules")},
+                          {tr("The walkdown"), tr("Which boundaries hold"), tr("Open items"),
+                           tr("This vessel"), tr("What it is graded by")}))
     , m_sheets(new HomeSheets(round, this)) {
     setObjectName(QStringLiteral("home"));
     m_profile->setObjectName(QStringLiteral("home-profile"));
     m_lines->setContentsMargins(0, 0, 0, 0);
-    auto* title = new Lettering(tr("Which boundaries hold"), TextSize::Title, Ink::Plain, true);
-    title->setWordWrap(false);
-    m_head->addWidget(title);
+    m_lines->addWidget(m_tabs);
+    m_title->setWordWrap(false);
+    m_head->addWidget(m_title);
     m_head->addStretch(1);
-    m_head->addWidget(new Legend);
+    m_head->addWidget(m_legend);
     m_lines->addLayout(m_head);
     auto* profile_lines = new QVBoxLayout(m_profile_card);
     profile_lines->setContentsMargins(0, 0, 0, 0);
@@ -67,10 +72,9 @@ HomeScreen::HomeScreen(Round& round, QWidget* parent)
     m_now->addWidget(m_walkdown, 1);
     m_now->addWidget(m_open_items, 1);
     m_cards->addWidget(m_vessel);
-    m_foot_line->addWidget(m_foot, 1);
-    m_foot_line->addWidget(m_practice);
-    m_lines->addLayout(m_foot_line);
-    connect(m_practice, &QPushButton::clicked, this, &HomeScreen::practiceAsked);
+    m_lines->addWidget(m_foot);
+    connect(m_tabs, &HomeTabs::turned, this, [this] { arrange(isUpright()); });
+    connect(m_vessel, &VesselCard::practiceAsked, this, &HomeScreen::practiceAsked);
     for (Card* card : std::initializer_list<Card*>{m_walkdown, m_open_items, m_vessel})
         card->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
     m_foot->setText(tr("%1. The flag Administration, approved plans and local rules stand above "
@@ -81,6 +85,8 @@ HomeScreen::HomeScreen(Round& round, QWidget* parent)
     connect(m_profile, &ZoneProfile::doorChosen, this, &HomeScreen::choose);
     connect(m_walkdown, &WalkdownCard::doorChosen, this, &HomeScreen::doorChosen);
     connect(m_walkdown, &WalkdownCard::beginAsked, this, &HomeScreen::beginAsked);
+    connect(m_walkdown, &WalkdownCard::registerAsked, this,
+            [this] { takeInRegister(this->round(), this); });
     connect(m_walkdown, &WalkdownCard::endAsked, m_sheets, &HomeSheets::endWalkdown);
     connect(m_walkdown, &WalkdownCard::allDoorsAsked, m_sheets, &HomeSheets::allDoors);
     connect(m_open_items, &OpenItemsCard::doorChosen, this, &HomeScreen::doorChosen);
@@ -106,25 +112,43 @@ HomeScreen::HomeScreen(Round& round, QWidget* parent)
     refresh();
 }
 
+/// Where there is little room one part comes at a time, turned to by the keys above it.
 void HomeScreen::arrange(bool upright) {
-    m_head->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    const bool small = isSmall();
+    const auto shows = [&](Page page) { return !small || m_tabs->chosen() == page; };
+    m_tabs->setVisible(small);
+    m_title->setVisible(!small);
+    m_legend->setVisible(shows(Zones));
+    m_legend->setColumns(small && upright ? 2 : 5);
+    m_profile_card->setVisible(shows(Zones));
+    m_walkdown->setVisible(shows(Walk));
+    m_open_items->setVisible(shows(Open));
+    m_vessel->setVisible(shows(Vessel));
+    m_foot->setVisible(shows(Rules));
+    m_foot->setAlignment(small ? Qt::AlignLeft | Qt::AlignTop : Qt::AlignLeft | Qt::AlignVCenter);
+    m_head->setDirection(upright && !small ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_cards->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
-    m_cards->setStretch(0, upright ? 6 : 2);
-    m_cards->setStretch(1, upright ? 5 : 1);
-    m_cards->setSpacing(upright ? sizes().gap : sizes().main_gap);
-    m_lines->setStretchFactor(m_profile_card, upright ? 7 : 9);
-    m_lines->setStretchFactor(m_cards, upright ? 9 : 5);
+    m_cards->setStretch(0, shows(Walk) || shows(Open) ? (upright ? 5 : 2) : 0);
+    m_cards->setStretch(1, shows(Vessel) ? (upright ? 5 : 1) : 0);
+    m_lines->setStretchFactor(m_profile_card, 10);
+    m_lines->setStretchFactor(m_cards,
+                              small ? (shows(Zones) || shows(Rules) ? 0 : 9) : (upright ? 18 : 8));
+    m_lines->setStretchFactor(m_foot, small ? 9 : 0);
+    setSpacings();
     showBoundaries();
 }
 
 void HomeScreen::lookChanged() {
     Screen::lookChanged();
+    setSpacings();
+}
+
+void HomeScreen::setSpacings() {
     m_lines->setSpacing(sizes().gap);
     // On a small window the keys below keep their size and the picture gives way.
-    m_profile->setMinimumHeight(int(mm(30)));
+    m_profile->setMinimumHeight(int(mm(24)));
     m_head->setSpacing(sizes().gap / 2);
-    m_foot_line->setSpacing(sizes().main_gap);
-    m_now->setSpacing(sizes().main_gap);
+    m_now->setSpacing(isUpright() ? sizes().gap : sizes().main_gap);
     m_cards->setSpacing(isUpright() ? sizes().gap : sizes().main_gap);
 }
 
@@ -136,7 +160,6 @@ void HomeScreen::enter() {
 }
 
 void HomeScreen::setPractising() {
-    m_practice->hide();
     m_vessel->hideOthers();
 }
 
@@ -169,10 +192,7 @@ void HomeScreen::showBoundaries() {
     BulkheadsShown shown;
     for (const ActingZone& acting : integrity.failing) {
         shown.broken.insert(acting.boundaries.begin(), acting.boundaries.end());
-        QString words = actingWords(round().arrangement(), acting);
-        if (isUpright()) // too long for one line of a narrow window
-            words.replace(QStringLiteral(": "), QStringLiteral(":\n"));
-        shown.sentences << words.split(QLatin1Char('\n'));
+        shown.sentences << actingWords(round().arrangement(), acting);
     }
     for (const ActingZone& group : integrity.not_shown)
         shown.not_shown.insert(group.boundaries.begin(), group.boundaries.end());
@@ -181,8 +201,8 @@ void HomeScreen::showBoundaries() {
         also << repairWords(*integrity.best_repair);
     if (const QString open = notShownWords(integrity.not_shown, integrity.failing); !open.isEmpty())
         also << open;
-    shown.remarks =
-        isUpright() || also.isEmpty() ? also : QStringList{also.join(QStringLiteral("; "))};
+    if (!also.isEmpty())
+        shown.remarks << also.join(QStringLiteral("; "));
     m_profile->setBulkheads(std::move(shown));
 }
 
@@ -202,6 +222,8 @@ void HomeScreen::lookForUnfinishedRun() {
 void HomeScreen::choose(const QString& number) {
     if (round().door(number))
         emit doorChosen(number);
+    else
+        m_sheets->doorNotOnWalk(number);
 }
 
 } // namespace latchround::ui

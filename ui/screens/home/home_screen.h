@@ -9,13 +9,14 @@
 
 class QBoxLayout;
 class QHBoxLayout;
-class QPushButton;
 class QVBoxLayout;
 
 namespace latchround::ui {
 
 class Card;
 class HomeSheets;
+class HomeTabs;
+class Legend;
 class Lettering;
 class OpenItemsCard;
 class VesselCard;
@@ -49,6 +50,10 @@ protected:
     void lookChanged() override;
 
 private:
+    /// What a small screen shows one at a time, in the order of the keys.
+    enum Page { Walk, Zones, Open, Vessel, Rules };
+
+    void setSpacings();
     void refresh();
     void refreshDoor();
     void showBoundaries();
@@ -65,9 +70,10 @@ private:
     WalkdownCard* m_walkdown;
     OpenItemsCard* m_open_items;
     VesselCard* m_vessel;
-    QHBoxLayout* m_foot_line;
-    Lettering* m_foot;
-    QPushButton* m_practice;
+    Lettering* m_foot; ///< what grades go by, and what stands above it
+    Lettering* m_title;
+    Legend* m_legend;
+    HomeTabs* m_tabs;
     HomeSheets* m_sheets;
 };
 

@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 
 #include "ui/look/touch_style.h"
+#include "ui/parts/core_words.h"
 #include "ui/parts/door_list.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/lettering.h"
@@ -14,6 +15,7 @@
 #include "ui/parts/sheet.h"
 #include "ui/parts/value_row.h"
 #include "ui/round/past_walkdown.h"
+#include "ui/sheets/register_sheet.h"
 #include "ui/sheets/told.h"
 
 namespace latchround::ui {
@@ -144,27 +146,31 @@ void HomeSheets::otherVessels() {
     lines->addWidget(take_in);
     connect(take_in, &QPushButton::clicked, sheet, [this, sheet] {
         sheet->close();
-        takeInRegister();
+        takeInRegister(m_round, m_over);
     });
     sheet->setContent(content);
     sheet->open();
 }
 
-void HomeSheets::openVessel(const QString& place) {
-    if (const Done opened = m_round.outside().openVessel(place); !opened)
-        tell(m_over, tr("Not opened"), QString::fromStdString(inOneLine(opened.error())));
+void HomeSheets::doorNotOnWalk(const QString& number) {
+    for (const Door& door : m_round.arrangement().doors) {
+        if (QString::fromStdString(door.number) != number)
+            continue;
+        const QString what =
+            tr("%1, deck %2.").arg(doorWords(door), QString::fromStdString(door.deck));
+        tell(m_over, tr("Door %1").arg(number),
+             what + QLatin1Char('\n') +
+                 (m_round.walkdown()
+                      ? tr("The walkdown shown does not cover it. A walkdown planned "
+                           "with it can.")
+                      : tr("No walkdown has begun yet. Begin one to test it.")));
+        return;
+    }
 }
 
-void HomeSheets::takeInRegister() {
-    const Checked<std::optional<QString>> taken = m_round.outside().takeInRegister(m_over);
-    if (!taken)
-        tellFaults(m_over,
-                   taken.error().size() == 1
-                       ? tr("Not taken in: one fault")
-                       : tr("Not taken in: %1 faults").arg(taken.error().size()),
-                   taken.error());
-    else if (*taken)
-        tell(m_over, tr("Register taken in"), **taken);
+void HomeSheets::openVessel(const QString& place) {
+    if (const Done opened = m_round.outside().openVessel(place); !opened)
+        tell(m_over, tr("Not opened"), complaintWords(opened.error()));
 }
 
 } // namespace latchround::ui

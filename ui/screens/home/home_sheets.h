@@ -27,6 +27,8 @@ public:
     void otherVessels();
     /// What falls due, overdue first, with what can be done about each.
     void due();
+    /// A door of the register that the walkdown shown does not cover.
+    void doorNotOnWalk(const QString& number);
 
 signals:
     void drillAsked();
@@ -41,7 +43,6 @@ private:
     QWidget* drillRow(Sheet* sheet);
     void certificate();
     void openVessel(const QString& place);
-    void takeInRegister();
     int listHeight() const;
     /// Rows on pages: only as high as they are, up to most of the window.
     RowPager* pagerOf(std::vector<QWidget*> rows) const;

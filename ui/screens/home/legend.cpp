@@ -2,6 +2,7 @@
 
 #include <array>
 
+#include <QGridLayout>
 #include <QHBoxLayout>
 
 #include "ui/parts/door_glyph.h"
@@ -10,28 +11,46 @@
 
 namespace latchround::ui {
 
+namespace {
+
+constexpr std::array legend_verdicts{Verdict::Satisfactory, Verdict::TimeAgain, Verdict::Judge,
+                                     Verdict::Unsatisfactory, Verdict::Untested};
+
+} // namespace
+
 Legend::Legend(QWidget* parent)
     : Part(parent)
-    , m_line(new QHBoxLayout(this)) {
-    m_line->setContentsMargins(0, 0, 0, 0);
-    constexpr std::array shown{Verdict::Satisfactory, Verdict::TimeAgain, Verdict::Judge,
-                               Verdict::Unsatisfactory, Verdict::Untested};
-    for (const Verdict verdict : shown) {
-        auto* pair = new QHBoxLayout;
-        pair->setSpacing(6);
-        pair->addWidget(new DoorGlyph(verdict, 4.6));
+    , m_grid(new QGridLayout(this)) {
+    m_grid->setContentsMargins(0, 0, 0, 0);
+    for (const Verdict verdict : legend_verdicts) {
+        auto* pair = new QWidget;
+        auto* line = new QHBoxLayout(pair);
+        line->setContentsMargins(0, 0, 0, 0);
+        line->addWidget(new DoorGlyph(verdict, 4.6));
         // Two words at most, so that the line stays one line on a small window.
         auto* words = new Lettering(
             verdict == Verdict::Judge ? tr("to judge") : verdictWords(verdict), TextSize::Small);
         words->setWordWrap(false);
-        pair->addWidget(words);
-        m_line->addLayout(pair);
+        line->addWidget(words, 1);
+        m_pairs.push_back(pair);
     }
     lookChanged();
+    setColumns(int(m_pairs.size()));
+}
+
+void Legend::setColumns(int columns) {
+    if (columns == m_columns)
+        return;
+    m_columns = columns;
+    for (int i = 0; i < int(m_pairs.size()); ++i)
+        m_grid->addWidget(m_pairs[std::size_t(i)], i / columns, i % columns);
 }
 
 void Legend::lookChanged() {
-    m_line->setSpacing(sizes().gap + sizes().gap / 2);
+    m_grid->setHorizontalSpacing(sizes().gap + sizes().gap / 2);
+    m_grid->setVerticalSpacing(sizes().gap / 2);
+    for (QWidget* pair : m_pairs)
+        pair->layout()->setSpacing(int(mm(1.2)));
     Part::lookChanged();
 }
 

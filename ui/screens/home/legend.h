@@ -1,9 +1,11 @@
-// What the door glyphs mean, in one line.
+// What the door glyphs mean: in one line where it fits, else in as many as it takes.
 #pragma once
+
+#include <vector>
 
 #include "ui/parts/part.h"
 
-class QHBoxLayout;
+class QGridLayout;
 
 namespace latchround::ui {
 
@@ -12,11 +14,16 @@ class Legend : public Part {
 public:
     explicit Legend(QWidget* parent = nullptr);
 
+    /// Pairs of glyph and word beside each other.
+    void setColumns(int columns);
+
 protected:
     void lookChanged() override;
 
 private:
-    QHBoxLayout* m_line;
+    QGridLayout* m_grid;
+    std::vector<QWidget*> m_pairs;
+    int m_columns = 0;
 };
 
 } // namespace latchround::ui

@@ -39,8 +39,9 @@ OpenItem itemOf(const GradedDoor& graded) {
                                       : measured + QStringLiteral(", ") + reasonWords(row->reason);
     }
     if (more > 0)
-        item.why += QStringLiteral(" · ") +
-                    QCoreApplication::translate("OpenItems", "and %1 more", "rows of a door").arg(more);
+        item.why +=
+            QStringLiteral(" · ") +
+            QCoreApplication::translate("OpenItems", "and %1 more", "rows of a door").arg(more);
     return item;
 }
 

@@ -19,6 +19,8 @@ public:
     explicit OpenItemsCard(Round& round, QWidget* parent = nullptr);
 
     void refresh();
+    /// The rows follow the height of the card, not the card that of the rows.
+    bool hasHeightForWidth() const override { return false; }
 
 signals:
     void doorChosen(const QString& number);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -25,17 +26,25 @@ constexpr std::size_t most_rows = 6;
 VesselCard::VesselCard(Round& round, QWidget* parent)
     : Card(parent)
     , m_round(round)
-    , m_lines(new QVBoxLayout(this))
+    , m_sides(new QBoxLayout(QBoxLayout::TopToBottom, this))
+    , m_lines(new QVBoxLayout)
+    , m_keys(new QGridLayout)
     , m_place(new QWidget)
     , m_list(new QVBoxLayout(m_place))
+    , m_head(new QHBoxLayout)
     , m_title(new Lettering(tr("This vessel"), TextSize::Heading, Ink::Plain, true))
     , m_nothing(new Lettering(tr("No walkdown yet."), TextSize::Body, Ink::Muted))
     , m_due(new ValueRow(tr("What falls due"), tr("Due ›")))
     , m_all(new QPushButton)
     , m_others(new QPushButton(tr("Other vessels")))
-    , m_settings(new QPushButton(tr("Settings"))) {
-    m_lines->setContentsMargins(0, 0, 0, 0);
-    m_lines->addWidget(m_title);
+    , m_settings(new QPushButton(tr("Settings")))
+    , m_practice(keyOf(tr("Practice ›"), "home-practice")) {
+    m_sides->setContentsMargins(0, 0, 0, 0);
+    m_sides->addLayout(m_lines, 1);
+    m_sides->addLayout(m_keys);
+    m_head->addWidget(m_title, 1);
+    m_head->addWidget(m_practice);
+    m_lines->addLayout(m_head);
     m_due->key()->setObjectName(QStringLiteral("home-due"));
     connect(m_due, &ValueRow::asked, this, &VesselCard::dueAsked);
     m_lines->addWidget(m_due);
@@ -46,16 +55,15 @@ VesselCard::VesselCard(Round& round, QWidget* parent)
     m_list->setAlignment(Qt::AlignTop);
     // The rows follow the height of the card, not the card that of the rows.
     m_place->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
-    auto* keys = new QHBoxLayout;
     m_all->setObjectName(QStringLiteral("home-all-walkdowns"));
     m_others->setObjectName(QStringLiteral("home-vessels"));
     m_settings->setObjectName(QStringLiteral("home-settings"));
     for (QPushButton* key : {m_all, m_others, m_settings}) {
         setRole(*key, "plain");
         key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
-        keys->addWidget(key, 1);
     }
-    m_lines->addLayout(keys);
+    arrange(false);
+    connect(m_practice, &QPushButton::clicked, this, &VesselCard::practiceAsked);
     connect(m_all, &QPushButton::clicked, this, &VesselCard::allWalkdownsAsked);
     connect(m_others, &QPushButton::clicked, this, &VesselCard::otherVesselsAsked);
     connect(m_settings, &QPushButton::clicked, this, &VesselCard::settingsAsked);
@@ -64,6 +72,25 @@ VesselCard::VesselCard(Round& round, QWidget* parent)
 
 void VesselCard::hideOthers() {
     m_others->hide();
+    m_practice->hide();
+}
+
+/// Where the card is wide and low its keys lie beside the lists, and nothing needs a title.
+void VesselCard::arrange(bool low) {
+    m_title->setVisible(!low);
+    m_sides->setDirection(low ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    m_sides->setStretch(1, low ? 1 : 0);
+    (low ? static_cast<QLayout*>(m_keys) : m_head)->addWidget(m_practice);
+    int place = low && !m_practice->isHidden() ? 1 : 0;
+    for (QPushButton* key : {m_all, m_others, m_settings}) {
+        m_keys->addWidget(key, low ? place / 2 : 0, low ? place % 2 : place);
+        ++place;
+    }
+    if (low)
+        m_keys->addWidget(m_practice, 0, 0);
+    m_practice->setSizePolicy(low ? QSizePolicy::Ignored : QSizePolicy::Preferred,
+                              QSizePolicy::Fixed);
+    m_low = low;
 }
 
 ReportRow* VesselCard::makeRow(const PastWalkdown& walkdown) {
@@ -110,18 +137,22 @@ void VesselCard::refresh(bool regraded) {
     m_nothing->setVisible(m_rows.empty());
     m_all->setAccessibleName(tr("All %1 walkdowns").arg(m_count));
     m_place->setVisible(!m_rows.empty());
-    m_place->setMinimumHeight(m_rows.empty() ? 0 : m_rows.front()->minimumSizeHint().height());
+    m_place->setMinimumHeight(m_rows.empty() ? 1 : m_rows.front()->minimumSizeHint().height());
     fill();
 }
 
 /// As many rows as fit whole.
 void VesselCard::fill() {
-    int room = contentsRect().height() - m_title->sizeHint().height() - 3 * m_lines->spacing() -
-               sizes().target - m_due->sizeHint().height();
+    const int head = m_low ? 0 : m_head->sizeHint().height() + m_lines->spacing();
+    const int foot = m_low ? 0 : m_lines->spacing() + sizes().target;
+    int room =
+        contentsRect().height() - head - foot - m_lines->spacing() - m_due->sizeHint().height();
+    const int list_width =
+        m_low ? (contentsRect().width() - m_sides->spacing()) / 2 : contentsRect().width();
     int shown = 0;
     for (ReportRow* row : m_rows) {
-        const int width = contentsRect().width();
-        const int height = std::max(row->minimumSizeHint().height(), row->heightForWidth(width));
+        const int height =
+            std::max(row->minimumSizeHint().height(), row->heightForWidth(list_width));
         row->setFixedHeight(height);
         room -= height;
         const bool fits = shown == 0 || room >= 0;
@@ -132,7 +163,9 @@ void VesselCard::fill() {
     }
     m_all->setVisible(shown < m_count);
     const QString whole = tr("All %1 walkdowns ›").arg(m_count);
-    const int key_width = (contentsRect().width() - 2 * sizes().gap) / 3 - int(mm(4));
+    const int columns = m_low ? 4 : 3;
+    const int key_width =
+        (contentsRect().width() - (columns - 1) * sizes().gap) / columns - int(mm(4));
     m_all->setText(m_all->fontMetrics().horizontalAdvance(whole) <= key_width
                        ? whole
                        : tr("All %1 ›").arg(m_count));
@@ -141,11 +174,17 @@ void VesselCard::fill() {
 void VesselCard::lookChanged() {
     Card::lookChanged();
     m_lines->setSpacing(sizes().gap);
+    m_keys->setSpacing(sizes().gap);
+    m_sides->setSpacing(m_low ? sizes().main_gap : sizes().gap);
     fill();
 }
 
 void VesselCard::resizeEvent(QResizeEvent* event) {
     Card::resizeEvent(event);
+    if (const bool low = width() > 2 * height(); low != m_low) {
+        arrange(low);
+        m_sides->setSpacing(low ? sizes().main_gap : sizes().gap);
+    }
     fill();
 }
 

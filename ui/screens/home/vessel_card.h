@@ -1,11 +1,14 @@
 // What else there is of this vessel: what falls due, its walkdowns with their reports, other
-// vessels, the settings.
+// vessels, the settings, practice.
 #pragma once
 
 #include "ui/parts/card.h"
 #include "ui/round/past_walkdown.h"
 #include "ui/round/round.h"
 
+class QBoxLayout;
+class QGridLayout;
+class QHBoxLayout;
 class QPushButton;
 class QVBoxLayout;
 
@@ -24,8 +27,10 @@ public:
     void refresh(bool regraded = false);
 
     void refreshDue();
-    /// The other vessels of the tablet are not offered.
+    /// The other vessels of the tablet, and practice, are not offered.
     void hideOthers();
+    /// The rows follow the height of the card, not the card that of the rows.
+    bool hasHeightForWidth() const override { return false; }
 
 signals:
     void dueAsked();
@@ -33,28 +38,35 @@ signals:
     void allWalkdownsAsked();
     void otherVesselsAsked();
     void settingsAsked();
+    void practiceAsked();
 
 protected:
     void lookChanged() override;
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    void arrange(bool low);
     void fill();
     ReportRow* makeRow(const PastWalkdown& walkdown);
 
     Round& m_round;
     std::vector<PastWalkdown> m_latest;
     std::vector<ReportRow*> m_rows;
-    int m_count = 0; ///< of all walkdowns
+    int m_count = 0;    ///< of all walkdowns
+    bool m_low = false; ///< wide and low: the keys lie beside the lists
+    QBoxLayout* m_sides;
     QVBoxLayout* m_lines;
+    QGridLayout* m_keys;
     QWidget* m_place;
     QVBoxLayout* m_list;
+    QHBoxLayout* m_head;
     Lettering* m_title;
     Lettering* m_nothing;
     ValueRow* m_due;
     QPushButton* m_all;
     QPushButton* m_others;
     QPushButton* m_settings;
+    QPushButton* m_practice;
 };
 
 } // namespace latchround::ui

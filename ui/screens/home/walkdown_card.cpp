@@ -1,7 +1,10 @@
 #include "ui/screens/home/walkdown_card.h"
 
+#include <algorithm>
+
 #include <QHBoxLayout>
 #include <QPushButton>
+#include <QResizeEvent>
 #include <QVBoxLayout>
 
 #include "ui/look/touch_style.h"
@@ -16,31 +19,35 @@ namespace latchround::ui {
 WalkdownCard::WalkdownCard(Round& round, QWidget* parent)
     : Card(parent)
     , m_round(round)
-    , m_lines(new QVBoxLayout(this))
+    , m_sides(new QBoxLayout(QBoxLayout::TopToBottom, this))
+    , m_said(new QVBoxLayout)
+    , m_keys(new QVBoxLayout)
     , m_title(new Lettering({}, TextSize::Heading, Ink::Plain, true))
     , m_aim(new Lettering({}, TextSize::Small, Ink::Muted))
     , m_figures_box(new QWidget)
     , m_main(new QPushButton)
     , m_all(new QPushButton(tr("All doors")))
     , m_end(new QPushButton(tr("End the walkdown"))) {
-    m_lines->setContentsMargins(0, 0, 0, 0);
+    m_sides->setContentsMargins(0, 0, 0, 0);
+    m_sides->addLayout(m_said, 1);
+    m_sides->addLayout(m_keys, 1);
     m_title->setObjectName(QStringLiteral("walkdown-title"));
     m_aim->setObjectName(QStringLiteral("walkdown-aim"));
-    m_lines->addWidget(m_title);
-    m_lines->addWidget(m_aim);
+    m_said->addWidget(m_title);
+    m_said->addWidget(m_aim);
     auto* figures = new QHBoxLayout(m_figures_box);
     figures->setContentsMargins(0, 0, 0, 0);
     addFigure(*figures, "done", tr("done"), &Colours::ink);
     addFigure(*figures, "satisfactory", tr("sat."), &Colours::good);
     addFigure(*figures, "to-settle", tr("to settle"), &Colours::again);
     addFigure(*figures, "unsatisfactory", tr("unsat."), &Colours::bad);
-    m_lines->addWidget(m_figures_box);
-    m_lines->addStretch(1);
-    m_lines->addWidget(m_main, 4);
+    m_said->addWidget(m_figures_box);
+    m_said->addStretch(1);
+    m_keys->addWidget(m_main, 4);
     auto* keys = new QHBoxLayout;
     keys->addWidget(m_all, 2);
     keys->addWidget(m_end, 3);
-    m_lines->addLayout(keys);
+    m_keys->addLayout(keys);
     m_main->setObjectName(QStringLiteral("home-main"));
     m_all->setObjectName(QStringLiteral("home-all-doors"));
     m_end->setObjectName(QStringLiteral("home-end"));
@@ -77,8 +84,13 @@ void WalkdownCard::refresh() {
     const Tally tally = tallyOf(m_round.doors());
     m_next = under_way ? m_round.nextOpenDoor() : QString();
     m_title->setText(under_way ? tr("Walkdown under way") : tr("No walkdown under way"));
-    if (!walkdown) {
-        m_aim->setText(tr("Nothing was tested yet with this register."));
+    m_no_doors = m_round.arrangement().doors.empty();
+    if (m_no_doors) {
+        m_aim->setText(tr("This register has no doors yet, so there is nothing to walk. Take in a "
+                          "register that lists them."));
+    } else if (!walkdown) {
+        m_aim->setText(tr("Nothing was tested yet with this register. A walkdown begins with a "
+                          "plan: who, which doors, in which order."));
     } else if (under_way) {
         const Stamp& begun = walkdown->begun_by;
         m_aim->setText(tr("%1, %2. Begun %3 at %4 by %5")
@@ -100,14 +112,17 @@ void WalkdownCard::refresh() {
         m_figures[i].figure->setFigure(QString::number(values[i]));
     m_figures_box->setVisible(walkdown.has_value());
     m_all->setVisible(walkdown.has_value());
-    m_main->setText(!under_way         ? tr("Begin a walkdown ›")
+    m_main->setText(m_no_doors         ? tr("Take in a register ›")
+                    : !under_way       ? tr("Begin a walkdown ›")
                     : m_next.isEmpty() ? tr("All doors done: end the walkdown ›")
                                        : tr("Carry on at %1 ›").arg(m_next));
     m_end->setVisible(under_way && !m_next.isEmpty());
 }
 
 void WalkdownCard::press() {
-    if (!m_round.isUnderWay())
+    if (m_no_doors)
+        emit registerAsked();
+    else if (!m_round.isUnderWay())
         emit beginAsked();
     else if (m_next.isEmpty())
         emit endAsked();
@@ -117,7 +132,9 @@ void WalkdownCard::press() {
 
 void WalkdownCard::lookChanged() {
     Card::lookChanged();
-    m_lines->setSpacing(sizes().gap);
+    m_sides->setSpacing(sizes().gap);
+    m_said->setSpacing(sizes().gap / 2);
+    m_keys->setSpacing(sizes().gap);
     m_main->setMinimumHeight(sizes().target);
     m_main->setMaximumHeight(sizes().main_target);
     m_main->setFont(font(TextSize::Lead, true));
@@ -127,6 +144,21 @@ void WalkdownCard::lookChanged() {
         inks.setColor(QPalette::WindowText, colours().*each.colour);
         each.figure->setPalette(inks);
     }
+}
+
+QSize WalkdownCard::minimumSizeHint() const {
+    const QSize least = Card::minimumSizeHint();
+    return {least.width(), std::max(least.height(), layout()->totalHeightForWidth(width()))};
+}
+
+/// Where the card is wide and low its keys lie beside what it says.
+void WalkdownCard::resizeEvent(QResizeEvent* event) {
+    Card::resizeEvent(event);
+    const bool low = width() > 2 * height();
+    m_sides->setDirection(low ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    m_sides->setSpacing(low ? sizes().main_gap : sizes().gap);
+    if (event->oldSize().width() != width())
+        updateGeometry();
 }
 
 } // namespace latchround::ui

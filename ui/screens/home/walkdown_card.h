@@ -7,8 +7,9 @@
 #include "ui/parts/card.h"
 #include "ui/round/round.h"
 
-class QPushButton;
+class QBoxLayout;
 class QHBoxLayout;
+class QPushButton;
 class QVBoxLayout;
 
 namespace latchround::ui {
@@ -24,15 +25,21 @@ public:
     void refresh();
     /// The one main action of the screen, for the keyboard to start from.
     QPushButton* mainKey() const { return m_main; }
+    /// It takes what height there is, from what its words need.
+    bool hasHeightForWidth() const override { return false; }
+    QSize minimumSizeHint() const override;
 
 signals:
     void doorChosen(const QString& number);
     void beginAsked();
+    /// The register has no doors.
+    void registerAsked();
     void endAsked();
     void allDoorsAsked();
 
 protected:
     void lookChanged() override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     struct Figure {
@@ -44,7 +51,9 @@ private:
     void press();
 
     Round& m_round;
-    QVBoxLayout* m_lines;
+    QBoxLayout* m_sides; ///< what is said, and the keys
+    QVBoxLayout* m_said;
+    QVBoxLayout* m_keys;
     Lettering* m_title;
     Lettering* m_aim;
     QWidget* m_figures_box;
@@ -53,6 +62,7 @@ private:
     QPushButton* m_all;
     QPushButton* m_end;
     QString m_next; ///< the door to carry on at
+    bool m_no_doors = false;
 };
 
 } // namespace latchround::ui

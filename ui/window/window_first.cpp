@@ -1,0 +1,32 @@
+// The page of the very first start, in front of everything else.
+#include <QStackedWidget>
+
+#include "ui/look/look.h"
+#include "ui/screens/first/first_screen.h"
+#include "ui/screens/home/home_screen.h"
+#include "ui/screens/practice/practice_screen.h"
+#include "ui/sheets/register_sheet.h"
+#include "ui/window/window.h"
+
+namespace latchround::ui {
+
+void Window::showFirst() {
+    Outside& outside = m_round.outside();
+    outside.keepSetting(QStringLiteral("first-run"), QStringLiteral("shown"));
+    auto* first = new FirstScreen(m_round);
+    addScreen(first);
+    connect(first, &FirstScreen::lookRoundAsked, this, &Window::showHome);
+    connect(first, &FirstScreen::practiceAsked, this, &Window::showPractice);
+    connect(first, &FirstScreen::registerAsked, this, [this] { takeInRegister(m_round, this); });
+    connect(first, &FirstScreen::scaleChosen, this, [this, &outside](double scale) {
+        m_look.setScale(scale);
+        outside.keepSetting(QStringLiteral("scale"), QString::number(scale));
+    });
+    connect(first, &FirstScreen::glovesChosen, this, [this, &outside](bool gloves) {
+        m_look.setGloves(gloves);
+        outside.keepSetting(QStringLiteral("gloves"), gloves ? QStringLiteral("1") : QString());
+    });
+    turnTo(first);
+}
+
+} // namespace latchround::ui
