@@ -6,2418 +6,2418 @@
     <name>Boundaries</name>
     <message>
         <source>%1 and %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 dan %2</translation>
     </message>
     <message>
         <source>%1 more</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 lagi</translation>
     </message>
     <message>
         <source>%1 open at deck %2 (%3)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 terbuka di geladak %2 (%3)</translation>
     </message>
     <message>
         <source>%1 open at decks %2 (%3)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 terbuka di geladak %2 (%3)</translation>
     </message>
     <message>
         <source>door %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pintu %1</translation>
     </message>
     <message>
         <source>doors %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pintu %1</translation>
     </message>
     <message>
         <source>mending door %1 in bulkhead %2 restores most</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">perbaikan pintu %1 di sekat %2 memulihkan paling banyak</translation>
     </message>
     <message>
         <source>mending doors %1 in bulkhead %2 restores most</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">perbaikan pintu %1 di sekat %2 memulihkan paling banyak</translation>
     </message>
     <message>
         <source>not shown to hold yet: bulkhead %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">belum terbukti bertahan: sekat %1</translation>
     </message>
     <message>
         <source>not shown to hold yet: bulkheads %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">belum terbukti bertahan: sekat %1</translation>
     </message>
     <message>
         <source>bulkhead %1: zones %2 act as one, %3 against %4, at most %5%6</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sekat %1: zona %2 menjadi satu, %3 terhadap %4, maksimal %5%6</translation>
     </message>
     <message>
         <source>bulkheads %1: zones %2 act as one, %3 against %4, at most %5%6</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sekat %1: zona %2 menjadi satu, %3 terhadap %4, maksimal %5%6</translation>
     </message>
     <message>
         <source>, %1 against %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">, %1 terhadap %2</translation>
     </message>
 </context>
 <context>
     <name>Catalogue</name>
     <message>
         <source>Lamps of the fire door control panels are tried</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lampu panel kendali pintu kebakaran dicoba</translation>
     </message>
     <message>
         <source>Every fire door in a main vertical zone bulkhead is worked locally</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Setiap pintu kebakaran di sekat zona vertikal utama dijalankan setempat</translation>
     </message>
     <message>
         <source>Remotely controlled fire doors are tried for proper release</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu kebakaran yang dikendalikan dari jauh dicoba pelepasannya</translation>
     </message>
     <message>
         <source>Plate present and legible, and it reads as the register says</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pelat ada dan terbaca, dan isinya sama dengan register</translation>
     </message>
     <message>
         <source>Read it at the door itself. Bad: painted over, scoured, or another class than the register&apos;s. No SOLAS paragraph was found that asks for a plate: where it is missing ask for the certificate; it is not a failure.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Baca di pintunya sendiri. Buruk: tertutup cat, tergerus, atau kelas lain daripada di register. Tidak ditemukan paragraf SOLAS yang meminta pelat: bila tidak ada, minta sertifikatnya; ini bukan kegagalan.</translation>
     </message>
     <message>
         <source>Sill or threshold in place, no trip</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ambang ada di tempatnya, tidak membuat tersandung</translation>
     </message>
     <message>
         <source>Sill in place, no trip?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ambang ada, tidak membuat tersandung?</translation>
     </message>
     <message>
         <source>Along the whole sill, with a lamp and a foot. Good: whole, flat and firm. Bad: a loose, bent or missing piece that a foot can catch on.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sepanjang ambang, dengan lampu dan kaki. Baik: utuh, rata, dan kukuh. Buruk: ada bagian longgar, bengkok, atau hilang yang dapat membuat kaki tersangkut.</translation>
     </message>
     <message>
         <source>Travel path clear on both sides</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lintasan bebas di kedua sisi</translation>
     </message>
     <message>
         <source>Travel path clear, both sides?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lintasan bebas, kedua sisi?</translation>
     </message>
     <message>
         <source>All the deck that the leaf moves over, on both sides. Good: bare. Bad: stores, carts, furniture, mats, litter.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Seluruh geladak yang dilalui daun, di kedua sisi. Baik: kosong. Buruk: barang, troli, perabot, keset, sampah.</translation>
     </message>
     <message>
         <source>Pocket clear of dirt, litter and stores</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Rongga bebas dari kotoran, sampah, dan barang</translation>
     </message>
     <message>
         <source>Pocket clear of dirt and litter?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Rongga bebas kotoran dan sampah?</translation>
     </message>
     <message>
         <source>Look into the pocket with a lamp, never with a hand while the door can move. Good: bare to the end. Bad: dirt, litter, stores.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lihat ke dalam rongga dengan lampu, jangan pernah dengan tangan selagi pintu dapat bergerak. Baik: kosong sampai ujung. Buruk: kotoran, sampah, barang.</translation>
     </message>
     <message>
         <source>Nothing holds it: no wedge, rope or furniture</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada yang menahannya: ganjal, tali, atau perabot</translation>
     </message>
     <message>
         <source>Free of wedges, ropes and furniture?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bebas ganjal, tali, dan perabot?</translation>
     </message>
     <message>
         <source>Round the foot, the handle and the edge of the open leaf. Good: its own hold-back alone holds it. Bad: a wedge, a rope, furniture.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Di sekitar kaki, gagang, dan tepi daun yang terbuka. Baik: hanya penahannya sendiri yang menahan. Buruk: ganjal, tali, perabot.</translation>
     </message>
     <message>
         <source>Seals whole and not painted over</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Paking utuh dan tidak tertutup cat</translation>
     </message>
     <message>
         <source>Seals whole, unpainted?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Paking utuh, tanpa cat?</translation>
     </message>
     <message>
         <source>All round the leaf. Good: strips flush and unbroken. Bad: painted over, torn, or a piece gone.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Di sekeliling daun. Baik: strip rata dan tidak putus. Buruk: tertutup cat, robek, atau ada bagian hilang.</translation>
     </message>
     <message>
         <source>Hinges tight, leaf not dropped</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Engsel kencang, daun tidak turun</translation>
     </message>
     <message>
         <source>Hinges tight, leaf not dropped?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Engsel kencang, daun tidak turun?</translation>
     </message>
     <message>
         <source>Stand back and look at the gap over the leaf. Good: even, screws home. Bad: wider at one end, bright rub marks at the sill.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mundur dan lihat celah di atas daun. Baik: rata, sekrup masuk penuh. Buruk: lebih lebar di satu ujung, bekas gesekan mengilap di ambang.</translation>
     </message>
     <message>
         <source>Closer not leaking, its arm connected</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Penutup otomatis tidak bocor, lengannya tersambung</translation>
     </message>
     <message>
         <source>Closer dry, arm connected?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Penutup otomatis kering, lengan tersambung?</translation>
     </message>
     <message>
         <source>At the head of the leaf. Good: dry, its arm fast at both ends. Bad: oil on the body or the leaf, the arm loose or hanging.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Di bagian atas daun. Baik: kering, lengan kukuh di kedua ujung. Buruk: oli pada badan atau daun, lengan longgar atau menggantung.</translation>
     </message>
     <message>
         <source>Rails, rollers and guides clean and whole</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Rel, rol, dan pemandu bersih dan utuh</translation>
     </message>
     <message>
         <source>Rails, rollers and guides clean?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Rel, rol, dan pemandu bersih?</translation>
     </message>
     <message>
         <source>The rail at the head and the guide at the foot, end to end. Good: bare, every roller on it. Bad: dirt, a dent, a roller off. Hands out while it can move.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Rel di atas dan pemandu di bawah, dari ujung ke ujung. Baik: kosong, semua rol di tempatnya. Buruk: kotoran, penyok, rol lepas. Jauhkan tangan selagi pintu dapat bergerak.</translation>
     </message>
     <message>
         <source>Leaf, frame and glass whole: no holes, unapproved fittings, corrosion or loose insulation</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Daun, kusen, dan kaca utuh: tanpa lubang, perlengkapan tak disetujui, korosi, atau insulasi longgar</translation>
     </message>
     <message>
         <source>Leaf, frame and glass whole?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Daun, kusen, dan kaca utuh?</translation>
     </message>
     <message>
         <source>Both faces, edges, frame and glass. Bad: drilled holes, cables, signs screwed on, rust, loose insulation, a crack.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kedua muka, tepi, kusen, dan kaca. Buruk: lubang bor, kabel, papan yang disekrup, karat, insulasi longgar, retak.</translation>
     </message>
     <message>
         <source>Moves smoothly over its whole travel</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bergerak mulus di seluruh lintasannya</translation>
     </message>
     <message>
         <source>Smooth over its whole travel?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mulus di seluruh lintasannya?</translation>
     </message>
     <message>
         <source>Watch the leaf all the way. Good: it goes evenly to the end. Bad: it sticks, jumps, or slams at the end.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Amati daun sepanjang jalannya. Baik: bergerak rata sampai akhir. Buruk: tersendat, melompat, atau membanting di akhir.</translation>
     </message>
     <message>
         <source>The selector holds one leaf until the other is home</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pengatur urutan menahan satu daun sampai daun lain tertutup rapat</translation>
     </message>
     <message>
         <source>Do the leaves close in order?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apakah daun menutup berurutan?</translation>
     </message>
     <message>
         <source>Open both leaves and let them go together. Good: one waits until the other is home. Bad: its lip is caught outside. Fingers off the meeting edges.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buka kedua daun dan lepaskan bersama. Baik: satu menunggu sampai yang lain tertutup rapat. Buruk: bibirnya tersangkut di luar. Jauhkan jari dari tepi temu.</translation>
     </message>
     <message>
         <source>Latches fully, unaided, and stays latched when pushed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Terkancing penuh, tanpa bantuan, dan tetap terkancing bila didorong</translation>
     </message>
     <message>
         <source>Latches unaided, stays latched when pushed?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Terkancing sendiri, tetap terkancing bila didorong?</translation>
     </message>
     <message>
         <source>When it has shut and stands still, push it. Good: it holds. Bad: it gives way, as it would to the pressure of a fire.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Setelah tertutup dan diam, dorong. Baik: bertahan. Buruk: terbuka, seperti akan terjadi oleh tekanan kebakaran.</translation>
     </message>
     <message>
         <source>Safety edge stops the leaf and lets it re-open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tepi pengaman menghentikan daun dan membiarkannya membuka lagi</translation>
     </message>
     <message>
         <source>Does the safety edge stop and re-open it?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apakah tepi pengaman menghentikan dan membukanya lagi?</translation>
     </message>
     <message>
         <source>Hold a soft block in the path, never a hand or foot. Good: at the touch the leaf stops and goes back. Bad: it pushes on.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tahan balok lunak di lintasan, jangan pernah tangan atau kaki. Baik: saat tersentuh, daun berhenti dan mundur. Buruk: terus mendorong.</translation>
     </message>
     <message>
         <source>Door, frame and securing means resist fire like the division they stand in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu, kusen, dan alat pengaman menahan api seperti divisi tempatnya terpasang</translation>
     </message>
     <message>
         <source>Compare the plate on the door with the class of the boundary round it. Good: the door is at least as strong. A watertight door needs no insulation (9.4.1.1.3).</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bandingkan pelat pada pintu dengan kelas pembatas di sekelilingnya. Baik: pintu minimal sama kuat. Pintu kedap air tidak perlu insulasi (9.4.1.1.3).</translation>
     </message>
     <message>
         <source>One person can open and close it, from each side</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Satu orang dapat membuka dan menutupnya, dari setiap sisi</translation>
     </message>
     <message>
         <source>Can one person open and close it?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dapatkah satu orang membuka dan menutupnya?</translation>
     </message>
     <message>
         <source>Open and shut it yourself, unaided, from this side; then go round and do the same. Bad: it takes two people or a tool.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buka dan tutup sendiri, tanpa bantuan, dari sisi ini; lalu pindah ke sisi lain dan lakukan hal yang sama. Buruk: perlu dua orang atau alat.</translation>
     </message>
     <message>
         <source>Closes by itself, also against an inclination of 3.5 degrees</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Menutup sendiri, juga melawan kemiringan 3.5 derajat</translation>
     </message>
     <message>
         <source>Does it close by itself?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apakah menutup sendiri?</translation>
     </message>
     <message>
         <source>Let it go from fully open, half open and a small angle. Good: all the way home each time. Bad: it stands ajar. The 3.5 degree part cannot be seen on an upright ship.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lepaskan dari terbuka penuh, setengah terbuka, dan sudut kecil. Baik: setiap kali tertutup rapat. Buruk: tinggal renggang. Bagian 3.5 derajat tidak terlihat pada kapal yang tegak.</translation>
     </message>
     <message>
         <source>Hinged door shuts 10 to 40 s after its first movement, ship upright</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu engsel menutup 10 sampai 40 s setelah gerak pertamanya, kapal tegak</translation>
     </message>
     <message>
         <source>Mark the first movement of the leaf and the moment it is fully shut; on a double door, when the second leaf is home. Stand clear of the leaf.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tandai gerak pertama daun dan saat tertutup penuh; pada pintu ganda, saat daun kedua tertutup rapat. Berdirilah jauh dari daun.</translation>
     </message>
     <message>
         <source>Sliding door closes at a roughly uniform 0.1 to 0.2 m/s, ship upright</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu geser menutup kira-kira seragam 0.1 sampai 0.2 m/s, kapal tegak</translation>
     </message>
     <message>
         <source>Mark the first movement and the moment it is shut: the clear opening divided by that time is the rate. Keep hands off the edge and out of the pocket.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tandai gerak pertama dan saat tertutup: bukaan bersih dibagi waktu itu adalah lajunya. Jauhkan tangan dari tepi dan dari rongga.</translation>
     </message>
     <message>
         <source>Can be released from the continuously manned central control station</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dapat dilepas dari stasiun kendali pusat yang terus dijaga</translation>
     </message>
     <message>
         <source>Does the control station release it?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apakah stasiun kendali melepaskannya?</translation>
     </message>
     <message>
         <source>The control station releases the door or its group. Good: it lets go and closes. Bad: it stays open. A watch at every door of the group, both sides.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Stasiun kendali melepaskan pintu atau grupnya. Baik: terlepas dan menutup. Buruk: tetap terbuka. Penjaga di setiap pintu grup, kedua sisi.</translation>
     </message>
     <message>
         <source>Can be released at the door, from both sides</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dapat dilepas di pintu, dari kedua sisi</translation>
     </message>
     <message>
         <source>Does the switch on this side release it?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apakah sakelar di sisi ini melepaskannya?</translation>
     </message>
     <message>
         <source>Work the switch or handle at the door, one side and then the other. Good: each lets the door go. Bad: one side does nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gerakkan sakelar atau gagang di pintu, satu sisi lalu sisi lain. Baik: masing-masing melepaskan pintu. Buruk: satu sisi tidak berfungsi.</translation>
     </message>
     <message>
         <source>The release switch has an on-off function: the system does not reset itself</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sakelar pelepas punya fungsi on-off: sistem tidak mengatur ulang sendiri</translation>
     </message>
     <message>
         <source>Does the switch stay as it is put, so that the system does not reset itself?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apakah sakelar tetap pada posisinya, sehingga sistem tidak mengatur ulang sendiri?</translation>
     </message>
     <message>
         <source>Release, take the hand off and wait. Good: the door is not held again until somebody puts the switch back. Bad: it is held again by itself.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lepaskan, angkat tangan, dan tunggu. Baik: pintu tidak ditahan lagi sampai orang mengembalikan sakelar. Buruk: ditahan lagi dengan sendirinya.</translation>
     </message>
     <message>
         <source>No hold-back hook that the control station cannot release</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada kait penahan yang tidak dapat dilepas stasiun kendali</translation>
     </message>
     <message>
         <source>Free of hooks the control station cannot release?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bebas dari kait yang tidak dapat dilepas stasiun kendali?</translation>
     </message>
     <message>
         <source>Look behind the open door, at wall, leaf and deck. Bad: hooks, cabin hooks, eye plates with marks of use.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lihat di belakang pintu yang terbuka: dinding, daun, dan geladak. Buruk: kait, kait kabin, pelat mata dengan bekas pemakaian.</translation>
     </message>
     <message>
         <source>After remote closing it opens again locally from both sides, and then shuts by itself</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Setelah ditutup dari jauh, dapat dibuka lagi setempat dari kedua sisi, lalu menutup sendiri</translation>
     </message>
     <message>
         <source>Opens from this side after remote closing, then shuts by itself?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dapat dibuka dari sisi ini setelah ditutup dari jauh, lalu menutup sendiri?</translation>
     </message>
     <message>
         <source>While the remote release still stands, open it from this side and let go. Good: it opens, then shuts by itself. Keep clear of the leaf as it comes back.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Selagi pelepasan jarak jauh masih berlaku, buka dari sisi ini dan lepaskan. Baik: terbuka, lalu menutup sendiri. Jauhi daun ketika kembali.</translation>
     </message>
     <message>
         <source>The control station&apos;s panel shows whether it is closed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Panel stasiun kendali menunjukkan apakah pintu tertutup</translation>
     </message>
     <message>
         <source>Is the panel&apos;s indication true for open, ajar and closed?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apakah penunjukan panel benar untuk terbuka, renggang, dan tertutup?</translation>
     </message>
     <message>
         <source>Ask the control station what its panel shows with the door open, ajar and shut. Good: true each time. Bad: it says shut while the door stands ajar.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanyakan kepada stasiun kendali apa yang ditunjukkan panelnya saat pintu terbuka, renggang, dan tertutup. Baik: benar setiap kali. Buruk: panel menyebut tertutup padahal pintu renggang.</translation>
     </message>
     <message>
         <source>Closes by itself when the control system or central power fails</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Menutup sendiri bila sistem kendali atau daya pusat gagal</translation>
     </message>
     <message>
         <source>Closes by itself when its control or power fails?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Menutup sendiri bila kendali atau dayanya gagal?</translation>
     </message>
     <message>
         <source>Agree it with the engineers and clear people away; then the supply of this door&apos;s control is cut. Good: it shuts by itself. Bad: it stays open.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sepakati dengan masinis dan jauhkan orang; lalu pasokan kendali pintu ini diputus. Baik: menutup sendiri. Buruk: tetap terbuka.</translation>
     </message>
     <message>
         <source>Local accumulators work the door at least ten times fully open and shut after the power has failed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Akumulator setempat menjalankan pintu minimal sepuluh kali buka-tutup penuh setelah daya gagal</translation>
     </message>
     <message>
         <source>Ten full cycles from the local accumulator?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sepuluh siklus penuh dari akumulator setempat?</translation>
     </message>
     <message>
         <source>Ask for the last record of ten full openings and closings without the main supply. Trying it runs the accumulator down: agree it with the control station first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Minta catatan terakhir sepuluh kali buka-tutup penuh tanpa pasokan utama. Mencobanya menguras akumulator: sepakati dahulu dengan stasiun kendali.</translation>
     </message>
     <message>
         <source>A failure at one door leaves the others working</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kegagalan di satu pintu membiarkan pintu lain tetap bekerja</translation>
     </message>
     <message>
         <source>Do the other doors go on working when this one fails?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apakah pintu lain tetap bekerja bila pintu ini gagal?</translation>
     </message>
     <message>
         <source>See the drawing of the control system, or isolate this door while another is worked. Good: the others move as before. Bad: they stand still too.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lihat gambar sistem kendali, atau isolasi pintu ini sementara pintu lain dijalankan. Baik: yang lain bergerak seperti semula. Buruk: semuanya ikut diam.</translation>
     </message>
     <message>
         <source>Alarm sounds 5 to 10 s between release and first movement</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alarm berbunyi 5 sampai 10 s antara pelepasan dan gerak pertama</translation>
     </message>
     <message>
         <source>Released from the control station, from the first sound of the alarm to the first movement of the leaf. Bad: the leaf moves at once, or much later.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dilepas dari stasiun kendali, dari bunyi alarm pertama sampai gerak pertama daun. Buruk: daun langsung bergerak, atau jauh lebih lambat.</translation>
     </message>
     <message>
         <source>The alarm sounds until the door is completely closed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alarm berbunyi sampai pintu tertutup sepenuhnya</translation>
     </message>
     <message>
         <source>Listen until the leaf is home. Good: the alarm still sounds when the door is fully shut. Bad: silence while the leaf still moves.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dengarkan sampai daun tertutup rapat. Baik: alarm masih berbunyi ketika pintu sudah tertutup penuh. Buruk: senyap selagi daun masih bergerak.</translation>
     </message>
     <message>
         <source>On contact it re-opens no more than 1 m from the point of contact</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Saat kontak, membuka lagi tidak lebih dari 1 m dari titik kontak</translation>
     </message>
     <message>
         <source>How far it re-opens from the point of contact</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Seberapa jauh membuka lagi dari titik kontak</translation>
     </message>
     <message>
         <source>Hold a soft block in the path, never a hand or foot. Measure from the point of contact to where the leaf stops after going back.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tahan balok lunak di lintasan, jangan pernah tangan atau kaki. Ukur dari titik kontak sampai tempat daun berhenti setelah mundur.</translation>
     </message>
     <message>
         <source>The latch engages by the release system&apos;s own operation</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kancing masuk oleh kerja sistem pelepasan itu sendiri</translation>
     </message>
     <message>
         <source>Does the latch engage by itself after release?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apakah kancing masuk sendiri setelah pelepasan?</translation>
     </message>
     <message>
         <source>After release, when both leaves stand still, push at the meeting edge. Good: neither opens. Bad: the bolt lies short of its strike.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Setelah pelepasan, ketika kedua daun diam, dorong di tepi temu. Baik: tidak ada yang terbuka. Buruk: lidah tidak sampai ke pelat kancing.</translation>
     </message>
     <message>
         <source>Local control components can be reached for maintenance and adjusting</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Komponen kendali setempat dapat dijangkau untuk perawatan dan penyetelan</translation>
     </message>
     <message>
         <source>Can the local control parts be reached?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dapatkah komponen kendali setempat dijangkau?</translation>
     </message>
     <message>
         <source>Find the door&apos;s own switch, valve or control box. Good: the cover opens and a hand with a tool gets in. Bad: built in, blocked or painted shut.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cari sakelar, katup, atau kotak kendali pintu itu. Baik: tutupnya terbuka dan tangan dengan alat dapat masuk. Buruk: terbangun di dalam, terhalang, atau tertutup cat.</translation>
     </message>
     <message>
         <source>The control system is approved to work in a fire: 60 min at 200 degrees C, and to keep the door shut beyond</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sistem kendali disetujui bekerja dalam kebakaran: 60 min pada 200 derajat C, dan menjaga pintu tertutup di atasnya</translation>
     </message>
     <message>
         <source>Is there an approval paper of the control system?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Adakah dokumen persetujuan sistem kendali?</translation>
     </message>
     <message>
         <source>A check of papers: works at 200 degrees C or more for 60 min or more, leaves other doors&apos; supply whole, isolates itself above that and keeps the door shut up to 945 degrees C or more.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pemeriksaan dokumen: bekerja pada 200 derajat C atau lebih selama 60 min atau lebih, tidak mengganggu pasokan pintu lain, mengisolasi diri di atas itu, dan menjaga pintu tertutup sampai 945 derajat C atau lebih.</translation>
     </message>
     <message>
         <source>Self-closing hose port, 150 mm square clear with the door closed, as fire-resistant as the door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lubang selang yang menutup sendiri, bersih 150 mm persegi dengan pintu tertutup, setahan api pintunya</translation>
     </message>
     <message>
         <source>Hose port clear 150 mm square, and does it shut by itself?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lubang selang bersih 150 mm persegi, dan menutup sendiri?</translation>
     </message>
     <message>
         <source>Door shut, lower edge, opposite the hinges; on a sliding door nearest the opening. Lift the cover and let go. Good: 150 mm square clear, and the cover falls shut. Bad: it stays up.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu tertutup, tepi bawah, di seberang engsel; pada pintu geser yang terdekat ke bukaan. Angkat penutupnya dan lepaskan. Baik: bersih 150 mm persegi, dan penutup jatuh menutup. Buruk: tetap terangkat.</translation>
     </message>
     <message>
         <source>Gap under a door approved without a sill in its frame is no more than 12 mm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Celah di bawah pintu yang disetujui tanpa ambang di kusennya tidak lebih dari 12 mm</translation>
     </message>
     <message>
         <source>Gap under the shut door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Celah di bawah pintu tertutup</translation>
     </message>
     <message>
         <source>The widest place under the shut door, with a feeler or a rule. No fingers under a leaf that can move.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tempat terlebar di bawah pintu yang tertutup, dengan kaliber celah atau mistar. Jangan letakkan jari di bawah daun yang dapat bergerak.</translation>
     </message>
     <message>
         <source>Non-combustible sill; floor covering does not run under the closed door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ambang tak mudah terbakar; pelapis lantai tidak menerus di bawah pintu tertutup</translation>
     </message>
     <message>
         <source>Sill non-combustible, floor covering stops at it?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ambang tak mudah terbakar, pelapis lantai berhenti di situ?</translation>
     </message>
     <message>
         <source>At the foot of the shut door. Good: a sill that cannot burn, and carpet or vinyl stops at it. Bad: the covering runs on under the leaf.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Di kaki pintu yang tertutup. Baik: ambang yang tidak dapat terbakar, dan karpet atau vinil berhenti di situ. Buruk: pelapis menerus di bawah daun.</translation>
     </message>
     <message>
         <source>Gap under a door approved without a sill in its frame is no more than 25 mm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Celah di bawah pintu yang disetujui tanpa ambang di kusennya tidak lebih dari 25 mm</translation>
     </message>
     <message>
         <source>The widest place under the shut door, with a rule. No fingers under a leaf that can move.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tempat terlebar di bawah pintu yang tertutup, dengan mistar. Jangan letakkan jari di bawah daun yang dapat bergerak.</translation>
     </message>
     <message>
         <source>Vent opening in or under the door no more than 0.05 m2 net, with a non-combustible grille</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lubang ventilasi di pintu atau di bawahnya tidak lebih dari 0.05 m2 bersih, dengan kisi tak mudah terbakar</translation>
     </message>
     <message>
         <source>Vent opening in or under the door, net</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lubang ventilasi di pintu atau di bawahnya, bersih</translation>
     </message>
     <message>
         <source>The grille in the leaf or the cut under it. Count only the open area between the bars; 0 where there is none. The grille must be of a kind that cannot burn.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kisi pada daun atau potongan di bawahnya. Hitung hanya luas terbuka di antara bilah; 0 bila tidak ada. Kisi harus dari jenis yang tidak dapat terbakar.</translation>
     </message>
     <message>
         <source>Cabin door closes by itself and has no hold-back hook</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu kabin menutup sendiri dan tidak punya kait penahan</translation>
     </message>
     <message>
         <source>Closes by itself, no hook?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Menutup sendiri, tanpa kait?</translation>
     </message>
     <message>
         <source>Let it go from fully open. Good: it shuts by itself, and nothing behind it can hold it. Bad: it stops half way, or there is a hook.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lepaskan dari terbuka penuh. Baik: menutup sendiri, dan tidak ada apa pun di belakangnya yang dapat menahannya. Buruk: berhenti di tengah, atau ada kait.</translation>
     </message>
     <message>
         <source>Closes positively by power or by itself, with a fail-safe hold-back released remotely</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Menutup pasti dengan tenaga atau sendiri, dengan penahan gagal-aman yang dilepas dari jauh</translation>
     </message>
     <message>
         <source>Closes positively, hold-back fail-safe and released remotely?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Menutup pasti, penahan gagal-aman dan dilepas dari jauh?</translation>
     </message>
     <message>
         <source>Release it from its remote place, then with its supply cut. Good: it closes firmly each time. Doors of escape trunks are excepted: answer n/a.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lepaskan dari tempat jauhnya, lalu dengan pasokan diputus. Baik: menutup kukuh setiap kali. Pintu lorong penyelamatan dikecualikan: jawab t/b.</translation>
     </message>
     <message>
         <source>Door in an A-60, A-30 or A-15 bulkhead meets A-15; in an A-0 bulkhead A-0</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu di sekat A-60, A-30, atau A-15 memenuhi A-15; di sekat A-0 memenuhi A-0</translation>
     </message>
     <message>
         <source>Compare the plate on the door with its bulkhead: A-15 is enough in A-60, A-30 and A-15. Watertight doors are outside the rule; a door to the weather deck may be 45 mm hardwood.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bandingkan pelat pada pintu dengan sekatnya: A-15 cukup di A-60, A-30, dan A-15. Pintu kedap air di luar aturan ini; pintu ke geladak cuaca boleh dari kayu keras 45 mm.</translation>
     </message>
     <message>
         <source>Closes by itself against a list of 3.5 degrees</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Menutup sendiri melawan kemiringan 3.5 derajat</translation>
     </message>
     <message>
         <source>The door is numbered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu diberi nomor</translation>
     </message>
     <message>
         <source>Is the door&apos;s number on it?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apakah nomor pintu ada padanya?</translation>
     </message>
     <message>
         <source>Look on the leaf and beside it. Good: the number can be read and is the register&apos;s. Bad: gone, painted over, or another door&apos;s.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lihat pada daun dan di sampingnya. Baik: nomor terbaca dan sama dengan register. Buruk: hilang, tertutup cat, atau milik pintu lain.</translation>
     </message>
     <message>
         <source>Released from the control station and at the door; shuts when the control system fails; no hooks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dilepas dari stasiun kendali dan di pintu; menutup bila sistem kendali gagal; tanpa kait</translation>
     </message>
     <message>
         <source>Released from the control station and at the door, shut by itself when the system fails, and free of hooks?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dilepas dari stasiun kendali dan di pintu, menutup sendiri bila sistem gagal, dan bebas kait?</translation>
     </message>
     <message>
         <source>Try it from the control station, at the door, and with the system off: it must shut each time. Then look behind it for hooks. A door that is normally closed need not have it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Coba dari stasiun kendali, di pintu, dan dengan sistem mati: harus menutup setiap kali. Lalu cari kait di belakangnya. Pintu yang biasanya tertutup tidak harus memilikinya.</translation>
     </message>
     <message>
         <source>Released from the control station and at the door; shuts when its power fails; no hooks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dilepas dari stasiun kendali dan di pintu; menutup bila dayanya gagal; tanpa kait</translation>
     </message>
     <message>
         <source>Try it from the control station, at the door, and with its power off: it must shut each time. Then look behind it for hooks. A door that is normally closed need not have it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Coba dari stasiun kendali, di pintu, dan dengan dayanya mati: harus menutup setiap kali. Lalu cari kait di belakangnya. Pintu yang biasanya tertutup tidak harus memilikinya.</translation>
     </message>
     <message>
         <source>Either leaf of a double door closes and latches on its own</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Setiap daun pintu ganda menutup dan terkancing sendiri</translation>
     </message>
     <message>
         <source>Does either leaf close and latch on its own?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apakah setiap daun menutup dan terkancing sendiri?</translation>
     </message>
     <message>
         <source>Open one leaf alone and let it go; then the other. Good: each shuts and latches alone. Bad: one needs the other, or does not latch.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buka satu daun saja dan lepaskan; lalu yang lain. Baik: masing-masing menutup dan terkancing sendiri. Buruk: yang satu memerlukan yang lain, atau tidak terkancing.</translation>
     </message>
     <message>
         <source>Where one leaf must close first, something makes them close in order</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bila satu daun harus menutup dahulu, ada alat yang membuatnya menutup berurutan</translation>
     </message>
     <message>
         <source>Latch throw at least 19 mm in an A-class door, 9.5 mm in a B-class door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Panjang lidah kancing minimal 19 mm pada pintu kelas A, 9.5 mm pada pintu kelas B</translation>
     </message>
     <message>
         <source>With the door open and held, measure how far the bolt stands out of the edge. 3/4 inch; subchapter K prints 20 mm for A class. B class: 3/8 inch.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dengan pintu terbuka dan ditahan, ukur seberapa jauh lidah menonjol dari tepi. 3/4 inci; subchapter K mencetak 20 mm untuk kelas A. Kelas B: 3/8 inci.</translation>
     </message>
     <message>
         <source>Undercut above sill or deck covering at most 12.7 mm under an A-class door, 25 mm under a B-class door; no rug or carpet through the doorway</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Celah bawah di atas ambang atau pelapis geladak maksimal 12.7 mm di bawah pintu kelas A, 25 mm di bawah pintu kelas B; tidak ada permadani atau karpet melintasi ambang pintu</translation>
     </message>
     <message>
         <source>The worst place under the shut door, down to sill or deck covering. 1/2 inch; B class 1 inch. Bad as well: a rug or carpet that runs through.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tempat terburuk di bawah pintu yang tertutup, sampai ke ambang atau pelapis geladak. 1/2 inci; kelas B 1 inci. Buruk juga: permadani atau karpet yang menerus.</translation>
     </message>
     <message>
         <source>Clearance between double leaves that work alone, and at top and sides of a double-swing door, at most 3.2 mm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Celah di antara daun ganda yang bekerja sendiri-sendiri, dan di atas dan sisi pintu ayun dua arah, maksimal 3.2 mm</translation>
     </message>
     <message>
         <source>Both leaves shut: a feeler between them; on a double-swing door also at top and sides. 1/8 inch at the widest place.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kedua daun tertutup: kaliber celah di antaranya; pada pintu ayun dua arah juga di atas dan sisi. 1/8 inci di tempat terlebar.</translation>
     </message>
     <message>
         <source>Stop or overlap at the sides and top at least 12.7 mm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sponing atau tumpang tindih di sisi dan atas minimal 12.7 mm</translation>
     </message>
     <message>
         <source>How far the shut leaf laps over the stop of its frame, at the sides and the top. 1/2 inch at the narrowest place.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Seberapa jauh daun yang tertutup menumpang pada sponing kusennya, di sisi dan atas. 1/2 inci di tempat tersempit.</translation>
     </message>
     <message>
         <source>No vent grille or louver in an A-class door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada kisi ventilasi atau jalusi pada pintu kelas A</translation>
     </message>
     <message>
         <source>Free of grilles and louvers?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bebas kisi dan jalusi?</translation>
     </message>
     <message>
         <source>Look over the whole leaf, low down as well. Good: closed all over. Bad: a grille or louver, anywhere in it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Periksa seluruh daun, juga bagian bawah. Baik: tertutup seluruhnya. Buruk: ada kisi atau jalusi di mana pun.</translation>
     </message>
     <message>
         <source>One leaf at most 1200 mm wide</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Satu daun paling lebar 1200 mm</translation>
     </message>
     <message>
         <source>One leaf, from the hinge side to the free edge. 48 inches.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Satu daun, dari sisi engsel ke tepi bebas. 48 inci.</translation>
     </message>
     <message>
         <source>A hose port, if fitted: lower corner opposite the hinge, about 152 mm square, self-closing steel cover</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lubang selang, bila ada: sudut bawah di seberang engsel, sekitar 152 mm persegi, penutup baja yang menutup sendiri</translation>
     </message>
     <message>
         <source>Hose port in the lower corner opposite the hinge, about 152 mm square, cover shuts by itself?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lubang selang di sudut bawah di seberang engsel, sekitar 152 mm persegi, penutup menutup sendiri?</translation>
     </message>
     <message>
         <source>Lower corner opposite the hinge, about 6 inches square. Lift the steel cover and let go: it must fall shut. The rule asks for no hose port; it says how one must be.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sudut bawah di seberang engsel, sekitar 6 inci persegi. Angkat penutup baja dan lepaskan: harus jatuh menutup. Aturan tidak meminta lubang selang; aturan menyebut bagaimana seharusnya bila ada.</translation>
     </message>
     <message>
         <source>A door in a deck, for crew only, closes in 5 to 10 s</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu di geladak, hanya untuk awak, menutup dalam 5 sampai 10 s</translation>
     </message>
     <message>
         <source>Time it from the first movement to fully shut. Nobody stands on the stair, and no hand or foot is at its edge.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ukur waktunya dari gerak pertama sampai tertutup penuh. Tidak ada yang berdiri di tangga, dan tidak ada tangan atau kaki di tepinya.</translation>
     </message>
     <message>
         <source>Force to release the latch of a door in a deck: at most 17.8 N</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gaya untuk melepas kancing pintu di geladak: maksimal 17.8 N</translation>
     </message>
     <message>
         <source>Hook a spring gauge on the latch and pull until it lets go. The greatest force counts.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kaitkan neraca pegas pada kancing dan tarik sampai terlepas. Gaya terbesar yang dihitung.</translation>
     </message>
     <message>
         <source>Force to set a door in a deck in motion: at most 44.5 N</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gaya untuk mulai menggerakkan pintu di geladak: maksimal 44.5 N</translation>
     </message>
     <message>
         <source>Latch free: hook a spring gauge at the free edge and pull until the door just moves. The greatest force counts.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kancing bebas: kaitkan neraca pegas di tepi bebas dan tarik sampai pintu tepat bergerak. Gaya terbesar yang dihitung.</translation>
     </message>
     <message>
         <source>Force to open a door in a deck to the stair&apos;s width: at most 17.8 N</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gaya untuk membuka pintu di geladak selebar tangga: maksimal 17.8 N</translation>
     </message>
     <message>
         <source>Pull with a spring gauge until it is open to the stair&apos;s width. The greatest force on the way counts. Nobody stands under it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tarik dengan neraca pegas sampai terbuka selebar tangga. Gaya terbesar di sepanjang jalan yang dihitung. Tidak ada yang berdiri di bawahnya.</translation>
     </message>
     <message>
         <source>Wired glass in an A-class door at most 0.065 m2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kaca kawat pada pintu kelas A maksimal 0.065 m2</translation>
     </message>
     <message>
         <source>The glass that can be seen, height by width. 100 square inches. No glass: 0. Bad: cracked, or no wire in it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kaca yang terlihat, tinggi kali lebar. 100 inci persegi. Tanpa kaca: 0. Buruk: retak, atau tanpa kawat di dalamnya.</translation>
     </message>
     <message>
         <source>The fire door release system is as SOLAS 74 II-2/30.4.3 has it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sistem pelepasan pintu kebakaran sesuai SOLAS 74 II-2/30.4.3</translation>
     </message>
     <message>
         <source>Is the release system approved to SOLAS 74 II-2/30.4.3?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apakah sistem pelepasan disetujui menurut SOLAS 74 II-2/30.4.3?</translation>
     </message>
     <message>
         <source>A check of papers, where such a system is installed: an approval that names SOLAS 74 II-2/30.4.3.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pemeriksaan dokumen, bila sistem demikian terpasang: persetujuan yang menyebut SOLAS 74 II-2/30.4.3.</translation>
     </message>
     <message>
         <source>Control stations</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Stasiun kendali</translation>
     </message>
     <message>
         <source>room with emergency power or lighting source</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang dengan sumber tenaga atau penerangan darurat</translation>
     </message>
     <message>
         <source>bridge and chart room</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">anjungan dan ruang peta</translation>
     </message>
     <message>
         <source>radio room</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang radio</translation>
     </message>
     <message>
         <source>fire control room</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang kendali kebakaran</translation>
     </message>
     <message>
         <source>propulsion control room outside the engine room</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang kendali penggerak di luar kamar mesin</translation>
     </message>
     <message>
         <source>central fire-alarm panel room</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang panel alarm kebakaran pusat</translation>
     </message>
     <message>
         <source>central emergency public-address station</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">stasiun pengeras suara darurat pusat</translation>
     </message>
     <message>
         <source>Stairways</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tangga</translation>
     </message>
     <message>
         <source>inside stairs, lifts, escalators and fully enclosed escape trunks for passengers or crew, with their enclosures (not those wholly inside machinery spaces)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tangga dalam, lift, eskalator, dan lorong penyelamatan tertutup penuh bagi penumpang atau awak, dengan selubungnya (bukan yang seluruhnya di dalam ruang permesinan)</translation>
     </message>
     <message>
         <source>a stair enclosed on one level only counts as part of the space it has no fire door against</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tangga yang tertutup pada satu tingkat saja dihitung sebagai bagian ruang yang tidak dipisahkan darinya oleh pintu kebakaran</translation>
     </message>
     <message>
         <source>Corridors</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Koridor</translation>
     </message>
     <message>
         <source>passenger and crew corridors</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">koridor penumpang dan awak</translation>
     </message>
     <message>
         <source>lobbies</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lobi</translation>
     </message>
     <message>
         <source>Evacuation stations and external escape routes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Stasiun evakuasi dan jalur penyelamatan luar</translation>
     </message>
     <message>
         <source>survival-craft stowage</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tempat penyimpanan pesawat penyelamat</translation>
     </message>
     <message>
         <source>open deck or enclosed promenade used for boat/raft boarding and lowering</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">geladak terbuka atau promenade tertutup untuk embarkasi dan penurunan sekoci/rakit</translation>
     </message>
     <message>
         <source>assembly stations, indoor and outdoor</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tempat berkumpul, di dalam dan di luar</translation>
     </message>
     <message>
         <source>outside stairs and open decks that are escape routes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tangga luar dan geladak terbuka yang merupakan jalur penyelamatan</translation>
     </message>
     <message>
         <source>ship&apos;s side down to the lightest waterline, and house sides, below or beside raft and slide boarding areas</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lambung kapal hingga garis air teringan, dan sisi bangunan atas, di bawah atau di samping tempat embarkasi rakit dan luncuran</translation>
     </message>
     <message>
         <source>Open deck spaces</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang geladak terbuka</translation>
     </message>
     <message>
         <source>open deck and promenades away from boat/raft boarding places (deck furniture only, permanently open to air)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">geladak terbuka dan promenade jauh dari tempat embarkasi sekoci/rakit (hanya perabot geladak, selalu terbuka ke udara)</translation>
     </message>
     <message>
         <source>the open air outside superstructures and deckhouses</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">udara terbuka di luar bangunan atas dan rumah geladak</translation>
     </message>
     <message>
         <source>Accommodation spaces of minor fire risk</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang akomodasi berisiko kebakaran kecil</translation>
     </message>
     <message>
         <source>cabins, offices and dispensaries with restricted-fire-risk furnishings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kabin, kantor, dan poliklinik dengan perabot berisiko kebakaran terbatas</translation>
     </message>
     <message>
         <source>public rooms under 50 m2 with restricted-fire-risk furnishings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang umum di bawah 50 m2 dengan perabot berisiko kebakaran terbatas</translation>
     </message>
     <message>
         <source>Accommodation spaces of moderate fire risk</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang akomodasi berisiko kebakaran sedang</translation>
     </message>
     <message>
         <source>category 6 rooms with ordinary furnishings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang kategori 6 dengan perabot biasa</translation>
     </message>
     <message>
         <source>public rooms of 50 m2 or more with restricted-fire-risk furnishings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang umum 50 m2 atau lebih dengan perabot berisiko kebakaran terbatas</translation>
     </message>
     <message>
         <source>isolated lockers and small stores under 4 m2 (no flammable liquids)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lemari dan gudang kecil terpisah di bawah 4 m2 (tanpa cairan mudah menyala)</translation>
     </message>
     <message>
         <source>projection and film rooms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang proyeksi dan film</translation>
     </message>
     <message>
         <source>diet kitchen without open flame</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dapur diet tanpa api terbuka</translation>
     </message>
     <message>
         <source>cleaning-gear locker, laboratory (no flammable liquids)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lemari alat kebersihan, laboratorium (tanpa cairan mudah menyala)</translation>
     </message>
     <message>
         <source>pharmacy</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">apotek</translation>
     </message>
     <message>
         <source>drying room up to 4 m2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang pengering sampai 4 m2</translation>
     </message>
     <message>
         <source>specie room</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang barang berharga</translation>
     </message>
     <message>
         <source>operating room</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang operasi</translation>
     </message>
     <message>
         <source>Accommodation spaces of greater fire risk</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang akomodasi berisiko kebakaran lebih besar</translation>
     </message>
     <message>
         <source>public rooms of 50 m2 or more with ordinary furnishings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang umum 50 m2 atau lebih dengan perabot biasa</translation>
     </message>
     <message>
         <source>barber shop, beauty parlour</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tempat pangkas rambut, salon kecantikan</translation>
     </message>
     <message>
         <source>sauna</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sauna</translation>
     </message>
     <message>
         <source>sale shop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">toko</translation>
     </message>
     <message>
         <source>Sanitary and similar spaces</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang sanitasi dan sejenisnya</translation>
     </message>
     <message>
         <source>shared toilets, showers, baths</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">toilet, pancuran, kamar mandi bersama</translation>
     </message>
     <message>
         <source>small laundry</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">binatu kecil</translation>
     </message>
     <message>
         <source>indoor pool</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kolam renang dalam</translation>
     </message>
     <message>
         <source>isolated pantry without cooking appliances</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pantri terpisah tanpa alat masak</translation>
     </message>
     <message>
         <source>(private bathrooms count as part of the room they serve)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">(kamar mandi pribadi dihitung sebagai bagian ruang yang dilayaninya)</translation>
     </message>
     <message>
         <source>Tanks, voids and auxiliary machinery spaces having little or no fire risk</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tangki, ruang kosong, dan ruang permesinan bantu dengan sedikit atau tanpa risiko kebakaran</translation>
     </message>
     <message>
         <source>structural water tanks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tangki air struktural</translation>
     </message>
     <message>
         <source>voids, cofferdams</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang kosong, koferdam</translation>
     </message>
     <message>
         <source>auxiliary rooms with no pressure-lubricated machinery and no combustible storage: fan and air-conditioning rooms, windlass, steering gear, stabiliser, electric propulsion motor, section switchboards (no oil-filled transformer above 10 kVA)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang bantu tanpa mesin berpelumas tekan dan tanpa simpanan mudah terbakar: ruang kipas dan penyejuk udara, mesin jangkar, mesin kemudi, stabilisator, motor penggerak listrik, panel hubung bagian (tanpa transformator berisi minyak di atas 10 kVA)</translation>
     </message>
     <message>
         <source>shaft alleys, pipe tunnels, non-flammable pump and refrigeration rooms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lorong poros, terowongan pipa, ruang pompa tak mudah menyala dan ruang pendingin</translation>
     </message>
     <message>
         <source>closed trunks serving these; pipe and cable trunks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">saluran tertutup yang melayaninya; saluran pipa dan kabel</translation>
     </message>
     <message>
         <source>Auxiliary machinery spaces, cargo spaces, cargo and other oil tanks and similar spaces of moderate fire risk</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang permesinan bantu, ruang muat, tangki muatan dan tangki minyak lain, dan ruang sejenis berisiko kebakaran sedang</translation>
     </message>
     <message>
         <source>cargo oil tanks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tangki muatan minyak</translation>
     </message>
     <message>
         <source>holds, trunkways, hatchways</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">palka, saluran palka, lubang palka</translation>
     </message>
     <message>
         <source>refrigerated chambers</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang berpendingin</translation>
     </message>
     <message>
         <source>oil fuel tanks in their own space without machinery</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tangki bahan bakar minyak di ruangnya sendiri tanpa mesin</translation>
     </message>
     <message>
         <source>shaft alleys or pipe tunnels where combustibles may be kept</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lorong poros atau terowongan pipa tempat bahan mudah terbakar dapat disimpan</translation>
     </message>
     <message>
         <source>category 10 type rooms with pressure-lubricated machinery or combustible storage</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang tipe kategori 10 dengan mesin berpelumas tekan atau simpanan mudah terbakar</translation>
     </message>
     <message>
         <source>oil filling stations</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">stasiun pengisian minyak</translation>
     </message>
     <message>
         <source>oil-filled transformers above 10 kVA</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">transformator berisi minyak di atas 10 kVA</translation>
     </message>
     <message>
         <source>turbine/steam auxiliary generators and engines up to 110 kW driving generators, sprinkler, fire or bilge pumps</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">generator bantu turbin/uap dan mesin sampai 110 kW yang menggerakkan generator, pompa sprinkler, pemadam, atau got</translation>
     </message>
     <message>
         <source>closed trunks serving these</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">saluran tertutup yang melayaninya</translation>
     </message>
     <message>
         <source>Machinery spaces and main galleys</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang permesinan dan dapur utama</translation>
     </message>
     <message>
         <source>main engine and boiler rooms (not electric propulsion motor rooms)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kamar mesin utama dan ketel (bukan ruang motor penggerak listrik)</translation>
     </message>
     <message>
         <source>other auxiliary rooms with engines or oil-burning, heating or pumping units</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang bantu lain dengan mesin atau unit pembakar, pemanas, atau pompa minyak</translation>
     </message>
     <message>
         <source>main galleys and annexes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dapur utama dan ruang tambahannya</translation>
     </message>
     <message>
         <source>their trunks and casings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">saluran dan selubungnya</translation>
     </message>
     <message>
         <source>Store-rooms, workshops, pantries, etc.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gudang, bengkel, pantri, dsb.</translation>
     </message>
     <message>
         <source>main pantry not annexed to a galley</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pantri utama yang tidak menyatu dengan dapur</translation>
     </message>
     <message>
         <source>main laundry</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">binatu utama</translation>
     </message>
     <message>
         <source>drying room above 4 m2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang pengering di atas 4 m2</translation>
     </message>
     <message>
         <source>miscellaneous stores</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gudang aneka barang</translation>
     </message>
     <message>
         <source>mail and baggage rooms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang pos dan bagasi</translation>
     </message>
     <message>
         <source>garbage rooms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang sampah</translation>
     </message>
     <message>
         <source>workshops outside machinery spaces and galleys</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bengkel di luar ruang permesinan dan dapur</translation>
     </message>
     <message>
         <source>lockers and stores above 4 m2 with no provision for flammable liquids</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lemari dan gudang di atas 4 m2 tanpa tempat cairan mudah menyala</translation>
     </message>
     <message>
         <source>Other spaces in which flammable liquids are stowed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang lain tempat cairan mudah menyala disimpan</translation>
     </message>
     <message>
         <source>paint locker</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gudang cat</translation>
     </message>
     <message>
         <source>stores with flammable liquids (dyes, medicines, ...)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gudang dengan cairan mudah menyala (zat warna, obat, ...)</translation>
     </message>
     <message>
         <source>laboratories where flammable liquids are kept</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">laboratorium tempat cairan mudah menyala disimpan</translation>
     </message>
     <message>
         <source>propulsion control room outside the machinery space</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang kendali penggerak di luar ruang permesinan</translation>
     </message>
     <message>
         <source>passenger and crew corridors and lobbies</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">koridor dan lobi penumpang dan awak</translation>
     </message>
     <message>
         <source>Accommodation spaces</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang akomodasi</translation>
     </message>
     <message>
         <source>cabins, public rooms, offices, lavatories, hospitals, game and hobby rooms, pantries without cooking appliances (reg. 3.1), corridors left out</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kabin, ruang umum, kantor, toilet, rumah sakit, ruang permainan dan hobi, pantri tanpa alat masak (peraturan 3.1), tidak termasuk koridor</translation>
     </message>
     <message>
         <source>inside stairs, lifts, escalators and fully enclosed escape trunks with their enclosures (not those wholly inside machinery spaces)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tangga dalam, lift, eskalator, dan lorong penyelamatan tertutup penuh dengan selubungnya (bukan yang seluruhnya di dalam ruang permesinan)</translation>
     </message>
     <message>
         <source>Service spaces (low risk)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang layanan (risiko rendah)</translation>
     </message>
     <message>
         <source>lockers and stores under 4 m2 with no provision for flammable liquids</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lemari dan gudang di bawah 4 m2 tanpa tempat cairan mudah menyala</translation>
     </message>
     <message>
         <source>drying rooms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang pengering</translation>
     </message>
     <message>
         <source>laundries</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">binatu</translation>
     </message>
     <message>
         <source>Machinery spaces of category A</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang permesinan kategori A</translation>
     </message>
     <message>
         <source>spaces with main propulsion combustion engines</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang dengan mesin pembakaran penggerak utama</translation>
     </message>
     <message>
         <source>other combustion engines totalling 375 kW or more</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mesin pembakaran lain dengan jumlah 375 kW atau lebih</translation>
     </message>
     <message>
         <source>oil-fired boilers, oil fuel units, inert gas generators, incinerators and other oil-fired plant</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ketel berbahan bakar minyak, unit bahan bakar minyak, pembangkit gas lembam, insinerator, dan instalasi pembakar minyak lain</translation>
     </message>
     <message>
         <source>trunks to these (reg. 3.31)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">saluran ke ruang ini (peraturan 3.31)</translation>
     </message>
     <message>
         <source>Other machinery spaces</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang permesinan lain</translation>
     </message>
     <message>
         <source>electrical rooms (telephone exchange, air-conditioning duct spaces)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang listrik (sentral telepon, ruang saluran penyejuk udara)</translation>
     </message>
     <message>
         <source>machinery spaces of reg. 3.30 that are not category A</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang permesinan peraturan 3.30 yang bukan kategori A</translation>
     </message>
     <message>
         <source>Cargo spaces</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang muat</translation>
     </message>
     <message>
         <source>all cargo spaces incl. cargo oil tanks, with their trunkways and hatchways (special category spaces are category 11)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">semua ruang muat termasuk tangki muatan minyak, dengan saluran dan lubang palkanya (ruang kategori khusus adalah kategori 11)</translation>
     </message>
     <message>
         <source>Service spaces (high risk)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang layanan (risiko tinggi)</translation>
     </message>
     <message>
         <source>galleys, pantries with cooking appliances</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dapur, pantri dengan alat masak</translation>
     </message>
     <message>
         <source>paint rooms/lockers, lamp rooms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang/lemari cat, ruang lampu</translation>
     </message>
     <message>
         <source>saunas</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sauna</translation>
     </message>
     <message>
         <source>lockers and stores of 4 m2 or more</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lemari dan gudang 4 m2 atau lebih</translation>
     </message>
     <message>
         <source>flammable-liquid stores</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gudang cairan mudah menyala</translation>
     </message>
     <message>
         <source>workshops outside the machinery spaces</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bengkel di luar ruang permesinan</translation>
     </message>
     <message>
         <source>Open decks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Geladak terbuka</translation>
     </message>
     <message>
         <source>open deck and promenades with little or no fire risk (deck furniture only, permanently open to air)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">geladak terbuka dan promenade dengan sedikit atau tanpa risiko kebakaran (hanya perabot geladak, selalu terbuka ke udara)</translation>
     </message>
     <message>
         <source>Special category and ro-ro spaces</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang kategori khusus dan ro-ro</translation>
     </message>
     <message>
         <source>vehicle decks passengers can enter (reg. 3.46)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">geladak kendaraan yang dapat dimasuki penumpang (peraturan 3.46)</translation>
     </message>
     <message>
         <source>ro-ro spaces (reg. 3.41)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang ro-ro (peraturan 3.41)</translation>
     </message>
     <message>
         <source>corridors and lobbies</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">koridor dan lobi</translation>
     </message>
     <message>
         <source>all cargo spaces incl. cargo oil tanks, with their trunkways and hatchways</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">semua ruang muat termasuk tangki muatan minyak, dengan saluran dan lubang palkanya</translation>
     </message>
     <message>
         <source>paint rooms/lockers</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang/lemari cat</translation>
     </message>
     <message>
         <source>Ro-ro and vehicle spaces</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang ro-ro dan kendaraan</translation>
     </message>
     <message>
         <source>vehicle spaces (reg. 3.49)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang kendaraan (peraturan 3.49)</translation>
     </message>
     <message>
         <source>Cargo pump-rooms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang pompa muatan</translation>
     </message>
     <message>
         <source>rooms with cargo pumps</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang dengan pompa muatan</translation>
     </message>
     <message>
         <source>their entrances and trunks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">jalan masuk dan salurannya</translation>
     </message>
     <message>
         <source>Control space</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang kendali</translation>
     </message>
     <message>
         <source>emergency power source (generators excluded)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sumber tenaga darurat (tidak termasuk generator)</translation>
     </message>
     <message>
         <source>normally manned navigation and radio equipment</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">peralatan navigasi dan radio yang biasanya dijaga</translation>
     </message>
     <message>
         <source>central fire control or detection gear</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alat pusat pemadam atau deteksi kebakaran</translation>
     </message>
     <message>
         <source>machinery controls outside a machinery space</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kendali mesin di luar ruang permesinan</translation>
     </message>
     <message>
         <source>Stairway</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tangga</translation>
     </message>
     <message>
         <source>stairway or stairtower</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tangga atau menara tangga</translation>
     </message>
     <message>
         <source>Corridor</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Koridor</translation>
     </message>
     <message>
         <source>corridor / passageway</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">koridor / lorong</translation>
     </message>
     <message>
         <source>Embarkation station</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Stasiun embarkasi</translation>
     </message>
     <message>
         <source>place where survival craft are boarded</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tempat menaiki pesawat penyelamat</translation>
     </message>
     <message>
         <source>embarkation deck</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">geladak embarkasi</translation>
     </message>
     <message>
         <source>Low risk accommodation</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Akomodasi risiko rendah</translation>
     </message>
     <message>
         <source>fire-resistant furnishings only and fire load up to 15 kg/m2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hanya perabot tahan api dan beban api sampai 15 kg/m2</translation>
     </message>
     <message>
         <source>High risk accommodation, 50 m2 or less</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Akomodasi risiko tinggi, 50 m2 atau kurang</translation>
     </message>
     <message>
         <source>fire load above 15 kg/m2 (limit 37.5 kg/m2)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">beban api di atas 15 kg/m2 (batas 37.5 kg/m2)</translation>
     </message>
     <message>
         <source>cleaning-gear locker under 5 m2 that stores more than gear (no flammable liquids)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lemari alat kebersihan di bawah 5 m2 yang menyimpan lebih dari alat (tanpa cairan mudah menyala)</translation>
     </message>
     <message>
         <source>High risk accommodation, more than 50 m2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Akomodasi risiko tinggi, lebih dari 50 m2</translation>
     </message>
     <message>
         <source>as 6 but larger; the size sign is lost in the machine text and is inferred from row 6</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">seperti 6 tetapi lebih besar; tanda ukuran hilang dalam teks mesin dan disimpulkan dari baris 6</translation>
     </message>
     <message>
         <source>Low risk service spaces</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang layanan risiko rendah</translation>
     </message>
     <message>
         <source>washrooms and toilets</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kamar cuci dan toilet</translation>
     </message>
     <message>
         <source>small laundry or drying room</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">binatu atau ruang pengering kecil</translation>
     </message>
     <message>
         <source>cleaning-gear locker with slop sink only</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lemari alat kebersihan dengan bak cuci saja</translation>
     </message>
     <message>
         <source>workshop outside machinery spaces</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bengkel di luar ruang permesinan</translation>
     </message>
     <message>
         <source>projection room</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang proyeksi</translation>
     </message>
     <message>
         <source>High risk service spaces</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang layanan risiko tinggi</translation>
     </message>
     <message>
         <source>galley</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dapur</translation>
     </message>
     <message>
         <source>cleaning-gear locker or small storeroom in an accommodation area</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lemari alat kebersihan atau gudang kecil di daerah akomodasi</translation>
     </message>
     <message>
         <source>large laundry or drying room</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">binatu atau ruang pengering besar</translation>
     </message>
     <message>
         <source>garbage store</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gudang sampah</translation>
     </message>
     <message>
         <source>paint or lamp locker</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lemari cat atau lampu</translation>
     </message>
     <message>
         <source>mail or baggage room</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang pos atau bagasi</translation>
     </message>
     <message>
         <source>pantries and stores with flammable liquids or of 5 m2 or more</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pantri dan gudang dengan cairan mudah menyala atau 5 m2 atau lebih</translation>
     </message>
     <message>
         <source>Machinery spaces</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang permesinan</translation>
     </message>
     <message>
         <source>propulsion, steam or combustion machinery</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mesin penggerak, uap, atau pembakaran</translation>
     </message>
     <message>
         <source>oil transfer gear</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alat pemindah minyak</translation>
     </message>
     <message>
         <source>motors above 10 hp</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">motor di atas 10 hp</translation>
     </message>
     <message>
         <source>oil-fired boilers or heaters</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ketel atau pemanas berbahan bakar minyak</translation>
     </message>
     <message>
         <source>generators</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">generator</translation>
     </message>
     <message>
         <source>their trunks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">salurannya</translation>
     </message>
     <message>
         <source>holds, refrigerated cargo spaces, their trunks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">palka, ruang muat berpendingin, salurannya</translation>
     </message>
     <message>
         <source>vehicle spaces</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang kendaraan</translation>
     </message>
     <message>
         <source>Auxiliary machinery spaces, voids, fuel and water tanks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang permesinan bantu, ruang kosong, tangki bahan bakar dan air</translation>
     </message>
     <message>
         <source>pump, fan, air-conditioning, steering and similar rooms with at most 2.5 kg/m2 of combustible storage</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang pompa, kipas, penyejuk udara, kemudi, dan sejenisnya dengan simpanan mudah terbakar maksimal 2.5 kg/m2</translation>
     </message>
     <message>
         <source>Open decks (not safety areas)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Geladak terbuka (bukan daerah aman)</translation>
     </message>
     <message>
         <source>deck permanently open on one or more sides with no covered spot 4.5 m or more from the opening</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">geladak yang selalu terbuka di satu sisi atau lebih tanpa bagian tertutup 4.5 m atau lebih dari bukaan</translation>
     </message>
     <message>
         <source>emergency power source</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sumber tenaga darurat</translation>
     </message>
     <message>
         <source>continuously watched navigation, radio or fire-control rooms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang navigasi, radio, atau kendali kebakaran yang terus dijaga</translation>
     </message>
     <message>
         <source>Stairway and elevator enclosures</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Selubung tangga dan lift</translation>
     </message>
     <message>
         <source>passenger and crew stairs and lifts</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tangga dan lift penumpang dan awak</translation>
     </message>
     <message>
         <source>passenger and crew corridors (over 8 ft wide counts as a public space)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">koridor penumpang dan awak (lebar lebih dari 8 ft dihitung sebagai ruang umum)</translation>
     </message>
     <message>
         <source>Lifeboat embarkation or lowering stations</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Stasiun embarkasi atau penurunan sekoci</translation>
     </message>
     <message>
         <source>open deck and promenades in way of boat boarding/lowering</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">geladak terbuka dan promenade di tempat embarkasi/penurunan sekoci</translation>
     </message>
     <message>
         <source>Staterooms and public spaces with incombustible veneers and trim and fire-resistant furnishings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kamar tidur dan ruang umum dengan pelapis dan hiasan tak mudah terbakar dan perabot tahan api</translation>
     </message>
     <message>
         <source>staterooms, offices, public rooms so fitted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kamar tidur, kantor, ruang umum yang dilengkapi demikian</translation>
     </message>
     <message>
         <source>Staterooms, and public spaces of 500 sq ft or less, with combustible furnishings; isolated storerooms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kamar tidur, dan ruang umum 500 sq ft atau kurang, dengan perabot mudah terbakar; gudang terpisah</translation>
     </message>
     <message>
         <source>ordinary staterooms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kamar tidur biasa</translation>
     </message>
     <message>
         <source>small sales rooms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">toko kecil</translation>
     </message>
     <message>
         <source>isolated lockers</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lemari terpisah</translation>
     </message>
     <message>
         <source>Public spaces over 500 sq ft with combustible furnishings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang umum di atas 500 sq ft dengan perabot mudah terbakar</translation>
     </message>
     <message>
         <source>large lounges, dining rooms, sales rooms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang duduk, ruang makan, toko besar</translation>
     </message>
     <message>
         <source>Washrooms, toilets and isolated pantries with incombustible fittings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kamar cuci, toilet, dan pantri terpisah dengan perlengkapan tak mudah terbakar</translation>
     </message>
     <message>
         <source>washrooms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kamar cuci</translation>
     </message>
     <message>
         <source>operating rooms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang operasi</translation>
     </message>
     <message>
         <source>small laundries</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">binatu kecil</translation>
     </message>
     <message>
         <source>slop-sink lockers</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lemari bak cuci</translation>
     </message>
     <message>
         <source>Galleys, main pantries, storerooms and workshops</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dapur, pantri utama, gudang, dan bengkel</translation>
     </message>
     <message>
         <source>galleys</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dapur</translation>
     </message>
     <message>
         <source>workshops, large laundries, mail and baggage rooms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bengkel, binatu besar, ruang pos dan bagasi</translation>
     </message>
     <message>
         <source>paint and lamp rooms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang cat dan lampu</translation>
     </message>
     <message>
         <source>main machinery</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mesin utama</translation>
     </message>
     <message>
         <source>auxiliary rooms with engines or oil units</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang bantu dengan mesin atau unit minyak</translation>
     </message>
     <message>
         <source>fuel filling stations</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">stasiun pengisian bahan bakar</translation>
     </message>
     <message>
         <source>Dry cargo spaces</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang muat kering</translation>
     </message>
     <message>
         <source>holds, refrigerated cargo, trunks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">palka, muatan berpendingin, saluran</translation>
     </message>
     <message>
         <source>Fuel and water tanks and voids</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tangki bahan bakar dan air serta ruang kosong</translation>
     </message>
     <message>
         <source>tanks, voids</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tangki, ruang kosong</translation>
     </message>
     <message>
         <source>auxiliary rooms with pumps, fans, steering gear and no combustible storage</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang bantu dengan pompa, kipas, mesin kemudi, dan tanpa simpanan mudah terbakar</translation>
     </message>
     <message>
         <source>cargo oil tanks not also used for dry cargo</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tangki muatan minyak yang tidak dipakai juga untuk muatan kering</translation>
     </message>
     <message>
         <source>Open decks and enclosed promenades (not safety areas)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Geladak terbuka dan promenade tertutup (bukan daerah aman)</translation>
     </message>
     <message>
         <source>open deck away from boat stations</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">geladak terbuka jauh dari stasiun sekoci</translation>
     </message>
     <message>
         <source>Exam: the whole practice vessel</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ujian: seluruh kapal latihan</translation>
     </message>
     <message>
         <source>All twelve doors. Nobody says how many faults there are. Endanger nobody, answer the cautions truly, and have 80 of 100 points to pass.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semua dua belas pintu. Tidak ada yang menyebut berapa cacatnya. Jangan membahayakan siapa pun, jawab peringatan dengan jujur, dan raih 80 dari 100 poin untuk lulus.</translation>
     </message>
     <message>
         <source>First steps: time a closing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Langkah awal: ukur waktu tutup</translation>
     </message>
     <message>
         <source>Two stairway doors held open by magnets. Release each one and mark when its leaf begins to move and when it is shut. One of them is in order, the other is far from it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dua pintu tangga yang ditahan terbuka oleh magnet. Lepaskan masing-masing, tandai saat daunnya mulai bergerak dan saat tertutup. Satu baik, yang lain jauh dari itu.</translation>
     </message>
     <message>
         <source>First steps: look before it moves</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Langkah awal: lihat sebelum bergerak</translation>
     </message>
     <message>
         <source>Two doors that stand still. Go round each of them, both sides, and look at everything you are asked about. Something is not in order.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dua pintu yang diam. Kelilingi masing-masing, kedua sisi, dan lihat semua yang ditanyakan. Ada sesuatu yang tidak beres.</translation>
     </message>
     <message>
         <source>Somebody comes round the corner</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Orang muncul dari balik sudut</translation>
     </message>
     <message>
         <source>People do not know that you are testing. Keep your eyes on the path while a leaf moves, and stop it before it meets anybody. A run that was stopped can be made again.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Orang tidak tahu bahwa Anda sedang menguji. Awasi lintasan selagi daun bergerak, dan hentikan sebelum mengenai siapa pun. Uji yang dihentikan dapat diulangi.</translation>
     </message>
     <message>
         <source>A round of eight doors</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Satu putaran delapan pintu</translation>
     </message>
     <message>
         <source>Every kind of door in one walk. Six faults lie somewhere among them, some of which only the watch can show. Not every door has one.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Segala jenis pintu dalam satu inspeksi. Enam cacat ada di antaranya, sebagian hanya dapat ditunjukkan oleh stopwatch. Tidak setiap pintu punya cacat.</translation>
     </message>
     <message>
         <source>Sliding doors and their alarm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu geser dan alarmnya</translation>
     </message>
     <message>
         <source>Three power-operated doors. Time the alarm before the leaf moves, the whole travel, and how far each one opens again when it meets something. Look into the pockets.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tiga pintu bertenaga. Ukur waktu alarm sebelum daun bergerak, seluruh gerakannya, dan seberapa jauh membuka lagi bila mengenai sesuatu. Lihat ke dalam rongga.</translation>
     </message>
     <message>
         <source>Held open in a stairway</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ditahan terbuka di tangga</translation>
     </message>
     <message>
         <source>Four hinged doors that magnets hold open. They must let go from both sides and from the control station, shut in their time and latch. Watch the path before you release anything.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Empat pintu engsel yang ditahan terbuka oleh magnet. Semuanya harus terlepas dari kedua sisi dan dari stasiun kendali, menutup pada waktunya, dan terkancing. Awasi lintasan sebelum melepaskan apa pun.</translation>
     </message>
     <message>
         <source>Two leaves, and doors that swing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dua daun, dan pintu yang mengayun</translation>
     </message>
     <message>
         <source>Double doors must come home in their order, and the galley&apos;s double-swing door must come to rest shut. Something is wrong with two of them.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu ganda harus tertutup menurut urutannya, dan pintu ayun dua arah dapur harus berhenti tertutup. Ada yang salah pada dua di antaranya.</translation>
     </message>
     <message>
         <source>Neighbouring spaces of the same category number: the bulkhead or deck may be left out if the Administration finds it unnecessary (e.g. galley and its own pantries). A galley and a machinery space still need a division between them though both are category 12.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang bertetangga dengan nomor kategori sama: sekat atau geladak boleh ditiadakan bila Administrasi menganggapnya tidak perlu (mis. dapur dan pantrinya sendiri). Dapur dan ruang permesinan tetap memerlukan divisi di antaranya walau keduanya kategori 12.</translation>
     </message>
     <message>
         <source>Ship&apos;s side down to the lightest waterline, and superstructure/deckhouse sides, below or beside rafts and evacuation slides: A-30 is enough.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lambung kapal hingga garis air teringan, dan sisi bangunan atas/rumah geladak, di bawah atau di samping rakit dan luncuran evakuasi: A-30 cukup.</translation>
     </message>
     <message>
         <source>Public toilets standing wholly inside a stairway enclosure: the toilet bulkhead inside the enclosure may be B class.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Toilet umum yang seluruhnya di dalam selubung tangga: sekat toilet di dalam selubung boleh kelas B.</translation>
     </message>
     <message>
         <source>Category 6, 7, 8 and 9 rooms wholly inside the outer boundary of an assembly station: their bulkheads may be B-0. Audio, video and lighting control positions may count as part of the assembly station.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang kategori 6, 7, 8, dan 9 yang seluruhnya di dalam batas luar tempat berkumpul: sekatnya boleh B-0. Posisi kendali audio, video, dan penerangan boleh dihitung sebagai bagian tempat berkumpul.</translation>
     </message>
     <message>
         <source>No special requirement for material or integrity.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada persyaratan khusus untuk bahan atau keutuhan.</translation>
     </message>
     <message>
         <source>Which of the two values applies follows from 2.2.2 (bulkheads inside a main vertical zone) and 2.2.5 (stairway and lift enclosures).</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nilai mana yang berlaku dari keduanya mengikuti 2.2.2 (sekat di dalam zona vertikal utama) dan 2.2.5 (selubung tangga dan lift).</translation>
     </message>
     <message>
         <source>Same category number: the rated division is needed only if the two spaces serve different purposes (galley/galley none; galley/paint room A-0).</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nomor kategori sama: divisi berkelas hanya perlu bila kedua ruang berbeda tujuan (dapur/dapur tidak; dapur/ruang cat A-0).</translation>
     </message>
     <message>
         <source>Bulkhead between wheelhouse and chart room may be B-0. Partitions between the bridge and a safety centre inside the bridge need no rating.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sekat antara ruang kemudi dan ruang peta boleh B-0. Partisi antara anjungan dan pusat keselamatan di dalam anjungan tidak memerlukan kelas.</translation>
     </message>
     <message>
         <source>Two values: the higher applies where the zone has no automatic sprinklers, the lower where it has them; between a sprinklered and an unsprinklered zone the higher applies (2.2.4.2.3, 2.2.4.2.4).</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dua nilai: yang lebih tinggi berlaku bila zona tidak punya sprinkler otomatis, yang lebih rendah bila punya; antara zona bersprinkler dan tanpa sprinkler berlaku yang lebih tinggi (2.2.4.2.3, 2.2.4.2.4).</translation>
     </message>
     <message>
         <source>Where the bulkhead is a main vertical zone boundary (2.2.1.1.2), read B-0 and C in table 9.3 as A-0.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bila sekat adalah pembatas zona vertikal utama (2.2.1.1.2), baca B-0 dan C dalam tabel 9.3 sebagai A-0.</translation>
     </message>
     <message>
         <source>Insulation may be left off if the category 7 machinery space has little or no fire risk in the Administration&apos;s view.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Insulasi boleh ditiadakan bila ruang permesinan kategori 7 berisiko kebakaran kecil atau tidak ada menurut Administrasi.</translation>
     </message>
     <message>
         <source>Value in force for ships built on or after 1 July 2014; older ships keep at least the earlier value.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nilai berlaku untuk kapal yang dibangun pada atau setelah 1 Juli 2014; kapal lama mempertahankan minimal nilai sebelumnya.</translation>
     </message>
     <message>
         <source>Division must be steel or equivalent but need not reach A class. Where a deck (other than an open deck) is pierced by cables, pipes or ducts, the hole should be made tight against flame and smoke. An emergency generator control station may have air intakes to open deck without closures unless a fixed gas system is fitted. Where the deck is a main vertical zone boundary (2.2.1.1.2), read * in table 9.4 as A-0 except for categories 8 and 10.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Divisi harus baja atau setara tetapi tidak harus mencapai kelas A. Bila geladak (selain geladak terbuka) ditembus kabel, pipa, atau saluran, lubangnya sebaiknya dibuat rapat terhadap nyala dan asap. Stasiun kendali generator darurat boleh punya lubang masuk udara ke geladak terbuka tanpa penutup kecuali ada sistem gas tetap. Bila geladak adalah pembatas zona vertikal utama (2.2.1.1.2), baca * dalam tabel 9.4 sebagai A-0 kecuali untuk kategori 8 dan 10.</translation>
     </message>
     <message>
         <source>No requirement on these bulkheads under protection methods IIC and IIIC.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada persyaratan pada sekat ini dengan metode perlindungan IIC dan IIIC.</translation>
     </message>
     <message>
         <source>Under method IIIC, B-0 bulkheads are needed between rooms or groups of rooms of 50 m2 or more.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dengan metode IIIC, sekat B-0 diperlukan antara ruang atau kelompok ruang 50 m2 atau lebih.</translation>
     </message>
     <message>
         <source>Which of the two values applies follows from 2.3.2 and 2.3.4: a stair through one deck only needs B-0 with self-closing doors on at least one level; stairs and lifts through more than one deck need A-0 with self-closing doors on all levels; a lift through one deck needs A-0 with steel doors on both levels. With berths for 12 or fewer and two direct escapes to open deck from each accommodation level, A-0 may drop to B-0.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nilai mana yang berlaku dari keduanya mengikuti 2.3.2 dan 2.3.4: tangga yang hanya menembus satu geladak memerlukan B-0 dengan pintu yang menutup sendiri minimal di satu tingkat; tangga dan lift yang menembus lebih dari satu geladak memerlukan A-0 dengan pintu yang menutup sendiri di semua tingkat; lift yang menembus satu geladak memerlukan A-0 dengan pintu baja di kedua tingkat. Dengan tempat tidur untuk 12 orang atau kurang dan dua jalan penyelamatan langsung ke geladak terbuka dari setiap tingkat akomodasi, A-0 boleh turun ke B-0.</translation>
     </message>
     <message>
         <source>Bulkheads between wheelhouse, chart room and radio room may be B-0.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sekat antara ruang kemudi, ruang peta, dan ruang radio boleh B-0.</translation>
     </message>
     <message>
         <source>A-0 is enough if no dangerous goods are carried, or they stay at least 3 m horizontally from the bulkhead.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">A-0 cukup bila tidak ada barang berbahaya diangkut, atau jaraknya minimal 3 m mendatar dari sekat.</translation>
     </message>
     <message>
         <source>Cargo spaces for dangerous goods: regulation 19.3.8 governs.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang muat untuk barang berbahaya: peraturan 19.3.8 berlaku.</translation>
     </message>
     <message>
         <source>Boundaries between ro-ro spaces must be able to be closed reasonably gastight and be A class so far as reasonable and practicable, if the Administration finds little or no fire risk.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pembatas antara ruang ro-ro harus dapat ditutup cukup kedap gas dan kelas A sejauh wajar dan dapat dilakukan, bila Administrasi menganggap risiko kebakaran kecil atau tidak ada.</translation>
     </message>
     <message>
         <source>Division must be steel or equivalent but need not reach A class. Where a deck (other than an open deck) is pierced by cables, pipes or ducts, the hole should be made tight against flame and smoke. An emergency generator control station may have air intakes to open deck without closures unless a fixed gas system is fitted.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Divisi harus baja atau setara tetapi tidak harus mencapai kelas A. Bila geladak (selain geladak terbuka) ditembus kabel, pipa, atau saluran, lubangnya sebaiknya dibuat rapat terhadap nyala dan asap. Stasiun kendali generator darurat boleh punya lubang masuk udara ke geladak terbuka tanpa penutup kecuali ada sistem gas tetap.</translation>
     </message>
     <message>
         <source>Tanker use method IC only. Which of the two values applies follows from 2.3.2 and 2.3.4: a stair through one deck only needs B-0 with self-closing doors on at least one level; stairs and lifts through more than one deck need A-0 with self-closing doors on all levels; a lift through one deck needs A-0 with steel doors on both levels. With berths for 12 or fewer and two direct escapes to open deck from each accommodation level, A-0 may drop to B-0.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kapal tangki hanya memakai metode IC. Nilai mana yang berlaku dari keduanya mengikuti 2.3.2 dan 2.3.4: tangga yang hanya menembus satu geladak memerlukan B-0 dengan pintu yang menutup sendiri minimal di satu tingkat; tangga dan lift yang menembus lebih dari satu geladak memerlukan A-0 dengan pintu yang menutup sendiri di semua tingkat; lift yang menembus satu geladak memerlukan A-0 dengan pintu baja di kedua tingkat. Dengan tempat tidur untuk 12 orang atau kurang dan dua jalan penyelamatan langsung ke geladak terbuka dari setiap tingkat akomodasi, A-0 boleh turun ke B-0.</translation>
     </message>
     <message>
         <source>Bulkhead or deck between cargo pump-room and category A machinery space may be pierced by pump shaft glands and the like if lasting gas-tightness is ensured.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sekat atau geladak antara ruang pompa muatan dan ruang permesinan kategori A boleh ditembus oleh paking poros pompa dan sejenisnya bila kekedapan gas yang tahan lama terjamin.</translation>
     </message>
     <message>
         <source>Fuel tanks, auxiliary machinery spaces and voids with a fire load above 2.5 kg/m2 (0.5 lb/sq ft) need at least A-0 boundaries.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tangki bahan bakar, ruang permesinan bantu, dan ruang kosong dengan beban api di atas 2.5 kg/m2 (0.5 lb/sq ft) memerlukan pembatas minimal A-0.</translation>
     </message>
     <message>
         <source>Toilet boundaries may be reduced to C&apos;.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pembatas toilet boleh diturunkan ke C&apos;.</translation>
     </message>
     <message>
         <source>C is enough between two like spaces (two storerooms); unlike spaces (storeroom and workshop) need A-0.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">C cukup antara dua ruang sejenis (dua gudang); ruang tidak sejenis (gudang dan bengkel) memerlukan A-0.</translation>
     </message>
     <message>
         <source>No division needed inside one stairtower; two separate stairtowers need A-0 between them.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak perlu divisi di dalam satu menara tangga; dua menara tangga terpisah memerlukan A-0 di antaranya.</translation>
     </message>
     <message>
         <source>Noncombustible, made intact with the ship&apos;s structure (or stopping at a continuous B or C&apos; ceiling) and smoke-tight; no insulation or flame-time duty (116.415(a)(2)(vi)).</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tak mudah terbakar, menyatu utuh dengan struktur kapal (atau berhenti pada langit-langit B atau C&apos; yang menerus) dan rapat asap; tanpa tuntutan insulasi atau waktu nyala (116.415(a)(2)(vi)).</translation>
     </message>
     <message>
         <source>C is enough between two like spaces; unlike spaces (storeroom and workshop) need A-0.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">C cukup antara dua ruang sejenis; ruang tidak sejenis (gudang dan bengkel) memerlukan A-0.</translation>
     </message>
 </context>
 <context>
     <name>ClaimWords</name>
     <message>
         <source>The claim stands.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pernyataan itu berlaku.</translation>
     </message>
     <message>
         <source>Go on: test %1 more.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lanjutkan: uji %1 lagi.</translation>
     </message>
     <message>
         <source>Extend: test %1 more; if none of those fails, the claim stands, with a little less confidence than stated, for the doors themselves made the sample larger.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Perluas: uji %1 lagi; bila tidak ada yang gagal, pernyataan berlaku, dengan keyakinan sedikit lebih kecil daripada yang disebut, karena pintu-pintu itu sendiri memperbesar sampel.</translation>
     </message>
     <message>
         <source>Every door was tested: the claim does not stand.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semua pintu sudah diuji: pernyataan tidak berlaku.</translation>
     </message>
     <message>
         <source>Test all: the %1 doors that are left as well.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Uji semua: %1 pintu yang tersisa juga.</translation>
     </message>
     <message>
         <source>none of %1 doors is defective</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak satu pun dari %1 pintu cacat</translation>
     </message>
     <message>
         <source>at most %1 of %2 doors is defective</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">maksimal %1 dari %2 pintu cacat</translation>
     </message>
     <message>
         <source>at most %1 of %2 doors are defective</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">maksimal %1 dari %2 pintu cacat</translation>
     </message>
     <message>
         <source>%1 of %2 doors tested, %3 failed: %4 confident that %5. %6</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 dari %2 pintu diuji, %3 gagal: %4 yakin bahwa %5. %6</translation>
     </message>
 </context>
 <context>
     <name>CloseUpWords</name>
     <message>
         <source>A plate engraved %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pelat berukir %1</translation>
     </message>
     <message>
         <source>A plate scoured bare; no letter is left</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pelat tergerus polos; tidak ada huruf tersisa</translation>
     </message>
     <message>
         <source>Four screw holes round a pale patch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Empat lubang sekrup di sekitar bekas pucat</translation>
     </message>
     <message>
         <source>A magnet on its arm, its armature on the leaf</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magnet pada lengannya, angkernya pada daun</translation>
     </message>
     <message>
         <source>Lining and frame</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lapisan dinding dan kusen</translation>
     </message>
     <message>
         <source>%1; a hook hangs from an eye plate on the lining</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1; kait menggantung dari pelat mata pada lapisan dinding</translation>
     </message>
     <message>
         <source>%1; nothing else</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1; tidak ada yang lain</translation>
     </message>
     <message>
         <source>The lower corner of the leaf, plain</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sudut bawah daun, polos</translation>
     </message>
     <message>
         <source>A port 150 mm square, %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lubang 150 mm persegi, %1</translation>
     </message>
     <message>
         <source>its cover lifted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">penutupnya terangkat</translation>
     </message>
     <message>
         <source>its cover hangs part open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">penutupnya tergantung setengah terbuka</translation>
     </message>
     <message>
         <source>its cover lies flat on it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">penutupnya rapat menempel</translation>
     </message>
     <message>
         <source>Two lamps, nobody has told of them yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dua lampu, belum ada yang melaporkannya</translation>
     </message>
     <message>
         <source>The lamp marked shut is lit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lampu bertanda tertutup menyala</translation>
     </message>
     <message>
         <source>The lamp marked open is lit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lampu bertanda terbuka menyala</translation>
     </message>
     <message>
         <source>A soft edge on the leaf and a block before it; nothing was run onto it yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tepi lunak pada daun dan balok di depannya; belum ada yang mengenainya</translation>
     </message>
     <message>
         <source>A steel sill screwed down, the floor covering ends at its trim</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ambang baja tersekrup, pelapis lantai berakhir di lisnya</translation>
     </message>
     <message>
         <source>The floor covering runs on under the leaf; four holes in the deck</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pelapis lantai menerus di bawah daun; empat lubang di geladak</translation>
     </message>
     <message>
         <source>The rule reads %1 mm at the foot of the leaf</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mistar menunjukkan %1 mm di kaki daun</translation>
     </message>
     <message>
         <source>The deck, and a wooden wedge under the edge of the leaf</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Geladak, dan ganjal kayu di bawah tepi daun</translation>
     </message>
     <message>
         <source>The deck on both sides, nothing on it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Geladak di kedua sisi, tidak ada apa pun di atasnya</translation>
     </message>
     <message>
         <source>A cup, crumpled paper and an end of line on the bottom rail</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cangkir, kertas kusut, dan ujung tali di rel bawah</translation>
     </message>
     <message>
         <source>Two plates and the bottom rail between them, nothing on it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dua pelat dan rel bawah di antaranya, tidak ada apa pun di atasnya</translation>
     </message>
     <message>
         <source>Bright rail, two hangers, their rollers on it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Rel mengilap, dua penggantung, rolnya di atas rel</translation>
     </message>
     <message>
         <source>Paint of the bulkhead runs over the seal</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cat sekat menutupi paking</translation>
     </message>
     <message>
         <source>A dark strip in its groove, from top to bottom</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Strip gelap di alurnya, dari atas sampai bawah</translation>
     </message>
     <message>
         <source>Hinges with all their screws, the gap at the head even</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Engsel dengan semua sekrupnya, celah di atas rata</translation>
     </message>
     <message>
         <source>A dry body, the arm in its shoe on the frame</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Badan kering, lengan di sepatunya pada kusen</translation>
     </message>
     <message>
         <source>The bolt stands well out of its case</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lidah kancing menonjol jelas dari rumahnya</translation>
     </message>
     <message>
         <source>The tip of the bolt just shows out of its case</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ujung lidah kancing hanya sedikit keluar dari rumahnya</translation>
     </message>
     <message>
         <source>Leaf and frame, their paint even, nothing fixed to them</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Daun dan kusen, catnya rata, tidak ada yang terpasang padanya</translation>
     </message>
     <message>
         <source>The release at this side under its cover, lever upright</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pelepas di sisi ini di bawah tutupnya, tuas tegak</translation>
     </message>
     <message>
         <source>The edge stands %1 back from the block, by the tape</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tepi berada %1 mundur dari balok, menurut pita ukur</translation>
     </message>
 </context>
 <context>
     <name>Core</name>
     <message>
         <source>The release has been announced to everyone near these doors</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pelepasan sudah diumumkan kepada semua orang di dekat pintu-pintu ini</translation>
     </message>
     <message>
         <source>Passengers and crew are clear of every door that will move, and kept clear</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Penumpang dan awak bebas dari setiap pintu yang akan bergerak, dan tetap dijauhkan</translation>
     </message>
     <message>
         <source>A watch stands at every door that will move, on both sides</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Penjaga berdiri di setiap pintu yang akan bergerak, di kedua sisi</translation>
     </message>
     <message>
         <source>The control station is on the agreed channel and ready</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Stasiun kendali ada di kanal yang disepakati dan siap</translation>
     </message>
     <message>
         <source>The word to start and the word to stop have been said and repeated</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kata mulai dan kata stop sudah diucapkan dan diulangi</translation>
     </message>
     <message>
         <source>Nothing stands in the path or the pocket; no hand, foot or cable at an edge</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada apa pun di lintasan atau rongga; tidak ada tangan, kaki, atau kabel di tepi daun</translation>
     </message>
     <message>
         <source>It shuts faster than the text allows.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Menutup lebih cepat daripada yang diizinkan teks.</translation>
     </message>
     <message>
         <source>It shuts more slowly than the text allows.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Menutup lebih lambat daripada yang diizinkan teks.</translation>
     </message>
     <message>
         <source>It shuts within a hair of the limit: no thumb can pass or fail it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Menutup nyaris tepat di batas: tidak ada jempol yang dapat menyatakan lulus atau gagal.</translation>
     </message>
     <message>
         <source>It moves less than 5 s after the alarm begins.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bergerak kurang dari 5 s setelah alarm mulai.</translation>
     </message>
     <message>
         <source>The alarm stops before the leaf is home.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alarm berhenti sebelum daun tertutup rapat.</translation>
     </message>
     <message>
         <source>On contact it re-opens more than 1 m.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Saat kontak, membuka lagi lebih dari 1 m.</translation>
     </message>
     <message>
         <source>The selector fails: the leaf that must wait comes home first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pengatur urutan gagal: daun yang harus menunggu tertutup lebih dahulu.</translation>
     </message>
     <message>
         <source>It shuts but does not latch: it gives way when it is pushed.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Menutup tetapi tidak terkancing: terbuka bila didorong.</translation>
     </message>
     <message>
         <source>The magnet holds on for half a minute after the control station&apos;s release, which is taken as not released (common practice, no source).</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Magnet masih menahan setengah menit setelah pelepasan stasiun kendali, dan ini dianggap tidak lepas (praktik umum, tanpa sumber).</translation>
     </message>
     <message>
         <source>It cannot be released from one of its sides.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak dapat dilepas dari salah satu sisinya.</translation>
     </message>
     <message>
         <source>A hook can hold it open that the control station cannot release.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ada kait yang dapat menahannya terbuka dan tidak dapat dilepas stasiun kendali.</translation>
     </message>
     <message>
         <source>A wedge holds it open.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ada ganjal yang menahannya terbuka.</translation>
     </message>
     <message>
         <source>Litter lies in the pocket.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ada sampah di rongga.</translation>
     </message>
     <message>
         <source>The sill is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ambangnya hilang.</translation>
     </message>
     <message>
         <source>The gap under the leaf is wider than the text allows.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Celah di bawah daun lebih lebar daripada yang diizinkan teks.</translation>
     </message>
     <message>
         <source>The plate names a lower class than the boundary asks for.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pelat menyebut kelas lebih rendah daripada yang diminta pembatas.</translation>
     </message>
     <message>
         <source>The seal is painted over.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Paking tertutup cat.</translation>
     </message>
     <message>
         <source>The control station&apos;s panel shows it open when it is shut.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Panel stasiun kendali menunjukkan terbuka padahal tertutup.</translation>
     </message>
     <message>
         <source>The cover of the hose port does not shut by itself.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Penutup lubang selang tidak menutup sendiri.</translation>
     </message>
     <message>
         <source>Opened again at the door after remote closing, it stays open.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dibuka lagi di pintu setelah penutupan jarak jauh, pintu tetap terbuka.</translation>
     </message>
     <message>
         <source>Somebody was in the way of the leaf: the run has to be stopped.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ada orang di lintasan daun: uji harus dihentikan.</translation>
     </message>
     <message>
         <source>no value printed: ask the Administration</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak ada nilai tercetak: tanyakan kepada Administrasi</translation>
     </message>
     <message>
         <source>A main vertical zone bulkhead, its steps and recesses are A-60; A-0 will do with a category 5, 9 or 10 space on one side, or with oil fuel tanks on both.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sekat zona vertikal utama, undakan dan ceruknya adalah A-60; A-0 cukup bila ada ruang kategori 5, 9, atau 10 di satu sisi, atau tangki bahan bakar minyak di kedua sisi.</translation>
     </message>
     <message>
         <source>A main vertical zone bulkhead is A class; its insulation is that of the table, where B-0, C and * are read as A-0.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sekat zona vertikal utama adalah kelas A; insulasinya menurut tabel, dengan B-0, C, dan * dibaca A-0.</translation>
     </message>
     <message>
         <source>Boundaries of special category and ro-ro spaces are A-60; A-0 will do with a category 5, 9 or 10 space on one side.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pembatas ruang kategori khusus dan ruang ro-ro adalah A-60; A-0 cukup bila ada ruang kategori 5, 9, atau 10 di satu sisi.</translation>
     </message>
     <message>
         <source>A main vertical zone bulkhead has the greater of A-30 and table (b); A-0 will do with a type 8, 12 or 13 space on either side.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sekat zona vertikal utama memakai yang lebih tinggi dari A-30 dan tabel (b); A-0 cukup bila ada ruang tipe 8, 12, atau 13 di salah satu sisi.</translation>
     </message>
     <message>
         <source>A step of a main vertical zone is A-60; A-0 will do with a type 8, 12 or 13 space on either side.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Undakan zona vertikal utama adalah A-60; A-0 cukup bila ada ruang tipe 8, 12, atau 13 di salah satu sisi.</translation>
     </message>
     <message>
         <source>Two values are printed; the stricter is given here.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dua nilai tercetak; yang lebih ketat diberikan di sini.</translation>
     </message>
     <message>
         <source>The value of ships built on or after 1 July 2014 is given; the date of building is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Diberikan nilai untuk kapal yang dibangun pada atau setelah 1 Juli 2014; tanggal pembangunan tidak diketahui.</translation>
     </message>
     <message>
         <source>A ship built before 1 July 2002 keeps the tables of its day, which are not here: compare with the approved plan.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kapal yang dibangun sebelum 1 Juli 2002 tetap memakai tabel pada masanya, yang tidak ada di sini: bandingkan dengan denah yang disetujui.</translation>
     </message>
     <message>
         <source>zone bulkhead</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sekat zona</translation>
     </message>
     <message>
         <source>stairway enclosure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">selubung tangga</translation>
     </message>
     <message>
         <source>galley boundary</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pembatas dapur</translation>
     </message>
     <message>
         <source>machinery space boundary</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pembatas ruang permesinan</translation>
     </message>
     <message>
         <source>special category boundary</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pembatas ruang kategori khusus</translation>
     </message>
     <message>
         <source>cabin</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kabin</translation>
     </message>
     <message>
         <source>exterior</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">luar</translation>
     </message>
     <message>
         <source>other boundary</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pembatas lain</translation>
     </message>
     <message>
         <source>single leaf</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">daun tunggal</translation>
     </message>
     <message>
         <source>double leaf</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">daun ganda</translation>
     </message>
     <message>
         <source>sliding</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">geser</translation>
     </message>
     <message>
         <source>double swing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ayun dua arah</translation>
     </message>
     <message>
         <source>not listed by II-2/9.4.1.1.5</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak tercantum dalam II-2/9.4.1.1.5</translation>
     </message>
     <message>
         <source>normally open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">biasanya terbuka</translation>
     </message>
     <message>
         <source>normally closed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">biasanya tertutup</translation>
     </message>
     <message>
         <source>normally locked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">biasanya terkunci</translation>
     </message>
     <message>
         <source>not normally locked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">biasanya tidak terkunci</translation>
     </message>
     <message>
         <source>power-operated watertight door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pintu kedap air bertenaga</translation>
     </message>
     <message>
         <source>not in a zone bulkhead, galley or stairway boundary</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bukan di sekat zona, pembatas dapur, atau tangga</translation>
     </message>
     <message>
         <source>A class</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kelas A</translation>
     </message>
     <message>
         <source>not an A-class door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bukan pintu kelas A</translation>
     </message>
     <message>
         <source>B class</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kelas B</translation>
     </message>
     <message>
         <source>not a B-class door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bukan pintu kelas B</translation>
     </message>
     <message>
         <source>power-operated</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bertenaga</translation>
     </message>
     <message>
         <source>not power-operated</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak bertenaga</translation>
     </message>
     <message>
         <source>released remotely</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dilepas dari jauh</translation>
     </message>
     <message>
         <source>no remote release</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanpa pelepasan jarak jauh</translation>
     </message>
     <message>
         <source>held open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ditahan terbuka</translation>
     </message>
     <message>
         <source>not held open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak ditahan terbuka</translation>
     </message>
     <message>
         <source>designed to re-open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dirancang membuka lagi</translation>
     </message>
     <message>
         <source>not designed to re-open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak dirancang membuka lagi</translation>
     </message>
     <message>
         <source>hose port fitted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ada lubang selang</translation>
     </message>
     <message>
         <source>no hose port</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanpa lubang selang</translation>
     </message>
     <message>
         <source>in an escape route</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">di jalur penyelamatan</translation>
     </message>
     <message>
         <source>not in an escape route</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bukan di jalur penyelamatan</translation>
     </message>
     <message>
         <source>sill in its frame</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ambang di kusennya</translation>
     </message>
     <message>
         <source>no sill in its frame</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanpa ambang di kusennya</translation>
     </message>
     <message>
         <source>needs a latch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">perlu kancing</translation>
     </message>
     <message>
         <source>needs no latch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak perlu kancing</translation>
     </message>
     <message>
         <source>watertight</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kedap air</translation>
     </message>
     <message>
         <source>not watertight</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak kedap air</translation>
     </message>
     <message>
         <source>weathertight</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kedap cuaca</translation>
     </message>
     <message>
         <source>not weathertight</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak kedap cuaca</translation>
     </message>
     <message>
         <source>emergency escape trunk</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lorong penyelamatan darurat</translation>
     </message>
     <message>
         <source>not of an escape trunk</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bukan lorong penyelamatan</translation>
     </message>
     <message>
         <source>special category space</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang kategori khusus</translation>
     </message>
     <message>
         <source>no special category space</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bukan ruang kategori khusus</translation>
     </message>
     <message>
         <source>faces embarkation or an escape deck</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">menghadap geladak embarkasi atau penyelamatan</translation>
     </message>
     <message>
         <source>faces no embarkation or escape deck</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak menghadap geladak embarkasi atau penyelamatan</translation>
     </message>
     <message>
         <source>bulkhead</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sekat</translation>
     </message>
     <message>
         <source>deck</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">geladak</translation>
     </message>
     <message>
         <source>in a deck</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">di geladak</translation>
     </message>
     <message>
         <source>not in a deck</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bukan di geladak</translation>
     </message>
     <message>
         <source>every door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">setiap pintu</translation>
     </message>
     <message>
         <source>the vessel&apos;s own flag has its own text</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">negara bendera kapal punya teks sendiri</translation>
     </message>
     <message>
         <source>keel date unknown: compare with the approved drawing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanggal lunas tidak diketahui: bandingkan dengan gambar yang disetujui</translation>
     </message>
     <message>
         <source>keel laid before %1: compare with the approved drawing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lunas diletakkan sebelum %1: bandingkan dengan gambar yang disetujui</translation>
     </message>
     <message>
         <source>date of installation unknown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanggal pemasangan tidak diketahui</translation>
     </message>
     <message>
         <source>keel laid %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lunas diletakkan %1</translation>
     </message>
     <message>
         <source>installed before %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dipasang sebelum %1</translation>
     </message>
     <message>
         <source>installed %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dipasang %1</translation>
     </message>
     <message>
         <source>a text of other ships: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">teks untuk kapal lain: %1</translation>
     </message>
     <message>
         <source>exempt: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dikecualikan: %1</translation>
     </message>
     <message>
         <source>no plate</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanpa pelat</translation>
     </message>
     <message>
         <source>plate illegible</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pelat tak terbaca</translation>
     </message>
     <message>
         <source>plate %1, register %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pelat %1, register %2</translation>
     </message>
     <message>
         <source>plate %1, boundary %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pelat %1, pembatas %2</translation>
     </message>
     <message>
         <source>register %1, boundary %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">register %1, pembatas %2</translation>
     </message>
     <message>
         <source>%1, whose door needs %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1, yang pintunya perlu %2</translation>
     </message>
     <message>
         <source>%1 by the approved plan, %2 by %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 menurut denah yang disetujui, %2 menurut %3</translation>
     </message>
     <message>
         <source>%1 by the approved plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 menurut denah yang disetujui</translation>
     </message>
     <message>
         <source>plate %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pelat %1</translation>
     </message>
     <message>
         <source>register %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">register %1</translation>
     </message>
     <message>
         <source>%1: NOT saved.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1: TIDAK tersimpan.</translation>
     </message>
     <message>
         <source>the disk is full</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">disk penuh</translation>
     </message>
     <message>
         <source>Free some space and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kosongkan sebagian ruang, lalu coba lagi.</translation>
     </message>
     <message>
         <source>the disk reports a fault (SQLite %1)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">disk melaporkan gangguan (SQLite %1)</translation>
     </message>
     <message>
         <source>Try again; if it comes back, save the register to another disk.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Coba lagi; bila terulang, simpan register ke disk lain.</translation>
     </message>
     <message>
         <source>another program is writing to this register</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">program lain sedang menulis ke register ini</translation>
     </message>
     <message>
         <source>Wait a moment or close the other program, then try again.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tunggu sebentar atau tutup program lain itu, lalu coba lagi.</translation>
     </message>
     <message>
         <source>the register may not be written here</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">register tidak boleh ditulis di sini</translation>
     </message>
     <message>
         <source>Copy it to a folder you may write to and open it there.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Salin ke folder yang boleh Anda tulisi, lalu buka di sana.</translation>
     </message>
     <message>
         <source>the file cannot be opened (SQLite %1)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">berkas tidak dapat dibuka (SQLite %1)</translation>
     </message>
     <message>
         <source>Check that the disk is connected and that you may write to the folder.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Periksa apakah disk tersambung dan Anda boleh menulis ke folder itu.</translation>
     </message>
     <message>
         <source>the file is damaged (SQLite %1)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">berkas rusak (SQLite %1)</translation>
     </message>
     <message>
         <source>Open the last backup instead.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buka cadangan terakhir sebagai gantinya.</translation>
     </message>
     <message>
         <source>the computer is out of memory</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">memori komputer habis</translation>
     </message>
     <message>
         <source>Close other programs and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tutup program lain, lalu coba lagi.</translation>
     </message>
     <message>
         <source>the cautions do not all stand confirmed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">belum semua peringatan dikonfirmasi</translation>
     </message>
     <message>
         <source>Answer each of them first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Jawab dahulu satu per satu.</translation>
     </message>
     <message>
         <source>door %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pintu %1</translation>
     </message>
 </context>
 <context>
     <name>CueWords</name>
     <message>
         <source>Alarm heard</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alarm terdengar</translation>
     </message>
     <message>
         <source>Leaf seen to start</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Daun terlihat mulai</translation>
     </message>
     <message>
         <source>Leaf seen to stop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Daun terlihat berhenti</translation>
     </message>
     <message>
         <source>%1 ms early</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 ms terlalu dini</translation>
     </message>
     <message>
         <source>%1 ms late</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 ms terlambat</translation>
     </message>
     <message>
         <source>no mark</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanpa tanda</translation>
     </message>
     <message>
         <source>%1 of %2 marks count, %3 are needed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 dari %2 tanda dihitung, perlu %3</translation>
     </message>
     <message>
         <source>%1 marks, bias %2, spread %3&#xa0;ms</source>
@@ -2428,1492 +2428,1492 @@
     <name>DebriefWords</name>
     <message>
         <source>nothing was wrong here</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak ada yang salah di sini</translation>
     </message>
     <message>
         <source>Stop is the answer: no row of the catalogue is.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Jawabannya stop: tidak ada butir katalog untuk ini.</translation>
     </message>
     <message>
         <source>No fault was there, and none was imagined.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada cacat, dan tidak ada yang dibayangkan.</translation>
     </message>
     <message>
         <source>You: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Anda: %1</translation>
     </message>
     <message>
         <source>Right: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Benar: %1</translation>
     </message>
     <message>
         <source>Every row that was asked is graded as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Setiap butir yang ditanya dinilai sebagaimana adanya.</translation>
     </message>
     <message>
         <source>Nobody was endangered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada orang terancam bahaya</translation>
     </message>
     <message>
         <source>One person was endangered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Satu orang terancam bahaya</translation>
     </message>
     <message>
         <source>%1 people were endangered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 orang terancam bahaya</translation>
     </message>
     <message>
         <source>A leaf met somebody, or would have. Aboard that is a crushed hand or a death: a power-operated leaf does not know who stands in its way.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Daun mengenai orang, atau hampir. Di kapal itu berarti tangan remuk atau kematian: daun bertenaga tidak tahu siapa di lintasannya.</translation>
     </message>
     <message>
         <source>No moving leaf met anybody.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada daun bergerak yang mengenai orang.</translation>
     </message>
     <message>
         <source>Watch the opening and not the clock. Stop the moment somebody steps in: a run that was stopped costs two minutes.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Awasi bukaan, bukan jam. Stop begitu ada yang melangkah masuk: uji yang dihentikan hanya memakan dua menit.</translation>
     </message>
     <message>
         <source>Every caution was true when it was answered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Setiap peringatan benar saat dijawab</translation>
     </message>
     <message>
         <source>One caution was answered and was not true</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Satu peringatan dijawab dan tidak benar</translation>
     </message>
     <message>
         <source>%1 cautions were answered and were not true</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 peringatan dijawab dan tidak benar</translation>
     </message>
     <message>
         <source>The door was armed with somebody in the way. A caution is not a key to get past: look at both sides first, and have people asked aside.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu disiapkan selagi ada orang di lintasan. Peringatan bukan tombol untuk dilewati: lihat dahulu kedua sisi, dan minta orang menyingkir.</translation>
     </message>
     <message>
         <source>The way was clear each time a door was armed.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lintasan bebas setiap kali pintu disiapkan.</translation>
     </message>
     <message>
         <source>Nothing was timed.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada yang diukur waktunya.</translation>
     </message>
     <message>
         <source>Your thumb in this exercise</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Jempol Anda dalam latihan ini</translation>
     </message>
     <message>
         <source>The marks of all your exercises add up. Where %1 of a kind count, the thumb drill offers to use them as your thumb&apos;s own figures in place of the published ones.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanda dari semua latihan Anda dijumlahkan. Bila %1 tanda sejenis terhitung, latihan jempol menawarkan memakainya sebagai angka jempol Anda sendiri menggantikan angka terbitan.</translation>
     </message>
     <message>
         <source>Each mark against the truth</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Setiap tanda terhadap kenyataan</translation>
     </message>
 </context>
 <context>
     <name>DeficiencyWords</name>
     <message>
         <source>Not met: %1. Measured %2; asked: %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak terpenuhi: %1. Terukur %2; diminta: %3</translation>
     </message>
     <message>
         <source>Not met: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak terpenuhi: %1</translation>
     </message>
     <message>
         <source>found on %1, open since</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ditemukan pada %1, terbuka sejak itu</translation>
     </message>
     <message>
         <source>found on %1, %2 since</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ditemukan pada %1, %2 sejak itu</translation>
     </message>
     <message>
         <source>Deficiency at door %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Defisiensi di pintu %1</translation>
     </message>
     <message>
         <source>The same row was written up before: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Butir yang sama sudah ditulis sebelumnya: %1.</translation>
     </message>
     <message>
         <source>The same defect again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cacat yang sama lagi</translation>
     </message>
     <message>
         <source>Another one</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cacat lain</translation>
     </message>
 </context>
 <context>
     <name>DoorWords</name>
     <message>
         <source>single leaf</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">daun tunggal</translation>
     </message>
     <message>
         <source>double leaf</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">daun ganda</translation>
     </message>
     <message>
         <source>sliding</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">geser</translation>
     </message>
     <message>
         <source>double swing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ayun dua arah</translation>
     </message>
     <message>
         <source>zone bulkhead</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sekat zona</translation>
     </message>
     <message>
         <source>stairway</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tangga</translation>
     </message>
     <message>
         <source>galley</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dapur</translation>
     </message>
     <message>
         <source>machinery space</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang permesinan</translation>
     </message>
     <message>
         <source>special category space</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang kategori khusus</translation>
     </message>
     <message>
         <source>cabin</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kabin</translation>
     </message>
     <message>
         <source>exterior</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">luar</translation>
     </message>
     <message>
         <source>other boundary</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pembatas lain</translation>
     </message>
     <message>
         <source>port</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kiri</translation>
     </message>
     <message>
         <source>starboard</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kanan</translation>
     </message>
     <message>
         <source>centreline</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">garis tengah</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1, %2</translation>
     </message>
     <message>
         <source>1 door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 pintu</translation>
     </message>
     <message>
         <source>%1 doors</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 pintu</translation>
     </message>
     <message>
         <source>bulkhead %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sekat %1</translation>
     </message>
     <message>
         <source>annual</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tahunan</translation>
     </message>
     <message>
         <source>quarterly</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">triwulanan</translation>
     </message>
     <message>
         <source>after repair</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">setelah perbaikan</translation>
     </message>
     <message>
         <source>port State</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">negara pelabuhan</translation>
     </message>
     <message>
         <source>drill</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">latihan darurat</translation>
     </message>
     <message>
         <source>other purpose</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tujuan lain</translation>
     </message>
     <message>
         <source>from the control station</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dari stasiun kendali</translation>
     </message>
     <message>
         <source>at the door, side one</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">di pintu, sisi satu</translation>
     </message>
     <message>
         <source>at the door, side two</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">di pintu, sisi dua</translation>
     </message>
     <message>
         <source>let go from fully open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dari posisi terbuka penuh</translation>
     </message>
     <message>
         <source>Alarm on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alarm nyala</translation>
     </message>
     <message>
         <source>Leaf moves</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Daun bergerak</translation>
     </message>
     <message>
         <source>Half-way</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Separuh</translation>
     </message>
     <message>
         <source>Shut</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tertutup</translation>
     </message>
     <message>
         <source>Alarm off</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alarm mati</translation>
     </message>
     <message>
         <source>First leaf home</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Daun 1 tertutup</translation>
     </message>
     <message>
         <source>Second leaf home</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Daun 2 tertutup</translation>
     </message>
     <message>
         <source>Touched</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tersentuh</translation>
     </message>
     <message>
         <source>Stopped</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Berhenti</translation>
     </message>
     <message>
         <source>touch at the first sound of the alarm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sentuh saat alarm mulai terdengar</translation>
     </message>
     <message>
         <source>touch at the first movement</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sentuh saat mulai bergerak</translation>
     </message>
     <message>
         <source>if you like: half of the opening is closed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bila mau: separuh bukaan sudah tertutup</translation>
     </message>
     <message>
         <source>touch the moment the leaf is home</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sentuh tepat saat daun tertutup rapat</translation>
     </message>
     <message>
         <source>touch the moment the alarm is silent</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sentuh tepat saat alarm senyap</translation>
     </message>
     <message>
         <source>touch when the first leaf is home</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sentuh saat daun pertama tertutup rapat</translation>
     </message>
     <message>
         <source>touch when the second leaf is home</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sentuh saat daun kedua tertutup rapat</translation>
     </message>
     <message>
         <source>touch when the edge meets the block</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sentuh saat tepi daun mengenai balok</translation>
     </message>
     <message>
         <source>touch when the leaf has stopped and re-opens</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sentuh saat daun berhenti dan membuka lagi</translation>
     </message>
     <message>
         <source>complete</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lengkap</translation>
     </message>
     <message>
         <source>spoiled</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dibatalkan</translation>
     </message>
     <message>
         <source>stopped</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dihentikan</translation>
     </message>
 </context>
 <context>
     <name>DueWords</name>
     <message>
         <source>weekly</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mingguan</translation>
     </message>
     <message>
         <source>quarterly</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">triwulanan</translation>
     </message>
     <message>
         <source>yearly</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tahunan</translation>
     </message>
     <message>
         <source>overdue: it ended on %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terlambat: berakhir pada %1</translation>
     </message>
     <message>
         <source>ends %1, its window opens %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">berakhir %1, jendelanya terbuka %2</translation>
     </message>
     <message>
         <source>window open since %1, ends %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">jendela terbuka sejak %1, berakhir %2</translation>
     </message>
     <message>
         <source>Passenger ship safety certificate, renewal survey</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sertifikat keselamatan kapal penumpang, survei pembaruan</translation>
     </message>
     <message>
         <source>overdue: some doors never tried in this register</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terlambat: ada pintu yang belum pernah dicoba di register ini</translation>
     </message>
     <message>
         <source>overdue: never recorded here</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terlambat: belum pernah dicatat di sini</translation>
     </message>
     <message>
         <source>overdue since %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terlambat sejak %1</translation>
     </message>
     <message>
         <source>due %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tenggat %1</translation>
     </message>
     <message>
         <source>%1 of %2 overdue</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 dari %2 terlambat</translation>
     </message>
     <message>
         <source>last %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terakhir %1</translation>
     </message>
     <message>
         <source>nothing falls due</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak ada yang jatuh tempo</translation>
     </message>
     <message>
         <source>%1 overdue</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 terlambat</translation>
     </message>
     <message>
         <source>next on %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">berikut pada %1</translation>
     </message>
 </context>
 <context>
     <name>ExerciseWords</name>
     <message>
         <source>first steps</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">langkah awal</translation>
     </message>
     <message>
         <source>easy</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mudah</translation>
     </message>
     <message>
         <source>hard</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sulit</translation>
     </message>
     <message>
         <source>exam</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ujian</translation>
     </message>
     <message>
         <source>closes too fast</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">menutup terlalu cepat</translation>
     </message>
     <message>
         <source>closes too slowly</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">menutup terlalu lambat</translation>
     </message>
     <message>
         <source>too close to a limit to tell</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terlalu dekat batas untuk dipastikan</translation>
     </message>
     <message>
         <source>alarm too short</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alarm terlalu pendek</translation>
     </message>
     <message>
         <source>alarm stops early</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alarm berhenti dini</translation>
     </message>
     <message>
         <source>opens again too far</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">membuka lagi terlalu jauh</translation>
     </message>
     <message>
         <source>leaves out of order</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">daun tidak berurutan</translation>
     </message>
     <message>
         <source>does not latch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak terkancing</translation>
     </message>
     <message>
         <source>magnet lets go late</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">magnet terlambat lepas</translation>
     </message>
     <message>
         <source>no release from one side</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak lepas dari satu sisi</translation>
     </message>
     <message>
         <source>hook</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kait</translation>
     </message>
     <message>
         <source>wedge</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ganjal</translation>
     </message>
     <message>
         <source>litter in the pocket</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sampah di rongga</translation>
     </message>
     <message>
         <source>sill missing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ambang hilang</translation>
     </message>
     <message>
         <source>gap under the leaf</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">celah di bawah daun</translation>
     </message>
     <message>
         <source>wrong plate for the boundary</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pelat salah untuk pembatas</translation>
     </message>
     <message>
         <source>painted seal</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">paking tertutup cat</translation>
     </message>
     <message>
         <source>indicator lies</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">penunjuk tidak benar</translation>
     </message>
     <message>
         <source>hose port stuck</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lubang selang macet</translation>
     </message>
     <message>
         <source>stays open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tetap terbuka</translation>
     </message>
     <message>
         <source>people in the path</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">orang di lintasan</translation>
     </message>
     <message>
         <source>found</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ditemukan</translation>
     </message>
     <message>
         <source>missed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terlewat</translation>
     </message>
     <message>
         <source>imagined</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dibayangkan</translation>
     </message>
 </context>
 <context>
     <name>FigureSheetWords</name>
     <message>
         <source>What the uncertainty is made of</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isi ketidakpastian</translation>
     </message>
     <message>
         <source>By the law of propagation (JCGM 100:2008). Published figures for the thumb until its own drill is done: Am. J. Phys. 87, 110 (2019).</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Menurut hukum perambatan (JCGM 100:2008). Angka terbitan untuk jempol sampai latihannya sendiri dilakukan: Am. J. Phys. 87, 110 (2019).</translation>
     </message>
     <message>
         <source>Door %1 through the years</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu %1 dari tahun ke tahun</translation>
     </message>
     <message>
         <source>No time was taken with the ship upright yet.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Belum ada waktu yang diukur dengan kapal tegak.</translation>
     </message>
     <message>
         <source>Each point is the mean of one walkdown&apos;s upright runs with its U; the shaded band is where the next is to be expected with 95 %. It says nothing about what can break at once.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Setiap titik adalah rata-rata uji tegak dari satu inspeksi dengan U-nya; pita berarsir menunjukkan tempat yang berikutnya diharapkan dengan 95 %. Ini tidak mengatakan apa pun tentang yang dapat patah tiba-tiba.</translation>
     </message>
 </context>
 <context>
     <name>GradeWords</name>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 sampai %2</translation>
     </message>
     <message>
         <source>at most %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">maksimal %1</translation>
     </message>
     <message>
         <source>at least %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">minimal %1</translation>
     </message>
     <message>
         <source>no reason given</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanpa alasan</translation>
     </message>
     <message>
         <source>not asked of this door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak ditanya untuk pintu ini</translation>
     </message>
     <message>
         <source>not tried on this walk: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak dicoba pada inspeksi ini: %1</translation>
     </message>
     <message>
         <source>not yet tried</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">belum dicoba</translation>
     </message>
     <message>
         <source>one side still to be tried</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">satu sisi masih harus dicoba</translation>
     </message>
     <message>
         <source>could not be tested: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak dapat diuji: %1</translation>
     </message>
     <message>
         <source>seen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terlihat</translation>
     </message>
     <message>
         <source>seen, and it is not so</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terlihat, dan tidak demikian</translation>
     </message>
     <message>
         <source>answered as not applicable to this door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dijawab tidak berlaku untuk pintu ini</translation>
     </message>
     <message>
         <source>shown by a complete run</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terbukti oleh uji lengkap</translation>
     </message>
     <message>
         <source>inside the limits, mean of %1 runs</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">di dalam batas, rata-rata %1 uji</translation>
     </message>
     <message>
         <source>inside the limits</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">di dalam batas</translation>
     </message>
     <message>
         <source>outside the limits, mean of %1 runs</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">di luar batas, rata-rata %1 uji</translation>
     </message>
     <message>
         <source>outside the limits</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">di luar batas</translation>
     </message>
     <message>
         <source>a limit lies inside the uncertainty: measure once more</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">suatu batas berada di dalam ketidakpastian: ukur sekali lagi</translation>
     </message>
     <message>
         <source>still too close to a limit after %1 runs: the text says approximate, you decide</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">masih terlalu dekat ke batas setelah %1 uji: teks menyebut kira-kira, Anda yang memutuskan</translation>
     </message>
     <message>
         <source>closes unevenly: %1 runs do not agree, the worst stands</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">menutup tidak merata: %1 uji tidak cocok, yang terburuk berlaku</translation>
     </message>
     <message>
         <source>one half of the travel lies outside the limits: roughly uniform?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">separuh gerakan di luar batas: kira-kira seragam?</translation>
     </message>
     <message>
         <source>heel %1 degrees: the figure is advice only, time it again upright</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">miring %1 derajat: angka hanya saran, ukur lagi saat tegak</translation>
     </message>
     <message>
         <source>weaker than its boundary: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lebih lemah daripada pembatasnya: %1</translation>
     </message>
     <message>
         <source>%1; the register does not say what the boundary asks for: see the approved fire plan or ask the Administration</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1; register tidak menyebut yang diminta pembatas: lihat denah kebakaran yang disetujui atau tanyakan kepada Administrasi</translation>
     </message>
     <message>
         <source>%1; no value printed: ask the Administration</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1; tidak ada nilai tercetak: tanyakan kepada Administrasi</translation>
     </message>
     <message>
         <source>%1; no fire class is asked here</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1; tidak ada kelas kebakaran yang diminta di sini</translation>
     </message>
     <message>
         <source>they differ: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">keduanya berbeda: %1</translation>
     </message>
     <message>
         <source>%1: ask for the certificate</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1: minta sertifikatnya</translation>
     </message>
     <message>
         <source>not as good practice has it: you decide whether the door may stay so</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak sesuai praktik yang baik: Anda memutuskan apakah pintu boleh tetap begitu</translation>
     </message>
     <message>
         <source>decided by the inspector: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">diputuskan inspektur: %1</translation>
     </message>
     <message>
         <source>needs a run released from the control station</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">perlu uji yang dilepas dari stasiun kendali</translation>
     </message>
     <message>
         <source>the alarm was still on when the door was shut</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alarm masih berbunyi ketika pintu sudah tertutup</translation>
     </message>
     <message>
         <source>the alarm stopped before the door was shut</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alarm berhenti sebelum pintu tertutup</translation>
     </message>
     <message>
         <source>the register has no clear opening for this door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">register tidak memuat bukaan bersih pintu ini</translation>
     </message>
     <message>
         <source>%1, edition %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1, edisi %2</translation>
     </message>
     <message>
         <source>the cited text was read</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">teks yang dikutip sudah dibaca</translation>
     </message>
     <message>
         <source>common practice, no source</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">praktik umum, tanpa sumber</translation>
     </message>
     <message>
         <source>advice, never a reason to fail a door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">saran, tidak pernah menjadi alasan menyatakan pintu gagal</translation>
     </message>
     <message>
         <source>put it right, then test it again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">perbaiki, lalu uji lagi</translation>
     </message>
     <message>
         <source>your judgement, with its reason</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">penilaian Anda, dengan alasannya</translation>
     </message>
     <message>
         <source>one more run; three at most, then you decide</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">satu uji lagi; maksimal tiga, lalu Anda putuskan</translation>
     </message>
     <message>
         <source>try it from the other side</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">coba dari sisi lain</translation>
     </message>
     <message>
         <source>a run released from the control station</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">uji yang dilepas dari stasiun kendali</translation>
     </message>
     <message>
         <source>measure the clear opening</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ukur bukaan bersih</translation>
     </message>
     <message>
         <source>time it with the ship upright</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ukur waktunya saat kapal tegak</translation>
     </message>
     <message>
         <source>come back when it can be tested</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kembali bila sudah dapat diuji</translation>
     </message>
     <message>
         <source>try it at the door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">coba di pintu</translation>
     </message>
     <message>
         <source>%1 unsatisfactory</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 tidak memuaskan</translation>
     </message>
     <message>
         <source>%1 to settle</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 belum pasti</translation>
     </message>
     <message>
         <source>%1 untested</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 belum diuji</translation>
     </message>
     <message>
         <source>all %1 satisfactory</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">semua %1 memuaskan</translation>
     </message>
     <message>
         <source>nothing asked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak ada yang ditanya</translation>
     </message>
     <message>
         <source>grave: fire or smoke passes, or a person can be hurt</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">berat: api atau asap lolos, atau orang dapat terluka</translation>
     </message>
     <message>
         <source>serious: the door does not do what is asked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">serius: pintu tidak melakukan yang diminta</translation>
     </message>
     <message>
         <source>minor: upkeep and marking</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ringan: perawatan dan penandaan</translation>
     </message>
     <message>
         <source>%1 (door %2)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 (pintu %2)</translation>
     </message>
     <message>
         <source>no class</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanpa kelas</translation>
     </message>
     <message>
         <source>not printed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak tercetak</translation>
     </message>
     <message>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak diketahui</translation>
     </message>
     <message>
         <source>%1 by the approved plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 menurut denah yang disetujui</translation>
     </message>
     <message>
         <source>%1 by %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 menurut %2</translation>
     </message>
 </context>
 <context>
     <name>GroupWords</name>
     <message>
         <source>zone not known</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">zona tidak diketahui</translation>
     </message>
     <message>
         <source>zone %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">zona %1</translation>
     </message>
     <message>
         <source>between zones %1 and %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">antara zona %1 dan %2</translation>
     </message>
     <message>
         <source>open for more than 90 days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terbuka lebih dari 90 hari</translation>
     </message>
     <message>
         <source>open for more than 30 days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terbuka lebih dari 30 hari</translation>
     </message>
     <message>
         <source>open for more than 7 days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terbuka lebih dari 7 hari</translation>
     </message>
     <message>
         <source>found in the last 7 days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ditemukan dalam 7 hari terakhir</translation>
     </message>
     <message>
         <source>past the day due</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lewat tenggat</translation>
     </message>
     <message>
         <source>due within 7 days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tenggat dalam 7 hari</translation>
     </message>
     <message>
         <source>due within 30 days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tenggat dalam 30 hari</translation>
     </message>
     <message>
         <source>due later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tenggat nanti</translation>
     </message>
     <message>
         <source>no day set</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanpa tanggal</translation>
     </message>
     <message>
         <source>nobody yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">belum ada orang</translation>
     </message>
     <message>
         <source>%1 · 1 item</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 · 1 temuan</translation>
     </message>
     <message>
         <source>%1 · %2 items</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 · %2 temuan</translation>
     </message>
 </context>
 <context>
     <name>Help</name>
     <message>
         <source>from each opening all the way home</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dari setiap bukaan sampai tertutup rapat</translation>
     </message>
     <message>
         <source>left standing ajar</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tertinggal renggang</translation>
     </message>
     <message>
         <source>first mark: the leaf begins to move</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanda pertama: daun mulai bergerak</translation>
     </message>
     <message>
         <source>last mark: fully shut</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanda terakhir: tertutup penuh</translation>
     </message>
     <message>
         <source>an even way, from start to end</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gerak rata, dari awal sampai akhir</translation>
     </message>
     <message>
         <source>sticks, then slams</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tersendat, lalu membanting</translation>
     </message>
     <message>
         <source>one leaf home, then the one with the lip</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">satu daun tertutup, lalu yang berbibir</translation>
     </message>
     <message>
         <source>the lip is home first: the other stays out</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">yang berbibir lebih dahulu: yang lain tinggal di luar</translation>
     </message>
     <message>
         <source>one leaf alone shuts and latches</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">satu daun sendiri menutup dan terkancing</translation>
     </message>
     <message>
         <source>and so does the other</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dan yang lain juga</translation>
     </message>
     <message>
         <source>let go, it shuts</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dilepas, ia menutup</translation>
     </message>
     <message>
         <source>a hook holds it open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kait menahannya terbuka</translation>
     </message>
     <message>
         <source>the switch on each side lets it go</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sakelar di setiap sisi melepaskannya</translation>
     </message>
     <message>
         <source>one side does nothing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">satu sisi tidak berfungsi</translation>
     </message>
     <message>
         <source>released from the station, it closes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dilepas dari stasiun, ia menutup</translation>
     </message>
     <message>
         <source>it stays open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tetap terbuka</translation>
     </message>
     <message>
         <source>stays as it was put</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tetap pada posisinya</translation>
     </message>
     <message>
         <source>goes back: the door is held again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kembali sendiri: pintu ditahan lagi</translation>
     </message>
     <message>
         <source>stands ajar, and the panel says open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">renggang, dan panel menyebut terbuka</translation>
     </message>
     <message>
         <source>stands ajar, but the panel says shut</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">renggang, tetapi panel menyebut tertutup</translation>
     </message>
     <message>
         <source>first the alarm, then the leaf moves</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alarm dahulu, lalu daun bergerak</translation>
     </message>
     <message>
         <source>the leaf moves as the alarm begins</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">daun bergerak saat alarm mulai</translation>
     </message>
     <message>
         <source>the alarm lasts until the leaf is home</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alarm bertahan sampai daun tertutup rapat</translation>
     </message>
     <message>
         <source>the alarm stops while the leaf moves</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alarm berhenti selagi daun bergerak</translation>
     </message>
     <message>
         <source>the strip lies flush and unbroken</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">strip rata dan tidak putus</translation>
     </message>
     <message>
         <source>painted over</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tertutup cat</translation>
     </message>
     <message>
         <source>the gap over the leaf is even</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">celah di atas daun rata</translation>
     </message>
     <message>
         <source>hangs low and rubs at the sill</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">menggantung rendah dan bergesek di ambang</translation>
     </message>
     <message>
         <source>dry, the arm fast at both ends</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kering, lengan kukuh di kedua ujung</translation>
     </message>
     <message>
         <source>oil runs from it, the arm is off</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">oli mengalir darinya, lengannya lepas</translation>
     </message>
     <message>
         <source>the bolt is home in its strike</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lidah masuk penuh ke pelat kancing</translation>
     </message>
     <message>
         <source>the bolt lies short: a push opens it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lidah tidak sampai: dorongan membukanya</translation>
     </message>
     <message>
         <source>from the edge of the leaf to the tip of the bolt</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dari tepi daun ke ujung lidah</translation>
     </message>
     <message>
         <source>a feeler between the two leaves</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kaliber celah di antara kedua daun</translation>
     </message>
     <message>
         <source>double-swing door: top and sides</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pintu ayun dua arah: atas dan sisi</translation>
     </message>
     <message>
         <source>laps well over the stop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">menumpang cukup pada sponing</translation>
     </message>
     <message>
         <source>hardly touches the stop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hampir tidak menyentuh sponing</translation>
     </message>
     <message>
         <source>whole, flat and firm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">utuh, rata, dan kukuh</translation>
     </message>
     <message>
         <source>a loose end that a foot can catch on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ujung longgar yang membuat kaki tersangkut</translation>
     </message>
     <message>
         <source>the covering stops at the sill</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pelapis lantai berhenti di ambang</translation>
     </message>
     <message>
         <source>the covering runs on under the leaf</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pelapis lantai menerus di bawah daun</translation>
     </message>
     <message>
         <source>a narrow gap at its widest place</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">celah sempit di tempat terlebarnya</translation>
     </message>
     <message>
         <source>a wide gap: read the rule at the leaf&apos;s foot</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">celah lebar: baca mistar di kaki daun</translation>
     </message>
     <message>
         <source>bare deck all the way of the leaf</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">geladak kosong sepanjang jalan daun</translation>
     </message>
     <message>
         <source>stores in the way of the leaf</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">barang di jalan daun</translation>
     </message>
     <message>
         <source>bare to the end</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kosong sampai ujung</translation>
     </message>
     <message>
         <source>litter on the rail</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sampah di rel</translation>
     </message>
     <message>
         <source>only its own hold-back holds it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hanya penahannya sendiri yang menahan</translation>
     </message>
     <message>
         <source>a wedge under the leaf</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ganjal di bawah daun</translation>
     </message>
     <message>
         <source>a hold-back that the station releases</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">penahan yang dilepas stasiun</translation>
     </message>
     <message>
         <source>a hook beside it, an eye in the leaf</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kait di sampingnya, mata kait di daun</translation>
     </message>
     <message>
         <source>bare, every roller on the rail</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kosong, semua rol di rel</translation>
     </message>
     <message>
         <source>dirt on the rail, a roller off</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kotoran di rel, rol lepas</translation>
     </message>
     <message>
         <source>one person, from either side</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">satu orang, dari sisi mana pun</translation>
     </message>
     <message>
         <source>it takes two</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">perlu dua orang</translation>
     </message>
     <message>
         <source>open it while the release still stands</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">buka selagi pelepasan masih berlaku</translation>
     </message>
     <message>
         <source>let go, stand clear: it shuts again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lepaskan, jauhi: ia menutup lagi</translation>
     </message>
     <message>
         <source>stops at the soft block and goes back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">berhenti di balok lunak dan mundur</translation>
     </message>
     <message>
         <source>pushes on: a hand would be crushed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terus mendorong: tangan akan remuk</translation>
     </message>
     <message>
         <source>goes back a little from the block</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mundur sedikit dari balok</translation>
     </message>
     <message>
         <source>goes back too far</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mundur terlalu jauh</translation>
     </message>
     <message>
         <source>hooked on the latch, pulled until it lets go</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dikaitkan di kancing, ditarik sampai terlepas</translation>
     </message>
     <message>
         <source>hooked at the free edge, until it just moves</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dikaitkan di tepi bebas, sampai tepat bergerak</translation>
     </message>
     <message>
         <source>on to the stair&apos;s width</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terus sampai selebar tangga</translation>
     </message>
     <message>
         <source>at the free edge, square to the leaf, nearly shut</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">di tepi bebas, tegak lurus daun, hampir tertutup</translation>
     </message>
     <message>
         <source>the angle between plumb line and ship</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sudut antara unting-unting dan kapal</translation>
     </message>
     <message>
         <source>Look along the whole way first. Work the switch or handle on that side, then stand clear: hands off edges and out of the pocket.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lihat dahulu seluruh lintasannya. Gerakkan sakelar atau gagang di sisi itu, lalu jauhi: tangan jauh dari tepi dan di luar rongga.</translation>
     </message>
     <message>
         <source>The cautions come first. The control station releases it at the word to start; nobody passes a moving door, and anybody may say the word to stop.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Peringatan lebih dahulu. Stasiun kendali melepaskannya pada kata mulai; tidak ada yang melewati pintu yang bergerak, dan siapa pun boleh mengucapkan kata stop.</translation>
     </message>
     <message>
         <source>Open it fully, look along its way, let go and stand clear.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buka penuh, lihat sepanjang lintasannya, lepaskan, dan jauhi.</translation>
     </message>
     <message>
         <source>Over the public address or from mouth to mouth: which doors will move, and when. Wait until those near have looked up.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lewat pengeras suara atau dari mulut ke mulut: pintu mana yang akan bergerak, dan kapan. Tunggu sampai yang di dekatnya menoleh.</translation>
     </message>
     <message>
         <source>Nobody in an opening, nobody near a leaf, no child out of reach. Somebody turns people back until the door stands still.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada orang di bukaan, tidak ada di dekat daun, tidak ada anak tanpa pengawasan. Seseorang menghalau orang sampai pintu diam.</translation>
     </message>
     <message>
         <source>One person on each side of every door of the group, where both leaf and approach are seen, able to call stop. Bad: one watch for two sides.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Satu orang di setiap sisi setiap pintu grup, di tempat daun dan jalan masuknya terlihat, mampu berseru stop. Buruk: satu penjaga untuk dua sisi.</translation>
     </message>
     <message>
         <source>Call on the agreed channel and wait for the answer. The person who answers stands at the release, and at nothing else.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Panggil di kanal yang disepakati dan tunggu jawaban. Orang yang menjawab berdiri di pelepas, dan tidak mengerjakan yang lain.</translation>
     </message>
     <message>
         <source>Say the word to start and the word to stop; hear both repeated. Anybody may say the word to stop.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ucapkan kata mulai dan kata stop; dengarkan keduanya diulangi. Siapa pun boleh mengucapkan kata stop.</translation>
     </message>
     <message>
         <source>Look along the whole path, and into the pocket with a lamp. Hands, feet, hoses and cables off edges and meeting stiles.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lihat sepanjang lintasan, dan ke dalam rongga dengan lampu. Tangan, kaki, selang, dan kabel jauh dari tepi dan tepi temu.</translation>
     </message>
     <message>
         <source>Release %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pelepasan %1</translation>
     </message>
     <message>
         <source>Contact with a soft block, never a hand</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kontak dengan balok lunak, jangan pernah tangan</translation>
     </message>
     <message>
         <source>Hold the block by its far end, low in the path, and stand beside the leaf. Mark when it touches and when it stops; then measure how far it went back. Where it pushes on, say the word to stop.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pegang balok di ujung jauhnya, rendah di lintasan, dan berdiri di samping daun. Tandai saat tersentuh dan saat berhenti; lalu ukur seberapa jauh mundurnya. Bila terus mendorong, ucapkan kata stop.</translation>
     </message>
     <message>
         <source>Closing force at the edge, by spring gauge</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gaya tutup di tepi, dengan neraca pegas</translation>
     </message>
     <message>
         <source>Hook the gauge at the free edge, square to the leaf, a hand&apos;s breadth before it is shut. Hold it still and read the pull. Fingers off the edge. From mass and force follows what an inclination would do.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kaitkan neraca di tepi bebas, tegak lurus daun, selebar tangan sebelum tertutup. Tahan diam dan baca tarikannya. Jari jauh dari tepi. Dari massa dan gaya dihitung akibat kemiringan.</translation>
     </message>
     <message>
         <source>Ship&apos;s heel now</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kemiringan kapal kini</translation>
     </message>
     <message>
         <source>Read the clinometer on the bridge, or hold a plumb line beside an upright frame. Times count for the upright ship: over 1 degree they are advice only.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Baca klinometer di anjungan, atau tahan unting-unting di samping kusen yang tegak. Waktu berlaku untuk kapal tegak: di atas 1 derajat hanya saran.</translation>
     </message>
     <message>
         <source>Common practice. Local rules and the company&apos;s own procedures stand above it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Praktik umum. Aturan setempat dan prosedur perusahaan berada di atasnya.</translation>
     </message>
     <message>
         <source>the plate is as strong as the boundary</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pelat sekuat pembatasnya</translation>
     </message>
     <message>
         <source>the plate is weaker than the boundary</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pelat lebih lemah daripada pembatasnya</translation>
     </message>
     <message>
         <source>can be read, and is the register&apos;s</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terbaca, dan sama dengan register</translation>
     </message>
     <message>
         <source>scoured or painted over</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tergerus atau tertutup cat</translation>
     </message>
     <message>
         <source>the number can be read</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nomor terbaca</translation>
     </message>
     <message>
         <source>closed all over</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tertutup seluruhnya</translation>
     </message>
     <message>
         <source>a grille in the leaf</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ada kisi di daun</translation>
     </message>
     <message>
         <source>a grille: only the openings between the bars</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kisi: hanya bukaan di antara bilah</translation>
     </message>
     <message>
         <source>a cut under the leaf: width by height</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">potongan di bawah daun: lebar kali tinggi</translation>
     </message>
     <message>
         <source>whole, with its wire: height by width</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">utuh, dengan kawatnya: tinggi kali lebar</translation>
     </message>
     <message>
         <source>cracked, or without its wire</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">retak, atau tanpa kawatnya</translation>
     </message>
     <message>
         <source>one leaf, from hinge side to free edge</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">satu daun, dari sisi engsel ke tepi bebas</translation>
     </message>
     <message>
         <source>whole all over</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">utuh seluruhnya</translation>
     </message>
     <message>
         <source>holes, a cable through it, rust</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lubang, kabel menembus, karat</translation>
     </message>
     <message>
         <source>the cover falls shut by itself</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">penutup jatuh menutup sendiri</translation>
     </message>
     <message>
         <source>the cover stays up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">penutup tetap terangkat</translation>
     </message>
     <message>
         <source>ready</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">siap</translation>
     </message>
     <message>
         <source>start: …</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mulai: …</translation>
     </message>
     <message>
         <source>stop: …</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">stop: …</translation>
     </message>
     <message>
         <source>everybody near has heard it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">semua di dekatnya mendengarnya</translation>
     </message>
     <message>
         <source>nobody in the way or near it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak ada orang di lintasan atau di dekatnya</translation>
     </message>
     <message>
         <source>somebody in the opening</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ada orang di bukaan</translation>
     </message>
     <message>
         <source>a watch on each side of the door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">penjaga di setiap sisi pintu</translation>
     </message>
     <message>
         <source>nobody sees the far side</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak ada yang melihat sisi jauh</translation>
     </message>
     <message>
         <source>answers on the agreed channel</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">menjawab di kanal yang disepakati</translation>
     </message>
     <message>
         <source>each word said by one, repeated by the other</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">setiap kata diucapkan satu orang, diulangi orang lain</translation>
     </message>
     <message>
         <source>path and pocket are bare</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lintasan dan rongga kosong</translation>
     </message>
     <message>
         <source>a hand at the edge, a box in the path</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tangan di tepi, kotak di lintasan</translation>
     </message>
     <message>
         <source>its supply is cut: it shuts</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pasokannya diputus: menutup</translation>
     </message>
     <message>
         <source>its supply is cut: it stays open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pasokannya diputus: tetap terbuka</translation>
     </message>
     <message>
         <source>hold-back dead: it is driven home</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">penahan mati: didorong sampai tertutup</translation>
     </message>
     <message>
         <source>it hangs where it was held</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tinggal di tempat ia ditahan</translation>
     </message>
     <message>
         <source>ten times open and shut from its own store</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sepuluh kali buka-tutup dari simpanannya sendiri</translation>
     </message>
     <message>
         <source>one fails, the others work</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">satu gagal, yang lain bekerja</translation>
     </message>
     <message>
         <source>one fails, and all stand still</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">satu gagal, dan semuanya diam</translation>
     </message>
     <message>
         <source>the cover opens, a tool gets in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tutupnya terbuka, alat dapat masuk</translation>
     </message>
     <message>
         <source>built in behind pipes and lockers</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terhalang pipa dan lemari</translation>
     </message>
     <message>
         <source>what it is for, and who approved it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">untuk apa, dan siapa yang menyetujuinya</translation>
     </message>
 </context>
 <context>
     <name>InclinationWords</name>
     <message>
         <source>The leaf&apos;s mass is not in the register: what %1 degrees ask of the closer cannot be worked out.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Massa daun tidak ada di register: tuntutan %1 derajat terhadap penutup otomatis tidak dapat dihitung.</translation>
     </message>
     <message>
         <source>At %1 degrees the leaf&apos;s weight alone pulls with up to %2 at its edge. Hold a spring gauge there to see what the closer gives.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pada %1 derajat, berat daun saja menarik hingga %2 di tepinya. Tahan neraca pegas di sana untuk melihat gaya penutup otomatis.</translation>
     </message>
     <message>
         <source>The closer gives %1; at %2 degrees the leaf&apos;s weight alone pulls with up to %3: it could not close against it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Penutup otomatis memberi %1; pada %2 derajat berat daun saja menarik hingga %3: daun tidak dapat menutup melawannya.</translation>
     </message>
     <message>
         <source>The closer gives %1; at %2 degrees the leaf&apos;s weight alone pulls with up to %3: it could close, if hinges, seals and latch take less than the rest. Worked out, not tried: no verdict comes from this.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Penutup otomatis memberi %1; pada %2 derajat berat daun saja menarik hingga %3: daun dapat menutup, jika engsel, paking, dan kancing memakan kurang dari sisanya. Dihitung, bukan dicoba: tidak ada putusan dari ini.</translation>
     </message>
 </context>
 <context>
     <name>ItemWords</name>
     <message>
         <source>%1 and %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 dan %2</translation>
     </message>
     <message>
         <source>found</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ditemukan</translation>
     </message>
     <message>
         <source>rectified</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">diperbaiki</translation>
     </message>
     <message>
         <source>ready for retest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">siap uji ulang</translation>
     </message>
     <message>
         <source>closed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ditutup</translation>
     </message>
     <message>
         <source>withdrawn</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ditarik</translation>
     </message>
     <message>
         <source>grave</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">berat</translation>
     </message>
     <message>
         <source>serious</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">serius</translation>
     </message>
     <message>
         <source>minor</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ringan</translation>
     </message>
     <message>
         <source>at the next port</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">di pelabuhan berikut</translation>
     </message>
     <message>
         <source>within 14 days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dalam 14 hari</translation>
     </message>
     <message>
         <source>before departure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sebelum berangkat</translation>
     </message>
     <message>
         <source>within three months</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dalam tiga bulan</translation>
     </message>
     <message>
         <source>ship detained</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kapal ditahan</translation>
     </message>
     <message>
         <source>ground for detention</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dasar penahanan</translation>
     </message>
     <message>
         <source>no ground for detention</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bukan dasar penahanan</translation>
     </message>
     <message>
         <source>chief officer</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mualim I</translation>
     </message>
     <message>
         <source>inspector</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">inspektur</translation>
     </message>
     <message>
         <source>survey report</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">laporan survei</translation>
     </message>
     <message>
         <source>deficiency list</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">daftar defisiensi</translation>
     </message>
     <message>
         <source>work list</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">daftar kerja</translation>
     </message>
     <message>
         <source>door record</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">catatan pintu</translation>
     </message>
     <message>
         <source>no day set</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanpa tanggal</translation>
     </message>
     <message>
         <source>overdue since %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terlambat sejak %1</translation>
     </message>
     <message>
         <source>due %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tenggat %1</translation>
     </message>
     <message>
         <source>nobody yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">belum ada orang</translation>
     </message>
     <message>
         <source>found %1 times</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ditemukan %1 kali</translation>
     </message>
     <message>
         <source>the same defect as an earlier item</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cacat yang sama dengan temuan sebelumnya</translation>
     </message>
     <message>
         <source>passed, but tried only by who put it right: somebody else must test it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lulus, tetapi hanya dicoba oleh yang memperbaikinya: orang lain harus mengujinya</translation>
     </message>
     <message>
         <source>in order on a later walk, but nobody recorded that it was put right</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">baik pada inspeksi kemudian, tetapi tidak ada yang mencatat perbaikannya</translation>
     </message>
     <message>
         <source>zones %1 act as one, %2 against %3 as a rule and %4 at most</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">zona %1 menjadi satu, %2 terhadap %3 menurut aturan dan maksimal %4</translation>
     </message>
 </context>
 <context>
     <name>LanguageWords</name>
     <message>
         <source>translated by machine, to be checked by a speaker of the trade</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">diterjemahkan mesin, perlu diperiksa oleh penutur yang ahli di bidang ini</translation>
     </message>
     <message>
         <source>As this machine is set</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sesuai pengaturan mesin ini</translation>
     </message>
     <message>
         <source>English where there is no translation</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bahasa Inggris bila belum diterjemahkan</translation>
     </message>
     <message>
         <source>the words of the program</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kata-kata program</translation>
     </message>
 </context>
 <context>
@@ -3921,4807 +3921,4817 @@
     <message>
         <source>and %1 more</source>
         <comment>rows of a door</comment>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dan %1 lagi</translation>
     </message>
 </context>
 <context>
     <name>PaperWords</name>
     <message>
         <source>The paper is being made</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dokumen sedang dibuat</translation>
     </message>
     <message>
         <source>No paper was made. One that was made before is as it was.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada dokumen dibuat. Yang dibuat sebelumnya tetap seperti semula.</translation>
     </message>
     <message>
         <source>No paper</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanpa dokumen</translation>
     </message>
     <message>
         <source>The paper is made</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dokumen sudah dibuat</translation>
     </message>
     <message>
         <source>The PDF lies at %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">PDF ada di %1</translation>
     </message>
     <message>
         <source>Show it, to print</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tampilkan, untuk dicetak</translation>
     </message>
 </context>
 <context>
     <name>PastWalkdown</name>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1, %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1: %2</translation>
     </message>
 </context>
 <context>
     <name>PlanDraft</name>
     <message>
         <source>all doors</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">semua pintu</translation>
     </message>
     <message>
         <source>deck %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">geladak %1</translation>
     </message>
     <message>
         <source>zone %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">zona %1</translation>
     </message>
     <message>
         <source>quarterly: zone bulkheads</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">triwulanan: sekat zona</translation>
     </message>
     <message>
         <source>zone bulkheads</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sekat zona</translation>
     </message>
     <message>
         <source>doors to be retested</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pintu untuk uji ulang</translation>
     </message>
     <message>
         <source>doors that failed last time</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pintu yang gagal terakhir kali</translation>
     </message>
     <message>
         <source>%1, a sample of %2 by lot %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1, sampel %2 dengan undian %3</translation>
     </message>
 </context>
 <context>
     <name>RegisterWords</name>
     <message>
         <source>Register taken in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Register diimpor</translation>
     </message>
     <message>
         <source>It lies at %1.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Letaknya di %1.</translation>
     </message>
     <message>
         <source>Open this vessel</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buka kapal ini</translation>
     </message>
     <message>
         <source>Not opened</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak dibuka</translation>
     </message>
     <message>
         <source>The register is being taken in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Register sedang diimpor</translation>
     </message>
     <message>
         <source>Nothing was taken in. The vessels here are as they were before.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada yang diimpor. Kapal-kapal di sini tetap seperti semula.</translation>
     </message>
     <message>
         <source>Not taken in: one fault</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak diimpor: satu kesalahan</translation>
     </message>
     <message>
         <source>Not taken in: %1 faults</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak diimpor: %1 kesalahan</translation>
     </message>
 </context>
 <context>
     <name>RunWords</name>
     <message>
         <source>cut short</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terputus</translation>
     </message>
     <message>
         <source>stopped after %1 s</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dihentikan setelah %1 s</translation>
     </message>
     <message>
         <source>%1 s</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 s</translation>
     </message>
     <message>
         <source>reads %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terbaca %1</translation>
     </message>
     <message>
         <source>no plate</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanpa pelat</translation>
     </message>
     <message>
         <source>illegible</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tak terbaca</translation>
     </message>
 </context>
 <context>
     <name>SaidWords</name>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ya</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak</translation>
     </message>
     <message>
         <source>not applicable</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak berlaku</translation>
     </message>
     <message>
         <source>%1 on the plate</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 pada pelat</translation>
     </message>
     <message>
         <source>no plate</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanpa pelat</translation>
     </message>
     <message>
         <source>plate illegible</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pelat tak terbaca</translation>
     </message>
     <message>
         <source>judged satisfactory: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dinilai memuaskan: %1</translation>
     </message>
     <message>
         <source>judged unsatisfactory: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dinilai tidak memuaskan: %1</translation>
     </message>
     <message>
         <source>could not be tested: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak dapat diuji: %1</translation>
     </message>
     <message>
         <source>decided that this stands: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">diputuskan bahwa ini berlaku: %1</translation>
     </message>
     <message>
         <source>Two decisions about the same</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dua keputusan tentang hal yang sama</translation>
     </message>
     <message>
         <source>, %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">, %1 dari %2</translation>
     </message>
     <message>
         <source>, side one</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">, sisi satu</translation>
     </message>
     <message>
         <source>, side two</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">, sisi dua</translation>
     </message>
 </context>
 <context>
     <name>SightWords</name>
     <message>
         <source>By one person</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Oleh satu orang</translation>
     </message>
     <message>
         <source>You open it and shut it alone, first from side one, then from side two.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Anda membuka dan menutupnya sendirian, mula-mula dari sisi satu, lalu dari sisi dua.</translation>
     </message>
     <message>
         <source>Release switch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sakelar pelepas</translation>
     </message>
     <message>
         <source>Put to release and let go, the switch stays where it was put. The leaf is not held again until somebody puts it back.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Digerakkan ke lepas lalu dibiarkan, sakelar tetap pada posisinya. Daun tidak ditahan lagi sampai orang mengembalikannya.</translation>
     </message>
     <message>
         <source>Power failure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kegagalan daya</translation>
     </message>
     <message>
         <source>Main and emergency supply of the release panel switched off at the board: the leaf shuts.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pasokan utama dan darurat panel pelepasan dimatikan di papan hubung: daun menutup.</translation>
     </message>
     <message>
         <source>Local accumulator</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Akumulator setempat</translation>
     </message>
     <message>
         <source>The chief engineer&apos;s record of this year: opened and shut ten times from the local accumulator, pump off.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Catatan KKM tahun ini: dibuka dan ditutup sepuluh kali dari akumulator setempat, pompa mati.</translation>
     </message>
     <message>
         <source>The other doors</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu-pintu lain</translation>
     </message>
     <message>
         <source>This door isolated at the control box: released again, the others of its group shut.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu ini diisolasi di kotak kendali: dilepas lagi, pintu lain di grupnya menutup.</translation>
     </message>
     <message>
         <source>Local control</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kendali setempat</translation>
     </message>
     <message>
         <source>The cover opens by hand. Nothing stands or is built in front of it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tutupnya terbuka dengan tangan. Tidak ada yang berdiri atau terbangun di depannya.</translation>
     </message>
     <message>
         <source>Approval paper</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dokumen persetujuan</translation>
     </message>
     <message>
         <source>Control system: works at 200 degrees C for 60 minutes, supply of the other doors not impaired, isolated above that, door kept shut up to 945 degrees C.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sistem kendali: bekerja pada 200 derajat C selama 60 menit, pasokan pintu lain tidak terganggu, terisolasi di atas itu, pintu dijaga tertutup sampai 945 derajat C.</translation>
     </message>
     <message>
         <source>Openings for air</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lubang udara</translation>
     </message>
     <message>
         <source>A grille low in the leaf, shutter of fire class: net free area by its drawing 0.03 m2. No undercut.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kisi di bagian bawah daun, penutup berkelas kebakaran: luas bebas bersih menurut gambarnya 0.03 m2. Tanpa potongan bawah.</translation>
     </message>
     <message>
         <source>Machinery space</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ruang permesinan</translation>
     </message>
     <message>
         <source>Supply of the hold-back switched off at the board: the leaf is let go and shuts against the draught of the fans. The control station&apos;s release plan names the door.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pasokan penahan dimatikan di papan hubung: daun dilepas dan menutup melawan tarikan udara kipas. Rencana pelepasan stasiun kendali menyebut pintu ini.</translation>
     </message>
 </context>
 <context>
     <name>SpotWords</name>
     <message>
         <source>Sill and floor</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ambang dan lantai</translation>
     </message>
     <message>
         <source>Gap below</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Celah bawah</translation>
     </message>
     <message>
         <source>Travel path</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lintasan</translation>
     </message>
     <message>
         <source>Pocket</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Rongga</translation>
     </message>
     <message>
         <source>Rails</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Rel</translation>
     </message>
     <message>
         <source>Safety edge</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tepi pengaman</translation>
     </message>
     <message>
         <source>Seals</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Paking</translation>
     </message>
     <message>
         <source>Hinges</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Engsel</translation>
     </message>
     <message>
         <source>Closer</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Penutup otomatis</translation>
     </message>
     <message>
         <source>Latch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kancing</translation>
     </message>
     <message>
         <source>Hold-back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Penahan</translation>
     </message>
     <message>
         <source>Leaf</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Daun</translation>
     </message>
     <message>
         <source>Hose port</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lubang selang</translation>
     </message>
     <message>
         <source>Plate</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pelat</translation>
     </message>
     <message>
         <source>Release here</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pelepas ini</translation>
     </message>
     <message>
         <source>Panel lamps</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lampu panel</translation>
     </message>
     <message>
         <source>Papers, trials</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dokumen, uji coba</translation>
     </message>
 </context>
 <context>
     <name>StationDrawing</name>
     <message>
         <source>Release</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pelepas</translation>
     </message>
     <message>
         <source>Handle</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gagang</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terbuka</translation>
     </message>
     <message>
         <source>shut</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tertutup</translation>
     </message>
 </context>
 <context>
     <name>TapWords</name>
     <message>
         <source>plate of %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pelat %1</translation>
     </message>
     <message>
         <source>not tested: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak diuji: %1</translation>
     </message>
     <message>
         <source>note on %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">catatan pada %1</translation>
     </message>
     <message>
         <source>photograph of %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">foto %1</translation>
     </message>
     <message>
         <source>deficiency of %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">defisiensi %1</translation>
     </message>
     <message>
         <source>caution before %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">peringatan sebelum %1</translation>
     </message>
     <message>
         <source>run of %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">uji %1</translation>
     </message>
     <message>
         <source>terms of the item of %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ketentuan temuan %1</translation>
     </message>
     <message>
         <source>rectification at %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">perbaikan di %1</translation>
     </message>
     <message>
         <source>%1 ready for retest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 siap uji ulang</translation>
     </message>
     <message>
         <source>withdrawal of the item of %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">penarikan temuan %1</translation>
     </message>
     <message>
         <source>beginning of the walkdown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">awal inspeksi</translation>
     </message>
     <message>
         <source>end of the walkdown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">akhir inspeksi</translation>
     </message>
     <message>
         <source>thumb drill</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">latihan jempol</translation>
     </message>
     <message>
         <source>when a figure passes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kapan angka lulus</translation>
     </message>
     <message>
         <source>upkeep done</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">perawatan dilakukan</translation>
     </message>
     <message>
         <source>date of the certificate</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanggal sertifikat</translation>
     </message>
     <message>
         <source>decision</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">keputusan</translation>
     </message>
     <message>
         <source>last tap</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tap terakhir</translation>
     </message>
 </context>
 <context>
     <name>Verdict</name>
     <message>
         <source>unsatisfactory</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak memuaskan</translation>
     </message>
     <message>
         <source>needs your judgement</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">perlu penilaian Anda</translation>
     </message>
     <message>
         <source>time again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ukur lagi</translation>
     </message>
     <message>
         <source>untested</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">belum diuji</translation>
     </message>
     <message>
         <source>satisfactory</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">memuaskan</translation>
     </message>
     <message>
         <source>advice</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">saran</translation>
     </message>
     <message>
         <source>not applicable</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak berlaku</translation>
     </message>
 </context>
 <context>
     <name>VoiceWords</name>
     <message>
         <source>Control station: standing by</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Stasiun kendali: siaga</translation>
     </message>
     <message>
         <source>Control station: releasing now</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Stasiun kendali: melepaskan sekarang</translation>
     </message>
     <message>
         <source>Stopped</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dihentikan</translation>
     </message>
     <message>
         <source>Control station: my panel shows it shut</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Stasiun kendali: panel saya menunjukkan tertutup</translation>
     </message>
     <message>
         <source>Control station: my panel shows it open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Stasiun kendali: panel saya menunjukkan terbuka</translation>
     </message>
     <message>
         <source>Let it run
 onto the block</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Biarkan bergerak
+ke balok</translation>
     </message>
     <message>
         <source>Give the
 start word</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ucapkan
+kata mulai</translation>
     </message>
     <message>
         <source>Work the release,
 side one</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gerakkan pelepas,
+sisi satu</translation>
     </message>
     <message>
         <source>Work the release,
 side two</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gerakkan pelepas,
+sisi dua</translation>
     </message>
     <message>
         <source>Let it go</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lepaskan</translation>
     </message>
 </context>
 <context>
     <name>Walkdown</name>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1, %2</translation>
     </message>
     <message>
         <source>no doors</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanpa pintu</translation>
     </message>
     <message>
         <source>%1 sat.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 baik</translation>
     </message>
     <message>
         <source>%1 to settle</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 belum pasti</translation>
     </message>
     <message>
         <source>%1 unsat.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 tidak baik</translation>
     </message>
     <message>
         <source>%1 untested</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 belum diuji</translation>
     </message>
 </context>
 <context>
     <name>ZoneProfile</name>
     <message>
         <source>zone %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">zona %1</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::BandGauge</name>
     <message>
         <source>allowed %1 to %2 %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">diizinkan %1 sampai %2 %3</translation>
     </message>
     <message>
         <source>at most %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">maksimal %1 %2</translation>
     </message>
     <message>
         <source>at least %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">minimal %1 %2</translation>
     </message>
     <message>
         <source>no limit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanpa batas</translation>
     </message>
     <message>
         <source>now %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kini %1 %2</translation>
     </message>
     <message>
         <source>below the limit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">di bawah batas</translation>
     </message>
     <message>
         <source>at the limit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tepat di batas</translation>
     </message>
     <message>
         <source>within the limits</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">di dalam batas</translation>
     </message>
     <message>
         <source>above the limit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">di atas batas</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::Brief</name>
     <message>
         <source>Protective equipment</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alat pelindung</translation>
     </message>
     <message>
         <source>Safety shoes and gloves on, hearing protection where the alarm is near, a torch and a radio that was tried just now. Nothing loose that a leaf can catch.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sepatu keselamatan dan sarung tangan terpakai, pelindung telinga di dekat alarm, senter dan radio yang baru saja dicoba. Tidak ada yang longgar yang dapat tersangkut daun.</translation>
     </message>
     <message>
         <source>What can crush whom</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apa yang meremukkan siapa</translation>
     </message>
     <message>
         <source>Edges, meeting stiles and pockets crush hands, feet and heads: keep off. Nobody walks through a moving door. Most published crush deaths: powered watertight doors passed before fully open.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tepi, tepi temu, dan rongga meremukkan tangan, kaki, dan kepala: jauhi. Tidak ada yang berjalan melewati pintu yang bergerak. Kematian terbanyak yang diterbitkan: pintu kedap air bertenaga dilewati sebelum terbuka penuh.</translation>
     </message>
     <message>
         <source>People kept apart</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Orang dijauhkan</translation>
     </message>
     <message>
         <source>Passengers, children, carts and cables are clear of every door of the release group and kept clear. A watch stands at each of these doors, on both sides. One group at a time, and the local test first.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Penumpang, anak-anak, troli, dan kabel bebas dari setiap pintu grup pelepasan dan tetap dijauhkan. Penjaga berdiri di setiap pintu itu, di kedua sisi. Satu grup setiap kali, dan uji setempat lebih dahulu.</translation>
     </message>
     <message>
         <source>The control station</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Stasiun kendali</translation>
     </message>
     <message>
         <source>The release is announced. Channel, start word and stop word are agreed, and the control station has said them back.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pelepasan diumumkan. Kanal, kata mulai, dan kata stop disepakati, dan stasiun kendali sudah mengulanginya.</translation>
     </message>
     <message>
         <source>Who may stop the test</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Siapa boleh menghentikan uji</translation>
     </message>
     <message>
         <source>Anyone, at any moment, with the stop word. The doors stop first, the questions come after.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Siapa pun, kapan pun, dengan kata stop. Pintu berhenti dahulu, pertanyaan menyusul.</translation>
     </message>
     <message>
         <source>Control station</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Stasiun kendali</translation>
     </message>
     <message>
         <source>Channel</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kanal</translation>
     </message>
     <message>
         <source>Start word</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kata mulai</translation>
     </message>
     <message>
         <source>Stop word</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kata stop</translation>
     </message>
     <message>
         <source>May stop the test</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Boleh menghentikan uji</translation>
     </message>
     <message>
         <source>who releases the doors</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">siapa yang melepaskan pintu</translation>
     </message>
     <message>
         <source>how one speaks with it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cara berbicara dengannya</translation>
     </message>
     <message>
         <source>no door is released without it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanpa itu tidak ada pintu yang dilepas</translation>
     </message>
     <message>
         <source>said by whoever sees danger</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">diucapkan siapa pun yang melihat bahaya</translation>
     </message>
     <message>
         <source>who may say the stop word</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">siapa yang boleh mengucapkan kata stop</translation>
     </message>
     <message>
         <source>bridge</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">anjungan</translation>
     </message>
     <message>
         <source>safety centre</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pusat keselamatan</translation>
     </message>
     <message>
         <source>engine control room</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang kendali mesin</translation>
     </message>
     <message>
         <source>Ch 6</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ch 6</translation>
     </message>
     <message>
         <source>Ch 8</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ch 8</translation>
     </message>
     <message>
         <source>Ch 10</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ch 10</translation>
     </message>
     <message>
         <source>Ch 15</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ch 15</translation>
     </message>
     <message>
         <source>Ch 17</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ch 17</translation>
     </message>
     <message>
         <source>telephone</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">telepon</translation>
     </message>
     <message>
         <source>release now</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lepaskan sekarang</translation>
     </message>
     <message>
         <source>doors closing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pintu menutup</translation>
     </message>
     <message>
         <source>close the doors</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tutup pintu</translation>
     </message>
     <message>
         <source>stop stop stop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">stop stop stop</translation>
     </message>
     <message>
         <source>doors stop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pintu stop</translation>
     </message>
     <message>
         <source>hold the doors</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tahan pintu</translation>
     </message>
     <message>
         <source>anyone</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">siapa pun</translation>
     </message>
     <message>
         <source>anyone of the team and the control station</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">siapa pun dari tim dan stasiun kendali</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::BriefPage</name>
     <message>
         <source>Read out to everyone who walks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bacakan kepada semua yang ikut</translation>
     </message>
     <message>
         <source>Common practice, no source. Deaths: accident reports of P&amp;I clubs and flag States.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Praktik umum, tanpa sumber. Kematian: laporan kecelakaan klub P&amp;I dan negara bendera.</translation>
     </message>
     <message>
         <source>Agreed with the control station</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Disepakati dengan stasiun kendali</translation>
     </message>
     <message>
         <source>‹ The plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">‹ Rencana</translation>
     </message>
     <message>
         <source>Say first, in the plan, who records.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sebutkan dahulu, dalam rencana, siapa yang mencatat.</translation>
     </message>
     <message>
         <source>Not agreed yet: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Belum disepakati: %1.</translation>
     </message>
     <message>
         <source>%1 of %2 parts of the brief read out.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 dari %2 bagian pengarahan dibacakan.</translation>
     </message>
     <message>
         <source>choose</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pilih</translation>
     </message>
     <message>
         <source>Not saved yet. %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Belum tersimpan. %1</translation>
     </message>
     <message>
         <source>Save again ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Simpan lagi ›</translation>
     </message>
     <message>
         <source>Begin ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mulai ›</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::BriefRow</name>
     <message>
         <source>Read out</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bacakan</translation>
     </message>
     <message>
         <source>Read out: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bacakan: %1</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::BudgetTable</name>
     <message>
         <source>thumb&apos;s scatter at the start</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sebaran jempol di awal</translation>
     </message>
     <message>
         <source>thumb&apos;s scatter at the end</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sebaran jempol di akhir</translation>
     </message>
     <message>
         <source>own delay at the start, from the drill</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kelambatan sendiri di awal, dari latihan</translation>
     </message>
     <message>
         <source>own delay at the end, from the drill</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kelambatan sendiri di akhir, dari latihan</translation>
     </message>
     <message>
         <source>delay that does not cancel</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kelambatan yang tidak saling hapus</translation>
     </message>
     <message>
         <source>last digit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">angka terakhir</translation>
     </message>
     <message>
         <source>rate of the clock</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">laju jam</translation>
     </message>
     <message>
         <source>clear opening</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bukaan bersih</translation>
     </message>
     <message>
         <source>place of the half-way mark</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">letak tanda separuh</translation>
     </message>
     <message>
         <source>as good as endless</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">praktis tak terhingga</translation>
     </message>
     <message>
         <source>standard uncertainty of</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ketidakpastian baku</translation>
     </message>
     <message>
         <source>its own</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nilainya</translation>
     </message>
     <message>
         <source>adds, %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sumbangan, %1</translation>
     </message>
     <message>
         <source>together</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gabungan</translation>
     </message>
     <message>
         <source>degrees of freedom</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">derajat kebebasan</translation>
     </message>
     <message>
         <source>U, at the coverage of k = 2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">U, pada cakupan k = 2</translation>
     </message>
     <message>
         <source>probability inside the limits</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">peluang di dalam batas</translation>
     </message>
     <message>
         <source>What the uncertainty is made of</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isi ketidakpastian</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::BulkheadPanel</name>
     <message>
         <source>%1 and %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 dan %2</translation>
     </message>
     <message>
         <source>If it stays open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Jika tetap terbuka</translation>
     </message>
     <message>
         <source>All doors</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semua pintu</translation>
     </message>
     <message>
         <source>This door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu ini</translation>
     </message>
     <message>
         <source>Fire and smoke pass this boundary; the zones themselves stay apart.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Api dan asap melewati pembatas ini; zonanya sendiri tetap terpisah.</translation>
     </message>
     <message>
         <source>Zones %1 would act as one: %2 long against %3 as a rule and %4 at most.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Zona %1 akan menjadi satu: panjang %2, padahal aturannya %3 dan maksimal %4.</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::CautionScreen</name>
     <message>
         <source>deck %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">geladak %1, %2</translation>
     </message>
     <message>
         <source>, escape route</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">, jalur penyelamatan</translation>
     </message>
     <message>
         <source>Leaf masses are not in the register: take every leaf as able to crush.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Massa daun tidak ada di register: anggap setiap daun mampu meremukkan.</translation>
     </message>
     <message>
         <source> Ashore so heavy a leaf would have to take %1 s or more.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished"> Di darat, daun seberat itu harus menutup dalam %1 s atau lebih.</translation>
     </message>
     <message>
         <source> A comparison, no rule for ships: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished"> Sekadar perbandingan, bukan aturan kapal: %1.</translation>
     </message>
     <message>
         <source>Confirm each before the release</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Konfirmasi semua sebelum pelepasan</translation>
     </message>
     <message>
         <source>Confirm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Konfirmasi</translation>
     </message>
     <message>
         <source>All of it still holds</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semuanya masih berlaku</translation>
     </message>
     <message>
         <source>Arm the stopwatch ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Siapkan stopwatch ›</translation>
     </message>
     <message>
         <source>Door %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu %1</translation>
     </message>
     <message>
         <source>before it is released from the control station</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sebelum dilepas dari stasiun kendali</translation>
     </message>
     <message>
         <source>To %1 on %2. To start: “%3”. To stop: “%4”; %5 may say it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ke %1 lewat %2. Mulai: “%3”. Stop: “%4”; %5 boleh mengucapkannya.</translation>
     </message>
     <message>
         <source>Group %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Grup %1</translation>
     </message>
     <message>
         <source>1 door will move</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 pintu akan bergerak</translation>
     </message>
     <message>
         <source>%1 doors will move</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 pintu akan bergerak</translation>
     </message>
     <message>
         <source>Confirmed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dikonfirmasi</translation>
     </message>
     <message>
         <source>Door %1: %2 carry up to %3 at the fastest rate allowed.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu %1: %2 membawa hingga %3 pada laju tercepat yang diizinkan.</translation>
     </message>
     <message>
         <source> Below the shore figure for doors that need no guard, %1: still enough for a hand.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished"> Di bawah angka darat untuk pintu tanpa pelindung, %1: tetap cukup untuk melukai tangan.</translation>
     </message>
     <message>
         <source> That is %1 times the shore figure for doors that need no guard, %2: keep everybody clear.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished"> Itu %1 kali angka darat untuk pintu tanpa pelindung, %2: jauhkan semua orang.</translation>
     </message>
     <message>
         <source>What these doors can do</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apa yang dapat dilakukan pintu ini</translation>
     </message>
     <message>
         <source>What must be confirmed ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Yang harus dikonfirmasi ›</translation>
     </message>
     <message>
         <source>‹ Doors</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">‹ Pintu</translation>
     </message>
     <message>
         <source>Back to what will move</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kembali ke yang akan bergerak</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::ChoiceKeys</name>
     <message>
         <source>More ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lagi ›</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::ChoiceRow</name>
     <message>
         <source>side one</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sisi satu</translation>
     </message>
     <message>
         <source>side two</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sisi dua</translation>
     </message>
     <message>
         <source>Yes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ya</translation>
     </message>
     <message>
         <source>No</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak</translation>
     </message>
     <message>
         <source>n/a</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">t/b</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::CloseUp</name>
     <message>
         <source>Close-up: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dari dekat: %1</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::CutShort</name>
     <message>
         <source>A run at door %1 was cut short</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Satu uji di pintu %1 terputus</translation>
     </message>
     <message>
         <source>Release %1. On record: %2. Nothing of it is lost.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pelepasan %1. Tercatat: %2. Tidak ada yang hilang.</translation>
     </message>
     <message>
         <source>no mark</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanpa tanda</translation>
     </message>
     <message>
         <source>It was spoiled</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Uji itu batal</translation>
     </message>
     <message>
         <source>Complete it by hand from my own watch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lengkapi dengan tangan dari arloji sendiri</translation>
     </message>
     <message>
         <source>By hand: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dengan tangan: %1</translation>
     </message>
     <message>
         <source>seconds after “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">detik setelah “%1”</translation>
     </message>
     <message>
         <source>s</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">s</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::DayPicker</name>
     <message>
         <source>Or write the day like 2027-03-31.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Atau tulis tanggal seperti 2027-03-31.</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanggal</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Simpan</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::DebriefScreen</name>
     <message>
         <source>Debrief</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Evaluasi</translation>
     </message>
     <message>
         <source>Practice replaces neither the instruction by licensed people nor the rules of the flag Administration.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Latihan tidak menggantikan pengajaran oleh orang berlisensi maupun aturan Administrasi negara bendera.</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Selesai</translation>
     </message>
     <message>
         <source>Faults (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cacat (%1)</translation>
     </message>
     <message>
         <source>Rows (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Butir (%1)</translation>
     </message>
     <message>
         <source>People (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Orang (%1)</translation>
     </message>
     <message>
         <source>Marks (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanda (%1)</translation>
     </message>
     <message>
         <source>%1 rows that differ</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 butir berbeda</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::DecisionSheet</name>
     <message>
         <source>Passes at %1, fails at %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lulus pada %1, gagal pada %2</translation>
     </message>
     <message>
         <source>%1: the usual</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1: yang lazim</translation>
     </message>
     <message>
         <source>A closing time within %1 s of a limit is timed again, or left to you after three. Of doors that just pass, 1 in %2 would be outside; of doors that just fail, 1 in %2 would be inside.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Waktu tutup dalam %1 s dari suatu batas diukur lagi, atau diserahkan kepada Anda setelah tiga kali. Dari pintu yang hampir tak lulus, 1 dari %2 akan berada di luar; dari pintu yang hampir tak gagal, 1 dari %2 akan berada di dalam.</translation>
     </message>
     <message>
         <source>In use</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dipakai</translation>
     </message>
     <message>
         <source>Use</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pakai</translation>
     </message>
     <message>
         <source>chosen in the settings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dipilih di pengaturan</translation>
     </message>
     <message>
         <source>They hold for the walkdown under way and for later ones; reports print them. What the flag Administration asks for stands above them.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Berlaku untuk inspeksi yang sedang berjalan dan berikutnya; laporan mencetaknya. Yang diminta Administrasi negara bendera berada di atasnya.</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::DivisionLookup</name>
     <message>
         <source>Bulkhead</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sekat</translation>
     </message>
     <message>
         <source>Deck</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Geladak</translation>
     </message>
     <message>
         <source>Zone bulkhead</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sekat zona</translation>
     </message>
     <message>
         <source>Zone step</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Undakan zona</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Catatan</translation>
     </message>
     <message>
         <source>Below the deck</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Di bawah geladak</translation>
     </message>
     <message>
         <source>One side</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Satu sisi</translation>
     </message>
     <message>
         <source>Above the deck</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Di atas geladak</translation>
     </message>
     <message>
         <source>The other side</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sisi lain</translation>
     </message>
     <message>
         <source>%1, its door %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1, pintunya %2</translation>
     </message>
     <message>
         <source>No class: steel or equivalent</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanpa kelas: baja atau setara</translation>
     </message>
     <message>
         <source>No requirement</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanpa persyaratan</translation>
     </message>
     <message>
         <source>No value printed: ask the Administration</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada nilai tercetak: tanyakan kepada Administrasi</translation>
     </message>
     <message>
         <source>No table for such a division</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada tabel untuk divisi ini</translation>
     </message>
     <message>
         <source>Choose both spaces</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pilih kedua ruang</translation>
     </message>
     <message>
         <source>%1, cell %2-%3: %4</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1, sel %2-%3: %4</translation>
     </message>
     <message>
         <source>blank</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kosong</translation>
     </message>
     <message>
         <source>The approved plans and the flag Administration stand above these tables.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Denah yang disetujui dan Administrasi negara bendera berada di atas tabel ini.</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::DoorDrawing</name>
     <message>
         <source>Drawing of a sliding door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gambar pintu geser</translation>
     </message>
     <message>
         <source>Drawing of a single leaf door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gambar pintu daun tunggal</translation>
     </message>
     <message>
         <source>Drawing of a double leaf door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gambar pintu daun ganda</translation>
     </message>
     <message>
         <source>Drawing of a double swing door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gambar pintu ayun dua arah</translation>
     </message>
     <message>
         <source>, alarm on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">, alarm berbunyi</translation>
     </message>
     <message>
         <source>pocket</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">rongga</translation>
     </message>
     <message>
         <source>travel</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lintasan</translation>
     </message>
     <message>
         <source>%1 not known</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 tidak diketahui</translation>
     </message>
     <message>
         <source>swings both ways</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mengayun dua arah</translation>
     </message>
     <message>
         <source>opening</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bukaan</translation>
     </message>
     <message>
         <source>alarm on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alarm nyala</translation>
     </message>
     <message>
         <source>, a soft block in its way</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">, balok lunak di lintasannya</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 %2</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::DoorHead</name>
     <message>
         <source>not read</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">belum dibaca</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak ada</translation>
     </message>
     <message>
         <source>illegible</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tak terbaca</translation>
     </message>
     <message>
         <source>plate</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pelat</translation>
     </message>
     <message>
         <source>register</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">register</translation>
     </message>
     <message>
         <source>boundary</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pembatas</translation>
     </message>
     <message>
         <source>opening</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bukaan</translation>
     </message>
     <message>
         <source>Door %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu %1</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::DoorListView</name>
     <message>
         <source>Doors</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::DoorPicker</name>
     <message>
         <source>door %1, deck %2, %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pintu %1, geladak %2, %3</translation>
     </message>
     <message>
         <source>deck %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">geladak %1</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::DoorScreen</name>
     <message>
         <source>1 Look</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 Lihat</translation>
     </message>
     <message>
         <source>2 Release</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">2 Lepas</translation>
     </message>
     <message>
         <source>3 Function</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">3 Fungsi</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kertas</translation>
     </message>
     <message>
         <source>Type in what stands on a paper form</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ketik isi formulir kertas</translation>
     </message>
     <message>
         <source>Photograph</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Foto</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Catatan</translation>
     </message>
     <message>
         <source>Not tested</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak diuji</translation>
     </message>
     <message>
         <source>This door could not be tested: say why</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu ini tidak dapat diuji: sebutkan sebabnya</translation>
     </message>
     <message>
         <source>Not asked here: %1 ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ditanya di sini: %1 ›</translation>
     </message>
     <message>
         <source>Deck %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Geladak %1</translation>
     </message>
     <message>
         <source>%1 · %2 walkdown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 · inspeksi %2</translation>
     </message>
     <message>
         <source>Go to release ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ke pelepasan ›</translation>
     </message>
     <message>
         <source>Go to function ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ke fungsi ›</translation>
     </message>
     <message>
         <source>Walk is done ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Inspeksi selesai ›</translation>
     </message>
     <message>
         <source>Next door %1 ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu berikut %1 ›</translation>
     </message>
     <message>
         <source>Door %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu %1</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::DoorSheets</name>
     <message>
         <source>not asked because: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak ditanya karena: %1</translation>
     </message>
     <message>
         <source>The plate on door %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pelat pada pintu %1</translation>
     </message>
     <message>
         <source>no plate</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanpa pelat</translation>
     </message>
     <message>
         <source>illegible</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tak terbaca</translation>
     </message>
     <message>
         <source>What the boundary asks for</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Yang diminta pembatas</translation>
     </message>
     <message>
         <source>%1
     %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1
+    %2</translation>
     </message>
     <message>
         <source>Not asked of door %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ditanya untuk pintu %1</translation>
     </message>
     <message>
         <source>closing force at the edge, by spring gauge</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">gaya tutup di tepi, dengan neraca pegas</translation>
     </message>
     <message>
         <source>Ship&apos;s heel, degrees</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kemiringan kapal, derajat</translation>
     </message>
     <message>
         <source>over 1 degree a closing time is advice only</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">di atas 1 derajat, waktu tutup hanya saran</translation>
     </message>
     <message>
         <source>degrees</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">derajat</translation>
     </message>
     <message>
         <source>Note about door %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Catatan tentang pintu %1</translation>
     </message>
     <message>
         <source>closer leaks oil</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">penutup otomatis bocor oli</translation>
     </message>
     <message>
         <source>seal painted over</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">paking tertutup cat</translation>
     </message>
     <message>
         <source>seal torn at the head</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">paking robek di bagian atas</translation>
     </message>
     <message>
         <source>leaf rubs on the sill</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">daun bergesek di ambang</translation>
     </message>
     <message>
         <source>litter in the pocket</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sampah di rongga</translation>
     </message>
     <message>
         <source>mat under the leaf</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">keset di bawah daun</translation>
     </message>
     <message>
         <source>switch cover broken</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tutup sakelar pecah</translation>
     </message>
     <message>
         <source>sign screwed to the leaf</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">papan disekrup ke daun</translation>
     </message>
     <message>
         <source>spare part ordered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">suku cadang dipesan</translation>
     </message>
     <message>
         <source>put right while we stood</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">diperbaiki di tempat</translation>
     </message>
     <message>
         <source>whole door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">seluruh pintu</translation>
     </message>
     <message>
         <source>plate</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pelat</translation>
     </message>
     <message>
         <source>seal</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">paking</translation>
     </message>
     <message>
         <source>sill</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ambang</translation>
     </message>
     <message>
         <source>pocket</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">rongga</translation>
     </message>
     <message>
         <source>latch</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kancing</translation>
     </message>
     <message>
         <source>closer</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">penutup otomatis</translation>
     </message>
     <message>
         <source>damage</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kerusakan</translation>
     </message>
     <message>
         <source>obstruction</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">halangan</translation>
     </message>
     <message>
         <source>Why could door %1 not be tested?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mengapa pintu %1 tidak dapat diuji?</translation>
     </message>
     <message>
         <source>Why could this not be tested?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mengapa ini tidak dapat diuji?</translation>
     </message>
     <message>
         <source>space locked, no key</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang terkunci, tanpa kunci</translation>
     </message>
     <message>
         <source>space in use by passengers</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ruang dipakai penumpang</translation>
     </message>
     <message>
         <source>cargo or stores in the way</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terhalang muatan atau barang</translation>
     </message>
     <message>
         <source>under repair</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sedang diperbaiki</translation>
     </message>
     <message>
         <source>control station not manned</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">stasiun kendali tidak dijaga</translation>
     </message>
     <message>
         <source>no engineer free</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak ada masinis yang bebas</translation>
     </message>
     <message>
         <source>not safe to move</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak aman digerakkan</translation>
     </message>
     <message>
         <source>ship not upright</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kapal tidak tegak</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alasan</translation>
     </message>
     <message>
         <source>What ± is made of</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isi dari ±</translation>
     </message>
     <message>
         <source>Through the years</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dari tahun ke tahun</translation>
     </message>
     <message>
         <source>Write a deficiency</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tulis defisiensi</translation>
     </message>
     <message>
         <source>Could not test</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tak dapat diuji</translation>
     </message>
     <message>
         <source>Doors of this walkdown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu inspeksi ini</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::DrillResult</name>
     <message>
         <source>not tried: the published figures stay</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak dicoba: angka terbitan tetap</translation>
     </message>
     <message>
         <source>%1 late, scatter %2, from %3 trials</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 terlambat, sebaran %2, dari %3 percobaan</translation>
     </message>
     <message>
         <source>too few usable trials: the published figures stay</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">percobaan yang terpakai terlalu sedikit: angka terbitan tetap</translation>
     </message>
     <message>
         <source>; %1 guessed, not counted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">; %1 ditebak, tidak dihitung</translation>
     </message>
     <message>
         <source>; %1 out of line, not counted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">; %1 menyimpang, tidak dihitung</translation>
     </message>
     <message>
         <source>A closing time is corrected by %1%2 and stands with ± %3, where the published figures give ± %4.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Waktu tutup dikoreksi dengan %1%2 dan berlaku dengan ± %3, sedangkan angka terbitan memberi ± %4.</translation>
     </message>
     <message>
         <source>Use these figures</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pakai angka ini</translation>
     </message>
     <message>
         <source>Do it again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ulangi</translation>
     </message>
     <message>
         <source>Your thumb on this tablet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Jempol Anda di tablet ini</translation>
     </message>
     <message>
         <source>Used for runs that you time on this tablet from now on. The tablet&apos;s own delay, which a real door does not have, stays in the budget. Worth repeating every %1 months.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dipakai untuk uji yang Anda ukur di tablet ini mulai sekarang. Kelambatan tablet sendiri, yang tidak dimiliki pintu nyata, tetap di anggaran. Layak diulang setiap %1 bulan.</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::DrillScreen</name>
     <message>
         <source>How late is your thumb, and how steady?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Seberapa lambat jempol Anda, dan seberapa stabil?</translation>
     </message>
     <message>
         <source>Twenty times a leaf starts without warning and then comes home. Touch the key the moment it starts, and again the moment it is home. With sound, an alarm comes first: touch the key when you hear it. It takes about two minutes. Hold the tablet as you do at a door.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dua puluh kali daun mulai bergerak tanpa peringatan lalu tertutup rapat. Sentuh tombol tepat saat mulai, dan lagi tepat saat tertutup rapat. Dengan suara, alarm datang dahulu: sentuh tombol saat mendengarnya. Lamanya sekitar dua menit. Pegang tablet seperti di pintu.</translation>
     </message>
     <message>
         <source>Your own delay and scatter then stand in place of the published figures for every run that you time on this tablet. If you leave before the end nothing is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kelambatan dan sebaran Anda sendiri lalu menggantikan angka terbitan untuk setiap uji yang Anda ukur di tablet ini. Bila keluar sebelum selesai, tidak ada yang disimpan.</translation>
     </message>
     <message>
         <source>Try the sound</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Coba suara</translation>
     </message>
     <message>
         <source>Begin without sound</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mulai tanpa suara</translation>
     </message>
     <message>
         <source>I hear it: begin ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Saya dengar: mulai ›</translation>
     </message>
     <message>
         <source>Thumb drill</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Latihan jempol</translation>
     </message>
     <message>
         <source>Begin ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mulai ›</translation>
     </message>
     <message>
         <source>Turn the sound up as far as you hear it well over the ship.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Besarkan suara sampai terdengar jelas di atas bunyi kapal.</translation>
     </message>
     <message>
         <source>This tablet has no loudspeaker that answers: what is heard keeps the published figures.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tablet ini tidak punya pengeras suara yang menjawab: yang didengar tetap memakai angka terbitan.</translation>
     </message>
     <message>
         <source>Trial %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Percobaan %1 dari %2</translation>
     </message>
     <message>
         <source>That one was missed: it comes again.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Yang itu terlewat: akan datang lagi.</translation>
     </message>
     <message>
         <source>How the drill goes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cara latihan berjalan</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::EdgeView</name>
     <message>
         <source>Drawing of the leaf close by</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gambar daun dari dekat</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::ExerciseRow</name>
     <message>
         <source>Unseal ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buka segel ›</translation>
     </message>
     <message>
         <source>Practise ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Berlatih ›</translation>
     </message>
     <message>
         <source>sealed by the instructor</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">disegel instruktur</translation>
     </message>
     <message>
         <source>%1: %2, %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1: %2, %3</translation>
     </message>
     <message>
         <source>best %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terbaik %1 %</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::FirstScreen</name>
     <message>
         <source>‹ Before</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">‹ Tadi</translation>
     </message>
     <message>
         <source>Next ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lanjut ›</translation>
     </message>
     <message>
         <source>fire doors, one by one</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pintu kebakaran, satu per satu</translation>
     </message>
     <message>
         <source>Latchround guides you from door to door, asks what applies to this ship and this kind of door, times the closing and grades it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Latchround memandu Anda dari pintu ke pintu, menanyakan yang berlaku untuk kapal ini dan jenis pintu ini, mengukur waktu tutup, dan menilainya.</translation>
     </message>
     <message>
         <source>A released door moves by itself. Nobody passes it; hands and feet stay off edges and pockets; a watch stands on both sides; anyone may stop the test.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu yang dilepas bergerak sendiri. Tidak ada yang melewatinya; tangan dan kaki jauh dari tepi dan rongga; penjaga berdiri di kedua sisi; siapa pun boleh menghentikan uji.</translation>
     </message>
     <message>
         <source>Whose rules stand above it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aturan siapa di atasnya</translation>
     </message>
     <message>
         <source>The flag Administration, the approved fire plan and local rules stand above this program, and so does the judgement of the people who use it. A grade is an aid, not a certificate.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Administrasi negara bendera, denah kebakaran yang disetujui, dan aturan setempat berada di atas program ini, demikian pula penilaian orang yang memakainya. Nilai adalah bantuan, bukan sertifikat.</translation>
     </message>
     <message>
         <source>It goes by the texts of 2015. Later amendments were not checked.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Program ini mengikuti teks tahun 2015. Perubahan sesudahnya tidak diperiksa.</translation>
     </message>
     <message>
         <source>As it is</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apa adanya</translation>
     </message>
     <message>
         <source>Larger</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lebih besar</translation>
     </message>
     <message>
         <source>Twice as large</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dua kali lipat</translation>
     </message>
     <message>
         <source>Bare hands</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tangan kosong</translation>
     </message>
     <message>
         <source>Gloves</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sarung tangan</translation>
     </message>
     <message>
         <source>Text and keys</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Teks dan tombol</translation>
     </message>
     <message>
         <source>Hands</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tangan</translation>
     </message>
     <message>
         <source>What first?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apa dahulu?</translation>
     </message>
     <message>
         <source>Look round the demo vessel</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lihat-lihat kapal demo</translation>
     </message>
     <message>
         <source>An invented ferry with a walkdown under way. Nothing you do there matters.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Feri rekaan dengan inspeksi yang sedang berjalan. Apa pun yang Anda lakukan di sana tidak berakibat.</translation>
     </message>
     <message>
         <source>Practise</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Berlatih</translation>
     </message>
     <message>
         <source>Doors on the screen that move, fail and hide faults, and a debrief.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu di layar yang bergerak, gagal, dan menyembunyikan cacat, lalu evaluasi.</translation>
     </message>
     <message>
         <source>Take in my vessel&apos;s register (CSV)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Impor register kapal saya (CSV)</translation>
     </message>
     <message>
         <source>Decks, zones, boundaries and doors from a spreadsheet; every fault in it is named.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Geladak, zona, pembatas, dan pintu dari lembar sebar; setiap kesalahan di dalamnya disebutkan.</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 dari %2</translation>
     </message>
     <message>
         <source>Testing doors that can crush</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Menguji pintu yang dapat meremukkan</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::HelpKey</name>
     <message>
         <source>What to look at: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apa yang dilihat: %1</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::HelpPanelView</name>
     <message>
         <source>Drawing. %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gambar. %1</translation>
     </message>
     <message>
         <source>Good: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Baik: %1</translation>
     </message>
     <message>
         <source>Bad: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buruk: %1</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::HomeScreen</name>
     <message>
         <source>Which boundaries hold</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pembatas mana yang bertahan</translation>
     </message>
     <message>
         <source>%1. The flag Administration, approved plans and local rules stand above it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1. Administrasi negara bendera, denah yang disetujui, dan aturan setempat berada di atasnya.</translation>
     </message>
     <message>
         <source>Walk</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Inspeksi</translation>
     </message>
     <message>
         <source>Zones</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Zona</translation>
     </message>
     <message>
         <source>Open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Terbuka</translation>
     </message>
     <message>
         <source>Vessel</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kapal</translation>
     </message>
     <message>
         <source>Rules</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aturan</translation>
     </message>
     <message>
         <source>The walkdown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Inspeksi</translation>
     </message>
     <message>
         <source>Open items</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Temuan terbuka</translation>
     </message>
     <message>
         <source>This vessel</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kapal ini</translation>
     </message>
     <message>
         <source>What it is graded by</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dasar penilaiannya</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::HomeSheets</name>
     <message>
         <source>What falls due</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Yang jatuh tempo</translation>
     </message>
     <message>
         <source>Periods of MSC.1/Circ.1432. The company&apos;s plan and the flag Administration stand above them; no days of grace are printed.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Periode MSC.1/Circ.1432. Rencana perusahaan dan Administrasi negara bendera berada di atasnya; tidak ada hari kelonggaran yang tercetak.</translation>
     </message>
     <message>
         <source>Plan it ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Rencanakan ›</translation>
     </message>
     <message>
         <source>Done today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Selesai hari ini</translation>
     </message>
     <message>
         <source>Enter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Isi</translation>
     </message>
     <message>
         <source>not yet known: enter the day on which it ends</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">belum diketahui: isi tanggal berakhirnya</translation>
     </message>
     <message>
         <source>Thumb drill of %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Latihan jempol %1</translation>
     </message>
     <message>
         <source>Begin ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mulai ›</translation>
     </message>
     <message>
         <source>last %1, worth repeating after %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terakhir %1, layak diulang setelah %2</translation>
     </message>
     <message>
         <source>never done on this tablet: published figures stand</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">belum pernah dilakukan di tablet ini: angka terbitan berlaku</translation>
     </message>
     <message>
         <source>On which day does the safety certificate end?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanggal berapa sertifikat keselamatan berakhir?</translation>
     </message>
     <message>
         <source>End this walkdown?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Akhiri inspeksi ini?</translation>
     </message>
     <message>
         <source>Every door is done.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semua pintu selesai.</translation>
     </message>
     <message>
         <source>%1 of %2 not done. What was not tried stays untested in the report.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 dari %2 belum selesai. Yang tidak dicoba tetap belum diuji dalam laporan.</translation>
     </message>
     <message>
         <source>Something is not saved yet. Save it first: then the walkdown can end.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Masih ada yang belum tersimpan. Simpan dahulu: baru inspeksi dapat diakhiri.</translation>
     </message>
     <message>
         <source>A walkdown that has ended is not taken up again.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Inspeksi yang sudah berakhir tidak dilanjutkan lagi.</translation>
     </message>
     <message>
         <source>Go on walking</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lanjutkan inspeksi</translation>
     </message>
     <message>
         <source>End the walkdown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Akhiri inspeksi</translation>
     </message>
     <message>
         <source>Doors of this walkdown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu inspeksi ini</translation>
     </message>
     <message>
         <source>deck %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">geladak %1</translation>
     </message>
     <message>
         <source>Walkdowns of this vessel</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Inspeksi kapal ini</translation>
     </message>
     <message>
         <source>Report</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Laporan</translation>
     </message>
     <message>
         <source>Vessels on this tablet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kapal di tablet ini</translation>
     </message>
     <message>
         <source>Open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buka</translation>
     </message>
     <message>
         <source>No other vessel is on this tablet.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada kapal lain di tablet ini.</translation>
     </message>
     <message>
         <source>Take in a register (CSV)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Impor register (CSV)</translation>
     </message>
     <message>
         <source>Not opened</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak dibuka</translation>
     </message>
     <message>
         <source>%1, deck %2.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1, geladak %2.</translation>
     </message>
     <message>
         <source>Door %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu %1</translation>
     </message>
     <message>
         <source>The walkdown shown does not cover it. A walkdown planned with it can.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Inspeksi yang ditampilkan tidak mencakupnya. Inspeksi yang direncanakan dengannya dapat.</translation>
     </message>
     <message>
         <source>No walkdown has begun yet. Begin one to test it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Belum ada inspeksi dimulai. Mulai satu untuk mengujinya.</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::ItemList</name>
     <message>
         <source>Open items</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Temuan terbuka</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::ItemPanel</name>
     <message>
         <source>While it does not hold, %1.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Selagi tidak bertahan, %1.</translation>
     </message>
     <message>
         <source>%1: found by %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1: ditemukan oleh %2</translation>
     </message>
     <message>
         <source>%1: rectified by %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1: diperbaiki oleh %2: %3</translation>
     </message>
     <message>
         <source>%1: ready for retest, says %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1: siap uji ulang, kata %2</translation>
     </message>
     <message>
         <source>%1: retest passed, by %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1: uji ulang lulus, oleh %2</translation>
     </message>
     <message>
         <source>%1: retest FAILED, by %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1: uji ulang GAGAL, oleh %2</translation>
     </message>
     <message>
         <source>%1: withdrawn by %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1: ditarik oleh %2: %3</translation>
     </message>
     <message>
         <source>action %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tindakan %1</translation>
     </message>
     <message>
         <source>Set</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Atur</translation>
     </message>
     <message>
         <source>Due</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tenggat</translation>
     </message>
     <message>
         <source>Who sees to it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Siapa yang menangani</translation>
     </message>
     <message>
         <source>Until then</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sementara itu</translation>
     </message>
     <message>
         <source>nothing recorded</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak ada catatan</translation>
     </message>
     <message>
         <source>Severity</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Keparahan</translation>
     </message>
     <message>
         <source>Port State control</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Negara pelabuhan</translation>
     </message>
     <message>
         <source>nothing given</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak diberikan</translation>
     </message>
     <message>
         <source>Photographs</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Foto</translation>
     </message>
     <message>
         <source>none yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">belum ada</translation>
     </message>
     <message>
         <source>%1 taken</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 diambil</translation>
     </message>
     <message>
         <source>Take one</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ambil satu</translation>
     </message>
     <message>
         <source>Look at the photographs</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lihat foto</translation>
     </message>
     <message>
         <source>Show ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tampilkan ›</translation>
     </message>
     <message>
         <source>What this door did before</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Riwayat pintu ini sebelumnya</translation>
     </message>
     <message>
         <source>History ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Riwayat ›</translation>
     </message>
     <message>
         <source>Ready for retest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Siap uji ulang</translation>
     </message>
     <message>
         <source>Rectified…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Diperbaiki…</translation>
     </message>
     <message>
         <source>Not withdrawn after all</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Batal ditarik</translation>
     </message>
     <message>
         <source>Withdraw…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tarik…</translation>
     </message>
     <message>
         <source>Nothing chosen</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Belum ada yang dipilih</translation>
     </message>
     <message>
         <source>Rows that are not in order become items when they are written up.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Butir yang tidak baik menjadi temuan setelah ditulis.</translation>
     </message>
     <message>
         <source>%1 · %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 · %2</translation>
     </message>
     <message>
         <source>Back to the open items</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kembali ke temuan terbuka</translation>
     </message>
     <message>
         <source>What is wrong, and what was done</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apa yang salah, dan apa yang dilakukan</translation>
     </message>
     <message>
         <source>Say who you are before you work the items.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sebutkan siapa Anda sebelum mengerjakan temuan.</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::ItemSheets</name>
     <message>
         <source>How grave is it?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Seberapa berat?</translation>
     </message>
     <message>
         <source>This</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ini</translation>
     </message>
     <message>
         <source>What port State control gave</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Yang diberikan negara pelabuhan</translation>
     </message>
     <message>
         <source>Action code, as the officer wrote it (published lists; deficiency %1)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kode tindakan, seperti ditulis petugas (daftar terbitan; defisiensi %1)</translation>
     </message>
     <message>
         <source>Ground for detention? A field of its own: regimes differ in which code carries it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dasar penahanan? Kolom tersendiri: rezim berbeda-beda tentang kode mana yang memuatnya.</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Simpan</translation>
     </message>
     <message>
         <source>By which day?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanggal berapa?</translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hari ini</translation>
     </message>
     <message>
         <source>in 3 days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dalam 3 hari</translation>
     </message>
     <message>
         <source>in 7 days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dalam 7 hari</translation>
     </message>
     <message>
         <source>in 14 days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dalam 14 hari</translation>
     </message>
     <message>
         <source>in one month</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dalam satu bulan</translation>
     </message>
     <message>
         <source>in three months</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dalam tiga bulan</translation>
     </message>
     <message>
         <source>What is done while the door is out?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apa yang dilakukan selagi pintu tidak berfungsi?</translation>
     </message>
     <message>
         <source>fire patrol, every 30 minutes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ronda kebakaran, tiap 30 menit</translation>
     </message>
     <message>
         <source>fire patrol, every hour</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ronda kebakaran, tiap jam</translation>
     </message>
     <message>
         <source>kept shut and marked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tetap ditutup dan ditandai</translation>
     </message>
     <message>
         <source>kept shut, other way out marked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tetap ditutup, jalan keluar lain ditandai</translation>
     </message>
     <message>
         <source>watch posted at the door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">penjaga di pintu</translation>
     </message>
     <message>
         <source>local release only</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hanya pelepasan setempat</translation>
     </message>
     <message>
         <source>zone kept empty of people</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">zona dikosongkan dari orang</translation>
     </message>
     <message>
         <source>nothing is needed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak perlu apa-apa</translation>
     </message>
     <message>
         <source>Who sees to it?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Siapa yang menangani?</translation>
     </message>
     <message>
         <source>What was done at door %1?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apa yang dilakukan di pintu %1?</translation>
     </message>
     <message>
         <source>closer adjusted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">penutup otomatis disetel</translation>
     </message>
     <message>
         <source>closer replaced</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">penutup otomatis diganti</translation>
     </message>
     <message>
         <source>latch adjusted</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kancing disetel</translation>
     </message>
     <message>
         <source>latch replaced</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kancing diganti</translation>
     </message>
     <message>
         <source>hinges tightened</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">engsel dikencangkan</translation>
     </message>
     <message>
         <source>seal replaced</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">paking diganti</translation>
     </message>
     <message>
         <source>magnet replaced</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">magnet diganti</translation>
     </message>
     <message>
         <source>wiring mended</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kabel diperbaiki</translation>
     </message>
     <message>
         <source>alarm replaced</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alarm diganti</translation>
     </message>
     <message>
         <source>rails cleaned and greased</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">rel dibersihkan dan digemuki</translation>
     </message>
     <message>
         <source>path and pocket cleared</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">lintasan dan rongga dibersihkan</translation>
     </message>
     <message>
         <source>hook or wedge taken away</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kait atau ganjal disingkirkan</translation>
     </message>
     <message>
         <source>plate replaced</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pelat diganti</translation>
     </message>
     <message>
         <source>leaf replaced</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">daun diganti</translation>
     </message>
     <message>
         <source>Who did it?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dikerjakan siapa?</translation>
     </message>
     <message>
         <source>Who rectifies cannot retest: the item closes when somebody else finds it in order.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Yang memperbaiki tidak boleh menguji ulang: temuan ditutup bila orang lain mendapatinya baik.</translation>
     </message>
     <message>
         <source>Why is it withdrawn?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mengapa ditarik?</translation>
     </message>
     <message>
         <source>written up twice</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ditulis dua kali</translation>
     </message>
     <message>
         <source>written up by mistake</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tertulis karena keliru</translation>
     </message>
     <message>
         <source>the door was taken out</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pintu dibongkar</translation>
     </message>
     <message>
         <source>the approved plan was changed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">denah yang disetujui diubah</translation>
     </message>
     <message>
         <source>the Administration accepts it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Administrasi menerimanya</translation>
     </message>
     <message>
         <source>as found</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">keadaan awal</translation>
     </message>
     <message>
         <source>after the work</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">setelah pekerjaan</translation>
     </message>
     <message>
         <source>whole door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">seluruh pintu</translation>
     </message>
     <message>
         <source>the part that was changed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bagian yang diganti</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::Keypad</name>
     <message>
         <source>Decimal point</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanda desimal</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hapus</translation>
     </message>
     <message>
         <source>Delete the last digit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hapus angka terakhir</translation>
     </message>
     <message>
         <source>Clear</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Reset</translation>
     </message>
     <message>
         <source>Clear the figure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kosongkan angka</translation>
     </message>
     <message>
         <source>Enter</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Enter</translation>
     </message>
     <message>
         <source>Enter the figure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Masukkan angka</translation>
     </message>
     <message>
         <source>nothing entered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">belum ada angka</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::Legend</name>
     <message>
         <source>to judge</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">perlu dinilai</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::LiveScene</name>
     <message>
         <source>Clear the path</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bebaskan lintasan</translation>
     </message>
     <message>
         <source>ALARM</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ALARM</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::LongJob</name>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Batal</translation>
     </message>
     <message>
         <source>Stopping…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Menghentikan…</translation>
     </message>
     <message>
         <source>Stopped</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dihentikan</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::MarkKey</name>
     <message>
         <source>Mark</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanda</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::MarkRow</name>
     <message>
         <source>no such event</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak terjadi</translation>
     </message>
     <message>
         <source>Door %1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu %1, %2: %3</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::NotSavedBanner</name>
     <message>
         <source>Save again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Simpan lagi</translation>
     </message>
     <message>
         <source>NOT SAVED (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">TIDAK TERSIMPAN (%1)</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::OpenItemList</name>
     <message>
         <source>Open items</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Temuan terbuka</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::OpenItemsCard</name>
     <message>
         <source>Open items</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Temuan terbuka</translation>
     </message>
     <message>
         <source>oldest %1 days</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tertua %1 hari</translation>
     </message>
     <message>
         <source>%1 overdue</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 terlambat</translation>
     </message>
     <message>
         <source>None yet: no door was tested.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Belum ada: belum ada pintu yang diuji.</translation>
     </message>
     <message>
         <source>None: no door failed, waits for a judgement, or is to be timed again.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada: tidak ada pintu yang gagal, menunggu penilaian, atau perlu diukur lagi.</translation>
     </message>
     <message>
         <source>All %1 open items ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semua %1 temuan terbuka ›</translation>
     </message>
     <message>
         <source>After the walk ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Setelah inspeksi ›</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::PartKeys</name>
     <message>
         <source>Doors</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu</translation>
     </message>
     <message>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Catatan</translation>
     </message>
     <message>
         <source>Doors of this boundary</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu pembatas ini</translation>
     </message>
     <message>
         <source>Photograph, note, not tested, paper</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Foto, catatan, tidak diuji, kertas</translation>
     </message>
     <message>
         <source>Verdict: %1. Press for the reasons</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Putusan: %1. Tekan untuk alasannya</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::PersonForm</name>
     <message>
         <source>name</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nama</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nama</translation>
     </message>
     <message>
         <source>Write the name, then touch what this person is aboard.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tulis nama, lalu sentuh jabatan orang ini di kapal.</translation>
     </message>
     <message>
         <source>surveyor</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">surveyor</translation>
     </message>
     <message>
         <source>second surveyor</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">surveyor kedua</translation>
     </message>
     <message>
         <source>chief officer</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mualim I</translation>
     </message>
     <message>
         <source>master</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">nakhoda</translation>
     </message>
     <message>
         <source>chief engineer</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">KKM</translation>
     </message>
     <message>
         <source>safety officer</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">perwira keselamatan</translation>
     </message>
     <message>
         <source>fire patrol</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ronda kebakaran</translation>
     </message>
     <message>
         <source>company inspector</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">inspektur perusahaan</translation>
     </message>
     <message>
         <source>trainee</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">peserta latih</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::PhotographSheets</name>
     <message>
         <source>Photograph of door %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Foto pintu %1</translation>
     </message>
     <message>
         <source>With the camera</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dengan kamera</translation>
     </message>
     <message>
         <source>From a file</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dari berkas</translation>
     </message>
     <message>
         <source>No photograph</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada foto</translation>
     </message>
     <message>
         <source>What does the photograph show?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Foto ini menunjukkan apa?</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::PhrasePicker</name>
     <message>
         <source>Use</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pakai</translation>
     </message>
     <message>
         <source>Phrases</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Frasa</translation>
     </message>
     <message>
         <source>own words</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kata sendiri</translation>
     </message>
     <message>
         <source>Own words</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kata sendiri</translation>
     </message>
     <message>
         <source>Use own words</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pakai kata sendiri</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::PictureView</name>
     <message>
         <source>The picture is not on this tablet: take it over from the one it was taken with.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gambar tidak ada di tablet ini: ambil alih dari tablet yang memotretnya.</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::PlanPage</name>
     <message>
         <source>%1: %2, %3 on foot. First: %4.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1: %2, %3 berjalan kaki. Pertama: %4.</translation>
     </message>
     <message>
         <source> %1 less than in the order of their numbers.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished"> %1 lebih pendek daripada menurut urutan nomor.</translation>
     </message>
     <message>
         <source>if none of the %1 fails: %2 sure that %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">bila tidak satu pun dari %1 gagal: %2 yakin bahwa %3</translation>
     </message>
     <message>
         <source>Who walks along</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Siapa yang ikut</translation>
     </message>
     <message>
         <source>Add a person</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tambah orang</translation>
     </message>
     <message>
         <source>What for</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Untuk apa</translation>
     </message>
     <message>
         <source>Who records</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Siapa yang mencatat</translation>
     </message>
     <message>
         <source>Ship&apos;s heel</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kemiringan kapal</translation>
     </message>
     <message>
         <source>over 1 degree a closing time is advice only</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">di atas 1 derajat, waktu tutup hanya saran</translation>
     </message>
     <message>
         <source>How many of these</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Berapa di antaranya</translation>
     </message>
     <message>
         <source>To the brief ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ke pengarahan ›</translation>
     </message>
     <message>
         <source>Which doors</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu mana</translation>
     </message>
     <message>
         <source>%1°</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1°</translation>
     </message>
     <message>
         <source>All doors</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semua pintu</translation>
     </message>
     <message>
         <source>Quarterly set</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Set triwulan</translation>
     </message>
     <message>
         <source>Deck %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Geladak %1</translation>
     </message>
     <message>
         <source>One deck…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Satu geladak…</translation>
     </message>
     <message>
         <source>Zone %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Zona %1</translation>
     </message>
     <message>
         <source>One zone…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Satu zona…</translation>
     </message>
     <message>
         <source>Failed last time</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gagal terakhir</translation>
     </message>
     <message>
         <source>To retest</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Uji ulang</translation>
     </message>
     <message>
         <source>Every one</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semuanya</translation>
     </message>
     <message>
         <source>or a sample drawn by lot, and what it proves</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">atau sampel dengan undian, dan apa yang dibuktikannya</translation>
     </message>
     <message>
         <source>%1 by lot</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 dengan undian</translation>
     </message>
     <message>
         <source>No door is in this scope.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada pintu dalam lingkup ini.</translation>
     </message>
     <message>
         <source>Say first who records.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sebutkan dahulu siapa yang mencatat.</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::PlanScreen</name>
     <message>
         <source>Plan a walkdown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Rencanakan inspeksi</translation>
     </message>
     <message>
         <source>Brief before the doors</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pengarahan sebelum pintu</translation>
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Rencana</translation>
     </message>
     <message>
         <source>Brief</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pengarahan</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::PlanSheets</name>
     <message>
         <source>Add a person</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tambah orang</translation>
     </message>
     <message>
         <source>Which deck?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Geladak mana?</translation>
     </message>
     <message>
         <source>Which zone?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Zona mana?</translation>
     </message>
     <message>
         <source>deck %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">geladak %1</translation>
     </message>
     <message>
         <source>deck %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">geladak %1, %2</translation>
     </message>
     <message>
         <source>zone %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">zona %1</translation>
     </message>
     <message>
         <source>Ship&apos;s heel, degrees</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kemiringan kapal, derajat</translation>
     </message>
     <message>
         <source>over 1 degree a closing time is advice only</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">di atas 1 derajat, waktu tutup hanya saran</translation>
     </message>
     <message>
         <source>degrees</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">derajat</translation>
     </message>
     <message>
         <source>How many of these %1?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Berapa dari %1 ini?</translation>
     </message>
     <message>
         <source>Every one</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semuanya</translation>
     </message>
     <message>
         <source>%1 by lot: %2 sure that at most %3 are defective</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 dengan undian: %2 yakin bahwa maksimal %3 cacat</translation>
     </message>
     <message>
         <source>What a sample says holds if none of it fails. The doors are shared out over zones and kinds and drawn by lot; a door chosen by anybody would prove nothing about the rest. A sample never takes the place of a test that the flag or the rules ask of every door.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Yang dikatakan sampel berlaku bila tidak satu pun gagal. Pintu dibagi menurut zona dan jenis lalu diundi; pintu yang dipilih orang tidak membuktikan apa pun tentang sisanya. Sampel tidak pernah menggantikan uji yang diminta bendera atau aturan untuk setiap pintu.</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::PracticeCover</name>
     <message>
         <source>PRACTICE</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">LATIHAN</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::PracticeFrame</name>
     <message>
         <source>PRACTICE: these doors are not there, nothing here is a record</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">LATIHAN: pintu ini tidak nyata, tidak ada yang menjadi catatan di sini</translation>
     </message>
     <message>
         <source>At the door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Di pintu</translation>
     </message>
     <message>
         <source>End and debrief</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Akhiri dan evaluasi</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::PracticeOffer</name>
     <message>
         <source>From practice</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dari latihan</translation>
     </message>
     <message>
         <source>Use these figures</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pakai angka ini</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::PracticeScreen</name>
     <message>
         <source>No exercise is on this tablet. Take one in.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada latihan di tablet ini. Impor satu.</translation>
     </message>
     <message>
         <source>Take in an exercise</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Impor latihan</translation>
     </message>
     <message>
         <source>Practice</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Latihan</translation>
     </message>
     <message>
         <source>doors that are not there; nothing becomes a record</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pintu yang tidak nyata; tidak ada yang menjadi catatan</translation>
     </message>
     <message>
         <source>Not opened</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak dibuka</translation>
     </message>
     <message>
         <source>Not taken in: one fault</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak diimpor: satu kesalahan</translation>
     </message>
     <message>
         <source>Not taken in: %1 faults</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak diimpor: %1 kesalahan</translation>
     </message>
     <message>
         <source>Exercise taken in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Latihan diimpor</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::ProgressBar</name>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 %</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::ProgressCard</name>
     <message>
         <source>Progress</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kemajuan</translation>
     </message>
     <message>
         <source>Nobody has practised on this tablet yet. Each exercise that is finished leaves its score here, and how late the thumb was.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Belum ada yang berlatih di tablet ini. Setiap latihan yang selesai meninggalkan skornya di sini, dan seberapa lambat jempolnya.</translation>
     </message>
     <message>
         <source>One exercise. </source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Satu latihan. </translation>
     </message>
     <message>
         <source>%1 exercises. </source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 latihan. </translation>
     </message>
     <message>
         <source>%1 of %2 faults found, %3 imagined. </source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 dari %2 cacat ditemukan, %3 dibayangkan. </translation>
     </message>
     <message>
         <source>People endangered: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Orang terancam bahaya: %1.</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::ProgressPlot</name>
     <message>
         <source>%1, exam: %2 %</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1, ujian: %2 %</translation>
     </message>
     <message>
         <source>%1: %2 %</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1: %2 %</translation>
     </message>
     <message>
         <source>, %1 %2, spread %3 ms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">, %1 %2, sebaran %3 ms</translation>
     </message>
     <message>
         <source>Progress</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kemajuan</translation>
     </message>
     <message>
         <source>Score of each exercise</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Skor setiap latihan</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 %</translation>
     </message>
     <message>
         <source>an exam asks %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ujian meminta %1 %</translation>
     </message>
     <message>
         <source>Thumb late, ms:</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Jempol terlambat, ms:</translation>
     </message>
     <message>
         <source>alarm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alarm</translation>
     </message>
     <message>
         <source>start</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">mulai</translation>
     </message>
     <message>
         <source>stop</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">henti</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::Readings</name>
     <message>
         <source>s</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">s</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::ReportRow</name>
     <message>
         <source>Report</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Laporan</translation>
     </message>
     <message>
         <source>Report: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Laporan: %1</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::ReviewScreen</name>
     <message>
         <source>Compare ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bandingkan ›</translation>
     </message>
     <message>
         <source>Papers ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dokumen ›</translation>
     </message>
     <message>
         <source>Hand over ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Serahkan ›</translation>
     </message>
     <message>
         <source>Sign ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanda tangan ›</translation>
     </message>
     <message>
         <source>Open items</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Temuan terbuka</translation>
     </message>
     <message>
         <source>1 open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 terbuka</translation>
     </message>
     <message>
         <source>%1 open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 terbuka</translation>
     </message>
     <message>
         <source>Nothing is open yet. %1 rows are not in order and not written up.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Belum ada yang terbuka. %1 butir tidak baik dan belum ditulis.</translation>
     </message>
     <message>
         <source>Nothing is open.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada yang terbuka.</translation>
     </message>
     <message>
         <source>Who are you?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Siapa Anda?</translation>
     </message>
     <message>
         <source>Who works the items: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Yang mengerjakan temuan: %1</translation>
     </message>
     <message>
         <source>Write up (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tulis (%1)</translation>
     </message>
     <message>
         <source>Plan retest (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Rencana uji ulang (%1)</translation>
     </message>
     <message>
         <source>Differences (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Perbedaan (%1)</translation>
     </message>
     <message>
         <source>Open only</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hanya yang terbuka</translation>
     </message>
     <message>
         <source>Closed too (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Juga yang ditutup (%1)</translation>
     </message>
     <message>
         <source>Due</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tenggat</translation>
     </message>
     <message>
         <source>Zone</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Zona</translation>
     </message>
     <message>
         <source>Severity</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Keparahan</translation>
     </message>
     <message>
         <source>Age</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Umur</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Orang</translation>
     </message>
     <message>
         <source>Who, papers, hand over ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Siapa, dokumen, serahkan ›</translation>
     </message>
     <message>
         <source>‹ Open items</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">‹ Temuan terbuka</translation>
     </message>
     <message>
         <source>Open it ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buka ›</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::ReviewSheets</name>
     <message>
         <source>New: not in order now</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Baru: kini tidak baik</translation>
     </message>
     <message>
         <source>Worse than before</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lebih buruk daripada sebelumnya</translation>
     </message>
     <message>
         <source>Gone: in order again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hilang: baik lagi</translation>
     </message>
     <message>
         <source>Better than before</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lebih baik daripada sebelumnya</translation>
     </message>
     <message>
         <source>not tried</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak dicoba</translation>
     </message>
     <message>
         <source>Two walkdowns side by side</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dua inspeksi berdampingan</translation>
     </message>
     <message>
         <source>There are no two walkdowns yet.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Belum ada dua inspeksi.</translation>
     </message>
     <message>
         <source>%1
 %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1
+%2</translation>
     </message>
     <message>
         <source>What has changed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apa yang berubah</translation>
     </message>
     <message>
         <source>Earlier</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sebelumnya</translation>
     </message>
     <message>
         <source>Later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kemudian</translation>
     </message>
     <message>
         <source>%1 · %2: %3, before %4</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 · %2: %3, sebelumnya %4</translation>
     </message>
     <message>
         <source>Nothing that both walks tried has changed by more than the uncertainty explains.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Yang dicoba kedua inspeksi tidak berubah lebih dari yang dijelaskan ketidakpastian.</translation>
     </message>
     <message>
         <source>Said differently: both stay on record, one is to stand</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dikatakan berbeda: keduanya tetap tercatat, satu harus berlaku</translation>
     </message>
     <message>
         <source>Decide</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Putuskan</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1: %2</translation>
     </message>
     <message>
         <source>Nobody said different things of the same.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada yang mengatakan hal berbeda tentang hal yang sama.</translation>
     </message>
     <message>
         <source>Which one stands? The later one shows until you decide.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Yang mana berlaku? Yang kemudian ditampilkan sampai Anda memutuskan.</translation>
     </message>
     <message>
         <source>%1, %2 %3:
 %4</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1, %2 %3:
+%4</translation>
     </message>
     <message>
         <source>Why does it stand?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mengapa itu berlaku?</translation>
     </message>
     <message>
         <source>looked at again together</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dilihat lagi bersama</translation>
     </message>
     <message>
         <source>the other was a slip</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">yang lain keliru</translation>
     </message>
     <message>
         <source>the better light</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">cahayanya lebih baik</translation>
     </message>
     <message>
         <source>the better instrument</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alatnya lebih baik</translation>
     </message>
     <message>
         <source>Hand over between tablets and the bridge</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Serah terima antara tablet dan anjungan</translation>
     </message>
     <message>
         <source>Give everything to a file</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Berikan semuanya ke berkas</translation>
     </message>
     <message>
         <source>facts, photographs and arrangement, signed by this device</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">fakta, foto, dan susunan, ditandatangani perangkat ini</translation>
     </message>
     <message>
         <source>Give</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Berikan</translation>
     </message>
     <message>
         <source>Give it sealed for one device</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Berikan tersegel untuk satu perangkat</translation>
     </message>
     <message>
         <source>only that device can open it; its key is asked for</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">hanya perangkat itu dapat membukanya; kuncinya ditanyakan</translation>
     </message>
     <message>
         <source>Seal</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Segel</translation>
     </message>
     <message>
         <source>Take in another device&apos;s file</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Impor berkas perangkat lain</translation>
     </message>
     <message>
         <source>it is looked at first; nothing here is ever changed by it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dilihat dahulu; tidak ada yang pernah diubahnya di sini</translation>
     </message>
     <message>
         <source>Take</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Impor</translation>
     </message>
     <message>
         <source>This device&apos;s key</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kunci perangkat ini</translation>
     </message>
     <message>
         <source>to be given to whoever seals a file for it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">untuk diberikan kepada yang menyegel berkas untuknya</translation>
     </message>
     <message>
         <source>Show</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tampilkan</translation>
     </message>
     <message>
         <source>Not given</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak diberikan</translation>
     </message>
     <message>
         <source>Handed over</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Diserahkan</translation>
     </message>
     <message>
         <source>The file lies at %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Berkas ada di %1</translation>
     </message>
     <message>
         <source>For which device is it sealed?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Untuk perangkat mana disegel?</translation>
     </message>
     <message>
         <source>Its key: 64 digits and letters a to f, as that device shows them.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kuncinya: 64 angka dan huruf a sampai f, seperti ditampilkan perangkat itu.</translation>
     </message>
     <message>
         <source>Key of the receiving device</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kunci perangkat penerima</translation>
     </message>
     <message>
         <source>Seal and give</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Segel dan berikan</translation>
     </message>
     <message>
         <source>Not taken in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak diimpor</translation>
     </message>
     <message>
         <source>What this file brings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Yang dibawa berkas ini</translation>
     </message>
     <message>
         <source>From %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dari %1</translation>
     </message>
     <message>
         <source>Nothing that is not here already.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada yang belum ada di sini.</translation>
     </message>
     <message>
         <source>Nobody here knows this device yet. Ask whoever gave you the file to read out the fingerprint of its key. It must be:
 %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Belum ada yang mengenal perangkat ini di sini. Minta pemberi berkas membacakan sidik jari kuncinya. Harus:
+%1</translation>
     </message>
     <message>
         <source>The fingerprint is right: accept it and take in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sidik jari benar: terima dan impor</translation>
     </message>
     <message>
         <source>Take in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Impor</translation>
     </message>
     <message>
         <source>Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Biarkan</translation>
     </message>
     <message>
         <source>%1, as %2, %3 %4: </source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1, sebagai %2, %3 %4: </translation>
     </message>
     <message>
         <source>DOES NOT HOLD: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">TIDAK BERLAKU: %1</translation>
     </message>
     <message>
         <source>%1 facts, unchanged</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 fakta, tidak berubah</translation>
     </message>
     <message>
         <source>; %1 came later and are not under it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">; %1 datang kemudian dan tidak termasuk</translation>
     </message>
     <message>
         <source>Papers, as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dokumen, sebagai PDF</translation>
     </message>
     <message>
         <source>Make</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buat</translation>
     </message>
     <message>
         <source>Make: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buat: %1</translation>
     </message>
     <message>
         <source>Deficiency list</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Daftar defisiensi</translation>
     </message>
     <message>
         <source>for the master: what is open, what it does, what is done until then</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">untuk nakhoda: yang terbuka, akibatnya, yang dilakukan sementara itu</translation>
     </message>
     <message>
         <source>Work list</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Daftar kerja</translation>
     </message>
     <message>
         <source>for the crew: by who sees to it, with boxes to tick</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">untuk awak: menurut penanggung jawab, dengan kotak centang</translation>
     </message>
     <message>
         <source>Door record</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Catatan pintu</translation>
     </message>
     <message>
         <source>Record of door %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Catatan pintu %1</translation>
     </message>
     <message>
         <source>one page: what it is, how it did, what was mended</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">satu halaman: apa pintu ini, hasilnya, apa yang diperbaiki</translation>
     </message>
     <message>
         <source>Survey report</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Laporan survei</translation>
     </message>
     <message>
         <source>the walkdown shown, every door and every row</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">inspeksi yang ditampilkan, setiap pintu dan setiap butir</translation>
     </message>
     <message>
         <source>Blank form</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Formulir kosong</translation>
     </message>
     <message>
         <source>what the tablet asks, for a day without it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">yang ditanyakan tablet, untuk hari tanpa tablet</translation>
     </message>
     <message>
         <source>Nothing to sign yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Belum ada yang ditandatangani</translation>
     </message>
     <message>
         <source>A walkdown is signed when it has ended.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Inspeksi ditandatangani setelah berakhir.</translation>
     </message>
     <message>
         <source>Sign a walkdown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanda tangani inspeksi</translation>
     </message>
     <message>
         <source>Nobody has signed it yet.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Belum ada yang menandatanganinya.</translation>
     </message>
     <message>
         <source>A signature covers what is recorded of this walkdown now, under the key of this device. It is no qualified electronic signature: sign the paper as well where your Administration asks for it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanda tangan mencakup yang tercatat tentang inspeksi ini sekarang, dengan kunci perangkat ini. Ini bukan tanda tangan elektronik tersertifikasi: tanda tangani juga kertasnya bila Administrasi Anda memintanya.</translation>
     </message>
     <message>
         <source>%1 has signed it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 sudah menandatanganinya.</translation>
     </message>
     <message>
         <source>Sign as %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Teken sebagai %1: %2</translation>
     </message>
     <message>
         <source>Not signed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ditandatangani</translation>
     </message>
     <message>
         <source>Who works the items?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Siapa mengerjakan temuan?</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1, %2</translation>
     </message>
     <message>
         <source>Somebody else</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Orang lain</translation>
     </message>
     <message>
         <source>Add a person</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tambah orang</translation>
     </message>
     <message>
         <source>Rows that are not in order and not written up</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Butir yang tidak baik dan belum ditulis</translation>
     </message>
     <message>
         <source>%1 · %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 · %2</translation>
     </message>
     <message>
         <source>Write up…</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tulis…</translation>
     </message>
     <message>
         <source>%1 (found again)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 (ditemukan lagi)</translation>
     </message>
     <message>
         <source>Write it up in these words</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tulis dengan kata-kata ini</translation>
     </message>
     <message>
         <source>Write up all %1 in these words</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tulis semua %1 dengan kata-kata ini</translation>
     </message>
     <message>
         <source>What door %1 did before</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Riwayat pintu %1 sebelumnya</translation>
     </message>
     <message>
         <source>Walkdowns of this door, the latest first</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Inspeksi pintu ini, yang terakhir dahulu</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1, %2: %3</translation>
     </message>
     <message>
         <source>, closing %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">, menutup %1</translation>
     </message>
     <message>
         <source>Its closing through the years</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Waktu tutupnya dari tahun ke tahun</translation>
     </message>
     <message>
         <source>Chart ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Grafik ›</translation>
     </message>
     <message>
         <source>Photographs of door %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Foto pintu %1</translation>
     </message>
     <message>
         <source>Everything is being put into a file</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semuanya sedang dimasukkan ke berkas</translation>
     </message>
     <message>
         <source>No file was made, and nothing was handed over.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada berkas dibuat, dan tidak ada yang diserahkan.</translation>
     </message>
     <message>
         <source>The file is being looked at</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Berkas sedang dilihat</translation>
     </message>
     <message>
         <source>Nothing was taken in.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada yang diimpor.</translation>
     </message>
     <message>
         <source>The file is being taken in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Berkas sedang diimpor</translation>
     </message>
     <message>
         <source>Nothing was taken in. Everything here is as it was before.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada yang diimpor. Semuanya di sini tetap seperti semula.</translation>
     </message>
     <message>
         <source>There is no walkdown yet: until then only the blank form can be made.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Belum ada inspeksi: sampai saat itu hanya formulir kosong yang dapat dibuat.</translation>
     </message>
     <message>
         <source>No walkdown recorded anything of this door yet.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Belum ada inspeksi yang mencatat apa pun tentang pintu ini.</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::RowPager</name>
     <message>
         <source>‹ Before</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">‹ Tadi</translation>
     </message>
     <message>
         <source>More ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lagi ›</translation>
     </message>
     <message>
         <source>%1 to %2 of %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1–%2 dari %3</translation>
     </message>
     <message>
         <source>Rows before these</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Baris sebelum ini</translation>
     </message>
     <message>
         <source>More rows</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Baris berikutnya</translation>
     </message>
     <message>
         <source>%1–%2 of %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1–%2 dari %3</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::RunResult</name>
     <message>
         <source>closing time</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">waktu tutup</translation>
     </message>
     <message>
         <source>closing rate</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">laju tutup</translation>
     </message>
     <message>
         <source>alarm before movement</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alarm sebelum gerak</translation>
     </message>
     <message>
         <source>alarm after shut</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alarm setelah tertutup</translation>
     </message>
     <message>
         <source>%1 %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 %2: %3</translation>
     </message>
     <message>
         <source>Run again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ulangi uji</translation>
     </message>
     <message>
         <source>Back to the door ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kembali ke pintu ›</translation>
     </message>
     <message>
         <source>Run complete</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Uji lengkap</translation>
     </message>
     <message>
         <source>STOPPED. Say “%1” now</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">DIHENTIKAN. Ucapkan “%1” sekarang</translation>
     </message>
     <message>
         <source>Run spoiled</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Uji dibatalkan</translation>
     </message>
     <message>
         <source>On record, and never counted as a measurement. Why?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tercatat, dan tidak pernah dihitung sebagai pengukuran. Mengapa?</translation>
     </message>
     <message>
         <source>someone in the way</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ada orang di lintasan</translation>
     </message>
     <message>
         <source>object in the path</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">benda di lintasan</translation>
     </message>
     <message>
         <source>wrong door moved</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pintu lain bergerak</translation>
     </message>
     <message>
         <source>watch left</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">penjaga pergi</translation>
     </message>
     <message>
         <source>door did not move</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pintu tidak bergerak</translation>
     </message>
     <message>
         <source>channel lost</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kanal terputus</translation>
     </message>
     <message>
         <source>touched too late</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terlambat disentuh</translation>
     </message>
     <message>
         <source>touched too early</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terlalu dini disentuh</translation>
     </message>
     <message>
         <source>leaf was held</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">daun tertahan</translation>
     </message>
     <message>
         <source>view was blocked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pandangan terhalang</translation>
     </message>
     <message>
         <source>ship rolled</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kapal oleng</translation>
     </message>
     <message>
         <source>wrong release</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">salah pelepasan</translation>
     </message>
     <message>
         <source>Say why ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Beri alasan ›</translation>
     </message>
     <message>
         <source>Why?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mengapa?</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::SceneScreen</name>
     <message>
         <source>Other side</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sisi lain</translation>
     </message>
     <message>
         <source>‹ Whole door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">‹ Seluruh pintu</translation>
     </message>
     <message>
         <source>Lift the cover</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Angkat penutup</translation>
     </message>
     <message>
         <source>Look closer</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lihat dekat</translation>
     </message>
     <message>
         <source>Push the leaf</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dorong daun</translation>
     </message>
     <message>
         <source>Open it, let go</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buka, lepaskan</translation>
     </message>
     <message>
         <source>Clear the path</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bebaskan lintasan</translation>
     </message>
     <message>
         <source>Ask the station</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanya stasiun</translation>
     </message>
     <message>
         <source>Ask the control station what its panel shows</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tanya stasiun kendali apa yang ditunjukkan panelnya</translation>
     </message>
     <message>
         <source>side two</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sisi dua</translation>
     </message>
     <message>
         <source>side one</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sisi satu</translation>
     </message>
     <message>
         <source>At door %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Di pintu %1</translation>
     </message>
     <message>
         <source>It is not shut. Let it shut first, with the stopwatch.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu belum tertutup. Biarkan tertutup dahulu, dengan stopwatch.</translation>
     </message>
     <message>
         <source>You push it from the other side, hard.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Anda mendorongnya dari sisi lain, kuat-kuat.</translation>
     </message>
     <message>
         <source>You open it from side two and let go.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Anda membukanya dari sisi dua dan melepaskannya.</translation>
     </message>
     <message>
         <source>You open it from side one and let go.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Anda membukanya dari sisi satu dan melepaskannya.</translation>
     </message>
     <message>
         <source>Nobody and nothing is in the way now.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kini tidak ada orang dan benda di lintasan.</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::SceneView</name>
     <message>
         <source>Drawing of a door</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gambar pintu</translation>
     </message>
     <message>
         <source>Drawing of door %1, %2, from side %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gambar pintu %1, %2, dari sisi %3</translation>
     </message>
     <message>
         <source>two</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dua</translation>
     </message>
     <message>
         <source>one</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">satu</translation>
     </message>
     <message>
         <source>The leaf moves</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Daun bergerak</translation>
     </message>
     <message>
         <source>The leaf is home</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Daun tertutup rapat</translation>
     </message>
     <message>
         <source>The leaf stands open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Daun terbuka</translation>
     </message>
     <message>
         <source>The leaf stands part open</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Daun terbuka sebagian</translation>
     </message>
     <message>
         <source>alarm on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">alarm nyala</translation>
     </message>
     <message>
         <source>somebody is in the opening</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ada orang di bukaan</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::ScoreCard</name>
     <message>
         <source>Half for the rows that are right, half for the faults: found of those there and imagined. Ten points less for each person endangered and each caution answered untruly.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Separuh untuk butir yang benar, separuh untuk cacat: yang ditemukan dari yang ada dan yang dibayangkan. Dikurangi sepuluh poin untuk setiap orang yang terancam bahaya dan setiap peringatan yang dijawab tidak benar.</translation>
     </message>
     <message>
         <source>%1 · %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 · %2</translation>
     </message>
     <message>
         <source>Score: %1 percent</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Skor: %1 persen</translation>
     </message>
     <message>
         <source>Passed: %1 % are asked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lulus: diminta %1 %</translation>
     </message>
     <message>
         <source>Not passed: %1 % are asked</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak lulus: diminta %1 %</translation>
     </message>
     <message>
         <source>%1 of %2 rows graded right</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 dari %2 butir dinilai benar</translation>
     </message>
     <message>
         <source>%1 of %2 faults found, %3 imagined</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 dari %2 cacat ditemukan, %3 dibayangkan</translation>
     </message>
     <message>
         <source>1 person endangered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 orang terancam bahaya</translation>
     </message>
     <message>
         <source>%1 people endangered</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 orang terancam bahaya</translation>
     </message>
     <message>
         <source>1 caution answered untruly</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 peringatan dijawab tidak benar</translation>
     </message>
     <message>
         <source>%1 cautions answered untruly</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 peringatan dijawab tidak benar</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::SealedForm</name>
     <message>
         <source>The instructor sealed this exercise. The instructor&apos;s word opens it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Instruktur menyegel latihan ini. Kata sandi instruktur membukanya.</translation>
     </message>
     <message>
         <source>the instructor&apos;s word</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kata sandi instruktur</translation>
     </message>
     <message>
         <source>The instructor&apos;s word</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kata sandi instruktur</translation>
     </message>
     <message>
         <source>Show what is typed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tampilkan yang diketik</translation>
     </message>
     <message>
         <source>Open the exercise ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Buka latihan ›</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::SettingsSheet</name>
     <message>
         <source>Light</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cahaya</translation>
     </message>
     <message>
         <source>Night keeps the eyes used to a dark bridge.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Malam menjaga mata tetap terbiasa dengan anjungan gelap.</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Siang</translation>
     </message>
     <message>
         <source>Dusk</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Senja</translation>
     </message>
     <message>
         <source>Night</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Malam</translation>
     </message>
     <message>
         <source>Size</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ukuran</translation>
     </message>
     <message>
         <source>Of words and keys; what no longer fits comes on a page of its own.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ukuran teks dan tombol; yang tidak muat lagi pindah ke halaman sendiri.</translation>
     </message>
     <message>
         <source>100 %</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">100 %</translation>
     </message>
     <message>
         <source>150 %</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">150 %</translation>
     </message>
     <message>
         <source>200 %</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">200 %</translation>
     </message>
     <message>
         <source>Gloves</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sarung tangan</translation>
     </message>
     <message>
         <source>Larger keys, further apart.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tombol lebih besar, lebih renggang.</translation>
     </message>
     <message>
         <source>Bare hands</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tangan kosong</translation>
     </message>
     <message>
         <source>Motion</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gerakan</translation>
     </message>
     <message>
         <source>Calm: drawn leaves move in quarter steps instead of gliding.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tenang: daun yang digambar bergerak per seperempat, tidak meluncur.</translation>
     </message>
     <message>
         <source>Gliding</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Meluncur</translation>
     </message>
     <message>
         <source>Calm</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tenang</translation>
     </message>
     <message>
         <source>When a mark is taken</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Saat tanda diambil</translation>
     </message>
     <message>
         <source>A tick and a shake, where this machine has them.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Detak dan getar, bila mesin ini memilikinya.</translation>
     </message>
     <message>
         <source>Tick and shake</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Detak dan getar</translation>
     </message>
     <message>
         <source>Quiet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Senyap</translation>
     </message>
     <message>
         <source>Units</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Satuan</translation>
     </message>
     <message>
         <source>Limits stay in the unit of their text, beside the figure.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Batas tetap dalam satuan teksnya, di samping angka.</translation>
     </message>
     <message>
         <source>Metric</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Metrik</translation>
     </message>
     <message>
         <source>US customary</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Satuan AS</translation>
     </message>
     <message>
         <source>Language</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bahasa</translation>
     </message>
     <message>
         <source>Choose</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pilih</translation>
     </message>
     <message>
         <source>Times and limits</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Waktu dan batas</translation>
     </message>
     <message>
         <source>Say first who records, in a plan: a thumb is somebody&apos;s.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sebutkan dahulu pencatat dalam rencana: jempol selalu milik seseorang.</translation>
     </message>
     <message>
         <source>Thumb drill</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Latihan jempol</translation>
     </message>
     <message>
         <source>When a figure passes</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kapan angka lulus</translation>
     </message>
     <message>
         <source>Rules of this vessel</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aturan kapal ini</translation>
     </message>
     <message>
         <source>The catalogue alone; no flag&apos;s own rules over it.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hanya katalog; tanpa aturan negara bendera di atasnya.</translation>
     </message>
     <message>
         <source>The rules of %1 stand over the catalogue.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aturan %1 berada di atas katalog.</translation>
     </message>
     <message>
         <source>Take in a flag&apos;s rules</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Impor aturan bendera</translation>
     </message>
     <message>
         <source>Catalogue alone</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hanya katalog</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::Sheet</name>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tutup</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::SheetPages</name>
     <message>
         <source>‹ Before</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">‹ Tadi</translation>
     </message>
     <message>
         <source>More ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lagi ›</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 dari %2</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::SideKeys</name>
     <message>
         <source>Stop the test</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Hentikan uji</translation>
     </message>
     <message>
         <source>Alarm stopped</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alarm berhenti</translation>
     </message>
     <message>
         <source>Take back the last mark</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Urungkan tanda terakhir</translation>
     </message>
     <message>
         <source>This run is spoiled: run again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Uji ini batal: ulangi</translation>
     </message>
     <message>
         <source>‹ Marks</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">‹ Tanda</translation>
     </message>
     <message>
         <source>Slips ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Keliru ›</translation>
     </message>
     <message>
         <source>Show the marks out of turn</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tampilkan tanda di luar urutan</translation>
     </message>
     <message>
         <source>Show take back and spoiled</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tampilkan urungkan dan uji batal</translation>
     </message>
     <message>
         <source>Take back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Urungkan</translation>
     </message>
     <message>
         <source>Take back
 last mark</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Urungkan
+tanda akhir</translation>
     </message>
     <message>
         <source>Spoiled</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Uji batal</translation>
     </message>
     <message>
         <source>Spoiled,
 run again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Uji batal,
+ulangi</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::StageKeys</name>
     <message>
         <source>‹ Before</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">‹ Tadi</translation>
     </message>
     <message>
         <source>Next ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lanjut ›</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::StepRows</name>
     <message>
         <source>Measure</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ukur</translation>
     </message>
     <message>
         <source>Closing force at the edge, by spring gauge</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gaya tutup di tepi, dengan neraca pegas</translation>
     </message>
     <message>
         <source>What does the plate on the door read?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apa yang tertulis pada pelat pintu?</translation>
     </message>
     <message>
         <source>Read plate</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Baca pelat</translation>
     </message>
     <message>
         <source>What class does the boundary ask for?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kelas apa yang diminta pembatas?</translation>
     </message>
     <message>
         <source>Fire tables</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tabel api</translation>
     </message>
     <message>
         <source>Release %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pelepasan %1</translation>
     </message>
     <message>
         <source>Type in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ketik</translation>
     </message>
     <message>
         <source>Time it ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ukur waktu ›</translation>
     </message>
     <message>
         <source>Contact with a soft block, never a hand</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kontak dengan balok lunak, jangan pernah tangan</translation>
     </message>
     <message>
         <source>Ship&apos;s heel now</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kemiringan kapal kini</translation>
     </message>
     <message>
         <source>Change</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ubah</translation>
     </message>
     <message>
         <source>not yet tried</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">belum dicoba</translation>
     </message>
     <message>
         <source>not yet measured</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">belum diukur</translation>
     </message>
     <message>
         <source>not yet read</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">belum dibaca</translation>
     </message>
     <message>
         <source>%1 degrees: over 1 degree a time is advice only</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 derajat: di atas 1 derajat, waktu hanya saran</translation>
     </message>
     <message>
         <source>%1 degrees</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 derajat</translation>
     </message>
     <message>
         <source>measured %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">terukur %1</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::StopwatchScreen</name>
     <message>
         <source>s</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">s</translation>
     </message>
     <message>
         <source>contact</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">kontak</translation>
     </message>
     <message>
         <source>release %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pelepasan %1</translation>
     </message>
     <message>
         <source> · cautions confirmed by %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished"> · peringatan dikonfirmasi oleh %1</translation>
     </message>
     <message>
         <source>Door %1 · run %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu %1 · uji %2</translation>
     </message>
     <message>
         <source>stopped, no reason given</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dihentikan, tanpa alasan</translation>
     </message>
     <message>
         <source>spoiled, no reason given</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dibatalkan, tanpa alasan</translation>
     </message>
     <message>
         <source>no mark yet</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">belum ada tanda</translation>
     </message>
     <message>
         <source>Not saved</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak tersimpan</translation>
     </message>
     <message>
         <source>Alarm before movement</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alarm sebelum gerak</translation>
     </message>
     <message>
         <source>Leaf moving</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Daun bergerak</translation>
     </message>
     <message>
         <source> (advice only)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished"> (hanya saran)</translation>
     </message>
     <message>
         <source>marked: %1. Next: %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">ditandai: %1. Berikut: %2</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::TopBar</name>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Urung</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kembali</translation>
     </message>
     <message>
         <source>%1 of %2 doors</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 dari %2 pintu</translation>
     </message>
     <message>
         <source>Undo: nothing to take back</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Urung: tidak ada yang dapat diurungkan</translation>
     </message>
     <message>
         <source>Undo: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Urung: %1</translation>
     </message>
     <message>
         <source>Day</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Siang</translation>
     </message>
     <message>
         <source>Dusk</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Senja</translation>
     </message>
     <message>
         <source>Night</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Malam</translation>
     </message>
     <message>
         <source>Light: %1. Press for the next</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cahaya: %1. Tekan untuk yang berikut</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::TrendChart</name>
     <message>
         <source>One time</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Satu waktu</translation>
     </message>
     <message>
         <source>%1 times</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 waktu</translation>
     </message>
     <message>
         <source>Since the repair of about %1: </source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Sejak perbaikan sekitar %1: </translation>
     </message>
     <message>
         <source>%1 so far, too few to say what comes: five over at least a year are needed.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 sejauh ini, terlalu sedikit untuk mengatakan yang akan datang: perlu lima selama minimal setahun.</translation>
     </message>
     <message>
         <source>%1, changing by %2 a year. </source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1, berubah %2 per tahun. </translation>
     </message>
     <message>
         <source>A time beyond %1 is to be expected now: the 95 % interval reaches it already.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Waktu di luar %1 kini dapat diperkirakan: interval 95 % sudah mencapainya.</translation>
     </message>
     <message>
         <source>The 95 % interval first reaches %1 in %2: have it seen to before.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Interval 95 % pertama kali mencapai %1 pada %2: minta diperbaiki sebelum itu.</translation>
     </message>
     <message>
         <source>No limit is reached by %1, and these times do not reach further.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada batas yang dicapai sampai %1, dan data waktu ini tidak menjangkau lebih jauh.</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::TypedRun</name>
     <message>
         <source>Were the cautions ticked on the paper?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apakah peringatan dicentang pada kertas?</translation>
     </message>
     <message>
         <source>All of them</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semuanya</translation>
     </message>
     <message>
         <source>Not all: enter the run without them</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak semua: masukkan uji tanpanya</translation>
     </message>
     <message>
         <source>From the paper: release %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dari kertas: pelepasan %1</translation>
     </message>
     <message>
         <source>from “%1” to “%2”</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dari “%1” sampai “%2”</translation>
     </message>
     <message>
         <source>s</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">s</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::VerdictList</name>
     <message>
         <source>What is asked of this door, worst first</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Yang diminta dari pintu ini, terburuk dahulu</translation>
     </message>
     <message>
         <source>Door %1: %2, %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu %1: %2, %3</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::VerdictRows</name>
     <message>
         <source>press Return to be told why</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tekan Return untuk tahu alasannya</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::VesselCard</name>
     <message>
         <source>This vessel</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kapal ini</translation>
     </message>
     <message>
         <source>No walkdown yet.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Belum ada inspeksi.</translation>
     </message>
     <message>
         <source>What falls due</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Yang jatuh tempo</translation>
     </message>
     <message>
         <source>Due ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tenggat ›</translation>
     </message>
     <message>
         <source>Other vessels</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kapal lain</translation>
     </message>
     <message>
         <source>Settings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pengaturan</translation>
     </message>
     <message>
         <source>All %1 walkdowns</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semua %1 inspeksi</translation>
     </message>
     <message>
         <source>All %1 walkdowns ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semua %1 inspeksi ›</translation>
     </message>
     <message>
         <source>All %1 ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semua %1 ›</translation>
     </message>
     <message>
         <source>Practice ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Latihan ›</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::WalkdownCard</name>
     <message>
         <source>All doors</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semua pintu</translation>
     </message>
     <message>
         <source>End the walkdown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Akhiri inspeksi</translation>
     </message>
     <message>
         <source>done</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">selesai</translation>
     </message>
     <message>
         <source>sat.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">baik</translation>
     </message>
     <message>
         <source>to settle</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">belum pasti</translation>
     </message>
     <message>
         <source>unsat.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak baik</translation>
     </message>
     <message>
         <source>Walkdown under way</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Inspeksi sedang berjalan</translation>
     </message>
     <message>
         <source>No walkdown under way</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ada inspeksi berjalan</translation>
     </message>
     <message>
         <source>%1, %2. Begun %3 at %4 by %5</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1, %2. Dimulai %3 di %4 oleh %5</translation>
     </message>
     <message>
         <source>The last one: %1, %2. Ended %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Yang terakhir: %1, %2. Berakhir %3</translation>
     </message>
     <message>
         <source>Begin a walkdown ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mulai inspeksi ›</translation>
     </message>
     <message>
         <source>All doors done: end the walkdown ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semua pintu selesai: akhiri inspeksi ›</translation>
     </message>
     <message>
         <source>Carry on at %1 ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lanjutkan di %1 ›</translation>
     </message>
     <message>
         <source>This register has no doors yet, so there is nothing to walk. Take in a register that lists them.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Register ini belum punya pintu, jadi tidak ada yang diinspeksi. Impor register yang mendaftarnya.</translation>
     </message>
     <message>
         <source>Nothing was tested yet with this register. A walkdown begins with a plan: who, which doors, in which order.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Belum ada yang diuji dengan register ini. Inspeksi dimulai dengan rencana: siapa, pintu mana, dalam urutan apa.</translation>
     </message>
     <message>
         <source>Take in a register ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Impor register ›</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::WhyPanel</name>
     <message>
         <source>by the approved drawing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">menurut gambar yang disetujui</translation>
     </message>
     <message>
         <source>agreed with the class surveyor</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">disepakati dengan surveyor klas</translation>
     </message>
     <message>
         <source>as built and accepted before</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sesuai bangunan dan dulu diterima</translation>
     </message>
     <message>
         <source>worn, still does its work</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">aus, masih berfungsi</translation>
     </message>
     <message>
         <source>not safe to leave so</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tidak aman dibiarkan</translation>
     </message>
     <message>
         <source>You decide. First the reason:</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Anda putuskan. Alasannya dahulu:</translation>
     </message>
     <message>
         <source>Satisfactory</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Memuaskan</translation>
     </message>
     <message>
         <source>Unsatisfactory</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak memuaskan</translation>
     </message>
     <message>
         <source>Why this verdict</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mengapa putusan ini</translation>
     </message>
     <message>
         <source>Measured</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Terukur</translation>
     </message>
     <message>
         <source> (k = 2)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished"> (k = 2)</translation>
     </message>
     <message>
         <source>Limit</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Batas</translation>
     </message>
     <message>
         <source>%1, set by %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1, ditetapkan oleh %2</translation>
     </message>
     <message>
         <source>On an inclined ship</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pada kapal yang miring</translation>
     </message>
     <message>
         <source>What to look for</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apa yang dicari</translation>
     </message>
     <message>
         <source>What would settle it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Apa yang memastikannya</translation>
     </message>
     <message>
         <source>Asked because</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ditanya karena</translation>
     </message>
     <message>
         <source>Text</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Teks</translation>
     </message>
     <message>
         <source>Standing</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Status</translation>
     </message>
     <message>
         <source>%1; a rule of %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1; aturan %2</translation>
     </message>
     <message>
         <source>How much hangs on it</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Seberapa besar akibatnya</translation>
     </message>
     <message>
         <source>Why: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Alasan: %1</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::Window</name>
     <message>
         <source>Not armed</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Belum disiapkan</translation>
     </message>
     <message>
         <source>Not undone</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak diurungkan</translation>
     </message>
     <message>
         <source>undone: %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">diurungkan: %1</translation>
     </message>
     <message>
         <source>NOT SAVED (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">TIDAK TERSIMPAN (%1)</translation>
     </message>
     <message>
         <source>saved %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tersimpan %1</translation>
     </message>
     <message>
         <source>%1 ship (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 kapal (%2)</translation>
     </message>
     <message>
         <source>PRACTICE · %1 · Latchround</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">LATIHAN · %1 · Latchround</translation>
     </message>
     <message>
         <source>End this exercise?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Akhiri latihan ini?</translation>
     </message>
     <message>
         <source>Every door is done.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semua pintu selesai.</translation>
     </message>
     <message>
         <source>%1 of %2 done. What was not tried counts as not found.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 dari %2 selesai. Yang tidak dicoba dihitung tidak ditemukan.</translation>
     </message>
     <message>
         <source>Go on</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Lanjutkan</translation>
     </message>
     <message>
         <source>End and debrief</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Akhiri dan evaluasi</translation>
     </message>
     <message>
         <source>Not kept</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak disimpan</translation>
     </message>
     <message>
         <source>Settings</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pengaturan</translation>
     </message>
     <message>
         <source>Language</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bahasa</translation>
     </message>
     <message>
         <source>In use</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dipakai</translation>
     </message>
     <message>
         <source>Use</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pakai</translation>
     </message>
     <message>
         <source>Records, papers and the texts of the rules stay in English, so that every office reads the same.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Catatan, dokumen, dan teks aturan tetap dalam bahasa Inggris, agar setiap kantor membaca hal yang sama.</translation>
     </message>
     <message>
         <source>Later</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nanti</translation>
     </message>
     <message>
         <source>The words change when the exercise has ended.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Bahasa berganti setelah latihan berakhir.</translation>
     </message>
     <message>
         <source>Whose thumb?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Jempol siapa?</translation>
     </message>
     <message>
         <source>Plan a walkdown first and say who records.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Rencanakan inspeksi dahulu dan sebutkan pencatatnya.</translation>
     </message>
     <message>
         <source>%1 has done no thumb drill on this tablet: published figures stand.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 belum melakukan latihan jempol di tablet ini: angka terbitan berlaku.</translation>
     </message>
     <message>
         <source>%1 did the thumb drill on %2; worth repeating since %3.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 melakukan latihan jempol pada %2; layak diulang sejak %3.</translation>
     </message>
     <message>
         <source>%1 did the thumb drill on %2; worth repeating after %3.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 melakukan latihan jempol pada %2; layak diulang setelah %3.</translation>
     </message>
     <message>
         <source>When a figure passes or fails</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Kapan angka lulus atau gagal</translation>
     </message>
     <message>
         <source>Not taken in</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak diimpor</translation>
     </message>
     <message>
         <source>Not done</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak dilakukan</translation>
     </message>
     <message>
         <source>Photograph</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Foto</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tutup</translation>
     </message>
     <message>
         <source>Take the photograph</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Ambil foto</translation>
     </message>
     <message>
         <source>Not opened</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak dibuka</translation>
     </message>
     <message>
         <source>Catalogue</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Katalog</translation>
     </message>
     <message>
         <source>Pictures (*.jpg *.jpeg *.png *.webp *.bmp)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Gambar (*.jpg *.jpeg *.png *.webp *.bmp)</translation>
     </message>
     <message>
         <source>%1 doors, %2 zones</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 pintu, %2 zona</translation>
     </message>
     <message>
         <source>Register of a vessel</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Register kapal</translation>
     </message>
     <message>
         <source>Register CSV (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Register CSV (*.csv)</translation>
     </message>
     <message>
         <source>Rules of a flag</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aturan bendera</translation>
     </message>
     <message>
         <source>Rules (*.json)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aturan (*.json)</translation>
     </message>
     <message>
         <source>1 fact</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 fakta</translation>
     </message>
     <message>
         <source>%1 facts</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 fakta</translation>
     </message>
     <message>
         <source>1 walkdown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 inspeksi</translation>
     </message>
     <message>
         <source>%1 walkdowns</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 inspeksi</translation>
     </message>
     <message>
         <source>1 person</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 orang</translation>
     </message>
     <message>
         <source>%1 people</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 orang</translation>
     </message>
     <message>
         <source>1 photograph</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 foto</translation>
     </message>
     <message>
         <source>%1 photographs</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 foto</translation>
     </message>
     <message>
         <source>1 issue of the arrangement</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 terbitan susunan</translation>
     </message>
     <message>
         <source>%1 issues of the arrangement</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 terbitan susunan</translation>
     </message>
     <message>
         <source>1 door that was not known here</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 pintu yang belum dikenal di sini</translation>
     </message>
     <message>
         <source>%1 doors that were not known here</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 pintu yang belum dikenal di sini</translation>
     </message>
     <message>
         <source>1 difference to decide</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">1 perbedaan untuk diputuskan</translation>
     </message>
     <message>
         <source>%1 differences to decide</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 perbedaan untuk diputuskan</translation>
     </message>
     <message>
         <source>Not shown</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tidak ditampilkan</translation>
     </message>
     <message>
         <source>This machine has no program that shows PDF files. The file lies at %1</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Mesin ini tidak punya program yang menampilkan PDF. Berkas ada di %1</translation>
     </message>
     <message>
         <source>Hand over to a file</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Serahkan ke berkas</translation>
     </message>
     <message>
         <source>Handover files (*.zip)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Berkas serah terima (*.zip)</translation>
     </message>
     <message>
         <source>Handover file of another device</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Berkas serah terima perangkat lain</translation>
     </message>
     <message>
         <source>device %1, %2 %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">perangkat %1, %2 %3</translation>
     </message>
     <message>
         <source>Exercise of an instructor</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Latihan dari instruktur</translation>
     </message>
     <message>
         <source>Exercises (*.json)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Latihan (*.json)</translation>
     </message>
 </context>
 <context>
     <name>latchround::ui::ZoneProfile</name>
     <message>
         <source>door %1 deck %2 %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pintu %1 geladak %2 %3</translation>
     </message>
     <message>
         <source>bulkhead %1 does not hold: %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sekat %1 tidak bertahan: %2</translation>
     </message>
     <message>
         <source>bulkhead %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">sekat %1: %2</translation>
     </message>
     <message>
         <source>no doors</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">tanpa pintu</translation>
     </message>
     <message>
         <source>Zone profile</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Profil zona</translation>
     </message>
     <message>
         <source>closer</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">perbesar</translation>
     </message>
     <message>
         <source>further away</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">perkecil</translation>
     </message>
     <message>
         <source>All</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Semua</translation>
     </message>
     <message>
         <source>the whole ship</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">seluruh kapal</translation>
     </message>
     <message>
         <source>and %1 more</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">dan %1 lagi</translation>
     </message>
     <message>
         <source>This register has no doors yet.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Register ini belum punya pintu.</translation>
     </message>
     <message>
         <source>door %1, deck %2, %3</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pintu %1, geladak %2, %3</translation>
     </message>
     <message>
         <source>door %1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">pintu %1 %2</translation>
     </message>
     <message>
         <source>deck %1, other doors: %2</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">geladak %1, pintu lain: %2</translation>
     </message>
     <message>
         <source>Which door?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pintu mana?</translation>
     </message>
 </context>
 </TS>
