@@ -176,9 +176,8 @@ void DoorDrawing::paintDimension(QPainter& painter, double left, double right, d
     for (const double x : {left, right})
         painter.drawLine(QPointF(x, y - mm(1)), QPointF(x, y + mm(1)));
     painter.setFont(font(TextSize::Small));
-    const QString words = m_opening_m > 0
-                              ? tr("%1 %2").arg(what, lengthWords(m_opening_m, 2))
-                              : tr("%1 not known").arg(what);
+    const QString words = m_opening_m > 0 ? tr("%1 %2").arg(what, lengthWords(m_opening_m, 2))
+                                          : tr("%1 not known").arg(what);
     painter.setPen(colours().muted);
     // Below the line, or above it where the door lies below.
     const bool below = isHinged(m_kind) ? hand() > 0 : true;
@@ -249,9 +248,12 @@ void DoorDrawing::paintHinged(QPainter& painter, const QRectF& area) const {
     if (m_kind == DoorKind::DoubleSwing) {
         painter.setPen(colours().muted);
         painter.setFont(font(TextSize::Small));
-        const double y = away > 0 ? area.top() : area.bottom() - mm(6);
-        painter.drawText(QRectF(right + mm(4), y, area.right() - right - mm(4), mm(6)),
-                         Qt::AlignLeft | Qt::AlignVCenter | Qt::TextDontClip,
+        // On the left, over two lines where it must: the alarm has the right.
+        const QRectF place(area.left(), away > 0 ? area.top() : area.bottom() - mm(10),
+                           std::max(mm(10), left - mm(2) - area.left()), mm(10));
+        painter.drawText(place,
+                         Qt::AlignLeft | Qt::TextWordWrap | Qt::TextDontClip |
+                             (away > 0 ? Qt::AlignTop : Qt::AlignBottom),
                          tr("swings both ways"));
     }
     paintDimension(painter, left, right, wall_y + away * (thickness / 2 + mm(1.9)), tr("opening"));

@@ -18,6 +18,7 @@ namespace {
 
 constexpr int live_frame_ms = 33;
 constexpr double column_mm = 46;
+constexpr double narrow_column_mm = 40;
 
 } // namespace
 
@@ -158,13 +159,17 @@ QSize LiveScene::minimumSizeHint() const {
 void LiveScene::lookChanged() {
     m_lines->setSpacing(sizes().gap);
     m_keys->setSpacing(sizes().gap);
-    m_column->setFixedWidth(int(mm(column_mm)));
     m_work->setFont(font(TextSize::Lead, true));
     Part::lookChanged();
 }
 
 void LiveScene::resizeEvent(QResizeEvent* event) {
     updateGeometry(); // with the window
+    // Where there is room for one picture, the edge stays: it is what is timed.
+    const bool narrow = width() < mm(130);
+    m_view->setVisible(!narrow);
+    m_edge->setMinimumWidth(narrow ? int(mm(24)) : 0);
+    m_column->setFixedWidth(int(mm(narrow ? narrow_column_mm : column_mm)));
     Part::resizeEvent(event);
 }
 

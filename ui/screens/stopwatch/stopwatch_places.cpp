@@ -42,8 +42,12 @@ void StopwatchScreen::place() {
     m_side->setSmall(small);
     m_side->setOver(over);
     m_grid->setSpacing(small ? sizes().gap : sizes().main_gap);
-    picture()->setVisible(m_scene || !(small || called_off));
-    m_readings->setVisible(!called_off && !(small && over));
+    picture()->setVisible(m_scene ? upright || !(small && over) : !(small || called_off));
+    // Lying, a small window has the height for a scene or for the time, and the scene is the test.
+    const bool crowded = small && m_scene && !upright;
+    if (crowded)
+        m_grid->setSpacing(sizes().gap / 2);
+    m_readings->setVisible(!called_off && !(small && over) && !crowded);
     // A scene is as wide as the window; a drawing shares it with the readings.
     m_readings->arrange(small || upright || !m_scene, small, small && m_scene);
     m_readings->setSizePolicy(QSizePolicy::Ignored,
@@ -89,7 +93,7 @@ void StopwatchScreen::placeFew(bool over) {
         m_grid->addWidget(m_keys, 1, 0, 2, 1);
         m_grid->addWidget(m_readings, 1, 1);
         m_grid->addWidget(m_side, 2, 1);
-        m_grid->setRowStretch(1, 1);
+        m_grid->setRowStretch(1, m_readings->isHidden() ? 0 : 1);
         m_grid->setRowStretch(2, 1);
         m_grid->setColumnStretch(0, 4);
         m_grid->setColumnStretch(1, 5);
