@@ -127,6 +127,7 @@ TEST(DrillScreen, RecordsTheTrialsOnlyWhenTheyAreKept) {
     ASSERT_EQ(ship.vessel_register.transactions.size(), 1u);
     const Fact& fact = ship.vessel_register.transactions.front().front();
     EXPECT_EQ(std::get<ThumbDrill>(fact.body).trials.size(), 40u);
+    EXPECT_EQ(ship.outside.cues, 0) << "who listens for an alarm must hear nothing else";
     EXPECT_EQ(fact.stamp.person, ship.person);
     EXPECT_TRUE(round.drillTime());
     EXPECT_EQ(done.size(), 1);
