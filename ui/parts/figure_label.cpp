@@ -24,7 +24,8 @@ FigureLabel::FigureLabel(TextSize size, const QString& unit, QWidget* parent)
     : Part(parent)
     , m_size(size)
     , m_unit(unit) {
-    setLayoutDirection(Qt::LeftToRight); // a figure stands before its unit, whichever side words begin on
+    // A figure stands before its unit, whichever side words begin on.
+    setLayoutDirection(Qt::LeftToRight);
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
     readFiguresWhenAsked();
 }
