@@ -9,7 +9,9 @@
 
 #include <gmock/gmock.h>
 
+#include "app/catalogue/catalogue_place.h"
 #include "app/desktop/language.h"
+#include "app/report/made_report.h"
 #include "tests/tour/language.h"
 #include "tests/tour/tour.h"
 #include "ui/parts/door_words.h"
@@ -114,26 +116,33 @@ TEST_F(Language, SpokenAtOnceAndSilentForPapers) {
 }
 
 TEST_F(Language, PapersReadTheSameInEveryLanguage) {
-    const auto paperIn = [](const char* language, ui::Units units) {
-        QTemporaryDir documents;
-        qputenv("HOME", documents.path().toUtf8());
-        Tablet tablet;
-        tablet.language = QLatin1String(language);
-        speakOnTour(tablet.language);
+    QTemporaryDir documents;
+    qputenv("HOME", documents.path().toUtf8());
+    Tour tour(Tablet{}, [](const QString&, Tour&) {});
+    const QDir vessels(qEnvironmentVariable("LATCHROUND_DATA"));
+    const QStringList files = vessels.entryList({"*.db"}, QDir::Files);
+    ASSERT_EQ(files.size(), 1);
+    const auto file = SqliteRegister::open(vessels.filePath(files.front()));
+    ASSERT_TRUE(file);
+    ui::Round round(**file, tour.desk(), builtInCatalogue().value());
+    ASSERT_TRUE(round.load());
+    const QString door = QStringLiteral("5-04"); // with times, a rate and a clear opening
+    const auto walkdown = newestWalkdownOf(round.ledger(), door.toStdString());
+    ASSERT_TRUE(walkdown);
+    const auto wordsIn = [&](const char* language, ui::Units units) {
+        speakOnTour(QLatin1String(language));
         ui::useUnits(units);
-        Tour tour(tablet, [](const QString&, Tour&) {});
-        const auto made =
-            tour.desk().makePaper(ui::Paper::BlankForm, {}, {}, [](int, int) { return true; });
+        const auto made = tour.desk().makePaper(ui::Paper::DoorRecord, *walkdown, door,
+                                                [](int, int) { return true; });
         EXPECT_TRUE(made) << inOneLine(made.error());
         QProcess reader;
         reader.start("pdftotext", {made->path, "-"});
         EXPECT_TRUE(reader.waitForFinished());
-        QFile::remove(made->path);
-        return QString::fromUtf8(reader.readAllStandardOutput());
+        return reader.readAllStandardOutput().toStdString();
     };
-    const QString english = paperIn("en", ui::Units::OfTheText);
-    EXPECT_GT(english.size(), 1000);
-    EXPECT_EQ(paperIn("qps", ui::Units::UsCustomary), english);
+    const std::string english = wordsIn("en", ui::Units::OfTheText);
+    EXPECT_THAT(english, testing::HasSubstr("m/s"));
+    EXPECT_EQ(wordsIn("es", ui::Units::UsCustomary), english);
 }
 
 TEST_F(Language, ATranslationKeepsEveryPlaceOfItsEnglish) {

@@ -3,6 +3,7 @@
 // signs of units stay as they are in every language.
 #include <set>
 
+#include <QFile>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -32,18 +33,36 @@ public:
             readFacts(QStringLiteral("%1/history.jsonl").arg(QLatin1String(file)));
         }
         readTable(QStringLiteral("resources/practice/vessel.csv"));
+        for (const char* rows : {"solas-passenger", "us-domestic", "practice", "maintenance"})
+            m_said += QJsonDocument::fromJson(bytes(QStringLiteral("resources/requirements/%1.json")
+                                                        .arg(QLatin1String(rows))))["edition"]
+                          .toString() +
+                      QLatin1Char('\n');
+        m_said += QStringLiteral("Ansa Merlund\n"); // who practises on the tour
+        for (int month = 1; month <= 12; ++month)
+            m_signs.insert(QLocale::c().monthName(month, QLocale::ShortFormat));
         for (const char* word :
-             {"SOLAS",      "CFR",      "MSC",     "Circ",   "FSS",       "Code", "UTC",  "PDF",
-              "CSV",        "JSON",     "ZIP",     "ANSI",   "BHMA",      "JCGM", "YYYY", "lbf",
-              "Latchround", "PRACTICE", "English", "Bahasa", "Indonesia", "Espa", "Fran"})
+             {"MVZ", "SOLAS",      "CFR",      "MSC",     "Circ",   "FSS",       "Code", "UTC",
+              "PDF", "CSV",        "JSON",     "ZIP",     "ANSI",   "BHMA",      "JCGM", "YYYY",
+              "lbf", "Latchround", "PRACTICE", "English", "Bahasa", "Indonesia", "Espa", "Fran"})
             m_signs.insert(QLatin1String(word));
     }
 
-    bool has(const QString& phrase) const {
-        if (m_signs.contains(phrase))
+    /// `is_cut`: the last word may go on.
+    bool has(const QString& phrase, bool is_cut) const {
+        QStringList words = phrase.split(QLatin1Char(' '));
+        const auto isSign = [&](const QString& word) {
+            return word.size() < 3 || m_signs.contains(word);
+        };
+        while (!words.isEmpty() && isSign(words.first()))
+            words.removeFirst();
+        while (!words.isEmpty() && isSign(words.last()))
+            words.removeLast();
+        if (words.isEmpty())
             return true;
         const QRegularExpression whole(
-            QStringLiteral("\\b%1\\b").arg(QRegularExpression::escape(phrase)));
+            QStringLiteral("\\b%1%2").arg(QRegularExpression::escape(words.join(QLatin1Char(' '))),
+                                          is_cut ? QString() : QStringLiteral("\\b")));
         return m_said.contains(whole);
     }
 
@@ -64,8 +83,15 @@ private:
             add(value.toString());
         for (const QJsonValue& each : value.toArray())
             addAll(each);
-        for (const QJsonValue& each : value.toObject())
-            addAll(each);
+        const QJsonObject object = value.toObject();
+        for (auto at = object.begin(); at != object.end(); ++at) {
+            addAll(*at);
+            // What was agreed for the radio may be one small word.
+            if (at.key().endsWith(QLatin1String("_word")) ||
+                at.key() == QLatin1String("may_stop") ||
+                at.key() == QLatin1String("control_station"))
+                m_said += at->toString() + QLatin1Char('\n');
+        }
     }
     void readFacts(const QString& name) {
         for (const QByteArray& line : bytes(name).split('\n'))
@@ -85,11 +111,14 @@ private:
 /// The plain words of a text that are no data.
 QStringList untranslated(const QString& text, const Data& data) {
     static const QRegularExpression words(
-        QStringLiteral("(?<![\\p{L}])[A-Za-z]{3,}(?:[ ,]+[A-Za-z]+)*(?![\\p{L}])"));
+        QStringLiteral("(?<![\\p{L}])[A-Za-z]{3,}(?: [A-Za-z]+)*(?![\\p{L}])"));
     QStringList plain;
-    for (auto at = words.globalMatch(text); at.hasNext();)
-        if (const QString phrase = at.next().captured(); !data.has(phrase))
-            plain << phrase;
+    for (auto at = words.globalMatch(text); at.hasNext();) {
+        const QRegularExpressionMatch phrase = at.next();
+        const bool is_cut = text.mid(phrase.capturedEnd()).startsWith(QChar(0x2026));
+        if (!data.has(phrase.captured(), is_cut))
+            plain << phrase.captured();
+    }
     return plain;
 }
 
