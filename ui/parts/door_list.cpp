@@ -8,6 +8,7 @@
 #include "ui/look/look.h"
 #include "ui/parts/door_glyph.h"
 #include "ui/parts/list_touch.h"
+#include "ui/parts/mirrored.h"
 #include "ui/parts/verdict_look.h"
 
 namespace latchround::ui {
@@ -61,11 +62,12 @@ void DoorListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
     const DoorListEntry& entry = model->at(index.row());
     const double mm = look.sizes.px_per_mm;
     const QRectF area(option.rect);
+    const auto at = [&](const QRectF& piece) { return mirrored(piece, area, option.direction); };
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
     if (option.state & QStyle::State_Selected) {
         painter->fillRect(area, look.colours.selected);
-        painter->fillRect(QRectF(area.left(), area.top(), 1.2 * mm, area.height()),
+        painter->fillRect(at(QRectF(area.left(), area.top(), 1.2 * mm, area.height())),
                           look.colours.accent);
     } else if (index.row() > 0) {
         painter->setPen(QPen(look.colours.hairline, 1));
@@ -73,7 +75,7 @@ void DoorListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
                           QPointF(area.right(), area.top() + 0.5));
     }
     const QRectF glyph(area.left() + 3.6 * mm, area.center().y() - 3.7 * mm, 6.6 * mm, 7.4 * mm);
-    drawDoorGlyph(*painter, glyph, entry.verdict, look.colours);
+    drawDoorGlyph(*painter, at(glyph), entry.verdict, look.colours);
     const QFont number_font = textFont(TextSize::Lead, look.sizes, true);
     const QFont words_font = textFont(TextSize::Small, look.sizes);
     const double number_height = QFontMetricsF(number_font).height();
@@ -83,11 +85,11 @@ void DoorListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
     const double top = area.center().y() - (number_height + words_height) / 2;
     painter->setFont(number_font);
     painter->setPen(look.colours.ink);
-    painter->drawText(QRectF(left, top, room, number_height), Qt::AlignLeft | Qt::AlignVCenter,
+    painter->drawText(at(QRectF(left, top, room, number_height)), Qt::AlignLeft | Qt::AlignVCenter,
                       entry.number);
     painter->setFont(words_font);
     painter->setPen(look.colours.muted);
-    painter->drawText(QRectF(left, top + number_height, room, words_height),
+    painter->drawText(at(QRectF(left, top + number_height, room, words_height)),
                       Qt::AlignLeft | Qt::AlignVCenter,
                       QFontMetricsF(words_font).elidedText(entry.words, Qt::ElideRight, room));
     painter->restore();

@@ -12,6 +12,7 @@
 #include "ui/parts/catalogue_words.h"
 #include "ui/parts/door_glyph.h"
 #include "ui/parts/grade_words.h"
+#include "ui/parts/mirrored.h"
 #include "ui/parts/verdict_look.h"
 
 namespace latchround::ui {
@@ -114,21 +115,22 @@ void VerdictRowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& op
     const VerdictRows::Row& row = model->at(index.row());
     painter->save();
     painter->translate(option.rect.topLeft());
+    const QRectF whole(0, 0, option.rect.width(), option.rect.height());
+    const auto at = [&](const QRectF& piece) { return mirrored(piece, whole, option.direction); };
     const RowPlan plan = planOf(row, option.rect.width(), look);
     if (option.state & QStyle::State_Selected)
-        painter->fillRect(QRectF(0, 0, option.rect.width(), option.rect.height()),
-                          look.colours.selected);
+        painter->fillRect(whole, look.colours.selected);
     if (index.row() > 0) {
         painter->setPen(QPen(look.colours.hairline, 1));
         painter->drawLine(QPointF(0, 0.5), QPointF(option.rect.width(), 0.5));
     }
-    drawDoorGlyph(*painter, plan.glyph, row.verdict, look.colours);
+    drawDoorGlyph(*painter, at(plan.glyph), row.verdict, look.colours);
     painter->setFont(textFont(TextSize::Body, look.sizes, true));
     painter->setPen(colourOf(row.verdict, look.colours));
-    painter->drawText(plan.title, Qt::TextWordWrap, row.title);
+    painter->drawText(at(plan.title), Qt::TextWordWrap, row.title);
     painter->setFont(textFont(TextSize::Small, look.sizes));
     painter->setPen(look.colours.muted);
-    painter->drawText(plan.detail, Qt::TextWordWrap, row.detail);
+    painter->drawText(at(plan.detail), Qt::TextWordWrap, row.detail);
     painter->restore();
     if (option.state & QStyle::State_HasFocus)
         drawFocusRing(*painter, QRectF(option.rect), look);

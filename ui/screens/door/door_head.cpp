@@ -34,6 +34,7 @@ QString plateWords(const GradedDoor& door) {
 
 DoorHead::DoorHead(QWidget* parent)
     : Part(parent) {
+    setLayoutDirection(Qt::LeftToRight); // numbers and classes, read as they stand on the plate
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
 }
 

@@ -9,6 +9,7 @@
 #include "ui/look/button_drawing.h"
 #include "ui/look/look.h"
 #include "ui/parts/door_glyph.h"
+#include "ui/parts/mirrored.h"
 #include "ui/parts/verdict_look.h"
 
 namespace latchround::ui {
@@ -79,6 +80,7 @@ void OpenItemDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
     const QFont body = textFont(TextSize::Body, look.sizes);
     const QFont small = textFont(TextSize::Small, look.sizes);
     const double line = QFontMetricsF(body).height();
+    const auto at = [&](const QRectF& piece) { return mirrored(piece, area, option.direction); };
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
     if (option.state & (QStyle::State_Sunken | QStyle::State_HasFocus))
@@ -86,7 +88,7 @@ void OpenItemDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
     painter->setPen(QPen(look.colours.hairline, 1));
     painter->drawLine(area.topLeft() + QPointF(0, 0.5), area.topRight() + QPointF(0, 0.5));
     const QRectF glyph(area.left(), area.center().y() - 3.5 * mm, 6.2 * mm, 7 * mm);
-    drawDoorGlyph(*painter, glyph, item.glyph, look.colours);
+    drawDoorGlyph(*painter, at(glyph), item.glyph, look.colours);
 
     const double left = glyph.right() + 2.2 * mm;
     const double number = QFontMetricsF(bold).horizontalAdvance(item.door) + 1.6 * mm;
@@ -96,17 +98,18 @@ void OpenItemDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
     double top = area.center().y() - height / 2;
     painter->setPen(look.colours.ink);
     painter->setFont(bold);
-    painter->drawText(QRectF(left, top, number, line), Qt::AlignLeft | Qt::AlignVCenter, item.door);
+    painter->drawText(at(QRectF(left, top, number, line)), Qt::AlignLeft | Qt::AlignVCenter,
+                      item.door);
     painter->setFont(body);
     for (const QString& words : what) {
-        painter->drawText(QRectF(left + number, top, room - number, line),
+        painter->drawText(at(QRectF(left + number, top, room - number, line)),
                           Qt::AlignLeft | Qt::AlignVCenter, words.trimmed());
         top += line;
     }
     painter->setFont(small);
     painter->setPen(look.colours.muted);
     const double inset = roomy ? number : 0;
-    painter->drawText(QRectF(left + inset, top, room - inset, QFontMetricsF(small).height()),
+    painter->drawText(at(QRectF(left + inset, top, room - inset, QFontMetricsF(small).height())),
                       Qt::AlignLeft | Qt::AlignVCenter,
                       QFontMetricsF(small).elidedText(item.why, Qt::ElideRight, room - inset));
     painter->restore();

@@ -9,6 +9,7 @@
 #include "ui/look/look.h"
 #include "ui/parts/door_glyph.h"
 #include "ui/parts/list_touch.h"
+#include "ui/parts/mirrored.h"
 
 namespace latchround::ui {
 
@@ -79,11 +80,12 @@ void ItemLineDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
     const QFont small_bold = textFont(TextSize::Small, look.sizes, true);
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
+    const auto at = [&](const QRectF& piece) { return mirrored(piece, area, option.direction); };
     const auto write = [&](const QRectF& place, const QFont& font, const QColor& ink,
                            const QString& words, Qt::Alignment side = Qt::AlignLeft) {
         painter->setFont(font);
         painter->setPen(ink);
-        painter->drawText(place, int(side | Qt::AlignVCenter),
+        painter->drawText(at(place), int(side | Qt::AlignVCenter),
                           QFontMetricsF(font).elidedText(words, Qt::ElideRight, place.width()));
     };
     if (line.id.empty()) {
@@ -98,7 +100,7 @@ void ItemLineDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
     painter->setPen(QPen(look.colours.hairline, 1));
     painter->drawLine(area.bottomLeft() - QPointF(0, 0.5), area.bottomRight() - QPointF(0, 0.5));
     const QRectF glyph(area.left() + 1.5 * mm, area.center().y() - 3.5 * mm, 6.2 * mm, 7 * mm);
-    drawDoorGlyph(*painter, glyph, line.glyph, look.colours);
+    drawDoorGlyph(*painter, at(glyph), line.glyph, look.colours);
     const double left = glyph.right() + 2.2 * mm;
     const double right = area.right() - 1.5 * mm;
     const double first = QFontMetricsF(body).height();
