@@ -59,10 +59,11 @@ TEST_F(UnitsShown, FinenessIsKeptNeitherMoreNorLess) {
     EXPECT_EQ(quantityWords(1.7, "J", 1), "1.25\u00a0ft·lbf");
 }
 
-TEST_F(UnitsShown, LengthsOfDoorsAreInFeetAndInchesOfShipsInFeet) {
-    EXPECT_EQ(lengthWords(0.9, 2), "2\u00a0ft 11.4\u00a0in");
-    EXPECT_EQ(lengthWords(1.8288, 2), "6\u00a0ft 0.0\u00a0in");
-    EXPECT_EQ(lengthWords(0.6095, 2), "2\u00a0ft 0.0\u00a0in"); // not 1 ft 12.0 in
+TEST_F(UnitsShown, LengthsOfDoorsAreInInchesOfShipsInFeet) {
+    EXPECT_EQ(lengthWords(0.9, 2), "35.4\u00a0in");
+    EXPECT_EQ(lengthWords(1.8288, 2), "72.0\u00a0in");
+    EXPECT_EQ(lengthWords(3.1, 2), "10.17\u00a0ft");
+    EXPECT_EQ(lengthWords(77.6, 1), "254.6\u00a0ft");
     EXPECT_EQ(lengthWords(40, 0), "131\u00a0ft");
     EXPECT_EQ(statedWords(40, "m", 0), "40\u00a0m (131\u00a0ft)");
 }

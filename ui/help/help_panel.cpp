@@ -11,6 +11,7 @@ namespace latchround::ui {
 HelpPanelView::HelpPanelView(HelpPanel panel, QWidget* parent)
     : Part(parent)
     , m_panel(std::move(panel)) {
+    setLayoutDirection(Qt::LeftToRight); // the door is as it is, whichever side words begin on
     setAccessibleName(tr("Drawing. %1").arg(words()));
 }
 
@@ -28,6 +29,7 @@ QString HelpPanelView::words() const {
 
 void HelpPanelView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
+    painter.setLayoutDirection(layoutDirection()); // else the whole program\'s
     painter.setRenderHint(QPainter::Antialiasing);
     const double scale = std::min((width() - 2) / Sketch::wide, (height() - 2) / Sketch::high);
     QRectF inside(0, 0, Sketch::wide * scale, Sketch::high * scale);

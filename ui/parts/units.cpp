@@ -20,9 +20,7 @@ constexpr double standard_gravity_m_s2 = 9.80665;
 constexpr double newtons_per_pound_force = kilograms_per_pound * standard_gravity_m_s2;
 constexpr double joules_per_foot_pound = newtons_per_pound_force * metres_per_foot;
 
-/// Longer than this, inches say nothing any more.
-constexpr double whole_feet_from_ft = 20;
-constexpr double inches_per_foot = 12;
+constexpr double inches_up_to_ft = 10;
 
 struct Customary {
     std::string_view unit;
@@ -49,18 +47,11 @@ QString joined(const Shown& shown) {
     return inOnePiece(shown.unit.isEmpty() ? figure : figure + QChar(0x00a0) + shown.unit);
 }
 
-QString feetAndInches(double metres) {
-    const double feet = metres / metres_per_foot;
-    const QLocale locale;
-    if (std::abs(feet) >= whole_feet_from_ft)
-        return inOnePiece(locale.toString(feet, 'f', 0) + QStringLiteral("\u00a0ft"));
-    // Rounded as a whole first: 11.98 in must not become 12.0 in.
-    const double tenths = std::round(std::abs(feet) * inches_per_foot * 10);
-    const double whole = std::floor(tenths / (inches_per_foot * 10));
-    const double inches = tenths / 10 - whole * inches_per_foot;
-    const QString sign = feet < 0 && tenths > 0 ? locale.negativeSign() : QString();
-    return inOnePiece(sign + locale.toString(whole, 'f', 0) + QStringLiteral("\u00a0ft ") +
-                      locale.toString(inches, 'f', 1) + QStringLiteral("\u00a0in"));
+/// Doors are built to inches, ships to feet.
+QString inchesOrFeet(double metres, int places) {
+    if (std::abs(metres) >= inches_up_to_ft * metres_per_foot)
+        return joined(inUsUnits(metres, "m", places));
+    return joined({metres * 1000 / millimetres_per_inch, QStringLiteral("in"), 1});
 }
 
 } // namespace
@@ -116,7 +107,7 @@ QString quantityWords(double value, std::string_view unit, int places) {
 }
 
 QString lengthWords(double metres, int places) {
-    return in_use == Units::UsCustomary ? feetAndInches(metres)
+    return in_use == Units::UsCustomary ? inchesOrFeet(metres, places)
                                         : quantityWords(metres, "m", places);
 }
 

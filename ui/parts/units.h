@@ -56,7 +56,7 @@ QString unitInUse(std::string_view unit);
 /// "0.65 ft/s": in use, by locale, the unit after a space that does not break.
 QString quantityWords(double value, std::string_view unit, int places);
 
-/// A length of a door or a ship: "0.90 m"; "2 ft 11.4 in", and from 20 ft on "131 ft".
+/// A length of a door or a ship: "0.90 m"; "35.4 in", and from 10 ft on "131 ft".
 QString lengthWords(double metres, int places);
 
 /// A limit, in the unit of its text whatever is in use, with the other beside it: "40 m (131 ft)".
