@@ -75,8 +75,8 @@ void DoorSheets::lookUpBoundary() {
     auto* lookup = new DivisionLookup(m_round.catalogue().divisions,
                                       questionOf(m_round.arrangement().particulars,
                                                  graded->boundary ? *graded->boundary : other));
-    lookup->setMinimumHeight(m_over->window()->height() * 7 / 10);
     sheet->setContent(lookup);
+    sheet->setTall();
     sheet->setWidthMm(230);
     sheet->open();
 }
@@ -98,8 +98,8 @@ void DoorSheets::notAsked() {
     list->setSelectionMode(QAbstractItemView::NoSelection);
     list->addItems(lines);
     scrollByTouch(*list);
-    list->setMinimumHeight(m_over->window()->height() * 6 / 10);
     sheet->setContent(list);
+    sheet->setTall();
     sheet->setWidthMm(190);
     sheet->open();
 }
@@ -265,12 +265,12 @@ void DoorSheets::allDoors() {
                            graded.grade.verdict});
     list->setEntries(std::move(entries));
     list->setCurrentDoor(m_door);
-    list->setMinimumHeight(m_over->window()->height() * 2 / 3);
     connect(list, &DoorListView::doorChosen, sheet, [this, sheet](const QString& number) {
         sheet->close();
         emit doorChosen(number);
     });
     sheet->setContent(list);
+    sheet->setTall();
     sheet->open();
 }
 

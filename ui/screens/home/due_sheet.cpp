@@ -6,7 +6,6 @@
 #include "ui/parts/date_words.h"
 #include "ui/parts/day_picker.h"
 #include "ui/parts/lettering.h"
-#include "ui/parts/row_pager.h"
 #include "ui/parts/sheet.h"
 #include "ui/parts/value_row.h"
 #include "ui/screens/home/due_words.h"
@@ -33,7 +32,7 @@ void HomeSheets::due() {
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    lines->addWidget(pagerOf(std::move(rows)), 1);
+    lines->addWidget(columnOf(rows));
     lines->addWidget(new Lettering(
         tr("Periods of MSC.1/Circ.1432. The company's plan and the flag Administration stand above "
            "them; no days of grace are printed."),

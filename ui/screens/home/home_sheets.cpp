@@ -25,18 +25,14 @@ HomeSheets::HomeSheets(Round& round, QWidget* over)
     , m_round(round)
     , m_over(over) {}
 
-int HomeSheets::listHeight() const {
-    return m_over->window()->height() * 2 / 3;
-}
-
-RowPager* HomeSheets::pagerOf(std::vector<QWidget*> rows) const {
-    auto* pager = new RowPager;
-    int height = 0;
+QWidget* HomeSheets::columnOf(const std::vector<QWidget*>& rows) const {
+    auto* column = new QWidget;
+    auto* lines = new QVBoxLayout(column);
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->setSpacing(0);
     for (QWidget* row : rows)
-        height += row->sizeHint().height() + 8;
-    pager->setRows(std::move(rows));
-    pager->setMinimumHeight(std::min(height, listHeight()));
-    return pager;
+        lines->addWidget(row);
+    return column;
 }
 
 void HomeSheets::endWalkdown() {
@@ -92,12 +88,12 @@ void HomeSheets::allDoors() {
                            graded.grade.verdict});
     }
     list->setEntries(std::move(entries));
-    list->setMinimumHeight(listHeight());
     connect(list, &DoorListView::doorChosen, sheet, [this, sheet](const QString& number) {
         sheet->close();
         emit doorChosen(number);
     });
     sheet->setContent(list);
+    sheet->setTall();
     sheet->open();
 }
 
@@ -116,8 +112,8 @@ void HomeSheets::allWalkdowns() {
         rows.push_back(row);
     }
     pager->setRows(std::move(rows));
-    pager->setMinimumHeight(listHeight());
     sheet->setContent(pager);
+    sheet->setTall();
     sheet->open();
 }
 
@@ -140,15 +136,15 @@ void HomeSheets::otherVessels() {
     if (rows.empty()) {
         lines->addWidget(new Lettering(tr("No other vessel is on this tablet."), TextSize::Body));
     } else {
-        lines->addWidget(pagerOf(std::move(rows)), 1);
+        lines->addWidget(columnOf(rows));
     }
     auto* take_in = keyOf(tr("Take in a register (CSV)"), "take-in-register");
-    lines->addWidget(take_in);
     connect(take_in, &QPushButton::clicked, sheet, [this, sheet] {
         sheet->close();
         takeInRegister(m_round, m_over);
     });
     sheet->setContent(content);
+    sheet->setFoot(take_in);
     sheet->open();
 }
 

@@ -12,7 +12,6 @@ class QWidget;
 
 namespace latchround::ui {
 
-class RowPager;
 class Sheet;
 
 class HomeSheets : public QObject {
@@ -43,9 +42,9 @@ private:
     QWidget* drillRow(Sheet* sheet);
     void certificate();
     void openVessel(const QString& place);
-    int listHeight() const;
     /// Rows on pages: only as high as they are, up to most of the window.
-    RowPager* pagerOf(std::vector<QWidget*> rows) const;
+    /// One below the other; the sheet turns pages where they are too many.
+    QWidget* columnOf(const std::vector<QWidget*>& rows) const;
 
     Round& m_round;
     QWidget* m_over;
