@@ -2421,7 +2421,7 @@
     </message>
     <message>
         <source>%1 marks, bias %2, spread %3&#xa0;ms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 marcas, sesgo %2, dispersión %3&#xa0;ms</translation>
     </message>
 </context>
 <context>
@@ -5747,7 +5747,7 @@ lado dos</translation>
     </message>
     <message>
         <source>Testing doors that can crush</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Probar puertas que pueden aplastar</translation>
     </message>
 </context>
 <context>
@@ -6676,11 +6676,11 @@ lado dos</translation>
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plan</translation>
     </message>
     <message>
         <source>Brief</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Instrucciones</translation>
     </message>
 </context>
 <context>
@@ -7548,11 +7548,11 @@ lado dos</translation>
     </message>
     <message>
         <source>Say why ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Decir por qué ›</translation>
     </message>
     <message>
         <source>Why?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">¿Por qué?</translation>
     </message>
 </context>
 <context>

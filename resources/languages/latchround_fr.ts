@@ -2421,7 +2421,7 @@
     </message>
     <message>
         <source>%1 marks, bias %2, spread %3&#xa0;ms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 marques, biais %2, dispersion %3&#xa0;ms</translation>
     </message>
 </context>
 <context>
@@ -5747,7 +5747,7 @@ côté deux</translation>
     </message>
     <message>
         <source>Testing doors that can crush</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Tester des portes qui peuvent écraser</translation>
     </message>
 </context>
 <context>
@@ -6676,11 +6676,11 @@ côté deux</translation>
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Plan</translation>
     </message>
     <message>
         <source>Brief</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Briefing</translation>
     </message>
 </context>
 <context>
@@ -7548,11 +7548,11 @@ côté deux</translation>
     </message>
     <message>
         <source>Say why ›</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dire pourquoi ›</translation>
     </message>
     <message>
         <source>Why?</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pourquoi ?</translation>
     </message>
 </context>
 <context>

@@ -2421,7 +2421,7 @@
     </message>
     <message>
         <source>%1 marks, bias %2, spread %3&#xa0;ms</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">%1 tanda, bias %2, sebaran %3&#xa0;ms</translation>
     </message>
 </context>
 <context>

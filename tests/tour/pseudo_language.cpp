@@ -36,10 +36,11 @@ QString pseudo(const QString& english) {
         const auto at = plain.indexOf(each);
         words += at < 0 ? each : accented[at];
     }
-    const qsizetype longer = (letters * 2 + 4) / 5;
-    words += QLatin1Char(' ');
-    for (qsizetype i = 0; i < longer; ++i)
-        words += more[i % more.size()];
+    // The marks count: a word of three letters is three times as long by them alone.
+    constexpr qsizetype marks = 6;
+    const qsizetype longer = (letters * 2 + 4) / 5 - marks;
+    for (qsizetype i = -1; i < longer; ++i)
+        words += i < 0 ? QChar(' ') : more[i % more.size()];
     return words.trimmed() + QStringLiteral("!!]");
 }
 
