@@ -1,10 +1,25 @@
 #include "ui/parts/reading_pane.h"
 
+#include <QAccessible>
+#include <QAccessibleWidget>
+#include <QPainter>
 #include <QVBoxLayout>
 
+#include "ui/look/button_drawing.h"
 #include "ui/parts/list_touch.h"
 
 namespace latchround::ui {
+
+namespace {
+
+/// A screen reader hears of a text to be read.
+QAccessibleInterface* paneAccess(const QString&, QObject* object) {
+    auto* pane = qobject_cast<ReadingPane*>(object);
+    return pane ? new QAccessibleWidget(pane, QAccessible::Document, pane->accessibleName())
+                : nullptr;
+}
+
+} // namespace
 
 ReadingPane::ReadingPane(const QString& name, QWidget* parent)
     : QScrollArea(parent)
@@ -24,7 +39,30 @@ ReadingPane::ReadingPane(const QString& name, QWidget* parent)
     setFrameShape(QFrame::NoFrame);
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(name);
+    static const bool told = [] {
+        QAccessible::installFactory(paneAccess);
+        return true;
+    }();
+    (void)told;
     scrollByTouch(*this);
+}
+
+void ReadingPane::paintEvent(QPaintEvent* event) {
+    QScrollArea::paintEvent(event);
+    if (!hasFocus())
+        return;
+    QPainter painter(viewport());
+    drawFocusRing(painter, viewport()->rect(), lookOf(this));
+}
+
+void ReadingPane::focusInEvent(QFocusEvent* event) {
+    QScrollArea::focusInEvent(event);
+    viewport()->update();
+}
+
+void ReadingPane::focusOutEvent(QFocusEvent* event) {
+    QScrollArea::focusOutEvent(event);
+    viewport()->update();
 }
 
 void ReadingPane::clear() {
@@ -52,8 +90,12 @@ void ReadingPane::setAsHighAsWords() {
     setSizePolicy(policy);
 }
 
-void ReadingPane::setMargin(int margin) {
-    m_lines->setContentsMargins(margin, margin, margin, margin);
+bool ReadingPane::event(QEvent* event) {
+    if (event->type() == QEvent::StyleChange || event->type() == QEvent::Show) {
+        const int gap = lookOf(this).sizes.gap; // where the ring is drawn
+        m_lines->setContentsMargins(gap, gap, gap, gap);
+    }
+    return QScrollArea::event(event);
 }
 
 int ReadingPane::heightForWidth(int width) const {

@@ -23,11 +23,16 @@ public:
     void add(QWidget* row);
     /// As high as its words where there is room for them; they move only where there is not.
     void setAsHighAsWords();
-    /// Between its edge and the words, px.
-    void setMargin(int margin);
 
     bool hasHeightForWidth() const override { return m_as_high_as_words; }
     int heightForWidth(int width) const override;
+
+protected:
+    bool event(QEvent* event) override;
+    /// With a ring while it has the keyboard: the arrow keys move it.
+    void paintEvent(QPaintEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
 
 private:
     QWidget* m_page;

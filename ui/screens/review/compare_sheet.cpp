@@ -1,3 +1,4 @@
+#include <QPushButton>
 #include <QVBoxLayout>
 
 #include "core/deficiency/compare.h"
@@ -72,6 +73,15 @@ void ReviewSheets::compareWalkdowns() {
                                     ChoiceKeys::Many::One, at_once);
         keys->setChoices(names);
         keys->setChosen({earlier ? chosen->first : chosen->second});
+        for (int i = 0; i < keys->count(); ++i) {
+            const QString walk = keys->key(i)->accessibleName();
+            keys->key(i)->setAccessibleName(earlier ? tr("Earlier: %1").arg(walk)
+                                                    : tr("Later: %1").arg(walk));
+        }
+        for (QPushButton* more : keys->findChildren<QPushButton*>(earlier ? "compare-earlier-more"
+                                                                          : "compare-later-more"))
+            more->setAccessibleName(earlier ? tr("More walkdowns, earlier")
+                                            : tr("More walkdowns, later"));
         lines->addWidget(keys);
         connect(keys, &ChoiceKeys::touched, sheet, [earlier, chosen, fill](int index, bool) {
             (earlier ? chosen->first : chosen->second) = index;

@@ -13,6 +13,63 @@
 
 namespace latchround::ui {
 
+namespace {
+
+constexpr int words_wrapped = int(Qt::AlignLeft) | int(Qt::AlignTop) | int(Qt::TextWordWrap);
+
+/// Where the pieces of a line stand, from its upper left corner, and how high it is.
+struct Places {
+    QRectF glyph;
+    QRectF number;
+    QRectF words;
+    QRectF detail;
+    QRectF weight;
+    double height = 0;
+};
+
+/// So wide, with all its words, over as many lines as they take.
+Places placesOf(const ItemLine& line, double wide, const Appearance& look) {
+    const double mm = look.sizes.px_per_mm;
+    const auto rect = [&](const QString& words, TextSize size, double left, double top,
+                          double room) {
+        const QFontMetricsF metrics(textFont(size, look.sizes));
+        const double high =
+            metrics.boundingRect(QRectF(0, 0, room, 1e5), words_wrapped, words).height();
+        return QRectF(left, top, room, std::max(high, metrics.height()));
+    };
+    const auto widthOf = [&](const QString& words, TextSize size, bool bold) {
+        return std::ceil(QFontMetricsF(textFont(size, look.sizes, bold)).horizontalAdvance(words) +
+                         mm);
+    };
+    Places places;
+    const double right = wide - 1.5 * mm;
+    if (line.id.empty()) {
+        const QFontMetricsF metrics(textFont(TextSize::Small, look.sizes, true));
+        const double room = right - 1.5 * mm;
+        const double high =
+            metrics.boundingRect(QRectF(0, 0, room, 1e5), words_wrapped, line.title).height();
+        places.words = {1.5 * mm, 2 * mm, room, high};
+        places.height = high + 3 * mm;
+        return places;
+    }
+    const double left = 9.9 * mm;
+    const double number = widthOf(line.title, TextSize::Body, true);
+    const double weight = widthOf(line.weight, TextSize::Small, false);
+    places.words = rect(line.words, TextSize::Body, left + number, 1.5 * mm, right - left - number);
+    const double second = places.words.bottom();
+    places.detail = rect(line.detail, TextSize::Small, left, second, right - weight - left - mm);
+    places.height = std::max(double(look.sizes.row), places.detail.bottom() + 1.5 * mm);
+    const double down = (places.height - places.detail.bottom() - 1.5 * mm) / 2;
+    places.words.translate(0, down);
+    places.detail.translate(0, down);
+    places.number = {left, places.words.top(), number, places.words.height()};
+    places.weight = {right - weight, places.detail.top(), weight, places.detail.height()};
+    places.glyph = {1.5 * mm, places.height / 2 - 3.5 * mm, 6.2 * mm, 7 * mm};
+    return places;
+}
+
+} // namespace
+
 void ItemLines::setLines(std::vector<ItemLine> lines) {
     beginResetModel();
     m_lines = std::move(lines);
@@ -55,14 +112,14 @@ Qt::ItemFlags ItemLines::flags(const QModelIndex& index) const {
 
 QSize ItemLineDelegate::sizeHint(const QStyleOptionViewItem& option,
                                  const QModelIndex& index) const {
-    const Sizes& s = lookOf(option.widget).sizes;
-    const double body = QFontMetricsF(textFont(TextSize::Body, s)).height();
-    const double small = QFontMetricsF(textFont(TextSize::Small, s)).height();
     const auto* lines = qobject_cast<const ItemLines*>(index.model());
-    const bool heading = lines && lines->at(index.row()).id.empty();
-    const int height = heading ? int(std::ceil(small + 3 * s.px_per_mm))
-                               : std::max(s.row, int(std::ceil(body + small + 3 * s.px_per_mm)));
-    return {int(40 * s.px_per_mm), height};
+    const auto* view = qobject_cast<const QListView*>(option.widget);
+    if (lines == nullptr || view == nullptr)
+        return {};
+    const Appearance& look = lookOf(view);
+    const double wide = view->viewport()->width();
+    return {int(40 * look.sizes.px_per_mm),
+            int(std::ceil(placesOf(lines->at(index.row()), wide, look).height))};
 }
 
 void ItemLineDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -72,25 +129,21 @@ void ItemLineDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
         return;
     const Appearance& look = lookOf(option.widget);
     const ItemLine& line = lines->at(index.row());
-    const double mm = look.sizes.px_per_mm;
     const QRectF area(option.rect);
-    const QFont body = textFont(TextSize::Body, look.sizes);
-    const QFont bold = textFont(TextSize::Body, look.sizes, true);
-    const QFont small = textFont(TextSize::Small, look.sizes);
-    const QFont small_bold = textFont(TextSize::Small, look.sizes, true);
+    const Places places = placesOf(line, area.width(), look);
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
-    const auto at = [&](const QRectF& piece) { return mirrored(piece, area, option.direction); };
-    const auto write = [&](const QRectF& place, const QFont& font, const QColor& ink,
-                           const QString& words, Qt::Alignment side = Qt::AlignLeft) {
-        painter->setFont(font);
+    const auto at = [&](const QRectF& piece) {
+        return mirrored(piece.translated(area.topLeft()), area, option.direction);
+    };
+    const auto write = [&](const QRectF& place, TextSize size, bool bold, const QColor& ink,
+                           const QString& words) {
+        painter->setFont(textFont(size, look.sizes, bold));
         painter->setPen(ink);
-        painter->drawText(at(place), int(side | Qt::AlignVCenter),
-                          QFontMetricsF(font).elidedText(words, Qt::ElideRight, place.width()));
+        painter->drawText(at(place), words_wrapped, words);
     };
     if (line.id.empty()) {
-        write(area.adjusted(1.5 * mm, mm, -1.5 * mm, 0), small_bold, look.colours.muted,
-              line.title);
+        write(places.words, TextSize::Small, true, look.colours.muted, line.title);
         painter->restore();
         return;
     }
@@ -99,20 +152,11 @@ void ItemLineDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
         painter->fillRect(area, look.colours.selected);
     painter->setPen(QPen(look.colours.hairline, 1));
     painter->drawLine(area.bottomLeft() - QPointF(0, 0.5), area.bottomRight() - QPointF(0, 0.5));
-    const QRectF glyph(area.left() + 1.5 * mm, area.center().y() - 3.5 * mm, 6.2 * mm, 7 * mm);
-    drawDoorGlyph(*painter, at(glyph), line.glyph, look.colours);
-    const double left = glyph.right() + 2.2 * mm;
-    const double right = area.right() - 1.5 * mm;
-    const double first = QFontMetricsF(body).height();
-    const double second = QFontMetricsF(small).height();
-    const double top = area.center().y() - (first + second) / 2;
-    const double number = QFontMetricsF(bold).horizontalAdvance(line.title) + 1.6 * mm;
-    write({left, top, number, first}, bold, look.colours.ink, line.title);
-    write({left + number, top, right - left - number, first}, body, look.colours.ink, line.words);
-    const double weight = QFontMetricsF(small).horizontalAdvance(line.weight) + mm;
-    write({right - weight, top + first, weight, second}, small, look.colours.muted, line.weight,
-          Qt::AlignRight);
-    write({left, top + first, right - weight - left - mm, second}, small,
+    drawDoorGlyph(*painter, at(places.glyph), line.glyph, look.colours);
+    write(places.number, TextSize::Body, true, look.colours.ink, line.title);
+    write(places.words, TextSize::Body, false, look.colours.ink, line.words);
+    write(places.weight, TextSize::Small, false, look.colours.muted, line.weight);
+    write(places.detail, TextSize::Small, false,
           line.overdue ? look.colours.bad : look.colours.muted, line.detail);
     painter->restore();
     if (current && option.state & QStyle::State_HasFocus)
@@ -127,6 +171,7 @@ ItemList::ItemList(QWidget* parent)
     setFrameShape(QFrame::NoFrame);
     setEditTriggers(QAbstractItemView::NoEditTriggers);
     setSelectionMode(QAbstractItemView::SingleSelection);
+    setResizeMode(QListView::Adjust); // words take other lines at another width
     setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
     setAccessibleName(tr("Open items"));
     scrollByTouch(*this);

@@ -122,7 +122,6 @@ QWidget* ItemPanel::wordsOf(const Item& item) const {
     if (m_round.person().empty())
         add(tr("Say who you are before you work the items."), TextSize::Body, Ink::Again);
     add(courseOf(item).join(QLatin1Char('\n')), TextSize::Small, Ink::Plain);
-    words->setMargin(sizes().gap);
     return words;
 }
 
