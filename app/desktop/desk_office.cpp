@@ -43,9 +43,9 @@ QStringList bringsWords(const Preview& preview) {
 
 } // namespace
 
-Result<ui::PaperMade> Desk::makePaper(ui::Paper paper, const FactId& walkdown,
-                                      const QString& door) {
-    return paperOf(*m_round, *m_register, {paper, walkdown, door, now()});
+Result<ui::PaperMade> Desk::makePaper(ui::Paper paper, const FactId& walkdown, const QString& door,
+                                      const ui::GoOn& go_on) {
+    return paperOf(*m_round, *m_register, {paper, walkdown, door, now()}, Pace(go_on));
 }
 
 void Desk::showFile(const QString& path) {
@@ -81,7 +81,8 @@ Result<QString> Desk::ownKey() {
     return QString::fromStdString(key->publicHex());
 }
 
-Result<std::optional<QString>> Desk::giveHandover(QWidget* parent, const QString& sealed_for) {
+Result<std::optional<QString>> Desk::giveHandover(QWidget* parent, const QString& sealed_for,
+                                                  const ui::GoOn& go_on) {
     const QString vessel =
         safeForFiles(QString::fromStdString(m_round->arrangement().particulars.name));
     const QString proposed =
@@ -97,13 +98,14 @@ Result<std::optional<QString>> Desk::giveHandover(QWidget* parent, const QString
     Giving giving{now(), program_name, std::nullopt};
     if (!sealed_for.isEmpty())
         giving.sealed_for = sealed_for.toStdString();
-    const Result<CoverSheet> given = giveTo(path.toStdString(), *m_register, giving);
+    const Result<CoverSheet> given = giveTo(path.toStdString(), *m_register, giving, go_on);
     if (!given)
         return tl::unexpected(given.error());
     return std::optional(path);
 }
 
-Checked<std::optional<ui::HandoverSeen>> Desk::lookAtHandover(QWidget* parent) {
+Checked<std::optional<ui::HandoverSeen>> Desk::lookAtHandover(QWidget* parent,
+                                                              const ui::GoOn& go_on) {
     const QString path = QFileDialog::getOpenFileName(
         parent, ui::Window::tr("Handover file of another device"), documentsFolder(),
         ui::Window::tr("Handover files (*.zip)"), nullptr, QFileDialog::DontUseNativeDialog);
@@ -115,14 +117,18 @@ Checked<std::optional<ui::HandoverSeen>> Desk::lookAtHandover(QWidget* parent) {
     const Result<DeviceKey> own = DeviceKey::of(*m_register);
     if (!own)
         return refuse(own.error());
-    const Result<std::string> bytes = bytesOf(path.toStdString(), most_handover_bytes);
+    Result<std::string> bytes = bytesOf(path.toStdString(), most_handover_bytes);
     if (!bytes)
         return refuse(bytes.error());
+    constexpr double read = 45; // of the time that all of it takes, in hundredths
+    const Pace pace(go_on);
     Result<Handover> handover =
-        Handover::read(*bytes, QFileInfo(path).fileName().toStdString(), &*own);
+        Handover::read(std::move(*bytes), QFileInfo(path).fileName().toStdString(), &*own,
+                       pace.part(0, read).progress());
     if (!handover)
         return refuse(handover.error());
-    const Result<Preview> preview = previewOf(*handover, *m_register, m_round->ledger());
+    const Result<Preview> preview =
+        previewOf(*handover, *m_register, m_round->ledger(), pace.part(read, 100).progress());
     if (!preview)
         return refuse(preview.error());
     ui::HandoverSeen seen;
@@ -139,10 +145,11 @@ Checked<std::optional<ui::HandoverSeen>> Desk::lookAtHandover(QWidget* parent) {
     return std::optional(std::move(seen));
 }
 
-Done Desk::takeHandover(const ui::HandoverSeen&, const std::vector<Fact>& along) {
+Done Desk::takeHandover(const ui::HandoverSeen&, const std::vector<Fact>& along,
+                        const ui::GoOn& go_on) {
     if (!m_seen)
         return tl::unexpected(Complaint{"handover", "no file was looked at", "Look at it first."});
-    const Result<Added> added = take(*m_seen, *m_register, {along});
+    const Result<Added> added = take(*m_seen, *m_register, {along, go_on});
     m_seen.reset();
     if (!added)
         return tl::unexpected(added.error());

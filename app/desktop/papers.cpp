@@ -3,6 +3,7 @@
 #include <QDir>
 #include <QStandardPaths>
 
+#include "app/desktop/language.h"
 #include "app/exchange/durable_file.h"
 #include "app/report/made_report.h"
 #include "app/report/paper_form.h"
@@ -69,7 +70,11 @@ QString isoDay(const Moment& moment) {
 }
 
 Result<ui::PaperMade> paperOf(const ui::Round& round, const SqliteRegister& vessel_register,
-                              const PaperAsked& asked) {
+                              const PaperAsked& asked, const Pace& pace) {
+    InEnglish english;
+    const Progress told = pace.progress();
+    const Pace pace_on_screen(
+        [&](int done, int of) { return english.onScreen([&] { return told(done, of); }); });
     const Arrangement& arrangement = round.arrangement();
     const auto known = round.ledger().walkdown(asked.walkdown);
     ui::PaperMade made;
@@ -82,7 +87,7 @@ Result<ui::PaperMade> paperOf(const ui::Round& round, const SqliteRegister& vess
                              asked.now,
                              program_name,
                              false};
-        const Result<QByteArray> pdf = paperFormPdf(form);
+        const Result<QByteArray> pdf = paperFormPdf(form, pace_on_screen);
         if (!pdf)
             return tl::unexpected(pdf.error());
         document = *pdf;
@@ -95,7 +100,7 @@ Result<ui::PaperMade> paperOf(const ui::Round& round, const SqliteRegister& vess
         report.photograph = [&vessel_register](std::string_view sha256) {
             return vessel_register.photograph(sha256).value_or(std::vector<std::byte>{});
         };
-        auto report_made = madeReport(report, kindOf(asked.paper));
+        auto report_made = madeReport(report, kindOf(asked.paper), Format::Pdf, pace_on_screen);
         if (!report_made)
             return tl::unexpected(report_made.error());
         document = report_made->document;
@@ -106,6 +111,8 @@ Result<ui::PaperMade> paperOf(const ui::Round& round, const SqliteRegister& vess
         paperName(asked.paper, QString::fromStdString(arrangement.particulars.name), asked.door,
                   isoDay(of_walkdown ? known->begun_by.when : asked.now));
     made.path = QDir(documentsFolder()).filePath(safeForFiles(name));
+    if (!pace_on_screen.at(1, 1))
+        return tl::unexpected(stoppedAsAsked(made.path.toStdString()));
     if (const Done written = writeDurably(made.path.toStdString(), bytesIn(document)); !written)
         return tl::unexpected(written.error());
     return made;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/register/sqlite_register.h"
+#include "core/pace.h"
 #include "ui/round/round.h"
 
 namespace latchround {
@@ -15,9 +16,10 @@ struct PaperAsked {
     Moment now;
 };
 
-/// Of the practice vessel every page says that it is practice: app/report sees to it.
+/// Of the practice vessel every page says that it is practice: app/report sees to it. Where `pace`
+/// stops it, there is no file, and one that was there before is as it was.
 Result<ui::PaperMade> paperOf(const ui::Round& round, const SqliteRegister& vessel_register,
-                              const PaperAsked& asked);
+                              const PaperAsked& asked, const Pace& pace = Pace());
 
 /// Where the user keeps documents; the vessel folder where there is no such place.
 QString documentsFolder();

@@ -47,8 +47,8 @@ Result<std::optional<ui::PickedPhotograph>> PracticeDesk::photographFromCamera(Q
 }
 
 Result<ui::PaperMade> PracticeDesk::makePaper(ui::Paper paper, const FactId& walkdown,
-                                              const QString& door) {
-    return paperOf(*m_round, *m_register, {paper, walkdown, door, now()});
+                                              const QString& door, const ui::GoOn& go_on) {
+    return paperOf(*m_round, *m_register, {paper, walkdown, door, now()}, Pace(go_on));
 }
 
 Result<Fact> PracticeDesk::signedWalkdown(const Fact&) {
@@ -63,15 +63,17 @@ Result<QString> PracticeDesk::ownKey() {
     return notInPractice();
 }
 
-Result<std::optional<QString>> PracticeDesk::giveHandover(QWidget*, const QString&) {
+Result<std::optional<QString>> PracticeDesk::giveHandover(QWidget*, const QString&,
+                                                          const ui::GoOn&) {
     return notInPractice();
 }
 
-Checked<std::optional<ui::HandoverSeen>> PracticeDesk::lookAtHandover(QWidget*) {
+Checked<std::optional<ui::HandoverSeen>> PracticeDesk::lookAtHandover(QWidget*, const ui::GoOn&) {
     return noneInPractice();
 }
 
-Done PracticeDesk::takeHandover(const ui::HandoverSeen&, const std::vector<Fact>&) {
+Done PracticeDesk::takeHandover(const ui::HandoverSeen&, const std::vector<Fact>&,
+                                const ui::GoOn&) {
     return notInPractice();
 }
 
@@ -79,7 +81,7 @@ Done PracticeDesk::openVessel(const QString&) {
     return notInPractice();
 }
 
-Checked<std::optional<QString>> PracticeDesk::takeInRegister(QWidget*) {
+Checked<std::optional<QString>> PracticeDesk::takeInRegister(QWidget*, const ui::GoOn&) {
     return noneInPractice();
 }
 

@@ -37,19 +37,22 @@ public:
     bool readySound() override { return m_tablet.readySound(); }
     void soundAlarm(bool on) override { m_tablet.soundAlarm(on); }
     void closeSound() override { m_tablet.closeSound(); }
-    Result<ui::PaperMade> makePaper(ui::Paper paper, const FactId& walkdown,
-                                    const QString& door) override;
+    void cueMark() override { m_tablet.cueMark(); }
+    Result<ui::PaperMade> makePaper(ui::Paper paper, const FactId& walkdown, const QString& door,
+                                    const ui::GoOn& go_on) override;
     void showFile(const QString& path) override { m_tablet.showFile(path); }
     Result<Fact> signedWalkdown(const Fact& unsigned_fact) override;
     ui::SignatureHolds checkSignature(const Recorded<WalkdownSigned>& signature) override;
     Result<QString> ownKey() override;
-    Result<std::optional<QString>> giveHandover(QWidget* parent,
-                                                const QString& sealed_for) override;
-    Checked<std::optional<ui::HandoverSeen>> lookAtHandover(QWidget* parent) override;
-    Done takeHandover(const ui::HandoverSeen& seen, const std::vector<Fact>& along) override;
+    Result<std::optional<QString>> giveHandover(QWidget* parent, const QString& sealed_for,
+                                                const ui::GoOn& go_on) override;
+    Checked<std::optional<ui::HandoverSeen>> lookAtHandover(QWidget* parent,
+                                                            const ui::GoOn& go_on) override;
+    Done takeHandover(const ui::HandoverSeen& seen, const std::vector<Fact>& along,
+                      const ui::GoOn& go_on) override;
     std::vector<ui::VesselOnTablet> vessels() const override { return {}; }
     Done openVessel(const QString& place) override;
-    Checked<std::optional<QString>> takeInRegister(QWidget* parent) override;
+    Checked<std::optional<QString>> takeInRegister(QWidget* parent, const ui::GoOn& go_on) override;
     std::vector<ui::ExerciseOffered> exercises() const override { return {}; }
     Checked<std::optional<QString>> takeInExercise(QWidget* parent) override;
     Done practise(const QString& place, const QString& word) override;
