@@ -41,7 +41,7 @@ Arrangement smallShip() {
 class ZoneProfileTest : public ::testing::Test {
 protected:
     ZoneProfileTest() {
-        profile.resize(1240, 330);
+        profile.resize(1240, 400);
         profile.setArrangement(smallShip());
         profile.show();
     }

@@ -104,16 +104,17 @@ void ZoneProfile::plan() {
     update();
 }
 
-/// One above the other at the right; where they are too high for that, side by side.
+/// One above the other at the right, beside the ship and not its sentences; where that is too low,
+/// fewer of them: twice further away says the same as the whole.
 void ZoneProfile::layKeys() {
     const int side = sizes().target;
     const int step = side + sizes().gap;
     const bool shown = focusPolicy() != Qt::NoFocus && !m_arrangement.doors.empty();
-    const int most = std::max(1, (height() + sizes().gap) / step);
+    const int most = std::max(1, int(height() * (1 - words_share) + sizes().gap) / step);
     std::vector<QPushButton*> keys{m_in, m_out};
-    if (most != 2)
-        keys.push_back(m_whole); // else twice further away says the same
-    m_whole->setVisible(shown && most != 2);
+    if (most > 2)
+        keys.push_back(m_whole);
+    m_whole->setVisible(shown && most > 2);
     const int rows = std::min(most, int(keys.size()));
     const int columns = (int(keys.size()) + rows - 1) / rows;
     m_keys_room = shown ? QSizeF(columns * step, rows * step) : QSizeF(0, 0);
@@ -161,8 +162,12 @@ std::vector<ZoneProfile::Sentence> ZoneProfile::sentencesWithin(double width, do
     if (fit == all.size())
         return all;
     const double line = metrics.height() + mm(0.6);
-    while (fit > 0 && sum + line > height)
+    while (fit > 1 && sum + line > height)
         sum -= all[--fit].height;
+    if (fit == 1 && sum + line > height) {
+        all.resize(1); // the worst of them in full says more than a count
+        return all;
+    }
     if (fit == 0) // better the beginning of it than none
         return {
             {metrics.elidedText(all.front().words, Qt::ElideRight, width), all.front().bad, line}};
@@ -261,6 +266,7 @@ void ZoneProfile::paintEvent(QPaintEvent*) {
     if (height() < mm(least_mm))
         return;
     QPainter painter(this);
+    painter.setLayoutDirection(layoutDirection()); // else the whole program\'s
     drawProfile(painter, m_plan, m_bulkheads, m_current, look());
     paintSentences(painter);
     if (m_arrangement.doors.empty()) {

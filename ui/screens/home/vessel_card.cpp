@@ -137,7 +137,6 @@ void VesselCard::refresh(bool regraded) {
     m_nothing->setVisible(m_rows.empty());
     m_all->setAccessibleName(tr("All %1 walkdowns").arg(m_count));
     m_place->setVisible(!m_rows.empty());
-    m_place->setMinimumHeight(m_rows.empty() ? 1 : m_rows.front()->minimumSizeHint().height());
     fill();
 }
 
@@ -161,6 +160,8 @@ void VesselCard::fill() {
         if (!fits)
             room = -1;
     }
+    m_place->setMinimumHeight(m_rows.empty() ? 1 : m_rows.front()->minimumHeight());
+    m_due->setMinimumHeight(m_due->sizeHint().height());
     m_all->setVisible(shown < m_count);
     const QString whole = tr("All %1 walkdowns ›").arg(m_count);
     const int columns = m_low ? 4 : 3;
