@@ -39,6 +39,8 @@ void DoorScreen::placeLarge(bool upright) {
     m_columns->insertWidget(0, m_bulkhead);
     m_columns->addWidget(m_verdict_side);
     m_middle->setDirection(QBoxLayout::TopToBottom);
+    m_middle->setStretch(0, 1);
+    m_middle->setStretch(1, 0);
     m_columns->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_columns->setStretch(0, 22);
     m_columns->setStretch(1, upright ? 68 : 62);
