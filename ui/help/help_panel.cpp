@@ -29,7 +29,7 @@ QString HelpPanelView::words() const {
 
 void HelpPanelView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    painter.setLayoutDirection(layoutDirection()); // else the whole program\'s
+    painter.setLayoutDirection(layoutDirection()); // else the whole program's
     painter.setRenderHint(QPainter::Antialiasing);
     const double scale = std::min((width() - 2) / Sketch::wide, (height() - 2) / Sketch::high);
     QRectF inside(0, 0, Sketch::wide * scale, Sketch::high * scale);

@@ -140,7 +140,7 @@ double BandGauge::xOf(double value, const QRectF& track) const {
 
 void BandGauge::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    painter.setLayoutDirection(layoutDirection()); // else the whole program\'s
+    painter.setLayoutDirection(layoutDirection()); // else the whole program's
     painter.setRenderHint(QPainter::Antialiasing);
     const double inset = mm(2); // room for the needle's head at either end
     const QRectF head(inset, 0, width() - 2 * inset, mm(6));

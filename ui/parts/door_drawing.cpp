@@ -100,7 +100,7 @@ double DoorDrawing::shown(double progress) const {
 void DoorDrawing::paintEvent(QPaintEvent*) {
     paintPanel();
     QPainter painter(this);
-    painter.setLayoutDirection(layoutDirection()); // else the whole program\'s
+    painter.setLayoutDirection(layoutDirection()); // else the whole program's
     painter.setRenderHint(QPainter::Antialiasing);
     const QRectF area = QRectF(rect()).adjusted(mm(5), mm(3), -mm(5), -mm(3));
     if (m_kind == DoorKind::Sliding)

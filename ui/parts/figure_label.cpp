@@ -76,7 +76,7 @@ double FigureLabel::scaleToFit() const {
 
 void FigureLabel::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    painter.setLayoutDirection(layoutDirection()); // else the whole program\'s
+    painter.setLayoutDirection(layoutDirection()); // else the whole program's
     painter.setRenderHint(QPainter::TextAntialiasing);
     const double scale = scaleToFit();
     const FigureText figures(scaled(font(m_size), scale));

@@ -138,7 +138,7 @@ void TrendChart::paintEvent(QPaintEvent*) {
     if (m_outlook.days.empty())
         return;
     QPainter painter(this);
-    painter.setLayoutDirection(layoutDirection()); // else the whole program\'s
+    painter.setLayoutDirection(layoutDirection()); // else the whole program's
     painter.setRenderHint(QPainter::Antialiasing);
     const Frame frame = frameOf();
     paintAxes(painter, frame);

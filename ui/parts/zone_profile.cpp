@@ -266,7 +266,7 @@ void ZoneProfile::paintEvent(QPaintEvent*) {
     if (height() < mm(least_mm))
         return;
     QPainter painter(this);
-    painter.setLayoutDirection(layoutDirection()); // else the whole program\'s
+    painter.setLayoutDirection(layoutDirection()); // else the whole program's
     drawProfile(painter, m_plan, m_bulkheads, m_current, look());
     paintSentences(painter);
     if (m_arrangement.doors.empty()) {

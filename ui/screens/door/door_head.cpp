@@ -98,7 +98,7 @@ QSize DoorHead::sizeHint() const {
 
 void DoorHead::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    painter.setLayoutDirection(layoutDirection()); // else the whole program\'s
+    painter.setLayoutDirection(layoutDirection()); // else the whole program's
     painter.setRenderHint(QPainter::Antialiasing);
     const Place place = lay(width());
     painter.setPen(colours().ink);

@@ -131,7 +131,7 @@ void CloseUp::mousePressEvent(QMouseEvent*) {
 
 void CloseUp::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    painter.setLayoutDirection(layoutDirection()); // else the whole program\'s
+    painter.setLayoutDirection(layoutDirection()); // else the whole program's
     painter.setRenderHint(QPainter::Antialiasing);
     // The sheet as large as it fits; nothing is drawn beside it.
     const double scale = std::min((width() - 2) / Sketch::wide, (height() - 2) / Sketch::high);

@@ -55,7 +55,7 @@ QSize EdgeView::minimumSizeHint() const {
 
 void EdgeView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    painter.setLayoutDirection(layoutDirection()); // else the whole program\'s
+    painter.setLayoutDirection(layoutDirection()); // else the whole program's
     const PictureFrame frame(painter, rect(), look());
     const QRectF& inside = frame.inside();
     if (m_door && isHinged(m_door->kind))

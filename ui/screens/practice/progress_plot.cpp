@@ -148,7 +148,7 @@ void ProgressPlot::paintEvent(QPaintEvent*) {
     if (m_points.empty())
         return;
     QPainter painter(this);
-    painter.setLayoutDirection(layoutDirection()); // else the whole program\'s
+    painter.setLayoutDirection(layoutDirection()); // else the whole program's
     painter.setRenderHint(QPainter::Antialiasing);
     const Plan plan = planOf();
     paintScores(painter, plan);

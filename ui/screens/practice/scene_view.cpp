@@ -196,7 +196,7 @@ void SceneView::mousePressEvent(QMouseEvent* event) {
 
 void SceneView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    painter.setLayoutDirection(layoutDirection()); // else the whole program\'s
+    painter.setLayoutDirection(layoutDirection()); // else the whole program's
     const PictureFrame frame(painter, rect(), look());
     const QRectF& inside = frame.inside();
     if (!m_door)
