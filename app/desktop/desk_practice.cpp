@@ -6,6 +6,8 @@
 #include "app/desktop/practice_desk.h"
 #include "app/practice/attempts.h"
 #include "app/practice/exercise_files.h"
+#include "ui/parts/catalogue_words.h"
+#include "ui/parts/core_words.h"
 
 namespace latchround {
 
@@ -15,14 +17,14 @@ std::vector<ui::ExerciseOffered> Desk::exercises() const {
         ui::ExerciseOffered exercise;
         exercise.place = file.place;
         exercise.id = file.front.id;
-        exercise.title = QString::fromStdString(file.front.title);
-        exercise.words = QString::fromStdString(file.front.words);
+        exercise.title = ui::catalogueWords(file.front.title);
+        exercise.words = ui::catalogueWords(file.front.words);
         exercise.level = file.front.level;
         exercise.doors = int(file.front.doors.size());
         exercise.is_sealed = file.is_sealed;
         if (!file.complaints.empty()) {
             exercise.title = QFileInfo(file.place).fileName();
-            exercise.words = QString::fromStdString(inOneLine(file.complaints.front()));
+            exercise.words = ui::complaintWords(file.complaints.front());
         }
         offered.push_back(exercise);
     }
@@ -61,6 +63,8 @@ void Desk::endPractice() {
     m_window->show();
     m_window->showPractice();
     m_practice.reset();
+    if (m_words != wordsSetting())
+        makeAnew();
 }
 
 Result<std::vector<practice::Attempt>> Desk::attempts() const {

@@ -9,6 +9,7 @@
 
 #include "app/catalogue/catalogue_place.h"
 #include "app/desktop/desk.h"
+#include "app/desktop/language.h"
 #include "app/desktop/wall.h"
 #include "app/vessels/sample_vessel.h"
 #include "ui/look/typeface.h"
@@ -59,12 +60,16 @@ int main(int argc, char** argv) {
     Desk desk(shipped->catalogue, shipped->notice, look);
     look.setLight(ui::Light(desk.setting(QStringLiteral("light")).toInt()));
     look.setGloves(!desk.setting(QStringLiteral("gloves")).isEmpty());
+    look.setScale(desk.setting(QStringLiteral("scale")).toDouble());
     look.setCalmMotion(!desk.setting(QStringLiteral("calm")).isEmpty());
     look.wearOn(application);
+    speak(desk.setting(QStringLiteral("language")));
+    ui::useUnits(ui::unitsFrom(desk.setting(QStringLiteral("units"))));
 
     QString path = parser.positionalArguments().value(0);
     if (path.isEmpty() && !parser.isSet(demo))
         path = desk.setting(QStringLiteral("vessel"));
+    bool first_start = false;
     if (path.isEmpty() || !QFileInfo::exists(path)) {
         if (!parser.positionalArguments().isEmpty())
             return complain({{path.toStdString(), "there is no such register file",
@@ -76,6 +81,7 @@ int main(int argc, char** argv) {
             if (sample == sampleVessels().front())
                 path = *placed;
         }
+        first_start = desk.setting(QStringLiteral("first-run")).isEmpty();
     }
     if (const Done opened = desk.open(path); !opened)
         return complain({opened.error()});
@@ -83,5 +89,7 @@ int main(int argc, char** argv) {
         desk.window()->resize(wanted);
     else
         desk.window()->resize(1280, 800);
+    if (first_start)
+        desk.window()->showFirst();
     return QApplication::exec();
 }
