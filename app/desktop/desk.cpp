@@ -42,8 +42,7 @@ Desk::Desk(Catalogue catalogue, std::string catalogue_notice, ui::Look& look)
             ui::useUnits(ui::unitsFrom(setting(QStringLiteral("units"))));
         }
         if (const Done shown = open(m_next); !shown)
-            m_window->tell(ui::Window::tr("Not opened"),
-                           ui::complaintWords(shown.error()));
+            m_window->tell(ui::Window::tr("Not opened"), ui::complaintWords(shown.error()));
     });
 }
 
