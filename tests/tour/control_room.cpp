@@ -30,11 +30,22 @@ const QAbstractScrollArea* scrollerOf(const QWidget& widget) {
     return nullptr;
 }
 
+/// What is left of it within all that it lies on.
+QRect seenPartOf(const QWidget& window, const QWidget& control) {
+    QRect seen = control.rect();
+    for (const QWidget* at = control.parentWidget(); at; at = at->parentWidget()) {
+        seen &= QRect(control.mapFrom(at, QPoint(0, 0)), at->size());
+        if (at == &window)
+            break;
+    }
+    return seen;
+}
+
 /// Wholly in sight: nothing that it lies on ends before it does.
 void withinWhatItLiesOn(const QWidget& window, const QWidget& control, QStringList& faults) {
     if (scrollerOf(control))
         return;
-    const QRect seen = control.visibleRegion().boundingRect();
+    const QRect seen = seenPartOf(window, control);
     if (!seen.adjusted(-1, -1, 1, 1).contains(control.rect()))
         faults << QStringLiteral("%1 is cut off: %2 x %3 px of %4 x %5 are seen")
                       .arg(nameOf(control))
@@ -64,6 +75,15 @@ void underNothing(const QWidget& window, const QWidget& control, QStringList& fa
     }
 }
 
+/// The first row that is no heading.
+QModelIndex firstTouched(const QAbstractItemView& list) {
+    for (int i = 0; list.model() && i < list.model()->rowCount(); ++i)
+        if (const QModelIndex row = list.model()->index(i, 0);
+            row.flags().testFlag(Qt::ItemIsSelectable))
+            return row;
+    return {};
+}
+
 bool isTarget(const QWidget& control) {
     return qobject_cast<const QAbstractButton*>(&control) != nullptr ||
            qobject_cast<const QLineEdit*>(&control) != nullptr ||
@@ -74,7 +94,13 @@ bool isTarget(const QWidget& control) {
 
 QStringList controlsInTheWay(QWidget& window) {
     QStringList faults;
-    const std::vector<QWidget*> controls = controlsInFront(window);
+    std::vector<QWidget*> controls = controlsInFront(window);
+    // What is read a page at a time is higher than its page, and only read.
+    std::erase_if(controls, [](const QWidget* control) {
+        return !isTarget(*control) && control->parentWidget() &&
+               control->parentWidget()->parentWidget() &&
+               control->parentWidget()->parentWidget()->inherits("latchround::ui::SheetPages");
+    });
     for (std::size_t i = 0; i < controls.size(); ++i) {
         withinWhatItLiesOn(window, *controls[i], faults);
         underNothing(window, *controls[i], faults);
@@ -96,10 +122,10 @@ QStringList smallTargets(QWidget& window, double px_per_mm, bool gloves) {
         int width = control->width();
         int height = control->height();
         if (const auto* list = qobject_cast<const QAbstractItemView*>(control)) {
-            const QModelIndex first = list->model() ? list->model()->index(0, 0) : QModelIndex();
-            if (!first.isValid())
+            const QModelIndex row = firstTouched(*list);
+            if (!row.isValid())
                 continue;
-            height = list->visualRect(first).height();
+            height = list->visualRect(row).height();
         } else if (!isTarget(*control)) {
             continue;
         }

@@ -38,6 +38,13 @@ void askAtDoor(Tour& tour) {
     tour.closeTopSheet();
     tour.tap("why-years");
     tour.stop("through the years");
+    tour.closeTopSheet();
+    tour.closeSheet();
+    tour.desk().window()->doorScreen().setDoor("7-01");
+    why("closer-sound");
+    tour.stop("why, not in order");
+    tour.tap("why-deficiency");
+    tour.stop("deficiency");
 }
 
 } // namespace latchround::tour

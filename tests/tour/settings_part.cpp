@@ -1,9 +1,13 @@
-// What is set once: the settings, when a figure passes, and the thumb drill.
+// What is set once: the page of the first start, the settings, when a figure passes, and the thumb
+// drill.
 #include "tests/tour/tour.h"
 
 namespace latchround::tour {
 
 void settings(Tour& tour) {
+    tour.desk().window()->showFirst();
+    tour.stop("first");
+    tour.tap("first-look-round");
     tour.tap("home-settings");
     tour.stop("settings");
     tour.tap("settings-decide");

@@ -1,11 +1,33 @@
 // The sheets over the first screen.
+#include <QCoreApplication>
+
 #include "tests/tour/tour.h"
+#include "ui/sheets/progress_sheet.h"
 
 namespace latchround::tour {
+
+namespace {
+
+/// A job that takes long, by a clock of its own, and is not done yet.
+void workLong(Tour& tour) {
+    constexpr qint64 a_turn_ms = 400;
+    const QString what = QCoreApplication::translate("Tour", "Making the survey report");
+    ui::LongJob job(&tour.window(), what, [ms = qint64(0)]() mutable { return ms += a_turn_ms; });
+    (void)job.run([&tour](const ui::GoOn& go_on) {
+        constexpr int all = 100;
+        for (const int done : {0, 20, 42})
+            go_on(done, all);
+        tour.stop("long job");
+        return true;
+    });
+}
+
+} // namespace
 
 void openSheets(Tour& tour) {
     for (const auto& [key, stop] : {std::pair{"home-all-doors", "all doors"},
                                     {"home-vessels", "vessels"},
+                                    {"home-all-walkdowns", "walkdowns"},
                                     {"home-due", "due"}}) {
         tour.tap(key);
         tour.stop(stop);
@@ -18,6 +40,7 @@ void openSheets(Tour& tour) {
     tour.tap("home-end");
     tour.stop("end");
     tour.tap("end-not");
+    workLong(tour);
 }
 
 } // namespace latchround::tour

@@ -1,7 +1,7 @@
 #include "tests/tour/tour.h"
 
 #include <QApplication>
-#include <QLineEdit>
+#include <QPointer>
 #include <QPushButton>
 #include <QRegularExpression>
 
@@ -10,6 +10,7 @@
 #include "app/register/sqlite_register.h"
 #include "app/vessels/sample_vessel.h"
 #include "tests/whole/hands.h"
+#include "ui/parts/help_key.h"
 #include "ui/parts/phrase_picker.h"
 #include "ui/parts/row_pager.h"
 #include "ui/parts/sheet_pages.h"
@@ -62,6 +63,7 @@ Tour::Tour(const Tablet& tablet, Seen seen)
     });
     m_look.setScale(tablet.scale);
     m_look.setGloves(tablet.gloves);
+    m_look.wearOn(*qApp);
     openVessel();
     dress(window());
 }
@@ -87,7 +89,6 @@ QWidget& Tour::window() const {
 
 void Tour::dress(QWidget& window) {
     m_dressed = &window;
-    m_look.wearOn(window);
     window.resize(m_tablet.size);
     EXPECT_TRUE(QTest::qWaitForWindowExposed(&window));
     settle();
@@ -128,24 +129,59 @@ bool Tour::shows(const QString& name) const {
     return false;
 }
 
-QWidget* Tour::reach(const QString& name) {
+QWidget* Tour::inSight(const QString& name) {
     for (QWidget* widget : window().findChildren<QWidget*>(name))
         if (turnPagesTo(*widget))
             return widget;
-    // Where there is room for one part at a time, keys open the others.
-    static const QRegularExpression openers(QStringLiteral("^part-"));
-    for (QAbstractButton* opener : window().findChildren<QAbstractButton*>(openers)) {
-        if (!isInSight(*opener))
-            continue;
-        hands::click(opener);
-        settle();
-        for (QWidget* widget : window().findChildren<QWidget*>(name))
-            if (turnPagesTo(*widget))
-                return widget;
-        if (isInSight(*opener) && opener->isChecked())
-            hands::click(opener);
+    return nullptr;
+}
+
+QWidget* Tour::reach(const QString& name) {
+    constexpr int keys_to_press = 2;
+    return reachBy(name, keys_to_press);
+}
+
+/// Where there is room for one part at a time, keys open the others, or lead from one to the next.
+QWidget* Tour::reachBy(const QString& name, int presses) {
+    if (QWidget* widget = inSight(name); widget || presses == 0)
+        return widget;
+    static const QRegularExpression back(QStringLiteral("^(plan|brief|first)-before$"));
+    static const QRegularExpression on(QStringLiteral("^((plan|brief)-on|first-after)$"));
+    while (QPointer<QAbstractButton> key = keyInSight(back)) {
+        hands::click(key);
         settle();
     }
+    while (QPointer<QAbstractButton> key = keyInSight(on)) {
+        hands::click(key);
+        settle();
+        if (QWidget* widget = inSight(name))
+            return widget;
+    }
+    static const QRegularExpression openers(
+        QStringLiteral("^((home-)?part-|caution-(next|doors)$|slips$)"));
+    std::vector<QPointer<QAbstractButton>> keys;
+    for (QAbstractButton* key : window().findChildren<QAbstractButton*>(openers))
+        if (isInSight(*key))
+            keys.emplace_back(key);
+    for (const QPointer<QAbstractButton>& key : keys) {
+        if (!key || !isInSight(*key) || !key->isEnabled())
+            continue;
+        hands::click(key);
+        settle();
+        if (QWidget* widget = reachBy(name, presses - 1))
+            return widget;
+        if (key && isInSight(*key) && key->isCheckable() && key->isChecked()) {
+            hands::click(key); // shut again
+            settle();
+        }
+    }
+    return nullptr;
+}
+
+QAbstractButton* Tour::keyInSight(const QRegularExpression& name) const {
+    for (QAbstractButton* key : window().findChildren<QAbstractButton*>(name))
+        if (isInSight(*key) && key->isEnabled())
+            return key;
     return nullptr;
 }
 
@@ -188,6 +224,14 @@ void Tour::tap(const QString& name) {
     settle();
 }
 
+void Tour::askHelp(const QString& row) {
+    QWidget* widget = reach(row);
+    auto* key = widget ? widget->findChild<ui::HelpKey*>() : nullptr;
+    ASSERT_NE(key, nullptr) << row.toStdString();
+    hands::click(key);
+    settle();
+}
+
 void Tour::tapPhrase(int number) {
     QWidget* sheet = hands::sheet(&window());
     auto* picker = sheet ? sheet->findChild<ui::PhrasePicker*>() : nullptr;
@@ -222,6 +266,10 @@ void Tour::closeTopSheet() {
 void Tour::mark(int after_ms) {
     constexpr int first_ms = 1'000'000;
     constexpr int key_comes_up_ms = 250;
+    constexpr std::int64_t ns_per_ms = 1'000'000;
+    if (after_ms == 0)
+        m_run_ns = m_steady_ns;
+    m_steady_ns = std::max(m_steady_ns, m_run_ns + after_ms * ns_per_ms);
     hands::pressAt(&window(), QStringLiteral("mark"), quint64(first_ms + after_ms));
     QTest::qWait(key_comes_up_ms);
     settle();
@@ -235,11 +283,10 @@ void Tour::pass(double seconds) {
 }
 
 const std::vector<Part>& parts() {
-    static const std::vector<Part> all = {
-        {"walk", walkDoors},    {"sheets", openSheets},  {"door", askAtDoor},
-        {"plan", planWalkdown}, {"review", reviewItems}, {"practice", practise},
-        {"settings", settings},
-    };
+    static const std::vector<Part> all = {{"walk", walkDoors},    {"sheets", openSheets},
+                                          {"door", askAtDoor},    {"help", askForHelp},
+                                          {"plan", planWalkdown}, {"review", reviewItems},
+                                          {"practice", practise}, {"settings", settings}};
     return all;
 }
 

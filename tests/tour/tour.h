@@ -15,6 +15,9 @@
 #include "app/desktop/desk.h"
 #include "ui/look/look.h"
 
+class QAbstractButton;
+class QRegularExpression;
+
 namespace latchround::tour {
 
 /// How the tablet is set up before the tour.
@@ -47,6 +50,8 @@ public:
     /// Clicks what has this name: turns pages until it is in sight. Of a row its key. A widget that
     /// is not there fails the test.
     void tap(const QString& name);
+    /// Touches the words of a row, which ask what to look at.
+    void askHelp(const QString& row);
     /// The key of the top sheet's n-th phrase, from 0.
     void tapPhrase(int number);
     void type(const QString& field, const QString& words);
@@ -62,11 +67,15 @@ public:
     void settle();
     void waitUntil(const std::function<bool()>& condition, const char* what);
 
-    /// A widget of this name that is in sight now, or can be by turning pages; null for none.
+    /// A widget of this name that is in sight now, or can be by turning pages and by the keys that
+    /// open the parts of a small screen; null for none.
     QWidget* reach(const QString& name);
 
 private:
     void openVessel();
+    QWidget* inSight(const QString& name);
+    QWidget* reachBy(const QString& name, int presses);
+    QAbstractButton* keyInSight(const QRegularExpression& name) const;
     /// False where no page of the rows or of the sheet that it is on shows it.
     bool turnPagesTo(QWidget& widget);
     void dress(QWidget& window);
@@ -76,6 +85,7 @@ private:
     QTemporaryDir m_data;
     ui::Look m_look;
     std::int64_t m_steady_ns;
+    std::int64_t m_run_ns = 0; ///< when the run's first mark was taken
     FactIdSequence m_ids;
     std::mt19937 m_dice;
     Desk m_desk;
@@ -93,6 +103,7 @@ const std::vector<Part>& parts();
 void walkDoors(Tour& tour);
 void openSheets(Tour& tour);
 void askAtDoor(Tour& tour);
+void askForHelp(Tour& tour);
 void planWalkdown(Tour& tour);
 void reviewItems(Tour& tour);
 void practise(Tour& tour);

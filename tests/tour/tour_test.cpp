@@ -3,6 +3,7 @@
 #include <gmock/gmock.h>
 
 #include "tests/tour/contrast.h"
+#include "tests/tour/language.h"
 #include "tests/tour/room.h"
 #include "tests/tour/tour.h"
 
@@ -37,7 +38,15 @@ void say(const QString& stop, const QStringList& faults) {
         ADD_FAILURE() << stop.toStdString() << ": " << fault.toStdString();
 }
 
-class Seen : public testing::TestWithParam<std::tuple<Part, Case>> {};
+class Seen : public testing::TestWithParam<std::tuple<Part, Case>> {
+protected:
+    void SetUp() override {
+        const QString& language = std::get<Case>(GetParam()).tablet.language;
+        if (language != "en")
+            speakOnTour(language);
+    }
+    void TearDown() override { speakOnTour("en"); }
+};
 
 const QSize wide(1280, 800);
 const QSize upright(800, 1280);
@@ -48,6 +57,7 @@ std::vector<Case> cases() {
         {{wide, 1, false, "en"}, true},     {{upright, 1, false, "en"}, false},
         {{large, 1, false, "en"}, false},   {{wide, 2, false, "en"}, false},
         {{upright, 2, false, "en"}, false}, {{large, 2, false, "en"}, false},
+        {{wide, 1, false, "qps"}, false},   {{upright, 1, false, "qps"}, false},
         {{wide, 1, true, "en"}, false},     {{upright, 1, true, "en"}, false},
     };
 }

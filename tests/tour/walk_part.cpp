@@ -27,6 +27,7 @@ void walkDoors(Tour& tour) {
     tour.stop("stopwatch, armed");
     tour.mark(0);
     tour.mark(6'400);
+    tour.pass(5.62);
     tour.stop("stopwatch, leaf moving");
     tour.mark(18'400);
     tour.mark(18'600);
