@@ -7424,6 +7424,22 @@ lado dos</translation>
         <source>No walkdown recorded anything of this door yet.</source>
         <translation type="unfinished">Ningún recorrido ha anotado aún nada de esta puerta.</translation>
     </message>
+    <message>
+        <source>Earlier: %1</source>
+        <translation type="unfinished">Antes: %1</translation>
+    </message>
+    <message>
+        <source>Later: %1</source>
+        <translation type="unfinished">Después: %1</translation>
+    </message>
+    <message>
+        <source>More walkdowns, earlier</source>
+        <translation type="unfinished">Más recorridos, anteriores</translation>
+    </message>
+    <message>
+        <source>More walkdowns, later</source>
+        <translation type="unfinished">Más recorridos, posteriores</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::RowPager</name>
@@ -8495,8 +8511,8 @@ repetir</translation>
         <translation type="unfinished">Usar</translation>
     </message>
     <message>
-        <source>Records, papers and the texts of the rules stay in English, so that every office reads the same.</source>
-        <translation type="unfinished">Los asientos, los documentos y los textos de las reglas siguen en inglés, para que toda oficina lea lo mismo.</translation>
+        <source>Papers are printed in English; what you write stands as written.</source>
+        <translation type="unfinished">Los informes se imprimen en inglés; lo que usted escribe queda como está.</translation>
     </message>
     <message>
         <source>Later</source>

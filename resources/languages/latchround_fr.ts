@@ -7424,6 +7424,22 @@ côté deux</translation>
         <source>No walkdown recorded anything of this door yet.</source>
         <translation type="unfinished">Aucune tournée n&apos;a encore rien enregistré de cette porte.</translation>
     </message>
+    <message>
+        <source>Earlier: %1</source>
+        <translation type="unfinished">Avant : %1</translation>
+    </message>
+    <message>
+        <source>Later: %1</source>
+        <translation type="unfinished">Après : %1</translation>
+    </message>
+    <message>
+        <source>More walkdowns, earlier</source>
+        <translation type="unfinished">Autres tournées, plus anciennes</translation>
+    </message>
+    <message>
+        <source>More walkdowns, later</source>
+        <translation type="unfinished">Autres tournées, plus récentes</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::RowPager</name>
@@ -8495,8 +8511,8 @@ refaire</translation>
         <translation type="unfinished">Choisir</translation>
     </message>
     <message>
-        <source>Records, papers and the texts of the rules stay in English, so that every office reads the same.</source>
-        <translation type="unfinished">Les enregistrements, les documents et les textes des règles restent en anglais, pour que chaque bureau lise la même chose.</translation>
+        <source>Papers are printed in English; what you write stands as written.</source>
+        <translation type="unfinished">Les documents s&apos;impriment en anglais ; ce que vous écrivez reste tel quel.</translation>
     </message>
     <message>
         <source>Later</source>

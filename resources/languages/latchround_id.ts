@@ -7424,6 +7424,22 @@ sisi dua</translation>
         <source>No walkdown recorded anything of this door yet.</source>
         <translation type="unfinished">Belum ada inspeksi yang mencatat apa pun tentang pintu ini.</translation>
     </message>
+    <message>
+        <source>Earlier: %1</source>
+        <translation type="unfinished">Sebelumnya: %1</translation>
+    </message>
+    <message>
+        <source>Later: %1</source>
+        <translation type="unfinished">Sesudahnya: %1</translation>
+    </message>
+    <message>
+        <source>More walkdowns, earlier</source>
+        <translation type="unfinished">Inspeksi lain, lebih awal</translation>
+    </message>
+    <message>
+        <source>More walkdowns, later</source>
+        <translation type="unfinished">Inspeksi lain, lebih baru</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::RowPager</name>
@@ -8495,8 +8511,8 @@ ulangi</translation>
         <translation type="unfinished">Pakai</translation>
     </message>
     <message>
-        <source>Records, papers and the texts of the rules stay in English, so that every office reads the same.</source>
-        <translation type="unfinished">Catatan, dokumen, dan teks aturan tetap dalam bahasa Inggris, agar setiap kantor membaca hal yang sama.</translation>
+        <source>Papers are printed in English; what you write stands as written.</source>
+        <translation type="unfinished">Dokumen dicetak dalam bahasa Inggris; yang Anda tulis tetap apa adanya.</translation>
     </message>
     <message>
         <source>Later</source>

@@ -104,10 +104,9 @@ void Window::showLanguages() {
         std::min(int(double(offered.size()) * 20 * m_look.appearance().sizes.px_per_mm),
                  height() - int(60 * m_look.appearance().sizes.px_per_mm)));
     lines->addWidget(pager, 1);
-    lines->addWidget(new Lettering(
-        tr("Records, papers and the texts of the rules stay in English, so that every office reads "
-           "the same."),
-        TextSize::Small, Ink::Muted));
+    lines->addWidget(
+        new Lettering(tr("Papers are printed in English; what you write stands as written."),
+                      TextSize::Small, Ink::Muted));
     sheet->setContent(content);
     sheet->open();
 }
