@@ -276,6 +276,7 @@ void DoorDrawing::paintAlarm(QPainter& painter, const QRectF& area) const {
         const QPointF way(std::cos(angle), std::sin(angle));
         painter.drawLine(lamp + way * mm(2.5), lamp + way * mm(3.5));
     }
+    painter.setPen(colours().bad); // the lamp's own red is for shapes
     painter.setFont(font(TextSize::Body, true));
     painter.drawText(QRectF(lamp.x() - mm(46), lamp.y() - mm(3), mm(41), mm(6)),
                      Qt::AlignRight | Qt::AlignVCenter, tr("alarm on"));

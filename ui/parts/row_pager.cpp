@@ -86,6 +86,10 @@ void RowPager::placeTurner() {
     m_turner_line->setContentsMargins(side, sizes().gap, side, sizes().gap);
 }
 
+QSize RowPager::minimumSizeHint() const {
+    return {0, 2 * (sizes().target + 2 * sizes().gap)};
+}
+
 void RowPager::divide() {
     placeTurner();
     m_first.clear();
@@ -114,6 +118,7 @@ void RowPager::turnTo(int page) {
 }
 
 void RowPager::showPage() {
+    m_showing = true;
     m_page = std::clamp(m_page, 0, std::max(0, pages() - 1));
     const std::size_t first = m_first.empty() ? 0 : m_first[std::size_t(m_page)];
     const std::size_t past =
@@ -129,6 +134,7 @@ void RowPager::showPage() {
     m_after->setEnabled(m_page + 1 < pages());
     const QString place = m_beside ? tr("%1–%2 of %3") : tr("%1 to %2 of %3");
     m_where->setText(place.arg(first + 1).arg(past).arg(m_rows.size()));
+    m_showing = false;
 }
 
 void RowPager::lookChanged() {
@@ -140,7 +146,10 @@ void RowPager::lookChanged() {
 
 void RowPager::resizeEvent(QResizeEvent* event) {
     Part::resizeEvent(event);
-    divide();
+    if (m_showing)
+        QMetaObject::invokeMethod(this, &RowPager::divide, Qt::QueuedConnection);
+    else
+        divide();
 }
 
 void RowPager::paintEvent(QPaintEvent*) {

@@ -28,6 +28,7 @@ public:
     /// Rows are divided over pages by the height it is given; were that to follow from the rows of
     /// a page, each page would divide them anew.
     bool hasHeightForWidth() const override { return false; }
+    QSize minimumSizeHint() const override;
 
 protected:
     void lookChanged() override;
@@ -45,9 +46,10 @@ private:
     std::vector<QWidget*> m_rows;
     std::vector<std::size_t> m_first; ///< first row of each page
     int m_page = 0;
-    int m_room = 0;        ///< of the rows of a page, px
-    bool m_beside = false; ///< where the keys stand
-    bool m_turned = false; ///< there are more pages than one
+    int m_room = 0;         ///< of the rows of a page, px
+    bool m_beside = false;  ///< where the keys stand
+    bool m_showing = false; ///< a page is being put there: what lies around may move meanwhile
+    bool m_turned = false;  ///< there are more pages than one
     QBoxLayout* m_lines;
     QVBoxLayout* m_place;
     QWidget* m_turner;

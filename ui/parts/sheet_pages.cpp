@@ -28,9 +28,8 @@ int wantedHeight(const QWidget& content, int width) {
 }
 
 int leastHeight(const QWidget& content, int width) {
-    const QLayout* layout = content.layout();
-    const int least = layout && layout->hasHeightForWidth()
-                          ? layout->totalMinimumHeightForWidth(width)
+    const int least = content.hasHeightForWidth() && content.layout()
+                          ? content.layout()->totalMinimumHeightForWidth(width)
                           : content.minimumSizeHint().height();
     return std::max(least, content.minimumHeight());
 }

@@ -228,7 +228,7 @@ void SceneView::paintEvent(QPaintEvent*) {
     drawLyingAbout(painter, scene);
     drawPerson(painter, scene, false);
     if (m_view.alarm) {
-        painter.setPen(colours().alarm);
+        painter.setPen(colours().ink); // the lamp has the alarm's red, words need more contrast
         painter.setFont(font(TextSize::Body, true));
         const QPointF lamp = scene.eye.at(0, leaf_height_m + 0.22);
         const double beside = std::max(mm(3.2), scene.eye.px(0.12));
