@@ -83,7 +83,9 @@ QPushButton* Hands::keyOf(const Action& action) const {
     for (QPushButton* key : area()->findChildren<QPushButton*>()) {
         const QString words =
             plain(key->text()).isEmpty() ? key->accessibleName() : plain(key->text());
-        if (words != action.what || !isWithinReach(key))
+        // A second line says more than the name of the key: a day, how many.
+        const QString first = plain(key->text().section(QLatin1Char('\n'), 0, 0));
+        if ((words != action.what && first != action.what) || !isWithinReach(key))
             continue;
         int steps = 0;
         if (!action.beside.isEmpty()) {

@@ -21,6 +21,10 @@ Verb verbOf(const QString& word) {
     return Verb::Touch;
 }
 
+int wordsIn(const QString& line) {
+    return int(line.split(QLatin1Char(' '), Qt::SkipEmptyParts).size());
+}
+
 Step stepFrom(int line, const QString& text) {
     static const QRegularExpression telling(
         QStringLiteral(
@@ -59,10 +63,9 @@ Guide guideFrom(const QString& path) {
     if (!file.open(QIODevice::ReadOnly))
         return guide;
     static const QRegularExpression numbered(QStringLiteral(R"(^\d+\.\s+(.*)$)"));
-    static const QRegularExpression word(QStringLiteral(R"(\w+)"));
     const QStringList lines = QString::fromUtf8(file.readAll()).split(QLatin1Char('\n'));
     for (int i = 0; i < lines.size(); ++i) {
-        guide.words += int(lines[i].count(word));
+        guide.words += wordsIn(lines[i]);
         const QRegularExpressionMatch match = numbered.match(lines[i]);
         if (!match.hasMatch())
             continue;
@@ -71,7 +74,7 @@ Guide guideFrom(const QString& path) {
         // A step goes on over indented lines.
         while (i + 1 < lines.size() && lines[i + 1].startsWith(QLatin1String("   "))) {
             ++i;
-            guide.words += int(lines[i].count(word));
+            guide.words += wordsIn(lines[i]);
             text += QLatin1Char(' ') + lines[i].trimmed();
         }
         guide.steps.push_back(stepFrom(first + 1, text));
