@@ -52,6 +52,9 @@ QStringList poorlyFocused(QWidget& window) {
     if (wanted.empty())
         return {QStringLiteral("nothing takes the keyboard")};
     QWidget* before = QApplication::focusWidget();
+    QTest::keyClick(window.windowHandle(), Qt::Key_Tab);
+    if (const QWidget* now = QApplication::focusWidget(); !now || !now->isVisible())
+        faults << QStringLiteral("the first Tab comes to nothing");
     wanted.front()->setFocus(Qt::TabFocusReason);
     std::vector<QWidget*> way;
     const std::size_t most_steps = 3 * wanted.size() + 10;

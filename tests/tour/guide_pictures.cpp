@@ -12,7 +12,6 @@ const std::vector<GuidePicture>& guidePictures() {
         {"door-look.png", "door, look"},
         {"door-release.png", "door, release"},
         {"door-function.png", "door, function"},
-        {"door-upright.png", "door, look", ui::Light::Day, {800, 1280}},
         {"door-large.png", "door, look", ui::Light::Day, {1280, 800}, 2},
         {"not-tested.png", "could not test"},
         {"caution.png", "caution"},

@@ -1,7 +1,6 @@
 // An exercise from its list to its debrief.
 #include "app/desktop/practice_desk.h"
 #include "tests/tour/tour.h"
-#include "tests/whole/hands.h"
 
 namespace latchround::tour {
 
@@ -55,8 +54,7 @@ void timeDoor(Tour& tour) {
     tour.pass(20);
     tour.mark(18'000);
     tour.mark(18'700);
-    tour.waitUntil([&] { return hands::find(&tour.window(), "run-done")->isEnabled(); },
-                   "the run is over");
+    tour.waitForKey("run-done");
     tour.stop("practice, run complete");
     tour.tap("run-done");
 }

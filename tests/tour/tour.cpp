@@ -114,6 +114,14 @@ void Tour::waitUntil(const std::function<bool()>& condition, const char* what) {
     settle();
 }
 
+void Tour::waitForKey(const QString& name) {
+    const auto ready = [&] {
+        const auto* key = window().findChild<QAbstractButton*>(name);
+        return key && key->isVisible() && key->isEnabled();
+    };
+    waitUntil(ready, name.toUtf8().constData());
+}
+
 void Tour::stop(const QString& name) {
     if (&window() != m_dressed)
         dress(window());
@@ -145,25 +153,28 @@ QWidget* Tour::reach(const QString& name) {
 QWidget* Tour::reachBy(const QString& name, int presses) {
     if (QWidget* widget = inSight(name); widget || presses == 0)
         return widget;
-    static const QRegularExpression back(QStringLiteral("^(plan|brief|first)-before$"));
     static const QRegularExpression on(QStringLiteral("^((plan|brief)-on|first-after)$"));
-    while (QPointer<QAbstractButton> key = keyInSight(back)) {
-        hands::click(key);
-        settle();
-    }
-    while (QPointer<QAbstractButton> key = keyInSight(on)) {
-        hands::click(key);
-        settle();
-        if (QWidget* widget = inSight(name))
-            return widget;
-    }
+    static const QRegularExpression back(QStringLiteral("^(plan|brief|first)-before$"));
+    for (const QRegularExpression& way : {on, back})
+        while (QAbstractButton* key = keyInSight(way)) {
+            hands::click(key);
+            settle();
+            if (QWidget* widget = inSight(name))
+                return widget;
+        }
     static const QRegularExpression openers(
         QStringLiteral("^((home-)?part-|caution-(next|doors)$|slips$)"));
     std::vector<QPointer<QAbstractButton>> keys;
     for (QAbstractButton* key : window().findChildren<QAbstractButton*>(openers))
         if (isInSight(*key))
             keys.emplace_back(key);
+    static const QRegularExpression to_list(QStringLiteral("^part-list$"));
     for (const QPointer<QAbstractButton>& key : keys) {
+        if (key && !isInSight(*key))
+            if (QAbstractButton* list = keyInSight(to_list)) {
+                hands::click(list);
+                settle();
+            }
         if (!key || !isInSight(*key) || !key->isEnabled())
             continue;
         hands::click(key);

@@ -65,6 +65,8 @@ public:
     void pass(double seconds);
     /// Lets the program do all it has to do now, until nothing changes its place.
     void settle();
+    /// Until the key can be pressed.
+    void waitForKey(const QString& name);
     void waitUntil(const std::function<bool()>& condition, const char* what);
 
     /// A widget of this name that is in sight now, or can be by turning pages and by the keys that

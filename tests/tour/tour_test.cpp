@@ -77,6 +77,7 @@ TEST_P(Seen, EverythingHasItsRoomAndContrast) {
             if (light != ui::Light::Day && !wanted.every_light)
                 break;
             tour.look().setLight(light);
+            tour.settle();
             const QImage picture = window.grab().toImage();
             const QString where = QStringLiteral("%1, light %2").arg(stop).arg(int(light));
             say(where, faintWords(window, picture));

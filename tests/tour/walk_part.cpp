@@ -1,6 +1,5 @@
 // The walk itself: a door, its three steps, the cautions, and a run on the stopwatch.
 #include "tests/tour/tour.h"
-#include "tests/whole/hands.h"
 
 namespace latchround::tour {
 
@@ -31,8 +30,7 @@ void walkDoors(Tour& tour) {
     tour.stop("stopwatch, leaf moving");
     tour.mark(18'400);
     tour.mark(18'600);
-    tour.waitUntil([&] { return hands::find(&tour.window(), "run-done")->isEnabled(); },
-                   "the run is over");
+    tour.waitForKey("run-done");
     tour.stop("stopwatch, run complete");
     tour.tap("run-done");
     tour.tap("step-2");
@@ -41,8 +39,7 @@ void walkDoors(Tour& tour) {
     tour.tap("release-local-1");
     tour.mark(0);
     tour.tap("stop");
-    tour.waitUntil([&] { return hands::find(&tour.window(), "run-done")->isEnabled(); },
-                   "the run is over");
+    tour.waitForKey("run-done");
     tour.stop("stopwatch, stopped");
 }
 

@@ -9,9 +9,32 @@
 
 namespace latchround::hands {
 
+namespace {
+
+/// Turns the pages of the rows that a hidden widget is among until it is in sight.
+bool turnPagesTo(QWidget* widget) {
+    QWidget* pager = widget;
+    while (pager && !pager->inherits("latchround::ui::RowPager"))
+        pager = pager->parentWidget();
+    if (!pager || !pager->isVisible())
+        return false;
+    for (const char* turn : {"rows-before", "rows-after"}) {
+        auto* key = pager->findChild<QPushButton*>(QLatin1String(turn));
+        while (!widget->isVisible() && key->isVisible() && key->isEnabled())
+            click(key);
+    }
+    return widget->isVisible();
+}
+
+} // namespace
+
 QWidget* find(QWidget* window, const QString& name) {
-    for (QWidget* widget : window->findChildren<QWidget*>(name))
+    const QList<QWidget*> called = window->findChildren<QWidget*>(name);
+    for (QWidget* widget : called)
         if (widget->isVisible())
+            return widget;
+    for (QWidget* widget : called)
+        if (turnPagesTo(widget))
             return widget;
     ADD_FAILURE() << "nothing visible is called " << name.toStdString();
     return nullptr;

@@ -8,7 +8,8 @@
 
 namespace latchround::hands {
 
-/// The visible widget of this name below `window`; fails the test where there is none.
+/// The widget of this name below `window` that is in sight, or comes in sight when the pages of its
+/// rows are turned; fails the test where there is none.
 QWidget* find(QWidget* window, const QString& name);
 
 /// Clicks the middle of the widget of this name, which must be enabled.

@@ -21,11 +21,19 @@ void Keyboard::type(const QString& words) {
     QCoreApplication::processEvents();
 }
 
-bool Keyboard::tabUntil(const std::function<bool(QWidget*)>& meant) {
+bool Keyboard::isInSight(const Meant& meant) const {
+    for (const QWidget* widget : window()->findChildren<QWidget*>())
+        if (widget->isVisible() && widget->isEnabled() && !widget->visibleRegion().isEmpty() &&
+            (widget->focusPolicy() & Qt::TabFocus) != 0 && meant(widget))
+            return true;
+    return false;
+}
+
+bool Keyboard::tabUntil(const Meant& meant) {
     const QWidget* first = QApplication::focusWidget();
     constexpr int most = 300;
     for (int step = 0; step < most; ++step) {
-        QWidget* now = QApplication::focusWidget();
+        const QWidget* now = QApplication::focusWidget();
         if (now && meant(now))
             return true;
         if (step > 0 && now == first)
@@ -35,25 +43,25 @@ bool Keyboard::tabUntil(const std::function<bool(QWidget*)>& meant) {
     return false;
 }
 
-bool Keyboard::tabOnAnyPage(const std::function<bool(QWidget*)>& meant) {
-    if (tabUntil(meant))
-        return true;
-    for (const char* turn : {"rows-before", "rows-after"}) {
-        const auto turns = [turn](QWidget* widget) {
+bool Keyboard::tabOnAnyPage(const Meant& meant) {
+    if (isInSight(meant))
+        return tabUntil(meant);
+    for (const char* turn : {"rows-before", "rows-after", "sheet-after"}) {
+        const Meant turns = [turn](const QWidget* widget) {
             return widget->objectName() == QLatin1String(turn) && widget->isEnabled();
         };
         constexpr int most_pages = 20;
-        for (int page = 0; page < most_pages && tabUntil(turns); ++page) {
+        for (int page = 0; page < most_pages && isInSight(turns) && tabUntil(turns); ++page) {
             press(Qt::Key_Space);
-            if (tabUntil(meant))
-                return true;
+            if (isInSight(meant))
+                return tabUntil(meant);
         }
     }
     return false;
 }
 
 void Keyboard::tabTo(const QString& name) {
-    const bool there = tabOnAnyPage([&name](QWidget* widget) {
+    const bool there = tabOnAnyPage([&name](const QWidget* widget) {
         for (const QWidget* at = widget; at; at = at->parentWidget())
             if (at->objectName() == name)
                 return true;
@@ -63,7 +71,7 @@ void Keyboard::tabTo(const QString& name) {
 }
 
 void Keyboard::tabToWords(const QString& words) {
-    const bool there = tabOnAnyPage([&words](QWidget* widget) {
+    const bool there = tabOnAnyPage([&words](const QWidget* widget) {
         const auto* key = qobject_cast<const QAbstractButton*>(widget);
         return key && (key->text() == words || key->accessibleName() == words);
     });

@@ -27,10 +27,14 @@ public:
     void useWords(const QString& words);
 
 private:
+    using Meant = std::function<bool(const QWidget*)>;
+
     QWidget* window() const { return m_window(); }
+    /// Whether such a thing is in sight and can take the keyboard: one looks before one presses.
+    bool isInSight(const Meant& meant) const;
     /// Once round; true when `meant` was met.
-    bool tabUntil(const std::function<bool(QWidget*)>& meant);
-    bool tabOnAnyPage(const std::function<bool(QWidget*)>& meant);
+    bool tabUntil(const Meant& meant);
+    bool tabOnAnyPage(const Meant& meant);
 
     std::function<QWidget*()> m_window;
 };

@@ -73,27 +73,5 @@ TEST_P(TwoTouches, ReachEveryDoor) {
     }
 }
 
-TEST_P(TwoTouches, CloserMeansFewerDoorsUnderAFingertip) {
-    const auto severalAt = [&](double zoom) {
-        int several = 0;
-        for (const ui::ProfileLine& line : profile->lines())
-            for (const QString& door :
-                 line.doors.first(std::min<qsizetype>(3, line.doors.size()))) {
-                profile->setZoom(1, {});
-                profile->setZoom(zoom, profile->placeOf(door)->center());
-                QSignalSpy chosen(profile, &ui::ZoneProfile::doorChosen);
-                QTest::mouseClick(profile, Qt::LeftButton, {},
-                                  profile->placeOf(door)->center().toPoint());
-                if (!chosen.isEmpty())
-                    continue;
-                ++several;
-                hands::click(hands::sheet(window)->findChild<QPushButton*>("sheet-close"));
-                QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-            }
-        return several;
-    };
-    EXPECT_LT(severalAt(ui::ZoneProfile::most_zoom), severalAt(1) / 2);
-}
-
 INSTANTIATE_TEST_SUITE_P(Sizes, TwoTouches,
                          testing::Values(QSize(1280, 800), QSize(800, 1280), QSize(1920, 1080)));

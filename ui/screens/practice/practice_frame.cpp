@@ -75,13 +75,14 @@ void PracticeFrame::setEndOffered(bool offered) {
 /// Without keys no higher than its words: the screens need the room.
 void PracticeFrame::sizeStrip() {
     const bool keys = !m_scene->isHidden() || !m_end->isHidden();
-    m_strip->setFixedHeight(keys ? sizes().target + 2 : int(mm(6)));
+    m_strip->setFixedHeight(keys ? sizes().target + sizes().gap : int(mm(6)));
 }
 
 void PracticeFrame::lookChanged() {
     const int border = int(mm(practice_border_mm));
     m_lines->setContentsMargins(border, 0, border, border); // the strip is the border above
-    m_strip_line->setContentsMargins(sizes().gap, 1, sizes().gap, 1);
+    // Apart from the keys of the bar below it.
+    m_strip_line->setContentsMargins(sizes().gap, 1, sizes().gap, sizes().gap - 1);
     m_strip_line->setSpacing(sizes().gap);
     sizeStrip();
     Part::lookChanged();

@@ -161,7 +161,9 @@ void ReviewScreen::show(Shown shown) {
     m_back->setVisible(!all);
     m_panel->setAlone(!all, isUpright());
     m_keys->arrange();
-    if (all || shown == Shown::List)
+    if ((all || shown == Shown::List) && m_list->isHidden())
+        m_order->findChild<QPushButton*>()->setFocus();
+    else if (all || shown == Shown::List)
         m_list->setFocus();
     else if (shown == Shown::Item)
         m_panel->setFocus();
