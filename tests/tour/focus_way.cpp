@@ -7,6 +7,7 @@
 
 #include "tests/tour/in_front.h"
 #include "tests/tour/spoken.h"
+#include "ui/parts/help_key.h"
 
 namespace latchround::tour {
 
@@ -26,7 +27,8 @@ QWidget* focusOf(QWidget* control) {
 
 /// Controls of one panel are read line by line.
 bool isBackwards(const QWidget& window, const QWidget& before, const QWidget& after) {
-    if (before.parentWidget() != after.parentWidget())
+    // A row's answers come before its help, which stands on the left.
+    if (before.parentWidget() != after.parentWidget() || qobject_cast<const ui::HelpKey*>(&after))
         return false;
     const QRect one = placeIn(window, before);
     const QRect other = placeIn(window, after);
@@ -54,7 +56,9 @@ QStringList poorlyFocused(QWidget& window) {
     QWidget* before = QApplication::focusWidget();
     QTest::keyClick(window.windowHandle(), Qt::Key_Tab);
     if (const QWidget* now = QApplication::focusWidget(); !now || !now->isVisible())
-        faults << QStringLiteral("the first Tab comes to nothing");
+        faults << QStringLiteral("the first Tab comes from %1 to %2")
+                      .arg(before ? nameOf(*before) : QStringLiteral("nothing"),
+                           now ? nameOf(*now) : QStringLiteral("nothing"));
     wanted.front()->setFocus(Qt::TabFocusReason);
     std::vector<QWidget*> way;
     const std::size_t most_steps = 3 * wanted.size() + 10;
@@ -63,15 +67,23 @@ QStringList poorlyFocused(QWidget& window) {
         if (!now)
             break;
         if (std::ranges::find(way, now) != way.end()) {
-            if (now != way.front())
-                faults << QStringLiteral("Tab is caught at %1").arg(nameOf(*now));
+            if (now != way.front()) {
+                QStringList names;
+                for (const QWidget* each : way)
+                    names << nameOf(*each);
+                faults << QStringLiteral("Tab is caught at %1 after %2")
+                              .arg(nameOf(*now), names.join(QStringLiteral(", ")));
+            }
             break;
         }
         way.push_back(now);
-        QTest::keyClick(now, Qt::Key_Tab);
+        QTest::keyClick(window.windowHandle(), Qt::Key_Tab);
     }
     for (const QWidget* control : wanted)
-        if (std::ranges::find(way, control) == way.end())
+        // A key that turns pages rests when Tab has turned to the last one; of keys that exclude
+        // each other Tab comes to the chosen one.
+        if (control->isVisible() && takesTab(*control) &&
+            std::ranges::find(way, control) == way.end())
             faults << QStringLiteral("Tab does not come to %1").arg(nameOf(*control));
     for (std::size_t i = 1; i < way.size(); ++i)
         if (isBackwards(window, *way[i - 1], *way[i]))

@@ -1,5 +1,6 @@
 #include "tests/tour/spoken.h"
 
+#include <algorithm>
 #include <map>
 
 #include <QAbstractButton>
@@ -38,10 +39,16 @@ bool showsValue(const QWidget& widget) {
            qobject_cast<const QProgressBar*>(&widget);
 }
 
+/// Some say the value where it belongs in the sentence: "satisfactory, 26".
+bool hasFigure(const QString& name) {
+    return std::ranges::any_of(name, [](QChar each) { return each.isDigit(); });
+}
+
 bool saysValue(QAccessibleInterface& spoken) {
     const auto* value = spoken.valueInterface();
     return (value && value->currentValue().isValid()) ||
            !spoken.text(QAccessible::Value).isEmpty() ||
+           hasFigure(spoken.text(QAccessible::Name)) ||
            !spoken.text(QAccessible::Description).isEmpty();
 }
 

@@ -92,8 +92,8 @@ void drawSafetyEdge(Sketch& sketch, const Seen& seen) {
     }
     painter.restore();
     sketch.line({{edge, 58}, {edge, 73}}, c.alarm, 0.7);
-    sketch.words(QRectF(4, 86, 60, 8), QStringLiteral("m"), 5, c.ink, false,
-                 Qt::AlignLeft | Qt::AlignVCenter);
+    sketch.rounded(QRectF(2, 85, 10, 10), 2, c.card); // words need it at night
+    sketch.words(QRectF(2, 85, 10, 10), QStringLiteral("m"), 5, c.ink);
 }
 
 } // namespace latchround::ui

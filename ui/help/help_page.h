@@ -31,6 +31,8 @@ protected:
     void lookChanged() override;
     void resizeEvent(QResizeEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    /// A ring while it has the keyboard.
+    void paintEvent(QPaintEvent* event) override;
 
 private:
     struct Panel {

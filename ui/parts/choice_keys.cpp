@@ -59,7 +59,10 @@ void ChoiceKeys::setWords(int index, const QString& words) {
     shown.replace(QLatin1Char('&'), QStringLiteral("&&")); // a name's own, not a shortcut
     key(index)->setText(shown);
     QString spoken = words;
-    key(index)->setAccessibleName(spoken.replace(QLatin1Char('\n'), QStringLiteral(", ")));
+    spoken.replace(QLatin1Char('\n'), QStringLiteral(", "));
+    if (!accessibleName().isEmpty()) // where two groups offer the same
+        spoken = accessibleName() + QStringLiteral(": ") + spoken;
+    key(index)->setAccessibleName(spoken);
 }
 
 void ChoiceKeys::setUsable(int index, bool usable) {

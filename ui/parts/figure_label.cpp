@@ -41,6 +41,8 @@ void FigureLabel::setFigure(const QString& figure) {
 }
 
 QString FigureLabel::spoken() const {
+    if (m_figure.isEmpty())
+        return tr("no figure yet");
     return m_unit.isEmpty() ? m_figure : m_figure + QLatin1Char(' ') + m_unit;
 }
 

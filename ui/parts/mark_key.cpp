@@ -11,6 +11,7 @@
 #include <QTouchEvent>
 
 #include "ui/look/button_drawing.h"
+#include "ui/parts/spoken_figures.h"
 
 namespace latchround::ui {
 
@@ -43,6 +44,7 @@ bool isBounce(const MarkPress& last, const MarkPress& now) {
 
 MarkKey::MarkKey(QWidget* parent)
     : Part(parent) {
+    readFiguresWhenAsked();
     setAttribute(Qt::WA_AcceptTouchEvents);
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);

@@ -15,8 +15,7 @@ namespace {
 /// A screen reader hears of a text to be read.
 QAccessibleInterface* paneAccess(const QString&, QObject* object) {
     auto* pane = qobject_cast<ReadingPane*>(object);
-    return pane ? new QAccessibleWidget(pane, QAccessible::Document, pane->accessibleName())
-                : nullptr;
+    return pane ? new QAccessibleWidget(pane, QAccessible::Document) : nullptr;
 }
 
 } // namespace
@@ -38,12 +37,12 @@ ReadingPane::ReadingPane(const QString& name, QWidget* parent)
     m_page->setAutoFillBackground(false);
     setFrameShape(QFrame::NoFrame);
     setFocusPolicy(Qt::StrongFocus);
-    setAccessibleName(name);
     static const bool told = [] {
         QAccessible::installFactory(paneAccess);
         return true;
     }();
-    (void)told;
+    (void)told; // before the name, which may be read at once
+    setAccessibleName(name);
     scrollByTouch(*this);
 }
 

@@ -17,6 +17,7 @@
 #include "ui/parts/dressed.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/sheet_pages.h"
+#include "ui/parts/tab_stops.h"
 
 namespace latchround::ui {
 
@@ -159,12 +160,7 @@ void Sheet::paintEvent(QPaintEvent*) {
 
 /// What Tab stops at, in its order.
 std::vector<QWidget*> Sheet::stops() const {
-    std::vector<QWidget*> stops;
-    const auto* self = static_cast<const QWidget*>(this);
-    for (QWidget* each = self->nextInFocusChain(); each != self; each = each->nextInFocusChain())
-        if (isAncestorOf(each) && each->isVisible() && each->isEnabled() && !each->focusProxy() &&
-            (each->focusPolicy() & Qt::TabFocus) != 0)
-            stops.push_back(each);
+    std::vector<QWidget*> stops = tabStops(*this);
     // The key in the corner comes last: what the sheet is about comes first.
     const auto corner = std::ranges::find(stops, static_cast<QWidget*>(m_close_key));
     if (corner != stops.end())
@@ -174,16 +170,7 @@ std::vector<QWidget*> Sheet::stops() const {
 
 /// Tab stays within the sheet, and goes round.
 bool Sheet::focusNextPrevChild(bool next) {
-    const std::vector<QWidget*> all = stops();
-    if (all.empty())
-        return true;
-    const auto here = std::ranges::find(all, QApplication::focusWidget());
-    QWidget* there = next ? all.front() : all.back();
-    if (here != all.end() && next && here + 1 != all.end())
-        there = *(here + 1);
-    else if (here != all.end() && !next && here != all.begin())
-        there = *(here - 1);
-    there->setFocus(next ? Qt::TabFocusReason : Qt::BacktabFocusReason);
+    tabOn(stops(), next);
     return true;
 }
 

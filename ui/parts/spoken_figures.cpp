@@ -4,6 +4,7 @@
 
 #include "ui/parts/band_gauge.h"
 #include "ui/parts/figure_label.h"
+#include "ui/parts/mark_key.h"
 
 namespace latchround::ui {
 
@@ -54,6 +55,8 @@ QAccessibleInterface* spokenPart(const QString&, QObject* object) {
         return new SpokenFigure(label);
     if (auto* gauge = qobject_cast<BandGauge*>(object))
         return new SpokenGauge(gauge);
+    if (auto* key = qobject_cast<MarkKey*>(object))
+        return new QAccessibleWidget(key, QAccessible::Button);
     return nullptr;
 }
 

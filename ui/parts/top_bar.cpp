@@ -68,6 +68,8 @@ TopBar::TopBar(QWidget* parent)
     row->addWidget(m_undo);
     row->addWidget(m_time);
     row->addWidget(m_light);
+    setTabOrder(m_back, m_undo);
+    setTabOrder(m_undo, m_light);
     for (Lettering* words : {m_title, m_subtitle, m_count, m_saved, m_time})
         words->setWordWrap(false);
     setTap({}, {});

@@ -2,7 +2,6 @@
 
 #include <QHBoxLayout>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "ui/look/touch_style.h"
@@ -10,8 +9,8 @@
 #include "ui/parts/door_glyph.h"
 #include "ui/parts/grade_words.h"
 #include "ui/parts/lettering.h"
-#include "ui/parts/list_touch.h"
 #include "ui/parts/phrase_picker.h"
+#include "ui/parts/reading_pane.h"
 #include "ui/parts/verdict_look.h"
 
 namespace latchround::ui {
@@ -21,7 +20,7 @@ WhyPanel::WhyPanel(QWidget* parent)
     , m_glyph(new DoorGlyph(Verdict::Untested, 11, this))
     , m_title(new Lettering({}, TextSize::Heading, Ink::Plain, true, this))
     , m_verdict(new Lettering({}, TextSize::Body, Ink::Plain, true, this))
-    , m_scroll(new QScrollArea(this))
+    , m_scroll(new ReadingPane(tr("Why this verdict"), this))
     , m_text(new QWidget)
     , m_lines(new QVBoxLayout(m_text)) {
     auto* head = new QHBoxLayout;
@@ -32,12 +31,7 @@ WhyPanel::WhyPanel(QWidget* parent)
     head->addWidget(m_glyph, 0, Qt::AlignTop);
     head->addLayout(words, 1);
 
-    m_scroll->setWidget(m_text);
-    m_scroll->setWidgetResizable(true);
-    m_scroll->setFrameShape(QFrame::NoFrame);
-    m_scroll->viewport()->setAutoFillBackground(false);
-    m_text->setAutoFillBackground(false);
-    scrollByTouch(*m_scroll); // words only; the keys that record lie below, outside it
+    m_scroll->add(m_text); // words only; the keys that record lie below, outside it
 
     m_decision = makeDecision();
     auto* layout = new QVBoxLayout(this);

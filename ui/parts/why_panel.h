@@ -8,7 +8,6 @@
 
 class QFormLayout;
 class QPushButton;
-class QScrollArea;
 class QVBoxLayout;
 
 namespace latchround::ui {
@@ -16,6 +15,7 @@ namespace latchround::ui {
 class DoorGlyph;
 class Lettering;
 class PhrasePicker;
+class ReadingPane;
 
 class WhyPanel : public Part {
     Q_OBJECT
@@ -47,7 +47,7 @@ private:
     DoorGlyph* m_glyph;
     Lettering* m_title;
     Lettering* m_verdict;
-    QScrollArea* m_scroll;
+    ReadingPane* m_scroll;
     QWidget* m_text;
     QVBoxLayout* m_lines;
     QWidget* m_decision;

@@ -10,6 +10,7 @@
 
 #include "ui/look/button_drawing.h"
 #include "ui/look/touch_style.h"
+#include "ui/parts/door_words.h"
 #include "ui/parts/verdict_look.h"
 #include "ui/parts/zone_profile_access.h"
 
@@ -182,8 +183,9 @@ void ZoneProfile::speak() {
     if (!m_current.isEmpty() && m_plan.drawn(m_current))
         name += QStringLiteral(", ") + doorLine(m_current);
     setAccessibleName(name);
-    setAccessibleDescription(
-        (m_bulkheads.sentences + m_bulkheads.remarks).join(QStringLiteral("\n")));
+    const QStringList said = m_bulkheads.sentences + m_bulkheads.remarks;
+    setAccessibleDescription(said.isEmpty() ? doorCountWords(int(m_arrangement.doors.size()))
+                                            : said.join(QStringLiteral("\n")));
 }
 
 void ZoneProfile::lookChanged() {

@@ -11,6 +11,7 @@
 #include "core/evidence/moment_text.h"
 #include "ui/look/look.h"
 #include "ui/parts/core_words.h"
+#include "ui/parts/tab_stops.h"
 #include "ui/parts/top_bar.h"
 #include "ui/parts/walkdown_words.h"
 #include "ui/screens/caution/caution_screen.h"
@@ -221,6 +222,13 @@ void Window::tellTime() {
 
 void Window::tell(const QString& title, const QString& words) {
     ui::tell(this, title, words);
+}
+
+bool Window::focusNextPrevChild(bool next) {
+    for (const Sheet* sheet : findChildren<Sheet*>(Qt::FindDirectChildrenOnly))
+        if (sheet->isVisible()) // what lies below it waits
+            return tabOn(tabStops(*sheet), next);
+    return tabOn(tabStops(*this), next);
 }
 
 void Window::paintEvent(QPaintEvent*) {

@@ -54,6 +54,8 @@ signals:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    /// Tab goes as the screen is read.
+    bool focusNextPrevChild(bool next) override;
 
 private:
     void addScreen(Screen* screen);

@@ -3,7 +3,6 @@
 #include <QBoxLayout>
 #include <QListWidget>
 #include <QPushButton>
-#include <QScrollArea>
 
 #include "ui/look/plain_text.h"
 #include "ui/look/touch_style.h"
@@ -11,6 +10,7 @@
 #include "ui/parts/core_words.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/list_touch.h"
+#include "ui/parts/reading_pane.h"
 
 namespace latchround::ui {
 
@@ -119,15 +119,9 @@ QWidget* DivisionLookup::makeAnswer() {
     m_notes->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     lines->addWidget(m_class);
     lines->addWidget(m_source);
-    auto* scroll = new QScrollArea;
-    scroll->setWidget(m_notes);
-    scroll->setWidgetResizable(true);
-    scroll->viewport()->setAutoFillBackground(false);
-    m_notes->setAutoFillBackground(false);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setAccessibleName(tr("Notes"));
-    scrollByTouch(*scroll);
-    lines->addWidget(scroll, 1);
+    auto* notes = new ReadingPane(tr("Notes"));
+    notes->add(m_notes);
+    lines->addWidget(notes, 1);
     return box;
 }
 
@@ -137,6 +131,8 @@ void DivisionLookup::choose(DivisionKind kind) {
         key->setChecked(which == kind);
     m_titles[0]->setText(hasDirection(kind) ? tr("Below the deck") : tr("One side"));
     m_titles[1]->setText(hasDirection(kind) ? tr("Above the deck") : tr("The other side"));
+    for (std::size_t side = 0; side < m_spaces.size(); ++side)
+        m_spaces[side]->setAccessibleName(m_titles[side]->text());
     look();
 }
 

@@ -94,6 +94,7 @@ void DoorSheets::notAsked() {
     auto* sheet = new Sheet(m_over, tr("Not asked of door %1").arg(m_door));
     auto* list = new QListWidget;
     list->setObjectName(QStringLiteral("not-asked-rows"));
+    list->setAccessibleName(sheet->accessibleName());
     list->setWordWrap(true);
     list->setSelectionMode(QAbstractItemView::NoSelection);
     list->addItems(lines);

@@ -101,6 +101,8 @@ QWidget* PlanPage::makeWho() {
         new ChoiceKeys("purpose", ChoiceKeys::Many::One, int(latchround::purposeWords.size()));
     m_recorder = new ChoiceKeys("person", ChoiceKeys::Many::One, people_at_once);
     m_team = new ChoiceKeys("team", ChoiceKeys::Many::Several, people_at_once);
+    m_recorder->setAccessibleName(tr("Who records"));
+    m_team->setAccessibleName(tr("Who walks along"));
     m_team_title = titleOf(tr("Who walks along"));
     auto* add = new QPushButton(tr("Add a person"));
     add->setObjectName(QStringLiteral("add-person"));

@@ -58,13 +58,13 @@ ExerciseRow::ExerciseRow(const ui::ExerciseOffered& exercise, QWidget* parent)
     const QString about = facts.join(QStringLiteral(" · "));
     lines->addWidget(new Lettering(about, TextSize::Body));
     auto* words = new Lettering(exercise.words, TextSize::Small, Ink::Muted);
-    words->setVisible(!exercise.words.isEmpty());
     lines->addWidget(words);
     lines->addStretch(1);
     m_line->addWidget(new LevelSteps(exercise.level), 0, Qt::AlignVCenter);
     m_line->addLayout(lines, 1);
     m_line->addWidget(m_best, 0, Qt::AlignVCenter);
     m_line->addWidget(m_key, 0, Qt::AlignVCenter);
+    words->setVisible(!exercise.words.isEmpty()); // now that it is no window of its own
     m_best->setObjectName(QStringLiteral("best-score"));
     m_best->setWordWrap(false);
     m_best->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
