@@ -5044,6 +5044,14 @@ lado dos</translation>
         <source>%1 rows that differ</source>
         <translation type="unfinished">%1 filas que difieren</translation>
     </message>
+    <message>
+        <source>Score</source>
+        <translation type="unfinished">Resultado</translation>
+    </message>
+    <message>
+        <source>‹ Score</source>
+        <translation type="unfinished">‹ Resultado</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::DecisionSheet</name>
@@ -5649,6 +5657,13 @@ lado dos</translation>
     <message>
         <source>best %1 %</source>
         <translation type="unfinished">mejor %1 %</translation>
+    </message>
+</context>
+<context>
+    <name>latchround::ui::FigureLabel</name>
+    <message>
+        <source>no figure yet</source>
+        <translation type="unfinished">aún sin cifra</translation>
     </message>
 </context>
 <context>
@@ -6347,6 +6362,10 @@ lado dos</translation>
         <source>ALARM</source>
         <translation type="unfinished">ALARMA</translation>
     </message>
+    <message>
+        <source>s</source>
+        <translation type="unfinished">s</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::LongJob</name>
@@ -6805,6 +6824,14 @@ lado dos</translation>
         <source>Exercise taken in</source>
         <translation type="unfinished">Ejercicio incorporado</translation>
     </message>
+    <message>
+        <source>Exercises</source>
+        <translation type="unfinished">Ejercicios</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation type="unfinished">Progreso</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::ProgressBar</name>
@@ -6838,6 +6865,10 @@ lado dos</translation>
     <message>
         <source>People endangered: %1.</source>
         <translation type="unfinished">Personas puestas en peligro: %1.</translation>
+    </message>
+    <message>
+        <source>no name</source>
+        <translation type="unfinished">sin nombre</translation>
     </message>
 </context>
 <context>
@@ -7640,6 +7671,26 @@ lado dos</translation>
     <message>
         <source>Nobody and nothing is in the way now.</source>
         <translation type="unfinished">Ahora no hay nadie ni nada en el paso.</translation>
+    </message>
+    <message>
+        <source>Door</source>
+        <translation type="unfinished">Puerta</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation type="unfinished">Mirar</translation>
+    </message>
+    <message>
+        <source>Try</source>
+        <translation type="unfinished">Probar</translation>
+    </message>
+    <message>
+        <source>The whole door</source>
+        <translation type="unfinished">La puerta entera</translation>
+    </message>
+    <message>
+        <source>Try and ask</source>
+        <translation type="unfinished">Probar y preguntar</translation>
     </message>
 </context>
 <context>

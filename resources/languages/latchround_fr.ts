@@ -5044,6 +5044,14 @@ côté deux</translation>
         <source>%1 rows that differ</source>
         <translation type="unfinished">%1 lignes qui diffèrent</translation>
     </message>
+    <message>
+        <source>Score</source>
+        <translation type="unfinished">Score</translation>
+    </message>
+    <message>
+        <source>‹ Score</source>
+        <translation type="unfinished">‹ Score</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::DecisionSheet</name>
@@ -5649,6 +5657,13 @@ côté deux</translation>
     <message>
         <source>best %1 %</source>
         <translation type="unfinished">meilleur %1&#xa0;%</translation>
+    </message>
+</context>
+<context>
+    <name>latchround::ui::FigureLabel</name>
+    <message>
+        <source>no figure yet</source>
+        <translation type="unfinished">pas encore de valeur</translation>
     </message>
 </context>
 <context>
@@ -6347,6 +6362,10 @@ côté deux</translation>
         <source>ALARM</source>
         <translation type="unfinished">ALARME</translation>
     </message>
+    <message>
+        <source>s</source>
+        <translation type="unfinished">s</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::LongJob</name>
@@ -6805,6 +6824,14 @@ côté deux</translation>
         <source>Exercise taken in</source>
         <translation type="unfinished">Exercice importé</translation>
     </message>
+    <message>
+        <source>Exercises</source>
+        <translation type="unfinished">Exercices</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation type="unfinished">Progrès</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::ProgressBar</name>
@@ -6838,6 +6865,10 @@ côté deux</translation>
     <message>
         <source>People endangered: %1.</source>
         <translation type="unfinished">Personnes mises en danger&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>no name</source>
+        <translation type="unfinished">sans nom</translation>
     </message>
 </context>
 <context>
@@ -7426,11 +7457,11 @@ côté deux</translation>
     </message>
     <message>
         <source>Earlier: %1</source>
-        <translation type="unfinished">Avant : %1</translation>
+        <translation type="unfinished">Avant&#xa0;: %1</translation>
     </message>
     <message>
         <source>Later: %1</source>
-        <translation type="unfinished">Après : %1</translation>
+        <translation type="unfinished">Après&#xa0;: %1</translation>
     </message>
     <message>
         <source>More walkdowns, earlier</source>
@@ -7640,6 +7671,26 @@ côté deux</translation>
     <message>
         <source>Nobody and nothing is in the way now.</source>
         <translation type="unfinished">Plus personne ni rien sur le chemin.</translation>
+    </message>
+    <message>
+        <source>Door</source>
+        <translation type="unfinished">Porte</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation type="unfinished">Regarder</translation>
+    </message>
+    <message>
+        <source>Try</source>
+        <translation type="unfinished">Essayer</translation>
+    </message>
+    <message>
+        <source>The whole door</source>
+        <translation type="unfinished">Toute la porte</translation>
+    </message>
+    <message>
+        <source>Try and ask</source>
+        <translation type="unfinished">Essayer et demander</translation>
     </message>
 </context>
 <context>

@@ -5044,6 +5044,14 @@ sisi dua</translation>
         <source>%1 rows that differ</source>
         <translation type="unfinished">%1 butir berbeda</translation>
     </message>
+    <message>
+        <source>Score</source>
+        <translation type="unfinished">Nilai</translation>
+    </message>
+    <message>
+        <source>‹ Score</source>
+        <translation type="unfinished">‹ Nilai</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::DecisionSheet</name>
@@ -5649,6 +5657,13 @@ sisi dua</translation>
     <message>
         <source>best %1 %</source>
         <translation type="unfinished">terbaik %1 %</translation>
+    </message>
+</context>
+<context>
+    <name>latchround::ui::FigureLabel</name>
+    <message>
+        <source>no figure yet</source>
+        <translation type="unfinished">belum ada angka</translation>
     </message>
 </context>
 <context>
@@ -6347,6 +6362,10 @@ sisi dua</translation>
         <source>ALARM</source>
         <translation type="unfinished">ALARM</translation>
     </message>
+    <message>
+        <source>s</source>
+        <translation type="unfinished">s</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::LongJob</name>
@@ -6805,6 +6824,14 @@ sisi dua</translation>
         <source>Exercise taken in</source>
         <translation type="unfinished">Latihan diimpor</translation>
     </message>
+    <message>
+        <source>Exercises</source>
+        <translation type="unfinished">Latihan</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation type="unfinished">Kemajuan</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::ProgressBar</name>
@@ -6838,6 +6865,10 @@ sisi dua</translation>
     <message>
         <source>People endangered: %1.</source>
         <translation type="unfinished">Orang terancam bahaya: %1.</translation>
+    </message>
+    <message>
+        <source>no name</source>
+        <translation type="unfinished">tanpa nama</translation>
     </message>
 </context>
 <context>
@@ -7640,6 +7671,26 @@ sisi dua</translation>
     <message>
         <source>Nobody and nothing is in the way now.</source>
         <translation type="unfinished">Kini tidak ada orang dan benda di lintasan.</translation>
+    </message>
+    <message>
+        <source>Door</source>
+        <translation type="unfinished">Pintu</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation type="unfinished">Lihat</translation>
+    </message>
+    <message>
+        <source>Try</source>
+        <translation type="unfinished">Coba</translation>
+    </message>
+    <message>
+        <source>The whole door</source>
+        <translation type="unfinished">Seluruh pintu</translation>
+    </message>
+    <message>
+        <source>Try and ask</source>
+        <translation type="unfinished">Coba dan tanyakan</translation>
     </message>
 </context>
 <context>

@@ -7,6 +7,7 @@
 #include <QLabel>
 #include <QScrollBar>
 
+#include "tests/whole/hands.h"
 #include "ui/parts/mark_key.h"
 #include "ui/parts/sheet.h"
 
@@ -33,7 +34,7 @@ QWidget& frontOf(QWidget& window) {
 std::vector<QWidget*> widgetsInFront(QWidget& window) {
     std::vector<QWidget*> seen;
     for (QWidget* widget : frontOf(window).findChildren<QWidget*>())
-        if (widget->isVisible() && !widget->visibleRegion().isEmpty())
+        if (hands::isInSight(*widget))
             seen.push_back(widget);
     return seen;
 }

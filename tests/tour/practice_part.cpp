@@ -25,11 +25,18 @@ void planExercise(Tour& tour) {
 void lookAtDoor(Tour& tour) {
     tour.tap("practice-scene");
     tour.stop("practice, at the door");
+    for (const char* list : {"scene-part-1", "scene-part-2"})
+        if (tour.shows(list)) {
+            tour.tap(list);
+            tour.stop(QString("practice, ") + list);
+        }
     for (const char* spot : {"spot-pocket", "spot-plate", "spot-seals", "spot-papers"}) {
         tour.tap(spot);
         tour.stop(QString("practice, ") + spot);
     }
-    tour.tap("scene-whole");
+    tour.tap(tour.shows("scene-whole") ? "scene-whole" : "scene-part-0");
+    tour.tap("ask-panel");
+    tour.stop("practice, asked");
     tour.tap("scene-side");
     tour.stop("practice, at the door, side two");
     tour.tap("back");
@@ -77,9 +84,13 @@ void practise(Tour& tour) {
          {"debrief-faults", "debrief-verdicts", "debrief-people", "debrief-marks"}) {
         tour.tap(section);
         tour.stop(QString("practice, ") + section);
+        if (tour.shows("debrief-score"))
+            tour.tap("debrief-score");
     }
     tour.tap("debrief-done");
     tour.waitUntil([&] { return tour.desk().practiceDesk() == nullptr; }, "back to the vessel");
+    if (tour.shows("practice-part-1"))
+        tour.tap("practice-part-1");
     tour.stop("practice, progress");
 }
 

@@ -8,12 +8,12 @@ namespace latchround::tour {
 
 namespace {
 
-// Letters that both typefaces of the program have.
-constexpr QStringView plain = u"acdeghijklnorstuwyzACDEGHIJKLNORSTUWYZ";
-constexpr QStringView accented = u"áçďéğĥíĵķĺñóŕšţúŵýžÁÇĎÉĞĤÍĴĶĹÑÓŔŠŢÚŴÝŽ";
+// Letters that the program's typeface has itself, as it has those of every language shipped.
+constexpr QStringView plain = u"aceinouyACEINOUY";
+constexpr QStringView accented = u"áçéíñóúýÁÇÉÍÑÓÚÝ";
 
 /// Of accented letters alone, so that no plain word comes of it.
-constexpr QStringView more = u"íñóé éžáú óñéš úíáó ";
+constexpr QStringView more = u"íñóé éçáú óñéý úíáó ";
 
 } // namespace
 
@@ -22,7 +22,7 @@ QString pseudo(const QString& english) {
     const auto letters = std::count_if(english.begin(), english.end(), isLetter);
     if (letters == 0)
         return english;
-    QString words = QStringLiteral("[!!");
+    QString words = QStringLiteral("[");
     for (qsizetype i = 0; i < english.size(); ++i) {
         const QChar each = english[i];
         if (each == QLatin1Char('%') && i + 1 < english.size()) { // %1, %L1, %n
@@ -36,12 +36,12 @@ QString pseudo(const QString& english) {
         const auto at = plain.indexOf(each);
         words += at < 0 ? each : accented[at];
     }
-    // The marks count: a word of three letters is three times as long by them alone.
-    constexpr qsizetype marks = 6;
+    // The marks count: a word of three letters is longer by two thirds by them alone.
+    constexpr qsizetype marks = 2;
     const qsizetype longer = (letters * 2 + 4) / 5 - marks;
     for (qsizetype i = -1; i < longer; ++i)
         words += i < 0 ? QChar(' ') : more[i % more.size()];
-    return words.trimmed() + QStringLiteral("!!]");
+    return words.trimmed() + QLatin1Char(']');
 }
 
 QString PseudoLanguage::translate(const char*, const char* source, const char*, int) const {

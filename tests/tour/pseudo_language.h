@@ -1,5 +1,5 @@
 // The tests' own language, "qps": every text of the program in accented letters, longer by two
-// fifths and within [!! and !!]. What stands on a screen in plain letters was never handed to the
+// fifths and within [ and ]. What stands on a screen in plain letters was never handed to the
 // translators, and what is cut off here has no room for Spanish.
 #pragma once
 

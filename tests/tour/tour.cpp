@@ -163,7 +163,7 @@ QWidget* Tour::reachBy(const QString& name, int presses) {
                 return widget;
         }
     static const QRegularExpression openers(
-        QStringLiteral("^((home-)?part-|caution-(next|doors)$|slips$)"));
+        QStringLiteral("^(([a-z]+-)?part-|caution-(next|doors)$|slips$)"));
     std::vector<QPointer<QAbstractButton>> keys;
     for (QAbstractButton* key : window().findChildren<QAbstractButton*>(openers))
         if (isInSight(*key))

@@ -59,6 +59,9 @@ std::vector<Case> cases() {
         {{upright, 2, false, "en"}, false}, {{large, 2, false, "en"}, false},
         {{wide, 1, false, "qps"}, false},   {{upright, 1, false, "qps"}, false},
         {{wide, 1, true, "en"}, false},     {{upright, 1, true, "en"}, false},
+        {{wide, 1, false, "es"}, false},    {{upright, 1, false, "es"}, false},
+        {{wide, 1, false, "fr"}, false},    {{upright, 1, false, "fr"}, false},
+        {{wide, 1, false, "id"}, false},    {{upright, 1, false, "id"}, false},
     };
 }
 

@@ -1,6 +1,7 @@
 // Every word on every screen can be translated: the tour is taken in the tests' own language, where
 // plain letters are what nobody handed to the translators. Names, what people wrote, citations and
 // signs of units stay as they are in every language.
+#include <algorithm>
 #include <set>
 
 #include <QFile>
@@ -131,16 +132,17 @@ protected:
 } // namespace
 
 TEST(PseudoLanguage, KeepsPlacesAndSaysMore) {
-    EXPECT_EQ(pseudo("Deck %1"), "[!!Ďéçķ %1!!]");
+    EXPECT_EQ(pseudo("Deck %1"), "[Déçk %1]");
     EXPECT_EQ(pseudo("%1 · %2"), "%1 · %2");
     EXPECT_THAT(pseudo("two\nlines").toStdString(), testing::HasSubstr("\n"));
     const QString text = QStringLiteral("All of it still holds");
-    EXPECT_GE(pseudo(text).size(), text.size() * 14 / 10);
+    const auto letters = std::ranges::count_if(text, [](QChar each) { return each.isLetter(); });
+    EXPECT_GE(pseudo(text).size(), text.size() + letters * 2 / 5);
 }
 
 TEST(PseudoLanguage, PlainWordsAreFoundAndDataIsNot) {
     const Data data;
-    EXPECT_EQ(untranslated("[!!ŤĥíŔ!!] Not armed", data), QStringList{"Not armed"});
+    EXPECT_EQ(untranslated("[ThíR] Not armed", data), QStringList{"Not armed"});
     EXPECT_EQ(untranslated(pseudo("What would settle it"), data), QStringList());
     EXPECT_EQ(untranslated("SOLAS II-2/9.4.1.1.5.2 · 0,2 m/s", data), QStringList());
 }

@@ -1,5 +1,6 @@
 #include "tests/whole/hands.h"
 
+#include <QAbstractScrollArea>
 #include <QApplication>
 #include <QDialogButtonBox>
 #include <QFileDialog>
@@ -45,6 +46,12 @@ void click(QWidget* widget) {
     ASSERT_TRUE(widget->isEnabled()) << widget->objectName().toStdString();
     QTest::mouseClick(widget, Qt::LeftButton);
     QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+}
+
+bool isInSight(const QWidget& widget) {
+    const auto* area = qobject_cast<const QAbstractScrollArea*>(&widget);
+    const QWidget& seen = area ? *area->viewport() : widget;
+    return seen.isVisible() && !seen.visibleRegion().isEmpty();
 }
 
 void click(QWidget* window, const QString& name) {

@@ -12,6 +12,9 @@ namespace latchround::hands {
 /// rows are turned; fails the test where there is none.
 QWidget* find(QWidget* window, const QString& name);
 
+/// Some of it can be seen: of a list that its rows cover, the rows.
+bool isInSight(const QWidget& widget);
+
 /// Clicks the middle of the widget of this name, which must be enabled.
 void click(QWidget* window, const QString& name);
 

@@ -7,6 +7,8 @@
 
 #include <gtest/gtest.h>
 
+#include "tests/whole/hands.h"
+
 namespace latchround {
 
 void Keyboard::press(Qt::Key key, Qt::KeyboardModifiers with) {
@@ -23,7 +25,7 @@ void Keyboard::type(const QString& words) {
 
 bool Keyboard::isInSight(const Meant& meant) const {
     for (const QWidget* widget : window()->findChildren<QWidget*>())
-        if (widget->isVisible() && widget->isEnabled() && !widget->visibleRegion().isEmpty() &&
+        if (widget->isEnabled() && hands::isInSight(*widget) &&
             (widget->focusPolicy() & Qt::TabFocus) != 0 && meant(widget))
             return true;
     return false;

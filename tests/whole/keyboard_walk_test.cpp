@@ -1,6 +1,8 @@
 // A whole walk by keyboard alone: planned, briefed, a door looked at, timed, released from the
 // control station, asked why, noted; ended; written up, rectified and printed.
 #include <QApplication>
+#include <QFile>
+#include <QLabel>
 #include <QListView>
 
 #include "tests/whole/keyboard.h"
@@ -186,7 +188,7 @@ TEST_F(KeyboardWalk, ADoorIsLookedAtTimedAndGraded) {
     EXPECT_TRUE(isShown("home-main"));
 }
 
-TEST_F(KeyboardWalk, ADoorThatSlamsIsGradedAndTheWalkdownEnded) {
+TEST_F(KeyboardWalk, ADoorThatSlamsIsGradedWrittenUpRectifiedAndPrinted) {
     plan();
     goToDoor("7-13");
     use("step-1");
@@ -200,4 +202,26 @@ TEST_F(KeyboardWalk, ADoorThatSlamsIsGradedAndTheWalkdownEnded) {
     use("home-end");
     use("end-confirm");
     ASSERT_TRUE(ledgerOnDisk().walkdowns().back().end);
+
+    // What is not in order is written up, rectified and printed.
+    use("open-items-all");
+    use("review-write-up");
+    use("write-up-all");
+    EXPECT_FALSE(aSheetIsOpen());
+    keys.tabTo("review-items");
+    keys.press(Qt::Key_Home);
+    keys.press(Qt::Key_Down);
+    use("item-next");
+    useWords("closer adjusted");
+    EXPECT_TRUE(aSheetIsOpen()) << "by whom";
+    useWords("Ansa Merlund");
+    EXPECT_FALSE(aSheetIsOpen());
+    const std::vector<Fact> facts = SqliteRegister::open(path).value()->facts().value();
+    EXPECT_TRUE(std::ranges::any_of(
+        facts, [](const Fact& fact) { return std::holds_alternative<Rectification>(fact.body); }));
+    use("review-papers");
+    use("paper-deficiencies");
+    const QString told = qobject_cast<QLabel*>(hands::find(window(), "told"))->text();
+    EXPECT_TRUE(QFile::exists(told.mid(told.indexOf('/'))));
+    keys.press(Qt::Key_Escape);
 }

@@ -106,12 +106,14 @@ HelpPage::Block HelpPage::blockIn(int width, int height) const {
 }
 
 int HelpPage::heightForWidth(int width) const {
-    const int words = wordsHeight(width);
+    const int margins = 2 * sizes().gap; // where the ring is drawn
+    const int wide = width - margins;
+    const int words = wordsHeight(wide) + margins;
     if (m_panels.empty())
         return words;
     // The drawings need no more than so much of the window.
     constexpr double most = 0.5;
-    return blockIn(width, int(most * window()->height())).high + sizes().gap + words;
+    return blockIn(wide, int(most * window()->height())).high + sizes().gap + words;
 }
 
 QSize HelpPage::sizeHint() const {
@@ -121,8 +123,9 @@ QSize HelpPage::sizeHint() const {
 
 QSize HelpPage::minimumSizeHint() const {
     const int least_wide = int(mm(40));
-    const int wide = std::max(width(), least_wide);
-    int least = wordsHeight(wide);
+    const int margins = 2 * sizes().gap;
+    const int wide = std::max(width(), least_wide) - margins;
+    int least = wordsHeight(wide) + margins;
     if (const int count = int(m_panels.size()); count > 0)
         least += int(least_px * shape) + sizes().gap +
                  captionHeight((wide - (count - 1) * sizes().gap) / count);
@@ -139,19 +142,20 @@ void HelpPage::place(const Panel& panel, const QRect& area) {
 
 void HelpPage::arrange() {
     const int gap = sizes().gap;
-    const int words = wordsHeight(width());
-    const Block block = blockIn(width(), height() - words - gap);
+    const QRect room = rect().adjusted(gap, gap, -gap, -gap);
+    const int words = wordsHeight(room.width());
+    const Block block = blockIn(room.width(), room.height() - words - gap);
     if (block.drawing_wide < 1) { // no drawing, or no size yet
-        m_words->setGeometry(0, 0, width(), words);
+        m_words->setGeometry(room.left(), room.top(), room.width(), words);
         return;
     }
-    int x = 0;
-    int y = 0;
+    int x = room.left();
+    int y = room.top();
     for (const Panel& panel : m_panels) {
         place(panel, {x, y, block.column, block.row});
         (block.stacked ? y : x) += (block.stacked ? block.row : block.column) + gap;
     }
-    m_words->setGeometry(0, block.high + gap, width(), words);
+    m_words->setGeometry(room.left(), room.top() + block.high + gap, room.width(), words);
 }
 
 bool HelpPage::event(QEvent* event) {

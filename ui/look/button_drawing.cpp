@@ -4,6 +4,7 @@
 
 #include <QPainter>
 #include <QPainterPath>
+#include <QRegularExpression>
 #include <QStyleOptionButton>
 #include <QVariant>
 #include <QWidget>
@@ -61,6 +62,28 @@ MarkShape shapeOf(const QString& tone) {
     if (tone == QLatin1String("neutral"))
         return MarkShape::Dash;
     return MarkShape::Tick;
+}
+
+/// Smaller letters rather than words cut off, where a language has long ones; but none too small
+/// to be read.
+QFont fitted(const QFont& font, const QString& words, const QSizeF& room) {
+    constexpr double least_share = 0.7;
+    const QFontMetricsF metrics(font);
+    double share = 1;
+    for (const QString& word : words.split(QRegularExpression(QStringLiteral("\\s+"))))
+        if (const double wide = metrics.horizontalAdvance(word); wide > room.width())
+            share = std::min(share, room.width() / wide);
+    QFont smaller(font);
+    const auto tooHigh = [&] {
+        smaller.setPixelSize(int(font.pixelSize() * share));
+        return QFontMetricsF(smaller)
+                   .boundingRect(QRectF(QPointF(), room), Qt::AlignCenter | Qt::TextWordWrap, words)
+                   .height() > room.height();
+    };
+    while (tooHigh() && share > least_share)
+        share -= 0.05;
+    smaller.setPixelSize(int(font.pixelSize() * std::max(share, least_share)));
+    return smaller;
 }
 
 } // namespace
@@ -130,7 +153,11 @@ void drawPushButtonWords(QPainter& painter, const QStyleOptionButton& option, co
         drawMarkShape(painter, box, shapeOf(tone), fill.ink);
         words.setTop(box.bottom());
     }
-    painter.drawText(words, Qt::AlignCenter | Qt::TextWordWrap | Qt::TextShowMnemonic, option.text);
+    QString text = option.text; // a sign of direction never stands on a line by itself
+    text.replace(QStringLiteral(" ›"), QStringLiteral("\u00a0›"));
+    text.replace(QStringLiteral("‹ "), QStringLiteral("‹\u00a0"));
+    painter.setFont(fitted(painter.font(), text, words.size()));
+    painter.drawText(words, Qt::AlignCenter | Qt::TextWordWrap | Qt::TextShowMnemonic, text);
     painter.restore();
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include <QAbstractItemView>
+#include <QAbstractScrollArea>
 #include <QPainter>
 #include <QPushButton>
 #include <QStyleFactory>
@@ -81,7 +82,11 @@ void drawScrollBar(QPainter& painter, const QStyleOptionSlider& option, const QS
                    const QWidget* widget, const Appearance& look) {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
-    painter.fillRect(option.rect, look.colours.card);
+    // Of what lets its ground shine through the bar does so too.
+    const auto* area = qobject_cast<const QAbstractScrollArea*>(
+        widget && widget->parentWidget() ? widget->parentWidget()->parentWidget() : nullptr);
+    if (!area || area->viewport()->autoFillBackground())
+        painter.fillRect(option.rect, look.colours.card);
     const QRect slider =
         style.subControlRect(QStyle::CC_ScrollBar, &option, QStyle::SC_ScrollBarSlider, widget);
     if (option.maximum > option.minimum) {
@@ -127,6 +132,10 @@ int TouchStyle::pixelMetric(PixelMetric metric, const QStyleOption* option,
     case PM_LayoutHorizontalSpacing:
     case PM_LayoutVerticalSpacing:
         return s.gap;
+    case PM_FocusFrameHMargin: // of a list's row, so that the ring lies around its words
+        return s.gap;
+    case PM_FocusFrameVMargin:
+        return s.gap / 2;
     case PM_DefaultFrameWidth:
         return s.border;
     case PM_SmallIconSize:

@@ -154,7 +154,13 @@ void BandGauge::paintEvent(QPaintEvent*) {
 }
 
 void BandGauge::drawHead(QPainter& painter, const QRectF& head) const {
-    painter.setFont(font(TextSize::Lead));
+    for (const TextSize size : {TextSize::Lead, TextSize::Body, TextSize::Small}) {
+        painter.setFont(font(size));
+        const QFontMetricsF metrics(painter.font());
+        if (metrics.horizontalAdvance(m_title) + mm(3) + metrics.horizontalAdvance(limitWords()) <=
+            head.width())
+            break;
+    }
     painter.setPen(colours().ink);
     const QString limits = limitWords();
     const double limits_width = QFontMetricsF(painter.font()).horizontalAdvance(limits);

@@ -104,7 +104,7 @@ void ChoiceKeys::show() {
 
 void ChoiceKeys::arrange() {
     // On a narrow page two narrow columns rather than one wide one.
-    m_columns = std::clamp(int(width() / mm(width() < mm(80) ? 32 : 38)), 1, 4);
+    m_columns = std::clamp(int(width() / mm(width() < mm(80) ? 30 : 38)), 1, 4);
     const bool all = count() <= m_at_once + 1;
     const int past = all ? count() : std::min(m_first + m_at_once, count());
     // All of one height, that of the longest words.

@@ -1,5 +1,7 @@
 #include "ui/parts/reading_pane.h"
 
+#include <algorithm>
+
 #include <QAccessible>
 #include <QAccessibleWidget>
 #include <QPainter>
@@ -95,6 +97,16 @@ bool ReadingPane::event(QEvent* event) {
         m_lines->setContentsMargins(gap, gap, gap, gap);
     }
     return QScrollArea::event(event);
+}
+
+QSize ReadingPane::sizeHint() const {
+    constexpr double low_mm = 100;
+    constexpr double little_mm = 15;
+    const double px_per_mm = lookOf(this).sizes.px_per_mm;
+    QSize hint = QScrollArea::sizeHint();
+    if (window()->height() < low_mm * px_per_mm)
+        hint.setHeight(std::min(hint.height(), int(little_mm * px_per_mm)));
+    return hint;
 }
 
 int ReadingPane::heightForWidth(int width) const {

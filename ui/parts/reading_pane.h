@@ -24,6 +24,8 @@ public:
     /// As high as its words where there is room for them; they move only where there is not.
     void setAsHighAsWords();
 
+    /// Asks for little in a low window: its words move.
+    QSize sizeHint() const override;
     bool hasHeightForWidth() const override { return m_as_high_as_words; }
     int heightForWidth(int width) const override;
 

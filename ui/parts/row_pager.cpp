@@ -81,9 +81,14 @@ void RowPager::placeTurner() {
     m_turner_line->setDirection(m_beside ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_before->setText(m_beside ? QStringLiteral("‹") : tr("‹ Before"));
     m_after->setText(m_beside ? QStringLiteral("›") : tr("More ›"));
+    const int keys = 2 * sizes().target + 2 * sizes().gap;
+    m_where->setHidden(m_beside && height() < keys + 2 * m_where->fontMetrics().height());
     m_turner->setMaximumWidth(m_beside ? sizes().target + 2 * sizes().gap : QWIDGETSIZE_MAX);
     const int side = m_beside ? sizes().gap : sizes().pad;
-    m_turner_line->setContentsMargins(side, sizes().gap, side, sizes().gap);
+    constexpr int least_apart_px = 8;
+    m_turner_line->setSpacing(m_beside ? least_apart_px : sizes().gap);
+    const int above = m_beside ? 0 : sizes().gap;
+    m_turner_line->setContentsMargins(side, above, side, above);
 }
 
 QSize RowPager::minimumSizeHint() const {
@@ -110,6 +115,20 @@ void RowPager::divide() {
         used += needed;
     }
     showPage();
+}
+
+/// A row now needs more than it was given: its key says something longer.
+bool RowPager::isCramped() const {
+    return std::ranges::any_of(m_rows, [this](QWidget* row) {
+        return row->isVisible() && row->height() < m_room && heightOf(row) > row->height();
+    });
+}
+
+bool RowPager::event(QEvent* event) {
+    const bool done = Part::event(event);
+    if (event->type() == QEvent::LayoutRequest && !m_showing && isCramped())
+        QMetaObject::invokeMethod(this, &RowPager::divide, Qt::QueuedConnection);
+    return done;
 }
 
 void RowPager::turnTo(int page) {

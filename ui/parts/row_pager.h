@@ -32,11 +32,13 @@ public:
 
 protected:
     void lookChanged() override;
+    bool event(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
 private:
     void divide();
+    bool isCramped() const;
     void showPage();
     /// The keys that turn stand below the rows, or beside them where height is short.
     void placeTurner();

@@ -1,10 +1,13 @@
 #include "ui/parts/top_bar.h"
 
+#include <algorithm>
+
 #include <QHBoxLayout>
 #include <QPainter>
 #include <QPushButton>
 #include <QResizeEvent>
 
+#include "ui/look/practice_colours.h"
 #include "ui/look/touch_style.h"
 #include "ui/parts/lettering.h"
 
@@ -34,13 +37,38 @@ protected:
     }
 };
 
+/// Of words on two lines, parted where both are shortest.
+int widthOnTwoLines(const QString& words, const QFontMetrics& metrics) {
+    int least = metrics.horizontalAdvance(words);
+    for (qsizetype at = words.indexOf(QLatin1Char(' ')); at >= 0;
+         at = words.indexOf(QLatin1Char(' '), at + 1))
+        least = std::min(least, std::max(metrics.horizontalAdvance(words.left(at)),
+                                         metrics.horizontalAdvance(words.mid(at + 1))));
+    return least;
+}
+
 } // namespace
+
+void narrowKey(QPushButton& key) {
+    const Sizes& sizes = lookOf(&key).sizes;
+    key.ensurePolished();
+    const int beside = 2 * (sizes.border + int(2 * sizes.px_per_mm));
+    key.setFixedWidth(
+        std::max(sizes.target, widthOnTwoLines(key.text(), key.fontMetrics()) + beside));
+}
+
+void widenKey(QPushButton& key) {
+    key.setMinimumWidth(0);
+    key.setMaximumWidth(QWIDGETSIZE_MAX);
+}
 
 TopBar::TopBar(QWidget* parent)
     : Part(parent)
+    , m_row(new QHBoxLayout(this))
     , m_back(new QPushButton(QStringLiteral("‹"), this))
     , m_light(new QPushButton(this))
     , m_undo(new QPushButton(tr("Undo"), this))
+    , m_word(new Lettering({}, TextSize::Small, Ink::Bar, true, this))
     , m_title(new Lettering({}, TextSize::Heading, Ink::Bar, true, this))
     , m_subtitle(new Lettering({}, TextSize::Body, Ink::BarMuted, false, this))
     , m_count(new Lettering({}, TextSize::Body, Ink::Bar, false, this))
@@ -57,20 +85,27 @@ TopBar::TopBar(QWidget* parent)
     connect(m_back, &QPushButton::clicked, this, &TopBar::back);
     connect(m_light, &QPushButton::clicked, this, &TopBar::lightAsked);
     connect(m_undo, &QPushButton::clicked, this, &TopBar::undoAsked);
-    auto* row = new QHBoxLayout(this);
-    row->addWidget(m_back);
-    row->addWidget(m_title);
-    row->addWidget(m_subtitle);
-    row->addStretch(1);
-    row->addWidget(m_count);
-    row->addWidget(m_line, 0, Qt::AlignVCenter);
-    row->addWidget(m_saved);
-    row->addWidget(m_undo);
-    row->addWidget(m_time);
-    row->addWidget(m_light);
+    auto* titles = new QVBoxLayout;
+    titles->setSpacing(0);
+    titles->addStretch(1);
+    titles->addWidget(m_word);
+    titles->addWidget(m_title);
+    titles->addStretch(1);
+    m_word->setObjectName(QStringLiteral("practice-word"));
+    m_word->hide();
+    m_row->addWidget(m_back);
+    m_row->addLayout(titles);
+    m_row->addWidget(m_subtitle);
+    m_row->addStretch(1);
+    m_row->addWidget(m_count);
+    m_row->addWidget(m_line, 0, Qt::AlignVCenter);
+    m_row->addWidget(m_saved);
+    m_row->addWidget(m_undo);
+    m_row->addWidget(m_time);
+    m_row->addWidget(m_light);
     setTabOrder(m_back, m_undo);
     setTabOrder(m_undo, m_light);
-    for (Lettering* words : {m_title, m_subtitle, m_count, m_saved, m_time})
+    for (Lettering* words : {m_word, m_title, m_subtitle, m_count, m_saved, m_time})
         words->setWordWrap(false);
     setTap({}, {});
     setUndo(false);
@@ -119,12 +154,15 @@ void TopBar::layOut() {
     const bool progress = !m_count->text().isEmpty();
     m_count->setVisible(progress);
     // On a narrow window one thing after the other gives way to what must be read and pressed.
-    const int space = layout()->spacing();
+    const int space = m_row->spacing();
     int room = width() - 2 * sizes().gap;
-    for (const QWidget* kept : std::initializer_list<const QWidget*>{m_back, m_undo, m_light})
-        if (!kept->isHidden())
-            room -= kept->sizeHint().width() + space;
-    room -= m_title->sizeHint().width();
+    std::vector<const QWidget*> kept{m_back, m_undo, m_light};
+    kept.insert(kept.end(), m_practice_keys.begin(), m_practice_keys.end());
+    for (const QWidget* key : kept)
+        if (!key->isHidden())
+            room -= std::clamp(key->sizeHint().width(), key->minimumWidth(), key->maximumWidth()) +
+                    space;
+    room -= std::max(m_title->sizeHint().width(), isPractice() ? m_word->sizeHint().width() : 0);
     const auto offer = [&](QWidget* part, bool wanted) {
         const int needed = part->sizeHint().width() + space;
         part->setVisible(wanted && needed <= room);
@@ -135,16 +173,38 @@ void TopBar::layOut() {
     offer(m_time, true);
     offer(m_subtitle, !m_subtitle->text().isEmpty());
     offer(m_saved, !m_saved->text().isEmpty());
-    offer(m_line, progress);
+    offer(m_line, progress && !isPractice()); // its colours are those of the ordinary bar
+}
+
+void TopBar::setPractice(const QString& word, const QString& spoken,
+                         const std::vector<QPushButton*>& keys) {
+    m_practice_keys = keys;
+    m_word->setText(word);
+    m_word->setAccessibleName(spoken);
+    int at = m_row->indexOf(m_undo);
+    for (QPushButton* key : keys)
+        m_row->insertWidget(at++, key);
+    lookChanged();
+}
+
+void TopBar::endPractice() {
+    for (QPushButton* key : m_practice_keys) {
+        m_row->removeWidget(key);
+        widenKey(*key);
+    }
+    m_practice_keys.clear();
+    lookChanged();
 }
 
 void TopBar::lookChanged() {
     Part::lookChanged();
     const Sizes& size = sizes();
     setFixedHeight(size.target + 2);
-    auto* row = static_cast<QHBoxLayout*>(layout());
-    row->setContentsMargins(size.gap, 1, size.gap, 1);
-    row->setSpacing(size.gap + size.gap / 2);
+    m_row->setContentsMargins(size.gap, 1, size.gap, 1);
+    m_row->setSpacing(isPractice() ? size.gap : size.gap + size.gap / 2);
+    m_word->setVisible(isPractice());
+    for (Lettering* words : {m_subtitle, m_saved})
+        words->setInk(isPractice() ? Ink::Bar : Ink::BarMuted);
     m_back->setFixedSize(size.target, size.target);
     switch (look().light) {
     case Light::Day:
@@ -158,6 +218,9 @@ void TopBar::lookChanged() {
         break;
     }
     m_light->setAccessibleName(tr("Light: %1. Press for the next").arg(m_light->text()));
+    for (QPushButton* key : m_practice_keys)
+        narrowKey(*key); // so that the title keeps its room beside them
+    layOut();
 }
 
 void TopBar::resizeEvent(QResizeEvent* event) {
@@ -167,7 +230,7 @@ void TopBar::resizeEvent(QResizeEvent* event) {
 
 void TopBar::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    painter.fillRect(rect(), colours().bar);
+    painter.fillRect(rect(), isPractice() ? practiceColoursOf(look().light).area : colours().bar);
 }
 
 } // namespace latchround::ui

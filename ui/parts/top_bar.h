@@ -2,13 +2,21 @@
 // light, ship's time.
 #pragma once
 
+#include <vector>
+
 #include "ui/parts/part.h"
 
+class QHBoxLayout;
 class QPushButton;
 
 namespace latchround::ui {
 
 class Lettering;
+
+/// As narrow as its words are on two lines.
+void narrowKey(QPushButton& key);
+/// As wide as it likes again.
+void widenKey(QPushButton& key);
 
 class TopBar : public Part {
     Q_OBJECT
@@ -28,6 +36,15 @@ public:
     /// 10:42:17", or empty.
     void setTap(const QString& what, const QString& saved);
 
+    /// The bar of an exercise where no strip has room above it: in the colours of practice, with
+    /// `word` over its title, `spoken` for who hears it, and these keys of the frame.
+    void setPractice(const QString& word, const QString& spoken,
+                     const std::vector<QPushButton*>& keys);
+    /// An ordinary bar again; whoever gave the keys takes them back.
+    void endPractice();
+    /// Which of the keys are shown has changed.
+    void practiceKeysChanged() { layOut(); }
+
 signals:
     void back();
     void lightAsked();
@@ -40,16 +57,20 @@ protected:
 
 private:
     void layOut();
+    bool isPractice() const { return !m_practice_keys.empty(); }
 
+    QHBoxLayout* m_row;
     QPushButton* m_back;
     QPushButton* m_light;
     QPushButton* m_undo;
+    Lettering* m_word; ///< over the title, in an exercise
     Lettering* m_title;
     Lettering* m_subtitle;
     Lettering* m_count;
     QWidget* m_line;
     Lettering* m_saved;
     Lettering* m_time;
+    std::vector<QPushButton*> m_practice_keys;
 };
 
 } // namespace latchround::ui

@@ -87,7 +87,6 @@ TrendChart::TrendChart(QWidget* parent)
     : Part(parent) {
     setLayoutDirection(Qt::LeftToRight); // years run as figures do, whichever side words begin on
     setObjectName(QStringLiteral("trend-chart"));
-    setMinimumHeight(int(mm(60)));
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
 }
 
@@ -102,7 +101,21 @@ void TrendChart::setOutlook(Outlook outlook, std::optional<double> low, std::opt
 }
 
 QSize TrendChart::sizeHint() const {
-    return {int(mm(150)), int(mm(75))};
+    constexpr double high_mm = 75;
+    return {int(mm(150)), heightWithin(high_mm)};
+}
+
+QSize TrendChart::minimumSizeHint() const {
+    constexpr double high_mm = 60;
+    return {int(mm(60)), heightWithin(high_mm)};
+}
+
+/// No higher than what the window leaves it beside the keys of a sheet.
+int TrendChart::heightWithin(double most_mm) const {
+    constexpr double least_mm = 30;
+    constexpr double others_mm = 55;
+    const double room = window() == this ? mm(most_mm) : window()->height() - mm(others_mm);
+    return int(std::clamp(room, mm(least_mm), mm(most_mm)));
 }
 
 TrendChart::Frame TrendChart::frameOf() const {

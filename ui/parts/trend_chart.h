@@ -22,11 +22,13 @@ public:
     void setOutlook(Outlook outlook, std::optional<double> low, std::optional<double> high,
                     const QString& unit);
     QSize sizeHint() const override;
+    QSize minimumSizeHint() const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    int heightWithin(double most_mm) const;
     struct Frame;
     Frame frameOf() const;
     void paintAxes(QPainter& painter, const Frame& frame) const;

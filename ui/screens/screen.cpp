@@ -49,7 +49,8 @@ void Screen::arrangeAnew() {
 
 bool Screen::isSmall() const {
     constexpr double small_mm = 130;
-    return std::min(width(), height()) < mm(small_mm);
+    return std::min(width(), height()) < mm(small_mm) ||
+           (!isUpright() && height() < leastHeight() * sizes().main_target);
 }
 
 void Screen::lookChanged() {

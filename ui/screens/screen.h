@@ -25,6 +25,9 @@ public:
     bool isSmall() const;
 
 protected:
+    /// How many main targets must fit below each other in a window that lies flat, or it is small:
+    /// with gloves they are large.
+    virtual double leastHeight() const { return 0; }
     Round& round() const { return m_round; }
     /// Below the bar, within the page's margins.
     QWidget* page() const { return m_page; }

@@ -10,6 +10,7 @@
 #include "ui/parts/catalogue_words.h"
 #include "ui/parts/core_words.h"
 #include "ui/parts/door_words.h"
+#include "ui/parts/figure_label.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/sheet.h"
 #include "ui/parts/top_bar.h"
@@ -26,8 +27,7 @@
 namespace latchround::ui {
 
 void Window::addPractice(QWidget* inside) {
-    setWindowTitle(
-        tr("PRACTICE · %1 · Latchround").arg(catalogueWords(m_stage->exercise().title)));
+    setWindowTitle(tr("PRACTICE · %1 · Latchround").arg(catalogueWords(m_stage->exercise().title)));
     m_home->setPractising();
     m_frame = new PracticeFrame(inside);
     m_scene = new SceneScreen(m_round, *m_stage);
@@ -36,6 +36,7 @@ void Window::addPractice(QWidget* inside) {
     addScreen(m_debrief);
     auto* live = new LiveScene(m_round, *m_stage);
     m_stopwatch->setScene(live);
+    live->setElapsed(m_stopwatch->findChild<FigureLabel*>(QStringLiteral("elapsed")));
     connect(m_stopwatch, &StopwatchScreen::ready, live, &LiveScene::setReady);
     connect(m_stopwatch, &StopwatchScreen::stopped, live, &LiveScene::stop);
     connect(m_stopwatch, &StopwatchScreen::ended, live, &LiveScene::finish);
@@ -46,7 +47,8 @@ void Window::addPractice(QWidget* inside) {
 }
 
 void Window::offerPracticeKeys() {
-    const QWidget* shown = m_screens->currentWidget();
+    const auto* shown = static_cast<Screen*>(m_screens->currentWidget());
+    m_frame->setBar(shown->bar());
     m_frame->setSceneOffered(shown == m_door || shown == m_caution);
     m_frame->setEndOffered(shown != m_stopwatch && shown != m_debrief);
 }

@@ -96,10 +96,11 @@ void CautionScreen::makeMoving() {
     m_moving_title = new Lettering({}, TextSize::Heading, Ink::Bad, true);
     m_moving = new DoorListView;
     m_told = new ReadingPane(tr("What these doors can do"));
+    m_told->setAsHighAsWords();
     m_groups = new QHBoxLayout;
     m_moving_parts = new QBoxLayout(QBoxLayout::TopToBottom);
     m_moving_parts->addWidget(m_moving, 3);
-    m_moving_parts->addWidget(m_told, 2);
+    m_moving_parts->addWidget(m_told);
     m_to_questions = keyOf(tr("What must be confirmed ›"), "caution-next", "primary");
     m_moving_lines->addWidget(m_moving_title);
     m_moving_lines->addLayout(m_groups);
@@ -153,11 +154,11 @@ void CautionScreen::makeQuestions() {
 void CautionScreen::arrange(bool upright) {
     const bool small = isSmall();
     m_columns->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
-    m_columns->setStretch(0, upright ? 4 : 2);
-    m_columns->setStretch(1, upright ? 9 : 3);
+    m_columns->setStretch(0, 2);
+    m_columns->setStretch(1, 3);
     m_moving_parts->setDirection(small && !upright ? QBoxLayout::LeftToRight
                                                    : QBoxLayout::TopToBottom);
-    m_moving_parts->setStretch(1, small && !upright ? 3 : 2);
+    m_moving_parts->setStretch(1, small && !upright ? 3 : 0);
     m_question_title->setVisible(!small);
     m_words->setVisible(!small || upright);
     m_to_questions->setVisible(small);
@@ -166,7 +167,20 @@ void CautionScreen::arrange(bool upright) {
         setRole(*key, key == m_arm ? "primary" : "plain", !small);
     if (!m_door.isEmpty())
         fillTold();
+    limitMoving();
     turnTo(false);
+}
+
+/// Upright the list of doors, which can be long, leaves the questions the larger part.
+void CautionScreen::limitMoving() {
+    constexpr double share = 0.42;
+    m_moving_side->setMaximumHeight(
+        isUpright() && !isSmall() ? int(share * page()->contentsRect().height()) : QWIDGETSIZE_MAX);
+}
+
+void CautionScreen::resizeEvent(QResizeEvent* event) {
+    Screen::resizeEvent(event);
+    limitMoving();
 }
 
 void CautionScreen::turnTo(bool questions) {

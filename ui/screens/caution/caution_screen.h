@@ -35,9 +35,11 @@ signals:
 protected:
     void arrange(bool upright) override;
     void lookChanged() override;
+    void resizeEvent(QResizeEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
+    void limitMoving();
     void makeMoving();
     void makeQuestions();
     void fillGroups();

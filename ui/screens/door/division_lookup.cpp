@@ -8,6 +8,7 @@
 #include "ui/look/touch_style.h"
 #include "ui/parts/catalogue_words.h"
 #include "ui/parts/core_words.h"
+#include "ui/parts/key_grid.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/list_touch.h"
 #include "ui/parts/reading_pane.h"
@@ -36,7 +37,7 @@ QString categoryLine(const SpaceCategory& category) {
     if (examples.size() > most_letters)
         examples = examples.left(examples.lastIndexOf(QLatin1Char(' '), most_letters)) +
                    QStringLiteral(" …");
-    return QStringLiteral("  %1  %2\n        %3")
+    return QStringLiteral("%1 · %2\n%3")
         .arg(category.number)
         .arg(catalogueWords(category.name), examples);
 }
@@ -57,9 +58,7 @@ DivisionLookup::DivisionLookup(const FireTables& tables, const DivisionQuestion&
 }
 
 QWidget* DivisionLookup::makeKinds() {
-    auto* strip = new QWidget;
-    auto* line = new QHBoxLayout(strip);
-    line->setContentsMargins(0, 0, 0, 0);
+    auto* keys = new KeyGrid;
     const std::pair<DivisionKind, QString> kinds[] = {
         {DivisionKind::Bulkhead, tr("Bulkhead")},
         {DivisionKind::Deck, tr("Deck")},
@@ -70,10 +69,10 @@ QWidget* DivisionLookup::makeKinds() {
         key->setObjectName(QStringLiteral("division-") + plainText(word(kind)));
         key->setCheckable(true);
         connect(key, &QPushButton::clicked, this, [this, which = kind] { choose(which); });
-        line->addWidget(key, 1);
+        keys->add(key);
         m_kinds.emplace_back(kind, key);
     }
-    return strip;
+    return keys;
 }
 
 QWidget* DivisionLookup::makeLists() {
@@ -100,6 +99,7 @@ QWidget* DivisionLookup::makeLists() {
                                 1);
         connect(list, &QListWidget::currentRowChanged, this, &DivisionLookup::look);
         list->setSpacing(2);
+        list->setMinimumHeight(int(mm(30)));
         column->addWidget(list, 1);
         m_examples[side] = new Lettering({}, TextSize::Small, Ink::Muted);
         column->addWidget(m_examples[side]);

@@ -7,11 +7,11 @@
 #include "ui/parts/card.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/lettering.h"
+#include "ui/parts/page_tabs.h"
 #include "ui/parts/top_bar.h"
 #include "ui/parts/zone_profile.h"
 #include "ui/screens/home/boundary_words.h"
 #include "ui/screens/home/home_sheets.h"
-#include "ui/screens/home/home_tabs.h"
 #include "ui/screens/home/legend.h"
 #include "ui/screens/home/open_items_card.h"
 #include "ui/screens/home/vessel_card.h"
@@ -50,7 +50,8 @@ HomeScreen::HomeScreen(Round& round, QWidget* parent)
     , m_foot(new Lettering({}, TextSize::Small, Ink::Muted))
     , m_title(new Lettering(tr("Which boundaries hold"), TextSize::Title, Ink::Plain, true))
     , m_legend(new Legend)
-    , m_tabs(new HomeTabs({tr("Walk"), tr("Zones"), tr("Open"), tr("Vessel"), tr("Rules")},
+    , m_tabs(new PageTabs(QStringLiteral("home-part"),
+                          {tr("Walk"), tr("Zones"), tr("Open"), tr("Vessel"), tr("Rules")},
                           {tr("The walkdown"), tr("Which boundaries hold"), tr("Open items"),
                            tr("This vessel"), tr("What it is graded by")}))
     , m_sheets(new HomeSheets(round, this)) {
@@ -73,7 +74,7 @@ HomeScreen::HomeScreen(Round& round, QWidget* parent)
     m_now->addWidget(m_open_items, 1);
     m_cards->addWidget(m_vessel);
     m_lines->addWidget(m_foot);
-    connect(m_tabs, &HomeTabs::turned, this, [this] { arrange(isUpright()); });
+    connect(m_tabs, &PageTabs::turned, this, [this] { arrange(isUpright()); });
     connect(m_vessel, &VesselCard::practiceAsked, this, &HomeScreen::practiceAsked);
     for (Card* card : std::initializer_list<Card*>{m_walkdown, m_open_items, m_vessel})
         card->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
@@ -119,7 +120,8 @@ void HomeScreen::arrange(bool upright) {
     m_tabs->setVisible(small);
     m_title->setVisible(!small);
     m_legend->setVisible(shows(Zones));
-    m_legend->setColumns(small && upright ? 2 : 5);
+    const int beside = upright || small ? 0 : m_title->sizeHint().width() + sizes().main_gap;
+    m_legend->setRoom(width() - 2 * sizes().main_gap - beside);
     m_profile_card->setVisible(shows(Zones));
     m_walkdown->setVisible(shows(Walk));
     m_open_items->setVisible(shows(Open));

@@ -15,7 +15,7 @@ namespace latchround::ui {
 
 class Card;
 class HomeSheets;
-class HomeTabs;
+class PageTabs;
 class Legend;
 class Lettering;
 class OpenItemsCard;
@@ -47,6 +47,7 @@ signals:
 
 protected:
     void arrange(bool upright) override;
+    double leastHeight() const override { return 6.6; } // the profile above the cards
     void lookChanged() override;
 
 private:
@@ -73,7 +74,7 @@ private:
     Lettering* m_foot; ///< what grades go by, and what stands above it
     Lettering* m_title;
     Legend* m_legend;
-    HomeTabs* m_tabs;
+    PageTabs* m_tabs;
     HomeSheets* m_sheets;
 };
 

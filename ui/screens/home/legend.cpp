@@ -38,6 +38,22 @@ Legend::Legend(QWidget* parent)
     setColumns(int(m_pairs.size()));
 }
 
+/// In one line where that fits, else in two or three.
+void Legend::setRoom(int room) {
+    const int all = int(m_pairs.size());
+    for (const int columns : {all, 3, 2}) {
+        int needed = (columns - 1) * m_grid->horizontalSpacing();
+        for (int column = 0; column < columns; ++column) {
+            int widest = 0;
+            for (int i = column; i < all; i += columns)
+                widest = std::max(widest, m_pairs[std::size_t(i)]->sizeHint().width());
+            needed += widest;
+        }
+        if (needed <= room || columns == 2)
+            return setColumns(columns);
+    }
+}
+
 void Legend::setColumns(int columns) {
     if (columns == m_columns)
         return;

@@ -14,13 +14,16 @@ class Legend : public Part {
 public:
     explicit Legend(QWidget* parent = nullptr);
 
-    /// Pairs of glyph and word beside each other.
-    void setColumns(int columns);
+    /// How wide it may become, px: pairs of glyph and word stand beside each other as far as they
+    /// fit.
+    void setRoom(int room);
 
 protected:
     void lookChanged() override;
 
 private:
+    void setColumns(int columns);
+
     QGridLayout* m_grid;
     std::vector<QWidget*> m_pairs;
     int m_columns = 0;

@@ -140,14 +140,20 @@ void VesselCard::refresh(bool regraded) {
     fill();
 }
 
-/// As many rows as fit whole.
+/// As many rows as fit whole. Showing one may size the card anew: that waits its turn, or a row
+/// that was hidden meanwhile would be shown all the same.
 void VesselCard::fill() {
+    if (m_filling) {
+        QMetaObject::invokeMethod(this, &VesselCard::fill, Qt::QueuedConnection);
+        return;
+    }
+    m_filling = true;
     const int head = m_low ? 0 : m_head->sizeHint().height() + m_lines->spacing();
     const int foot = m_low ? 0 : m_lines->spacing() + sizes().target;
-    int room =
-        contentsRect().height() - head - foot - m_lines->spacing() - m_due->sizeHint().height();
     const int list_width =
         m_low ? (contentsRect().width() - m_sides->spacing()) / 2 : contentsRect().width();
+    const int due = std::max(m_due->sizeHint().height(), m_due->heightForWidth(list_width));
+    int room = contentsRect().height() - head - foot - m_lines->spacing() - due;
     int shown = 0;
     for (ReportRow* row : m_rows) {
         const int height =
@@ -161,7 +167,7 @@ void VesselCard::fill() {
             room = -1;
     }
     m_place->setMinimumHeight(m_rows.empty() ? 1 : m_rows.front()->minimumHeight());
-    m_due->setMinimumHeight(m_due->sizeHint().height());
+    m_due->setMinimumHeight(due);
     m_all->setVisible(shown < m_count);
     const QString whole = tr("All %1 walkdowns ›").arg(m_count);
     const int columns = m_low ? 4 : 3;
@@ -170,6 +176,7 @@ void VesselCard::fill() {
     m_all->setText(m_all->fontMetrics().horizontalAdvance(whole) <= key_width
                        ? whole
                        : tr("All %1 ›").arg(m_count));
+    m_filling = false;
 }
 
 void VesselCard::lookChanged() {

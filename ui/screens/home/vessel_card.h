@@ -54,6 +54,7 @@ private:
     std::vector<ReportRow*> m_rows;
     int m_count = 0;    ///< of all walkdowns
     bool m_low = false; ///< wide and low: the keys lie beside the lists
+    bool m_filling = false;
     QBoxLayout* m_sides;
     QVBoxLayout* m_lines;
     QGridLayout* m_keys;

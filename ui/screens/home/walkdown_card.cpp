@@ -26,6 +26,7 @@ WalkdownCard::WalkdownCard(Round& round, QWidget* parent)
     , m_aim(new Lettering({}, TextSize::Small, Ink::Muted))
     , m_figures_box(new QWidget)
     , m_main(new QPushButton)
+    , m_walk_keys(new QWidget)
     , m_all(new QPushButton(tr("All doors")))
     , m_end(new QPushButton(tr("End the walkdown"))) {
     m_sides->setContentsMargins(0, 0, 0, 0);
@@ -44,10 +45,11 @@ WalkdownCard::WalkdownCard(Round& round, QWidget* parent)
     m_said->addWidget(m_figures_box);
     m_said->addStretch(1);
     m_keys->addWidget(m_main, 4);
-    auto* keys = new QHBoxLayout;
+    auto* keys = new QHBoxLayout(m_walk_keys);
+    keys->setContentsMargins(0, 0, 0, 0);
     keys->addWidget(m_all, 2);
     keys->addWidget(m_end, 3);
-    m_keys->addLayout(keys);
+    m_keys->addWidget(m_walk_keys);
     m_main->setObjectName(QStringLiteral("home-main"));
     m_all->setObjectName(QStringLiteral("home-all-doors"));
     m_end->setObjectName(QStringLiteral("home-end"));
@@ -111,7 +113,7 @@ void WalkdownCard::refresh() {
     for (std::size_t i = 0; i < m_figures.size(); ++i)
         m_figures[i].figure->setFigure(QString::number(values[i]));
     m_figures_box->setVisible(walkdown.has_value());
-    m_all->setVisible(walkdown.has_value());
+    m_walk_keys->setVisible(walkdown.has_value());
     m_main->setText(m_no_doors         ? tr("Take in a register ›")
                     : !under_way       ? tr("Begin a walkdown ›")
                     : m_next.isEmpty() ? tr("All doors done: end the walkdown ›")

@@ -59,6 +59,7 @@ private:
     QWidget* m_figures_box;
     std::vector<Figure> m_figures;
     QPushButton* m_main;
+    QWidget* m_walk_keys; ///< of a walkdown; without one the main key has their room
     QPushButton* m_all;
     QPushButton* m_end;
     QString m_next; ///< the door to carry on at

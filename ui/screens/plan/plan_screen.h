@@ -27,6 +27,7 @@ signals:
 
 protected:
     void arrange(bool upright) override;
+    double leastHeight() const override { return 6; } // every choice in two columns
     void lookChanged() override;
     void keyPressEvent(QKeyEvent* event) override;
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include <QButtonGroup>
 #include <QPushButton>
 #include <QScrollBar>
 #include <QVBoxLayout>
@@ -25,11 +26,14 @@ DebriefScreen::DebriefScreen(Round& round, QWidget* parent)
     , m_score(new ScoreCard)
     , m_card(new Card)
     , m_sections(new KeyGrid)
+    , m_group(new QButtonGroup(this))
     , m_pane(new ReadingPane(tr("Debrief")))
+    , m_score_pane(new ReadingPane(tr("Score")))
     , m_notice(new Lettering(tr("Practice replaces neither the instruction by licensed people nor "
                                 "the rules of the flag Administration."),
                              TextSize::Body, Ink::Plain))
     , m_foot(new QBoxLayout(QBoxLayout::LeftToRight))
+    , m_back(keyOf(tr("‹ Score"), "debrief-score"))
     , m_done(keyOf(tr("Done"), "debrief-done", "primary")) {
     setObjectName(QStringLiteral("debrief"));
     m_notice->setObjectName(QStringLiteral("debrief-notice"));
@@ -44,13 +48,16 @@ DebriefScreen::DebriefScreen(Round& round, QWidget* parent)
     card->setContentsMargins(0, 0, 0, 0);
     card->addWidget(m_sections);
     card->addWidget(m_pane, 1);
+    card->addWidget(m_score_pane, 1);
     m_card->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
     addSection(Section::Faults, "debrief-faults");
     addSection(Section::Rows, "debrief-verdicts");
     addSection(Section::People, "debrief-people");
     addSection(Section::Marks, "debrief-marks");
     m_foot->addWidget(m_notice, 1);
+    m_foot->addWidget(m_back);
     m_foot->addWidget(m_done);
+    connect(m_back, &QPushButton::clicked, this, [this] { turnTo(Section::Score); });
     connect(m_done, &QPushButton::clicked, this, &DebriefScreen::done);
     arrange(false);
     lookChanged();
@@ -59,9 +66,9 @@ DebriefScreen::DebriefScreen(Round& round, QWidget* parent)
 void DebriefScreen::addSection(Section section, const char* name) {
     QPushButton* key = keyOf({}, name, "choice");
     key->setCheckable(true);
-    key->setAutoExclusive(true);
+    m_group->addButton(key);
     m_sections->add(key);
-    m_keys.push_back(key);
+    m_keys[section] = key;
     connect(key, &QPushButton::clicked, this, [this, section] { turnTo(section); });
 }
 
@@ -72,27 +79,32 @@ void DebriefScreen::show(const practice::Exercise& exercise, const practice::Deb
     const auto differ = std::ranges::count_if(debrief.verdicts, [](const auto& each) {
         return !practice::isRight(each.given, each.right);
     });
-    const QStringList words{tr("Faults (%1)").arg(debrief.faults.size()),
-                            tr("Rows (%1)").arg(differ),
-                            tr("People (%1)").arg(debrief.endangered + debrief.cautions_untrue),
-                            tr("Marks (%1)").arg(debrief.marks.size())};
-    for (std::size_t i = 0; i < m_keys.size(); ++i) {
-        m_keys[i]->setText(words[qsizetype(i)]);
-        m_keys[i]->setAccessibleName(words[qsizetype(i)]);
+    const int people = debrief.endangered + debrief.cautions_untrue;
+    for (const auto& [section, words] :
+         {std::pair{Section::Faults, tr("Faults (%1)").arg(debrief.faults.size())},
+          {Section::Rows, tr("Rows (%1)").arg(differ)},
+          {Section::People, tr("People (%1)").arg(people)},
+          {Section::Marks, tr("Marks (%1)").arg(debrief.marks.size())}}) {
+        m_keys[section]->setText(words);
+        m_keys[section]->setAccessibleName(words);
     }
-    m_keys[std::size_t(Section::Rows)]->setAccessibleName(tr("%1 rows that differ").arg(differ));
+    m_keys[Section::Rows]->setAccessibleName(tr("%1 rows that differ").arg(differ));
     m_sections->arrange();
     // People come first where there is something to say of them.
-    const Section first =
-        debrief.endangered + debrief.cautions_untrue > 0 ? Section::People : Section::Faults;
-    m_keys[std::size_t(first)]->setChecked(true);
-    turnTo(first);
+    const Section first = people > 0 ? Section::People : Section::Faults;
+    turnTo(isSmall() ? Section::Score : first);
 }
 
 void DebriefScreen::turnTo(Section section) {
+    m_section = section;
+    place();
+    if (isSmall()) // the key that was pressed is gone
+        (section == Section::Score ? m_done : m_back)->setFocus();
     m_pane->clear();
     m_pane->verticalScrollBar()->setValue(0);
     switch (section) {
+    case Section::Score:
+        break;
     case Section::Faults:
         readFaults(*m_pane, m_debrief, round());
         break;
@@ -112,11 +124,39 @@ void DebriefScreen::enter() {
     m_done->setFocus();
 }
 
+/// A small screen has the score first, and then one section alone.
+void DebriefScreen::place() {
+    const bool small = isSmall();
+    if (!small && m_section == Section::Score) {
+        turnTo(Section::Faults);
+        return;
+    }
+    const bool alone = small && m_section == Section::Score;
+    if (small && m_score->parentWidget() == page())
+        m_score_pane->add(m_score);
+    else if (!small && m_score->parentWidget() != page())
+        m_sides->insertWidget(0, m_score);
+    m_group->setExclusive(!alone); // beside the score no section is chosen
+    for (const auto& [section, key] : m_keys)
+        key->setChecked(section == m_section);
+    m_sections->setVisible(!small || alone);
+    m_sections->arrange();
+    m_back->setVisible(small && !alone);
+    m_score->setVisible(true);
+    m_score_pane->setVisible(alone);
+    m_pane->setVisible(!alone);
+    m_notice->setVisible(!small || alone);
+    // Beside a key in a narrow window the notice is too narrow to be read.
+    m_foot->setDirection(alone && isUpright() ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+}
+
 void DebriefScreen::arrange(bool upright) {
+    place();
     m_sides->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
-    m_sides->setStretch(0, upright ? 0 : 1);
-    m_sides->setStretch(1, upright ? 1 : 2);
-    m_score->setUpright(upright);
+    m_sides->setStretchFactor(m_score, upright ? 0 : 1);
+    m_sides->setStretchFactor(m_card, upright ? 1 : 2);
+    m_score->setUpright(upright || isSmall());
+    m_score->setBare(isSmall());
 }
 
 void DebriefScreen::lookChanged() {

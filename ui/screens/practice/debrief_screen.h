@@ -2,10 +2,13 @@
 // differ, the people, the marks.
 #pragma once
 
+#include <map>
+
 #include "core/practice/debrief.h"
 #include "ui/screens/screen.h"
 
 class QBoxLayout;
+class QButtonGroup;
 class QPushButton;
 
 namespace latchround::ui {
@@ -34,19 +37,25 @@ protected:
     void lookChanged() override;
 
 private:
-    enum class Section { Faults, Rows, People, Marks };
+    enum class Section { Score, Faults, Rows, People, Marks };
     void addSection(Section section, const char* name);
     void turnTo(Section section);
 
+    void place();
+
     practice::Debrief m_debrief;
+    Section m_section = Section::Faults;
     QBoxLayout* m_sides;
     ScoreCard* m_score;
     Card* m_card;
     KeyGrid* m_sections;
-    std::vector<QPushButton*> m_keys;
+    QButtonGroup* m_group;
+    std::map<Section, QPushButton*> m_keys;
     ReadingPane* m_pane;
+    ReadingPane* m_score_pane; ///< where a small screen has the score
     Lettering* m_notice;
     QBoxLayout* m_foot;
+    QPushButton* m_back; ///< to the score, on a small screen
     QPushButton* m_done;
 };
 

@@ -1,6 +1,6 @@
 #include "ui/screens/practice/exercise_row.h"
 
-#include <QHBoxLayout>
+#include <QGridLayout>
 #include <QPainter>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -45,10 +45,12 @@ private:
 
 ExerciseRow::ExerciseRow(const ui::ExerciseOffered& exercise, QWidget* parent)
     : Part(parent)
-    , m_line(new QHBoxLayout(this))
+    , m_grid(new QGridLayout(this))
+    , m_words(new QWidget)
     , m_best(new Lettering({}, TextSize::Body, Ink::Plain, true))
     , m_key(keyOf(exercise.is_sealed ? tr("Unseal ›") : tr("Practise ›"), "")) {
-    auto* lines = new QVBoxLayout;
+    auto* lines = new QVBoxLayout(m_words);
+    lines->setContentsMargins(0, 0, 0, 0);
     lines->setSpacing(2);
     lines->addStretch(1);
     lines->addWidget(new Lettering(exercise.title, TextSize::Lead, Ink::Plain, true));
@@ -60,10 +62,10 @@ ExerciseRow::ExerciseRow(const ui::ExerciseOffered& exercise, QWidget* parent)
     auto* words = new Lettering(exercise.words, TextSize::Small, Ink::Muted);
     lines->addWidget(words);
     lines->addStretch(1);
-    m_line->addWidget(new LevelSteps(exercise.level), 0, Qt::AlignVCenter);
-    m_line->addLayout(lines, 1);
-    m_line->addWidget(m_best, 0, Qt::AlignVCenter);
-    m_line->addWidget(m_key, 0, Qt::AlignVCenter);
+    m_grid->addWidget(new LevelSteps(exercise.level), 0, 0, Qt::AlignVCenter);
+    m_grid->setColumnStretch(1, 1);
+    m_grid->setRowStretch(0, 1);
+    place();
     words->setVisible(!exercise.words.isEmpty()); // now that it is no window of its own
     m_best->setObjectName(QStringLiteral("best-score"));
     m_best->setWordWrap(false);
@@ -82,10 +84,26 @@ void ExerciseRow::setBest(std::optional<int> percent) {
         m_best->setText(tr("best %1 %").arg(*percent));
 }
 
+/// Where the row is narrow its key stands below the words.
+void ExerciseRow::place() {
+    constexpr double narrow_mm = 90;
+    const bool narrow = width() < mm(narrow_mm);
+    for (QWidget* part : std::initializer_list<QWidget*>{m_words, m_best, m_key})
+        m_grid->removeWidget(part);
+    m_grid->addWidget(m_words, 0, 1, 1, narrow ? 2 : 1);
+    m_grid->addWidget(m_best, narrow ? 1 : 0, narrow ? 1 : 2, Qt::AlignVCenter);
+    m_grid->addWidget(m_key, narrow ? 1 : 0, narrow ? 2 : 3, Qt::AlignVCenter);
+}
+
+void ExerciseRow::resizeEvent(QResizeEvent* event) {
+    Part::resizeEvent(event);
+    place();
+}
+
 void ExerciseRow::lookChanged() {
     const Sizes& s = sizes();
-    m_line->setContentsMargins(s.pad, s.gap, s.pad, s.gap);
-    m_line->setSpacing(s.gap + s.gap / 2);
+    m_grid->setContentsMargins(s.pad, s.gap, s.pad, s.gap);
+    m_grid->setSpacing(s.gap + s.gap / 2);
     m_key->setMinimumSize(s.main_target + s.target / 2, s.target);
     Part::lookChanged();
 }

@@ -7,7 +7,7 @@
 #include "ui/parts/part.h"
 #include "ui/round/outside.h"
 
-class QHBoxLayout;
+class QGridLayout;
 class QPushButton;
 
 namespace latchround::ui {
@@ -27,10 +27,14 @@ signals:
 
 protected:
     void lookChanged() override;
+    void resizeEvent(QResizeEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    QHBoxLayout* m_line;
+    void place();
+
+    QGridLayout* m_grid;
+    QWidget* m_words;
     Lettering* m_best;
     QPushButton* m_key;
 };

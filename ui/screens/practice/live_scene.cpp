@@ -7,8 +7,10 @@
 #include <QVBoxLayout>
 
 #include "ui/look/touch_style.h"
+#include "ui/parts/figure_label.h"
 #include "ui/parts/lettering.h"
 #include "ui/screens/practice/edge_view.h"
+#include "ui/screens/practice/practice_cover.h"
 #include "ui/screens/practice/scene_view.h"
 #include "ui/screens/practice/voice_words.h"
 #include "ui/screens/screen.h"
@@ -28,6 +30,7 @@ LiveScene::LiveScene(Round& round, practice::Stage& stage, QWidget* parent)
     , m_stage(stage)
     , m_view(new SceneView)
     , m_edge(new EdgeView)
+    , m_elapsed(new FigureLabel(TextSize::Display, tr("s")))
     , m_lines(new QHBoxLayout(this))
     , m_column(new QWidget)
     , m_keys(new QVBoxLayout(m_column))
@@ -49,6 +52,11 @@ LiveScene::LiveScene(Round& round, practice::Stage& stage, QWidget* parent)
     m_lines->setContentsMargins(0, 0, 0, 0);
     m_lines->addWidget(m_view, 4);
     m_lines->addWidget(m_edge, 9);
+    m_lines->addWidget(m_elapsed);
+    m_elapsed->setObjectName(QStringLiteral("scene-elapsed"));
+    m_elapsed->setRoomFor(QStringLiteral("00.00"));
+    m_elapsed->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);
+    m_elapsed->hide();
     m_lines->addWidget(m_column);
     m_keys->setContentsMargins(0, 0, 0, 0);
     m_keys->addWidget(m_work, 1);
@@ -122,6 +130,7 @@ void LiveScene::refresh() {
     m_view->setView(view);
     m_edge->setView(view);
     showKeys(view);
+    showElapsed();
     sound(view.alarm && isVisible());
 }
 
@@ -136,6 +145,14 @@ void LiveScene::showKeys(const practice::DoorView& view) {
     if (const QString said = voiceWords(m_stopped ? practice::Voice::Stopped : view.voice);
         m_voice->text() != said)
         m_voice->setText(said);
+}
+
+void LiveScene::showElapsed() {
+    const bool shown = m_stopwatch && !m_stopwatch->isVisible() && isLow(*window());
+    if (m_elapsed->isHidden() == shown)
+        m_elapsed->setVisible(shown);
+    if (shown)
+        m_elapsed->setFigure(m_stopwatch->figure());
 }
 
 void LiveScene::sound(bool alarm) {
@@ -160,6 +177,7 @@ void LiveScene::lookChanged() {
     m_lines->setSpacing(sizes().gap);
     m_keys->setSpacing(sizes().gap);
     m_work->setFont(font(TextSize::Lead, true));
+    m_elapsed->setMinimumWidth(m_elapsed->sizeHint().width());
     Part::lookChanged();
 }
 
@@ -168,6 +186,7 @@ void LiveScene::resizeEvent(QResizeEvent* event) {
     // Where there is room for one picture, the edge stays: it is what is timed.
     const bool narrow = width() < mm(130);
     m_view->setVisible(!narrow);
+    m_lines->setStretchFactor(m_view, narrow ? 0 : 4); // what is hidden would keep its share
     m_edge->setMinimumWidth(narrow ? int(mm(24)) : 0);
     m_column->setFixedWidth(int(mm(narrow ? narrow_column_mm : column_mm)));
     Part::resizeEvent(event);

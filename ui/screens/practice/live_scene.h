@@ -16,6 +16,7 @@ class QHBoxLayout;
 namespace latchround::ui {
 
 class EdgeView;
+class FigureLabel;
 class Lettering;
 class SceneView;
 
@@ -30,6 +31,8 @@ public:
     void finish(const FactId& run);
     /// Shows the door as it is now. A timer calls it while the scene is on the screen.
     void refresh();
+    /// The stopwatch's running time: shown here where a low window has no room for it elsewhere.
+    void setElapsed(const FigureLabel* elapsed) { m_stopwatch = elapsed; }
 
     /// One size whatever keys are shown: no key of the stopwatch moves while a run goes on.
     QSize sizeHint() const override;
@@ -45,6 +48,7 @@ protected:
 private:
     void work();
     void showKeys(const practice::DoorView& view);
+    void showElapsed();
     void sound(bool alarm);
 
     Round& m_round;
@@ -58,6 +62,8 @@ private:
     bool m_sounds = false;
     SceneView* m_view;
     EdgeView* m_edge;
+    FigureLabel* m_elapsed;
+    const FigureLabel* m_stopwatch = nullptr;
     QHBoxLayout* m_lines;
     QWidget* m_column;
     QVBoxLayout* m_keys;

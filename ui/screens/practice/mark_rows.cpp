@@ -12,6 +12,7 @@ namespace latchround::ui {
 namespace {
 
 constexpr double farthest_s = 1;
+constexpr double narrow_mm = 80;
 
 } // namespace
 
@@ -36,8 +37,19 @@ MarkRow::MarkRow(const practice::MarkCompared& mark, LateScale scale)
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
 }
 
+/// No room for how late it was beside what it is: that stands below, and is not drawn.
+bool MarkRow::isNarrow() const {
+    return width() < mm(narrow_mm);
+}
+
 QSize MarkRow::sizeHint() const {
-    return {int(mm(90)), QFontMetrics(font(TextSize::Body)).height() + sizes().gap};
+    const int lines = isNarrow() ? 2 : 1;
+    return {int(mm(90)), lines * QFontMetrics(font(TextSize::Body)).height() + sizes().gap};
+}
+
+void MarkRow::resizeEvent(QResizeEvent* event) {
+    Part::resizeEvent(event);
+    updateGeometry();
 }
 
 void MarkRow::paintEvent(QPaintEvent*) {
@@ -48,12 +60,12 @@ void MarkRow::paintEvent(QPaintEvent*) {
     painter.drawLine(QPointF(0, height() - 0.5), QPointF(width(), height() - 0.5));
 
     const QFontMetricsF body(font(TextSize::Body));
+    const bool narrow = isNarrow();
     const double door = std::max(mm(15), body.horizontalAdvance(m_door) + mm(2));
     const double late = std::max(body.horizontalAdvance(m_late), mm(27)) + mm(2);
-    const double event = std::min(mm(38), (width() - door - late) * 0.55);
-    const auto cell = [this](double left, double wide) {
-        return QRectF(left, 0, wide, height() - 1);
-    };
+    const double event = narrow ? width() - door : std::min(mm(38), (width() - door - late) * 0.55);
+    const double high = narrow ? (height() - 1) / 2.0 : height() - 1;
+    const auto cell = [high](double left, double wide) { return QRectF(left, 0, wide, high); };
     painter.setFont(font(TextSize::Body, true));
     painter.setPen(c.ink);
     painter.drawText(cell(0, door), Qt::AlignVCenter, m_door);
@@ -61,6 +73,10 @@ void MarkRow::paintEvent(QPaintEvent*) {
     painter.drawText(cell(door, event - mm(1)), Qt::AlignVCenter,
                      body.elidedText(m_event, Qt::ElideRight, event - mm(1)));
     painter.setPen(m_late_s ? c.ink : c.muted);
+    if (narrow) {
+        painter.drawText(cell(door, event - mm(1)).translated(0, high), Qt::AlignVCenter, m_late);
+        return;
+    }
     painter.drawText(cell(width() - late, late - mm(1)), Qt::AlignVCenter | Qt::AlignRight, m_late);
 
     const QRectF area = cell(door + event, width() - late - door - event).adjusted(0, 0, -mm(2), 0);

@@ -21,9 +21,11 @@ public:
     QSize sizeHint() const override;
 
 protected:
+    void resizeEvent(QResizeEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    bool isNarrow() const;
     QString m_door;
     QString m_event;
     QString m_late; ///< in words

@@ -15,8 +15,20 @@ namespace {
 constexpr double tile_width_mm = 62;
 constexpr double tile_height_mm = 34;
 constexpr double word_opacity = 0.28;
+constexpr double low_mm = 130;
+constexpr double border_mm = 3;
+constexpr double thin_border_mm = 1.2;
 
 } // namespace
+
+bool isLow(const QWidget& window) {
+    return window.width() > window.height() &&
+           window.height() < low_mm * lookOf(&window).sizes.px_per_mm;
+}
+
+double practiceBorderMm(const QWidget& window) {
+    return isLow(window) ? thin_border_mm : border_mm;
+}
 
 PracticeCover::PracticeCover(QWidget* window)
     : Part(window) {
@@ -74,7 +86,7 @@ void PracticeCover::lookChanged() {
 
 void PracticeCover::paintBorder(QPainter& painter) const {
     const PracticeColours& c = practiceColoursOf(look().light);
-    const double border = mm(practice_border_mm);
+    const double border = mm(practiceBorderMm(*this));
     QPainterPath ring;
     ring.addRect(rect());
     QPainterPath inside;
@@ -90,7 +102,7 @@ void PracticeCover::paintBorder(QPainter& painter) const {
 void PracticeCover::paintEvent(QPaintEvent* event) {
     QPainter painter(this);
     painter.drawTiledPixmap(rect(), m_word);
-    const int border = int(mm(practice_border_mm));
+    const int border = int(mm(practiceBorderMm(*this)));
     if (!rect().adjusted(border, 0, -border, -border).contains(event->rect()))
         paintBorder(painter); // not for each picture of a moving leaf
 }

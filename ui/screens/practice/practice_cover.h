@@ -9,7 +9,10 @@
 
 namespace latchround::ui {
 
-inline constexpr double practice_border_mm = 3;
+/// A window that lies flat and low, as at 200 %: the screens need all the height there is.
+bool isLow(const QWidget& window);
+/// Of the border: thin in a low window.
+double practiceBorderMm(const QWidget& window);
 
 class PracticeCover : public Part {
     Q_OBJECT

@@ -1,5 +1,7 @@
 #include "ui/screens/practice/practice_frame.h"
 
+#include <algorithm>
+
 #include <QHBoxLayout>
 #include <QPainter>
 #include <QPushButton>
@@ -7,6 +9,7 @@
 
 #include "ui/look/practice_colours.h"
 #include "ui/look/touch_style.h"
+#include "ui/parts/top_bar.h"
 #include "ui/screens/practice/practice_cover.h"
 
 namespace latchround::ui {
@@ -23,20 +26,25 @@ public:
         setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
     }
 
+    int leastHeight(int width) const { return heightOf(TextSize::Small, width); }
+
 protected:
     void paintEvent(QPaintEvent*) override {
         QPainter painter(this);
         painter.setPen(practiceColoursOf(look().light).ink);
-        const auto fits = [this](TextSize size) {
-            return QFontMetrics(font(size, true))
-                       .boundingRect(rect(), Qt::TextWordWrap | Qt::AlignVCenter, m_words)
-                       .height() <= height();
-        };
-        painter.setFont(font(fits(TextSize::Lead) ? TextSize::Lead : TextSize::Small, true));
+        const bool fits = heightOf(TextSize::Lead, width()) <= height();
+        painter.setFont(font(fits ? TextSize::Lead : TextSize::Small, true));
         painter.drawText(rect(), Qt::TextWordWrap | Qt::AlignVCenter, m_words);
     }
 
 private:
+    int heightOf(TextSize size, int width) const {
+        return QFontMetrics(font(size, true))
+            .boundingRect(QRect(0, 0, std::max(width, int(mm(20))), 1000), Qt::TextWordWrap,
+                          m_words)
+            .height();
+    }
+
     QString m_words;
 };
 
@@ -63,29 +71,88 @@ PracticeFrame::PracticeFrame(QWidget* inside, QWidget* parent)
 }
 
 void PracticeFrame::setSceneOffered(bool offered) {
-    m_scene->setVisible(offered);
-    sizeStrip();
+    m_scene_offered = offered;
+    showKeys();
 }
 
 void PracticeFrame::setEndOffered(bool offered) {
-    m_end->setVisible(offered);
-    sizeStrip();
+    m_end_offered = offered;
+    showKeys();
 }
 
-/// Without keys no higher than its words: the screens need the room.
+void PracticeFrame::setBar(TopBar& bar) {
+    m_bar = &bar;
+    place();
+}
+
+/// Strip and keys above the screens, or in their bar.
+void PracticeFrame::place() {
+    const bool in_bar = m_bar && isLow(*this);
+    if (m_dressed != (in_bar ? m_bar : nullptr)) {
+        leaveBar();
+        if (in_bar) {
+            m_bar->setPractice(PracticeCover::tr("PRACTICE"), m_words->accessibleName(),
+                               {m_scene, m_end});
+            m_dressed = m_bar;
+        }
+    }
+    m_strip->setVisible(!in_bar);
+    const int border = int(mm(practiceBorderMm(*this)));
+    m_lines->setContentsMargins(border, 0, border, border); // strip or bar are the border above
+    showKeys();
+}
+
+void PracticeFrame::leaveBar() {
+    if (m_dressed)
+        m_dressed->endPractice();
+    m_dressed.clear();
+    m_strip_line->addWidget(m_scene);
+    m_strip_line->addWidget(m_end);
+}
+
+void PracticeFrame::showKeys() {
+    m_scene->setVisible(m_scene_offered);
+    m_end->setVisible(m_end_offered);
+    if (m_dressed)
+        m_dressed->practiceKeysChanged();
+    else
+        sizeStrip();
+}
+
+/// The words have their room, and keys beside them the width that is left.
 void PracticeFrame::sizeStrip() {
-    const bool keys = !m_scene->isHidden() || !m_end->isHidden();
-    m_strip->setFixedHeight(keys ? sizes().target + sizes().gap : int(mm(6)));
+    const auto& words = *static_cast<StripWords*>(m_words);
+    const int high = sizes().target + sizes().gap;
+    const int whole = width() - 2 * int(mm(practiceBorderMm(*this))) - 2 * sizes().gap;
+    const auto beside_keys = [this, whole] {
+        int room = whole;
+        for (const QPushButton* key : {m_scene, m_end})
+            if (!key->isHidden())
+                room -= std::min(key->sizeHint().width(), key->maximumWidth()) + sizes().gap;
+        return room;
+    };
+    for (QPushButton* key : {m_scene, m_end})
+        widenKey(*key);
+    if (words.leastHeight(beside_keys()) > sizes().target)
+        for (QPushButton* key : {m_scene, m_end})
+            narrowKey(*key);
+    const int needed = words.leastHeight(beside_keys()) + sizes().gap;
+    // Without keys no higher than its words: the screens need the room.
+    const bool keys = m_scene_offered || m_end_offered;
+    m_strip->setFixedHeight(std::max(keys ? high : int(mm(6)), needed));
 }
 
 void PracticeFrame::lookChanged() {
-    const int border = int(mm(practice_border_mm));
-    m_lines->setContentsMargins(border, 0, border, border); // the strip is the border above
     // Apart from the keys of the bar below it.
     m_strip_line->setContentsMargins(sizes().gap, 1, sizes().gap, sizes().gap - 1);
     m_strip_line->setSpacing(sizes().gap);
-    sizeStrip();
+    place();
     Part::lookChanged();
+}
+
+void PracticeFrame::resizeEvent(QResizeEvent* event) {
+    Part::resizeEvent(event);
+    place();
 }
 
 void PracticeFrame::showEvent(QShowEvent* event) {

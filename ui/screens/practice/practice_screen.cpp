@@ -8,6 +8,7 @@
 #include "ui/look/touch_style.h"
 #include "ui/parts/core_words.h"
 #include "ui/parts/lettering.h"
+#include "ui/parts/page_tabs.h"
 #include "ui/parts/row_pager.h"
 #include "ui/parts/sheet.h"
 #include "ui/parts/top_bar.h"
@@ -20,7 +21,10 @@ namespace latchround::ui {
 
 PracticeScreen::PracticeScreen(Round& round, QWidget* parent)
     : Screen(round, parent)
-    , m_sides(new QBoxLayout(QBoxLayout::LeftToRight, page()))
+    , m_tabs(new PageTabs(QStringLiteral("practice-part"), {tr("Exercises"), tr("Progress")},
+                          {tr("Exercises"), tr("Progress")}))
+    , m_head(new QBoxLayout(QBoxLayout::LeftToRight))
+    , m_sides(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_left(new QVBoxLayout)
     , m_none(new Lettering(tr("No exercise is on this tablet. Take one in."), TextSize::Body,
                            Ink::Muted))
@@ -34,12 +38,17 @@ PracticeScreen::PracticeScreen(Round& round, QWidget* parent)
     m_none->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_list->setObjectName(QStringLiteral("exercises"));
     m_progress->setObjectName(QStringLiteral("practice-progress"));
-    m_sides->setContentsMargins(0, 0, 0, 0);
+    auto* lines = new QVBoxLayout(page());
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->addLayout(m_head);
+    m_head->addWidget(m_tabs, 2);
+    lines->addLayout(m_sides, 1);
     m_left->addWidget(m_none, 1);
     m_left->addWidget(m_list, 1);
     m_left->addWidget(m_take_in);
     m_sides->addLayout(m_left, 3);
     m_sides->addWidget(m_progress, 2);
+    connect(m_tabs, &PageTabs::turned, this, [this] { arrange(isUpright()); });
     connect(m_take_in, &QPushButton::clicked, this, &PracticeScreen::takeIn);
     connect(m_progress, &ProgressCard::personChosen, this, &PracticeScreen::showBest);
     arrange(false);
@@ -74,8 +83,7 @@ void PracticeScreen::showExercises() {
             setTabOrder(before, row->key());
         before = row->key();
     }
-    m_none->setVisible(m_rows.empty());
-    m_list->setVisible(!m_rows.empty());
+    arrange(isUpright());
 }
 
 void PracticeScreen::showBest() {
@@ -132,14 +140,30 @@ void PracticeScreen::takeIn() {
     tell(this, tr("Exercise taken in"), **taken);
 }
 
+/// Where there is little room one part comes at a time, turned to by the keys above it.
 void PracticeScreen::arrange(bool upright) {
+    enum Page { Exercises, Progress };
+    const auto shows = [&](Page page) { return !isSmall() || m_tabs->chosen() == page; };
+    m_tabs->setVisible(isSmall());
+    const bool low = isSmall() && !upright; // the list needs all the height there is
+    if (low)
+        m_head->addWidget(m_take_in, 1);
+    else
+        m_left->addWidget(m_take_in);
+    m_none->setVisible(shows(Exercises) && m_rows.empty());
+    m_list->setVisible(shows(Exercises) && !m_rows.empty());
+    m_take_in->setVisible(shows(Exercises));
+    m_progress->setVisible(shows(Progress));
     m_sides->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
-    m_sides->setStretch(0, upright ? 1 : 3);
-    m_sides->setStretch(1, upright ? 1 : 2);
+    m_sides->setStretch(0, !shows(Exercises) ? 0 : upright ? 1 : 3);
+    m_sides->setStretch(1, !shows(Progress) ? 0 : upright ? 1 : 2);
+    m_progress->setSmall(isSmall(), upright);
 }
 
 void PracticeScreen::lookChanged() {
     Screen::lookChanged();
+    page()->layout()->setSpacing(sizes().gap);
+    m_head->setSpacing(sizes().gap);
     m_left->setSpacing(sizes().gap);
     m_sides->setSpacing(isUpright() ? sizes().gap : sizes().main_gap);
 }

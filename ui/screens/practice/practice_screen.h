@@ -12,6 +12,7 @@ namespace latchround::ui {
 
 class ExerciseRow;
 class Lettering;
+class PageTabs;
 class ProgressCard;
 class RowPager;
 
@@ -36,6 +37,8 @@ private:
 
     std::vector<ExerciseOffered> m_offered; ///< as they stand on the screen
     std::vector<ExerciseRow*> m_rows;       ///< one for each
+    PageTabs* m_tabs;
+    QBoxLayout* m_head; ///< above the parts of a small screen
     QBoxLayout* m_sides;
     QVBoxLayout* m_left;
     Lettering* m_none;

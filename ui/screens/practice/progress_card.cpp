@@ -2,14 +2,16 @@
 
 #include <algorithm>
 
+#include <QGridLayout>
 #include <QPushButton>
-#include <QVBoxLayout>
+#include <QRegularExpression>
 
 #include "core/evidence/same_name.h"
 #include "ui/parts/choice_keys.h"
 #include "ui/parts/core_words.h"
 #include "ui/parts/cue_words.h"
 #include "ui/parts/lettering.h"
+#include "ui/parts/reading_pane.h"
 #include "ui/screens/practice/progress_plot.h"
 
 namespace latchround::ui {
@@ -17,35 +19,77 @@ namespace latchround::ui {
 namespace {
 
 constexpr int names_at_once = 3;
+constexpr double plot_mm = 48;
+constexpr double low_plot_mm = 38;
 
 } // namespace
 
 ProgressCard::ProgressCard(QWidget* parent)
     : Card(parent)
-    , m_lines(new QVBoxLayout(this))
+    , m_grid(new QGridLayout(this))
+    , m_title(new Lettering(tr("Progress"), TextSize::Heading, Ink::Plain, true))
     , m_keys(new ChoiceKeys("practice-person", ChoiceKeys::Many::One, names_at_once))
     , m_nobody(new Lettering({}, TextSize::Body, Ink::Muted))
     , m_plot(new ProgressPlot)
     , m_sum(new Lettering)
-    , m_thumb(new Lettering({}, TextSize::Small, Ink::Muted)) {
+    , m_thumb(new Lettering({}, TextSize::Small, Ink::Muted))
+    , m_pane(new ReadingPane(tr("Progress"))) {
     m_nobody->setObjectName(QStringLiteral("practice-nobody"));
     m_nobody->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_sum->setObjectName(QStringLiteral("practice-sum"));
     m_thumb->setObjectName(QStringLiteral("practice-thumb"));
-    m_lines->setContentsMargins(0, 0, 0, 0);
-    m_lines->addWidget(new Lettering(tr("Progress"), TextSize::Heading, Ink::Plain, true));
-    m_lines->addWidget(m_keys);
-    m_lines->addWidget(m_nobody, 1);
-    m_lines->addWidget(m_plot, 1);
-    m_lines->addWidget(m_sum);
-    m_lines->addWidget(m_thumb);
+    m_grid->setContentsMargins(0, 0, 0, 0);
     setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
     connect(m_keys, &ChoiceKeys::touched, this, [this](int index, bool) {
         m_person = m_people[index];
         showPerson();
         emit personChosen();
     });
+    place();
     lookChanged();
+}
+
+void ProgressCard::setSmall(bool small, bool upright) {
+    m_small = small;
+    m_upright = upright;
+    place();
+    lookChanged();
+}
+
+void ProgressCard::place() {
+    const bool lying = m_small && !m_upright;
+    for (QWidget* part :
+         std::initializer_list<QWidget*>{m_title, m_keys, m_nobody, m_plot, m_sum, m_thumb, m_pane})
+        m_grid->removeWidget(part);
+    for (int i = 0; i < 6; ++i)
+        m_grid->setRowStretch(i, 0);
+    m_grid->addWidget(m_title, 0, 0);
+    m_grid->addWidget(m_keys, 1, 0);
+    m_grid->addWidget(m_nobody, 2, 0);
+    if (lying) // beside the keys and the words
+        m_grid->addWidget(m_plot, 1, 1, 2, 1);
+    else
+        m_grid->addWidget(m_plot, 3, 0);
+    for (Lettering* words : {m_sum, m_thumb}) {
+        if (!m_small)
+            m_grid->addWidget(words, words == m_sum ? 4 : 5, 0);
+        else if (!m_pane->isAncestorOf(words))
+            m_pane->add(words);
+    }
+    m_grid->addWidget(m_pane, lying ? 2 : 4, 0);
+    const bool any = !m_people.isEmpty();
+    m_grid->setRowStretch(any && !lying ? 3 : 2, m_small ? 3 : 1);
+    if (any && m_small && m_upright)
+        m_grid->setRowStretch(4, 2);
+    m_grid->setColumnStretch(0, 3);
+    m_grid->setColumnStretch(1, lying && any ? 5 : 0);
+    m_keys->setAtOnce(lying ? 1 : names_at_once);
+    m_title->setVisible(!m_small); // its tab says so
+    m_keys->setVisible(any);
+    m_nobody->setVisible(!any);
+    m_pane->setVisible(any && m_small);
+    for (QWidget* each : std::initializer_list<QWidget*>{m_plot, m_sum, m_thumb})
+        each->setVisible(any);
 }
 
 void ProgressCard::setAttempts(const Result<std::vector<practice::Attempt>>& attempts,
@@ -65,18 +109,16 @@ void ProgressCard::setAttempts(const Result<std::vector<practice::Attempt>>& att
     if (const auto at = stand(person.toStdString()); at != m_people.end())
         std::rotate(m_people.begin(), at, at + 1);
     m_person = m_people.isEmpty() ? QString() : m_people.front();
-    m_keys->setChoices(m_people);
+    QStringList names = m_people;
+    names.replaceInStrings(QRegularExpression(QStringLiteral("^$")), tr("no name"));
+    m_keys->setChoices(names); // an exercise may end before anybody was named
     m_keys->setChosen({0});
     m_nobody->setText(
         attempts ? tr("Nobody has practised on this tablet yet. Each exercise that is finished "
                       "leaves its score here, and how late the thumb was.")
                  : complaintWords(attempts.error()));
-    const bool any = !m_people.isEmpty();
-    m_keys->setVisible(any);
-    m_nobody->setVisible(!any);
-    for (QWidget* each : std::initializer_list<QWidget*>{m_plot, m_sum, m_thumb})
-        each->setVisible(any);
-    if (any)
+    place();
+    if (!m_people.isEmpty())
         showPerson();
 }
 
@@ -114,7 +156,9 @@ void ProgressCard::showPerson() {
 
 void ProgressCard::lookChanged() {
     Card::lookChanged();
-    m_lines->setSpacing(sizes().gap);
+    m_grid->setVerticalSpacing(sizes().gap);
+    m_grid->setHorizontalSpacing(m_small ? sizes().main_gap : 0);
+    m_plot->setMinimumHeight(int(mm(m_small ? low_plot_mm : plot_mm)));
 }
 
 } // namespace latchround::ui

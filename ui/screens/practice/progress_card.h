@@ -6,13 +6,14 @@
 #include "core/practice/debrief.h"
 #include "ui/parts/card.h"
 
-class QVBoxLayout;
+class QGridLayout;
 
 namespace latchround::ui {
 
 class ChoiceKeys;
 class Lettering;
 class ProgressPlot;
+class ReadingPane;
 
 class ProgressCard : public Card {
     Q_OBJECT
@@ -24,6 +25,8 @@ public:
     const QString& person() const { return m_person; }
     /// Of the person shown.
     std::vector<practice::Attempt> attemptsShown() const;
+    /// The whole of a small screen is its own; lying, the plot stands beside the words.
+    void setSmall(bool small, bool upright);
 
 signals:
     void personChosen();
@@ -32,17 +35,22 @@ protected:
     void lookChanged() override;
 
 private:
+    void place();
     void showPerson();
 
+    bool m_small = false;
+    bool m_upright = false;
     std::vector<practice::Attempt> m_attempts;
     QStringList m_people; ///< who practised last stands first
     QString m_person;
-    QVBoxLayout* m_lines;
+    QGridLayout* m_grid;
+    Lettering* m_title;
     ChoiceKeys* m_keys;
     Lettering* m_nobody;
     ProgressPlot* m_plot;
     Lettering* m_sum;
     Lettering* m_thumb;
+    ReadingPane* m_pane; ///< where a small screen has the words
 };
 
 } // namespace latchround::ui

@@ -63,7 +63,8 @@ struct ProgressPlot::Plan {
 
 ProgressPlot::ProgressPlot(QWidget* parent)
     : Part(parent) {
-    setLayoutDirection(Qt::LeftToRight); // a scale runs as figures do, whichever side words begin on
+    setLayoutDirection(
+        Qt::LeftToRight); // a scale runs as figures do, whichever side words begin on
     setObjectName(QStringLiteral("progress-plot"));
     setMinimumHeight(int(mm(48)));
     setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
@@ -217,16 +218,21 @@ void ProgressPlot::paintThumb(QPainter& painter, const Plan& plan) const {
     painter.setPen(colours().muted);
     QString title = tr("Thumb late, ms:");
     painter.drawText(QPointF(0, base), title);
-    double x = small.horizontalAdvance(title) + mm(3);
-    for (const auto& [cue, name] :
-         {std::pair(Cue::AlarmHeard, tr("alarm")), std::pair(Cue::LeafStarts, tr("start")),
-          std::pair(Cue::LeafStops, tr("stop"))}) {
+    const std::array names{std::pair(Cue::AlarmHeard, tr("alarm")),
+                           std::pair(Cue::LeafStarts, tr("start")),
+                           std::pair(Cue::LeafStops, tr("stop"))};
+    double all = small.horizontalAdvance(title);
+    for (const auto& [cue, name] : names)
+        all += small.horizontalAdvance(name) + mm(6.4);
+    const double apart_by = all > width() ? mm(1.4) : mm(3);
+    double x = small.horizontalAdvance(title) + apart_by;
+    for (const auto& [cue, name] : names) {
         painter.setPen(Qt::NoPen);
         painter.setBrush(inkOf(cue, colours()));
         drawCue(painter, QPointF(x + mm(1.2), base - small.xHeight() / 2), mm(1.2), cue);
         painter.setPen(colours().muted);
         painter.drawText(QPointF(x + mm(3.4), base), name);
-        x += mm(3.4) + small.horizontalAdvance(name) + mm(3);
+        x += mm(3.4) + small.horizontalAdvance(name) + apart_by;
     }
     for (const double ms : {plan.low_ms, 0.0, plan.high_ms})
         paintScale(painter, plan.ofMs(ms), plan.thumb, QString::number(int(ms)), ms == 0.0);

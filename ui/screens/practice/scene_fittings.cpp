@@ -20,8 +20,11 @@ QPen fittingOutline(const Scene& scene, double width_mm = 0.3) {
 
 void drawWords(QPainter& painter, const Scene& scene, const QRectF& area, const QString& words,
                double height_px, bool bold) {
+    constexpr double readable_mm = 1.2;
+    if (height_px < scene.mm(readable_mm))
+        return; // its outline would fill the plate
     QFont font = textFont(TextSize::Small, scene.look.sizes, bold);
-    font.setPixelSize(std::max(6, int(height_px)));
+    font.setPixelSize(int(height_px));
     painter.setFont(font);
     painter.setPen(scene.c().ink);
     painter.drawText(area, Qt::AlignCenter | Qt::TextDontClip, words);

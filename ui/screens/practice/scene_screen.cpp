@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include <QHBoxLayout>
+#include <QGridLayout>
 #include <QKeyEvent>
 #include <QPushButton>
 #include <QStackedWidget>
@@ -12,10 +12,12 @@
 #include "ui/parts/door_words.h"
 #include "ui/parts/key_grid.h"
 #include "ui/parts/lettering.h"
+#include "ui/parts/page_tabs.h"
 #include "ui/parts/top_bar.h"
 #include "ui/screens/practice/close_up.h"
 #include "ui/screens/practice/papers_page.h"
 #include "ui/screens/practice/scene_view.h"
+#include "ui/screens/practice/spot_keys.h"
 #include "ui/screens/practice/voice_words.h"
 
 namespace latchround::ui {
@@ -23,69 +25,75 @@ namespace {
 
 constexpr int scene_frame_ms = 33;
 constexpr double seen_shut = 0.004; ///< of the opening: nobody sees a gap
+constexpr double column_mm = 24;    ///< of the keys beside the picture of a small screen
 
 } // namespace
 
 SceneScreen::SceneScreen(Round& the_round, practice::Stage& stage, QWidget* parent)
     : Screen(the_round, parent)
     , m_stage(stage)
+    , m_tabs(new PageTabs(QStringLiteral("scene-part"), {tr("Door"), tr("Look"), tr("Try")},
+                          {tr("The whole door"), tr("Look closer"), tr("Try and ask")}))
     , m_view(new SceneView)
     , m_close_up(new CloseUp)
     , m_papers(new PapersPage)
     , m_pictures(new QStackedWidget)
+    , m_foot(new QWidget)
+    , m_foot_line(new QBoxLayout(QBoxLayout::LeftToRight, m_foot))
     , m_side(keyOf(tr("Other side"), "scene-side"))
     , m_back(keyOf(tr("‹ Whole door"), "scene-whole"))
     , m_lift(keyOf(tr("Lift the cover"), "lift-port"))
     , m_voice(new Lettering({}, TextSize::Lead))
     , m_trials(new KeyGrid)
-    , m_spots(new KeyGrid)
+    , m_list(new QWidget)
     , m_look_title(new Lettering(tr("Look closer"), TextSize::Heading, Ink::Plain, true))
-    , m_sides(new QBoxLayout(QBoxLayout::LeftToRight, page())) {
+    , m_spots(new SpotPages)
+    , m_grid(new QGridLayout(page())) {
     setObjectName(QStringLiteral("scene-screen"));
-    m_sides->setContentsMargins(0, 0, 0, 0);
-    m_sides->addWidget(makePicture(), 5);
-    auto* list = new QWidget;
-    auto* lines = new QVBoxLayout(list);
+    m_grid->setContentsMargins(0, 0, 0, 0);
+    makePicture();
+    makeFoot();
+    makeTrials();
+    auto* lines = new QVBoxLayout(m_list);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->addWidget(m_look_title);
-    lines->addWidget(m_spots);
-    lines->addStretch(1);
+    lines->addWidget(m_spots, 1);
     makeSpotKeys();
-    m_sides->addWidget(list, 3);
+    m_voice->setObjectName(QStringLiteral("voice"));
+    m_voice->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    connect(m_tabs, &PageTabs::turned, this, [this](int part) {
+        m_shown = Shown(part);
+        if (m_shown == Shown::Picture)
+            standBack();
+        showParts();
+    });
     m_clock.setInterval(scene_frame_ms);
     connect(&m_clock, &QTimer::timeout, this, &SceneScreen::refresh);
     bar().setBack(true);
     setFocusPolicy(Qt::StrongFocus);
+    place();
     SceneScreen::lookChanged();
 }
 
-QWidget* SceneScreen::makePicture() {
-    auto* picture = new QWidget;
-    auto* lines = new QVBoxLayout(picture);
-    lines->setContentsMargins(0, 0, 0, 0);
+void SceneScreen::makePicture() {
     m_pictures->addWidget(m_view);
     m_pictures->addWidget(m_close_up);
     m_pictures->addWidget(m_papers);
     m_pictures->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
-    lines->addWidget(m_pictures, 1);
-    auto* foot = new QHBoxLayout;
-    foot->addWidget(m_side);
-    foot->addWidget(m_back);
-    foot->addWidget(m_lift);
-    m_voice->setObjectName(QStringLiteral("voice"));
-    m_voice->setAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    foot->addWidget(m_voice, 1);
-    lines->addLayout(foot);
-    lines->addWidget(makeTrials());
-    connect(m_side, &QPushButton::clicked, this, &SceneScreen::otherSide);
-    connect(m_back, &QPushButton::clicked, this, &SceneScreen::standBack);
     connect(m_view, &SceneView::spotTouched, this, &SceneScreen::lookAt);
     connect(m_close_up, &CloseUp::portTouched, this, &SceneScreen::liftPort);
-    connect(m_lift, &QPushButton::clicked, this, &SceneScreen::liftPort);
-    return picture;
 }
 
-QWidget* SceneScreen::makeTrials() {
+void SceneScreen::makeFoot() {
+    m_foot_line->setContentsMargins(0, 0, 0, 0);
+    for (QPushButton* key : {m_side, m_back, m_lift})
+        m_foot_line->addWidget(key);
+    connect(m_side, &QPushButton::clicked, this, &SceneScreen::otherSide);
+    connect(m_back, &QPushButton::clicked, this, &SceneScreen::standBack);
+    connect(m_lift, &QPushButton::clicked, this, &SceneScreen::liftPort);
+}
+
+void SceneScreen::makeTrials() {
     m_push = keyOf(tr("Push the leaf"), "try-push");
     auto* opening = keyOf(tr("Open it, let go"), "try-open");
     auto* clear = keyOf(tr("Clear the path"), "clear-path");
@@ -97,7 +105,12 @@ QWidget* SceneScreen::makeTrials() {
     connect(opening, &QPushButton::clicked, this, &SceneScreen::tryOpening);
     connect(clear, &QPushButton::clicked, this, &SceneScreen::clearPath);
     connect(ask, &QPushButton::clicked, this, &SceneScreen::askPanel);
-    return m_trials;
+    // What comes of it is seen and told beside the whole door.
+    for (QPushButton* key : {m_push, opening, clear, ask})
+        connect(key, &QPushButton::clicked, this, [this] {
+            if (isSmall())
+                turnTo(Shown::Picture);
+        });
 }
 
 void SceneScreen::makeSpotKeys() {
@@ -137,6 +150,7 @@ void SceneScreen::setDoor(const QString& door) {
     m_papers->setDoor(*graded);
     m_told.clear();
     showKeysOf(*graded->door);
+    turnTo(Shown::Picture);
     standBack();
     refresh();
 }
@@ -169,14 +183,15 @@ std::optional<double> SceneScreen::reopened_m() const {
 }
 
 void SceneScreen::lookAt(Spot spot) {
+    if (isSmall())
+        turnTo(Shown::Spots);
     for (const auto& [each, key] : m_spot_keys)
         key->setChecked(each == spot);
     m_close_up->setSpot(spot);
     m_pictures->setCurrentWidget(spot == Spot::Papers ? static_cast<QWidget*>(m_papers)
                                                       : m_close_up);
-    m_back->show();
-    m_lift->setVisible(spot == Spot::HosePort && round().door(m_door)->door->hose_port);
-    m_side->hide();
+    m_shown = Shown::Picture;
+    showParts();
 }
 
 void SceneScreen::standBack() {
@@ -184,9 +199,7 @@ void SceneScreen::standBack() {
         key->setChecked(false);
     m_pictures->setCurrentWidget(m_view);
     const bool had_focus = m_back->hasFocus() || m_lift->hasFocus();
-    m_side->show();
-    m_back->hide();
-    m_lift->hide();
+    showParts();
     if (had_focus)
         m_side->setFocus();
     const QString side = m_view->side() == Side::Two ? tr("side two") : tr("side one");
@@ -245,15 +258,105 @@ void SceneScreen::askPanel() {
     tell({});
 }
 
-void SceneScreen::arrange(bool upright) {
-    m_sides->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
-    m_sides->setStretch(0, upright ? 1 : 5);
-    m_sides->setStretch(1, upright ? 0 : 3);
+bool SceneScreen::isStandingBack() const {
+    return m_pictures->currentWidget() == m_view;
+}
+
+/// As if its key had been pressed.
+void SceneScreen::turnTo(Shown part) {
+    auto* key = m_tabs->findChild<QPushButton*>(QStringLiteral("scene-part-%1").arg(int(part)));
+    key->click();
+    if (key->isVisible())
+        key->setFocus();
+}
+
+void SceneScreen::showParts() {
+    const bool small = isSmall();
+    const auto shows = [&](Shown part) { return !small || m_shown == part; };
+    const Spot spot = m_close_up->spot();
+    const bool back = isStandingBack();
+    const bool port = !back && m_pictures->currentWidget() == m_close_up &&
+                      spot == Spot::HosePort && round().door(m_door)->door->hose_port;
+    m_tabs->setVisible(small);
+    m_pictures->setVisible(shows(Shown::Picture));
+    m_voice->setVisible(shows(Shown::Picture));
+    m_side->setVisible(back);
+    m_back->setVisible(!back && !small); // a small screen has its first tab for it
+    m_lift->setVisible(port);
+    m_foot->setVisible(shows(Shown::Picture) && (back || port || !small));
+    m_list->setVisible(shows(Shown::Spots));
+    m_look_title->setVisible(!small);
+    m_trials->setVisible(shows(Shown::Trials));
+}
+
+void SceneScreen::arrange(bool) {
+    place();
+    showParts();
+}
+
+void SceneScreen::place() {
+    const bool upright = isUpright();
+    for (QWidget* part :
+         std::initializer_list<QWidget*>{m_tabs, m_pictures, m_foot, m_voice, m_trials, m_list})
+        m_grid->removeWidget(part);
+    for (int i = 0; i < 4; ++i) {
+        m_grid->setRowStretch(i, 0);
+        m_grid->setColumnStretch(i, 0);
+    }
+    const bool column = isSmall() && !upright;
+    m_foot_line->setDirection(column ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    for (QPushButton* key : {m_side, m_back, m_lift})
+        key->setSizePolicy(column ? QSizePolicy::Ignored : QSizePolicy::Minimum,
+                           QSizePolicy::Fixed);
+    for (QWidget* part : std::initializer_list<QWidget*>{m_tabs, m_foot}) {
+        part->setMinimumWidth(column ? int(mm(column_mm)) : 0);
+        part->setMaximumWidth(column ? int(mm(column_mm)) : QWIDGETSIZE_MAX);
+    }
+    m_spots->setRoomy(upright && !isSmall());
+    if (isSmall())
+        return placeSmall();
+    m_grid->addWidget(m_pictures, 0, 0, 1, 2);
+    m_grid->addWidget(m_foot, 1, 0);
+    m_grid->addWidget(m_voice, 1, 1);
+    m_grid->addWidget(m_trials, 2, 0, 1, 2);
+    if (upright)
+        m_grid->addWidget(m_list, 3, 0, 1, 2);
+    else
+        m_grid->addWidget(m_list, 0, 2, 3, 1);
+    m_grid->setRowStretch(0, 1);
+    m_grid->setColumnStretch(1, 5);
+    m_grid->setColumnStretch(2, upright ? 0 : 3);
+}
+
+/// Lying, the keys stand beside the picture, which needs the height; upright above and below it.
+void SceneScreen::placeSmall() {
+    const auto in = [this](int row, int rows, int columns) {
+        m_grid->addWidget(m_pictures, row, 0, rows, columns);
+        m_grid->addWidget(m_list, row, 0, rows, columns);
+        m_grid->addWidget(m_trials, row, 0, rows, columns, Qt::AlignTop);
+        m_grid->setRowStretch(1, 1);
+    };
+    if (isUpright()) {
+        m_grid->addWidget(m_tabs, 0, 0, 1, 2);
+        in(1, 1, 2);
+        m_grid->addWidget(m_foot, 2, 0);
+        m_grid->addWidget(m_voice, 2, 1);
+        m_grid->setColumnStretch(1, 1);
+    } else {
+        in(0, 3, 1);
+        m_grid->addWidget(m_voice, 3, 0);
+        m_grid->addWidget(m_tabs, 0, 1);
+        m_grid->addWidget(m_foot, 2, 1, 2, 1);
+        m_grid->setColumnStretch(0, 1);
+    }
 }
 
 void SceneScreen::lookChanged() {
     Screen::lookChanged();
-    m_sides->setSpacing(sizes().main_gap);
+    m_grid->setHorizontalSpacing(isSmall() ? sizes().gap : sizes().main_gap);
+    m_grid->setVerticalSpacing(sizes().gap);
+    m_foot_line->setSpacing(sizes().gap);
+    m_list->layout()->setSpacing(sizes().gap);
 }
 
 void SceneScreen::showEvent(QShowEvent* event) {
@@ -272,7 +375,9 @@ void SceneScreen::keyPressEvent(QKeyEvent* event) {
         Screen::keyPressEvent(event);
         return;
     }
-    if (m_pictures->currentWidget() != m_view)
+    if (isSmall() && (m_shown != Shown::Picture || !isStandingBack()))
+        turnTo(Shown::Picture);
+    else if (!isStandingBack())
         standBack();
     else
         emit bar().back();

@@ -1,5 +1,6 @@
 // At the door: the scene from either side, what can be looked at close by, what can be tried and
-// asked. It records nothing; what was seen is answered on the door's own screen.
+// asked. It records nothing; what was seen is answered on the door's own screen. A small screen
+// shows one of it at a time.
 #pragma once
 
 #include <map>
@@ -11,6 +12,7 @@
 #include "ui/screens/screen.h"
 
 class QBoxLayout;
+class QGridLayout;
 class QPushButton;
 class QStackedWidget;
 
@@ -19,8 +21,10 @@ namespace latchround::ui {
 class CloseUp;
 class KeyGrid;
 class Lettering;
+class PageTabs;
 class PapersPage;
 class SceneView;
+class SpotPages;
 
 class SceneScreen : public Screen {
     Q_OBJECT
@@ -40,12 +44,19 @@ protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
-    QWidget* makePicture();
-    QWidget* makeTrials();
+    enum class Shown { Picture, Spots, Trials };
+    void makePicture();
+    void makeFoot();
+    void makeTrials();
     void makeSpotKeys();
+    void place();
+    void placeSmall();
+    void showParts();
+    void turnTo(Shown part);
     void showKeysOf(const Door& door);
     void lookAt(Spot spot);
     void standBack();
+    bool isStandingBack() const;
     void liftPort();
     void otherSide();
     void tryPush();
@@ -60,20 +71,25 @@ private:
     practice::Stage& m_stage;
     QTimer m_clock;
     QString m_door;
+    Shown m_shown = Shown::Picture; ///< of a small screen
+    PageTabs* m_tabs;
     SceneView* m_view;
     CloseUp* m_close_up;
     PapersPage* m_papers;
     QStackedWidget* m_pictures;
+    QWidget* m_foot; ///< the keys that belong to the picture
+    QBoxLayout* m_foot_line;
     QPushButton* m_side;
     QPushButton* m_back;
     QPushButton* m_lift;
     Lettering* m_voice;
     KeyGrid* m_trials;
     QPushButton* m_push = nullptr;
-    KeyGrid* m_spots;
-    std::map<Spot, QPushButton*> m_spot_keys;
+    QWidget* m_list; ///< of what can be looked at
     Lettering* m_look_title;
-    QBoxLayout* m_sides;
+    SpotPages* m_spots;
+    std::map<Spot, QPushButton*> m_spot_keys;
+    QGridLayout* m_grid;
     QString m_told; ///< said by hand; a voice on the channel is heard over it
 };
 

@@ -228,17 +228,24 @@ void SceneView::paintEvent(QPaintEvent*) {
     drawLyingAbout(painter, scene);
     drawPerson(painter, scene, false);
     if (m_view.alarm) {
-        painter.setPen(colours().ink); // the lamp has the alarm's red, words need more contrast
-        painter.setFont(font(TextSize::Body, true));
         const QPointF lamp = scene.eye.at(0, leaf_height_m + 0.22);
         const double beside = std::max(mm(3.2), scene.eye.px(0.12));
-        const bool fits =
-            lamp.x() + beside + QFontMetricsF(painter.font()).horizontalAdvance(tr("alarm on")) <
-            inside.right() - mm(1);
+        const double right = inside.right() - mm(1) - lamp.x() - beside;
+        const double left = lamp.x() - beside - inside.left() - mm(1);
+        const double wide =
+            QFontMetricsF(font(TextSize::Body, true)).horizontalAdvance(tr("alarm on"));
+        // Where neither side has room, smaller letters.
+        const bool fits = wide < right;
+        painter.setFont(font(fits || wide < left ? TextSize::Body : TextSize::Small, true));
         const QRectF words(lamp.x() + (fits ? beside : -beside - mm(40)),
                            std::max(lamp.y() - mm(4), inside.top()), mm(40), mm(8));
         const Qt::Alignment side = fits ? Qt::AlignLeft : Qt::AlignRight;
-        painter.drawText(words, int(side | Qt::AlignVCenter), tr("alarm on"));
+        const int how = int(side | Qt::AlignVCenter);
+        const QRectF letters = painter.boundingRect(words, how, tr("alarm on"));
+        painter.fillRect(letters.adjusted(-mm(1), -mm(0.4), mm(1), mm(0.4)).toAlignedRect(),
+                         colours().card);
+        painter.setPen(colours().ink); // the lamp has the alarm's red, words need more contrast
+        painter.drawText(words, how, tr("alarm on"));
     }
     if (m_touchable) {
         // A ring where a touch shows more, the same everywhere, so that it tells nothing.

@@ -51,8 +51,7 @@ ScoreCard::ScoreCard(QWidget* parent)
 
 void ScoreCard::show(const practice::Exercise& exercise, const practice::Debrief& debrief) {
     using practice::Outcome;
-    m_title->setText(
-        tr("%1 · %2").arg(catalogueWords(exercise.title), levelWords(exercise.level)));
+    m_title->setText(tr("%1 · %2").arg(catalogueWords(exercise.title), levelWords(exercise.level)));
     m_percent->setFigure(QString::number(debrief.percent));
     m_percent->setAccessibleName(tr("Score: %1 percent").arg(debrief.percent));
     const bool exam = exercise.pass_percent > 0;
@@ -84,11 +83,23 @@ void ScoreCard::setUpright(bool upright) {
     m_sides->setStretch(1, upright ? 3 : 1);
 }
 
+void ScoreCard::setBare(bool bare) {
+    m_bare = bare;
+    lookChanged();
+}
+
+void ScoreCard::paintEvent(QPaintEvent* event) {
+    if (!m_bare)
+        Card::paintEvent(event);
+}
+
 void ScoreCard::lookChanged() {
     Card::lookChanged();
+    if (m_bare)
+        setContentsMargins(0, 0, 0, 0);
     m_sides->setSpacing(sizes().main_gap);
     m_score_lines->setSpacing(sizes().gap / 2);
-    m_percent->setFixedHeight(int(mm(22)));
+    m_percent->setFixedHeight(int(mm(m_bare ? 14 : 22)));
     m_parts_lines->setSpacing(sizes().gap / 2);
 }
 

@@ -19,11 +19,15 @@ public:
 
     void show(const practice::Exercise& exercise, const practice::Debrief& debrief);
     void setUpright(bool upright);
+    /// Without the panel, where it lies on another card.
+    void setBare(bool bare);
 
 protected:
     void lookChanged() override;
+    void paintEvent(QPaintEvent* event) override;
 
 private:
+    bool m_bare = false;
     QBoxLayout* m_sides;
     QVBoxLayout* m_score_lines;
     QVBoxLayout* m_parts_lines;

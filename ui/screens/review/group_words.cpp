@@ -53,7 +53,7 @@ QString dueName(DueBand band) {
     return GroupWords::tr("no day set");
 }
 
-QString nameOf(GroupBy by, const ItemGroup& group) {
+QString groupName(GroupBy by, const ItemGroup& group) {
     const QString name = QString::fromStdString(group.name);
     switch (by) {
     case GroupBy::Zone:
@@ -73,7 +73,7 @@ QString nameOf(GroupBy by, const ItemGroup& group) {
 } // namespace
 
 QString groupWords(GroupBy by, const ItemGroup& group) {
-    const QString name = nameOf(by, group);
+    const QString name = groupName(by, group);
     const auto count = group.items.size();
     return count == 1 ? GroupWords::tr("%1 · 1 item").arg(name)
                       : GroupWords::tr("%1 · %2 items").arg(name).arg(count);

@@ -58,8 +58,8 @@ ItemPanel::ItemPanel(Round& round, ItemSheets& sheets, QWidget* parent)
     m_lines->addWidget(m_keys);
     setFocusProxy(m_list);
     connect(m_list, &QPushButton::clicked, this, &ItemPanel::listAsked);
-    for (QPushButton* key : {m_next, m_away})
-        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    m_next->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    m_away->setSizePolicy(QSizePolicy::Minimum, QSizePolicy::Fixed); // never less than its word
     connect(m_next, &QPushButton::clicked, this, [this] {
         const Item* item = m_round.item(m_id);
         press(item && item->state == ItemState::Rectified ? &ItemSheets::ready

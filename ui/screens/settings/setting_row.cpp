@@ -28,7 +28,7 @@ SettingRow::SettingRow(const QString& title, const QString& help,
         key->setAccessibleName(title + QStringLiteral(": ") + each.words);
         key->setCheckable(kind == Keys::Choices);
         setRole(*key, kind == Keys::Choices ? "choice" : "plain");
-        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Minimum);
+        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
         const int index = int(m_keys.size());
         connect(key, &QPushButton::clicked, this, [this, index] {
             setChosen(m_chosen); // pressing the chosen one again does not clear it

@@ -35,7 +35,7 @@ QString shortName(const Requirement& row) {
     }
 }
 
-QWidget* lineOf(const RowGrade& row) {
+QWidget* lineOf(const RowGrade& row, TextSize size) {
     auto* line = new QWidget;
     auto* across = new QHBoxLayout(line);
     across->setContentsMargins(0, 0, 0, 0);
@@ -45,7 +45,7 @@ QWidget* lineOf(const RowGrade& row) {
     auto* words = new Lettering(
         RunResult::tr("%1 %2: %3")
             .arg(shortName(*row.requirement), measuredWords(row), verdictWords(row.verdict)),
-        TextSize::Lead, Ink::Plain, true);
+        size, Ink::Plain, true);
     words->setVerdictInk(row.verdict);
     across->addWidget(words, 1);
     return line;
@@ -107,7 +107,8 @@ void RunResult::show(const GradedDoor& door, const RunRecord& run) {
     if (run.kind == RunKind::Closing)
         for (const RowGrade& row : door.grade.rows)
             if (row.figure && !shortName(*row.requirement).isEmpty())
-                m_lines->addWidget(lineOf(row));
+                m_lines->addWidget(lineOf(row, m_roomy ? TextSize::Lead : TextSize::Body));
+    showTitle();
     holdKeys();
 }
 
@@ -129,7 +130,20 @@ void RunResult::showEnded(RunOutcome outcome, const QString& stop_word) {
     m_reasons->clear();
     m_reasons->setPhrases(m_phrases);
     showReasons();
+    showTitle();
     holdKeys();
+}
+
+/// In a narrow window what the run gave has the room: it says by itself that the run is complete.
+void RunResult::showTitle() {
+    constexpr double narrow_mm = 90;
+    const bool narrow = !m_roomy && width() < mm(narrow_mm);
+    m_title->setVisible(!narrow || m_called_off || m_lines->isEmpty());
+}
+
+void RunResult::resizeEvent(QResizeEvent* event) {
+    Part::resizeEvent(event);
+    showTitle();
 }
 
 void RunResult::showReasons() {
@@ -160,6 +174,7 @@ void RunResult::lookChanged() {
     const int pad = sizes().pad;
     layout()->setContentsMargins(pad, pad, pad, pad);
     layout()->setSpacing(sizes().gap);
+    m_lines->setSpacing(sizes().gap / 2);
     Part::lookChanged();
 }
 

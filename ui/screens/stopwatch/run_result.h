@@ -35,9 +35,11 @@ signals:
 
 protected:
     void lookChanged() override;
+    void resizeEvent(QResizeEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    void showTitle();
     void askWhy();
     void showReasons();
     void clearLines();

@@ -43,7 +43,7 @@ void StopwatchScreen::place() {
     m_side->setOver(over);
     m_grid->setSpacing(small ? sizes().gap : sizes().main_gap);
     picture()->setVisible(m_scene ? upright || !(small && over) : !(small || called_off));
-    // Lying, a small window has the height for a scene or for the time, and the scene is the test.
+    // Lying, a small window has no height for scene and readings: the scene shows the time itself.
     const bool crowded = small && m_scene && !upright;
     if (crowded)
         m_grid->setSpacing(sizes().gap / 2);
@@ -65,9 +65,9 @@ void StopwatchScreen::place() {
     m_grid->setColumnStretch(0, 9);
     m_grid->setColumnStretch(1, 4);
     m_grid->setColumnStretch(2, 5);
-    m_grid->setRowStretch(0, upright ? 10 : m_scene ? 6 : 14);
-    m_grid->setRowStretch(1, upright ? 16 : m_scene ? 6 : 0);
-    m_grid->setRowStretch(2, upright ? 30 : 20);
+    m_grid->setRowStretch(0, upright ? 10 : m_scene ? 9 : 14);
+    m_grid->setRowStretch(1, upright ? 16 : m_scene ? 5 : 0);
+    m_grid->setRowStretch(2, upright ? 30 : m_scene ? 17 : 20);
     m_grid->setRowStretch(3, upright ? 18 : 0);
 }
 

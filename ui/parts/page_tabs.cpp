@@ -1,4 +1,4 @@
-#include "ui/screens/home/home_tabs.h"
+#include "ui/parts/page_tabs.h"
 
 #include <algorithm>
 
@@ -9,13 +9,14 @@
 
 namespace latchround::ui {
 
-HomeTabs::HomeTabs(const QStringList& words, const QStringList& spoken, QWidget* parent)
+PageTabs::PageTabs(const QString& name, const QStringList& words, const QStringList& spoken,
+                   QWidget* parent)
     : Part(parent)
     , m_grid(new QGridLayout(this)) {
     m_grid->setContentsMargins(0, 0, 0, 0);
     for (int i = 0; i < words.size(); ++i) {
         auto* key = new QPushButton(words[i]);
-        key->setObjectName(QStringLiteral("home-part-%1").arg(i));
+        key->setObjectName(QStringLiteral("%1-%2").arg(name).arg(i));
         key->setAccessibleName(spoken[i]);
         key->setCheckable(true);
         key->setChecked(i == 0);
@@ -34,7 +35,7 @@ HomeTabs::HomeTabs(const QStringList& words, const QStringList& spoken, QWidget*
 }
 
 /// In one row where each has room for its word, else in as many as it takes.
-void HomeTabs::arrange() {
+void PageTabs::arrange() {
     int least = int(mm(20));
     for (const QPushButton* key : m_keys)
         least = std::max(least, key->fontMetrics().horizontalAdvance(key->text()) + int(mm(5)));
@@ -50,12 +51,12 @@ void HomeTabs::arrange() {
     updateGeometry();
 }
 
-void HomeTabs::lookChanged() {
+void PageTabs::lookChanged() {
     arrange();
     Part::lookChanged();
 }
 
-void HomeTabs::resizeEvent(QResizeEvent* event) {
+void PageTabs::resizeEvent(QResizeEvent* event) {
     Part::resizeEvent(event);
     arrange();
 }

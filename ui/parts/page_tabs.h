@@ -1,4 +1,4 @@
-// Which part of the home screen is shown, where a small screen has room for one at a time.
+// Which part of a screen is shown, where a small one has room for one at a time.
 #pragma once
 
 #include <vector>
@@ -12,11 +12,13 @@ class QPushButton;
 
 namespace latchround::ui {
 
-class HomeTabs : public Part {
+class PageTabs : public Part {
     Q_OBJECT
 public:
-    /// `spoken`: the same in full, for the screen reader. The first is chosen.
-    HomeTabs(const QStringList& words, const QStringList& spoken, QWidget* parent = nullptr);
+    /// `name`: of the keys, to be numbered from 0. `spoken`: their words in full, for the screen
+    /// reader. The first is chosen.
+    PageTabs(const QString& name, const QStringList& words, const QStringList& spoken,
+             QWidget* parent = nullptr);
 
     int chosen() const { return m_chosen; }
 
