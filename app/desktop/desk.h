@@ -102,7 +102,7 @@ private:
     QSettings m_settings;
     FactIdSequence m_ids;
     QString m_path;
-    QString m_next; ///< to be opened when the event that asked for it is over
+    QString m_next;  ///< to be opened when the event that asked for it is over
     QString m_words; ///< the choices that the window's words were made by
     QTimer m_change_over;
     QTimer m_back; ///< from practice to the vessel

@@ -131,7 +131,6 @@ int TouchStyle::pixelMetric(PixelMetric metric, const QStyleOption* option,
         return 0;
     case PM_LayoutHorizontalSpacing:
     case PM_LayoutVerticalSpacing:
-        return s.gap;
     case PM_FocusFrameHMargin: // of a list's row, so that the ring lies around its words
         return s.gap;
     case PM_FocusFrameVMargin:

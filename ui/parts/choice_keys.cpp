@@ -34,7 +34,6 @@ void ChoiceKeys::setChoices(const QStringList& words) {
         delete key;
     m_keys.clear();
     m_chosen.clear();
-    QWidget* before = nullptr;
     for (int i = 0; i < words.size(); ++i) {
         auto* key = new QPushButton(this);
         key->setObjectName(QStringLiteral("%1-%2").arg(m_name).arg(i));
@@ -42,14 +41,9 @@ void ChoiceKeys::setChoices(const QStringList& words) {
         setRole(*key, "choice");
         key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
         connect(key, &QPushButton::clicked, this, [this, i] { press(i); });
-        if (before)
-            setTabOrder(before, key);
-        before = key;
         m_keys.push_back(key);
         setWords(i, words[i]);
     }
-    if (before)
-        setTabOrder(before, m_more);
     m_first = 0;
     arrange();
 }

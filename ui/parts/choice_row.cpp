@@ -59,7 +59,6 @@ void ChoiceRow::offerHelp() {
     if (m_help)
         return;
     m_help = new HelpKey(*m_layout, *m_words, accessibleName());
-    setTabOrder(m_keys.back().buttons.back(), m_help); // answers come first
     connect(m_help, &HelpKey::clicked, this, &ChoiceRow::helpAsked);
     lookChanged();
 }

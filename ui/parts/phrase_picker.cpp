@@ -51,7 +51,6 @@ void PhrasePicker::setPhrases(const QStringList& phrases) {
     m_keys.clear();
     m_phrases = phrases;
     m_chosen.clear();
-    QWidget* before = nullptr;
     for (const QString& phrase : phrases) {
         auto* key = new QPushButton(phrase, this);
         setRole(*key, "choice");
@@ -60,14 +59,8 @@ void PhrasePicker::setPhrases(const QStringList& phrases) {
         key->setFont(font(TextSize::Body));
         key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed); // long phrases wrap
         connect(key, &QPushButton::clicked, this, [this, phrase] { pick(phrase); });
-        if (before != nullptr)
-            setTabOrder(before, key);
-        before = key;
         m_keys.push_back(key);
     }
-    if (before != nullptr)
-        setTabOrder(before, m_own);
-    setTabOrder(m_own, m_use);
     m_columns = 0;
     arrange();
 }

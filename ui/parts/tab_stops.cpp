@@ -58,8 +58,9 @@ std::vector<QWidget*> childrenAsRead(const QWidget& parent) {
         return std::pair(one->y(), one->x()) < std::pair(other->y(), other->x());
     });
     children.insert(children.end(), others.begin(), others.end());
-    std::ranges::stable_partition(
-        children, [](const QWidget* child) { return !qobject_cast<const HelpKey*>(child); });
+    std::stable_partition(children.begin(), children.end(), [](const QWidget* child) {
+        return !qobject_cast<const HelpKey*>(child);
+    });
     return children;
 }
 

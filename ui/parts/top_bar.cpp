@@ -103,8 +103,6 @@ TopBar::TopBar(QWidget* parent)
     m_row->addWidget(m_undo);
     m_row->addWidget(m_time);
     m_row->addWidget(m_light);
-    setTabOrder(m_back, m_undo);
-    setTabOrder(m_undo, m_light);
     for (Lettering* words : {m_word, m_title, m_subtitle, m_count, m_saved, m_time})
         words->setWordWrap(false);
     setTap({}, {});

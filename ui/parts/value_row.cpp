@@ -38,7 +38,6 @@ void ValueRow::offerHelp() {
     if (m_help)
         return;
     m_help = new HelpKey(*m_line, *m_lines, m_words->text());
-    setTabOrder(m_key, m_help); // what the row does comes first
     connect(m_help, &HelpKey::clicked, this, &ValueRow::helpAsked);
     lookChanged();
 }

@@ -18,7 +18,6 @@ public:
     explicit ReportRow(const PastWalkdown& walkdown, QWidget* parent = nullptr);
 
     void setWalkdown(const PastWalkdown& walkdown);
-    QPushButton* key() const { return m_key; }
 
 signals:
     void reportAsked();

@@ -123,17 +123,11 @@ void VesselCard::refresh(bool regraded) {
         row->hide();
     }
     m_rows.clear();
-    QWidget* before = nullptr;
     for (const PastWalkdown& walkdown : m_latest) {
         ReportRow* row = makeRow(walkdown);
         m_list->addWidget(row);
-        if (before)
-            setTabOrder(before, row->key());
-        before = row->key();
         m_rows.push_back(row);
     }
-    if (before)
-        setTabOrder(before, m_all);
     m_nothing->setVisible(m_rows.empty());
     m_all->setAccessibleName(tr("All %1 walkdowns").arg(m_count));
     m_place->setVisible(!m_rows.empty());

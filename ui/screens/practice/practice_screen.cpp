@@ -69,7 +69,6 @@ void PracticeScreen::showExercises() {
     std::ranges::stable_sort(m_offered, {}, &ExerciseOffered::level);
     m_rows.clear();
     std::vector<QWidget*> rows;
-    QWidget* before = nullptr;
     for (const ExerciseOffered& exercise : m_offered) {
         auto* row = new ExerciseRow(exercise);
         connect(row, &ExerciseRow::asked, this, [this, exercise] { choose(exercise); });
@@ -78,11 +77,6 @@ void PracticeScreen::showExercises() {
     }
     showBest();
     m_list->setRows(std::move(rows));
-    for (ExerciseRow* row : m_rows) {
-        if (before)
-            setTabOrder(before, row->key());
-        before = row->key();
-    }
     arrange(isUpright());
 }
 

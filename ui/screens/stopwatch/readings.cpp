@@ -48,7 +48,8 @@ void Readings::arrange(bool stacked, bool brief, bool bare) {
     m_line->setDirection(stacked ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_line->setStretch(1, stacked && brief ? 0 : 1);
     // Beside the figure the marks may take two lines: room is kept, so that nothing moves in a run.
-    m_marks->setMinimumHeight(stacked || sizes().gloves ? 0 : 2 * m_marks->fontMetrics().lineSpacing());
+    m_marks->setMinimumHeight(stacked || sizes().gloves ? 0
+                                                        : 2 * m_marks->fontMetrics().lineSpacing());
     m_brief = brief;
     m_bare = bare;
     m_gauge->setCompact(brief);
