@@ -56,12 +56,11 @@ QStringList translatedLanguages() {
 }
 
 QString languageFor(const QString& setting, const QStringList& machine_languages) {
-    const QString english = QStringLiteral("en");
+    QString english = QStringLiteral("en");
     const QStringList translated = translatedLanguages();
     for (const QString& wanted : QStringList(setting) + machine_languages) {
         // "es-MX" and "es_MX.UTF-8" are both Spanish.
-        const QString code =
-            wanted.left(wanted.indexOf(QRegularExpression(QStringLiteral("[-_.]"))));
+        QString code = wanted.left(wanted.indexOf(QRegularExpression(QStringLiteral("[-_.]"))));
         if (code == english || translated.contains(code))
             return code;
     }

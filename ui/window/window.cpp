@@ -11,6 +11,7 @@
 #include "core/evidence/moment_text.h"
 #include "ui/look/look.h"
 #include "ui/parts/core_words.h"
+#include "ui/parts/sheet.h"
 #include "ui/parts/tab_stops.h"
 #include "ui/parts/top_bar.h"
 #include "ui/parts/walkdown_words.h"

@@ -84,9 +84,11 @@ void DoorScreen::placeActions(bool in_one_line) {
         m_action_grid->removeWidget(keys[i]);
         m_action_grid->addWidget(keys[i], int(i) / columns, int(i) % columns);
     }
-    m_action_grid->setColumnStretch(0, 5);
-    m_action_grid->setColumnStretch(1, in_one_line ? 3 : 5);
-    m_action_grid->setColumnStretch(2, in_one_line ? 5 : 0);
+    // In one line each has the share that its words need.
+    for (int i = 0; i < 3; ++i)
+        m_action_grid->setColumnStretch(i, in_one_line ? keys[std::size_t(i)]->sizeHint().width()
+                                           : i < 2     ? 1
+                                                       : 0);
 }
 
 void DoorScreen::turnTo(int place) {
