@@ -9,6 +9,7 @@
 #include "ui/look/touch_style.h"
 #include "ui/parts/figure_label.h"
 #include "ui/parts/lettering.h"
+#include "ui/parts/low_window.h"
 #include "ui/parts/units.h"
 
 namespace latchround::ui {
@@ -61,9 +62,8 @@ QPushButton* Keypad::addKey(const QString& word, const QString& spoken, Place hi
 }
 
 bool Keypad::isLow() const {
-    constexpr double low_mm = 100;
     constexpr double wide_mm = 80;
-    return window() != this && window()->height() < mm(low_mm) && width() > mm(wide_mm);
+    return window() != this && isLowWindow(*window()) && width() > mm(wide_mm);
 }
 
 void Keypad::arrange() {

@@ -9,6 +9,7 @@
 
 #include "ui/look/button_drawing.h"
 #include "ui/parts/list_touch.h"
+#include "ui/parts/low_window.h"
 
 namespace latchround::ui {
 
@@ -100,12 +101,10 @@ bool ReadingPane::event(QEvent* event) {
 }
 
 QSize ReadingPane::sizeHint() const {
-    constexpr double low_mm = 100;
     constexpr double little_mm = 15;
-    const double px_per_mm = lookOf(this).sizes.px_per_mm;
     QSize hint = QScrollArea::sizeHint();
-    if (window()->height() < low_mm * px_per_mm)
-        hint.setHeight(std::min(hint.height(), int(little_mm * px_per_mm)));
+    if (isLowWindow(*window()))
+        hint.setHeight(std::min(hint.height(), int(little_mm * lookOf(this).sizes.px_per_mm)));
     return hint;
 }
 

@@ -16,6 +16,7 @@
 #include "ui/parts/card.h"
 #include "ui/parts/dressed.h"
 #include "ui/parts/lettering.h"
+#include "ui/parts/low_window.h"
 #include "ui/parts/reading_pane.h"
 #include "ui/parts/sheet_pages.h"
 #include "ui/parts/tab_stops.h"
@@ -116,8 +117,7 @@ void Sheet::cover() {
     setGeometry(window()->rect());
     const int margin = std::min(width(), height()) < mm(100) ? sizes().gap : sizes().main_gap;
     const int most = height() - 2 * margin;
-    constexpr double low_mm = 100; // such a window has no height to spare
-    const bool low = height() < mm(low_mm);
+    const bool low = isLowWindow(*this);
     const int wide = std::min(low ? width() : int(mm(m_width_mm)), width() - 2 * margin);
     const bool moves = low && m_card->findChild<ReadingPane*>(); // takes all there is
     const int wanted = m_tall || moves || !m_lines->hasHeightForWidth()

@@ -85,10 +85,11 @@ void DoorScreen::placeActions(bool in_one_line) {
         m_action_grid->addWidget(keys[i], int(i) / columns, int(i) % columns);
     }
     // In one line each has the share that its words need.
-    for (int i = 0; i < 3; ++i)
+    for (int i = 0; i < 3; ++i) {
         m_action_grid->setColumnStretch(i, in_one_line ? keys[std::size_t(i)]->sizeHint().width()
-                                           : i < 2     ? 1
-                                                       : 0);
+                                                       : int(i < 2));
+        m_action_grid->setColumnMinimumWidth(i, i < columns ? sizes().target : 0);
+    }
 }
 
 void DoorScreen::turnTo(int place) {
