@@ -141,7 +141,8 @@ void DoorDrawing::paintSliding(QPainter& painter, const QRectF& area) const {
     painter.setFont(font(TextSize::Small));
     painter.setPen(colours().muted);
     painter.drawText(QRectF(pocket.left(), area.top(), side, label - mm(0.6)),
-                     (hand > 0 ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignBottom, tr("pocket"));
+                     int((hand > 0 ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignBottom),
+                     tr("pocket"));
     if (m_block)
         paintBlock(painter, {jamb + hand * (side * block_at + mm(2.4)), opening.center().y()});
     else if (side - edge > mm(22))
@@ -184,7 +185,8 @@ void DoorDrawing::paintDimension(QPainter& painter, double left, double right, d
     const bool below = isHinged(m_kind) ? hand() > 0 : true;
     const double top = below ? y + mm(0.6) : y - mm(5.6);
     painter.drawText(QRectF(left - mm(20), top, right - left + mm(40), mm(5)),
-                     Qt::AlignHCenter | (below ? Qt::AlignTop : Qt::AlignBottom) | Qt::TextDontClip,
+                     int(Qt::AlignHCenter | (below ? Qt::AlignTop : Qt::AlignBottom)) |
+                         int(Qt::TextDontClip),
                      words);
 }
 

@@ -78,7 +78,7 @@ QString measuredWords(const RowGrade& row) {
 }
 
 QString limitWords(const Requirement& requirement) {
-    const QString limit = limitInText(requirement);
+    QString limit = limitInText(requirement);
     if (limit.isEmpty() || alsoWords(0, requirement.unit, 0).isEmpty())
         return limit;
     // The same in the unit in use; three figures are finer than anybody reads a tape.
@@ -93,7 +93,7 @@ QString limitWords(const Requirement& requirement) {
 }
 
 QString reasonWords(const Reason& reason) {
-    const QString text = coreWords(reason.text);
+    QString text = coreWords(reason.text);
     const QString given = !reason.text.empty() ? QString::fromStdString(reason.text)
                                                : GradeWords::tr("no reason given");
     switch (reason.kind) {
@@ -177,7 +177,7 @@ QString citeWords(const Requirement& requirement) {
 }
 
 QString citationWords(const Requirement& requirement) {
-    const QString cite = citeWords(requirement);
+    QString cite = citeWords(requirement);
     if (requirement.edition.empty())
         return cite;
     return GradeWords::tr("%1, edition %2").arg(cite, QString::fromStdString(requirement.edition));

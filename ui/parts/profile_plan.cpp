@@ -262,6 +262,7 @@ std::vector<const ProfileDoor*> ProfilePlan::within(const QPointF& point, double
     std::stable_sort(near.begin(), near.end(),
                      [](const auto& one, const auto& other) { return one.first < other.first; });
     std::vector<const ProfileDoor*> found;
+    found.reserve(near.size());
     for (const auto& [distance, door] : near)
         found.push_back(door);
     return found;

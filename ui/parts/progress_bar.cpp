@@ -59,7 +59,7 @@ void ProgressBar::paintEvent(QPaintEvent*) {
     painter.fillRect(filled, c.primary.area);
     painter.setFont(figures);
     painter.setPen(c.ink);
-    painter.drawText(rect(), Qt::AlignVCenter | (from_right ? Qt::AlignLeft : Qt::AlignRight),
+    painter.drawText(rect(), int(Qt::AlignVCenter | (from_right ? Qt::AlignLeft : Qt::AlignRight)),
                      words);
 }
 

@@ -1,6 +1,7 @@
 #include "ui/parts/zone_profile_access.h"
 
 #include <map>
+#include <utility>
 
 #include <QAccessibleWidget>
 
@@ -13,7 +14,9 @@ namespace {
 struct ListPlace {
     int item = 0;
     int door = -1;
-    auto operator<=>(const ListPlace&) const = default;
+    bool operator<(const ListPlace& other) const {
+        return std::pair(item, door) < std::pair(other.item, other.door);
+    }
 };
 
 class ProfileAccess;

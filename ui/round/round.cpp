@@ -110,7 +110,7 @@ const Item* Round::item(const FactId& id) const {
 }
 
 FactId Round::join(const QString& name, const QString& role) {
-    const FactId id = newId();
+    FactId id = newId();
     if (m_person.empty())
         m_person = id;
     std::vector<Entry> entries;

@@ -26,8 +26,9 @@ std::vector<Taps::Undoing> Taps::undoNewest(const Ledger& ledger) const {
     std::vector<Undoing> all;
     if (m_taps.empty())
         return all;
-    for (auto id = m_taps.back().rbegin(); id != m_taps.back().rend(); ++id) {
-        const Fact* fact = ledger.find(*id);
+    const std::vector<FactId> newest_first(m_taps.back().rbegin(), m_taps.back().rend());
+    for (const FactId& id : newest_first) {
+        const Fact* fact = ledger.find(id);
         std::optional<Undo> undo = undoOf(*fact, ledger);
         if (!undo)
             continue;

@@ -263,9 +263,8 @@ void DoorScreen::forward() {
 
 /// Presses the key of the first open question, on whatever page it stands.
 bool DoorScreen::answerNext(Answer answer) {
-    const std::vector<QWidget*>& rows = m_rows->rows();
-    for (std::size_t i = 0; i < rows.size(); ++i) {
-        auto* choice = qobject_cast<ChoiceRow*>(rows[i]);
+    for (QWidget* row : m_rows->rows()) {
+        auto* choice = qobject_cast<ChoiceRow*>(row);
         for (const Side side : {Side::None, Side::One, Side::Two}) {
             QPushButton* key = choice ? choice->key(answer, side) : nullptr;
             if (!key || choice->answer(side) || !choice->isEnabled())
