@@ -14,19 +14,19 @@ namespace {
 constexpr std::size_t longest_name = 64;
 constexpr std::size_t longest_list = 2000;
 
-std::string plain(std::string_view text) {
-    std::string plain_text;
+std::string withoutCapitalsAndSpaces(std::string_view text) {
+    std::string letters;
     for (const char c : text)
         if (c != ' ' && c != '\t')
-            plain_text += (c >= 'A' && c <= 'Z') ? static_cast<char>(c - 'A' + 'a') : c;
-    return plain_text;
+            letters += (c >= 'A' && c <= 'Z') ? static_cast<char>(c - 'A' + 'a') : c;
+    return letters;
 }
 
 } // namespace
 
 std::size_t changesBetween(std::string_view one, std::string_view other) {
-    const std::string from = plain(one);
-    const std::string to = plain(other);
+    const std::string from = withoutCapitalsAndSpaces(one);
+    const std::string to = withoutCapitalsAndSpaces(other);
     std::vector<std::size_t> row(to.size() + 1);
     std::iota(row.begin(), row.end(), std::size_t{0});
     for (std::size_t i = 0; i < from.size(); ++i) {

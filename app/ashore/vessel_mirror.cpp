@@ -82,8 +82,8 @@ Result<std::vector<MirroredTable>> tablesOf(SqliteConnection& connection) {
     if (!done)
         return tl::unexpected(done.error());
     // A body is refused where its fact is not there yet; all other references wait for the end.
-    std::ranges::stable_partition(tables,
-                                  [](const MirroredTable& table) { return table.name == "fact"; });
+    std::stable_partition(tables.begin(), tables.end(),
+                          [](const MirroredTable& table) { return table.name == "fact"; });
     return tables;
 }
 

@@ -157,7 +157,7 @@ Checked<Fact> checkedFact(std::string_view line, const std::string& where) {
     Fact fact;
     fact.stamp = stampFrom(object);
     if (const auto kind = kindFrom(object)) {
-        fact.body = bodyOfKind(*kind, std::make_index_sequence<std::variant_size_v<FactBody>>{});
+        fact.body = bodyOfKind(*kind, std::make_index_sequence<std::variant_size_v<FactBodies>>{});
         std::visit([&](auto& body) { eachField(body, FieldReader(object, faults)); }, fact.body);
         object.complainOfTheRest();
     }

@@ -8,16 +8,13 @@
 #include "app/exchange/fact_fields.h"
 #include "app/exchange/fact_json.h"
 #include "app/exchange/utf8.h"
+#include "core/digit.h"
 #include "core/evidence/fact_id.h"
 #include "core/evidence/moment_text.h"
 
 namespace latchround {
 
 namespace {
-
-bool isDecimalDigit(char c) {
-    return c >= '0' && c <= '9';
-}
 
 /// Stands in the line and moves on while it says what was expected; else it is lost and stays so.
 class PlainReader {
@@ -175,7 +172,7 @@ private:
         std::size_t at = m_rest.starts_with('-') ? 1 : 0;
         const auto digits = [&] {
             const std::size_t from = at;
-            while (at < m_rest.size() && isDecimalDigit(m_rest[at]))
+            while (at < m_rest.size() && isDigit(m_rest[at]))
                 ++at;
             return at > from;
         };
@@ -266,7 +263,7 @@ std::optional<Fact> factFromPlainLine(std::string_view line) {
     if (reader.isLost() || kind == factKindWords.end())
         return std::nullopt;
     fact.body = emptyBody(static_cast<std::size_t>(kind - factKindWords.begin()),
-                          std::make_index_sequence<std::variant_size_v<FactBody>>{});
+                          std::make_index_sequence<std::variant_size_v<FactBodies>>{});
     std::visit([&](auto& body) { eachField(body, reader); }, fact.body);
     reader.expect("}");
     return reader.isAtEnd() ? std::optional(std::move(fact)) : std::nullopt;

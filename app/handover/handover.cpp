@@ -31,9 +31,9 @@ std::uint64_t mostBytesOf(std::string_view entry) {
 }
 
 /// Reads the entries one after the other; each must be what was signed.
-class Reading {
+class FileReading {
 public:
-    Reading(const ZipReader& archive, const std::string& name, const Pace& pace)
+    FileReading(const ZipReader& archive, const std::string& name, const Pace& pace)
         : m_archive(archive)
         , m_name(name)
         , m_pace(pace) {}
@@ -115,7 +115,7 @@ private:
     std::size_t m_read = 0;
 };
 
-Result<std::vector<Issue>> issuesIn(Reading& reading, const CoverSheet& sheet,
+Result<std::vector<Issue>> issuesIn(FileReading& reading, const CoverSheet& sheet,
                                     const std::string& name) {
     const std::string file = name + " ";
     std::vector<Issue> issues;
@@ -135,7 +135,7 @@ Result<std::vector<Issue>> issuesIn(Reading& reading, const CoverSheet& sheet,
     return issues;
 }
 
-Done photographsIn(Reading& reading, const std::map<std::string, std::string>& photographs) {
+Done photographsIn(FileReading& reading, const std::map<std::string, std::string>& photographs) {
     for (const auto& [hash, entry] : photographs) {
         const auto bytes = reading.bytesOf(entry);
         if (!bytes)
@@ -169,7 +169,7 @@ Result<Handover> Handover::read(std::string bytes, const std::string& name, cons
             handover.m_photographs.emplace(*hash, entry);
 
     const Pace pace(progress);
-    Reading reading(handover.m_archive, name, pace.part(0, unpacked));
+    FileReading reading(handover.m_archive, name, pace.part(0, unpacked));
     auto sheet = reading.cover();
     if (!sheet)
         return tl::unexpected(sheet.error());

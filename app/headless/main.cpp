@@ -54,7 +54,7 @@ struct Asked {
     SampleAsked sample;
     TrendAsked trend;
     ConformityAsked conformity;
-    std::function<Answer()> command;
+    std::function<headless::Answer()> command;
 };
 
 int fail(const Complaints& faults) {
@@ -95,8 +95,8 @@ Checked<Catalogue> catalogueFor(const Asked& asked) {
 
 /// A command that grades: the catalogue is read first.
 template <class Command>
-std::function<Answer()> graded(const Asked& asked, Command command) {
-    return [&asked, command]() -> Answer {
+std::function<headless::Answer()> graded(const Asked& asked, Command command) {
+    return [&asked, command]() -> headless::Answer {
         const auto catalogue = catalogueFor(asked);
         if (!catalogue)
             return tl::unexpected(catalogue.error());
@@ -286,7 +286,7 @@ int run(int argc, char** argv) {
     ui::readyTypeface();
     const QGuiApplication application(argc, argv);
     QLocale::setDefault(QLocale::c());
-    const Answer answer = asked.command();
+    const headless::Answer answer = asked.command();
     if (!answer)
         return fail(answer.error());
     std::cout << *answer << std::flush;

@@ -41,7 +41,7 @@ inline FactReferences referencesOf(const FactBody& body) {
 /// Index of a kind in FactBody.
 template <class Body, std::size_t Index = 0>
 constexpr std::size_t kindOf() {
-    if constexpr (std::is_same_v<std::variant_alternative_t<Index, FactBody>, Body>)
+    if constexpr (std::is_same_v<std::variant_alternative_t<Index, FactBodies>, Body>)
         return Index;
     else
         return kindOf<Body, Index + 1>();

@@ -3,6 +3,12 @@
 #include <exception>
 #include <vector>
 
+// qpdf's own JSON has a vector of a class not yet complete, which clang 14 refuses in C++20. None
+// of it is used here, so its name is enough.
+#if defined(__clang__) && !defined(JSON_HH)
+#define JSON_HH
+class JSON;
+#endif
 #include <qpdf/Buffer.hh>
 #include <qpdf/QPDF.hh>
 #include <qpdf/QPDFObjectHandle.hh>

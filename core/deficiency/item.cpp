@@ -90,8 +90,10 @@ private:
         for (const auto& finding : item.findings)
             for (const Fact* fact : m_ledger.courseOf(finding.stamp.id))
                 course.emplace(fact->stamp.id, fact);
-        for (const auto& [id, fact] : course)
-            std::visit([&](const auto& body) { take(item, fact->stamp, body); }, fact->body);
+        for (const auto& each : course) {
+            const Fact& fact = *each.second;
+            std::visit([&](const auto& body) { take(item, fact.stamp, body); }, fact.body);
+        }
         takePhotographs(item);
     }
 

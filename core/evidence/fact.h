@@ -239,15 +239,32 @@ struct TakenBack {
     bool operator==(const TakenBack&) const = default;
 };
 
-using FactBody =
+/// Every kind of fact. The order is that of factKindWords.
+using FactBodies =
     std::variant<PersonJoined, WalkdownBegun, WalkdownEnded, Observation, PlateRead, MeasuredValue,
                  RunStarted, Mark, RunEnded, CautionAnswered, Note, Photograph, Deficiency,
                  CouldNotTest, Judgement, TakenBack, ThumbDrill, DecisionLimits, UpkeepDone,
                  CertificateSeen, DeficiencyTerms, Rectification, ReadyForRetest, Withdrawal,
                  DifferenceSettled, KeyAccepted, WalkdownSigned, ReportMade>;
 
+/// One of them. A class of its own so that copying, comparing and destroying so many kinds is
+/// compiled once (fact.cpp), not by each of the hundreds of sources that hold a fact.
+class FactBody : public FactBodies {
+public:
+    using FactBodies::FactBodies;
+    using FactBodies::operator=;
+    FactBody();
+    FactBody(const FactBody&);
+    FactBody(FactBody&&) noexcept;
+    FactBody& operator=(const FactBody&);
+    FactBody& operator=(FactBody&&) noexcept;
+    ~FactBody();
+
+    bool operator==(const FactBody&) const;
+};
+
 /// The word by which each kind of fact is written, by the index of its alternative in FactBody.
-inline constexpr std::array<std::string_view, std::variant_size_v<FactBody>> factKindWords{
+inline constexpr std::array<std::string_view, std::variant_size_v<FactBodies>> factKindWords{
     "person-joined",
     "walkdown-begun",
     "walkdown-ended",

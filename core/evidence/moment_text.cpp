@@ -5,6 +5,7 @@
 #include <cstdio>
 #include <cstdlib>
 
+#include "core/digit.h"
 #include "core/vessel/calendar_date.h"
 
 namespace latchround {
@@ -18,10 +19,6 @@ using std::chrono::milliseconds;
 using std::chrono::minutes;
 using std::chrono::seconds;
 using std::chrono::sys_days;
-
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
 
 /// Two digits at `at`, at most `high`.
 std::optional<int> twoDigits(std::string_view text, std::size_t at, int high) {

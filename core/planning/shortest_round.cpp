@@ -10,18 +10,18 @@ namespace latchround {
 namespace {
 
 using Round = std::vector<std::size_t>;
-using Table = std::vector<std::vector<double>>;
+using Lengths = std::vector<std::vector<double>>;
 
 constexpr double worth_it = 1e-9; // less is rounding
 
 /// Leaving a group costs more than any walk could save, so that no group is left twice.
-Table withTies(const Places& places) {
+Lengths withTies(const Places& places) {
     double longest = 0;
     for (const auto& row : places.distance)
         for (const double way : row)
             longest = std::max(longest, way);
     const double dear = 4 * (longest + 1);
-    Table cost = places.distance;
+    Lengths cost = places.distance;
     for (const std::vector<int>& level : places.together)
         for (std::size_t one = 0; one < cost.size(); ++one)
             for (std::size_t other = 0; other < cost.size(); ++other)
@@ -32,7 +32,7 @@ Table withTies(const Places& places) {
 
 class Search {
 public:
-    Search(const Table& cost, const Places& places, Round start)
+    Search(const Lengths& cost, const Places& places, Round start)
         : m_cost(cost)
         , m_places(places)
         , m_round(std::move(start)) {}
@@ -154,7 +154,7 @@ private:
         return true;
     }
 
-    const Table& m_cost;
+    const Lengths& m_cost;
     const Places& m_places;
     Round m_round;
 };
@@ -187,7 +187,7 @@ std::vector<std::size_t> shortestRound(const Places& places) {
     const std::size_t n = places.distance.size();
     if (n < 2)
         return groupedStart(places);
-    const Table cost = withTies(places);
+    const Lengths cost = withTies(places);
     Search first(cost, places, groupedStart(places));
     first.improve();
     Round best = first.round();

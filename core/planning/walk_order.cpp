@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "core/digit.h"
 #include "core/planning/shortest_round.h"
 #include "core/planning/walkways.h"
 
@@ -27,10 +28,6 @@ bool inScope(const Arrangement& arrangement, const Scope& scope, const Door& doo
         break;
     }
     return std::ranges::find(scope.chosen, door.number) != scope.chosen.end();
-}
-
-bool isDigit(char letter) {
-    return letter >= '0' && letter <= '9';
 }
 
 /// Takes the leading digits, leading noughts left out.

@@ -30,7 +30,6 @@ using namespace latchround;
 namespace {
 
 constexpr int walkdowns = 40;
-constexpr int rounds = 3;
 
 template <class T>
 T orDie(Result<T> result) {
@@ -257,7 +256,7 @@ struct Costs {
 
 /// Each round begins with the same file; what is compared runs side by side.
 Costs compare(const QTemporaryDir& folder, const QString& base, const std::string& bytes,
-              const std::vector<Fact>& rows) {
+              const std::vector<Fact>& rows, int rounds) {
     Costs best;
     const QString path = folder.filePath(QStringLiteral("round.db"));
     const auto begin = [&] {
@@ -292,6 +291,7 @@ void print(const char* what, const Costs& costs) {
 
 int main(int argc, char** argv) {
     const QCoreApplication application(argc, argv);
+    const int rounds = argc > 1 ? std::atoi(argv[1]) : 1; // the best of so many
     const std::string csv = orDie(
         bytesOf(std::string(LATCHROUND_SOURCE) + "/sample_vessels/oriveth-meridian/register.csv",
                 64u << 20));
@@ -314,13 +314,13 @@ int main(int argc, char** argv) {
     const std::string same = accept(twin);
     std::printf("%zu facts of 10 years and %zu doors, handed over in a file of %.0f MB\n",
                 one.facts.size(), arrangement.doors.size(), static_cast<double>(same.size()) / 1e6);
-    const Costs known = compare(folder, base, same, one.facts);
+    const Costs known = compare(folder, base, same, one.facts, rounds);
     print("all of them known", known);
 
     const QString other = folder.filePath(QStringLiteral("other.db"));
     const History second(arrangement, 2);
     fill(other, arrangement, second.facts);
     const std::string fresh = accept(other);
-    print("all of them new", compare(folder, base, fresh, second.facts));
+    print("all of them new", compare(folder, base, fresh, second.facts, rounds));
     return 0;
 }

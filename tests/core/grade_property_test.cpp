@@ -139,7 +139,7 @@ RC_GTEST_PROP(WorseFact, ALowerClassOnTheDoorBringsNoBetterRating, ()) {
 
 RC_GTEST_PROP(WorseFact, AStricterBoundaryBringsNoBetterRating, ()) {
     Case before = someCase();
-    RC_PRE(before.site.boundary.required && *before.site.boundary.required != FireClass::A60);
+    RC_PRE(before.site.boundary.required.value_or(FireClass::A60) != FireClass::A60);
     Case after = before;
     after.site.boundary.required = FireClass(int(*before.site.boundary.required) - 1);
     expectNoBetter(before, after, "a stricter boundary");

@@ -12,7 +12,7 @@ namespace {
 
 RC_GTEST_PROP(FactRoundTrip, EveryKindComesBackEqual, ()) {
     const std::vector<Fact> facts = factOfEachKind();
-    RC_ASSERT(facts.size() == std::variant_size_v<FactBody>);
+    RC_ASSERT(facts.size() == std::variant_size_v<FactBodies>);
     std::string lines;
     for (const Fact& fact : facts) {
         const std::string line = jsonLineFrom(fact);
@@ -43,7 +43,7 @@ RC_GTEST_PROP(FactRoundTrip, DamagedLinesAreReadOrComplainedOf, ()) {
 
 TEST(FactRoundTrip, KindWordsAreOneForEachKindAndAllDifferent) {
     EXPECT_EQ(std::set<std::string_view>(factKindWords.begin(), factKindWords.end()).size(),
-              std::variant_size_v<FactBody>);
+              std::variant_size_v<FactBodies>);
     const Fact fact{{}, Judgement{}};
     EXPECT_NE(jsonLineFrom(fact).find(R"("kind":"judgement")"), std::string::npos);
 }

@@ -91,11 +91,11 @@ Fact someFact() {
 
 template <std::size_t... Kind>
 std::vector<Fact> oneOfEachKind(std::index_sequence<Kind...>) {
-    return {someFact<std::variant_alternative_t<Kind, FactBody>>()...};
+    return {someFact<std::variant_alternative_t<Kind, FactBodies>>()...};
 }
 
 inline std::vector<Fact> factOfEachKind() {
-    return oneOfEachKind(std::make_index_sequence<std::variant_size_v<FactBody>>{});
+    return oneOfEachKind(std::make_index_sequence<std::variant_size_v<FactBodies>>{});
 }
 
 } // namespace latchround::test

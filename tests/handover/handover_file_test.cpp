@@ -134,7 +134,8 @@ TEST_F(HandoverFile, IsCheckedByUnzipSha256sumAndOpenssl) {
 }
 
 TEST_F(HandoverFile, AChangedByteIsRefusedByName) {
-    for (const auto& [name, bytes] : entries()) {
+    for (const auto& entry : entries()) {
+        const auto& name = entry.first;
         if (name == contents_entry || name == signature_entry)
             continue;
         const std::string said =

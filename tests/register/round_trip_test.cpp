@@ -101,7 +101,7 @@ TEST_F(RoundTrip, EveryKindOfFactWithEverythingFilledIn) {
     std::set<std::size_t> kinds;
     for (const Fact& fact : m_expected)
         kinds.insert(fact.body.index());
-    EXPECT_EQ(kinds.size(), std::variant_size_v<FactBody>) << "every kind is among them";
+    EXPECT_EQ(kinds.size(), std::variant_size_v<FactBodies>) << "every kind is among them";
     expectAllBack();
 }
 

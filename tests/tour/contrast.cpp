@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 #include <QAbstractButton>
 #include <QImage>
@@ -19,31 +20,42 @@ constexpr double least_ratio = 4.5; ///< of the strongest pixel
 constexpr double shape_ratio = 3.0;
 constexpr double rounding = 0.05;
 
+/// Calls `see` with every pixel of `box` that the picture has, row by row.
+template <class See>
+void eachPixel(const QImage& picture, const QRect& box, See see) {
+    const QRect inside = box & picture.rect();
+    for (int y = inside.top(); y <= inside.bottom(); ++y) {
+        const auto* row = reinterpret_cast<const QRgb*>(picture.constScanLine(y));
+        std::for_each(row + inside.left(), row + inside.right() + 1, see);
+    }
+}
+
 /// The colour that most pixels of the frame around `box` have, two pixels wide.
 QColor groundAround(const QImage& picture, const QRect& box) {
-    std::map<QRgb, int> counts;
-    const QRect outer = box.adjusted(-3, -3, 3, 3) & picture.rect();
+    const QRect outer = box.adjusted(-3, -3, 3, 3);
     const QRect inner = box.adjusted(-1, -1, 1, 1);
-    for (int y = outer.top(); y <= outer.bottom(); ++y)
-        for (int x = outer.left(); x <= outer.right(); ++x)
-            if (!inner.contains(x, y))
-                ++counts[picture.pixel(x, y)];
+    std::map<QRgb, int> counts;
+    const auto count = [&counts](QRgb colour) { ++counts[colour]; };
+    eachPixel(picture, {outer.topLeft(), QPoint(outer.right(), inner.top() - 1)}, count);
+    eachPixel(picture, {QPoint(outer.left(), inner.bottom() + 1), outer.bottomRight()}, count);
+    eachPixel(picture, {outer.left(), inner.top(), 2, inner.height()}, count);
+    eachPixel(picture, {inner.right() + 1, inner.top(), 2, inner.height()}, count);
     const auto most =
         std::ranges::max_element(counts, {}, [](const auto& each) { return each.second; });
     return most == counts.end() ? QColor() : QColor(most->first);
 }
 
 double strongestIn(const QImage& picture, const QRect& box, const QColor& ground) {
-    std::map<QRgb, double> known;
+    std::set<QRgb> known;
     double strongest = 1;
-    const QRect inside = box & picture.rect();
-    for (int y = inside.top(); y <= inside.bottom(); ++y)
-        for (int x = inside.left(); x <= inside.right(); ++x) {
-            const auto [entry, is_new] = known.try_emplace(picture.pixel(x, y), 0.0);
-            if (is_new)
-                entry->second = ui::contrastOf(QColor(entry->first), ground);
-            strongest = std::max(strongest, entry->second);
-        }
+    QRgb last = 0;
+    eachPixel(picture, box, [&](QRgb colour) {
+        if (colour == last)
+            return; // most pixels are like the one before
+        last = colour;
+        if (known.insert(colour).second)
+            strongest = std::max(strongest, ui::contrastOf(QColor(colour), ground));
+    });
     return strongest;
 }
 

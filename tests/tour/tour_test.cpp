@@ -81,7 +81,7 @@ TEST_P(Seen, EverythingHasItsRoomAndContrast) {
                 break;
             tour.look().setLight(light);
             tour.settle();
-            const QImage picture = window.grab().toImage();
+            const QImage picture = window.grab().toImage().convertToFormat(QImage::Format_ARGB32);
             const QString where = QStringLiteral("%1, light %2").arg(stop).arg(int(light));
             say(where, faintWords(window, picture));
             say(where, faintKeys(window, picture));

@@ -202,3 +202,5 @@ void showHelp(const Help& help, QWidget* over) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_help_page.cpp"

@@ -60,3 +60,5 @@ void HelpPanelView::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_help_panel.cpp"

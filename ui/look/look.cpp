@@ -21,14 +21,14 @@ const Look* lookWornBy(const QObject* wearer) {
 }
 
 /// Tells a tree of widgets that sizes and colours may have changed.
-void tell(QWidget* widget) {
+void tellChange(QWidget* widget) {
     QEvent event(QEvent::StyleChange);
     QApplication::sendEvent(widget, &event);
     widget->updateGeometry();
     widget->update();
     for (QObject* child : widget->children())
         if (auto* child_widget = qobject_cast<QWidget*>(child))
-            tell(child_widget);
+            tellChange(child_widget);
 }
 
 } // namespace
@@ -109,12 +109,12 @@ void Look::apply() {
         QApplication::setFont(font);
         QApplication::setFont(textFont(TextSize::Lead, m_appearance.sizes, true), "QPushButton");
         for (QWidget* window : QApplication::topLevelWidgets())
-            tell(window);
+            tellChange(window);
     }
     if (m_window != nullptr) {
         m_window->setPalette(palette);
         m_window->setFont(font);
-        tell(m_window);
+        tellChange(m_window);
     }
     emit changed();
 }
@@ -130,3 +130,5 @@ const Appearance& lookOf(const QWidget* widget) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_look.cpp"

@@ -305,3 +305,5 @@ void setTone(QPushButton& button, const char* tone) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_touch_style.cpp"

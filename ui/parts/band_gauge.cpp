@@ -269,3 +269,5 @@ void BandGauge::drawNeedle(QPainter& painter, const QRectF& track) const {
 }
 
 } // namespace latchround::ui
+
+#include "moc_band_gauge.cpp"

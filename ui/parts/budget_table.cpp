@@ -114,3 +114,5 @@ void BudgetTable::addLine(const QString& name, const QString& own, const QString
 }
 
 } // namespace latchround::ui
+
+#include "moc_budget_table.cpp"

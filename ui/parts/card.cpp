@@ -18,3 +18,5 @@ void Card::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_card.cpp"

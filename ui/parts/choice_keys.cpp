@@ -143,3 +143,5 @@ void ChoiceKeys::resizeEvent(QResizeEvent* event) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_choice_keys.cpp"

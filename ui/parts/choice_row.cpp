@@ -207,3 +207,5 @@ void ChoiceRow::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_choice_row.cpp"

@@ -48,3 +48,5 @@ DayPicker::DayPicker(const char* name, const std::vector<Usual>& usual, QWidget*
 }
 
 } // namespace latchround::ui
+
+#include "moc_day_picker.cpp"

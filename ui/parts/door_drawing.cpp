@@ -285,3 +285,5 @@ void DoorDrawing::paintAlarm(QPainter& painter, const QRectF& area) const {
 }
 
 } // namespace latchround::ui
+
+#include "moc_door_drawing.cpp"

@@ -108,3 +108,5 @@ void DoorGlyph::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_door_glyph.cpp"

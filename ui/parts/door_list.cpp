@@ -144,3 +144,5 @@ QSize DoorListView::sizeHint() const {
 }
 
 } // namespace latchround::ui
+
+#include "moc_door_list.cpp"

@@ -129,3 +129,5 @@ DoorPicker::DoorPicker(std::vector<DoorOffered> nearest_first, const QSize& room
 }
 
 } // namespace latchround::ui
+
+#include "moc_door_picker.cpp"

@@ -94,3 +94,5 @@ void FigureLabel::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_figure_label.cpp"

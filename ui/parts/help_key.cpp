@@ -76,3 +76,5 @@ void HelpKey::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_help_key.cpp"

@@ -62,3 +62,5 @@ void KeyGrid::resizeEvent(QResizeEvent* event) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_key_grid.cpp"

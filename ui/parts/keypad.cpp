@@ -211,3 +211,5 @@ void Keypad::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_keypad.cpp"

@@ -79,3 +79,5 @@ void Lettering::dress() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_lettering.cpp"

@@ -224,3 +224,5 @@ void MarkKey::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_mark_key.cpp"

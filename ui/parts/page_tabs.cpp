@@ -62,3 +62,5 @@ void PageTabs::resizeEvent(QResizeEvent* event) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_page_tabs.cpp"

@@ -29,3 +29,5 @@ void Part::changeEvent(QEvent* event) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_part.cpp"

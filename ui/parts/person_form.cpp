@@ -36,3 +36,5 @@ PersonForm::PersonForm(QWidget* parent)
 }
 
 } // namespace latchround::ui
+
+#include "moc_person_form.cpp"

@@ -127,3 +127,5 @@ void PhrasePicker::lookChanged() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_phrase_picker.cpp"

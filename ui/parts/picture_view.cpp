@@ -38,3 +38,5 @@ void PictureView::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_picture_view.cpp"

@@ -64,3 +64,5 @@ void ProgressBar::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_progress_bar.cpp"

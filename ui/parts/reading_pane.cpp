@@ -114,3 +114,5 @@ int ReadingPane::heightForWidth(int width) const {
 }
 
 } // namespace latchround::ui
+
+#include "moc_reading_pane.cpp"

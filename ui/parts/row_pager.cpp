@@ -176,3 +176,5 @@ void RowPager::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_row_pager.cpp"

@@ -180,3 +180,5 @@ bool Sheet::focusNextPrevChild(bool next) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_sheet.cpp"

@@ -91,6 +91,11 @@ SheetPages::SheetPages(QWidget* parent)
     setSizePolicy(policy);
 }
 
+// Children that are taken away give up the focus when this is no longer what hears of it.
+SheetPages::~SheetPages() {
+    disconnect(qApp, nullptr, this, nullptr);
+}
+
 void SheetPages::setContent(QWidget* content) {
     m_content = content;
     content->setParent(m_window);
@@ -248,3 +253,5 @@ void SheetPages::wheelEvent(QWheelEvent* event) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_sheet_pages.cpp"

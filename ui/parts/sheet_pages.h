@@ -17,6 +17,7 @@ class SheetPages : public Part {
     Q_OBJECT
 public:
     explicit SheetPages(QWidget* parent = nullptr);
+    ~SheetPages() override;
 
     /// Once; takes the widget and gives it all the width there is.
     void setContent(QWidget* content);

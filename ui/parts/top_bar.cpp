@@ -232,3 +232,5 @@ void TopBar::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_top_bar.cpp"

@@ -242,3 +242,5 @@ void TrendChart::paintDays(QPainter& painter, const Frame& frame) const {
 }
 
 } // namespace latchround::ui
+
+#include "moc_trend_chart.cpp"

@@ -87,3 +87,5 @@ void ValueRow::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_value_row.cpp"

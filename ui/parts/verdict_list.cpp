@@ -89,3 +89,5 @@ void VerdictList::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_verdict_list.cpp"

@@ -147,3 +147,5 @@ QSize VerdictRowDelegate::sizeHint(const QStyleOptionViewItem& option,
 }
 
 } // namespace latchround::ui
+
+#include "moc_verdict_rows.cpp"

@@ -159,3 +159,5 @@ void WhyPanel::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_why_panel.cpp"

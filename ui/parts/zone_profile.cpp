@@ -294,3 +294,5 @@ void ZoneProfile::paintSentences(QPainter& painter) const {
 }
 
 } // namespace latchround::ui
+
+#include "moc_zone_profile.cpp"

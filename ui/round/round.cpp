@@ -276,3 +276,5 @@ Result<std::vector<std::byte>> Round::photograph(std::string_view sha256) const 
 }
 
 } // namespace latchround::ui
+
+#include "moc_round.cpp"

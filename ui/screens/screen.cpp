@@ -66,3 +66,5 @@ void Screen::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_screen.cpp"

@@ -64,3 +64,5 @@ void PhotographSheets::keep(const Photograph& about, const QStringList& captions
 }
 
 } // namespace latchround::ui
+
+#include "moc_photograph_sheets.cpp"

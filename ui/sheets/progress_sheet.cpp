@@ -168,3 +168,5 @@ void tellStopped(QWidget* over, const QString& unchanged) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_progress_sheet.cpp"

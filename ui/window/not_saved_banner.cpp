@@ -44,3 +44,5 @@ void NotSavedBanner::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_not_saved_banner.cpp"

@@ -238,3 +238,5 @@ void Window::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_window.cpp"

@@ -315,3 +315,5 @@ void CautionScreen::keyPressEvent(QKeyEvent* event) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_caution_screen.cpp"

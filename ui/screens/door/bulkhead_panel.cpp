@@ -116,3 +116,5 @@ void BulkheadPanel::fill() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_bulkhead_panel.cpp"

@@ -195,3 +195,5 @@ void DivisionLookup::say() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_division_lookup.cpp"

@@ -124,3 +124,5 @@ void DoorHead::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_door_head.cpp"

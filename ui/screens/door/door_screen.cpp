@@ -288,3 +288,5 @@ void DoorScreen::keyPressEvent(QKeyEvent* event) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_door_screen.cpp"

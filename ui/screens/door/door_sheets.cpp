@@ -276,3 +276,5 @@ void DoorSheets::allDoors() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_door_sheets.cpp"

@@ -93,3 +93,5 @@ void PartKeys::lookChanged() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_part_keys.cpp"

@@ -89,8 +89,8 @@ std::vector<QWidget*> StepRows::rowsOf(const GradedDoor& graded, Step step) {
             asked.push_back(row.requirement);
     // What the eye meets first comes first: the way, the pocket, the seals; then what the rules
     // ask.
-    std::ranges::stable_partition(
-        asked, [](const Requirement* row) { return row->status == Status::Practice; });
+    std::stable_partition(asked.begin(), asked.end(),
+                          [](const Requirement* row) { return row->status == Status::Practice; });
     for (const Requirement* row : asked) {
         if (row->check == CheckKind::Seen || row->check == CheckKind::SeenBothSides) {
             rows.push_back(makeChoice(*row));
@@ -264,3 +264,5 @@ void StepRows::refresh() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_step_rows.cpp"

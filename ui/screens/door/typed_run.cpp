@@ -109,3 +109,5 @@ void TypedRun::keep(const Run& run) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_typed_run.cpp"

@@ -95,3 +95,5 @@ void DrillResult::lookChanged() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_drill_result.cpp"

@@ -252,3 +252,5 @@ void DrillScreen::keyPressEvent(QKeyEvent* event) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_drill_screen.cpp"

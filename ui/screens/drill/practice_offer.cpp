@@ -57,3 +57,5 @@ void PracticeOffer::use() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_practice_offer.cpp"

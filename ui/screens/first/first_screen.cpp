@@ -188,3 +188,5 @@ void FirstScreen::lookChanged() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_first_screen.cpp"

@@ -229,3 +229,5 @@ void HomeScreen::choose(const QString& number) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_home_screen.cpp"

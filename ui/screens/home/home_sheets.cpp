@@ -170,3 +170,5 @@ void HomeSheets::openVessel(const QString& place) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_home_sheets.cpp"

@@ -71,3 +71,5 @@ void Legend::lookChanged() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_legend.cpp"

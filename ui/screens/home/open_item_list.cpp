@@ -148,3 +148,5 @@ void OpenItemList::setRoomy(bool roomy) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_open_item_list.cpp"

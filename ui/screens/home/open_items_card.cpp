@@ -112,3 +112,5 @@ void OpenItemsCard::resizeEvent(QResizeEvent* event) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_open_items_card.cpp"

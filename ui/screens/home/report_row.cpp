@@ -52,3 +52,5 @@ void ReportRow::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_report_row.cpp"

@@ -191,3 +191,5 @@ void VesselCard::resizeEvent(QResizeEvent* event) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_vessel_card.cpp"

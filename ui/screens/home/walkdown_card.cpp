@@ -164,3 +164,5 @@ void WalkdownCard::resizeEvent(QResizeEvent* event) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_walkdown_card.cpp"

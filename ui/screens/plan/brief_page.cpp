@@ -195,3 +195,5 @@ void BriefPage::lookChanged() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_brief_page.cpp"

@@ -61,3 +61,5 @@ void BriefRow::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_brief_row.cpp"

@@ -347,3 +347,5 @@ void PlanPage::lookChanged() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_plan_page.cpp"

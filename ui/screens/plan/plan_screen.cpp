@@ -117,3 +117,5 @@ void PlanScreen::keyPressEvent(QKeyEvent* event) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_plan_screen.cpp"

@@ -147,3 +147,5 @@ void PlanSheets::agree(Agreed agreed) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_plan_sheets.cpp"

@@ -105,3 +105,5 @@ void StageKeys::lookChanged() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_stage_keys.cpp"

@@ -154,3 +154,5 @@ void CloseUp::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_close_up.cpp"

@@ -78,3 +78,5 @@ void DebriefRow::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_debrief_row.cpp"

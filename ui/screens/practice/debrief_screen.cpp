@@ -169,3 +169,5 @@ void DebriefScreen::lookChanged() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_debrief_screen.cpp"

@@ -185,3 +185,5 @@ void EdgeView::paintFromFront(QPainter& painter, const QRectF& area) const {
 }
 
 } // namespace latchround::ui
+
+#include "moc_edge_view.cpp"

@@ -115,3 +115,5 @@ void ExerciseRow::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_exercise_row.cpp"

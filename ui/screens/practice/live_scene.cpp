@@ -208,3 +208,5 @@ void LiveScene::hideEvent(QHideEvent* event) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_live_scene.cpp"

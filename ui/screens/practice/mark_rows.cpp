@@ -96,3 +96,5 @@ void MarkRow::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_mark_rows.cpp"

@@ -37,3 +37,5 @@ void PapersPage::setDoor(const GradedDoor& door) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_papers_page.cpp"

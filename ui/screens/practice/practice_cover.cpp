@@ -108,3 +108,5 @@ void PracticeCover::paintEvent(QPaintEvent* event) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_practice_cover.cpp"

@@ -169,3 +169,5 @@ void PracticeFrame::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_practice_frame.cpp"

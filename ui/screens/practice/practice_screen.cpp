@@ -163,3 +163,5 @@ void PracticeScreen::lookChanged() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_practice_screen.cpp"

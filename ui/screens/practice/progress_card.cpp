@@ -162,3 +162,5 @@ void ProgressCard::lookChanged() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_progress_card.cpp"

@@ -277,3 +277,5 @@ void ProgressPlot::paintDays(QPainter& painter, const Plan& plan) const {
 }
 
 } // namespace latchround::ui
+
+#include "moc_progress_plot.cpp"

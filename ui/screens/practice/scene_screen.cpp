@@ -24,8 +24,8 @@ namespace latchround::ui {
 namespace {
 
 constexpr int scene_frame_ms = 33;
-constexpr double seen_shut = 0.004; ///< of the opening: nobody sees a gap
-constexpr double column_mm = 24;    ///< of the keys beside the picture of a small screen
+constexpr double seen_shut = 0.004;   ///< of the opening: nobody sees a gap
+constexpr double keys_column_mm = 24; ///< of the keys beside the picture of a small screen
 
 } // namespace
 
@@ -309,8 +309,8 @@ void SceneScreen::place() {
         key->setSizePolicy(column ? QSizePolicy::Ignored : QSizePolicy::Minimum,
                            QSizePolicy::Fixed);
     for (QWidget* part : std::initializer_list<QWidget*>{m_tabs, m_foot}) {
-        part->setMinimumWidth(column ? int(mm(column_mm)) : 0);
-        part->setMaximumWidth(column ? int(mm(column_mm)) : QWIDGETSIZE_MAX);
+        part->setMinimumWidth(column ? int(mm(keys_column_mm)) : 0);
+        part->setMaximumWidth(column ? int(mm(keys_column_mm)) : QWIDGETSIZE_MAX);
     }
     m_spots->setRoomy(upright && !isSmall());
     if (isSmall())
@@ -384,3 +384,5 @@ void SceneScreen::keyPressEvent(QKeyEvent* event) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_scene_screen.cpp"

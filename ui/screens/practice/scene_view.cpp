@@ -258,3 +258,5 @@ void SceneView::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_scene_view.cpp"

@@ -104,3 +104,5 @@ void ScoreCard::lookChanged() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_score_card.cpp"

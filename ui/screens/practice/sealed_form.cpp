@@ -43,3 +43,5 @@ SealedForm::SealedForm(QWidget* parent)
 }
 
 } // namespace latchround::ui
+
+#include "moc_sealed_form.cpp"

@@ -113,3 +113,5 @@ void SpotPages::resizeEvent(QResizeEvent* event) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_spot_keys.cpp"

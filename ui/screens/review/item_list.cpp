@@ -204,3 +204,5 @@ void ItemList::currentChanged(const QModelIndex& current, const QModelIndex& pre
 }
 
 } // namespace latchround::ui
+
+#include "moc_item_list.cpp"

@@ -238,3 +238,5 @@ void ItemPanel::lookChanged() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_item_panel.cpp"

@@ -242,3 +242,5 @@ void ItemSheets::photograph(const Item& item) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_item_sheets.cpp"

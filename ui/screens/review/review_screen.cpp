@@ -247,3 +247,5 @@ void ReviewScreen::lookChanged() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_review_screen.cpp"

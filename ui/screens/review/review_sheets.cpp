@@ -224,3 +224,5 @@ void ReviewSheets::photographs(const FactId& id) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_review_sheets.cpp"

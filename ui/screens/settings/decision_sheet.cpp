@@ -63,3 +63,5 @@ DecisionSheet::DecisionSheet(const DecisionLimits& in_use, double u_s, QWidget* 
 }
 
 } // namespace latchround::ui
+
+#include "moc_decision_sheet.cpp"

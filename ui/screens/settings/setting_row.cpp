@@ -85,3 +85,5 @@ void SettingRow::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_setting_row.cpp"

@@ -117,3 +117,5 @@ void SettingsSheet::showEvent(QShowEvent* event) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_settings_sheet.cpp"

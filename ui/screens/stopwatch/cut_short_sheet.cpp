@@ -106,3 +106,5 @@ void CutShort::askNext(const QString& door, const FactId& id) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_cut_short_sheet.cpp"

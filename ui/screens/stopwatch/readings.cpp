@@ -67,3 +67,5 @@ void Readings::showParts() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_readings.cpp"

@@ -183,3 +183,5 @@ void RunResult::paintEvent(QPaintEvent*) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_run_result.cpp"

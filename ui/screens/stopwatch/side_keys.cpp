@@ -110,3 +110,5 @@ void SideKeys::lookChanged() {
 }
 
 } // namespace latchround::ui
+
+#include "moc_side_keys.cpp"

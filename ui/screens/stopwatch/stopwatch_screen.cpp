@@ -332,3 +332,5 @@ void StopwatchScreen::keyPressEvent(QKeyEvent* event) {
 }
 
 } // namespace latchround::ui
+
+#include "moc_stopwatch_screen.cpp"
