@@ -1,5 +1,7 @@
 #include "app/ashore/vessel_rows.h"
 
+#include "core/reading/written_json.h"
+
 namespace latchround {
 
 namespace {
@@ -10,14 +12,14 @@ constexpr std::size_t rows_at_once = 5000;
 Done loadTable(PostgresConnection& ashore, const std::string& number, VesselMirror& mirror,
                const MirroredTable& table) {
     Done loaded;
-    const Done read = ashore.each(
-        "SELECT row_to_json(r) FROM (SELECT " + columnList(table.columns) + " FROM " + table.name +
-            " WHERE vessel = ?) AS r",
-        {pgText(number)}, [&](const QSqlQuery& row) {
-            if (loaded)
-                loaded = mirror.load(table,
-                                     nlohmann::json::parse(row.value(0).toString().toStdString()));
-        });
+    const Done read =
+        ashore.each("SELECT row_to_json(r) FROM (SELECT " + columnList(table.columns) + " FROM " +
+                        table.name + " WHERE vessel = ?) AS r",
+                    {pgText(number)}, [&](const QSqlQuery& row) {
+                        if (loaded)
+                            loaded =
+                                mirror.load(table, jsonIn(row.value(0).toString().toStdString()));
+                    });
     return read ? loaded : read;
 }
 
@@ -42,7 +44,7 @@ Done insertRows(PostgresConnection& ashore, const std::string& number, const std
     const auto written = ashore.run("INSERT INTO " + table + " (vessel, " + names + ") SELECT ?, " +
                                         names + " FROM json_populate_recordset(CAST(NULL AS " +
                                         table + "), CAST(? AS json))",
-                                    {pgText(number), pgText(rows.dump())});
+                                    {pgText(number), pgText(onOneLine(rows))});
     return written ? Done{} : tl::unexpected(written.error());
 }
 

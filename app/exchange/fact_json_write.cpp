@@ -5,6 +5,7 @@
 #include "app/exchange/fact_fields.h"
 #include "app/exchange/fact_json.h"
 #include "core/evidence/moment_text.h"
+#include "core/reading/written_json.h"
 
 namespace latchround {
 
@@ -64,7 +65,7 @@ std::string jsonLineFrom(const Fact& fact) {
         object["supersedes"] = *fact.stamp.supersedes;
     object["kind"] = factKindWords[fact.body.index()];
     std::visit([&](const auto& body) { eachField(body, FieldWriter(object)); }, fact.body);
-    return object.dump(-1, ' ', false, OrderedJson::error_handler_t::replace);
+    return onOneLine(object);
 }
 
 } // namespace latchround

@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include "app/exchange/grade_json.h"
+#include "core/reading/written_json.h"
 #include "core/requirement/applicability.h"
 
 namespace latchround {
@@ -111,7 +112,7 @@ std::string gradeOutputJson(const Catalogue& catalogue, const Particulars& vesse
         object["zones"].push_back(zoneJson(zone, "not-shown"));
     if (zones.best_repair)
         object["best_repair"] = repairJson(*zones.best_repair);
-    return object.dump(2, ' ', false, OrderedJson::error_handler_t::replace) + "\n";
+    return inLines(object);
 }
 
 } // namespace latchround

@@ -5,6 +5,7 @@
 #include "app/exchange/hex.h"
 #include "app/exchange/json_object.h"
 #include "core/evidence/moment_text.h"
+#include "core/reading/written_json.h"
 
 namespace latchround {
 
@@ -79,7 +80,7 @@ std::string jsonFrom(const CoverSheet& sheet) {
     for (std::size_t i = 0; i < sheet.adopted.size(); ++i)
         json["arrangements"].push_back(
             {{"file", arrangementEntry(i + 1)}, {"adopted", rfc3339Text(sheet.adopted[i])}});
-    return json.dump(2) + "\n";
+    return inLines(json);
 }
 
 Result<CoverSheet> coverSheetFrom(std::string_view json, const std::string& where) {

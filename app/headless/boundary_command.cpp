@@ -141,7 +141,7 @@ Answer boundaryClass(const DivisionAsked& asked, const FireTables& tables) {
         json["remarks"] = answer.table->remarks;
     json["cite"] = citeOf(answer);
     json["edition"] = tables.edition;
-    return textOf(json);
+    return inLines(json);
 }
 
 } // namespace latchround::headless

@@ -77,7 +77,7 @@ Answer collect(const CollectAsked& asked, const Catalogue& catalogue) {
     if (!collector)
         return refused(collector.error());
     Fleet fleet = collectFleet(*collector, asked.files, watchOf(asked.files));
-    const std::string summary = textOf(summaryOf(url->shown(), fleet));
+    const std::string summary = inLines(summaryOf(url->shown(), fleet));
     if (!fleet.not_reached.empty())
         fleet.refused.push_back(
             {url->shown(),

@@ -69,7 +69,7 @@ Answer trendOf(const TrendAsked& asked) {
     json["degrees_of_freedom"] = line->degreesOfFreedom();
     if (asked.at)
         json["prediction"] = predictionJson(*line, *asked.at, asked.confidence);
-    return textOf(json);
+    return inLines(json);
 }
 
 Answer conformityOfFigure(const ConformityAsked& asked) {
@@ -103,7 +103,7 @@ Answer conformityOfFigure(const ConformityAsked& asked) {
     json["verdict"] = word(verdictFor(probability));
     json["rule"] = "satisfactory from 0.95, unsatisfactory to 0.05, between them time again "
                    "(JCGM 106:2012)";
-    return textOf(json);
+    return inLines(json);
 }
 
 } // namespace latchround::headless

@@ -168,7 +168,7 @@ Answer takenIn(const TakeAsked& asked) {
     answer["key_is"] = inWords(preview->key);
     answer["new"] = newHere(*preview);
     answer["dry_run"] = asked.dry_run;
-    return textOf(answer);
+    return inLines(answer);
 }
 
 } // namespace
@@ -184,7 +184,7 @@ Answer giveHandover(const GiveAsked& asked) {
     OrderedJson answer = aboutFile(asked.to, *sheet);
     answer["register"] = asked.path;
     answer["sealed"] = asked.sealed_for.has_value();
-    return textOf(answer);
+    return inLines(answer);
 }
 
 Answer lookAtHandover(const LookAsked& asked) {
@@ -192,7 +192,7 @@ Answer lookAtHandover(const LookAsked& asked) {
         const auto handover = readFile(asked.file, nullptr);
         if (!handover)
             return refused(handover.error());
-        return textOf(aboutFile(asked.file, handover->sheet));
+        return inLines(aboutFile(asked.file, handover->sheet));
     }
     const auto opened = openedRegister(*asked.path);
     if (!opened)
@@ -207,7 +207,7 @@ Answer lookAtHandover(const LookAsked& asked) {
     answer["register"] = *asked.path;
     answer["key_is"] = inWords(preview->key);
     answer["new"] = newHere(*preview);
-    return textOf(answer);
+    return inLines(answer);
 }
 
 Answer takeHandover(const TakeAsked& asked) {
@@ -231,7 +231,7 @@ Answer deviceKeyOf(const std::string& path) {
     answer["device"] = opened->file->device();
     answer["key"] = key->publicHex();
     answer["fingerprint"] = fingerprintOf(key->publicHex());
-    return textOf(answer);
+    return inLines(answer);
 }
 
 } // namespace latchround::headless

@@ -57,7 +57,7 @@ Answer showItems(const ItemsAsked& asked, const Catalogue& catalogue) {
     json["catalogue"] = {{"edition", catalogue.edition}, {"deference", catalogue.deference}};
     json["items"] =
         report::itemsAsJson(opened->arrangement, opened->ledger, items, today, asked.all);
-    return textOf(json);
+    return inLines(json);
 }
 
 } // namespace latchround::headless

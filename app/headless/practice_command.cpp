@@ -57,7 +57,7 @@ Answer listExercises() {
     OrderedJson list = OrderedJson::array();
     for (const ExerciseFile& file : exerciseFiles())
         list.push_back(frontJson(file));
-    return textOf({{"exercises", std::move(list)}});
+    return inLines({{"exercises", std::move(list)}});
 }
 
 Answer showExercise(const PracticeAsked& asked, const Catalogue& catalogue) {
@@ -71,7 +71,7 @@ Answer showExercise(const PracticeAsked& asked, const Catalogue& catalogue) {
     answer["doors"] = OrderedJson::array();
     for (const Door& door : vessel.doors)
         answer["doors"].push_back(practiceDoorJson(vessel, door, catalogue));
-    return textOf(answer);
+    return inLines(answer);
 }
 
 Answer scoreExercise(const PracticeAsked& asked, const Catalogue& catalogue) {
@@ -91,7 +91,7 @@ Answer scoreExercise(const PracticeAsked& asked, const Catalogue& catalogue) {
     if (!answers)
         return tl::unexpected(answers.error());
     const Debrief debrief = scored(*exercise, vessel, *asked.seed, *answers, catalogue);
-    return textOf(debriefJson(*exercise, *asked.seed, answers->person, debrief));
+    return inLines(debriefJson(*exercise, *asked.seed, answers->person, debrief));
 }
 
 Answer sealExercise(const PracticeAsked& asked) {
@@ -106,7 +106,7 @@ Answer sealExercise(const PracticeAsked& asked) {
         return tl::unexpected(sealed.error());
     OrderedJson answer = frontJson(*sealed);
     answer["file"] = asked.output;
-    return textOf(answer);
+    return inLines(answer);
 }
 
 void addPracticeCommands(CLI::App& program, PracticeAsked& asked, std::function<Answer()>& command,

@@ -68,7 +68,7 @@ Answer checkRegisterFile(const std::string& csv) {
     OrderedJson answer;
     answer["file"] = csv;
     addCounts(answer, *arrangement);
-    return textOf(answer);
+    return inLines(answer);
 }
 
 Answer importRegister(const Import& import) {
@@ -97,7 +97,7 @@ Answer importRegister(const Import& import) {
     addCounts(answer, *arrangement);
     answer["facts"] = facts->size();
     answer["dry_run"] = import.dry_run;
-    return textOf(answer);
+    return inLines(answer);
 }
 
 Answer exportRegister(const std::string& path, const std::string& to) {
@@ -115,7 +115,7 @@ Answer exportRegister(const std::string& path, const std::string& to) {
     answer["register"] = path;
     answer["file"] = to;
     addCounts(answer, opened->arrangement);
-    return textOf(answer);
+    return inLines(answer);
 }
 
 } // namespace latchround::headless

@@ -57,7 +57,7 @@ Answer written(const Print& print, const QByteArray& document, OrderedJson answe
     if (const Done done = writeDurably(print.to, std::as_bytes(bytes)); !done)
         return refused(done.error());
     answer["bytes"] = bytes.size();
-    return textOf(answer);
+    return inLines(answer);
 }
 
 /// Of a walkdown, or of all doors where none was named.

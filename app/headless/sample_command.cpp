@@ -92,7 +92,7 @@ Answer planSample(const SampleAsked& asked) {
                           {"doors_like_these", rateJson(*asked.failed, *asked.tested)},
                           {"says", resultWords(claim, *asked.tested, *asked.failed, result)}};
     }
-    return textOf(json);
+    return inLines(json);
 }
 
 } // namespace latchround::headless

@@ -70,7 +70,7 @@ Answer verifyRegister(const std::string& path) {
         answer["keys"].push_back({{"device", key.of_device},
                                   {"fingerprint", fingerprintOf(key.key)},
                                   {"remark", key.remark}});
-    return textOf(answer);
+    return inLines(answer);
 }
 
 } // namespace latchround::headless

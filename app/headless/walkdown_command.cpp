@@ -9,6 +9,7 @@
 #include "app/headless/text_table.h"
 #include "core/evidence/moment_text.h"
 #include "core/grading/graded_walkdown.h"
+#include "core/reading/written_json.h"
 
 namespace latchround::headless {
 
@@ -113,9 +114,9 @@ std::string asJson(const OpenedRegister& from, const Shown& shown, const Catalog
         walkdown["ended"] = rfc3339Text(shown.walkdown.end->stamp.when);
     walkdown["doors"] = shown.tally.doors;
     walkdown["done"] = shown.tally.done;
-    answer.update(OrderedJson::parse(
+    answer.update(orderedJsonIn(
         gradeOutputJson(catalogue, from.arrangement.particulars, shown.doors, shown.zones)));
-    return textOf(answer);
+    return inLines(answer);
 }
 
 } // namespace

@@ -16,6 +16,7 @@
 #include "app/exchange/json_object.h"
 #include "app/practice/practice_folder.h"
 #include "core/evidence/moment_text.h"
+#include "core/reading/written_json.h"
 
 namespace latchround::practice {
 
@@ -68,7 +69,7 @@ std::string jsonFrom(const Attempt& attempt) {
     file["delays"] = OrderedJson::array();
     for (const ThumbTrial& trial : attempt.delays)
         file["delays"].push_back({{"cue", word(trial.cue)}, {"delay_s", trial.delay_s}});
-    return file.dump(2, ' ', false, OrderedJson::error_handler_t::replace) + "\n";
+    return inLines(file);
 }
 
 Checked<Attempt> attemptFrom(std::string_view json, const std::string& where) {

@@ -9,6 +9,7 @@
 
 #include "app/exchange/hex.h"
 #include "app/exchange/json_object.h"
+#include "core/reading/written_json.h"
 
 namespace latchround::practice {
 
@@ -147,7 +148,7 @@ Checked<SealedFile> sealedFileFrom(std::string_view json, const std::string& whe
 } // namespace
 
 bool isSealedExercise(std::string_view json) {
-    const Json file = Json::parse(json, nullptr, false);
+    const Json file = jsonIn(json);
     return file.is_object() && file.contains("sealed");
 }
 
@@ -170,11 +171,11 @@ Result<std::string> sealedExercise(const Exercise& exercise, std::string_view wo
     std::vector<std::byte> box(whole.size() + crypto_secretbox_MACBYTES);
     crypto_secretbox_easy(uchars(box.data()), uchars(whole), whole.size(), uchars(nonce.data()),
                           key.data());
-    OrderedJson file = OrderedJson::parse(jsonFrom(frontOf(exercise)));
+    OrderedJson file = orderedJsonIn(jsonFrom(frontOf(exercise)));
     file.erase("drawn");
     file["sealed"] = {
         {"form", form}, {"salt", hexOf(salt)}, {"nonce", hexOf(nonce)}, {"box", hexOf(box)}};
-    return file.dump(2) + "\n";
+    return inLines(file);
 }
 
 Checked<Exercise> frontOfSealed(std::string_view json, const std::string& where,

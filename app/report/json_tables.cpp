@@ -7,16 +7,13 @@
 #include "app/report/tables.h"
 #include "core/evidence/basis.h"
 #include "core/evidence/moment_text.h"
+#include "core/reading/written_json.h"
 
 namespace latchround::report {
 
 namespace {
 
 using OrderedJson = nlohmann::ordered_json;
-
-std::string textOf(const OrderedJson& json) {
-    return json.dump(2, ' ', false, OrderedJson::error_handler_t::replace) + "\n";
-}
 
 OrderedJson vesselJson(const Matter& matter) {
     const Particulars& vessel = matter.asked.arrangement.particulars;
@@ -84,9 +81,9 @@ std::string surveyJson(const Matter& matter) {
     json["snapshot"] = snapshotJson(matter);
     json["signatures"] = signaturesJson(matter);
     json["items"] = itemsOfMatter(matter);
-    json.update(OrderedJson::parse(gradeOutputJson(
+    json.update(orderedJsonIn(gradeOutputJson(
         matter.asked.catalogue, matter.asked.arrangement.particulars, matter.doors, matter.zones)));
-    return textOf(json);
+    return inLines(json);
 }
 
 std::string itemsJson(const Matter& matter) {
@@ -94,7 +91,7 @@ std::string itemsJson(const Matter& matter) {
     json["vessel"] = vesselJson(matter);
     json["snapshot"] = snapshotJson(matter);
     json["items"] = itemsOfMatter(matter);
-    return textOf(json);
+    return inLines(json);
 }
 
 } // namespace latchround::report

@@ -4,6 +4,7 @@
 #include <charconv>
 
 #include "core/reading/json_reader.h"
+#include "core/reading/written_json.h"
 
 namespace latchround {
 
@@ -105,7 +106,7 @@ private:
         const std::string text = value.is_string() ? value.get<std::string>() : std::string();
         const auto printed = printedCellFrom(text);
         if ((!value.is_string() && !value.is_null()) || !printed) {
-            m_reader.complain(here, value.dump() + " is no value that a table prints",
+            m_reader.complain(here, onOneLine(value) + " is no value that a table prints",
                               "Write a class with its notes in brackets, *, - or null.");
             return;
         }
@@ -158,7 +159,7 @@ FireTable tableFrom(JsonReader& reader, const json& row, const json& lists, cons
 
 Checked<FireTables> fireTablesFrom(std::string_view text, std::string_view name) {
     JsonReader reader{std::string(name)};
-    const json document = json::parse(text, nullptr, false);
+    const json document = jsonIn(text);
     if (!document.is_object()) {
         reader.complain("", "is not a JSON object", "Restore the file from a good copy.");
         return tl::unexpected(reader.complaints());

@@ -6,6 +6,7 @@
 #include "core/near_name.h"
 #include "core/practice/exercise.h"
 #include "core/reading/json_reader.h"
+#include "core/reading/written_json.h"
 
 namespace latchround::practice {
 
@@ -227,7 +228,7 @@ Json wordsOf(const std::vector<E>& values) {
 Checked<Exercise> exerciseFrom(std::string_view json, const std::string& where,
                                const Arrangement& vessel) {
     JsonReader reader{where};
-    const nlohmann::json file = nlohmann::json::parse(json, nullptr, false);
+    const nlohmann::json file = jsonIn(json);
     Exercise exercise;
     if (isReadable(file, reader))
         exercise = ExerciseFile(vessel, reader).read(file);
@@ -251,7 +252,7 @@ std::string jsonFrom(const Exercise& exercise) {
         file["drawn_from"] = wordsOf(exercise.drawn_from);
     if (exercise.pass_percent != 0)
         file["pass_percent"] = exercise.pass_percent;
-    return file.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+    return inLines(file);
 }
 
 } // namespace latchround::practice

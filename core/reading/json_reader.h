@@ -11,6 +11,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/complaint.h"
+#include "core/reading/written_json.h"
 #include "core/vessel/calendar_date.h"
 #include "core/vessel/words.h"
 
@@ -57,7 +58,8 @@ public:
         }
         for (std::size_t i = 0; i < object[key].size(); ++i) {
             const Json& cell = object[key][i];
-            const std::string written = cell.is_string() ? cell.get<std::string>() : cell.dump();
+            const std::string written =
+                cell.is_string() ? cell.get<std::string>() : onOneLine(cell);
             if (const auto value = valueIn<E>(table, written))
                 into.push_back(*value);
             else

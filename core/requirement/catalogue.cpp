@@ -4,6 +4,7 @@
 #include <iterator>
 #include <set>
 
+#include "core/reading/written_json.h"
 #include "core/requirement/requirement_reader.h"
 
 namespace latchround {
@@ -22,7 +23,7 @@ std::vector<std::string> rowIdsFrom(JsonReader& reader, const json& row, const s
         return ids;
     }
     for (const json& id : row[key])
-        ids.push_back(id.is_string() ? id.get<std::string>() : id.dump());
+        ids.push_back(id.is_string() ? id.get<std::string>() : onOneLine(id));
     return ids;
 }
 
@@ -56,7 +57,7 @@ const json& listOf(const json& document, const char* key) {
 
 Checked<Catalogue> catalogueFrom(std::string_view text, std::string_view name) {
     JsonReader reader{std::string(name)};
-    const json document = json::parse(text, nullptr, false);
+    const json document = jsonIn(text);
     if (document.is_discarded() || !document.is_object()) {
         reader.complain("", "is not a JSON object", "Restore the file from a good copy.");
         return tl::unexpected(reader.complaints());

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/reading/written_json.h"
 #include "core/requirement/requirement_reader.h"
 
 namespace latchround {
@@ -109,8 +110,8 @@ private:
             m_reader.complain(at, "the row has no such limit", "Replace the whole row instead.");
         else if (wider(*wanted, *known))
             m_reader.complain(at,
-                              json(*wanted).dump() + " " + unit + " is wider than the " +
-                                  json(*known).dump() + " " + unit + " of the catalogue",
+                              onOneLine(json(*wanted)) + " " + unit + " is wider than the " +
+                                  onOneLine(json(*known)) + " " + unit + " of the catalogue",
                               "A row is tightened, or replaced as a whole.");
         else
             known = wanted;
@@ -126,7 +127,7 @@ private:
 
 Checked<Catalogue> withFlagRules(Catalogue base, std::string_view text, std::string_view name) {
     JsonReader reader{std::string(name)};
-    const json document = json::parse(text, nullptr, false);
+    const json document = jsonIn(text);
     if (!document.is_object())
         reader.complain("", "is not a JSON object",
                         "Ask whoever gave you the file for a good one.");

@@ -3,6 +3,7 @@
 
 #include "core/evidence/run_sequence.h"
 #include "tests/core/practice_given.h"
+#include "tests/long_form.h"
 
 namespace latchround::practice {
 namespace {
@@ -53,7 +54,8 @@ void sayNo(DoorEvidence& evidence, const std::string& row, Side side = Side::Non
 }
 
 TEST(Debrief, PerfectAnswersScoreAHundredPercentWhateverIsWrong) {
-    for (std::uint32_t seed = 1; seed <= 30; ++seed)
+    const auto seeds = static_cast<std::uint32_t>(30 * test::timesAsMany());
+    for (std::uint32_t seed = 1; seed <= seeds; ++seed)
         for (const int drawn : {0, 1, 5, 12}) {
             const Debrief debrief = Trainee(seed, drawn).debrief();
             EXPECT_EQ(debrief.percent, 100) << seed << " " << drawn;

@@ -3,6 +3,7 @@
 #include <set>
 
 #include "tests/core/practice_given.h"
+#include "tests/long_form.h"
 
 namespace latchround::practice {
 namespace {
@@ -113,7 +114,8 @@ TEST(PracticeFaults, DrawnByLotAreSpreadFitAndHideNothing) {
     Exercise exercise = given::exerciseOver(vessel);
     exercise.drawn = 9;
     std::set<Fault> drawn;
-    for (std::uint32_t seed = 1; seed <= 40; ++seed) {
+    const auto how_many = static_cast<std::uint32_t>(40 * test::timesAsMany());
+    for (std::uint32_t seed = 1; seed <= how_many; ++seed) {
         std::size_t all = 0;
         std::size_t fewest = SIZE_MAX;
         std::size_t most = 0;

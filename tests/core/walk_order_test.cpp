@@ -9,6 +9,7 @@
 #include "core/planning/walk_order.h"
 #include "core/planning/walkways.h"
 #include "tests/core/given.h"
+#include "tests/long_form.h"
 
 using namespace latchround;
 using testing::ElementsAre;
@@ -130,7 +131,8 @@ std::pair<int, double> costOf(const Steps& steps, const std::vector<std::size_t>
 // Every order of seven doors is tried: none leaves bulkheads and groups less often, and of those
 // that leave them as seldom none is shorter.
 TEST(WalkOrder, IsTheBestOfAllOrdersOnSmallVessels) {
-    for (unsigned seed = 1; seed <= 24; ++seed) {
+    const auto seeds = static_cast<unsigned>(24 * test::timesAsMany());
+    for (unsigned seed = 1; seed <= seeds; ++seed) {
         const Arrangement ship = someShip(seed, 7, seed % 2 == 0);
         const std::vector<std::string> numbers{"1", "2", "3", "4", "5", "6", "7"};
         std::vector<const Door*> doors;

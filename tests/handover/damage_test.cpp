@@ -9,6 +9,7 @@
 #include <unistd.h>
 
 #include "tests/handover/tablet.h"
+#include "tests/long_form.h"
 #include "tests/register/fault_vfs.h"
 
 namespace latchround::test {
@@ -31,7 +32,7 @@ TEST(DamagedHandover, IsRefusedOrReadsAsItWas) {
     const Handover whole = readHandover(bytes);
     std::mt19937 random(7);
     int refused = 0;
-    for (int i = 0; i < 3000; ++i) {
+    for (int i = 0; i < 3000 * timesAsMany(); ++i) {
         std::string damaged = bytes;
         const int changes = 1 + i % 3;
         for (int change = 0; change < changes; ++change)

@@ -19,8 +19,7 @@ constexpr QStringView more = u"íñóé éçáú óñéý úíáó ";
 
 QString pseudo(const QString& english) {
     const auto isLetter = [](QChar each) { return each.isLetter(); };
-    const auto letters = std::count_if(english.begin(), english.end(), isLetter);
-    if (letters == 0)
+    if (std::ranges::none_of(english, isLetter))
         return english;
     QString words = QStringLiteral("[");
     for (qsizetype i = 0; i < english.size(); ++i) {
@@ -36,10 +35,9 @@ QString pseudo(const QString& english) {
         const auto at = plain.indexOf(each);
         words += at < 0 ? each : accented[at];
     }
-    // The marks count: a word of three letters is longer by two thirds by them alone.
-    constexpr qsizetype marks = 2;
-    const qsizetype longer = (letters * 2 + 4) / 5 - marks;
-    for (qsizetype i = -1; i < longer; ++i)
+    // The marks count. A translation is longer than English by two fifths where it is long.
+    const qsizetype wanted = english.size() * 7 / 5 - 1;
+    for (qsizetype i = -1; words.trimmed().size() < wanted; ++i)
         words += i < 0 ? QChar(' ') : more[i % more.size()];
     return words.trimmed() + QLatin1Char(']');
 }

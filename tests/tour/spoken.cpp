@@ -1,6 +1,5 @@
 #include "tests/tour/spoken.h"
 
-#include <algorithm>
 #include <map>
 
 #include <QAbstractButton>
@@ -39,19 +38,10 @@ bool showsValue(const QWidget& widget) {
            qobject_cast<const QProgressBar*>(&widget);
 }
 
-/// Some say the value where it belongs in the sentence: "satisfactory, 26".
-bool hasFigure(const QString& name) {
-    return std::ranges::any_of(name, [](QChar each) { return each.isDigit(); });
-}
-
-/// A figure's name is its value, or that there is none yet.
-bool saysValue(const QWidget& widget, QAccessibleInterface& spoken) {
-    if (qobject_cast<const ui::FigureLabel*>(&widget))
-        return !spoken.text(QAccessible::Name).isEmpty();
+bool saysValue(QAccessibleInterface& spoken) {
     const auto* value = spoken.valueInterface();
     return (value && value->currentValue().isValid()) ||
            !spoken.text(QAccessible::Value).isEmpty() ||
-           hasFigure(spoken.text(QAccessible::Name)) ||
            !spoken.text(QAccessible::Description).isEmpty();
 }
 
@@ -87,7 +77,7 @@ QStringList poorlySpoken(QWidget& window) {
         if (!showsValue(*widget))
             continue;
         QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(widget);
-        if (!spoken || !saysValue(*widget, *spoken))
+        if (!spoken || !saysValue(*spoken))
             faults << nameOf(*widget) + QStringLiteral(" does not say its value");
     }
     return faults;

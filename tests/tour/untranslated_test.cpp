@@ -1,7 +1,6 @@
 // Every word on every screen can be translated: the tour is taken in the tests' own language, where
 // plain letters are what nobody handed to the translators. Names, what people wrote, citations and
 // signs of units stay as they are in every language.
-#include <algorithm>
 #include <set>
 
 #include <QFile>
@@ -136,8 +135,7 @@ TEST(PseudoLanguage, KeepsPlacesAndSaysMore) {
     EXPECT_EQ(pseudo("%1 · %2"), "%1 · %2");
     EXPECT_THAT(pseudo("two\nlines").toStdString(), testing::HasSubstr("\n"));
     const QString text = QStringLiteral("All of it still holds");
-    const auto letters = std::ranges::count_if(text, [](QChar each) { return each.isLetter(); });
-    EXPECT_GE(pseudo(text).size(), text.size() + letters * 2 / 5);
+    EXPECT_GE(pseudo(text).size(), text.size() * 14 / 10);
 }
 
 TEST(PseudoLanguage, PlainWordsAreFoundAndDataIsNot) {

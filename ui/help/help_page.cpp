@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include <QAccessible>
-#include <QAccessibleWidget>
 #include <QKeyEvent>
 #include <QPainter>
 #include <QVBoxLayout>
@@ -11,6 +9,7 @@
 #include "ui/help/help_panel.h"
 #include "ui/help/help_picture.h"
 #include "ui/look/button_drawing.h"
+#include "ui/parts/read_as.h"
 #include "ui/parts/sheet.h"
 
 namespace latchround::ui {
@@ -20,22 +19,12 @@ constexpr double shape = Sketch::high / Sketch::wide;
 constexpr double widest_mm = 120; ///< a single drawing
 constexpr double least_px = 260;  ///< a narrower drawing tells nothing
 
-/// A screen reader hears of a text to be read.
-QAccessibleInterface* pageAccess(const QString&, QObject* object) {
-    auto* page = qobject_cast<HelpPage*>(object);
-    return page ? new QAccessibleWidget(page, QAccessible::Document) : nullptr;
-}
-
 } // namespace
 
 HelpPage::HelpPage(const Help& help, QWidget* parent)
     : Part(parent)
     , m_words(new QWidget(this)) {
-    static const bool told = [] {
-        QAccessible::installFactory(pageAccess);
-        return true;
-    }();
-    (void)told; // before the name, which may be read at once
+    readAs<HelpPage, QAccessible::Document>();
     setObjectName(QStringLiteral("help-page"));
     setAccessibleName(help.title);
     auto* lines = new QVBoxLayout(m_words);

@@ -67,22 +67,24 @@ MarkShape shapeOf(const QString& tone) {
 /// Smaller letters rather than words cut off, where a language has long ones; but none too small
 /// to be read.
 QFont fitted(const QFont& font, const QString& words, const QSizeF& room) {
+    static const QRegularExpression gaps(QStringLiteral("\\s+"));
     constexpr double least_share = 0.7;
     const QFontMetricsF metrics(font);
     double share = 1;
-    for (const QString& word : words.split(QRegularExpression(QStringLiteral("\\s+"))))
+    for (const QString& word : words.split(gaps))
         if (const double wide = metrics.horizontalAdvance(word); wide > room.width())
-            share = std::min(share, room.width() / wide);
+            share = std::max(least_share, std::min(share, room.width() / wide));
     QFont smaller(font);
-    const auto tooHigh = [&] {
-        smaller.setPixelSize(int(font.pixelSize() * share));
+    smaller.setPixelSize(int(font.pixelSize() * share));
+    const auto isTooHigh = [&] {
         return QFontMetricsF(smaller)
                    .boundingRect(QRectF(QPointF(), room), Qt::AlignCenter | Qt::TextWordWrap, words)
                    .height() > room.height();
     };
-    while (tooHigh() && share > least_share)
-        share -= 0.05;
-    smaller.setPixelSize(int(font.pixelSize() * std::max(share, least_share)));
+    while (share > least_share && isTooHigh()) {
+        share = std::max(least_share, share - 0.05);
+        smaller.setPixelSize(int(font.pixelSize() * share));
+    }
     return smaller;
 }
 

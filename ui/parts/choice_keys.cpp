@@ -6,6 +6,7 @@
 #include <QPushButton>
 
 #include "ui/look/touch_style.h"
+#include "ui/parts/key_grid.h"
 
 namespace latchround::ui {
 
@@ -101,17 +102,7 @@ void ChoiceKeys::arrange() {
     m_columns = std::clamp(int(width() / mm(width() < mm(80) ? 30 : 38)), 1, 4);
     const bool all = count() <= m_at_once + 1;
     const int past = all ? count() : std::min(m_first + m_at_once, count());
-    // All of one height, that of the longest words.
-    const int inside = (width() - (m_columns - 1) * sizes().gap) / m_columns -
-                       2 * (sizes().border + int(mm(1))) - 2;
-    int height = sizes().target;
-    for (const QPushButton* each : m_keys)
-        height =
-            std::max(height, each->fontMetrics()
-                                     .boundingRect(QRect(0, 0, std::max(inside, 40), 1000),
-                                                   Qt::AlignCenter | Qt::TextWordWrap, each->text())
-                                     .height() +
-                                 sizes().gap);
+    const int height = heightOfKeys(m_keys, m_columns, width());
     int place = 0;
     for (int i = 0; i < count(); ++i) {
         const bool here = i >= (all ? 0 : m_first) && i < past && key(i)->isEnabled();

@@ -7,6 +7,21 @@
 
 namespace latchround::ui {
 
+int heightOfKeys(const std::vector<QPushButton*>& keys, int columns, int width) {
+    constexpr double least_mm = 8;
+    int height = 0;
+    for (const QPushButton* key : keys) {
+        const Sizes& s = lookOf(key).sizes;
+        const int beside_words = 2 * (s.border + int(s.px_per_mm)) + 2;
+        const int inside = std::max((width - (columns - 1) * s.gap) / columns - beside_words,
+                                    int(least_mm * s.px_per_mm));
+        const QRect words = key->fontMetrics().boundingRect(
+            QRect(0, 0, inside, QWIDGETSIZE_MAX), Qt::AlignCenter | Qt::TextWordWrap, key->text());
+        height = std::max({height, s.target, words.height() + s.gap});
+    }
+    return height;
+}
+
 KeyGrid::KeyGrid(QWidget* parent)
     : Part(parent)
     , m_grid(new QGridLayout(this)) {

@@ -10,6 +10,10 @@ class QPushButton;
 
 namespace latchround::ui {
 
+/// How high keys are that stand in so many columns over this width, px: all of one height, that of
+/// the longest words, and never less than a target.
+int heightOfKeys(const std::vector<QPushButton*>& keys, int columns, int width);
+
 class KeyGrid : public Part {
     Q_OBJECT
 public:

@@ -11,7 +11,7 @@
 #include <QTouchEvent>
 
 #include "ui/look/button_drawing.h"
-#include "ui/parts/spoken_figures.h"
+#include "ui/parts/read_as.h"
 
 namespace latchround::ui {
 
@@ -44,7 +44,7 @@ bool isBounce(const MarkPress& last, const MarkPress& now) {
 
 MarkKey::MarkKey(QWidget* parent)
     : Part(parent) {
-    readFiguresWhenAsked();
+    readAs<MarkKey, QAccessible::Button>();
     setAttribute(Qt::WA_AcceptTouchEvents);
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);

@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 
 #include "ui/look/touch_style.h"
+#include "ui/parts/key_grid.h"
 
 namespace latchround::ui {
 
@@ -83,26 +84,13 @@ int PhrasePicker::columnsFor(int width) const {
     return width < mm(60) ? 1 : width < mm(140) ? 2 : 3;
 }
 
-int PhrasePicker::keyHeight(int columns) const {
-    const int border = 2 * (sizes().border + int(mm(1))) + 2;
-    const int inside = (width() - (columns - 1) * sizes().gap) / columns - border;
-    int height = sizes().target;
-    for (const QPushButton* key : m_keys) {
-        const QRect words =
-            key->fontMetrics().boundingRect(QRect(0, 0, std::max(inside, int(mm(8))), int(mm(200))),
-                                            Qt::AlignCenter | Qt::TextWordWrap, key->text());
-        height = std::max(height, words.height() + sizes().gap);
-    }
-    return height;
-}
-
 void PhrasePicker::arrange() {
     const int columns = columnsFor(width());
     if (columns == m_columns && width() == m_arranged_for)
         return;
     m_columns = columns;
     m_arranged_for = width();
-    const int height = keyHeight(columns);
+    const int height = heightOfKeys(m_keys, columns, width());
     for (QPushButton* key : m_keys)
         key->setFixedHeight(height);
     for (std::size_t i = 0; i < m_keys.size(); ++i)

@@ -34,8 +34,6 @@ private:
     void arrange();
     void pick(const QString& phrase);
     int columnsFor(int width) const;
-    /// Of all keys: that of the longest words.
-    int keyHeight(int columns) const;
 
     QStringList m_phrases;
     QString m_chosen;

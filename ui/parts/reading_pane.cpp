@@ -2,26 +2,15 @@
 
 #include <algorithm>
 
-#include <QAccessible>
-#include <QAccessibleWidget>
 #include <QPainter>
 #include <QVBoxLayout>
 
 #include "ui/look/button_drawing.h"
 #include "ui/parts/list_touch.h"
 #include "ui/parts/low_window.h"
+#include "ui/parts/read_as.h"
 
 namespace latchround::ui {
-
-namespace {
-
-/// A screen reader hears of a text to be read.
-QAccessibleInterface* paneAccess(const QString&, QObject* object) {
-    auto* pane = qobject_cast<ReadingPane*>(object);
-    return pane ? new QAccessibleWidget(pane, QAccessible::Document) : nullptr;
-}
-
-} // namespace
 
 ReadingPane::ReadingPane(const QString& name, QWidget* parent)
     : QScrollArea(parent)
@@ -40,11 +29,7 @@ ReadingPane::ReadingPane(const QString& name, QWidget* parent)
     m_page->setAutoFillBackground(false);
     setFrameShape(QFrame::NoFrame);
     setFocusPolicy(Qt::StrongFocus);
-    static const bool told = [] {
-        QAccessible::installFactory(paneAccess);
-        return true;
-    }();
-    (void)told; // before the name, which may be read at once
+    readAs<ReadingPane, QAccessible::Document>();
     setAccessibleName(name);
     scrollByTouch(*this);
 }

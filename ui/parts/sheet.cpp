@@ -17,6 +17,7 @@
 #include "ui/parts/dressed.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/low_window.h"
+#include "ui/parts/read_as.h"
 #include "ui/parts/reading_pane.h"
 #include "ui/parts/sheet_pages.h"
 #include "ui/parts/tab_stops.h"
@@ -24,13 +25,6 @@
 namespace latchround::ui {
 
 namespace {
-
-/// A screen reader hears of a dialog by its title.
-QAccessibleInterface* sheetAccess(const QString&, QObject* object) {
-    auto* sheet = qobject_cast<Sheet*>(object);
-    return sheet ? new QAccessibleWidget(sheet, QAccessible::Dialog, sheet->accessibleName())
-                 : nullptr;
-}
 
 void announce(Sheet* sheet, QAccessible::Event what) {
     QAccessibleEvent event(sheet, what);
@@ -44,11 +38,7 @@ Sheet::Sheet(QWidget* over, const QString& title)
     , m_card(new Card(this))
     , m_pages(new SheetPages)
     , m_close_key(keyOf(tr("Close"), "sheet-close")) {
-    static const bool told = [] {
-        QAccessible::installFactory(sheetAccess);
-        return true;
-    }();
-    (void)told;
+    readAs<Sheet, QAccessible::Dialog>();
     setObjectName(QStringLiteral("sheet"));
     setAccessibleName(title);
     m_lines = new QVBoxLayout(m_card);

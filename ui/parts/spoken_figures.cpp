@@ -4,7 +4,6 @@
 
 #include "ui/parts/band_gauge.h"
 #include "ui/parts/figure_label.h"
-#include "ui/parts/mark_key.h"
 
 namespace latchround::ui {
 
@@ -17,7 +16,9 @@ public:
         , m_label(label) {}
 
     QString text(QAccessible::Text kind) const override {
-        return kind == QAccessible::Name ? m_label->spoken() : QAccessibleWidget::text(kind);
+        return kind == QAccessible::Name || kind == QAccessible::Value
+                   ? m_label->spoken()
+                   : QAccessibleWidget::text(kind);
     }
 
 private:
@@ -36,7 +37,9 @@ public:
         return QAccessibleWidget::interface_cast(kind);
     }
     QString text(QAccessible::Text kind) const override {
-        return kind == QAccessible::Name ? m_gauge->spoken() : QAccessibleWidget::text(kind);
+        return kind == QAccessible::Name || kind == QAccessible::Value
+                   ? m_gauge->spoken()
+                   : QAccessibleWidget::text(kind);
     }
     QVariant currentValue() const override {
         return m_gauge->value() ? QVariant(*m_gauge->value()) : QVariant();
@@ -55,8 +58,6 @@ QAccessibleInterface* spokenPart(const QString&, QObject* object) {
         return new SpokenFigure(label);
     if (auto* gauge = qobject_cast<BandGauge*>(object))
         return new SpokenGauge(gauge);
-    if (auto* key = qobject_cast<MarkKey*>(object))
-        return new QAccessibleWidget(key, QAccessible::Button);
     return nullptr;
 }
 

@@ -1,6 +1,5 @@
 // Figures that run, for who listens: a FigureLabel and a BandGauge are read as they stand when a
-// screen reader asks, and the key of the stopwatch is a key. Nothing is told at each step, or it
-// would never end.
+// screen reader asks. Nothing is told at each step, or it would never end.
 #pragma once
 
 namespace latchround::ui {

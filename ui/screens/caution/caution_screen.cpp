@@ -154,8 +154,6 @@ void CautionScreen::makeQuestions() {
 void CautionScreen::arrange(bool upright) {
     const bool small = isSmall();
     m_columns->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
-    m_columns->setStretch(0, 2);
-    m_columns->setStretch(1, 3);
     m_moving_parts->setDirection(small && !upright ? QBoxLayout::LeftToRight
                                                    : QBoxLayout::TopToBottom);
     m_moving_parts->setStretch(1, small && !upright ? 3 : 0);

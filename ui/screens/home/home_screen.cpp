@@ -120,8 +120,7 @@ void HomeScreen::arrange(bool upright) {
     m_tabs->setVisible(small);
     m_title->setVisible(!small);
     m_legend->setVisible(shows(Zones));
-    const int beside = upright || small ? 0 : m_title->sizeHint().width() + sizes().main_gap;
-    m_legend->setRoom(width() - 2 * sizes().main_gap - beside);
+    giveLegendRoom();
     m_profile_card->setVisible(shows(Zones));
     m_walkdown->setVisible(shows(Walk));
     m_open_items->setVisible(shows(Open));
@@ -138,6 +137,18 @@ void HomeScreen::arrange(bool upright) {
     m_lines->setStretchFactor(m_foot, small ? 9 : 0);
     setSpacings();
     showBoundaries();
+}
+
+/// In a window that lies flat it stands beside the title.
+void HomeScreen::giveLegendRoom() {
+    const int beside =
+        isUpright() || isSmall() ? 0 : m_title->sizeHint().width() + sizes().main_gap;
+    m_legend->setRoom(width() - 2 * sizes().main_gap - beside);
+}
+
+void HomeScreen::resizeEvent(QResizeEvent* event) {
+    Screen::resizeEvent(event);
+    giveLegendRoom();
 }
 
 void HomeScreen::lookChanged() {

@@ -49,8 +49,10 @@ protected:
     void arrange(bool upright) override;
     double leastHeight() const override { return 6.6; } // the profile above the cards
     void lookChanged() override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
+    void giveLegendRoom();
     /// What a small screen shows one at a time, in the order of the keys.
     enum Page { Walk, Zones, Open, Vessel, Rules };
 

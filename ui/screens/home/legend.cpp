@@ -40,6 +40,7 @@ Legend::Legend(QWidget* parent)
 
 /// In one line where that fits, else in two or three.
 void Legend::setRoom(int room) {
+    m_room = room;
     const int all = int(m_pairs.size());
     for (const int columns : {all, 3, 2}) {
         int needed = (columns - 1) * m_grid->horizontalSpacing();
@@ -52,6 +53,13 @@ void Legend::setRoom(int room) {
         if (needed <= room || columns == 2)
             return setColumns(columns);
     }
+}
+
+/// The words took another size of text.
+bool Legend::event(QEvent* event) {
+    if (event->type() == QEvent::LayoutRequest)
+        setRoom(m_room);
+    return Part::event(event);
 }
 
 void Legend::setColumns(int columns) {

@@ -19,6 +19,7 @@ public:
     void setRoom(int room);
 
 protected:
+    bool event(QEvent* event) override;
     void lookChanged() override;
 
 private:
@@ -26,6 +27,7 @@ private:
 
     QGridLayout* m_grid;
     std::vector<QWidget*> m_pairs;
+    int m_room = QWIDGETSIZE_MAX;
     int m_columns = 0;
 };
 

@@ -10,7 +10,6 @@
 #include "ui/parts/figure_label.h"
 #include "ui/parts/lettering.h"
 #include "ui/screens/practice/edge_view.h"
-#include "ui/screens/practice/practice_cover.h"
 #include "ui/screens/practice/scene_view.h"
 #include "ui/screens/practice/voice_words.h"
 #include "ui/screens/screen.h"
@@ -116,9 +115,8 @@ void LiveScene::work() {
     m_is_ready = false;
     m_stage.release(m_round.outside().steadyNow_ns());
     // The key is about to go. What has the keyboard next must be the stopwatch: space is its mark.
-    for (QWidget* above = parentWidget(); above; above = above->parentWidget())
-        if (auto* screen = qobject_cast<Screen*>(above))
-            screen->setFocus();
+    if (Screen* on = screen())
+        on->setFocus();
     refresh();
 }
 
@@ -147,8 +145,17 @@ void LiveScene::showKeys(const practice::DoorView& view) {
         m_voice->setText(said);
 }
 
+Screen* LiveScene::screen() const {
+    for (QWidget* above = parentWidget(); above; above = above->parentWidget())
+        if (auto* on = qobject_cast<Screen*>(above))
+            return on;
+    return nullptr;
+}
+
+/// Just where the stopwatch has no room for its readings beside a scene.
 void LiveScene::showElapsed() {
-    const bool shown = m_stopwatch && !m_stopwatch->isVisible() && isLow(*window());
+    const Screen* on = screen();
+    const bool shown = m_stopwatch && on && on->isSmall() && !on->isUpright();
     if (m_elapsed->isHidden() == shown)
         m_elapsed->setVisible(shown);
     if (shown)

@@ -18,6 +18,7 @@ namespace latchround::ui {
 class EdgeView;
 class FigureLabel;
 class Lettering;
+class Screen;
 class SceneView;
 
 class LiveScene : public Part {
@@ -49,6 +50,7 @@ private:
     void work();
     void showKeys(const practice::DoorView& view);
     void showElapsed();
+    Screen* screen() const;
     void sound(bool alarm);
 
     Round& m_round;

@@ -6,6 +6,8 @@
 #include <QPushButton>
 #include <QStringList>
 
+#include "ui/parts/key_grid.h"
+
 namespace latchround::ui {
 
 namespace {
@@ -48,10 +50,11 @@ void SpotKeys::arrange(QSize room) {
     const int most = std::max(columns, fitting(room.width(), longest, count));
     const auto lines = [count](int of) { return (count + of - 1) / of; };
     while (columns < most &&
-           lines(columns) * (heightOf(shown, columns, room.width()) + gap) - gap > room.height())
+           lines(columns) * (heightOfKeys(shown, columns, room.width()) + gap) - gap >
+               room.height())
         ++columns;
     columns = (count + lines(columns) - 1) / lines(columns); // lines of equal length
-    const int height = heightOf(shown, columns, room.width());
+    const int height = heightOfKeys(shown, columns, room.width());
     for (int i = 0; i < int(shown.size()); ++i) {
         shown[std::size_t(i)]->setFixedHeight(height);
         m_grid->addWidget(shown[std::size_t(i)], i / columns, i % columns, Qt::AlignTop);
@@ -70,20 +73,6 @@ int SpotKeys::beside() const {
 
 int SpotKeys::fitting(int width, int each, int count) const {
     return std::clamp((width + sizes().gap) / (each + sizes().gap), 1, count);
-}
-
-/// All of one height, that of the longest words.
-int SpotKeys::heightOf(const std::vector<QPushButton*>& keys, int columns, int width) const {
-    const int inside = (width - (columns - 1) * sizes().gap) / columns - beside();
-    int height = sizes().target;
-    for (const QPushButton* key : keys)
-        height =
-            std::max(height, key->fontMetrics()
-                                     .boundingRect(QRect(0, 0, std::max(inside, 40), 1000),
-                                                   Qt::AlignCenter | Qt::TextWordWrap, key->text())
-                                     .height() +
-                                 sizes().gap);
-    return height;
 }
 
 SpotPages::SpotPages()

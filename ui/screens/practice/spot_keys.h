@@ -23,7 +23,6 @@ public:
 private:
     int beside() const;
     int fitting(int width, int each, int count) const;
-    int heightOf(const std::vector<QPushButton*>& keys, int columns, int width) const;
 
     QGridLayout* m_grid;
     std::vector<QPushButton*> m_keys;
