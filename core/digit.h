@@ -1,4 +1,4 @@
-// Digits as files of ours are written with: 0 to 9, whatever the language.
+// The digits our files are written with: 0 to 9, whatever the language.
 #pragma once
 
 namespace latchround {

@@ -44,7 +44,7 @@ Done insertRows(PostgresConnection& ashore, const std::string& number, const std
     const auto written = ashore.run("INSERT INTO " + table + " (vessel, " + names + ") SELECT ?, " +
                                         names + " FROM json_populate_recordset(CAST(NULL AS " +
                                         table + "), CAST(? AS json))",
-                                    {pgText(number), pgText(onOneLine(rows))});
+                                    {pgText(number), pgText(onOneLine(rows, NotUtf8::Refused))});
     return written ? Done{} : tl::unexpected(written.error());
 }
 

@@ -80,7 +80,7 @@ std::string jsonFrom(const CoverSheet& sheet) {
     for (std::size_t i = 0; i < sheet.adopted.size(); ++i)
         json["arrangements"].push_back(
             {{"file", arrangementEntry(i + 1)}, {"adopted", rfc3339Text(sheet.adopted[i])}});
-    return inLines(json);
+    return inLines(json, NotUtf8::Refused);
 }
 
 Result<CoverSheet> coverSheetFrom(std::string_view json, const std::string& where) {

@@ -175,7 +175,7 @@ Result<std::string> sealedExercise(const Exercise& exercise, std::string_view wo
     file.erase("drawn");
     file["sealed"] = {
         {"form", form}, {"salt", hexOf(salt)}, {"nonce", hexOf(nonce)}, {"box", hexOf(box)}};
-    return inLines(file);
+    return inLines(file, NotUtf8::Refused);
 }
 
 Checked<Exercise> frontOfSealed(std::string_view json, const std::string& where,

@@ -1,6 +1,11 @@
 #include "core/evidence/fact.h"
 
+#include <type_traits>
+
 namespace latchround {
+
+static_assert(std::is_nothrow_move_constructible_v<FactBodies> &&
+              std::is_nothrow_move_assignable_v<FactBodies>);
 
 FactBody::FactBody() = default;
 FactBody::FactBody(const FactBody&) = default;

@@ -6,7 +6,10 @@ namespace latchround {
 
 namespace {
 
-constexpr auto replace = nlohmann::json::error_handler_t::replace;
+auto handlerOf(NotUtf8 bytes) {
+    using Handler = nlohmann::json::error_handler_t;
+    return bytes == NotUtf8::Replaced ? Handler::replace : Handler::strict;
+}
 
 } // namespace
 
@@ -18,16 +21,16 @@ nlohmann::ordered_json orderedJsonIn(std::string_view text) {
     return nlohmann::ordered_json::parse(text, nullptr, false);
 }
 
-std::string onOneLine(const nlohmann::json& value) {
-    return value.dump(-1, ' ', false, replace);
+std::string onOneLine(const nlohmann::json& value, NotUtf8 bytes) {
+    return value.dump(-1, ' ', false, handlerOf(bytes));
 }
 
-std::string onOneLine(const nlohmann::ordered_json& value) {
-    return value.dump(-1, ' ', false, replace);
+std::string onOneLine(const nlohmann::ordered_json& value, NotUtf8 bytes) {
+    return value.dump(-1, ' ', false, handlerOf(bytes));
 }
 
-std::string inLines(const nlohmann::ordered_json& value) {
-    return value.dump(2, ' ', false, replace) + "\n";
+std::string inLines(const nlohmann::ordered_json& value, NotUtf8 bytes) {
+    return value.dump(2, ' ', false, handlerOf(bytes)) + "\n";
 }
 
 } // namespace latchround

@@ -1,5 +1,6 @@
-// JSON as it is written, and back. The library's parser and writer are compiled here, once: they
-// are most of what it costs to compile a source that uses them.
+// JSON as it is written, and back. The library's parser and writer are compiled here, once, for all
+// but the reader that names line and column (app/exchange/json_text): they are most of what it
+// costs to compile a source that uses them.
 #pragma once
 
 #include <string>
@@ -14,10 +15,14 @@ nlohmann::json jsonIn(std::string_view text);
 /// The same with the keys in the order in which they stand.
 nlohmann::ordered_json orderedJsonIn(std::string_view text);
 
-/// On one line. Bytes that are not UTF-8 (a file name may hold any) become U+FFFD.
-std::string onOneLine(const nlohmann::json& value);
-std::string onOneLine(const nlohmann::ordered_json& value);
-/// Indented by two spaces a level, with a line break at the end; else as on one line.
-std::string inLines(const nlohmann::ordered_json& value);
+/// What becomes of bytes that are not UTF-8 (a file name may hold any): they are written as U+FFFD,
+/// or nothing is written and nlohmann::json::type_error is thrown, as for what is signed or stored.
+enum class NotUtf8 { Replaced, Refused };
+
+/// On one line.
+std::string onOneLine(const nlohmann::json& value, NotUtf8 bytes = NotUtf8::Replaced);
+std::string onOneLine(const nlohmann::ordered_json& value, NotUtf8 bytes = NotUtf8::Replaced);
+/// Indented by two spaces a level, with a line break at the end.
+std::string inLines(const nlohmann::ordered_json& value, NotUtf8 bytes = NotUtf8::Replaced);
 
 } // namespace latchround

@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """Brings the translation files up to the sources: what the program says, and what the data says.
 
-    resources/languages/update.py           (or: cmake --build build/sanitize --target update_translations)
+    resources/languages/update.py           (or: cmake --build build/sanitized --target update_translations)
     resources/languages/update.py --gaps    how many texts of each context are not translated yet
 
 New texts come in empty and "unfinished", texts that nobody says any more go out, and what is

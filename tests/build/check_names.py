@@ -1,6 +1,6 @@
 """No two sources of one library give a name to different things.
 
-The release preset joins sources, some to a batch, and which ones it joins hangs on nothing that means anything. So
+The release preset joins sources, some to a batch, and which ones it joins depends on nothing meaningful. So
 here all sources of a library are read by the compiler as one: a name that two of them share is an error at any time,
 not on the day when a new file moves the batches.
 

@@ -23,6 +23,7 @@ constexpr double rounding = 0.05;
 /// Calls `see` with every pixel of `box` that the picture has, row by row.
 template <class See>
 void eachPixel(const QImage& picture, const QRect& box, See see) {
+    Q_ASSERT(picture.format() == QImage::Format_ARGB32);
     const QRect inside = box & picture.rect();
     for (int y = inside.top(); y <= inside.bottom(); ++y) {
         const auto* row = reinterpret_cast<const QRgb*>(picture.constScanLine(y));

@@ -11,7 +11,7 @@ class QPushButton;
 namespace latchround::ui {
 
 /// How high keys are that stand in so many columns over this width, px: all of one height, that of
-/// the longest words, and never less than a target.
+/// the longest words, and never less than a target. 0 where there are none.
 int heightOfKeys(const std::vector<QPushButton*>& keys, int columns, int width);
 
 class KeyGrid : public Part {

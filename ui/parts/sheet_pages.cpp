@@ -91,7 +91,7 @@ SheetPages::SheetPages(QWidget* parent)
     setSizePolicy(policy);
 }
 
-// Children that are taken away give up the focus when this is no longer what hears of it.
+// Children that are destroyed give up the focus; by then this must no longer hear of it.
 SheetPages::~SheetPages() {
     disconnect(qApp, nullptr, this, nullptr);
 }
