@@ -4,7 +4,11 @@ extern "C" const char* __lsan_default_suppressions();
 
 /// A quarter of the usual quarantine for freed memory: our tests are too short to need more.
 extern "C" const char* __asan_default_options() {
-    return "quarantine_size_mb=64";
+    return "quarantine_size_mb=64"
+#ifdef LATCHROUND_SYMBOLIZER
+           ":external_symbolizer_path=" LATCHROUND_SYMBOLIZER
+#endif
+        ;
 }
 
 /// What libraries keep until the process ends, so that the leak check speaks of our own code alone.

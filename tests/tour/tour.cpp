@@ -1,6 +1,9 @@
 #include "tests/tour/tour.h"
 
 #include <QApplication>
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
 #include <QPointer>
 #include <QPushButton>
 #include <QRegularExpression>
@@ -9,6 +12,7 @@
 #include "app/desktop/practice_desk.h"
 #include "app/register/sqlite_register.h"
 #include "app/vessels/sample_vessel.h"
+#include "app/vessels/vessel_folder.h"
 #include "tests/whole/hands.h"
 #include "ui/parts/help_key.h"
 #include "ui/parts/phrase_picker.h"
@@ -70,17 +74,25 @@ Tour::Tour(const Tablet& tablet, Seen seen)
 
 Tour::~Tour() = default;
 
+QString placeTourVessel() {
+    const QString placed = placeSampleVessel(sampleVessels().front(), ships_time).value();
+    // The tablet's own key is the same each time.
+    const auto file = SqliteRegister::open(placed).value();
+    SqliteRegister::KeySeed seed{};
+    seed.fill(std::byte(lot));
+    EXPECT_TRUE(file->keySeed([&seed] { return seed; }));
+    return placed;
+}
+
 void Tour::openVessel() {
-    const auto placed = placeSampleVessel(sampleVessels().front(), ships_time);
-    ASSERT_TRUE(placed);
-    { // the tablet's own key is the same each time
-        const auto file = SqliteRegister::open(*placed);
-        ASSERT_TRUE(file);
-        SqliteRegister::KeySeed seed{};
-        seed.fill(std::byte(lot));
-        ASSERT_TRUE((*file)->keySeed([&seed] { return seed; }));
+    const QString ready = qEnvironmentVariable(ready_vessel);
+    if (ready.isEmpty()) {
+        ASSERT_TRUE(m_desk.open(placeTourVessel()));
+        return;
     }
-    ASSERT_TRUE(m_desk.open(*placed));
+    const QString own = QDir(vesselFolder()).filePath(QFileInfo(ready).fileName());
+    ASSERT_TRUE(QFile::copy(ready, own));
+    ASSERT_TRUE(m_desk.open(own));
 }
 
 QWidget& Tour::window() const {

@@ -28,6 +28,13 @@ struct Tablet {
     QString language = QStringLiteral("en");
 };
 
+/// Names, in the environment, the register of a demo vessel that was placed for all tours: placing
+/// it takes a quarter of a tour. Each tour has a copy. Without it each tour places its own.
+inline constexpr const char* ready_vessel = "LATCHROUND_TOUR_VESSEL";
+
+/// Places the demo vessel in the vessel folder; answers where its register lies.
+QString placeTourVessel();
+
 class Tour {
 public:
     using Seen = std::function<void(const QString& stop, Tour& tour)>;
