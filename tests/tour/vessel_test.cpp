@@ -17,8 +17,9 @@ TEST(TourVessel, IsReadyForAllTours) {
     const QString placed = placeTourVessel();
     const QString ready = qEnvironmentVariable(ready_vessel);
     const QString copy = ready.isEmpty() ? folder.filePath(QStringLiteral("copy.db")) : ready;
-    if (!ready.isEmpty()) // screens show where it lies
+    if (!ready.isEmpty()) { // screens show where it lies
         EXPECT_EQ(QFileInfo(ready).fileName(), QFileInfo(placed).fileName());
+    }
     QFile::remove(copy);
     ASSERT_TRUE(QFile::copy(placed, copy));
 
