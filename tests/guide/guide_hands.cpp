@@ -8,6 +8,7 @@
 #include <QLineEdit>
 #include <QTest>
 
+#include "tests/passing_time.h"
 #include "tests/whole/hands.h"
 #include "ui/parts/keypad.h"
 #include "ui/parts/mark_key.h"
@@ -219,8 +220,7 @@ std::optional<QString> Hands::act(const Action& action) {
 std::optional<QString> Hands::follow(const Step& step) {
     for (const Action& action : step.actions) {
         const std::optional<QString> fault = act(action);
-        QTest::qWait(20);
-        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        test::settle(*m_front());
         if (fault)
             return QStringLiteral("line %1: %2; the step: %3")
                 .arg(step.line)

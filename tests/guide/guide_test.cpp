@@ -10,6 +10,7 @@
 #include "app/desktop/wall.h"
 #include "app/vessels/sample_vessel.h"
 #include "tests/guide/guide_hands.h"
+#include "tests/passing_time.h"
 #include "ui/look/look.h"
 
 using namespace latchround;
@@ -33,7 +34,7 @@ protected:
                                               : desk.window();
         if (window->size() != QSize(1280, 800)) {
             window->resize(1280, 800);
-            QTest::qWait(20);
+            test::settle(*window);
         }
         return window;
     }

@@ -215,10 +215,14 @@ TEST_F(PowerCut, AnActionSavedOnTheSecondAttemptIsNotLostEither) {
     EXPECT_GT(tried_again, 80);
 }
 
-TEST_F(PowerCut, ANewRegisterIsThereWholeOrNotAtAll) {
+/// At every operation there is; in parts, since that takes long.
+constexpr int parts = 4;
+class PowerCutOf : public PowerCut, public ::testing::WithParamInterface<int> {};
+
+TEST_P(PowerCutOf, ANewRegisterIsThereWholeOrNotAtAll) {
     const std::vector<Action> nothing;
     int cuts = 0;
-    for (int at = 1;; ++at) {
+    for (int at = 1 + GetParam();; at += parts) {
         placeCopy(m_blank, m_file);
         QFile::remove(m_file);
         const Ended ended =
@@ -231,6 +235,8 @@ TEST_F(PowerCut, ANewRegisterIsThereWholeOrNotAtAll) {
     }
     EXPECT_GT(cuts, 20);
 }
+
+INSTANTIATE_TEST_SUITE_P(Part, PowerCutOf, ::testing::Range(0, parts));
 
 // The harness has teeth: each of these does what the register must not do, and has to be caught.
 

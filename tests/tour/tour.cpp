@@ -13,6 +13,7 @@
 #include "app/register/sqlite_register.h"
 #include "app/vessels/sample_vessel.h"
 #include "app/vessels/vessel_folder.h"
+#include "tests/passing_time.h"
 #include "tests/whole/hands.h"
 #include "ui/parts/help_key.h"
 #include "ui/parts/phrase_picker.h"
@@ -28,18 +29,6 @@ namespace {
 constexpr Moment ships_time{1'795'686'120'000, 60};
 constexpr std::int64_t first_steady_ns = 5'000'000'000'000;
 constexpr std::uint32_t lot = 7;
-
-/// The same number for the same places of everything visible.
-std::size_t placesOf(const QWidget& window) {
-    std::size_t sum = 0;
-    for (const QWidget* widget : window.findChildren<QWidget*>())
-        if (widget->isVisible()) {
-            const QRect place = widget->geometry();
-            for (const int number : {place.x(), place.y(), place.width(), place.height()})
-                sum = sum * 31 + std::size_t(number);
-        }
-    return sum;
-}
 
 /// Can be touched where it is now.
 bool isInSight(const QWidget& widget) {
@@ -107,18 +96,7 @@ void Tour::dress(QWidget& window) {
 }
 
 void Tour::settle() {
-    constexpr int most_turns = 60;
-    std::size_t before = 0;
-    for (int turn = 0; turn < most_turns; ++turn) {
-        QCoreApplication::sendPostedEvents();
-        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-        QCoreApplication::processEvents();
-        const std::size_t now = placesOf(window());
-        if (turn > 1 && now == before)
-            return;
-        before = now;
-    }
-    ADD_FAILURE() << "the screen does not come to rest";
+    test::settle([this] { return &window(); });
 }
 
 void Tour::waitUntil(const std::function<bool()>& condition, const char* what) {
@@ -131,6 +109,8 @@ void Tour::waitForKey(const QString& name) {
         const auto* key = window().findChild<QAbstractButton*>(name);
         return key && key->isVisible() && key->isEnabled();
     };
+    if (!ready())
+        test::letTimePass(window());
     waitUntil(ready, name.toUtf8().constData());
 }
 
@@ -288,20 +268,18 @@ void Tour::closeTopSheet() {
 
 void Tour::mark(int after_ms) {
     constexpr int first_ms = 1'000'000;
-    constexpr int key_comes_up_ms = 250;
     constexpr std::int64_t ns_per_ms = 1'000'000;
     if (after_ms == 0)
         m_run_ns = m_steady_ns;
     m_steady_ns = std::max(m_steady_ns, m_run_ns + after_ms * ns_per_ms);
     hands::pressAt(&window(), QStringLiteral("mark"), quint64(first_ms + after_ms));
-    QTest::qWait(key_comes_up_ms);
+    test::letTimePass(window());
     settle();
 }
 
 void Tour::pass(double seconds) {
-    constexpr int a_frame_ms = 60;
     m_steady_ns += std::int64_t(seconds * 1e9);
-    QTest::qWait(a_frame_ms);
+    test::letTimePass(window());
     settle();
 }
 

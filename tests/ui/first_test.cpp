@@ -10,6 +10,7 @@
 
 #include "memory_register.h"
 #include "print_to.h"
+#include "tests/passing_time.h"
 #include "ui/look/look.h"
 #include "ui/screens/first/first_screen.h"
 #include "ui/window/window.h"
@@ -33,7 +34,7 @@ struct FirstStart {
         window.show();
         window.showFirst();
         look.wearOn(window);
-        QTest::qWait(30);
+        test::settle(window);
     }
     FirstScreen& page() { return *window.findChild<FirstScreen*>(); }
     QPushButton* key(const char* name) {
@@ -48,7 +49,7 @@ struct FirstStart {
             QTest::mouseClick(key("first-after"), Qt::LeftButton);
         ASSERT_NE(key(name), nullptr) << name;
         QTest::mouseClick(key(name), Qt::LeftButton);
-        QTest::qWait(10);
+        test::settle(window);
     }
     QString shown() { return window.findChild<QStackedWidget*>()->currentWidget()->objectName(); }
 };
@@ -168,7 +169,7 @@ TEST_P(FirstAtEverySize, HasRoomForEverythingAndLeadsOn) {
         if (!start.key("first-after") || !start.key("first-after")->isEnabled())
             break;
         QTest::mouseClick(start.key("first-after"), Qt::LeftButton);
-        QTest::qWait(20);
+        test::settle(start.window);
     }
     start.press("first-look-round");
     EXPECT_EQ(start.shown(), QString("home"));

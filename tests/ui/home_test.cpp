@@ -11,6 +11,7 @@
 
 #include "memory_register.h"
 #include "print_to.h"
+#include "tests/passing_time.h"
 #include "ui/parts/figure_label.h"
 #include "ui/parts/sheet.h"
 #include "ui/parts/zone_profile.h"
@@ -296,7 +297,7 @@ struct Large {
         home->setGeometry(window.rect());
         window.show();
         home->enter();
-        QTest::qWait(30);
+        test::settle(window);
     }
     std::vector<QPushButton*> keys() {
         std::vector<QPushButton*> shown;
@@ -319,7 +320,7 @@ TEST(HomeScreen, TwiceAsLargeItComesInPartsWithEveryKeyInReach) {
             std::set<QString> reached;
             for (int page = 0; page < 5; ++page) {
                 press(key(*large.home, QString("home-part-%1").arg(page)));
-                QTest::qWait(20);
+                test::settle(large.window);
                 for (const QPushButton* each : large.keys()) {
                     const std::string where = each->objectName().toStdString() + " at " +
                                               std::to_string(size.width()) +

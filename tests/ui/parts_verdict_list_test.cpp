@@ -5,6 +5,7 @@
 
 #include <gmock/gmock.h>
 
+#include "tests/passing_time.h"
 #include "tests/ui/print_to.h"
 #include "tests/ui/sample_grade.h"
 #include "ui/parts/grade_words.h"
@@ -69,7 +70,7 @@ TEST(VerdictList, EveryRowIsATargetAndGrowsWhenItsWordsWrap) {
     for (int row = 0; row < 5; ++row)
         EXPECT_GE(height_of(row), 60) << row;
     list.resize(300, 700);
-    QTest::qWait(50);
+    test::settle(list);
     EXPECT_GT(height_of(1), wide);
 }
 

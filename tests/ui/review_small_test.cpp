@@ -7,6 +7,7 @@
 
 #include <gmock/gmock.h>
 
+#include "tests/passing_time.h"
 #include "tests/ui/memory_register.h"
 #include "tests/ui/print_to.h"
 #include "ui/look/look.h"
@@ -34,7 +35,7 @@ struct AtSize {
         review->setGeometry(window.rect());
         window.show();
         review->enter();
-        QTest::qWait(20);
+        test::settle(window);
     }
     QWidget* shown(const QString& name) const {
         for (QWidget* each : window.findChildren<QWidget*>(name))
@@ -47,7 +48,7 @@ struct AtSize {
         QWidget* key = shown(name);
         ASSERT_NE(key, nullptr) << name.toStdString();
         QTest::mouseClick(key, Qt::LeftButton);
-        QTest::qWait(20);
+        test::settle(window);
     }
 };
 

@@ -8,6 +8,7 @@
 
 #include <gmock/gmock.h>
 
+#include "tests/passing_time.h"
 #include "tests/ui/print_to.h"
 #include "ui/look/look.h"
 #include "ui/look/touch_style.h"
@@ -48,7 +49,7 @@ protected:
         if (foot)
             sheet->setFoot(foot);
         sheet->open();
-        QTest::qWait(50);
+        latchround::test::settle(window);
         return sheet;
     }
     static SheetPages& pagesOf(Sheet* sheet) { return *sheet->findChild<SheetPages*>(); }

@@ -7,6 +7,7 @@
 #include <QTest>
 
 #include "core/safety/cautions.h"
+#include "tests/passing_time.h"
 #include "tests/ui/memory_register.h"
 #include "ui/parts/door_drawing.h"
 #include "ui/parts/mark_key.h"
@@ -39,7 +40,7 @@ struct LargeText : testing::TestWithParam<std::tuple<QSize, bool>> {
     }
     /// Every key that is shown lies on the screen, and is a target.
     void expectReachable(const Screen& screen, const char* where) {
-        QTest::qWait(30); // what was shown is laid out in several turns
+        test::settle(screen);
         const int target = look.appearance().sizes.target;
         for (const QWidget* part : screen.findChildren<QWidget*>()) {
             const bool touched = qobject_cast<const QPushButton*>(part) != nullptr ||
@@ -132,7 +133,6 @@ TEST_P(LargeText, TheMarkKeyFillsAThirdAndStopIsOneTouchAway) {
     EXPECT_GT(areaOf(stop), areaOf(screen) / 20);
     EXPECT_TRUE(of<MarkKey>(screen, "mark-half-way").isVisible());
     expectReachable(screen, "marks");
-    QTest::qWait(30);
     const QRect before(mark.geometry());
     const QRect stop_before(stop.geometry());
     click(screen, "slips");

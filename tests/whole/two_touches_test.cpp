@@ -11,6 +11,7 @@
 #include "app/desktop/desk.h"
 #include "app/desktop/wall.h"
 #include "app/vessels/sample_vessel.h"
+#include "tests/passing_time.h"
 #include "tests/whole/hands.h"
 #include "ui/look/look.h"
 #include "ui/parts/zone_profile.h"
@@ -36,7 +37,7 @@ protected:
         look.wearOn(*window);
         window->resize(GetParam());
         ASSERT_TRUE(QTest::qWaitForWindowExposed(window));
-        QTest::qWait(50);
+        test::settle(*window);
         profile = window->findChild<ui::ZoneProfile*>("home-profile");
         ASSERT_NE(profile, nullptr);
         window->setUpdatesEnabled(false); // hundreds of sheets, and nobody looks

@@ -43,12 +43,16 @@ bool isBounce(const MarkPress& last, const MarkPress& now) {
 } // namespace
 
 MarkKey::MarkKey(QWidget* parent)
-    : Part(parent) {
+    : Part(parent)
+    , m_comes_up(new QTimer(this)) {
     readAs<MarkKey, QAccessible::Button>();
     setAttribute(Qt::WA_AcceptTouchEvents);
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     setAccessibleName(tr("Mark"));
+    m_comes_up->setSingleShot(true);
+    m_comes_up->setInterval(200);
+    connect(m_comes_up, &QTimer::timeout, this, [this] { setDown(false); });
 }
 
 void MarkKey::setNameLine(const QString& name) {
@@ -136,8 +140,7 @@ bool MarkKey::press(QKeyEvent* event) {
     if (event->isAutoRepeat() || !isEnabled())
         return true;
     take(event->timestamp(), steady_ns, InputDevice::Key);
-    // The release may go to whoever has the focus.
-    QTimer::singleShot(200, this, [this] { setDown(false); });
+    m_comes_up->start();
     return true;
 }
 

@@ -16,6 +16,7 @@
 
 class QKeyEvent;
 class QPainter;
+class QTimer;
 class QTouchEvent;
 
 namespace latchround::ui {
@@ -54,7 +55,7 @@ public:
     QSize minimumSizeHint() const override;
 
 signals:
-    void marked(const latchround::ui::MarkPress& press);
+    void marked(latchround::ui::MarkPress press);
 
 protected:
     bool event(QEvent* event) override;
@@ -78,6 +79,7 @@ private:
     QString m_hint;
     std::optional<MarkPress> m_last;
     bool m_down = false;
+    QTimer* m_comes_up; ///< after a key of the keyboard, whose release may go elsewhere
     bool m_touch_active = false;
 };
 

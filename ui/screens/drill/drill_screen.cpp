@@ -58,6 +58,9 @@ DrillScreen::DrillScreen(Round& the_round, double pace, QWidget* parent)
     m_frames.setTimerType(Qt::PreciseTimer);
     m_frames.setInterval(drill_frame_ms);
     connect(&m_frames, &QTimer::timeout, this, &DrillScreen::tick);
+    m_pause.setSingleShot(true);
+    m_pause.setInterval(int(pause_ms * m_pace));
+    connect(&m_pause, &QTimer::timeout, this, &DrillScreen::beginTrial);
     connect(m_result, &DrillResult::keepAsked, this, &DrillScreen::keep);
     connect(m_result, &DrillResult::againAsked, this, [this] { begin(m_sound); });
 }
@@ -123,6 +126,7 @@ QWidget* DrillScreen::makeTrial() {
     side->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     m_key = new MarkKey;
     m_key->setObjectName(QStringLiteral("drill-mark"));
+    m_key->setClock([&outside = round().outside()] { return outside.steadyNow_ns(); });
     m_key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     m_sides->addWidget(side, 3);
     m_sides->addWidget(m_key, 2);
@@ -166,13 +170,13 @@ void DrillScreen::beginTrial() {
         return;
     m_drawing->setProgress(0);
     m_count->setText(tr("Trial %1 of %2").arg(m_course->done() + 1).arg(drill_trials));
-    m_began_ns = steadyNow_ns();
+    m_began_ns = round().outside().steadyNow_ns();
     showAwaited();
     m_frames.start();
 }
 
 double DrillScreen::secondsNow() const {
-    return double(steadyNow_ns() - m_began_ns) / 1e9;
+    return double(round().outside().steadyNow_ns() - m_began_ns) / 1e9;
 }
 
 void DrillScreen::showAwaited() {
@@ -221,7 +225,7 @@ void DrillScreen::finishTrial() {
     m_said->setText(m_course->awaited() ? tr("That one was missed: it comes again.") : QString());
     m_course->next();
     if (!m_course->isOver()) {
-        QTimer::singleShot(int(pause_ms * m_pace), this, &DrillScreen::beginTrial);
+        m_pause.start();
         return;
     }
     round().outside().closeSound();

@@ -67,7 +67,8 @@ private:
     Lettering* m_said = nullptr;
     MarkKey* m_key = nullptr;
     std::unique_ptr<DrillCourse> m_course;
-    QTimer m_frames;
+    QTimer m_frames{this};
+    QTimer m_pause{this};        ///< between two trials
     std::int64_t m_began_ns = 0; ///< of the trial, on the steady clock
     bool m_sound = false;
 };
