@@ -3,14 +3,15 @@
 #include <algorithm>
 
 #include <QDir>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QStandardPaths>
 
 #include "app/desktop/camera.h"
+#include "app/desktop/file_dialog.h"
 #include "app/desktop/language.h"
 #include "app/desktop/picture.h"
 #include "app/desktop/practice_desk.h"
+#include "app/desktop/waiting_file.h"
 #include "app/desktop/wall.h"
 #include "app/exchange/catalogue_file.h"
 #include "app/exchange/durable_file.h"
@@ -23,6 +24,7 @@ namespace latchround {
 
 namespace {
 
+constexpr int look_again_ms = 1000;
 constexpr std::uintmax_t largest_rules_bytes = 16u * 1024 * 1024;
 
 } // namespace
@@ -35,13 +37,21 @@ Desk::Desk(Catalogue catalogue, std::string catalogue_notice, ui::Look& look)
                  QStringLiteral("latchround")) {
     m_change_over.setSingleShot(true);
     m_back.setSingleShot(true);
+    m_other.setInterval(look_again_ms);
+    QObject::connect(&m_other, &QTimer::timeout, &m_other, [this] {
+        if (m_register->hasChanged())
+            (void)m_round->readAgain();
+    });
     QObject::connect(&m_back, &QTimer::timeout, &m_back, [this] { endPractice(); });
     QObject::connect(&m_change_over, &QTimer::timeout, &m_change_over, [this] {
         if (m_words != wordsSetting()) {
             speak(setting(QStringLiteral("language")));
             ui::useUnits(ui::unitsFrom(setting(QStringLiteral("units"))));
         }
-        if (const Done shown = open(m_next); !shown)
+        const Done shown = open(m_next);
+        if (!shown && m_choice)
+            m_choice->tell(shown.error());
+        else if (!shown)
             m_window->tell(ui::Window::tr("Not opened"), ui::complaintWords(shown.error()));
     });
 }
@@ -70,6 +80,11 @@ void Desk::makeAnew() {
 }
 
 Done Desk::open(const QString& path) {
+    if (m_round && !m_round->isSafeToLeave())
+        return tl::unexpected(
+            Complaint{m_path.toStdString(),
+                      "entries of this vessel wait to be saved, and cannot be kept elsewhere.",
+                      "Save them first."});
     auto opened = SqliteRegister::open(path);
     if (!opened)
         return tl::unexpected(opened.error());
@@ -81,28 +96,50 @@ Done Desk::open(const QString& path) {
     auto window = std::make_unique<ui::Window>(*round, m_look);
     QObject::connect(window.get(), &ui::Window::madeAnewAsked, &m_change_over,
                      [this] { makeAnew(); });
-    if (m_window)
-        window->setGeometry(m_window->geometry());
+    if (const QWidget* before = m_window ? static_cast<QWidget*>(m_window.get()) : m_choice.get())
+        window->setGeometry(before->geometry());
     const auto& facts = round->ledger().facts();
     const auto own = std::find_if(facts.rbegin(), facts.rend(), [&](const auto& entry) {
         return entry.second.stamp.device == (*opened)->device();
     });
     if (own != facts.rend())
         m_ids.continueAfter(own->first);
+    const auto kept = readWaiting(path);
     // The old window goes before the round it shows, the round before its register.
     m_window = std::move(window);
     m_round = std::move(round);
     m_register = std::move(*opened);
     m_path = path;
     keepSetting(QStringLiteral("vessel"), path);
+    if (m_register->otherWriter().empty())
+        m_other.stop();
+    else
+        m_other.start();
     m_window->show();
+    m_choice.reset();
+    if (kept)
+        m_round->takeUp(*kept);
+    else
+        m_window->tell(ui::Window::tr("Not read"), ui::complaintWords(kept.error()));
     if (!rules.notice.empty())
         m_window->tell(ui::Window::tr("Catalogue"), QString::fromStdString(rules.notice));
     return {};
 }
 
+void Desk::openOrChoose(const QString& path) {
+    const Done opened = open(path);
+    if (opened)
+        return;
+    m_choice = std::make_unique<ui::VesselChoice>(*this, path, opened.error());
+    m_choice->show();
+}
+
 Moment Desk::now() const {
     return m_wall();
+}
+
+Done Desk::keepWaiting(const std::vector<ui::WaitingBatch>& waiting) {
+    return writeWaiting(m_path, waiting);
 }
 
 FactId Desk::newId() {
@@ -110,11 +147,10 @@ FactId Desk::newId() {
 }
 
 Result<std::optional<ui::PickedPhotograph>> Desk::photographFromFile(QWidget* parent) {
-    const QString path = QFileDialog::getOpenFileName(
-        parent, ui::Window::tr("Photograph"),
-        QStandardPaths::writableLocation(QStandardPaths::PicturesLocation),
-        ui::Window::tr("Pictures (*.jpg *.jpeg *.png *.webp *.bmp)"), nullptr,
-        QFileDialog::DontUseNativeDialog);
+    const QString path =
+        askForFile(parent, ui::Window::tr("Photograph"),
+                   QStandardPaths::writableLocation(QStandardPaths::PicturesLocation),
+                   ui::Window::tr("Pictures (*.jpg *.jpeg *.png *.webp *.bmp)"));
     if (path.isEmpty())
         return std::optional<ui::PickedPhotograph>{};
     auto picture = pictureFromFile(path);
@@ -187,9 +223,8 @@ Done Desk::openVessel(const QString& place) {
 }
 
 Checked<std::optional<QString>> Desk::takeInRegister(QWidget* parent, const ui::GoOn& go_on) {
-    const QString path = QFileDialog::getOpenFileName(
-        parent, ui::Window::tr("Register of a vessel"), QDir::homePath(),
-        ui::Window::tr("Register CSV (*.csv)"), nullptr, QFileDialog::DontUseNativeDialog);
+    const QString path = askForFile(parent, ui::Window::tr("Register of a vessel"),
+                                    QDir::homePath(), ui::Window::tr("Register CSV (*.csv)"));
     if (path.isEmpty())
         return std::optional<QString>{};
     const auto taken = takeInVessel(path, now(), Pace(go_on));
@@ -203,9 +238,8 @@ QString Desk::flagRules() const {
 }
 
 Checked<std::optional<QString>> Desk::takeInFlagRules(QWidget* parent) {
-    const QString path = QFileDialog::getOpenFileName(
-        parent, ui::Window::tr("Rules of a flag"), QDir::homePath(),
-        ui::Window::tr("Rules (*.json)"), nullptr, QFileDialog::DontUseNativeDialog);
+    const QString path = askForFile(parent, ui::Window::tr("Rules of a flag"), QDir::homePath(),
+                                    ui::Window::tr("Rules (*.json)"));
     if (path.isEmpty())
         return std::optional<QString>{};
     const auto rules = withFlagRulesOf(m_catalogue, path.toStdString());
@@ -214,8 +248,8 @@ Checked<std::optional<QString>> Desk::takeInFlagRules(QWidget* parent) {
     const Result<std::string> bytes = bytesOf(path.toStdString(), largest_rules_bytes);
     if (!bytes)
         return tl::unexpected(Complaints{bytes.error()});
-    if (const Done kept =
-            writeDurably(flagRulesPathFor(m_path).toStdString(), std::as_bytes(std::span(*bytes)));
+    if (const Done kept = writeDurably(flagRulesPathFor(m_path).toStdString(),
+                                       std::as_bytes(std::span(*bytes)), IfThere::Replace);
         !kept)
         return tl::unexpected(Complaints{kept.error()});
     if (const Done opened = openVessel(m_path); !opened)

@@ -20,6 +20,7 @@
 #include "ui/parts/mark_key.h"
 #include "ui/round/outside.h"
 #include "ui/round/round.h"
+#include "ui/window/vessel_choice.h"
 #include "ui/window/window.h"
 
 namespace latchround {
@@ -34,7 +35,13 @@ public:
 
     /// Opens a register file and shows it; on a complaint what was shown stays.
     Done open(const QString& path);
+    /// For the start: opens the register, or shows the vessels there are and why this one is not
+    /// open.
+    void openOrChoose(const QString& path);
+    /// Null while none is open.
     ui::Window* window() const { return m_window.get(); }
+    /// What stands in its place then.
+    ui::VesselChoice* vesselChoice() const { return m_choice.get(); }
     /// The exercise on the screen; null while nobody practises.
     PracticeDesk* practiceDesk() const { return m_practice.get(); }
     /// For tests: the lot by which an exercise draws, and the clock that marks and practice doors
@@ -48,6 +55,7 @@ public:
     Moment now() const override;
     std::int64_t steadyNow_ns() const override { return m_steady_ns(); }
     FactId newId() override;
+    Done keepWaiting(const std::vector<ui::WaitingBatch>& waiting) override;
     Result<std::optional<ui::PickedPhotograph>> photographFromFile(QWidget* parent) override;
     bool hasCamera() const override;
     Result<std::optional<ui::PickedPhotograph>> photographFromCamera(QWidget* parent) override;
@@ -105,7 +113,8 @@ private:
     QString m_next;  ///< to be opened when the event that asked for it is over
     QString m_words; ///< the choices that the window's words were made by
     QTimer m_change_over;
-    QTimer m_back; ///< from practice to the vessel
+    QTimer m_back;  ///< from practice to the vessel
+    QTimer m_other; ///< looks whether the program that writes has added something
     std::function<std::uint32_t()> m_lot = [this] { return m_round->chance(); };
     std::function<std::int64_t()> m_steady_ns = ui::steadyNow_ns;
     std::function<Moment()> m_wall = momentNow;
@@ -116,6 +125,7 @@ private:
     std::unique_ptr<SqliteRegister> m_register;
     std::unique_ptr<ui::Round> m_round;
     std::unique_ptr<ui::Window> m_window;
+    std::unique_ptr<ui::VesselChoice> m_choice;
     std::unique_ptr<PracticeDesk> m_practice;
 };
 

@@ -2,9 +2,9 @@
 
 #include <QDesktopServices>
 #include <QDir>
-#include <QFileDialog>
 #include <QUrl>
 
+#include "app/desktop/file_dialog.h"
 #include "app/desktop/papers.h"
 #include "app/exchange/file_bytes.h"
 #include "app/handover/give.h"
@@ -90,15 +90,15 @@ Result<std::optional<QString>> Desk::giveHandover(QWidget* parent, const QString
             .filePath(QStringLiteral("%1 handover %2 %3.zip")
                           .arg(vessel, isoDay(now()),
                                QString::fromStdString(m_register->device()).right(4)));
-    const QString path = QFileDialog::getSaveFileName(
-        parent, ui::Window::tr("Hand over to a file"), proposed,
-        ui::Window::tr("Handover files (*.zip)"), nullptr, QFileDialog::DontUseNativeDialog);
+    const QString path = askWhereToSave(parent, ui::Window::tr("Hand over to a file"), proposed,
+                                        ui::Window::tr("Handover files (*.zip)"));
     if (path.isEmpty())
         return std::optional<QString>{};
     Giving giving{now(), program_name, std::nullopt};
     if (!sealed_for.isEmpty())
         giving.sealed_for = sealed_for.toStdString();
-    const Result<CoverSheet> given = giveTo(path.toStdString(), *m_register, giving, go_on);
+    const Result<CoverSheet> given = giveTo(path.toStdString(), *m_register, giving,
+                                            IfThere::Replace, go_on); // the dialog has asked
     if (!given)
         return tl::unexpected(given.error());
     return std::optional(path);
@@ -106,9 +106,8 @@ Result<std::optional<QString>> Desk::giveHandover(QWidget* parent, const QString
 
 Checked<std::optional<ui::HandoverSeen>> Desk::lookAtHandover(QWidget* parent,
                                                               const ui::GoOn& go_on) {
-    const QString path = QFileDialog::getOpenFileName(
-        parent, ui::Window::tr("Handover file of another device"), documentsFolder(),
-        ui::Window::tr("Handover files (*.zip)"), nullptr, QFileDialog::DontUseNativeDialog);
+    const QString path = askForFile(parent, ui::Window::tr("Handover file of another device"),
+                                    documentsFolder(), ui::Window::tr("Handover files (*.zip)"));
     if (path.isEmpty())
         return std::optional<ui::HandoverSeen>{};
     const auto refuse = [](const Complaint& complaint) {

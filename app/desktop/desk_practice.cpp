@@ -1,8 +1,8 @@
 // Practice, from the desk's side: which exercises there are, and the way into one and out of it.
 #include <QDir>
-#include <QFileDialog>
 
 #include "app/desktop/desk.h"
+#include "app/desktop/file_dialog.h"
 #include "app/desktop/practice_desk.h"
 #include "app/practice/attempts.h"
 #include "app/practice/exercise_files.h"
@@ -32,9 +32,8 @@ std::vector<ui::ExerciseOffered> Desk::exercises() const {
 }
 
 Checked<std::optional<QString>> Desk::takeInExercise(QWidget* parent) {
-    const QString path = QFileDialog::getOpenFileName(
-        parent, ui::Window::tr("Exercise of an instructor"), QDir::homePath(),
-        ui::Window::tr("Exercises (*.json)"), nullptr, QFileDialog::DontUseNativeDialog);
+    const QString path = askForFile(parent, ui::Window::tr("Exercise of an instructor"),
+                                    QDir::homePath(), ui::Window::tr("Exercises (*.json)"));
     if (path.isEmpty())
         return std::optional<QString>{};
     const Checked<QString> kept = practice::keepExerciseFile(path);

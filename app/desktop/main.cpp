@@ -24,6 +24,25 @@ int complain(const Complaints& complaints) {
     return 2;
 }
 
+QStringList wordsOf(int argc, char** argv) {
+    QStringList words;
+    for (int i = 0; i < argc; ++i)
+        words << QString::fromLocal8Bit(argv[i]);
+    return words;
+}
+
+/// Qt ends the program without a plain word where there is none.
+bool isWithoutDisplay(int argc, char** argv) {
+#ifdef Q_OS_LINUX
+    for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"})
+        if (!qEnvironmentVariableIsEmpty(name))
+            return false;
+    return !wordsOf(argc, argv).contains(QStringLiteral("-platform"));
+#else
+    return argc < 0 || argv == nullptr;
+#endif
+}
+
 QSize sizeFrom(const QString& text) {
     const QStringList parts = text.split(QLatin1Char('x'));
     return parts.size() == 2 ? QSize(parts[0].toInt(), parts[1].toInt()) : QSize();
@@ -33,14 +52,13 @@ QSize sizeFrom(const QString& text) {
 
 int main(int argc, char** argv) {
     ui::readyTypeface();
-    QApplication application(argc, argv);
     QCoreApplication::setApplicationName(QStringLiteral("Latchround"));
     QCoreApplication::setApplicationVersion(QStringLiteral(LATCHROUND_VERSION));
     QCommandLineParser parser;
     parser.setApplicationDescription(
         QStringLiteral("Fire door walkdowns aboard passenger vessels."));
-    parser.addHelpOption();
-    parser.addVersionOption();
+    const QCommandLineOption help = parser.addHelpOption();
+    const QCommandLineOption version = parser.addVersionOption();
     parser.addPositionalArgument(QStringLiteral("register"),
                                  QStringLiteral("A vessel's register file."));
     const QCommandLineOption demo(QStringLiteral("demo"),
@@ -50,6 +68,14 @@ int main(int argc, char** argv) {
                                   QStringLiteral("size"));
     parser.addOption(demo);
     parser.addOption(size);
+    (void)parser.parse(wordsOf(argc, argv));
+    if (parser.isSet(help) || parser.isSet(version) || isWithoutDisplay(argc, argv)) {
+        const QCoreApplication application(argc, argv);
+        parser.process(application); // says what was asked, and ends there
+        return complain({{"latchround", "there is no display here",
+                          "Start it on a desktop, or use latchround-cli."}});
+    }
+    QApplication application(argc, argv);
     parser.process(application);
 
     const auto shipped = shippedCatalogue(QCoreApplication::applicationDirPath().toStdString());
@@ -83,13 +109,11 @@ int main(int argc, char** argv) {
         }
         first_start = desk.setting(QStringLiteral("first-run")).isEmpty();
     }
-    if (const Done opened = desk.open(path); !opened)
-        return complain({opened.error()});
-    if (const QSize wanted = sizeFrom(parser.value(size)); wanted.isValid())
-        desk.window()->resize(wanted);
-    else
-        desk.window()->resize(1280, 800);
-    if (first_start)
+    desk.openOrChoose(path);
+    QWidget* shown = desk.window() ? static_cast<QWidget*>(desk.window()) : desk.vesselChoice();
+    const QSize wanted = sizeFrom(parser.value(size));
+    shown->resize(wanted.isValid() ? wanted : QSize(1280, 800));
+    if (first_start && desk.window())
         desk.window()->showFirst();
     return QApplication::exec();
 }

@@ -1,6 +1,7 @@
 #include "app/desktop/papers.h"
 
 #include <QDir>
+#include <QFileInfo>
 #include <QStandardPaths>
 
 #include "app/desktop/language.h"
@@ -46,6 +47,22 @@ ReportKind kindOf(ui::Paper paper) {
 
 std::span<const std::byte> bytesIn(const QByteArray& array) {
     return std::as_bytes(std::span(array.constData(), std::size_t(array.size())));
+}
+
+/// A paper stands for what it was made from: an earlier one of the same day and kind stays.
+/// "... 2.pdf"
+Result<QString> keptBesideOthers(const QString& wanted, std::span<const std::byte> document) {
+    const QString stem =
+        QDir(QFileInfo(wanted).path()).filePath(QFileInfo(wanted).completeBaseName());
+    for (int number = 1;; ++number) {
+        const QString path =
+            number == 1 ? wanted : QStringLiteral("%1 %2.pdf").arg(stem).arg(number);
+        const Done written = writeDurably(path.toStdString(), document, IfThere::Refuse);
+        if (written)
+            return path;
+        if (!QFileInfo::exists(path))
+            return tl::unexpected(written.error());
+    }
 }
 
 } // namespace
@@ -110,11 +127,13 @@ Result<ui::PaperMade> paperOf(const ui::Round& round, const SqliteRegister& vess
     const QString name =
         paperName(asked.paper, QString::fromStdString(arrangement.particulars.name), asked.door,
                   isoDay(of_walkdown ? known->begun_by.when : asked.now));
-    made.path = QDir(documentsFolder()).filePath(safeForFiles(name));
+    const QString wanted = QDir(documentsFolder()).filePath(safeForFiles(name));
     if (!pace_on_screen.at(1, 1))
-        return tl::unexpected(stoppedAsAsked(made.path.toStdString()));
-    if (const Done written = writeDurably(made.path.toStdString(), bytesIn(document)); !written)
-        return tl::unexpected(written.error());
+        return tl::unexpected(stoppedAsAsked(wanted.toStdString()));
+    const Result<QString> kept = keptBesideOthers(wanted, bytesIn(document));
+    if (!kept)
+        return tl::unexpected(kept.error());
+    made.path = *kept;
     return made;
 }
 

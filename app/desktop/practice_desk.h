@@ -31,6 +31,8 @@ public:
     Moment now() const override { return m_tablet.now(); }
     std::int64_t steadyNow_ns() const override { return m_tablet.steadyNow_ns(); }
     FactId newId() override { return m_tablet.newId(); }
+    /// An exercise that is cut short is begun anew.
+    Done keepWaiting(const std::vector<ui::WaitingBatch>&) override { return {}; }
     Result<std::optional<ui::PickedPhotograph>> photographFromFile(QWidget* parent) override;
     bool hasCamera() const override { return m_tablet.hasCamera(); }
     Result<std::optional<ui::PickedPhotograph>> photographFromCamera(QWidget* parent) override;

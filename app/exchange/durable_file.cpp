@@ -1,6 +1,7 @@
 #include "app/exchange/durable_file.h"
 
 #include <cerrno>
+#include <cstdio>
 #include <cstdlib>
 #include <string>
 #include <system_error>
@@ -88,9 +89,42 @@ void allowAsAnyNewFile(int descriptor, const std::filesystem::path& old) {
     ::fchmod(descriptor, 0666 & ~mask);
 }
 
+/// Answers false with errno set.
+bool takePlace(const std::string& from, const std::string& to, IfThere if_there) {
+    if (if_there == IfThere::Replace)
+        return ::rename(from.c_str(), to.c_str()) == 0;
+    if (::renameat2(AT_FDCWD, from.c_str(), AT_FDCWD, to.c_str(), RENAME_NOREPLACE) == 0)
+        return true;
+    if (errno != EINVAL && errno != ENOSYS)
+        return false;
+    // A file system that does not know how: nearly as good.
+    struct stat there {};
+    if (::lstat(to.c_str(), &there) == 0) {
+        errno = EEXIST;
+        return false;
+    }
+    return ::rename(from.c_str(), to.c_str()) == 0;
+}
+
 } // namespace
 
-Done writeDurably(const std::filesystem::path& path, std::span<const std::byte> bytes) {
+Done refuseOverRegister(const std::filesystem::path& to,
+                        const std::filesystem::path& vessel_register) {
+    for (const char* part : {"", "-wal", "-shm", "-journal"}) {
+        std::error_code ignored; // what is not there is no register
+        const std::filesystem::path own = vessel_register.string() + part;
+        if (std::filesystem::equivalent(to, own, ignored) ||
+            std::filesystem::weakly_canonical(to, ignored) ==
+                std::filesystem::weakly_canonical(own, ignored))
+            return tl::unexpected(Complaint{to.string(),
+                                            "this is the register itself: NOT written over",
+                                            "Give another name."});
+    }
+    return {};
+}
+
+Done writeDurably(const std::filesystem::path& path, std::span<const std::byte> bytes,
+                  IfThere if_there) {
     std::error_code ignored;
     if (path.filename().empty() || std::filesystem::is_directory(path, ignored))
         return tl::unexpected(
@@ -111,8 +145,13 @@ Done writeDurably(const std::filesystem::path& path, std::span<const std::byte> 
         return complain(path, "it could not be flushed to the storage", errno, choose_elsewhere);
     if (!file.close())
         return complain(path, "the written file could not be closed", errno, choose_elsewhere);
-    if (::rename(name.c_str(), path.c_str()) != 0)
+    if (!takePlace(name, path.string(), if_there)) {
+        if (errno == EEXIST)
+            return tl::unexpected(Complaint{path.string(),
+                                            "there is a file of this name already: NOT replaced",
+                                            "Give another name, or say that it may be replaced."});
         return complain(path, "the written file could not take its place", errno, choose_elsewhere);
+    }
     unfinished.tookItsPlace();
 
     const Descriptor place{::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC)};

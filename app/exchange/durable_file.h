@@ -1,5 +1,5 @@
 // Puts bytes in a file so that the file is whole or untouched: written beside its place, flushed,
-// renamed over the old one, and the folder flushed too. Survives loss of power if the storage
+// renamed into it, and the folder flushed too. Survives loss of power if the storage
 // honours flush requests.
 #pragma once
 
@@ -10,7 +10,16 @@
 
 namespace latchround {
 
+/// What is to become of a file that is there already.
+enum class IfThere { Refuse, Replace };
+
 /// A complaint means: what stood at `path` before stands there still.
-Done writeDurably(const std::filesystem::path& path, std::span<const std::byte> bytes);
+Done writeDurably(const std::filesystem::path& path, std::span<const std::byte> bytes,
+                  IfThere if_there);
+
+/// Complains where `to` is the register that is read, or lies beside it as a part of it, however it
+/// is spelt. Opens nothing: that would drop the register's locks.
+Done refuseOverRegister(const std::filesystem::path& to,
+                        const std::filesystem::path& vessel_register);
 
 } // namespace latchround

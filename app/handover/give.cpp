@@ -158,11 +158,13 @@ Result<Given> handoverOf(SqliteRegister& from, const Giving& giving, const Progr
 }
 
 Result<CoverSheet> giveTo(const std::filesystem::path& to, SqliteRegister& from,
-                          const Giving& giving, const Progress& progress) {
+                          const Giving& giving, IfThere if_there, const Progress& progress) {
+    if (Done other = refuseOverRegister(to, from.file().toStdString()); !other)
+        return tl::unexpected(other.error());
     auto given = handoverOf(from, giving, progress);
     if (!given)
         return tl::unexpected(given.error());
-    if (Done done = writeDurably(to, std::as_bytes(std::span(given->bytes))); !done)
+    if (Done done = writeDurably(to, std::as_bytes(std::span(given->bytes)), if_there); !done)
         return tl::unexpected(done.error());
     return std::move(given->sheet);
 }

@@ -5,6 +5,7 @@
 #include <optional>
 #include <string>
 
+#include "app/exchange/durable_file.h"
 #include "app/handover/cover_sheet.h"
 #include "app/register/merge.h"
 #include "app/register/sqlite_register.h"
@@ -24,8 +25,9 @@ struct Given {
 };
 Result<Given> handoverOf(SqliteRegister& from, const Giving& giving, const Progress& progress = {});
 
-/// The same into a file, which is whole afterwards or, after a complaint, untouched.
+/// The same into a file, which is whole afterwards or, after a complaint, untouched; never over the
+/// register itself.
 Result<CoverSheet> giveTo(const std::filesystem::path& to, SqliteRegister& from,
-                          const Giving& giving, const Progress& progress = {});
+                          const Giving& giving, IfThere if_there, const Progress& progress = {});
 
 } // namespace latchround

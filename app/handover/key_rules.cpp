@@ -4,8 +4,8 @@
 #include <vector>
 
 #include "app/handover/device_key.h"
-#include "app/register/fact_header.h"
 #include "core/evidence/ledger.h"
+#include "core/evidence/references.h"
 
 namespace latchround {
 

@@ -5,7 +5,7 @@
 #include <set>
 
 #include "app/exchange/facts_hash.h"
-#include "app/register/fact_header.h"
+#include "core/evidence/admission.h"
 #include "core/evidence/basis.h"
 
 namespace latchround {
@@ -34,15 +34,6 @@ Done checkPhotographs(const SqliteRegister& file, const Ledger& ledger, Register
     return {};
 }
 
-bool hangOnTheSame(const FactBody& one, const FactBody& other) {
-    const FactReferences first = referencesOf(one);
-    const FactReferences second = referencesOf(other);
-    const auto same = [](const std::string* left, const std::string* right) {
-        return left == nullptr || right == nullptr || *left == *right;
-    };
-    return same(first.walkdown, second.walkdown) && same(first.door, second.door);
-}
-
 /// Whether following what replaces what leads back to this fact.
 bool runsInACircle(const Ledger& ledger, const Fact& fact) {
     std::set<FactId> passed{fact.stamp.id};
@@ -59,6 +50,10 @@ bool runsInACircle(const Ledger& ledger, const Fact& fact) {
 
 void checkCorrections(const Ledger& ledger, RegisterCheck& check) {
     std::set<FactId> replaced;
+    const auto copyOf = [&](const FactId& id) {
+        const Fact* found = ledger.find(id);
+        return found ? std::optional(*found) : std::nullopt;
+    };
     for (const auto& [id, fact] : ledger.facts()) {
         const bool takes_back = std::holds_alternative<TakenBack>(fact.body);
         const auto complain = [&, &where = id](const std::string& what) {
@@ -76,8 +71,7 @@ void checkCorrections(const Ledger& ledger, RegisterCheck& check) {
             complain("the fact it replaces, " + slip + ", is not here");
         else if (runsInACircle(ledger, fact))
             complain("it replaces " + slip + ", which replaces it in turn");
-        else if (!takes_back &&
-                 (old->body.index() != fact.body.index() || !hangOnTheSame(old->body, fact.body)))
+        else if (!mayReplace(fact.body, *old, copyOf))
             complain("it replaces " + slip + ", which is about something else");
         else if (id < slip)
             check.out_of_order.push_back(id);

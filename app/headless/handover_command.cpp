@@ -1,8 +1,6 @@
 #include "app/headless/handover_command.h"
 
 #include <algorithm>
-#include <filesystem>
-#include <system_error>
 
 #include <QFile>
 #include <QRandomGenerator>
@@ -178,7 +176,8 @@ Answer giveHandover(const GiveAsked& asked) {
     if (!opened)
         return refused(opened.error());
     const auto sheet = giveTo(asked.to, *opened->file,
-                              {now(), "latchround-cli " LATCHROUND_VERSION, asked.sealed_for});
+                              {now(), "latchround-cli " LATCHROUND_VERSION, asked.sealed_for},
+                              asked.replace ? IfThere::Replace : IfThere::Refuse);
     if (!sheet)
         return refused(sheet.error());
     OrderedJson answer = aboutFile(asked.to, *sheet);
@@ -211,11 +210,10 @@ Answer lookAtHandover(const LookAsked& asked) {
 }
 
 Answer takeHandover(const TakeAsked& asked) {
-    std::error_code ignored;
-    const bool was_there = std::filesystem::exists(asked.into, ignored);
+    const PlaceBefore before(asked.into);
     Answer answer = takenIn(asked);
-    if (!was_there && (!answer || asked.dry_run))
-        takeAway(asked.into);
+    if (!answer || asked.dry_run)
+        before.takeAwayWhatWasBegun();
     return answer;
 }
 

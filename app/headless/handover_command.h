@@ -17,6 +17,7 @@ namespace latchround::headless {
 struct GiveAsked {
     std::string path; ///< of the register
     std::string to;
+    bool replace = false;                  ///< a file that is there already
     std::optional<std::string> sealed_for; ///< the receiver's public key in hex
 };
 Answer giveHandover(const GiveAsked& asked);

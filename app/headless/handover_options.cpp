@@ -12,6 +12,7 @@ void addHandoverCommands(CLI::App& program, HandoverAsked& asked,
     CLI::App* give = commands->add_subcommand("give", "Make a signed file of a whole register");
     give->fallthrough()->add_option("REGISTER", asked.give.path, "register file")->required();
     give->add_option("--to", asked.give.to, "handover file")->required();
+    give->add_flag("--replace", asked.give.replace, "where there is such a file already");
     give->add_option("--sealed-for", asked.give.sealed_for,
                      "key of the one device that can open it, 64 hex digits");
     give->callback([&] { command = [&] { return giveHandover(asked.give); }; });

@@ -43,7 +43,7 @@ struct Asked {
     std::string register_path; ///< of the commands that grade a walkdown
     std::string file;
     Import import;
-    std::string export_to;
+    Export give_out;
     Show show;
     Print print;
     ItemsAsked items;
@@ -121,10 +121,10 @@ void addRegisterCommands(CLI::App& program, Asked& asked) {
     take->callback([&] { asked.command = [&] { return importRegister(asked.import); }; });
 
     CLI::App* give = commands->add_subcommand("export", "Give a register out as CSV");
-    give->fallthrough()->add_option("REGISTER", asked.file, "register file")->required();
-    give->add_option("--to", asked.export_to, "CSV file, or - for standard output")->required();
-    give->callback(
-        [&] { asked.command = [&] { return exportRegister(asked.file, asked.export_to); }; });
+    give->fallthrough()->add_option("REGISTER", asked.give_out.path, "register file")->required();
+    give->add_option("--to", asked.give_out.to, "CSV file, or - for standard output")->required();
+    give->add_flag("--replace", asked.give_out.replace, "where there is such a file already");
+    give->callback([&] { asked.command = [&] { return exportRegister(asked.give_out); }; });
 }
 
 void addGradingCommands(CLI::App& program, Asked& asked) {
@@ -159,6 +159,7 @@ void addReportCommands(CLI::App& program, Asked& asked) {
     print->add_option("--walkdown", asked.print.walkdown, "id; without it the latest");
     print->add_option("--door", asked.print.door, "number of the door of a door record");
     print->add_option("--by", asked.print.by, "who makes it, by the name in the register");
+    print->add_flag("--replace", asked.print.replace, "where there is such a file already");
     print->add_flag("--practice", asked.print.practice, "mark every page as practice");
     print->callback([&] {
         asked.command = graded(asked, [&](const Catalogue& catalogue) {

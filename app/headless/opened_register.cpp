@@ -1,5 +1,6 @@
 #include "app/headless/opened_register.h"
 
+#include <array>
 #include <filesystem>
 #include <system_error>
 
@@ -43,10 +44,30 @@ Result<Walkdown> chosenWalkdown(const OpenedRegister& from, const std::optional<
                                     "The latest is " + walkdowns.back().id + "."});
 }
 
-void takeAway(const std::string& path) {
-    for (const char* beside : {"", "-wal", "-shm"}) {
+namespace {
+
+std::array<std::string, 3> partsOf(const std::string& path) {
+    return {path, path + "-wal", path + "-shm"};
+}
+
+} // namespace
+
+PlaceBefore::PlaceBefore(std::string path)
+    : m_path(std::move(path)) {
+    for (const std::string& part : partsOf(m_path)) {
         std::error_code ignored;
-        std::filesystem::remove(path + beside, ignored);
+        if (std::filesystem::exists(part, ignored))
+            m_there.insert(part);
+    }
+}
+
+void PlaceBefore::takeAwayWhatWasBegun() const {
+    if (m_there.contains(m_path))
+        return; // nothing was begun here
+    for (const std::string& part : partsOf(m_path)) {
+        std::error_code ignored;
+        if (!m_there.contains(part))
+            std::filesystem::remove(part, ignored);
     }
 }
 

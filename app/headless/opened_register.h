@@ -3,6 +3,7 @@
 
 #include <memory>
 #include <optional>
+#include <set>
 #include <string>
 
 #include "app/register/sqlite_register.h"
@@ -23,8 +24,18 @@ Result<OpenedRegister> openedRegister(const std::string& path);
 Result<Walkdown> chosenWalkdown(const OpenedRegister& from, const std::optional<std::string>& id,
                                 const std::string& path);
 
-/// A register with all that SQLite keeps beside it: its write-ahead log and the log's index.
-void takeAway(const std::string& path);
+/// Remembers what lies at a register's place, the write-ahead log and its index included, before a
+/// command may begin a register there.
+class PlaceBefore {
+public:
+    explicit PlaceBefore(std::string path);
+    /// Of a register that was begun since: all of it but what lay there before.
+    void takeAwayWhatWasBegun() const;
+
+private:
+    std::string m_path;
+    std::set<std::string> m_there;
+};
 
 /// The wall clock, with the offset of this machine's time zone.
 Moment now();

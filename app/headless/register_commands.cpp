@@ -1,8 +1,5 @@
 #include "app/headless/register_commands.h"
 
-#include <filesystem>
-#include <system_error>
-
 #include <QFile>
 #include <nlohmann/json.hpp>
 
@@ -82,13 +79,12 @@ Answer importRegister(const Import& import) {
     if (!faults.empty())
         return tl::unexpected(faults);
 
-    std::error_code ignored;
-    const bool was_there = std::filesystem::exists(import.into, ignored);
+    const PlaceBefore before(import.into);
     const Done done =
         takenIn(import.into, *arrangement, *facts,
                 import.dry_run ? SqliteRegister::Ending::TryOnly : SqliteRegister::Ending::Keep);
-    if (!was_there && (!done || import.dry_run))
-        takeAway(import.into);
+    if (!done || import.dry_run)
+        before.takeAwayWhatWasBegun();
     if (!done)
         return refused(done.error());
     OrderedJson answer;
@@ -100,7 +96,8 @@ Answer importRegister(const Import& import) {
     return inLines(answer);
 }
 
-Answer exportRegister(const std::string& path, const std::string& to) {
+Answer exportRegister(const Export& given) {
+    const auto& [path, to, replace] = given;
     const auto opened = openedRegister(path);
     if (!opened)
         return refused(opened.error());
@@ -109,7 +106,11 @@ Answer exportRegister(const std::string& path, const std::string& to) {
     const std::string csv = csvFrom(opened->arrangement);
     if (to == "-")
         return csv;
-    if (const Done done = writeDurably(to, std::as_bytes(std::span(csv))); !done)
+    if (const Done own = refuseOverRegister(to, path); !own)
+        return refused(own.error());
+    if (const Done done = writeDurably(to, std::as_bytes(std::span(csv)),
+                                       replace ? IfThere::Replace : IfThere::Refuse);
+        !done)
         return refused(done.error());
     OrderedJson answer;
     answer["register"] = path;

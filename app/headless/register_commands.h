@@ -23,7 +23,11 @@ struct Import {
 /// that is then refused is taken away again.
 Answer importRegister(const Import& import);
 
-/// To a file, or to standard output where `to` is "-".
-Answer exportRegister(const std::string& path, const std::string& to);
+struct Export {
+    std::string path;     ///< of the register
+    std::string to;       ///< the file, or "-" for standard output
+    bool replace = false; ///< a file that is there already
+};
+Answer exportRegister(const Export& given);
 
 } // namespace latchround::headless

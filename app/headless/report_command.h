@@ -18,6 +18,7 @@ struct Print {
     std::optional<std::string> door;     ///< number; of a door record
     std::optional<std::string> by;       ///< name of who makes it, as the register knows it
     bool practice = false;
+    bool replace = false; ///< a file that is there already
 };
 
 /// Needs a QGuiApplication.

@@ -137,7 +137,7 @@ Done keepAttempt(const Attempt& attempt) {
                          QStringLiteral(".json");
     const std::string json = jsonFrom(attempt);
     return writeDurably(pathOf(QDir(attemptFolder()).filePath(name)),
-                        std::as_bytes(std::span(json)));
+                        std::as_bytes(std::span(json)), IfThere::Refuse);
 }
 
 } // namespace latchround::practice

@@ -124,7 +124,8 @@ Checked<QString> keepExerciseFile(const QString& path) {
         return refuse(text->where + " at /id", "another exercise of this id is kept here already",
                       "Give yours another id, or take away " + kept.toStdString() + ".");
     }
-    if (const Done written = writeDurably(pathOf(kept), std::as_bytes(std::span(text->json)));
+    if (const Done written =
+            writeDurably(pathOf(kept), std::as_bytes(std::span(text->json)), IfThere::Refuse);
         !written)
         return tl::unexpected(Complaints{written.error()});
     return kept;
@@ -138,7 +139,9 @@ Checked<ExerciseFile> sealExerciseFile(const QString& from, const QString& to,
     const auto sealed = sealedExercise(*exercise, word);
     if (!sealed)
         return tl::unexpected(Complaints{sealed.error()});
-    if (const Done written = writeDurably(pathOf(to), std::as_bytes(std::span(*sealed))); !written)
+    if (const Done written =
+            writeDurably(pathOf(to), std::as_bytes(std::span(*sealed)), IfThere::Refuse);
+        !written)
         return tl::unexpected(Complaints{written.error()});
     return lookAtExercise(to);
 }

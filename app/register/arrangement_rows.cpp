@@ -271,9 +271,9 @@ Done writeIssue(SqliteConnection& connection, const Issue& issued) {
     return done;
 }
 
-Done refuseLostDoors(SqliteConnection& connection, const Arrangement& arrangement) {
-    std::vector<std::pair<std::string, std::int64_t>> lost;
-    Done done = connection.each(
+Result<LostDoors> lostDoors(SqliteConnection& connection, const Arrangement& arrangement) {
+    LostDoors lost;
+    const Done done = connection.each(
         "SELECT door, count(*) FROM ("
         " SELECT door FROM fact WHERE door IS NOT NULL"
         " UNION ALL SELECT run.door FROM mark JOIN fact AS run ON run.id = mark.run"
@@ -283,8 +283,18 @@ Done refuseLostDoors(SqliteConnection& connection, const Arrangement& arrangemen
             if (findDoor(arrangement, row.text(0)) == nullptr)
                 lost.emplace_back(row.text(0), row.whole(1));
         });
-    if (!done || lost.empty())
-        return done;
+    if (!done)
+        return tl::unexpected(done.error());
+    return lost;
+}
+
+Done refuseLostDoors(SqliteConnection& connection, const Arrangement& arrangement) {
+    const Result<LostDoors> found = lostDoors(connection, arrangement);
+    if (!found)
+        return tl::unexpected(found.error());
+    const LostDoors& lost = *found;
+    if (lost.empty())
+        return {};
     const auto& [number, facts] = lost.front();
     std::string what = "the new arrangement has no such door, but " + std::to_string(facts) +
                        (facts == 1 ? " fact is" : " facts are") + " recorded about it";

@@ -1,7 +1,10 @@
 // The arrangement as rows: each adopted issue beside the earlier ones, read back as one value.
 #pragma once
 
+#include <cstdint>
 #include <optional>
+#include <string>
+#include <utility>
 #include <vector>
 
 #include "app/register/issue.h"
@@ -17,6 +20,10 @@ Result<std::optional<Issue>> readIssueInForce(SqliteConnection& connection);
 
 /// Adds an issue. Call inside a write transaction.
 Done writeIssue(SqliteConnection& connection, const Issue& issue);
+
+/// Doors that facts are recorded about and that this arrangement does not list, and how many facts.
+using LostDoors = std::vector<std::pair<std::string, std::int64_t>>;
+Result<LostDoors> lostDoors(SqliteConnection& connection, const Arrangement& arrangement);
 
 /// A complaint where the arrangement lacks a door about which facts are recorded.
 Done refuseLostDoors(SqliteConnection& connection, const Arrangement& arrangement);

@@ -18,19 +18,6 @@ namespace latchround {
 
 namespace {
 
-/// A log left without its register would be played into the new file.
-Done refuseStrayLogs(const QString& file) {
-    for (const QString& ending : {QStringLiteral("-wal"), QStringLiteral("-journal")})
-        if (QFileInfo info(file + ending); info.exists() && info.size() > 0)
-            return tl::unexpected(Complaint{file.toStdString(),
-                                            "the register is missing but \"" +
-                                                info.fileName().toStdString() +
-                                                "\" beside it holds entries of it.",
-                                            "Put the register back beside it, or move that file "
-                                            "away to begin a new register."});
-    return {};
-}
-
 /// A rename is durable once its folder is flushed.
 bool flushFolder([[maybe_unused]] const QString& folder) {
 #ifdef Q_OS_UNIX
@@ -73,6 +60,18 @@ Done buildAt(const QString& file, const OpenOptions& options) {
 }
 
 } // namespace
+
+Done refuseStrayLogs(const QString& file) {
+    for (const QString& ending : {QStringLiteral("-wal"), QStringLiteral("-journal")})
+        if (QFileInfo info(file + ending); info.exists() && info.size() > 0)
+            return tl::unexpected(Complaint{file.toStdString(),
+                                            "the register is missing but \"" +
+                                                info.fileName().toStdString() +
+                                                "\" beside it holds entries of it.",
+                                            "Put the register back beside it, or move that file "
+                                            "away to begin a new register."});
+    return {};
+}
 
 Done createRegisterFile(const QString& file, const OpenOptions& options) {
     const QFileInfo folder(QFileInfo(file).absolutePath());

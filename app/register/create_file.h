@@ -13,4 +13,8 @@ namespace latchround {
 /// fault.
 Done createRegisterFile(const QString& file, const OpenOptions& options);
 
+/// Complains where entries of a register lie at this place, and the register itself does not: they
+/// would be lost with the first write of a new one.
+Done refuseStrayLogs(const QString& file);
+
 } // namespace latchround

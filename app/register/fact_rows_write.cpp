@@ -1,6 +1,5 @@
 #include "app/register/fact_rows_write.h"
-
-#include "app/register/fact_header.h"
+#include "core/evidence/references.h"
 
 namespace latchround {
 

@@ -156,12 +156,37 @@ Result<std::vector<std::string>> photographsNotHeld(SqliteConnection& connection
     return offered;
 }
 
+/// As an import refuses it: what was tested must not vanish from the lists.
+Done refuseDroppedDoors(SqliteConnection& connection, const std::optional<Issue>& before) {
+    const auto now = readIssueInForce(connection);
+    if (!now)
+        return tl::unexpected(now.error());
+    if (!before || !*now)
+        return {};
+    const Result<LostDoors> lost = lostDoors(connection, (*now)->arrangement);
+    if (!lost)
+        return tl::unexpected(lost.error());
+    for (const auto& [number, facts] : *lost)
+        if (findDoor(before->arrangement, number))
+            return tl::unexpected(Complaint{
+                "door " + number,
+                "the arrangement that comes with it has no such door, but " +
+                    std::to_string(facts) + (facts == 1 ? " fact is" : " facts are") +
+                    " recorded about it: NOT taken in.",
+                "Import the arrangement with that door in it, here or on the other device, then "
+                "hand over again."});
+    return {};
+}
+
 } // namespace
 
 Result<Added> merge(SqliteConnection& connection, const Incoming& incoming) {
     const Pace whole(incoming.progress);
     if (!whole.at(0, 1))
         return stoppedTaking();
+    const auto in_force_before = readIssueInForce(connection);
+    if (!in_force_before)
+        return tl::unexpected(in_force_before.error());
     const auto issues = mergeIssues(connection, incoming.issues);
     if (!issues)
         return tl::unexpected(issues.error());
@@ -178,6 +203,8 @@ Result<Added> merge(SqliteConnection& connection, const Incoming& incoming) {
     Done done = writeFresh(connection, *ordered, pace);
     if (done)
         done = writeBytes(connection, incoming, *photographs, pace);
+    if (done)
+        done = refuseDroppedDoors(connection, *in_force_before);
     if (!done)
         return tl::unexpected(done.error());
     if (!whole.at(1, 1))

@@ -5,6 +5,7 @@
 #include <string>
 
 #include "app/register/fact_header.h"
+#include "core/evidence/references.h"
 
 namespace latchround {
 

@@ -143,6 +143,17 @@ Done checkAll(SqliteConnection& connection, const OpenOptions& options) {
     return migrate(connection, migrations());
 }
 
+/// Who only reads brings nothing up to date.
+Done judgeOldVersion(SqliteConnection& connection) {
+    const auto version = connection.single("PRAGMA user_version");
+    if (!version)
+        return tl::unexpected(version.error());
+    if (std::atoll(version->c_str()) != currentVersion())
+        return refusal(connection.where(), "another program of another version writes in it.",
+                       "Close it there, then open it here.");
+    return {};
+}
+
 /// What a log left by a crash or a fault holds can be read, but it may never have been flushed: a
 /// fact that failed to be saved could lie there and pass for saved. A checkpoint flushes the log
 /// before all else.
@@ -156,7 +167,7 @@ Done flushLog(SqliteConnection& connection) {
 
 Result<std::unique_ptr<SqliteConnection>> openRegisterFile(const QString& file,
                                                            const OpenOptions& options) {
-    if (const Done place = judgePlace(file); !place)
+    if (const Done place = judgePlace(file); !place && !options.only_read)
         return tl::unexpected(place.error());
     const Result<FileHeader> header = readHeader(file, options.vfs);
     if (!header)
@@ -165,10 +176,18 @@ Result<std::unique_ptr<SqliteConnection>> openRegisterFile(const QString& file,
         return tl::unexpected(judged.error());
     const bool log_waits = QFileInfo(file + QStringLiteral("-wal")).size() > 0;
     auto connection =
-        SqliteConnection::connect(file, FileMode::ReadWrite, options.vfs, options.busy_timeout_ms);
+        SqliteConnection::connect(file, options.only_read ? FileMode::Read : FileMode::ReadWrite,
+                                  options.vfs, options.busy_timeout_ms);
     if (!connection)
         return connection;
     sqlite3* handle = (*connection)->handle();
+    if (options.only_read) {
+        sqlite3_db_config(handle, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
+        if (Done done = judgeOldVersion(**connection); !done)
+            return tl::unexpected(done.error());
+        (*connection)->setDoing(Doing::Reading);
+        return connection;
+    }
     // A refused file keeps its log as it was: closing would otherwise copy the log into it.
     if (log_waits)
         sqlite3_db_config(handle, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);

@@ -1,10 +1,9 @@
 #include "app/register/reference_order.h"
+#include "core/evidence/references.h"
 
 #include <string_view>
 #include <unordered_map>
 #include <unordered_set>
-
-#include "app/register/fact_header.h"
 
 namespace latchround {
 

@@ -15,7 +15,9 @@ namespace {
 
 QString uriOf(const QString& file, FileMode mode, const QString& vfs) {
     QString uri = QStringLiteral("file:") + QString::fromLatin1(QUrl::toPercentEncoding(file, "/"));
-    uri += mode == FileMode::Create ? QStringLiteral("?mode=rwc") : QStringLiteral("?mode=rw");
+    uri += mode == FileMode::Create      ? QStringLiteral("?mode=rwc")
+           : mode == FileMode::ReadWrite ? QStringLiteral("?mode=rw")
+                                         : QStringLiteral("?mode=ro");
     if (!vfs.isEmpty())
         uri += QStringLiteral("&vfs=") + vfs;
     return uri;

@@ -25,7 +25,7 @@ class QSqlError;
 
 namespace latchround {
 
-enum class FileMode { ReadWrite, Create };
+enum class FileMode { Read, ReadWrite, Create };
 
 class SqliteConnection {
 public:
@@ -58,6 +58,7 @@ public:
     Doing doing() const { return m_doing; }
     /// A fault came after which this connection must not write again.
     bool isSpent() const { return m_spent; }
+    void spend() { m_spent = true; }
     Complaint complaint(int code, const std::string& detail);
     const std::string& where() const { return m_where; }
     /// SQLite's own handle. Debian's Qt driver and this program share one libsqlite3.

@@ -4,18 +4,22 @@
 #include <cstddef>
 #include <utility>
 
+#include <sys/stat.h>
+
+#include <QFile>
 #include <QFileInfo>
 #include <sqlite3.h>
 
 #include "app/register/arrangement_rows.h"
 #include "app/register/create_file.h"
 #include "app/register/fact_rows_read.h"
-#include "app/register/fact_rows_write.h"
 #include "app/register/missing_reference.h"
 #include "app/register/open_sequence.h"
 #include "app/register/photograph_rows.h"
+#include "app/register/recording.h"
 #include "app/register/sqlite_connection.h"
 #include "app/register/transaction.h"
+#include "app/register/writer_lock.h"
 #include "core/vessel/arrangement_check.h"
 
 namespace latchround {
@@ -32,26 +36,6 @@ Answer inOneMoment(const Result<SqliteConnection*>& connection,
     if (!transaction)
         return tl::unexpected(transaction.error());
     return ask(**connection);
-}
-
-/// Writes what is new; a fact that is already there must be the same fact.
-Done writeEach(SqliteConnection& connection, std::span<const Fact> facts) {
-    for (const Fact& fact : facts) {
-        const Result<Written> written = writeFact(connection, fact);
-        if (!written)
-            return tl::unexpected(written.error());
-        if (*written == Written::New)
-            continue;
-        const auto stored = readFact(connection, fact.stamp.id);
-        if (!stored)
-            return tl::unexpected(stored.error());
-        if (*stored != fact)
-            return tl::unexpected(
-                Complaint{"fact " + fact.stamp.id,
-                          "another fact with this id is recorded already: NOT saved.",
-                          "Record a correction under an id of its own."});
-    }
-    return {};
 }
 
 /// The references of facts are checked at the commit; a transaction in which some lead nowhere is
@@ -89,6 +73,15 @@ Complaint explained(const Complaint& refusal, const Arrangement& arrangement) {
             fault.remedy};
 }
 
+using LogFile = std::pair<std::uint64_t, std::uint64_t>;
+constexpr LogFile no_log{0, 0};
+
+LogFile logOf(const QString& file) {
+    struct stat there {};
+    const QByteArray path = QFile::encodeName(file + QStringLiteral("-wal"));
+    return ::stat(path.constData(), &there) == 0 ? LogFile{there.st_dev, there.st_ino} : no_log;
+}
+
 /// An issue that comes into force whatever the clock says.
 Result<Issue> newestIssue(SqliteConnection& connection, const Arrangement& arrangement,
                           Moment when) {
@@ -121,7 +114,13 @@ Result<std::unique_ptr<SqliteRegister>> SqliteRegister::open(const QString& path
 }
 
 Done SqliteRegister::connect() {
-    auto connection = openRegisterFile(m_file, m_options);
+    if (!m_lock && m_options.vfs.isEmpty()) {
+        m_lock = WriterLock::take(m_file);
+        m_other_writer = m_lock ? std::string() : WriterLock::holderOf(m_file);
+    }
+    OpenOptions options = m_options;
+    options.only_read = !m_other_writer.empty();
+    auto connection = openRegisterFile(m_file, options);
     if (!connection)
         return tl::unexpected(connection.error());
     const auto device = (*connection)->single("SELECT id FROM this_device");
@@ -129,7 +128,29 @@ Done SqliteRegister::connect() {
         return tl::unexpected(device.error());
     m_device = *device;
     m_connection = std::move(*connection);
+    m_log = logOf(m_file);
     return {};
+}
+
+bool SqliteRegister::hasChanged() {
+    const auto version =
+        m_connection ? m_connection->single("PRAGMA data_version") : Result<std::string>();
+    return version && std::exchange(m_seen_version, *version) != *version;
+}
+
+Done SqliteRegister::lookAfterLog() {
+    if (!m_options.vfs.isEmpty())
+        return {};
+    const auto there = logOf(m_file);
+    if (m_log == no_log)
+        m_log = there;
+    if (there == m_log)
+        return {};
+    m_connection->spend(); // closing it puts what its log holds into the register
+    return tl::unexpected(Complaint{
+        m_file.toStdString(), "another program took the register's log away: NOT saved.",
+        "Try again: what the log held is put into the register first. Open the register with no "
+        "other program meanwhile."});
 }
 
 Done SqliteRegister::reopen() {
@@ -138,6 +159,11 @@ Done SqliteRegister::reopen() {
 }
 
 Done SqliteRegister::ready() {
+    if (!m_other_writer.empty())
+        return tl::unexpected(Complaint{m_file.toStdString(),
+                                        "another program writes in this register (" +
+                                            m_other_writer + "): NOT saved.",
+                                        "Close it there first."});
     if (m_connection && !m_connection->isSpent())
         return {};
     Done done = reopen();
@@ -207,6 +233,8 @@ Done SqliteRegister::write(const Step& step, std::span<const Fact> facts, Ending
     const bool written = done.has_value();
     if (written && ending == Ending::Keep)
         done = transaction->commit();
+    if (written && done && ending == Ending::Keep)
+        done = lookAfterLog();
     if (written && lacksReferences(m_connection->handle()))
         if (const auto missing = missingReference(*m_connection, facts))
             return tl::unexpected(*missing);
@@ -216,7 +244,7 @@ Done SqliteRegister::write(const Step& step, std::span<const Fact> facts, Ending
 Done SqliteRegister::record(std::span<const Fact> facts) {
     if (facts.empty())
         return {};
-    return write([&](SqliteConnection& connection) { return writeEach(connection, facts); }, facts,
+    return write([&](SqliteConnection& connection) { return recordEach(connection, facts); }, facts,
                  Ending::Keep);
 }
 
@@ -227,7 +255,7 @@ Done SqliteRegister::recordPhotograph(const Fact& photograph, std::span<const st
             Complaint{"fact " + photograph.stamp.id, "this is no photograph: NOT saved.", ""});
     const std::span<const Fact> facts(&photograph, 1);
     const Step step = [&](SqliteConnection& connection) {
-        Done done = writeEach(connection, facts);
+        Done done = recordEach(connection, facts);
         return done ? keepPhotograph(connection, body->sha256, bytes) : done;
     };
     return write(step, facts, Ending::Keep);

@@ -1,13 +1,15 @@
 // The vessel register as one SQLite file: write-ahead log, every commit flushed before it is
 // reported done. What was recorded survives a crash of the program and, if the storage honours
-// flush requests, loss of power. One thread; several programs may hold the same file, each write
-// waits for the other's.
+// flush requests, loss of power. One thread. One program at a time writes (writer_lock.h); where
+// another does, this one reads, and says who writes.
 #pragma once
 
 #include <array>
+#include <cstdint>
 #include <functional>
 #include <memory>
 #include <string>
+#include <utility>
 
 #include <QString>
 
@@ -19,6 +21,7 @@
 namespace latchround {
 
 class SqliteConnection;
+class WriterLock;
 
 class SqliteRegister : public Register {
 public:
@@ -61,7 +64,12 @@ public:
     /// A write after an I/O error does this by itself first.
     Done reopen() override;
     std::string device() const override { return m_device; }
+    std::string otherWriter() const override { return m_other_writer; }
+    /// While another program writes: it has written since this was asked last.
+    bool hasChanged();
     RegisterKind kind() const { return m_options.kind; }
+    /// Where it lies, whole path.
+    const QString& file() const { return m_file; }
 
     /// Everything SQLite and the register can check about the file, however long it takes; for
     /// before an export and on demand. Done means: sound.
@@ -70,6 +78,8 @@ public:
 private:
     SqliteRegister(QString file, OpenOptions options);
     Done connect();
+    /// Who removes the log of an open register takes with it what was said to be saved.
+    Done lookAfterLog();
     Done ready();
     Result<SqliteConnection*> connection() const;
     using Step = std::function<Done(SqliteConnection&)>;
@@ -79,6 +89,11 @@ private:
 
     QString m_file;
     OpenOptions m_options;
+    std::shared_ptr<const WriterLock>
+        m_lock; ///< let go after the connection; null while another has it
+    std::string m_other_writer;
+    std::pair<std::uint64_t, std::uint64_t> m_log; ///< device and number of its file; 0, 0 unknown
+    std::string m_seen_version;
     std::unique_ptr<SqliteConnection> m_connection; ///< none after a reopening that failed
     std::string m_device;
 };

@@ -71,8 +71,8 @@ bool wasArmedWithCare(const DoorEvidence& evidence, const RunRecord& run) {
     DoorEvidence before;
     std::ranges::copy_if(evidence.cautions, std::back_inserter(before.cautions),
                          [&](const auto& answer) { return answer.stamp.id < run.id; });
-    std::ranges::copy_if(evidence.runs, std::back_inserter(before.runs),
-                         [&](const RunRecord& other) { return other.id < run.id; });
+    std::ranges::copy_if(evidence.remote_starts, std::back_inserter(before.remote_starts),
+                         [&](const FactId& other) { return other < run.id; });
     return mayArm(before);
 }
 

@@ -9,6 +9,7 @@
 #include "app/exchange/fact_json.h"
 #include "app/exchange/file_bytes.h"
 #include "app/exchange/register_csv.h"
+#include "app/register/create_file.h"
 #include "app/register/sqlite_register.h"
 #include "app/vessels/vessel_folder.h"
 
@@ -47,6 +48,8 @@ tl::unexpected<Complaints> stopped(const QString& where) {
 /// vessel behind.
 Checked<QString> madeAt(const QString& path, const Arrangement& arrangement,
                         std::span<const Fact> history, Moment now, const Pace& pace) {
+    if (const Done alone = refuseStrayLogs(path); !alone)
+        return tl::unexpected(Complaints{alone.error()});
     const QString beside = path + QStringLiteral(".making");
     const auto clear = [&beside] {
         for (const char* ending : {"", "-wal", "-shm"})

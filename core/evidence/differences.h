@@ -18,7 +18,8 @@ struct Difference {
 };
 
 /// By walkdown, door and requirement. Answers, measures, judgements, reasons for not testing,
-/// plates, wordings of a deficiency and decisions that contradict each other.
+/// plates, wordings of a deficiency, terms of one that were set on different devices, and decisions
+/// that contradict each other.
 std::vector<Difference> differencesOf(const Ledger& ledger);
 
 } // namespace latchround

@@ -46,7 +46,8 @@ struct DoorEvidence {
     std::map<std::string, Recorded<Judgement>> judgements;
     std::map<std::string, Recorded<CouldNotTest>> could_not_test;
     std::optional<Recorded<PlateRead>> plate;
-    std::vector<RunRecord> runs; ///< in the order they were started
+    std::vector<RunRecord> runs;       ///< in the order they were started
+    std::vector<FactId> remote_starts; ///< of remote runs, in their order; taken back or not
     std::vector<Recorded<CautionAnswered>> cautions;
     std::vector<Recorded<Note>> notes;
     std::vector<Recorded<Photograph>> photographs;

@@ -74,8 +74,7 @@ void Ledger::add(Fact fact) {
             else if constexpr (std::is_same_v<Body, WalkdownBegun>)
                 m_walkdowns.insert(id);
             else if constexpr (std::is_same_v<Body, WalkdownEnded>) {
-                FactId& end = m_walkdown_ends[body.walkdown];
-                end = std::max(end, id);
+                m_walkdown_ends[body.walkdown].insert(id);
             } else if constexpr (std::is_same_v<Body, Mark> || std::is_same_v<Body, RunEnded>)
                 m_by_run[body.run].insert(id);
             else if constexpr (std::is_same_v<Body, ThumbDrill>)
@@ -117,11 +116,8 @@ std::optional<Walkdown> Ledger::walkdown(std::string_view id) const {
     if (!begun)
         return std::nullopt;
     Walkdown walkdown{key, begun->stamp, std::get<WalkdownBegun>(begun->body), {}};
-    const auto end = m_walkdown_ends.find(key);
-    if (end != m_walkdown_ends.end() && !isSuperseded(end->second)) {
-        const Fact* ended = find(end->second);
+    if (const Fact* ended = standingEnd(key))
         walkdown.end = Recorded<WalkdownEnded>{ended->stamp, std::get<WalkdownEnded>(ended->body)};
-    }
     return walkdown;
 }
 
@@ -155,9 +151,12 @@ DoorEvidence Ledger::evidenceOf(std::string_view walkdown, std::string_view door
     if (ids == m_by_door.end())
         return evidence;
     for (auto id = ids->second.upper_bound(asked.after); id != ids->second.end(); ++id) {
+        const Fact& fact = m_facts.at(*id);
+        if (const auto* run = std::get_if<RunStarted>(&fact.body))
+            if (run->release == Release::Remote)
+                evidence.remote_starts.push_back(*id);
         if (isSuperseded(*id))
             continue;
-        const Fact& fact = m_facts.at(*id);
         if (!asked.not_by.empty() && isSameName(nameOf(fact.stamp.person), asked.not_by))
             continue;
         evidence.newest = fact.stamp;
@@ -207,11 +206,10 @@ std::optional<Moment> Ledger::drillTime(const std::string& person,
 }
 
 DecisionLimits Ledger::limitsFor(const std::string& walkdown) const {
-    const auto end = m_walkdown_ends.find(walkdown);
-    const bool ended = end != m_walkdown_ends.end() && !isSuperseded(end->second);
+    const Fact* end = standingEnd(walkdown);
     DecisionLimits limits;
     for (const auto& [id, set] : m_limits)
-        if (!isSuperseded(id) && (!ended || id < end->second))
+        if (!isSuperseded(id) && (!end || id < end->stamp.id))
             limits = set;
     return limits;
 }
@@ -270,6 +268,11 @@ const Fact* Ledger::newestOf(const std::set<FactId>& ids) const {
     return found == ids.rend() ? nullptr : &m_facts.at(*found);
 }
 
+const Fact* Ledger::standingEnd(const FactId& walkdown) const {
+    const auto ends = m_walkdown_ends.find(walkdown);
+    return ends == m_walkdown_ends.end() ? nullptr : newestOf(ends->second);
+}
+
 std::optional<Moment> Ledger::upkeepDone(const std::string& upkeep) const {
     const auto done = m_upkeep.find(upkeep);
     const Fact* newest = done == m_upkeep.end() ? nullptr : newestOf(done->second);
@@ -280,17 +283,6 @@ std::optional<CalendarDate> Ledger::certificateUntil() const {
     const Fact* newest = newestOf(m_certificates);
     return newest ? std::optional(std::get<CertificateSeen>(newest->body).valid_until)
                   : std::nullopt;
-}
-
-std::optional<FactId> Ledger::endOf(const FactId& run) const {
-    std::optional<FactId> end;
-    const auto parts = m_by_run.find(run);
-    if (parts == m_by_run.end())
-        return end;
-    for (const FactId& id : parts->second)
-        if (!isSuperseded(id) && std::holds_alternative<RunEnded>(m_facts.at(id).body))
-            end = id;
-    return end;
 }
 
 std::vector<std::string> Ledger::doorsTouched(std::string_view walkdown) const {

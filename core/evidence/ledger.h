@@ -62,8 +62,6 @@ public:
     std::optional<Moment> upkeepDone(const std::string& upkeep) const;
     /// The last day of the certificate seen last.
     std::optional<CalendarDate> certificateUntil() const;
-    /// The fact that ends this run now; nothing while it is open.
-    std::optional<FactId> endOf(const FactId& run) const;
     /// What was recorded about this deficiency and counts, by id, itself first.
     std::vector<const Fact*> courseOf(const FactId& deficiency) const;
     /// Ids of all deficiencies that count, in their order.
@@ -84,6 +82,8 @@ private:
     using Drills = std::map<FactId, std::shared_ptr<const ThumbDrill>>;
     bool yields(const FactId& id) const;
     const Fact* newestOf(const std::set<FactId>& ids) const;
+    /// The newest end of a walkdown that stands; null while it is under way.
+    const Fact* standingEnd(const FactId& walkdown) const;
     const Drills::value_type* newestDrill(const std::string& person, const std::string& device,
                                           const FactId& before) const;
 
@@ -93,7 +93,7 @@ private:
     std::map<Key, std::set<FactId>> m_by_door;
     std::map<FactId, std::set<FactId>> m_by_run; // marks and ends
     std::set<FactId> m_walkdowns;
-    std::map<FactId, FactId> m_walkdown_ends; // walkdown -> end
+    std::map<FactId, std::set<FactId>> m_walkdown_ends; // walkdown -> ends, of several tablets
     std::map<FactId, Person> m_people;
     std::map<FactId, std::map<FactId, bool>> m_settled; // fact -> decision -> whether it yields
     std::map<FactId, std::set<FactId>> m_courses;       // by deficiency, itself among them

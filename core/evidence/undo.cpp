@@ -2,12 +2,11 @@
 
 #include <type_traits>
 
+#include "core/evidence/references.h"
+
 namespace latchround {
 
 namespace {
-
-template <class Body, class... Kinds>
-constexpr bool is_one_of = (std::is_same_v<Body, Kinds> || ...);
 
 bool isReached(const Fact& fact, const Ledger& ledger) {
     return std::visit(

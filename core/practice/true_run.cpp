@@ -96,14 +96,14 @@ TrueCourse courseOf(const DoorTruth& truth, const Door& door, Release release, R
 }
 
 bool meetsPasserBy(const DoorTruth& truth, const TrueCourse& course,
-                   std::optional<double> stopped_s, double watched_s) {
+                   std::optional<double> stopped_s, double until_s) {
     const auto moves = std::ranges::find(course.events, MarkKind::LeafMoves, &TrueEvent::mark);
     if (!truth.passer_by || moves == course.events.end())
         return false;
     const double steps_in_s = moves->t_s + truth.passer_by->steps_in_s;
     if (stopped_s && *stopped_s <= steps_in_s + stop_within_s)
         return false;
-    return watched_s >= steps_in_s;
+    return until_s >= steps_in_s;
 }
 
 std::vector<TrueEvent> trueEvents(const DoorTruth& truth, const Door& door, Release release,

@@ -24,9 +24,9 @@ struct TrueCourse {
 TrueCourse courseOf(const DoorTruth& truth, const Door& door, Release release, RunKind kind);
 
 /// Whether the leaf meets whoever walks in: nobody stopped it within `stop_within_s` of the first
-/// step into the opening. `watched_s`: until when the run was watched; seconds from the release.
+/// step into the opening. `until_s`: until when the run was watched; seconds from the release.
 bool meetsPasserBy(const DoorTruth& truth, const TrueCourse& course,
-                   std::optional<double> stopped_s, double watched_s);
+                   std::optional<double> stopped_s, double until_s);
 
 /// A person who watches the leaf stops it within this time (our choice, no source).
 inline constexpr double stop_within_s = 3;

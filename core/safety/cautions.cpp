@@ -69,15 +69,12 @@ std::vector<MovingDoor> doorsThatWillMove(const Arrangement& arrangement, const 
 }
 
 bool isConfirmed(const DoorEvidence& evidence, std::string_view question) {
-    FactId last_remote;
-    for (const RunRecord& run : evidence.runs)
-        if (run.release == Release::Remote && run.id > last_remote)
-            last_remote = run.id;
     const Recorded<CautionAnswered>* newest = nullptr;
     for (const auto& answer : evidence.cautions)
         if (answer.body.question == question && (!newest || answer.stamp.id > newest->stamp.id))
             newest = &answer;
-    return newest && newest->body.confirmed && newest->stamp.id > last_remote;
+    return newest && newest->body.confirmed &&
+           (evidence.remote_starts.empty() || newest->stamp.id > evidence.remote_starts.back());
 }
 
 bool mayArm(const DoorEvidence& evidence) {

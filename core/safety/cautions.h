@@ -41,7 +41,8 @@ std::vector<MovingDoor> doorsThatWillMove(const Arrangement& arrangement, const 
                                           std::string_view group);
 
 /// Whether this question stands confirmed for the next remote run: its newest answer says so and no
-/// remote run of this door began after it.
+/// remote run of this door began after it. A run that was taken back has used it up all the same:
+/// the door was released.
 bool isConfirmed(const DoorEvidence& evidence, std::string_view question);
 
 /// Every question stands confirmed: a remote run of this door may be armed, once.

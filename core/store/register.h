@@ -36,19 +36,24 @@ public:
     /// All facts in the order of their ids.
     virtual Result<std::vector<Fact>> facts() const = 0;
 
-    /// Adds facts, all in one transaction or none. A fact that is already there, byte for byte, is
-    /// left as it is; another with the same id is refused.
+    /// Adds facts, all in one transaction or none, in any order. A fact that is already there, byte
+    /// for byte, is left as it is; another with the same id is refused; so is what refers to a fact
+    /// or a door that is not there, and what may not be recorded now (core/evidence/admission.h).
     virtual Done record(std::span<const Fact> facts) = 0;
 
     /// Adds a Photograph fact together with its bytes, in one transaction. The hash must be that of
     /// the bytes.
     virtual Done recordPhotograph(const Fact& photograph, std::span<const std::byte> bytes) = 0;
 
-    /// The bytes of a photograph by their SHA-256 (hex).
+    /// The bytes of a photograph by their SHA-256 (hex); complains where they are not here.
     virtual Result<std::vector<std::byte>> photograph(std::string_view sha256) const = 0;
 
     /// After a fault: closes and opens the register again, so that the next record() starts clean.
     virtual Done reopen() = 0;
+
+    /// Who else writes in this register, in words: then record() and adopt() are refused, and
+    /// facts() brings what the other adds. Empty: nobody.
+    virtual std::string otherWriter() const { return {}; }
 
     /// This device's own id, made once and kept with the register.
     virtual std::string device() const = 0;

@@ -5530,6 +5530,22 @@ lado dos</translation>
         <source>Doors of this walkdown</source>
         <translation type="unfinished">Puertas de este recorrido</translation>
     </message>
+    <message>
+        <source>Clear this answer?</source>
+        <translation type="unfinished">¿Borrar esta respuesta?</translation>
+    </message>
+    <message>
+        <source>Door %1: “%2”, answered at %3 by %4. It stays on record as taken back.</source>
+        <translation type="unfinished">Puerta %1: «%2», respondido a las %3 por %4. Queda registrada como retirada.</translation>
+    </message>
+    <message>
+        <source>Clear the answer</source>
+        <translation type="unfinished">Borrar la respuesta</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation type="unfinished">Conservarla</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::DrillResult</name>
@@ -6409,6 +6425,10 @@ lado dos</translation>
     <message>
         <source>NOT SAVED (%1)</source>
         <translation type="unfinished">NO GUARDADO (%1)</translation>
+    </message>
+    <message>
+        <source>Only shown here: another program writes in this register (%1).</source>
+        <translation type="unfinished">Aquí solo se muestra: otro programa escribe en este registro (%1).</translation>
     </message>
 </context>
 <context>
@@ -7601,6 +7621,26 @@ lado dos</translation>
         <source>Why?</source>
         <translation type="unfinished">¿Por qué?</translation>
     </message>
+    <message>
+        <source>All runs of the door together: %1 %2: %3</source>
+        <translation type="unfinished">Todas las pruebas de la puerta juntas: %1 %2: %3</translation>
+    </message>
+    <message>
+        <source>Both are right</source>
+        <translation type="unfinished">Ambas son correctas</translation>
+    </message>
+    <message>
+        <source>“%1” and “%2” lie only %3 s apart. One touch too many?</source>
+        <translation type="unfinished">«%1» y «%2» distan solo %3 s. ¿Un toque de más?</translation>
+    </message>
+    <message>
+        <source>Take “%1” back</source>
+        <translation type="unfinished">Retirar «%1»</translation>
+    </message>
+    <message>
+        <source>Yes: the run is spoiled</source>
+        <translation type="unfinished">Sí: la prueba no vale</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::SceneScreen</name>
@@ -8334,6 +8374,29 @@ repetir</translation>
     </message>
 </context>
 <context>
+    <name>latchround::ui::VesselChoice</name>
+    <message>
+        <source>This vessel cannot be opened</source>
+        <translation type="unfinished">Este buque no se puede abrir</translation>
+    </message>
+    <message>
+        <source>Vessels on this tablet</source>
+        <translation type="unfinished">Buques en esta tableta</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation type="unfinished">Intentar de nuevo</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation type="unfinished">Abrir</translation>
+    </message>
+    <message>
+        <source>Take in a register (CSV)</source>
+        <translation type="unfinished">Incorporar un registro (CSV)</translation>
+    </message>
+</context>
+<context>
     <name>latchround::ui::WalkdownCard</name>
     <message>
         <source>All doors</source>
@@ -8736,6 +8799,38 @@ repetir</translation>
     <message>
         <source>Exercises (*.json)</source>
         <translation type="unfinished">Ejercicios (*.json)</translation>
+    </message>
+    <message>
+        <source>Not recorded</source>
+        <translation type="unfinished">No registrado</translation>
+    </message>
+    <message>
+        <source>A run is being timed: a leaf may be moving. Closing stops the run.</source>
+        <translation type="unfinished">Se está cronometrando una prueba: puede haber una hoja en movimiento. Cerrar detiene la prueba.</translation>
+    </message>
+    <message>
+        <source>%1 entries are NOT saved and could not be kept elsewhere. Closing loses them.</source>
+        <translation type="unfinished">%1 entradas NO están guardadas ni se pudieron conservar en otro lugar. Al cerrar se pierden.</translation>
+    </message>
+    <message>
+        <source>What is written in the open sheet is not recorded. Closing loses it.</source>
+        <translation type="unfinished">Lo escrito en la hoja abierta no está registrado. Al cerrar se pierde.</translation>
+    </message>
+    <message>
+        <source>Close the program?</source>
+        <translation type="unfinished">¿Cerrar el programa?</translation>
+    </message>
+    <message>
+        <source>Go on here</source>
+        <translation type="unfinished">Seguir aquí</translation>
+    </message>
+    <message>
+        <source>Close all the same</source>
+        <translation type="unfinished">Cerrar de todos modos</translation>
+    </message>
+    <message>
+        <source>Not read</source>
+        <translation type="unfinished">No leído</translation>
     </message>
 </context>
 <context>

@@ -5530,6 +5530,22 @@ côté deux</translation>
         <source>Doors of this walkdown</source>
         <translation type="unfinished">Portes de cette tournée</translation>
     </message>
+    <message>
+        <source>Clear this answer?</source>
+        <translation type="unfinished">Effacer cette réponse ?</translation>
+    </message>
+    <message>
+        <source>Door %1: “%2”, answered at %3 by %4. It stays on record as taken back.</source>
+        <translation type="unfinished">Porte %1 : « %2 », répondu à %3 par %4. Elle reste consignée comme retirée.</translation>
+    </message>
+    <message>
+        <source>Clear the answer</source>
+        <translation type="unfinished">Effacer la réponse</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation type="unfinished">La garder</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::DrillResult</name>
@@ -6409,6 +6425,10 @@ côté deux</translation>
     <message>
         <source>NOT SAVED (%1)</source>
         <translation type="unfinished">NON ENREGISTRÉ (%1)</translation>
+    </message>
+    <message>
+        <source>Only shown here: another program writes in this register (%1).</source>
+        <translation type="unfinished">Ici en lecture seule : un autre programme écrit dans ce registre (%1).</translation>
     </message>
 </context>
 <context>
@@ -7601,6 +7621,26 @@ côté deux</translation>
         <source>Why?</source>
         <translation type="unfinished">Pourquoi ?</translation>
     </message>
+    <message>
+        <source>All runs of the door together: %1 %2: %3</source>
+        <translation type="unfinished">Tous les essais de la porte ensemble : %1 %2 : %3</translation>
+    </message>
+    <message>
+        <source>Both are right</source>
+        <translation type="unfinished">Les deux sont justes</translation>
+    </message>
+    <message>
+        <source>“%1” and “%2” lie only %3 s apart. One touch too many?</source>
+        <translation type="unfinished">« %1 » et « %2 » ne sont séparés que de %3 s. Un appui de trop ?</translation>
+    </message>
+    <message>
+        <source>Take “%1” back</source>
+        <translation type="unfinished">Retirer « %1 »</translation>
+    </message>
+    <message>
+        <source>Yes: the run is spoiled</source>
+        <translation type="unfinished">Oui : essai nul</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::SceneScreen</name>
@@ -8334,6 +8374,29 @@ refaire</translation>
     </message>
 </context>
 <context>
+    <name>latchround::ui::VesselChoice</name>
+    <message>
+        <source>This vessel cannot be opened</source>
+        <translation type="unfinished">Ce navire ne peut pas être ouvert</translation>
+    </message>
+    <message>
+        <source>Vessels on this tablet</source>
+        <translation type="unfinished">Navires sur cette tablette</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation type="unfinished">Réessayer</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation type="unfinished">Ouvrir</translation>
+    </message>
+    <message>
+        <source>Take in a register (CSV)</source>
+        <translation type="unfinished">Importer un registre (CSV)</translation>
+    </message>
+</context>
+<context>
     <name>latchround::ui::WalkdownCard</name>
     <message>
         <source>All doors</source>
@@ -8736,6 +8799,38 @@ refaire</translation>
     <message>
         <source>Exercises (*.json)</source>
         <translation type="unfinished">Exercices (*.json)</translation>
+    </message>
+    <message>
+        <source>Not recorded</source>
+        <translation type="unfinished">Non consigné</translation>
+    </message>
+    <message>
+        <source>A run is being timed: a leaf may be moving. Closing stops the run.</source>
+        <translation type="unfinished">Un essai est en cours : un vantail peut bouger. Fermer arrête l’essai.</translation>
+    </message>
+    <message>
+        <source>%1 entries are NOT saved and could not be kept elsewhere. Closing loses them.</source>
+        <translation type="unfinished">%1 entrées ne sont PAS enregistrées et n’ont pu être gardées ailleurs. Fermer les perd.</translation>
+    </message>
+    <message>
+        <source>What is written in the open sheet is not recorded. Closing loses it.</source>
+        <translation type="unfinished">Ce qui est écrit dans la feuille ouverte n’est pas consigné. Fermer le perd.</translation>
+    </message>
+    <message>
+        <source>Close the program?</source>
+        <translation type="unfinished">Fermer le programme ?</translation>
+    </message>
+    <message>
+        <source>Go on here</source>
+        <translation type="unfinished">Continuer ici</translation>
+    </message>
+    <message>
+        <source>Close all the same</source>
+        <translation type="unfinished">Fermer quand même</translation>
+    </message>
+    <message>
+        <source>Not read</source>
+        <translation type="unfinished">Non lu</translation>
     </message>
 </context>
 <context>

@@ -5530,6 +5530,22 @@ sisi dua</translation>
         <source>Doors of this walkdown</source>
         <translation type="unfinished">Pintu inspeksi ini</translation>
     </message>
+    <message>
+        <source>Clear this answer?</source>
+        <translation type="unfinished">Hapus jawaban ini?</translation>
+    </message>
+    <message>
+        <source>Door %1: “%2”, answered at %3 by %4. It stays on record as taken back.</source>
+        <translation type="unfinished">Pintu %1: “%2”, dijawab pukul %3 oleh %4. Tetap tercatat sebagai ditarik kembali.</translation>
+    </message>
+    <message>
+        <source>Clear the answer</source>
+        <translation type="unfinished">Hapus jawaban</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation type="unfinished">Pertahankan</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::DrillResult</name>
@@ -6409,6 +6425,10 @@ sisi dua</translation>
     <message>
         <source>NOT SAVED (%1)</source>
         <translation type="unfinished">TIDAK TERSIMPAN (%1)</translation>
+    </message>
+    <message>
+        <source>Only shown here: another program writes in this register (%1).</source>
+        <translation type="unfinished">Hanya ditampilkan di sini: program lain menulis di register ini (%1).</translation>
     </message>
 </context>
 <context>
@@ -7601,6 +7621,26 @@ sisi dua</translation>
         <source>Why?</source>
         <translation type="unfinished">Mengapa?</translation>
     </message>
+    <message>
+        <source>All runs of the door together: %1 %2: %3</source>
+        <translation type="unfinished">Semua uji pintu ini bersama: %1 %2: %3</translation>
+    </message>
+    <message>
+        <source>Both are right</source>
+        <translation type="unfinished">Keduanya benar</translation>
+    </message>
+    <message>
+        <source>“%1” and “%2” lie only %3 s apart. One touch too many?</source>
+        <translation type="unfinished">“%1” dan “%2” hanya berjarak %3 s. Satu sentuhan berlebih?</translation>
+    </message>
+    <message>
+        <source>Take “%1” back</source>
+        <translation type="unfinished">Tarik kembali “%1”</translation>
+    </message>
+    <message>
+        <source>Yes: the run is spoiled</source>
+        <translation type="unfinished">Ya: uji ini gagal</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::SceneScreen</name>
@@ -8334,6 +8374,29 @@ ulangi</translation>
     </message>
 </context>
 <context>
+    <name>latchround::ui::VesselChoice</name>
+    <message>
+        <source>This vessel cannot be opened</source>
+        <translation type="unfinished">Kapal ini tidak dapat dibuka</translation>
+    </message>
+    <message>
+        <source>Vessels on this tablet</source>
+        <translation type="unfinished">Kapal di tablet ini</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation type="unfinished">Coba lagi</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation type="unfinished">Buka</translation>
+    </message>
+    <message>
+        <source>Take in a register (CSV)</source>
+        <translation type="unfinished">Impor register (CSV)</translation>
+    </message>
+</context>
+<context>
     <name>latchround::ui::WalkdownCard</name>
     <message>
         <source>All doors</source>
@@ -8736,6 +8799,38 @@ ulangi</translation>
     <message>
         <source>Exercises (*.json)</source>
         <translation type="unfinished">Latihan (*.json)</translation>
+    </message>
+    <message>
+        <source>Not recorded</source>
+        <translation type="unfinished">Tidak dicatat</translation>
+    </message>
+    <message>
+        <source>A run is being timed: a leaf may be moving. Closing stops the run.</source>
+        <translation type="unfinished">Uji sedang diukur: daun pintu mungkin bergerak. Menutup menghentikan uji.</translation>
+    </message>
+    <message>
+        <source>%1 entries are NOT saved and could not be kept elsewhere. Closing loses them.</source>
+        <translation type="unfinished">%1 entri BELUM tersimpan dan tidak dapat disimpan di tempat lain. Menutup akan menghilangkannya.</translation>
+    </message>
+    <message>
+        <source>What is written in the open sheet is not recorded. Closing loses it.</source>
+        <translation type="unfinished">Yang ditulis di lembar terbuka belum dicatat. Menutup akan menghilangkannya.</translation>
+    </message>
+    <message>
+        <source>Close the program?</source>
+        <translation type="unfinished">Tutup program?</translation>
+    </message>
+    <message>
+        <source>Go on here</source>
+        <translation type="unfinished">Lanjutkan di sini</translation>
+    </message>
+    <message>
+        <source>Close all the same</source>
+        <translation type="unfinished">Tetap tutup</translation>
+    </message>
+    <message>
+        <source>Not read</source>
+        <translation type="unfinished">Tidak terbaca</translation>
     </message>
 </context>
 <context>

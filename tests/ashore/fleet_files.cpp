@@ -1,5 +1,7 @@
 #include "tests/ashore/fleet_files.h"
 
+#include <span>
+
 #include <QFile>
 #include <gtest/gtest.h>
 
@@ -22,7 +24,8 @@ namespace {
 void recordWalk(SqliteRegister& file, bool photographs) {
     std::vector<Fact> facts;
     std::vector<Action> taken;
-    for (const Action& action : sampleWalk(3))
+    const std::vector<Action> walk = sampleWalk(3);
+    for (const Action& action : std::span(walk).first(walk.size() - 1))
         if (action.photograph.empty())
             facts.insert(facts.end(), action.facts.begin(), action.facts.end());
         else if (photographs)
@@ -30,6 +33,7 @@ void recordWalk(SqliteRegister& file, bool photographs) {
     EXPECT_TRUE(file.record(facts));
     for (const Action& action : taken)
         EXPECT_TRUE(file.recordPhotograph(action.facts.front(), action.photograph));
+    EXPECT_TRUE(file.record(walk.back().facts)); // its end
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/evidence/ledger.h"
 #include "core/grading/grade.h"
 #include "core/safety/cautions.h"
 #include "core/safety/inclination.h"
@@ -79,7 +80,7 @@ TEST(Arming, IsUsedUpByARemoteRunAndNotByALocalOne) {
     run.release = Release::LocalSideOne;
     evidence.runs = {run};
     EXPECT_TRUE(mayArm(evidence));
-    evidence.runs[0].release = Release::Remote;
+    evidence.remote_starts = {"20"};
     EXPECT_FALSE(mayArm(evidence));
     confirmAll(evidence, "30");
     EXPECT_TRUE(mayArm(evidence));
@@ -121,4 +122,22 @@ TEST(Inclination, AForceAloneGradesNothing) {
             EXPECT_EQ(row.verdict, Verdict::Untested);
             EXPECT_EQ(row.requirement->incline_deg, 3.5);
         }
+}
+
+// The door was released, whatever became of the run on record.
+TEST(Cautions, AreUsedUpByARunThatIsTakenBackToo) {
+    Ledger ledger;
+    const auto add = [&](const std::string& id, FactBody body, std::optional<FactId> slip = {}) {
+        ledger.add({{id, {}, "p", "d", std::move(slip)}, std::move(body)});
+    };
+    add("01", WalkdownBegun{});
+    int n = 10;
+    for (const Caution& caution : cautionsBeforeRelease())
+        add(std::to_string(n++), CautionAnswered{"01", "5-32", std::string(caution.id), true});
+    EXPECT_TRUE(mayArm(ledger.evidenceOf("01", "5-32")));
+    add("30", RunStarted{"01", "5-32", RunKind::Closing, Release::Remote, 0});
+    add("31", RunEnded{"30", RunOutcome::Stopped, ""});
+    EXPECT_FALSE(mayArm(ledger.evidenceOf("01", "5-32")));
+    add("32", TakenBack{"run taken back"}, "30");
+    EXPECT_FALSE(mayArm(ledger.evidenceOf("01", "5-32")));
 }

@@ -1,6 +1,7 @@
 #include <gtest/gtest.h>
 
 #include "core/evidence/differences.h"
+#include "core/evidence/terms.h"
 #include "tests/core/recorded_ship.h"
 
 using namespace latchround;
@@ -101,4 +102,53 @@ TEST(Differences, MeasuresPlatesJudgementsAndWordsDifferToo) {
         ship.add(person, Note{w, d, x > 1 ? "one" : "two"}, device);
     }
     EXPECT_EQ(differencesOf(ship.ledger).size(), 5u) << "notes differ by nature";
+}
+
+TEST(Differences, TermsOfOneItemSetOnTwoTabletsDiffer) {
+    given::RecordedShip ship;
+    const FactId w = ship.begin();
+    const FactId found = ship.add(ship.surveyor, Deficiency{w, ship.door, "no-hook", "hook"});
+    const FactId other = ship.add(ship.surveyor, Deficiency{w, ship.door, "sill", "worn"});
+    const auto add = [&](const FactId& of, const auto& set, const std::string& device,
+                         std::optional<FactId> before = {}) {
+        DeficiencyTerms terms;
+        terms.deficiency = of;
+        set(terms);
+        return ship.add(ship.mate, terms, device, before);
+    };
+    const auto due = [](const char* day) {
+        return [day](DeficiencyTerms& terms) { terms.due = calendarDateFrom(day); };
+    };
+    const auto interim = [](const char* words) {
+        return [words](DeficiencyTerms& terms) { terms.interim = words; };
+    };
+    add(found, due("2026-12-05"), "t1");
+    add(found, due("2026-12-06"), "t1");
+    add(other, due("2026-12-07"), "t2");
+    add(found, interim("fire watch"), "t2");
+    EXPECT_TRUE(differencesOf(ship.ledger).empty()) << "later, of another item, or something else";
+    const FactId on_other = add(found, due("2026-12-09"), "t2");
+    ASSERT_EQ(differencesOf(ship.ledger).size(), 1u);
+    EXPECT_EQ(differencesOf(ship.ledger)[0].requirement, "no-hook");
+    for (const auto& set : {interim("kept shut"), interim("")})
+        add(found, set, "t1");
+    EXPECT_EQ(differencesOf(ship.ledger).size(), 2u);
+    add(found, due("2026-12-10"), "t1", on_other); // who has seen it and sets it anew
+    EXPECT_EQ(differencesOf(ship.ledger).size(), 1u) << "as on one tablet";
+}
+
+TEST(Differences, AFieldIsSetByAFactOfItsOwn) {
+    DeficiencyTerms all;
+    all.deficiency = "d";
+    all.severity = Severity::Grave;
+    all.due = calendarDateFrom("2026-12-05");
+    all.assigned = "bosun";
+    EXPECT_FALSE(onlyFieldOf(all));
+    const std::vector<DeficiencyTerms> apart = fieldByField(all);
+    ASSERT_EQ(apart.size(), 3u);
+    EXPECT_EQ(onlyFieldOf(apart[0]), TermsField::Severity);
+    EXPECT_EQ(onlyFieldOf(apart[1]), TermsField::Due);
+    EXPECT_EQ(apart[1].due, all.due);
+    EXPECT_EQ(onlyFieldOf(apart[2]), TermsField::Assigned);
+    EXPECT_EQ(apart[2].deficiency, "d");
 }

@@ -122,6 +122,24 @@ TEST(House, ScreensDoNotKnowEachOther) {
         }
 }
 
+/// What a receiver does may change what a reference leads to.
+TEST(House, SignalsCarryValues) {
+    bool of_signals = false;
+    std::string references;
+    const Pattern section(R"(^\s*(signals|public|protected|private)( slots)?:)");
+    const Pattern signal_section(R"(^\s*signals:)");
+    const Pattern reference("&");
+    for (const Line& line : lines()) {
+        if (line.folder != "ui" && !line.folder.starts_with("ui/"))
+            continue;
+        if (section.isIn(line.text) || line.text.starts_with("};"))
+            of_signals = signal_section.isIn(line.text);
+        else if (of_signals && reference.isIn(line.text))
+            references += line.place + line.text + "\n";
+    }
+    EXPECT_EQ(references, "");
+}
+
 TEST(House, ColoursAndStyleAreInTheLookAlone) {
     EXPECT_EQ(linesMatching({"ui/parts", "ui/screens", "ui/sheets", "ui/window", "ui/round",
                              "ui/drawings", "ui/help"},

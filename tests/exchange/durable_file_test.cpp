@@ -24,7 +24,7 @@ protected:
         return {std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
     }
     static Done write(const fs::path& path, const std::string& text) {
-        return writeDurably(path, std::as_bytes(std::span(text)));
+        return writeDurably(path, std::as_bytes(std::span(text)), IfThere::Replace);
     }
     int files() const {
         return int(std::distance(fs::directory_iterator(m_folder.path().toStdString()),
@@ -57,6 +57,29 @@ private:
 };
 
 } // namespace
+
+TEST_F(DurableFile, AnotherFileOfThatNameStaysUnlessItMayBeReplaced) {
+    const std::string text = "new";
+    const auto bytes = std::as_bytes(std::span(text));
+    ASSERT_TRUE(writeDurably(at("a"), bytes, IfThere::Refuse));
+    ASSERT_TRUE(write(at("a"), "old"));
+    const Done refused = writeDurably(at("a"), bytes, IfThere::Refuse);
+    ASSERT_FALSE(refused);
+    EXPECT_THAT(refused.error().what, ::testing::HasSubstr("NOT replaced"));
+    EXPECT_EQ(read(at("a")), "old");
+    EXPECT_EQ(files(), 1);
+}
+
+/// However it is spelt, and its log too.
+TEST_F(DurableFile, TheRegisterThatIsReadIsNeverWrittenOver) {
+    ASSERT_TRUE(write(at("ship.db"), "facts"));
+    fs::create_symlink(at("ship.db"), at("link"));
+    fs::create_hard_link(at("ship.db"), at("hard"));
+    for (const fs::path& same : {at("ship.db"), at(".") / "ship.db", at("link"), at("hard"),
+                                 at("ship.db-wal"), at("ship.db-shm")})
+        EXPECT_FALSE(refuseOverRegister(same, at("ship.db"))) << same;
+    EXPECT_TRUE(refuseOverRegister(at("ship.pdf"), at("ship.db")));
+}
 
 TEST_F(DurableFile, WritesAndReplaces) {
     ASSERT_TRUE(write(at("a.pdf"), "first"));

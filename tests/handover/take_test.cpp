@@ -82,6 +82,25 @@ TEST_F(HandoverTaken, ItSaysWhichDifferencesItWouldOpen) {
     EXPECT_EQ(look(taker, taker.give())->key, KeyStanding::Own);
 }
 
+/// An import would refuse that arrangement; so does the handover that brings it.
+TEST_F(HandoverTaken, NoDoorWithFactsVanishesByTheOthersArrangement) {
+    Tablet taker;
+    ASSERT_TRUE(taker.take(m_giver.give()));
+    const FactId mate = taker.join("B. Brandt");
+    taker.record(Note{m_walk, "5-33", "looked at"}, mate);
+    Arrangement without = sampleArrangement();
+    std::erase_if(without.doors, [](const Door& door) { return door.number == "5-33"; });
+    ASSERT_TRUE(m_giver.file().adopt(without, {1'900'000'000'000, 60}));
+    const std::string before = taker.exported();
+    const auto refused = taker.take(m_giver.give());
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().where, "door 5-33");
+    EXPECT_THAT(refused.error().what, HasSubstr("1 fact is recorded"));
+    EXPECT_EQ(taker.exported(), before);
+    ASSERT_TRUE(m_giver.file().adopt(sampleArrangement(), {1'900'000'100'000, 60}));
+    EXPECT_TRUE(taker.take(m_giver.give())) << "with the door in it again";
+}
+
 TEST_F(HandoverTaken, AnUnknownKeyIsNotBelievedUntilSomebodyHereAcceptsIt) {
     Tablet taker;
     const Handover handover = readHandover(m_giver.give());
@@ -182,8 +201,10 @@ TEST_F(HandoverTaken, FactsAboutADoorThatIsNoLongerListedAreTakenStill) {
     ASSERT_TRUE(added) << inOneLine(added.error());
     EXPECT_EQ(added->issues, 1u);
     EXPECT_EQ(taker.file().arrangement().value(), smaller) << "adopted last";
-    ASSERT_TRUE(m_giver.take(taker.give()));
-    EXPECT_EQ(m_giver.file().arrangement().value(), smaller);
+    const auto back = m_giver.take(taker.give());
+    ASSERT_FALSE(back) << "it would drop a door that was tested here";
+    EXPECT_EQ(back.error().where, "door 5-32");
+    EXPECT_EQ(m_giver.file().arrangement().value(), sampleArrangement());
 }
 
 TEST_F(HandoverTaken, OfIssuesOfOneMomentAllTabletsChooseTheSame) {

@@ -164,7 +164,8 @@ TEST(NothingCrosses, NoHandoverFileIsMadeOfPractice) {
     ASSERT_FALSE(given);
     EXPECT_THAT(given.error().what, HasSubstr(practice_words));
     const QString to = folder.at(QStringLiteral("h.zip"));
-    EXPECT_FALSE(giveTo(to.toStdString(), *file, {sampleMoment(), "test", std::nullopt}));
+    EXPECT_FALSE(
+        giveTo(to.toStdString(), *file, {sampleMoment(), "test", std::nullopt}, IfThere::Refuse));
     EXPECT_FALSE(QFile::exists(to));
 }
 

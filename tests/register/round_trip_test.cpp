@@ -4,7 +4,6 @@
 #include <QTemporaryDir>
 #include <gmock/gmock.h>
 
-#include "app/register/fact_header.h"
 #include "app/register/sqlite_register.h"
 #include "tests/register/sample_facts.h"
 

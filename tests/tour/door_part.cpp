@@ -1,6 +1,7 @@
 // What is asked and answered at a door, sheet by sheet.
 #include "tests/tour/tour.h"
 #include "tests/whole/hands.h"
+#include "ui/parts/choice_row.h"
 #include "ui/parts/verdict_list.h"
 #include "ui/screens/door/door_screen.h"
 
@@ -22,6 +23,17 @@ void askAtDoor(Tour& tour) {
     opened("not-asked", "not asked");
     opened("note", "note");
     opened("could-not", "could not test");
+    const auto answerPath = [&] {
+        auto* row = qobject_cast<ui::ChoiceRow*>(tour.reach("ask-path-clear"));
+        ASSERT_NE(row, nullptr);
+        QPushButton* key = row->key(Answer::Yes, Side::One);
+        hands::click(key ? key : row->key(Answer::Yes));
+        tour.settle();
+    };
+    answerPath();
+    answerPath();
+    tour.stop("clear an answer");
+    tour.tap("clear-answer");
     tour.tap("step-1");
     opened("heel-row", "heel");
     why("sliding-rate");

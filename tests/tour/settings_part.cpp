@@ -14,6 +14,10 @@ void settings(Tour& tour) {
     tour.stop("decision");
     tour.closeSheet();
     tour.tap("home-settings");
+    tour.tap("settings-language");
+    tour.stop("languages");
+    tour.closeSheet();
+    tour.tap("home-settings");
     tour.tap("settings-drill");
     tour.stop("drill, before");
     tour.tap("drill-begin-silent");

@@ -45,50 +45,6 @@ Door hinged(const std::string& number, const std::string& deck, const std::strin
 
 } // namespace
 
-void MemoryRegister::put(Fact fact) {
-    const auto after =
-        std::ranges::upper_bound(m_facts, fact.stamp.id, {},
-                                 [](const Fact& each) -> const FactId& { return each.stamp.id; });
-    m_facts.insert(after, std::move(fact));
-}
-
-Done MemoryRegister::adopt(const Arrangement& arrangement, Moment) {
-    if (failure)
-        return tl::unexpected(*failure);
-    m_arrangement = arrangement;
-    return {};
-}
-
-Done MemoryRegister::record(std::span<const Fact> facts) {
-    if (failure)
-        return tl::unexpected(*failure);
-    transactions.emplace_back(facts.begin(), facts.end());
-    for (const Fact& fact : facts)
-        put(fact);
-    return {};
-}
-
-Done MemoryRegister::recordPhotograph(const Fact& photograph, std::span<const std::byte> bytes) {
-    if (const Done done = record({&photograph, 1}); !done)
-        return done;
-    m_photographs[std::get<Photograph>(photograph.body).sha256] = {bytes.begin(), bytes.end()};
-    return {};
-}
-
-Result<std::vector<std::byte>> MemoryRegister::photograph(std::string_view sha256) const {
-    const auto found = m_photographs.find(sha256);
-    if (found == m_photographs.end())
-        return tl::unexpected(Complaint{std::string(sha256), "no such photograph", ""});
-    return found->second;
-}
-
-Done MemoryRegister::reopen() {
-    ++reopened;
-    if (failure)
-        return tl::unexpected(*failure);
-    return {};
-}
-
 FactId FakeOutside::newId() {
     return m_ids.next(clock.utc_ms, {});
 }

@@ -1,6 +1,6 @@
-// A register and a world outside that live in memory, for tests of the screens: nothing is written,
-// the clock stands where the test sets it, ids come in a fixed order, and every door of the outside
-// can be made to fail.
+// A world outside that lives in memory, and a small ship in it, for tests of the screens: nothing
+// is written, the clock stands where the test sets it, ids come in a fixed order, and every door of
+// the outside can be made to fail.
 #pragma once
 
 #include <functional>
@@ -11,41 +11,11 @@
 #include <vector>
 
 #include "core/evidence/fact_id.h"
-#include "core/store/register.h"
+#include "tests/store/memory_register.h"
 #include "ui/parts/mark_key.h"
 #include "ui/round/round.h"
 
 namespace latchround::ui {
-
-class MemoryRegister : public Register {
-public:
-    explicit MemoryRegister(Arrangement arrangement = {})
-        : m_arrangement(std::move(arrangement)) {}
-
-    /// While set, record(), recordPhotograph() and reopen() complain with it and keep nothing.
-    std::optional<Complaint> failure;
-    /// Every record() that was taken in: one inner list is one transaction.
-    std::vector<std::vector<Fact>> transactions;
-    int reopened = 0;
-
-    /// Puts a fact there as if it had been recorded long ago.
-    void put(Fact fact);
-    const std::vector<Fact>& all() const { return m_facts; }
-
-    Result<Arrangement> arrangement() const override { return m_arrangement; }
-    Done adopt(const Arrangement& arrangement, Moment when) override;
-    Result<std::vector<Fact>> facts() const override { return m_facts; }
-    Done record(std::span<const Fact> facts) override;
-    Done recordPhotograph(const Fact& photograph, std::span<const std::byte> bytes) override;
-    Result<std::vector<std::byte>> photograph(std::string_view sha256) const override;
-    Done reopen() override;
-    std::string device() const override { return "tablet-test"; }
-
-private:
-    Arrangement m_arrangement;
-    std::vector<Fact> m_facts; ///< by id
-    std::map<std::string, std::vector<std::byte>, std::less<>> m_photographs;
-};
 
 class FakeOutside : public Outside {
 public:
@@ -70,6 +40,14 @@ public:
     std::function<std::int64_t()> steady_ns = ui::steadyNow_ns;
     std::int64_t steadyNow_ns() const override { return steady_ns(); }
     FactId newId() override;
+    std::vector<WaitingBatch> kept; ///< what keepWaiting was handed last
+    std::optional<Complaint> keep_failure;
+    Done keepWaiting(const std::vector<WaitingBatch>& waiting) override {
+        if (keep_failure)
+            return tl::unexpected(*keep_failure);
+        kept = waiting;
+        return {};
+    }
     Result<std::optional<PickedPhotograph>> photographFromFile(QWidget*) override;
     bool hasCamera() const override { return camera; }
     Result<std::optional<PickedPhotograph>> photographFromCamera(QWidget*) override;

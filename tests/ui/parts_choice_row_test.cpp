@@ -22,7 +22,7 @@ struct Heard {
     explicit Heard(ChoiceRow& row) {
         QObject::connect(&row, &ChoiceRow::answered, &row,
                          [this](Answer answer, Side side) { answers.emplace_back(answer, side); });
-        QObject::connect(&row, &ChoiceRow::cleared, &row,
+        QObject::connect(&row, &ChoiceRow::clearAsked, &row,
                          [this](Side side) { clears.push_back(side); });
     }
     std::vector<std::pair<Answer, Side>> answers;
@@ -49,14 +49,30 @@ TEST(ChoiceRow, AnotherKeyTakesOverFromTheFirst) {
     EXPECT_EQ(row.answer(), Answer::NotApplicable);
 }
 
-TEST(ChoiceRow, ChosenKeyPressedAgainTakesTheAnswerBack) {
+TEST(ChoiceRow, ChosenKeyPressedAgainAsksAndKeepsTheAnswer) {
     ChoiceRow row("Seals whole");
     Heard heard(row);
     QTest::mouseClick(row.key(Answer::Yes), Qt::LeftButton);
     QTest::mouseClick(row.key(Answer::Yes), Qt::LeftButton);
     EXPECT_EQ(heard.clears.size(), 1u);
-    EXPECT_EQ(row.answer(), std::nullopt);
-    EXPECT_FALSE(row.key(Answer::Yes)->isChecked());
+    EXPECT_EQ(heard.answers.size(), 1u);
+    EXPECT_EQ(row.answer(), Answer::Yes);
+    EXPECT_TRUE(row.key(Answer::Yes)->isChecked());
+}
+
+/// A finger that comes down twice.
+TEST(ChoiceRow, ASecondTapOfTheSameFingerIsPassedOver) {
+    ChoiceRow row("Seals whole");
+    Heard heard(row);
+    QPushButton* yes = row.key(Answer::Yes);
+    QTest::mouseClick(yes, Qt::LeftButton);
+    QMouseEvent again(QEvent::MouseButtonDblClick, QPointF(5, 5), yes->mapToGlobal(QPointF(5, 5)),
+                      Qt::LeftButton, Qt::LeftButton, {});
+    QApplication::sendEvent(yes, &again);
+    QTest::mouseRelease(yes, Qt::LeftButton);
+    EXPECT_EQ(heard.answers.size(), 1u);
+    EXPECT_TRUE(heard.clears.empty());
+    EXPECT_EQ(row.answer(), Answer::Yes);
 }
 
 TEST(ChoiceRow, SpaceOnAKeyAnswers) {

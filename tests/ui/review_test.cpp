@@ -180,7 +180,11 @@ TEST(ReviewScreen, APhotographOfTheWorkBelongsToTheRectification) {
     SmallShip ship;
     const FactId found = writtenUp(ship);
     const FactId mended = ship.put(Rectification{found, "closer adjusted", "Ove Brandlund"});
-    ship.outside.picture = PickedPhotograph{{std::byte{1}}, std::string(64, 'a'), "image/png"};
+    // SHA-256 of the one byte, by sha256sum.
+    ship.outside.picture = PickedPhotograph{
+        {std::byte{1}},
+        "4bf5122f344554c53bde2ebb8cd2b7e3d1600ad631c385a5d7cce23c7785459a",
+        "image/png"};
     Round& round = ship.load();
     Shown shown(round);
     shown.press("item-photograph");

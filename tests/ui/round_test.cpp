@@ -2,7 +2,11 @@
 // it is on disk.
 #include <gtest/gtest.h>
 
+#include <QLabel>
+#include <QSignalSpy>
+
 #include "tests/ui/memory_register.h"
+#include "ui/window/not_saved_banner.h"
 
 using namespace latchround;
 using namespace latchround::ui;
@@ -64,4 +68,25 @@ TEST(Round, NextOpenDoorGoesOnFromHereAndRound) {
     EXPECT_EQ(round.nextOpenDoor(), "5-11");
     EXPECT_EQ(round.nextOpenDoor("5-31"), "7-02");
     EXPECT_EQ(round.nextOpenDoor("7-02"), "5-11");
+}
+
+/// A second program on one register: it shows, says who writes, and sees what the writer adds.
+TEST(Round, WhileAnotherProgramWritesItOnlyShows) {
+    SmallShip ship;
+    const FactId walkdown = ship.begun();
+    Round& round = ship.load();
+    ship.vessel_register.other_writer = "process 4711 on bridge";
+    EXPECT_FALSE(round.isUnderWay());
+    EXPECT_EQ(round.otherWriter(), "process 4711 on bridge");
+    QSignalSpy refused(&round, &Round::refused);
+    EXPECT_FALSE(round.record(path(walkdown, Answer::Yes)));
+    EXPECT_EQ(refused.size(), 1);
+    EXPECT_EQ(round.waiting(), 0u) << "it would write when the other has gone, unasked";
+    NotSavedBanner banner(round);
+    EXPECT_FALSE(banner.isHidden());
+    EXPECT_TRUE(banner.findChild<QLabel*>()->text().contains("4711"));
+    ship.put(path(walkdown, Answer::No));
+    ASSERT_TRUE(round.readAgain());
+    EXPECT_EQ(round.door("5-31")->evidence.observations.at({"path-clear", Side::None}).body.answer,
+              Answer::No);
 }

@@ -1,12 +1,21 @@
 #include <gtest/gtest.h>
 
+#include <QApplication>
+#include <QLabel>
+#include <QMouseEvent>
 #include <QPushButton>
+#include <QSignalSpy>
 #include <QTest>
+#include <QTimer>
 
 #include "core/safety/cautions.h"
+#include "tests/passing_time.h"
 #include "tests/ui/memory_register.h"
+#include "ui/parts/figure_label.h"
 #include "ui/parts/mark_key.h"
+#include "ui/parts/top_bar.h"
 #include "ui/screens/caution/caution_screen.h"
+#include "ui/screens/stopwatch/run_result.h"
 #include "ui/screens/stopwatch/stopwatch_screen.h"
 
 using namespace latchround;
@@ -28,6 +37,17 @@ struct Timing : testing::Test {
     void press(MarkKey* mark, int after_ms) {
         QTest::mousePress(mark, Qt::LeftButton, {}, {}, after_ms);
         QTest::mouseRelease(mark, Qt::LeftButton);
+    }
+    /// At this time of the window system's clock.
+    void pressAt(quint64 event_ms) {
+        const QPointF middle = QRectF(key()->rect()).center();
+        for (const auto type : {QEvent::MouseButtonPress, QEvent::MouseButtonRelease}) {
+            const bool down = type == QEvent::MouseButtonPress;
+            QMouseEvent event(type, middle, key()->mapToGlobal(middle), Qt::LeftButton,
+                              down ? Qt::LeftButton : Qt::NoButton, {});
+            event.setTimestamp(event_ms);
+            QApplication::sendEvent(key(), &event);
+        }
     }
     void confirmAll() {
         for (const Caution& caution : cautionsBeforeRelease())
@@ -81,6 +101,117 @@ TEST_F(Timing, StopBeforeTheFirstMarkIsOnRecordToo) {
     ASSERT_TRUE(run("5-32").end);
     EXPECT_EQ(run("5-32").end->outcome, RunOutcome::Stopped);
     EXPECT_TRUE(run("5-32").marks.empty());
+}
+
+/// The first mark of a run that cannot be saved, and then Stop.
+TEST_F(Timing, StopWithTheFirstMarkNotYetSavedBeginsTheRunOnce) {
+    ASSERT_TRUE(screen.begin("5-31", Release::LetGo, RunKind::Closing));
+    ship.vessel_register.failure = Complaint{"register", "the disk is full", "Free some space."};
+    press(key(), 10);
+    QTest::mousePress(screen.findChild<QPushButton*>("stop"), Qt::LeftButton);
+    EXPECT_EQ(round.waiting(), 2u);
+    ship.vessel_register.failure.reset();
+    ASSERT_TRUE(round.saveWaiting());
+    EXPECT_EQ(round.waiting(), 0u);
+    ASSERT_EQ(run("5-31").marks.size(), 1u);
+    ASSERT_TRUE(run("5-31").end);
+    EXPECT_EQ(run("5-31").end->outcome, RunOutcome::Stopped);
+}
+
+TEST_F(Timing, StopStaysStoppedOnTheScreenThoughItCannotBeSaved) {
+    ASSERT_TRUE(screen.begin("5-31", Release::LetGo, RunKind::Closing));
+    press(key(), 10);
+    ship.vessel_register.failure = Complaint{"register", "the disk is full", "Free some space."};
+    QTest::mousePress(screen.findChild<QPushButton*>("stop"), Qt::LeftButton);
+    EXPECT_FALSE(key()->isVisible());
+    EXPECT_FALSE(screen.findChild<QPushButton*>("stop")->isEnabled());
+    for (const QTimer* timer : screen.findChildren<QTimer*>(Qt::FindDirectChildrenOnly))
+        EXPECT_FALSE(timer->isActive()) << "the clock runs on";
+    QSignalSpy done(&screen, &StopwatchScreen::done);
+    emit screen.bar().back();
+    EXPECT_EQ(done.size(), 1) << "the way back is shut";
+    ship.vessel_register.failure.reset();
+    ASSERT_TRUE(round.saveWaiting());
+    EXPECT_FALSE(key()->isVisible());
+    ASSERT_TRUE(run("5-31").end);
+    EXPECT_EQ(run("5-31").end->outcome, RunOutcome::Stopped);
+}
+
+TEST_F(Timing, AReasonForStoppingIsKeptWhileNothingCanBeSaved) {
+    ASSERT_TRUE(screen.begin("5-31", Release::LetGo, RunKind::Closing));
+    press(key(), 10);
+    ship.vessel_register.failure = Complaint{"register", "the disk is full", "Free some space."};
+    QTest::mousePress(screen.findChild<QPushButton*>("stop"), Qt::LeftButton);
+    emit screen.findChild<RunResult*>()->reasonPicked("someone in the way");
+    ship.vessel_register.failure.reset();
+    ASSERT_TRUE(round.saveWaiting());
+    EXPECT_EQ(run("5-31").end->reason, "someone in the way");
+}
+
+/// Two hits 165 ms apart: both are kept, and the person is asked.
+TEST_F(Timing, ASuspectedDoubleMarkIsAskedAboutAndCanBeTakenBack) {
+    ASSERT_TRUE(screen.begin("5-31", Release::LetGo, RunKind::Closing));
+    pressAt(1000);
+    pressAt(1165);
+    ASSERT_EQ(run("5-31").marks.size(), 2u) << "kept";
+    auto* wrong = screen.findChild<QPushButton*>("double-wrong");
+    ASSERT_TRUE(wrong->isVisible());
+    EXPECT_FALSE(screen.findChild<QPushButton*>("run-done")->isVisible());
+    test::letTimePass(screen);
+    QTest::mouseClick(wrong, Qt::LeftButton);
+    EXPECT_EQ(run("5-31").marks.size(), 1u);
+    EXPECT_FALSE(run("5-31").end);
+    EXPECT_EQ(key()->nameLine(), "Shut");
+    EXPECT_TRUE(key()->isVisible());
+    pressAt(13000);
+    EXPECT_FALSE(wrong->isVisible());
+    EXPECT_TRUE(run("5-31").end);
+}
+
+TEST_F(Timing, BothMarksOfASuspectedDoubleMayBeRight) {
+    confirmAll();
+    ASSERT_TRUE(screen.begin("5-32", Release::Remote, RunKind::Closing, "MVZ2"));
+    for (const quint64 ms : {1000, 7000, 18000, 18200}) // the alarm stops as the leaf is home
+        pressAt(ms);
+    auto* right = screen.findChild<QPushButton*>("double-right");
+    ASSERT_TRUE(right->isVisible());
+    test::letTimePass(screen);
+    QTest::mouseClick(right, Qt::LeftButton);
+    EXPECT_TRUE(screen.findChild<QPushButton*>("run-done")->isVisible());
+    EXPECT_EQ(run("5-32").marks.size(), 4u);
+}
+
+/// The run in the green must not read as the door's worse average.
+TEST_F(Timing, TheResultIsThisRunsOwnThenTheDoors) {
+    const auto words = [this] {
+        QStringList lines;
+        for (const QLabel* label : screen.findChild<RunResult*>()->findChildren<QLabel*>())
+            if (label->isVisible())
+                lines << label->text();
+        return lines.join('\n');
+    };
+    ASSERT_TRUE(screen.begin("5-31", Release::LetGo, RunKind::Closing));
+    pressAt(1000);
+    pressAt(4500);
+    EXPECT_TRUE(words().contains("3.5")) << words().toStdString();
+    EXPECT_FALSE(words().contains("together"));
+    ASSERT_TRUE(screen.begin("5-31", Release::LetGo, RunKind::Closing));
+    pressAt(30000);
+    pressAt(50000);
+    EXPECT_TRUE(words().contains("20.0")) << words().toStdString();
+    EXPECT_TRUE(words().contains("together")) << words().toStdString();
+}
+
+TEST_F(Timing, AContactRunShowsItsTime) {
+    ASSERT_TRUE(screen.begin("5-32", Release::LocalSideOne, RunKind::Contact));
+    pressAt(1000);
+    pressAt(1600);
+    bool said = false;
+    for (const QLabel* label : screen.findChild<RunResult*>()->findChildren<QLabel*>())
+        said = said || (label->isVisible() && label->text().contains("stopped after 0.60"));
+    EXPECT_TRUE(said);
+    EXPECT_TRUE(screen.findChild<FigureLabel*>()->figure().contains("0.60"))
+        << screen.findChild<FigureLabel*>()->figure().toStdString();
 }
 
 TEST_F(Timing, AlarmThatStopsEarlyIsMarkedOutOfTurn) {

@@ -11,11 +11,36 @@ using ::testing::HasSubstr;
 TEST_F(Cli, WritesEveryKindOfDocument) {
     const QString vessel = imported();
     for (const char* kind : {"survey", "deficiency-list", "work-list", "paper-form"}) {
-        const Said said = run({"report", vessel, "--kind", kind, "--to", at("document.pdf")});
+        const Said said =
+            run({"report", vessel, "--kind", kind, "--to", at("document.pdf"), "--replace"});
         ASSERT_EQ(said.exit_code, 0) << kind << ": " << said.err;
         EXPECT_EQ(nlohmann::json::parse(said.out)["kind"], kind);
         EXPECT_TRUE(bytesAt(at("document.pdf")).startsWith("%PDF-"));
     }
+}
+
+/// Each would take a document that a recorded hash stands for, or the register itself.
+TEST_F(Cli, WritesOverNothingUnasked) {
+    const QString vessel = imported();
+    const QByteArray facts = bytesAt(vessel);
+    put("there", "kept");
+    const QList<QStringList> commands{{"report", vessel, "--format", "pdf"},
+                                      {"register", "export", vessel},
+                                      {"handover", "give", vessel}};
+    for (const QStringList& command : commands) {
+        const Said there = run(command + QStringList{"--to", at("there")});
+        EXPECT_EQ(there.exit_code, 2) << command.join(' ').toStdString();
+        EXPECT_EQ(lines(there.err), 1) << there.err;
+        EXPECT_THAT(there.err, HasSubstr("NOT replaced"));
+        EXPECT_EQ(bytesAt(at("there")), "kept");
+        const Said own = run(command + QStringList{"--to", vessel, "--replace"});
+        EXPECT_EQ(own.exit_code, 2) << command.join(' ').toStdString();
+        EXPECT_THAT(own.err, HasSubstr("the register itself"));
+    }
+    for (const QStringList& command : commands)
+        EXPECT_EQ(run(command + QStringList{"--to", at("there"), "--replace"}).exit_code, 0);
+    EXPECT_EQ(bytesAt(vessel).left(16), facts.left(16));
+    EXPECT_EQ(run({"verify", vessel}).exit_code, 0);
 }
 
 TEST_F(Cli, ChoosesTheFormOfAReportByTheEndingOfItsFile) {

@@ -114,6 +114,24 @@ TEST_F(Cli, ARefusedHistoryLeavesTheArrangementAsItWas) {
     EXPECT_THAT(run({"register", "export", path, "--to", "-"}).out, HasSubstr("Ternwick Lad"));
 }
 
+/// A log without its register: entries that somebody may still want.
+TEST_F(Cli, LeavesAloneWhatLayThereBefore) {
+    const QString vessel = imported();
+    ASSERT_EQ(run({"handover", "give", vessel, "--to", at("h.zip")}).exit_code, 0);
+    const QString log = put("gone.db-wal", "entries");
+    for (const QStringList& command :
+         {QStringList{"register", "import", sample("register.csv"), "--into", at("gone.db")},
+          QStringList{"register", "import", sample("register.csv"), "--into", at("gone.db"),
+                      "--dry-run"},
+          QStringList{"handover", "take", at("h.zip"), "--into", at("gone.db")}}) {
+        const Said said = run(command);
+        EXPECT_EQ(said.exit_code, 2);
+        EXPECT_THAT(said.err, HasSubstr("gone.db-wal"));
+        EXPECT_EQ(bytesAt(log), "entries");
+        EXPECT_FALSE(QFileInfo::exists(at("gone.db")));
+    }
+}
+
 TEST_F(Cli, LeavesNoHalfRegisterBehindARefusedImport) {
     QByteArray history = bytesAt(sample("history.jsonl"));
     const QString broken = put("broken.jsonl", history + "{\"id\":\n");

@@ -11,6 +11,7 @@
 #include "ui/look/touch_style.h"
 #include "ui/parts/help_key.h"
 #include "ui/parts/lettering.h"
+#include "ui/parts/second_tap.h"
 
 namespace latchround::ui {
 namespace {
@@ -30,6 +31,12 @@ const char* toneOf(Answer answer) {
 }
 
 } // namespace
+
+QString answerWords(Answer answer) {
+    return answer == Answer::Yes  ? ChoiceRow::tr("Yes")
+           : answer == Answer::No ? ChoiceRow::tr("No")
+                                  : ChoiceRow::tr("n/a");
+}
 
 ChoiceRow::ChoiceRow(const QString& question, const QString& help, bool both_sides, QWidget* parent)
     : Part(parent)
@@ -85,9 +92,7 @@ void ChoiceRow::addKeys(Side side, const QString& question) {
         line->addWidget(label);
     }
     for (const Answer answer : answers) {
-        const QString word = answer == Answer::Yes  ? tr("Yes")
-                             : answer == Answer::No ? tr("No")
-                                                    : tr("n/a");
+        const QString word = answerWords(answer);
         auto* button = new QPushButton(word, keys.box);
         setRole(*button, "choice");
         setTone(*button, toneOf(answer));
@@ -96,6 +101,7 @@ void ChoiceRow::addKeys(Side side, const QString& question) {
         if (!side_words.isEmpty())
             name += QStringLiteral(", ") + side_words;
         button->setAccessibleName(name);
+        passOverSecondTap(*button);
         connect(button, &QPushButton::clicked, this, [this, side, answer] { press(side, answer); });
         line->addWidget(button);
         keys.buttons.push_back(button);
@@ -117,8 +123,8 @@ const ChoiceRow::Keys* ChoiceRow::keysOf(Side side) const {
 void ChoiceRow::press(Side side, Answer answer) {
     const Keys* keys = keysOf(side);
     if (keys->answer == answer) {
-        setAnswer(std::nullopt, side);
-        emit cleared(side);
+        setAnswer(answer, side); // the key has come up
+        emit clearAsked(side);
     } else {
         setAnswer(answer, side);
         emit answered(answer, side);

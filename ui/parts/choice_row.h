@@ -17,6 +17,9 @@ namespace latchround::ui {
 class HelpKey;
 class Lettering;
 
+/// "Yes", "No", "n/a", as the keys read.
+QString answerWords(Answer answer);
+
 class ChoiceRow : public Part {
     Q_OBJECT
 public:
@@ -38,7 +41,8 @@ public:
 
 signals:
     void answered(latchround::Answer answer, latchround::Side side);
-    void cleared(latchround::Side side);
+    /// The answer that stands was pressed again, later: it stands until it is set otherwise.
+    void clearAsked(latchround::Side side);
     void helpAsked();
 
 protected:

@@ -59,7 +59,7 @@ public:
     QSize sizeHint() const override;
 
 signals:
-    void doorChosen(const QString& number);
+    void doorChosen(QString number);
 
 private:
     DoorListModel* m_model;

@@ -25,7 +25,7 @@ public:
                QWidget* parent = nullptr);
 
 signals:
-    void doorChosen(const QString& number);
+    void doorChosen(QString number);
 };
 
 } // namespace latchround::ui

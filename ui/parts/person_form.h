@@ -13,7 +13,7 @@ public:
     explicit PersonForm(QWidget* parent = nullptr);
 
 signals:
-    void given(const QString& name, const QString& role);
+    void given(QString name, QString role);
 };
 
 } // namespace latchround::ui

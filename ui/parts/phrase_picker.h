@@ -24,7 +24,7 @@ public:
     void clear();
 
 signals:
-    void picked(const QString& phrase);
+    void picked(QString phrase);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;

@@ -112,7 +112,8 @@ void Sheet::cover() {
     const bool moves = low && m_card->findChild<ReadingPane*>(); // takes all there is
     const int wanted = m_tall || moves || !m_lines->hasHeightForWidth()
                            ? most
-                           : m_lines->totalHeightForWidth(wide);
+                           : std::max(m_lines->totalHeightForWidth(wide),
+                                      m_lines->totalMinimumHeightForWidth(wide));
     const int high = std::min(wanted, most);
     m_card->setGeometry((width() - wide) / 2, (height() - high) / 2, wide, high);
 }

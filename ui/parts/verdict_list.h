@@ -29,7 +29,7 @@ public:
     QSize sizeHint() const override;
 
 signals:
-    void whyAsked(const QString& requirement);
+    void whyAsked(QString requirement);
 
 protected:
     void lookChanged() override;

@@ -32,7 +32,7 @@ public:
     QSize sizeHint() const override;
 
 signals:
-    void decided(const QString& requirement, bool satisfactory, const QString& reason);
+    void decided(QString requirement, bool satisfactory, QString reason);
 
 protected:
     void lookChanged() override;

@@ -62,7 +62,7 @@ public:
     QSize minimumSizeHint() const override;
 
 signals:
-    void doorChosen(const QString& door);
+    void doorChosen(QString door);
 
 protected:
     bool event(QEvent* event) override;

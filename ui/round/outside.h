@@ -70,6 +70,13 @@ struct SignatureHolds {
     QString why;   ///< where it does not hold
 };
 
+/// What could not be saved yet: facts of one transaction, and the bytes of the photograph among
+/// them.
+struct WaitingBatch {
+    std::vector<Fact> facts;
+    std::vector<std::byte> photograph;
+};
+
 /// Told by a long job how far it is; false stops it, and nothing has changed.
 using GoOn = std::function<bool(int done, int of)>;
 
@@ -84,6 +91,10 @@ public:
     /// The clock of MarkPress::steady_ns.
     virtual std::int64_t steadyNow_ns() const = 0;
     virtual FactId newId() = 0;
+
+    /// Keeps what waits to be saved where it outlives the program; of nothing, takes away what was
+    /// kept.
+    virtual Done keepWaiting(const std::vector<WaitingBatch>& waiting) = 0;
 
     /// Asks for a picture file; nothing where the person thought better of it.
     virtual Result<std::optional<PickedPhotograph>> photographFromFile(QWidget* parent) = 0;

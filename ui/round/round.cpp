@@ -3,6 +3,9 @@
 #include <algorithm>
 #include <set>
 #include <type_traits>
+#include <utility>
+
+#include "core/evidence/admission.h"
 
 namespace latchround::ui {
 
@@ -210,7 +213,60 @@ Done Round::save(const Waiting& batch) {
     return m_register.record(batch.facts);
 }
 
+const Fact* Round::find(const FactId& id) const {
+    for (const Waiting& batch : m_waiting)
+        for (const Fact& fact : batch.facts)
+            if (fact.stamp.id == id)
+                return &fact;
+    return m_ledger.find(id);
+}
+
+/// Asked before anything is saved, so that nothing waits which the register would never take.
+std::optional<Complaint> Round::refusalOfAny(const std::vector<Fact>& facts) const {
+    const auto among = [&](const FactId& id) -> std::optional<Fact> {
+        for (const Fact& fact : facts)
+            if (fact.stamp.id == id)
+                return fact;
+        const Fact* known = find(id);
+        return known ? std::optional(*known) : std::nullopt;
+    };
+    const OnRecord known{among, [this](const FactId& walkdown) {
+                             return !isUnderWay() || m_walkdown->id != walkdown;
+                         }};
+    for (const Fact& fact : facts) {
+        if (auto refusal = refusalOf(fact, known))
+            return refusal;
+        const std::string* number = doorWalkedTo(fact.body);
+        if (number && !door(QString::fromStdString(*number)))
+            return Complaint{"door " + *number,
+                             "it is not on the walkdown that is shown: NOT saved.",
+                             "Choose the door again."};
+    }
+    return std::nullopt;
+}
+
+Done Round::readAgain() {
+    auto facts = m_register.facts();
+    if (!facts)
+        return tl::unexpected(facts.error());
+    std::erase_if(*facts, [this](const Fact& fact) { return m_ledger.find(fact.stamp.id); });
+    if (!facts->empty())
+        takeIn(*facts);
+    return {};
+}
+
 Done Round::saveOrKeep(Waiting batch) {
+    if (const QString other = otherWriter(); !other.isEmpty()) {
+        Complaint why{"register",
+                      "another program writes in it (" + other.toStdString() + "): NOT saved.",
+                      "Close it there, then open the vessel here again."};
+        emit refused(why);
+        return tl::unexpected(std::move(why));
+    }
+    if (auto refusal = refusalOfAny(batch.facts)) {
+        emit refused(*refusal);
+        return tl::unexpected(std::move(*refusal));
+    }
     if (m_waiting.empty()) {
         Done saved = save(batch);
         if (saved) {
@@ -222,8 +278,21 @@ Done Round::saveOrKeep(Waiting batch) {
     }
     // Order matters: what came first must be saved first.
     m_waiting.push_back(std::move(batch));
-    emit waitingChanged();
+    keepWaiting();
     return tl::unexpected(m_why_waiting);
+}
+
+void Round::keepWaiting() {
+    m_is_kept = m_outside.keepWaiting(m_waiting).has_value();
+    emit waitingChanged();
+}
+
+void Round::takeUp(std::vector<WaitingBatch> kept) {
+    if (kept.empty())
+        return;
+    m_waiting = std::move(kept);
+    m_why_waiting = {"register", "the program ended before this was saved.", "Save it now."};
+    emit waitingChanged();
 }
 
 Done Round::saveWaiting() {
@@ -232,20 +301,30 @@ Done Round::saveWaiting() {
         emit waitingChanged();
         return open;
     }
-    while (!m_waiting.empty()) {
-        Done saved = save(m_waiting.front());
+    // What is refused for its own sake stays, and holds up nothing that comes after it; a fault of
+    // the register, which is the same for the next, ends the trying.
+    Done first_fault;
+    Complaint last_fault;
+    std::vector<Waiting> unsaved;
+    bool goes_on = true;
+    for (Waiting& batch : std::exchange(m_waiting, {})) {
+        Done saved = goes_on ? save(batch) : first_fault;
         if (!saved) {
-            m_why_waiting = saved.error();
-            emit waitingChanged();
-            return saved;
+            goes_on = saved.error() != last_fault;
+            last_fault = saved.error();
+            if (first_fault)
+                first_fault = std::move(saved);
+            unsaved.push_back(std::move(batch));
+            continue;
         }
-        const std::vector<Fact> facts = std::move(m_waiting.front().facts);
-        m_waiting.erase(m_waiting.begin());
-        m_taps.keep(facts, m_ledger);
-        takeIn(facts);
+        m_taps.keep(batch.facts, m_ledger);
+        takeIn(batch.facts);
     }
-    emit waitingChanged();
-    return {};
+    m_waiting = std::move(unsaved);
+    if (!first_fault)
+        m_why_waiting = first_fault.error();
+    keepWaiting();
+    return first_fault;
 }
 
 void Round::takeIn(const std::vector<Fact>& facts) {

@@ -45,7 +45,14 @@ public:
 
     /// The walkdown under way, or the last one; nothing before the first.
     const std::optional<Walkdown>& walkdown() const { return m_walkdown; }
-    bool isUnderWay() const { return m_walkdown && !m_walkdown->end; }
+    /// It has not ended, and this program may write in it.
+    bool isUnderWay() const {
+        return m_walkdown && !m_walkdown->end && m_register.otherWriter().empty();
+    }
+    /// Who writes in the register in place of this program; empty: nobody does.
+    QString otherWriter() const { return QString::fromStdString(m_register.otherWriter()); }
+    /// Takes in what another writer has added since.
+    Done readAgain();
     /// Doors of that walkdown in the order of the walk.
     const std::vector<GradedDoor>& doors() const { return m_doors; }
     const GradedDoor* door(const QString& number) const;
@@ -87,7 +94,9 @@ public:
     /// The person who records signs an ended walkdown.
     Done sign(const FactId& walkdown, Capacity capacity);
 
-    /// All entries in one transaction. Complains where they are not saved: they then wait.
+    /// All entries in one transaction. Complains where they are not saved: they then wait. What
+    /// speaks of a walkdown or a door that is not the one shown any more, or would replace
+    /// something else, is refused instead, and refused() is emitted: it would never be saved.
     Done record(std::vector<Entry> entries);
     Done record(FactBody body, std::optional<FactId> supersedes = std::nullopt);
     Done recordPhotograph(Photograph photograph, const PickedPhotograph& picture);
@@ -100,30 +109,39 @@ public:
     /// When something was last seen to be on disk; nothing before the first.
     const std::optional<Moment>& savedAt() const { return m_saved_at; }
 
+    /// Is on record, or waits to be.
+    bool knows(const FactId& id) const { return find(id) != nullptr; }
     /// What is not saved yet, and why.
     std::size_t waiting() const { return m_waiting.size(); }
     const Complaint& whyWaiting() const { return m_why_waiting; }
-    /// Opens the register afresh and tries again.
+    /// Opens the register afresh and tries again, each in its turn.
     Done saveWaiting();
+    /// Nothing is lost when the program ends now: nothing waits, or what waits was kept.
+    bool isSafeToLeave() const { return m_waiting.empty() || m_is_kept; }
+    /// What an earlier start of the program had to leave unsaved; call once, after load.
+    void takeUp(std::vector<WaitingBatch> kept);
 
     Result<std::vector<std::byte>> photograph(std::string_view sha256) const;
 
 signals:
     /// Something was saved; after the other signals about it.
     void recorded();
-    void doorChanged(const QString& number);
+    void doorChanged(QString number);
     void walkdownChanged();
     void waitingChanged();
+    /// Something was not recorded and will not be.
+    void refused(latchround::Complaint why);
 
 private:
-    struct Waiting {
-        std::vector<Fact> facts; ///< one transaction
-        std::vector<std::byte> photograph;
-    };
+    using Waiting = WaitingBatch;
+    const Fact* find(const FactId& id) const;
+    std::optional<Complaint> refusalOfAny(const std::vector<Fact>& facts) const;
     Done save(const Waiting& batch);
     Done saveOrKeep(Waiting batch);
     void takeIn(const std::vector<Fact>& facts);
     void showLatestWalkdown();
+    /// What waits is not what it was.
+    void keepWaiting();
 
     Register& m_register;
     Outside& m_outside;
@@ -138,6 +156,7 @@ private:
     Taps m_taps;
     std::optional<Moment> m_saved_at;
     std::vector<Waiting> m_waiting;
+    bool m_is_kept = true; ///< what waits outlives the program
     Complaint m_why_waiting;
 };
 

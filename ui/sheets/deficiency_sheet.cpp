@@ -73,15 +73,15 @@ void writeUp(Round& round, const GradedDoor& door, const RowGrade& row, QWidget*
                          [again](int index, bool) { *again = index == 0; });
     }
     auto* picker = new PhrasePicker(
-        {deficiencyWords(row),
-         DeficiencyWords::tr("Not met: %1").arg(rowWords(*row.requirement))});
+        {deficiencyWords(row), DeficiencyWords::tr("Not met: %1").arg(rowWords(*row.requirement))});
     if (!row.figure)
         picker->setPhrases({deficiencyWords(row)});
     lines->addWidget(picker);
     QObject::connect(picker, &PhrasePicker::picked, sheet,
-                     [&round, sheet, number, requirement, before, again](const QString& words) {
+                     [&round, sheet, number, requirement, before, again,
+                      walkdown = round.walkdown()->id](const QString& words) {
                          sheet->close();
-                         (void)round.record(Deficiency{round.walkdown()->id, number, requirement,
+                         (void)round.record(Deficiency{walkdown, number, requirement,
                                                        words.toStdString(),
                                                        *again ? before : std::nullopt});
                      });

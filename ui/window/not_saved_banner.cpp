@@ -29,7 +29,12 @@ NotSavedBanner::NotSavedBanner(Round& round, QWidget* parent)
 
 void NotSavedBanner::refresh() {
     const std::size_t waiting = m_round.waiting();
-    setVisible(waiting > 0);
+    const QString other = m_round.otherWriter();
+    setVisible(waiting > 0 || !other.isEmpty());
+    m_again->setVisible(waiting > 0);
+    if (waiting == 0 && !other.isEmpty())
+        m_words->setText(
+            tr("Only shown here: another program writes in this register (%1).").arg(other));
     if (waiting > 0)
         m_words->setText(tr("NOT SAVED (%1)").arg(waiting) + QStringLiteral(": ") +
                          coreWords(m_round.whyWaiting().what) + QLatin1Char(' ') +

@@ -21,8 +21,7 @@ struct Tapping {
         const QString number = QString::fromStdString(door);
         if (!row)
             return number;
-        return QStringLiteral("%1, %2").arg(
-            number, askedWords(*row));
+        return QStringLiteral("%1, %2").arg(number, askedWords(*row));
     }
     QString about(const FactId& deficiency, const QString& words) const {
         const Fact* found = round.ledger().find(deficiency);

@@ -111,6 +111,9 @@ Window::Window(Round& round, Look& look, practice::Stage* stage)
     connect(m_undo_keys, &QShortcut::activated, this, &Window::undo);
     connect(&round, &Round::recorded, this, [this] { tellTap(); });
     connect(&round, &Round::waitingChanged, this, [this] { tellTap(); });
+    connect(&round, &Round::refused, this,
+            [this](const Complaint& why) { tell(tr("Not recorded"), complaintWords(why)); });
+    connect(&round, &Round::walkdownChanged, this, &Window::leaveEndedWalkdown);
     tellTap();
     tellTime();
     showHome();
@@ -176,6 +179,17 @@ void Window::nextLight() {
     const auto next = Light((int(m_look.appearance().light) + 1) % 3);
     m_look.setLight(next);
     m_round.outside().keepSetting(QStringLiteral("light"), QString::number(int(next)));
+}
+
+/// What a screen shows of a door is of the walkdown under way: it does not outlive it.
+void Window::leaveEndedWalkdown() {
+    const QWidget* shown = m_screens->currentWidget();
+    const bool of_door = shown == m_door || shown == m_caution || shown == m_stopwatch;
+    if (!of_door || (m_round.isUnderWay() && m_round.door(m_door->door())))
+        return;
+    for (Sheet* sheet : findChildren<Sheet*>(Qt::FindDirectChildrenOnly))
+        sheet->close();
+    showHome();
 }
 
 /// Where the screen in front has no undo of its own: the stopwatch and the drill have.

@@ -54,6 +54,7 @@ signals:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void closeEvent(QCloseEvent* event) override;
     /// Tab goes as the screen is read.
     bool focusNextPrevChild(bool next) override;
 
@@ -76,6 +77,10 @@ private:
     void showLanguages();
     void makeAnew();
     void nextLight();
+    void leaveEndedWalkdown();
+    // What closing would lose (window_closing.cpp).
+    QString unfinishedWords() const;
+    void askBeforeClosing(const QString& what);
     void undo();
     void tellTap(const QString& undone = {});
     void tellTime();
@@ -101,6 +106,7 @@ private:
     StopwatchScreen* m_stopwatch;
     PracticeScreen* m_practice;
     CutShort* m_cut_short;
+    bool m_closes = false; ///< it was asked, and answered
     QTimer* m_wall;
     QShortcut* m_undo_keys;
     // In the window of an exercise only.

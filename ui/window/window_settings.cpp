@@ -9,7 +9,6 @@
 #include "ui/parts/core_words.h"
 #include "ui/parts/date_words.h"
 #include "ui/parts/lettering.h"
-#include "ui/parts/row_pager.h"
 #include "ui/parts/sheet.h"
 #include "ui/parts/value_row.h"
 #include "ui/screens/drill/drill_screen.h"
@@ -83,9 +82,7 @@ void Window::showLanguages() {
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    std::vector<QWidget*> rows;
-    const std::vector<Language> offered = languages();
-    for (const Language& language : offered) {
+    for (const Language& language : languages()) {
         const bool now = language.code == in_force;
         auto* row = new ValueRow(language.name, now ? tr("In use") : tr("Use"));
         row->setDetail(language.words);
@@ -96,14 +93,8 @@ void Window::showLanguages() {
             outside.keepSetting(QStringLiteral("language"), code);
             makeAnew();
         });
-        rows.push_back(row);
+        lines->addWidget(row);
     }
-    auto* pager = new RowPager;
-    pager->setRows(std::move(rows));
-    pager->setMinimumHeight(
-        std::min(int(double(offered.size()) * 20 * m_look.appearance().sizes.px_per_mm),
-                 height() - int(60 * m_look.appearance().sizes.px_per_mm)));
-    lines->addWidget(pager, 1);
     lines->addWidget(
         new Lettering(tr("Papers are printed in English; what you write stands as written."),
                       TextSize::Small, Ink::Muted));

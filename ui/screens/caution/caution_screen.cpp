@@ -199,6 +199,7 @@ void CautionScreen::setDoor(const QString& number) {
     if (!graded)
         return;
     m_door = number;
+    m_walkdown = round().walkdown()->id;
     m_group = QString::fromStdString(usualGroup(round().arrangement(), *graded->door));
     bar().setTitle(tr("Door %1").arg(number), tr("before it is released from the control station"));
     fillGroups();
@@ -274,15 +275,15 @@ void CautionScreen::fillMoving() {
 }
 
 void CautionScreen::answer(std::string_view question, bool confirmed) {
-    (void)round().record(CautionAnswered{round().walkdown()->id, m_door.toStdString(),
-                                         std::string(question), confirmed});
+    (void)round().record(
+        CautionAnswered{m_walkdown, m_door.toStdString(), std::string(question), confirmed});
 }
 
 void CautionScreen::confirmAll() {
     std::vector<Entry> entries;
     for (const Caution& caution : cautionsBeforeRelease())
-        entries.push_back({CautionAnswered{round().walkdown()->id, m_door.toStdString(),
-                                           std::string(caution.id), true}});
+        entries.push_back(
+            {CautionAnswered{m_walkdown, m_door.toStdString(), std::string(caution.id), true}});
     (void)round().record(std::move(entries));
 }
 

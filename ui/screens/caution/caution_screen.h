@@ -30,7 +30,7 @@ public:
     void enter() override;
 
 signals:
-    void armed(const QString& door, const QString& group);
+    void armed(QString door, QString group);
 
 protected:
     void arrange(bool upright) override;
@@ -52,6 +52,7 @@ private:
     void confirmAll();
 
     QString m_door;
+    FactId m_walkdown; ///< in which the door was shown
     QString m_group;
     QBoxLayout* m_columns;
     QWidget* m_moving_side;

@@ -24,7 +24,7 @@ public:
     void arrange(bool upright);
 
 signals:
-    void doorChosen(const QString& number);
+    void doorChosen(QString number);
     void allAsked();
 
 private:

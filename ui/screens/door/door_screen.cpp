@@ -13,6 +13,7 @@
 #include "ui/parts/choice_row.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/row_pager.h"
+#include "ui/parts/second_tap.h"
 #include "ui/parts/top_bar.h"
 #include "ui/parts/verdict_list.h"
 #include "ui/screens/door/bulkhead_panel.h"
@@ -64,6 +65,7 @@ void DoorScreen::connectParts() {
     connect(m_maker, &StepRows::measureAsked, m_sheets, &DoorSheets::measure);
     connect(m_maker, &StepRows::heelAsked, m_sheets, &DoorSheets::heel);
     connect(m_maker, &StepRows::helpAsked, m_sheets, &DoorSheets::help);
+    connect(m_maker, &StepRows::clearAsked, m_sheets, &DoorSheets::clearAnswer);
     connect(m_maker, &StepRows::timeAsked, this,
             [this](Release release, RunKind kind) { emit timeAsked(m_door, release, kind); });
     connect(m_maker, &StepRows::typeAsked, this,
@@ -94,6 +96,7 @@ QWidget* DoorScreen::makeSteps() {
         key->setCheckable(true);
         setRole(*key, "choice");
         key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+        passOverSecondTap(*key);
         connect(key, &QPushButton::clicked, this, [this, which = step] { setStep(which); });
         m_step_line->addWidget(key, 3);
         m_steps.push_back(key);
@@ -130,6 +133,7 @@ QWidget* DoorScreen::makeFoot() {
     connect(m_photograph, &QPushButton::clicked, m_sheets, &DoorSheets::photograph);
     connect(m_note, &QPushButton::clicked, m_sheets, &DoorSheets::note);
     connect(m_could_not, &QPushButton::clicked, this, [this] { m_sheets->couldNotTest(); });
+    passOverSecondTap(*m_forward);
     connect(m_forward, &QPushButton::clicked, this, &DoorScreen::forward);
     return foot;
 }

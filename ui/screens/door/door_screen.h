@@ -38,7 +38,7 @@ public:
     void enter() override;
 
 signals:
-    void timeAsked(const QString& door, latchround::Release release, latchround::RunKind kind);
+    void timeAsked(QString door, latchround::Release release, latchround::RunKind kind);
     void walkDone();
 
 protected:

@@ -11,6 +11,7 @@
 #include "ui/look/plain_text.h"
 #include "ui/look/touch_style.h"
 #include "ui/parts/catalogue_words.h"
+#include "ui/parts/choice_row.h"
 #include "ui/parts/core_words.h"
 #include "ui/parts/door_list.h"
 #include "ui/parts/door_words.h"
@@ -20,7 +21,9 @@
 #include "ui/parts/lettering.h"
 #include "ui/parts/list_touch.h"
 #include "ui/parts/phrase_picker.h"
+#include "ui/parts/second_tap.h"
 #include "ui/parts/sheet.h"
+#include "ui/parts/walkdown_words.h"
 #include "ui/parts/why_panel.h"
 #include "ui/screens/door/division_lookup.h"
 #include "ui/sheets/deficiency_sheet.h"
@@ -46,6 +49,11 @@ DoorSheets::DoorSheets(Round& round, QWidget* over)
     , m_over(over)
     , m_photographs(new PhotographSheets(round, over)) {}
 
+void DoorSheets::setDoor(const QString& number) {
+    m_door = number;
+    m_walkdown = m_round.walkdown()->id;
+}
+
 void DoorSheets::readPlate() {
     auto* sheet = new Sheet(m_over, tr("The plate on door %1").arg(m_door));
     QStringList readings;
@@ -55,10 +63,10 @@ void DoorSheets::readPlate() {
     readings << none << tr("illegible");
     auto* picker = new PhrasePicker(readings, false);
     connect(picker, &PhrasePicker::picked, sheet, [this, sheet, none](const QString& reading) {
-        PlateRead plate{walkdown(), door(), PlateState::Read, fireClassFrom(reading.toStdString())};
+        PlateRead plate{m_walkdown, door(), PlateState::Read, fireClassFrom(reading.toStdString())};
         if (!plate.fire_class)
             plate.state = reading == none ? PlateState::None : PlateState::Illegible;
-        const auto& before = m_round.door(m_door)->evidence.plate;
+        const auto before = evidence().plate;
         (void)m_round.record(plate, before ? std::optional(before->stamp.id) : std::nullopt);
         sheet->close();
     });
@@ -105,6 +113,39 @@ void DoorSheets::notAsked() {
     sheet->open();
 }
 
+void DoorSheets::clearAnswer(const QString& requirement, Side side) {
+    const auto all = evidence().observations;
+    const auto found = all.find({requirement.toStdString(), side});
+    const GradedDoor* graded = m_round.door(m_door);
+    const RowGrade* row = graded ? findRow(graded->grade, requirement.toStdString()) : nullptr;
+    if (found == all.end() || !row)
+        return;
+    const Stamp& stamp = found->second.stamp;
+    auto* sheet = new Sheet(m_over, tr("Clear this answer?"));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->addWidget(new Lettering(askedWords(*row->requirement), TextSize::Lead));
+    lines->addWidget(new Lettering(
+        tr("Door %1: “%2”, answered at %3 by %4. It stays on record as taken back.")
+            .arg(m_door, answerWords(found->second.body.answer), clockWords(stamp.when),
+                 QString::fromStdString(m_round.ledger().nameOf(stamp.person))),
+        TextSize::Body));
+    auto* keep = keyOf(tr("Keep it"), "keep-answer", "primary");
+    auto* clear = keyOf(tr("Clear the answer"), "clear-answer");
+    for (QPushButton* key : {keep, clear}) {
+        passOverSecondTap(*key); // of the finger that asked
+        lines->addWidget(key);
+    }
+    connect(clear, &QPushButton::clicked, sheet, [this, sheet, slip = stamp.id] {
+        sheet->close();
+        (void)m_round.record(TakenBack{"answer taken back"}, slip);
+    });
+    connect(keep, &QPushButton::clicked, sheet, &Sheet::close);
+    sheet->setContent(content);
+    sheet->setWidthMm(110);
+    sheet->open();
+}
+
 void DoorSheets::measure(const QString& requirement) {
     const GradedDoor* graded = m_round.door(m_door);
     const RowGrade* found = graded ? findRow(graded->grade, requirement.toStdString()) : nullptr;
@@ -119,9 +160,9 @@ void DoorSheets::measure(const QString& requirement) {
     keypad->setUnit(QString::fromStdString(unit));
     keypad->setDecimals(unit == "mm" || unit == "N" ? 1 : 3);
     connect(keypad, &Keypad::entered, sheet, [this, sheet, row, unit](double value) {
-        const auto& measured = m_round.door(m_door)->evidence.measured;
+        const auto measured = evidence().measured;
         const auto before = measured.find(row->id);
-        (void)m_round.record(MeasuredValue{walkdown(), door(), row->id, value, unit},
+        (void)m_round.record(MeasuredValue{m_walkdown, door(), row->id, value, unit},
                              before == measured.end() ? std::nullopt
                                                       : std::optional(before->second.stamp.id));
         sheet->close();
@@ -155,7 +196,7 @@ void DoorSheets::note() {
                                      tr("switch cover broken"), tr("sign screwed to the leaf"),
                                      tr("spare part ordered"), tr("put right while we stood")});
     connect(picker, &PhrasePicker::picked, sheet, [this, sheet](const QString& words) {
-        (void)m_round.record(Note{walkdown(), door(), words.toStdString()});
+        (void)m_round.record(Note{m_walkdown, door(), words.toStdString()});
         sheet->close();
     });
     sheet->setContent(picker);
@@ -164,7 +205,7 @@ void DoorSheets::note() {
 
 void DoorSheets::photograph() {
     Photograph about;
-    about.walkdown = walkdown();
+    about.walkdown = m_walkdown;
     about.door = door();
     m_photographs->take(about, {tr("whole door"), tr("plate"), tr("seal"), tr("sill"), tr("pocket"),
                                 tr("latch"), tr("closer"), tr("damage"), tr("obstruction")});
@@ -179,10 +220,10 @@ void DoorSheets::couldNotTest(const QString& requirement) {
                                      tr("control station not manned"), tr("no engineer free"),
                                      tr("not safe to move"), tr("ship not upright")});
     connect(picker, &PhrasePicker::picked, sheet, [this, sheet, requirement](const QString& why) {
-        const auto& all = m_round.door(m_door)->evidence.could_not_test;
+        const auto all = evidence().could_not_test;
         const auto before = all.find(requirement.toStdString());
         (void)m_round.record(
-            CouldNotTest{walkdown(), door(), requirement.toStdString(), why.toStdString()},
+            CouldNotTest{m_walkdown, door(), requirement.toStdString(), why.toStdString()},
             before == all.end() ? std::nullopt : std::optional(before->second.stamp.id));
         sheet->close();
     });
@@ -239,7 +280,7 @@ void DoorSheets::why(const QString& requirement) {
     }
     connect(panel, &WhyPanel::decided, sheet,
             [this, sheet](const QString& id, bool satisfactory, const QString& reason) {
-                (void)m_round.record(Judgement{walkdown(), door(), id.toStdString(), satisfactory,
+                (void)m_round.record(Judgement{m_walkdown, door(), id.toStdString(), satisfactory,
                                                reason.toStdString()});
                 sheet->close();
             });

@@ -20,12 +20,14 @@ public:
     /// Sheets cover the window of `over`.
     DoorSheets(Round& round, QWidget* over);
 
-    void setDoor(const QString& number) { m_door = number; }
+    void setDoor(const QString& number);
     void readPlate();
     /// The fire tables, opened at this door's boundary.
     void lookUpBoundary();
     /// The rows of this ship's rules that are not asked of this door, and why not.
     void notAsked();
+    /// An answer is cleared on purpose only: says which, and asks.
+    void clearAnswer(const QString& requirement, Side side);
     void measure(const QString& requirement);
     void heel();
     void note();
@@ -39,17 +41,19 @@ public:
     void allDoors();
 
 signals:
-    void doorChosen(const QString& number);
+    void doorChosen(QString number);
     void heelChanged();
 
 private:
-    std::string walkdown() const { return m_round.walkdown()->id; }
     std::string door() const { return m_door.toStdString(); }
+    /// What is on record of the door shown, in the walkdown shown.
+    DoorEvidence evidence() const { return m_round.ledger().evidenceOf(m_walkdown, door()); }
 
     Round& m_round;
     QWidget* m_over;
     PhotographSheets* m_photographs;
     QString m_door;
+    FactId m_walkdown; ///< in which the door was shown
 };
 
 } // namespace latchround::ui

@@ -41,11 +41,17 @@ void StepRows::forget() {
     m_plate = m_boundary = m_contact = m_heel = nullptr;
 }
 
-std::vector<QWidget*> StepRows::make(const QString& door, Step step) {
+const GradedDoor* StepRows::show(const QString& door, bool from_paper) {
     m_door = door;
-    m_from_paper = false;
+    m_from_paper = from_paper;
     forget();
     const GradedDoor* graded = m_round.door(door);
+    m_walkdown = graded ? m_round.walkdown()->id : FactId();
+    return graded;
+}
+
+std::vector<QWidget*> StepRows::make(const QString& door, Step step) {
+    const GradedDoor* graded = show(door, false);
     if (!graded)
         return {};
     std::vector<QWidget*> rows = rowsOf(*graded, step);
@@ -54,10 +60,7 @@ std::vector<QWidget*> StepRows::make(const QString& door, Step step) {
 }
 
 std::vector<QWidget*> StepRows::makeFromPaper(const QString& door) {
-    m_door = door;
-    m_from_paper = true;
-    forget();
-    const GradedDoor* graded = m_round.door(door);
+    const GradedDoor* graded = show(door, true);
     if (!graded)
         return {};
     std::vector<QWidget*> rows;
@@ -119,8 +122,8 @@ QWidget* StepRows::makeChoice(const Requirement& row) {
     choice->setObjectName(QStringLiteral("ask-") + QString::fromStdString(row.id));
     connect(choice, &ChoiceRow::answered, this,
             [this, id = row.id](Answer answer, Side side) { record(id, side, answer); });
-    connect(choice, &ChoiceRow::cleared, this,
-            [this, id = row.id](Side side) { record(id, side, std::nullopt); });
+    connect(choice, &ChoiceRow::clearAsked, this,
+            [this, id = row.id](Side side) { emit clearAsked(QString::fromStdString(id), side); });
     offer(choice, helpForRow(row));
     m_choices[row.id] = choice;
     return choice;
@@ -199,19 +202,15 @@ QWidget* StepRows::makeHeel() {
     return m_heel;
 }
 
-void StepRows::record(const std::string& requirement, Side side, std::optional<Answer> answer) {
-    const GradedDoor* graded = m_round.door(m_door);
-    const auto before = graded->evidence.observations.find({requirement, side});
+void StepRows::record(const std::string& requirement, Side side, Answer answer) {
+    const DoorEvidence evidence = m_round.ledger().evidenceOf(m_walkdown, m_door.toStdString());
+    const auto before = evidence.observations.find({requirement, side});
     std::optional<FactId> earlier;
-    if (before != graded->evidence.observations.end())
+    if (before != evidence.observations.end())
         earlier = before->second.stamp.id;
     // Where it cannot be saved the round keeps it waiting and says so; the answer stays on screen.
-    if (answer)
-        (void)m_round.record(
-            Observation{m_round.walkdown()->id, m_door.toStdString(), requirement, side, *answer},
-            earlier);
-    else if (earlier)
-        (void)m_round.record(TakenBack{"answer taken back"}, earlier);
+    (void)m_round.record(Observation{m_walkdown, m_door.toStdString(), requirement, side, answer},
+                         earlier);
 }
 
 QString StepRows::runsLine(Release release, RunKind kind) const {

@@ -33,14 +33,17 @@ public:
 signals:
     void plateAsked();
     void boundaryAsked();
-    void measureAsked(const QString& requirement);
+    void measureAsked(QString requirement);
     void heelAsked();
     void timeAsked(latchround::Release release, latchround::RunKind kind);
     void typeAsked(latchround::Release release, latchround::RunKind kind);
-    void helpAsked(const latchround::ui::Help& help);
+    void clearAsked(QString requirement, latchround::Side side);
+    void helpAsked(latchround::ui::Help help);
 
 private:
     void forget();
+    /// Nothing of the rows made before is touched any more; null where the walk has no such door.
+    const GradedDoor* show(const QString& door, bool from_paper);
     std::vector<QWidget*> rowsOf(const GradedDoor& graded, Step step);
     void askForRun(Release release, RunKind kind);
 
@@ -55,11 +58,12 @@ private:
     /// The row's words become a key that asks for this help.
     template <typename Row>
     void offer(Row* row, const Help& help);
-    void record(const std::string& requirement, Side side, std::optional<Answer> answer);
+    void record(const std::string& requirement, Side side, Answer answer);
     QString runsLine(Release release, RunKind kind) const;
 
     Round& m_round;
     QString m_door;
+    FactId m_walkdown; ///< in which the rows were shown; so of what is recorded by them
     bool m_from_paper = false;
     std::map<std::string, ChoiceRow*> m_choices;
     std::map<std::string, ValueRow*> m_measures;

@@ -24,7 +24,7 @@ void TypedRun::ask(const QString& door, Release release, RunKind kind) {
     const GradedDoor* graded = m_round.door(door);
     if (!graded)
         return;
-    Run run{door.toStdString(), release, kind, false, {}, {}};
+    Run run{m_round.walkdown()->id, door.toStdString(), release, kind, false, {}, {}};
     for (const SequenceStep& step : sequenceOf(*graded->door, release, kind))
         if (!step.optional)
             run.marks.push_back(step.mark);
@@ -80,14 +80,14 @@ void TypedRun::askNext(Run run) {
 }
 
 void TypedRun::keep(const Run& run) {
-    const FactId walkdown = m_round.walkdown()->id;
     std::vector<Entry> entries;
     if (run.cautions_ticked) // ids rise: the answers come before the run they are for
         for (const Caution& caution : cautionsBeforeRelease())
-            entries.push_back({CautionAnswered{walkdown, run.door, std::string(caution.id), true},
-                               {},
-                               m_round.newId()});
-    RunStarted started{walkdown, run.door, run.kind, run.release, m_round.heel_deg()};
+            entries.push_back(
+                {CautionAnswered{run.walkdown, run.door, std::string(caution.id), true},
+                 {},
+                 m_round.newId()});
+    RunStarted started{run.walkdown, run.door, run.kind, run.release, m_round.heel_deg()};
     const Door* door = findDoor(m_round.arrangement(), run.door);
     if (run.release == Release::Remote && door)
         started.release_group = usualGroup(m_round.arrangement(), *door);

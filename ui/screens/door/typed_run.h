@@ -24,6 +24,7 @@ public:
 
 private:
     struct Run {
+        FactId walkdown;
         std::string door;
         Release release = Release::LetGo;
         RunKind kind = RunKind::Closing;

@@ -33,17 +33,17 @@ public:
     void setPractising();
 
 signals:
-    void doorChosen(const QString& number);
+    void doorChosen(QString number);
     void beginAsked();
     /// All open items; `item`: the one to show, empty for none in particular.
-    void reviewAsked(const latchround::FactId& item);
-    void reportAsked(const QString& walkdown);
+    void reviewAsked(latchround::FactId item);
+    void reportAsked(QString walkdown);
     void settingsAsked();
     void drillAsked();
     void practiceAsked();
     void planAsked(latchround::Purpose purpose, latchround::ScopeKind scope);
     /// A run of the walkdown under way that was cut short; once a run.
-    void unfinishedRunFound(const QString& door);
+    void unfinishedRunFound(QString door);
 
 protected:
     void arrange(bool upright) override;

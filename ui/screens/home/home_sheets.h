@@ -33,8 +33,8 @@ signals:
     void drillAsked();
     void planAsked(latchround::Purpose purpose, latchround::ScopeKind scope);
     void dueChanged();
-    void doorChosen(const QString& number);
-    void reportAsked(const QString& walkdown);
+    void doorChosen(QString number);
+    void reportAsked(QString walkdown);
 
 private:
     QWidget* dueRow(const DueItem& item, Sheet* sheet);

@@ -50,7 +50,7 @@ public:
     int count() const { return m_model->rowCount(); }
 
 signals:
-    void chosen(const latchround::ui::OpenItem& item);
+    void chosen(latchround::ui::OpenItem item);
 
 private:
     OpenItemModel* m_model;

@@ -23,9 +23,9 @@ public:
     bool hasHeightForWidth() const override { return false; }
 
 signals:
-    void doorChosen(const QString& number);
+    void doorChosen(QString number);
     /// The items in full, this one first; empty for none in particular.
-    void reviewAsked(const latchround::FactId& item);
+    void reviewAsked(latchround::FactId item);
 
 protected:
     void lookChanged() override;

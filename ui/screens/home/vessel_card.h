@@ -34,7 +34,7 @@ public:
 
 signals:
     void dueAsked();
-    void reportAsked(const QString& walkdown);
+    void reportAsked(QString walkdown);
     void allWalkdownsAsked();
     void otherVesselsAsked();
     void settingsAsked();

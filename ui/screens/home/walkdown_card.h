@@ -30,7 +30,7 @@ public:
     QSize minimumSizeHint() const override;
 
 signals:
-    void doorChosen(const QString& number);
+    void doorChosen(QString number);
     void beginAsked();
     /// The register has no doors.
     void registerAsked();

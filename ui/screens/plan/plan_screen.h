@@ -23,7 +23,7 @@ public:
 
 signals:
     /// The walkdown is on disk; its first door.
-    void begun(const QString& door);
+    void begun(QString door);
 
 protected:
     void arrange(bool upright) override;

@@ -25,7 +25,7 @@ public:
 
 signals:
     void peopleChanged();
-    void whichChosen(latchround::ScopeKind kind, const QString& which);
+    void whichChosen(latchround::ScopeKind kind, QString which);
     void heelChosen();
     void everyDoorChosen();
     void sampleChosen(int at_most, int confidence_ppm);

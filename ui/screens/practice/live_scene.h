@@ -55,7 +55,7 @@ private:
 
     Round& m_round;
     practice::Stage& m_stage;
-    QTimer m_clock;
+    QTimer m_clock{this};
     QString m_door;
     Release m_release = Release::LetGo;
     RunKind m_kind = RunKind::Closing;

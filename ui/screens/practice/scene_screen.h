@@ -69,7 +69,7 @@ private:
     std::optional<double> reopened_m() const;
 
     practice::Stage& m_stage;
-    QTimer m_clock;
+    QTimer m_clock{this};
     QString m_door;
     Shown m_shown = Shown::Picture; ///< of a small screen
     PageTabs* m_tabs;

@@ -13,7 +13,7 @@ public:
     explicit SealedForm(QWidget* parent = nullptr);
 
 signals:
-    void given(const QString& word);
+    void given(QString word);
 
 private:
     QLineEdit* m_word;

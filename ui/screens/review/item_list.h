@@ -64,7 +64,7 @@ public:
 
 signals:
     /// Also when the list became empty: then with an empty id.
-    void currentItemChanged(const latchround::FactId& id);
+    void currentItemChanged(latchround::FactId id);
 
 protected:
     void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;

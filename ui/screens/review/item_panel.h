@@ -29,8 +29,8 @@ public:
 
 signals:
     void listAsked();
-    void historyAsked(const QString& door);
-    void photographsAsked(const latchround::FactId& item);
+    void historyAsked(QString door);
+    void photographsAsked(latchround::FactId item);
 
 protected:
     void lookChanged() override;

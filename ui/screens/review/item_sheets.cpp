@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 
 #include "core/evidence/moment_text.h"
+#include "core/evidence/terms.h"
 #include "ui/look/plain_text.h"
 #include "ui/look/touch_style.h"
 #include "ui/parts/choice_keys.h"
@@ -34,8 +35,13 @@ ItemSheets::ItemSheets(Round& round, QWidget* over)
     , m_over(over)
     , m_photographs(new PhotographSheets(round, over)) {}
 
-void ItemSheets::set(DeficiencyTerms terms) {
-    (void)m_round.record(std::move(terms));
+void ItemSheets::set(const DeficiencyTerms& terms) {
+    std::vector<Entry> entries;
+    for (DeficiencyTerms& field : fieldByField(terms)) {
+        auto before = standingTerms(m_round.ledger(), field);
+        entries.push_back({std::move(field), std::move(before)});
+    }
+    (void)m_round.record(std::move(entries));
 }
 
 void ItemSheets::ask(const QString& title, const QStringList& phrases,

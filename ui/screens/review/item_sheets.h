@@ -31,7 +31,7 @@ public:
 
 private:
     void rectified(const Item& item, const QString& what);
-    void set(DeficiencyTerms terms);
+    void set(const DeficiencyTerms& terms);
     /// Phrases to tap, then `record` with the one picked.
     void ask(const QString& title, const QStringList& phrases,
              std::function<void(const QString&)> record);

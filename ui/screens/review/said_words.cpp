@@ -4,7 +4,9 @@
 
 #include "ui/look/plain_text.h"
 #include "ui/parts/catalogue_words.h"
+#include "ui/parts/date_words.h"
 #include "ui/parts/door_words.h"
+#include "ui/parts/item_words.h"
 #include "ui/parts/units.h"
 #include "ui/parts/walkdown_words.h"
 
@@ -52,6 +54,22 @@ struct Saying {
         const Fact* stands = round.ledger().find(body.stands);
         return SaidWords::tr("decided that this stands: %1")
             .arg(stands ? saidWords(*stands, round) : QString::fromStdString(body.stands));
+    }
+    /// Only terms that set one thing differ.
+    QString operator()(const DeficiencyTerms& body) const {
+        if (body.severity)
+            return severityName(*body.severity);
+        if (body.action)
+            return actionWords(*body.action);
+        if (body.ground_for_detention)
+            return detentionWords(*body.ground_for_detention);
+        if (body.due)
+            return SaidWords::tr("due %1").arg(dateWords(*body.due));
+        if (body.interim)
+            return body.interim->empty() ? SaidWords::tr("no interim measure")
+                                         : QString::fromStdString(*body.interim);
+        return body.assigned && !body.assigned->empty() ? QString::fromStdString(*body.assigned)
+                                                        : SaidWords::tr("nobody yet");
     }
     template <class Other>
     QString operator()(const Other&) const {

@@ -14,7 +14,7 @@ public:
     DecisionSheet(const DecisionLimits& in_use, double u_s, QWidget* parent = nullptr);
 
 signals:
-    void chosen(const latchround::DecisionLimits& limits);
+    void chosen(latchround::DecisionLimits limits);
 };
 
 } // namespace latchround::ui

@@ -1,6 +1,7 @@
 #include "ui/screens/stopwatch/run_recorder.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "core/safety/cautions.h"
 
@@ -18,7 +19,10 @@ Done RunRecorder::begin(const QString& door, Release release, RunKind kind, cons
     m_release = release;
     m_kind = kind;
     m_group = group;
+    m_walkdown = m_round.walkdown()->id;
     m_run = m_round.newId();
+    m_end.clear();
+    m_called_off = false;
     m_sequence = sequenceOf(*graded->door, release, kind);
     return {};
 }
@@ -54,7 +58,7 @@ bool RunRecorder::mayMarkAlarmStopped() const {
 
 bool RunRecorder::isOver() const {
     const RunRecord* run = record();
-    return run && run->end;
+    return m_called_off || (run && run->end);
 }
 
 int RunRecorder::number() const {
@@ -72,10 +76,9 @@ Mark RunRecorder::markOf(MarkKind kind, const MarkPress& press) const {
 }
 
 void RunRecorder::addStart(std::vector<Entry>& entries) {
-    if (record())
+    if (m_round.knows(m_run))
         return;
-    RunStarted start{m_round.walkdown()->id, m_door.toStdString(), m_kind, m_release,
-                     m_round.heel_deg()};
+    RunStarted start{m_walkdown, m_door.toStdString(), m_kind, m_release, m_round.heel_deg()};
     if (!m_group.isEmpty())
         start.release_group = m_group.toStdString();
     entries.push_back({std::move(start), std::nullopt, m_run});
@@ -92,13 +95,16 @@ Done RunRecorder::mark(MarkKind kind, const MarkPress& press) {
     addStart(entries);
     entries.push_back({markOf(kind, press)});
     if (wouldComplete(kind))
-        entries.push_back({RunEnded{m_run, RunOutcome::Complete, {}}});
+        entries.push_back(ended(RunOutcome::Complete, {}));
     return m_round.record(std::move(entries));
 }
 
-std::optional<FactId> RunRecorder::endId() const {
-    // The ledger keeps the newest end; its id is needed to supersede it.
-    return m_round.ledger().endOf(m_run);
+Entry RunRecorder::ended(RunOutcome outcome, const QString& reason) {
+    std::optional<FactId> before;
+    if (!m_end.empty())
+        before = m_end;
+    m_end = m_round.newId();
+    return {RunEnded{m_run, outcome, reason.toStdString()}, before, m_end};
 }
 
 Done RunRecorder::takeBack() {
@@ -107,15 +113,16 @@ Done RunRecorder::takeBack() {
         return {};
     std::vector<Entry> entries;
     entries.push_back({TakenBack{"mark taken back"}, run->marks.back().id});
-    if (const auto end = endId())
-        entries.push_back({TakenBack{"run goes on"}, end});
+    if (!m_end.empty())
+        entries.push_back({TakenBack{"run goes on"}, std::exchange(m_end, {})});
     return m_round.record(std::move(entries));
 }
 
 Done RunRecorder::end(RunOutcome outcome, const QString& reason) {
     std::vector<Entry> entries;
     addStart(entries);
-    entries.push_back({RunEnded{m_run, outcome, reason.toStdString()}, endId()});
+    m_called_off = true;
+    entries.push_back(ended(outcome, reason));
     return m_round.record(std::move(entries));
 }
 

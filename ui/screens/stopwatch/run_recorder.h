@@ -23,7 +23,8 @@ public:
     RunKind kind() const { return m_kind; }
     const QString& door() const { return m_door; }
 
-    /// The run as it is on record; null before its first fact is saved.
+    /// The run as it is on record; null before its first fact is saved. What the end says may still
+    /// wait.
     const RunRecord* record() const;
     std::vector<MarkKind> taken() const;
     /// The main key's event; null when the run is over.
@@ -31,6 +32,7 @@ public:
     /// An event that may be marked now besides the next one.
     bool mayMarkHalfWay() const;
     bool mayMarkAlarmStopped() const;
+    /// Its end is on record, or it was called off, saved or not: no mark is taken any more.
     bool isOver() const;
     /// Number of this run among the door's runs of its kind and release, from 1.
     int number() const;
@@ -42,17 +44,20 @@ public:
 
 private:
     Mark markOf(MarkKind kind, const MarkPress& press) const;
-    /// The run's first fact where none is recorded yet.
+    /// The run's first fact where none is recorded yet, nor waits to be.
     void addStart(std::vector<Entry>& entries);
     bool wouldComplete(MarkKind kind) const;
-    std::optional<FactId> endId() const;
+    Entry ended(RunOutcome outcome, const QString& reason);
 
     Round& m_round;
     QString m_door;
     Release m_release = Release::LetGo;
     RunKind m_kind = RunKind::Closing;
     QString m_group;
+    FactId m_walkdown;
     FactId m_run;
+    FactId m_end; ///< by which the run was ended here; it may still wait to be saved
+    bool m_called_off = false;
     std::vector<SequenceStep> m_sequence;
 };
 

@@ -1,15 +1,22 @@
 #include "ui/screens/stopwatch/run_result.h"
 
+#include <cmath>
+
 #include <QHBoxLayout>
+#include <QLocale>
 #include <QPushButton>
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include "core/measure/double_mark.h"
+#include "core/measure/interval.h"
 #include "ui/look/touch_style.h"
 #include "ui/parts/door_glyph.h"
+#include "ui/parts/door_words.h"
 #include "ui/parts/grade_words.h"
 #include "ui/parts/lettering.h"
 #include "ui/parts/phrase_picker.h"
+#include "ui/parts/run_words.h"
 #include "ui/parts/sheet.h"
 #include "ui/parts/verdict_look.h"
 
@@ -60,13 +67,16 @@ RunResult::RunResult(QWidget* parent)
     , m_reasons(new PhrasePicker)
     , m_why(keyOf(tr("Say why ›"), "run-why"))
     , m_again(new QPushButton(tr("Run again")))
-    , m_done(new QPushButton(tr("Back to the door ›"))) {
+    , m_done(new QPushButton(tr("Back to the door ›")))
+    , m_hold(new QTimer(this)) {
     auto* all = new QVBoxLayout(this);
     all->addWidget(m_title);
     all->addLayout(m_lines);
     all->addWidget(m_reasons);
     all->addWidget(m_why);
     all->addStretch(1);
+    m_doubt = makeDoubt();
+    all->addWidget(m_doubt);
     auto* keys = new QHBoxLayout;
     keys->addWidget(m_again, 2);
     keys->addWidget(m_done, 3);
@@ -79,6 +89,13 @@ RunResult::RunResult(QWidget* parent)
     connect(m_done, &QPushButton::clicked, this, &RunResult::doneAsked);
     connect(m_reasons, &PhrasePicker::picked, this, &RunResult::reasonPicked);
     connect(m_why, &QPushButton::clicked, this, &RunResult::askWhy);
+    m_hold->setSingleShot(true);
+    m_hold->setInterval(hold_ms);
+    connect(m_hold, &QTimer::timeout, this, [this] {
+        for (QPushButton* key : {m_again, m_done, m_both_right, m_one_wrong})
+            key->setEnabled(true);
+    });
+    showKeys(false);
     RunResult::lookChanged();
 }
 
@@ -90,30 +107,89 @@ void RunResult::clearLines() {
 }
 
 void RunResult::holdKeys() {
-    for (QPushButton* key : {m_again, m_done})
+    for (QPushButton* key : {m_again, m_done, m_both_right, m_one_wrong})
         key->setEnabled(false);
-    QTimer::singleShot(hold_ms, this, [this] {
-        for (QPushButton* key : {m_again, m_done})
-            key->setEnabled(true);
-    });
+    m_hold->start();
 }
 
-void RunResult::show(const GradedDoor& door, const RunRecord& run) {
+void RunResult::show(const GradedDoor& door, const RunRecord& run,
+                     const std::vector<RowGrade>& own) {
     clearLines();
     m_called_off = false;
     showReasons();
     m_title->setText(tr("Run complete"));
     m_title->setInk(Ink::Plain);
-    if (run.kind == RunKind::Closing)
-        for (const RowGrade& row : door.grade.rows)
-            if (row.figure && !shortName(*row.requirement).isEmpty())
-                m_lines->addWidget(lineOf(row, m_roomy ? TextSize::Lead : TextSize::Body));
+    for (const RowGrade& row : own)
+        m_lines->addWidget(lineOf(row, m_roomy ? TextSize::Lead : TextSize::Body));
+    if (run.kind == RunKind::Contact) // what came of it is seen and answered, not timed
+        m_lines->addWidget(new Lettering(runWords(run, *door.door), TextSize::Lead));
+    for (const RowGrade& row : own)
+        if (const RowGrade* together = findRow(door.grade, row.requirement->id);
+            together && together->figure && together->figure->value != row.figure->value)
+            m_lines->addWidget(
+                new Lettering(tr("All runs of the door together: %1 %2: %3")
+                                  .arg(shortName(*row.requirement), measuredWords(*together),
+                                       verdictWords(together->verdict)),
+                              TextSize::Small));
+    askAboutDouble(run);
     showTitle();
     holdKeys();
 }
 
+QWidget* RunResult::makeDoubt() {
+    auto* doubt = new QWidget;
+    auto* lines = new QVBoxLayout(doubt);
+    lines->setContentsMargins(0, 0, 0, 0);
+    m_doubt_words = new Lettering({}, TextSize::Body, Ink::Plain, true);
+    m_both_right = keyOf(tr("Both are right"), "double-right");
+    m_one_wrong = keyOf({}, "double-wrong");
+    lines->addWidget(m_doubt_words);
+    auto* keys = new QHBoxLayout;
+    for (QPushButton* key : {m_one_wrong, m_both_right}) {
+        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+        keys->addWidget(key, 1);
+    }
+    lines->addLayout(keys);
+    connect(m_both_right, &QPushButton::clicked, this, [this] { showKeys(false); });
+    connect(m_one_wrong, &QPushButton::clicked, this, [this] {
+        showKeys(false);
+        if (m_last_is_wrong)
+            emit takeBackAsked();
+        else
+            emit spoilAsked();
+    });
+    return doubt;
+}
+
+void RunResult::askAboutDouble(const RunRecord& run) {
+    const std::optional<std::size_t> second = suspectedDouble(run);
+    showKeys(second.has_value());
+    if (!second)
+        return;
+    const Mark& before = run.marks[*second - 1].mark;
+    const Mark& mark = run.marks[*second].mark;
+    m_last_is_wrong = *second + 1 == run.marks.size();
+    m_doubt_words->setText(
+        tr("“%1” and “%2” lie only %3 s apart. One touch too many?")
+            .arg(markWords(before.kind), markWords(mark.kind),
+                 QLocale().toString(std::abs(intervalBetween(before, mark)->seconds), 'f', 2)));
+    m_one_wrong->setText(m_last_is_wrong ? tr("Take “%1” back").arg(markWords(mark.kind))
+                                         : tr("Yes: the run is spoiled"));
+}
+
+/// Where there is little room the question comes alone, and what the run gave after it.
+void RunResult::showKeys(bool doubt) {
+    m_doubt->setVisible(doubt);
+    for (int i = 0; i < m_lines->count(); ++i)
+        m_lines->itemAt(i)->widget()->setVisible(!doubt || m_roomy);
+    showTitle();
+    m_again->setVisible(!doubt);
+    m_done->setVisible(!doubt);
+}
+
 void RunResult::showEnded(RunOutcome outcome, const QString& stop_word) {
     clearLines();
+    showKeys(false);
     m_called_off = true;
     m_why->setText(tr("Say why ›"));
     const bool stopped = outcome == RunOutcome::Stopped;
@@ -138,7 +214,8 @@ void RunResult::showEnded(RunOutcome outcome, const QString& stop_word) {
 void RunResult::showTitle() {
     constexpr double narrow_mm = 90;
     const bool narrow = !m_roomy && width() < mm(narrow_mm);
-    m_title->setVisible(!narrow || m_called_off || m_lines->isEmpty());
+    const bool asks = m_doubt->isVisibleTo(this) && !m_roomy;
+    m_title->setVisible(!asks && (!narrow || m_called_off || m_lines->isEmpty()));
 }
 
 void RunResult::resizeEvent(QResizeEvent* event) {
@@ -166,6 +243,7 @@ void RunResult::askWhy() {
 void RunResult::setRoomy(bool roomy) {
     m_roomy = roomy;
     showReasons();
+    showKeys(!m_doubt->isHidden());
     setRole(*m_again, "plain", roomy);
     setRole(*m_done, "primary", roomy);
 }

@@ -7,6 +7,7 @@
 #include "ui/parts/part.h"
 
 class QPushButton;
+class QTimer;
 class QVBoxLayout;
 
 namespace latchround::ui {
@@ -19,7 +20,9 @@ class RunResult : public Part {
 public:
     explicit RunResult(QWidget* parent = nullptr);
 
-    void show(const GradedDoor& door, const RunRecord& run);
+    /// `own`: what this run alone says (core/grading/run_grade.h). Below it stands what all runs of
+    /// the door say together, where that is something else.
+    void show(const GradedDoor& door, const RunRecord& run, const std::vector<RowGrade>& own);
     /// The run was called off: says what to do now, and asks why.
     void showEnded(RunOutcome outcome, const QString& stop_word);
 
@@ -29,9 +32,12 @@ public:
     void setRoomy(bool roomy);
 
 signals:
-    void reasonPicked(const QString& reason);
+    void reasonPicked(QString reason);
     void againAsked();
     void doneAsked();
+    /// The second of two marks that came too close was one touch too many.
+    void takeBackAsked();
+    void spoilAsked();
 
 protected:
     void lookChanged() override;
@@ -44,6 +50,10 @@ private:
     void showReasons();
     void clearLines();
     void holdKeys();
+    /// Two marks that one finger may have made: asks before anything else.
+    void askAboutDouble(const RunRecord& run);
+    void showKeys(bool doubt);
+    QWidget* makeDoubt();
 
     Lettering* m_title;
     QVBoxLayout* m_lines;
@@ -51,6 +61,12 @@ private:
     QPushButton* m_why; ///< opens the reasons where there is no room for them here
     QPushButton* m_again;
     QPushButton* m_done;
+    QWidget* m_doubt = nullptr;
+    Lettering* m_doubt_words = nullptr;
+    QPushButton* m_both_right = nullptr;
+    QPushButton* m_one_wrong = nullptr;
+    bool m_last_is_wrong = false; ///< of the two marks asked about, the second was the last
+    QTimer* m_hold;               ///< keys come after it, lest the last mark's finger hits them
     QStringList m_phrases;
     bool m_called_off = false;
     bool m_roomy = true;

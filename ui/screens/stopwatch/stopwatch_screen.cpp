@@ -8,6 +8,7 @@
 #include <QStackedWidget>
 
 #include "core/grading/live_band.h"
+#include "core/grading/run_grade.h"
 #include "core/measure/interval.h"
 #include "ui/parts/band_gauge.h"
 #include "ui/parts/core_words.h"
@@ -78,12 +79,14 @@ void StopwatchScreen::connectKeys() {
             [this] { (void)m_recorder.takeBack(); });
     connect(&m_side->spoiled(), &QPushButton::clicked, this, &StopwatchScreen::spoil);
     connect(m_result, &RunResult::doneAsked, this, &StopwatchScreen::leave);
+    connect(m_result, &RunResult::takeBackAsked, this, [this] { (void)m_recorder.takeBack(); });
+    connect(m_result, &RunResult::spoilAsked, this, &StopwatchScreen::spoil);
     connect(m_result, &RunResult::againAsked, this, [this] {
         emit againAsked(m_recorder.door(), m_recorder.release(), m_recorder.kind());
     });
     connect(m_result, &RunResult::reasonPicked, this, [this](const QString& reason) {
-        if (const RunRecord* run = m_recorder.record(); run && run->end)
-            (void)m_recorder.end(run->end->outcome, reason);
+        if (m_called_off)
+            (void)m_recorder.end(*m_called_off, reason);
     });
     connect(&bar(), &TopBar::back, this, &StopwatchScreen::leave);
 }
@@ -93,6 +96,7 @@ Done StopwatchScreen::begin(const QString& door, Release release, RunKind kind,
     Done may = m_recorder.begin(door, release, kind, group);
     if (!may)
         return may;
+    m_called_off.reset();
     const GradedDoor* graded = round().door(door);
     m_drawing->setDoor(graded->door->kind, graded->door->opening_m);
     m_drawing->setSide(release == Release::LocalSideTwo ? Side::Two : Side::One);
@@ -138,7 +142,7 @@ void StopwatchScreen::hideEvent(QHideEvent* event) {
 
 bool StopwatchScreen::isRunning() const {
     const RunRecord* run = m_recorder.record();
-    return run && !run->marks.empty() && !run->end;
+    return run && !run->marks.empty() && !m_recorder.isOver();
 }
 
 void StopwatchScreen::mark(MarkKind kind, const MarkPress& press) {
@@ -161,6 +165,7 @@ void StopwatchScreen::endWith(RunOutcome outcome, const QString& reason) {
     m_clock.stop();
     if (outcome == RunOutcome::Stopped)
         emit stopped();
+    m_called_off = outcome;
     m_result->showEnded(outcome, QString::fromStdString(round().walkdown()->plan.stop_word));
     m_keys->setCurrentWidget(m_result);
     place();
@@ -185,9 +190,12 @@ void StopwatchScreen::refresh() {
         m_clock.start();
     if (!running)
         m_clock.stop();
-    if (over && run->end->outcome == RunOutcome::Complete) {
+    if (run && run->end && run->end->outcome == RunOutcome::Complete) {
         if (m_keys->currentWidget() != m_result) {
-            m_result->show(*round().door(m_recorder.door()), *run);
+            const GradedDoor& door = *round().door(m_recorder.door());
+            m_result->show(
+                door, *run,
+                rowsOfRun(round().arrangement().particulars, door, *run, round().catalogue()));
             m_keys->setCurrentWidget(m_result);
             emit ended(run->id);
         }
@@ -218,9 +226,8 @@ void StopwatchScreen::showKeys() {
     m_side->halfWay().setEnabled(saved && m_recorder.mayMarkHalfWay());
     m_side->alarmStopped().setEnabled(saved && m_recorder.mayMarkAlarmStopped());
     const RunRecord* run = m_recorder.record();
-    const bool called_off = run && run->end && run->end->outcome != RunOutcome::Complete;
-    m_side->takeBack().setEnabled(saved && run && !run->marks.empty() && !called_off);
-    m_side->spoiled().setEnabled(run && !called_off);
+    m_side->takeBack().setEnabled(saved && run && !run->marks.empty() && !m_called_off);
+    m_side->spoiled().setEnabled(run && !m_called_off);
     m_side->stop().setEnabled(!m_recorder.isOver());
 }
 
@@ -271,9 +278,12 @@ void StopwatchScreen::tick() {
     const MarkKind from =
         taken.empty() || has(taken, MarkKind::LeafMoves) ? MarkKind::LeafMoves : taken.front();
     std::optional<double> shown;
-    if (run && has(taken, home))
-        if (const auto closed = intervalBetween(*run, MarkKind::LeafMoves, home))
-            shown = closed->seconds;
+    const bool contact = m_recorder.kind() == RunKind::Contact;
+    const auto [first, last] = contact ? std::pair(MarkKind::Touched, MarkKind::Stopped)
+                                       : std::pair(MarkKind::LeafMoves, home);
+    if (run && has(taken, last))
+        if (const auto whole = intervalBetween(*run, first, last))
+            shown = whole->seconds;
     if (!shown && isRunning())
         shown = secondsSince(from);
     m_readings->setSeconds(shown);

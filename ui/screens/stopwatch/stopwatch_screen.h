@@ -26,20 +26,23 @@ public:
     /// A new run. Complains, and shows nothing new, where it may not be armed.
     Done begin(const QString& door, Release release, RunKind kind, const QString& group = {});
     void enter() override;
+    /// A mark was taken and the run has not ended.
+    bool isRunning() const;
+    /// As its key does.
+    void stop();
 
     /// In place of the drawing: a door that is seen to move by itself.
     void setScene(QWidget* scene);
 
 signals:
     /// The stopwatch stands ready for this run; `group` as of begin().
-    void ready(const QString& door, latchround::Release release, latchround::RunKind kind,
-               const QString& group);
+    void ready(QString door, latchround::Release release, latchround::RunKind kind, QString group);
     void stopped();
     /// The run has ended, whichever way.
-    void ended(const latchround::FactId& run);
+    void ended(latchround::FactId run);
     /// Back to the door.
-    void done(const QString& door);
-    void againAsked(const QString& door, latchround::Release release, latchround::RunKind kind);
+    void done(QString door);
+    void againAsked(QString door, latchround::Release release, latchround::RunKind kind);
 
 protected:
     void arrange(bool upright) override;
@@ -53,7 +56,6 @@ private:
     void place();
     void placeFew(bool over);
     void mark(MarkKind kind, const MarkPress& press);
-    void stop();
     void spoil();
     void leave();
     void endWith(RunOutcome outcome, const QString& reason);
@@ -62,13 +64,12 @@ private:
     void showBand();
     void showDrawing(const std::vector<MarkKind>& taken);
     void tick();
-    bool isRunning() const;
     bool isDouble() const;
     QWidget* picture() const;
     std::optional<double> secondsSince(MarkKind kind) const;
 
     RunRecorder m_recorder;
-    QTimer m_clock;
+    QTimer m_clock{this};
     DoorDrawing* m_drawing;
     QWidget* m_scene = nullptr; ///< in place of the drawing; never gives way
     Readings* m_readings;
@@ -77,7 +78,8 @@ private:
     RunResult* m_result;
     SideKeys* m_side;
     QGridLayout* m_grid;
-    int m_placed = -1;        ///< for which window and moment; not yet known
+    std::optional<RunOutcome> m_called_off; ///< stopped or spoiled here, saved or not
+    int m_placed = -1;                      ///< for which window and moment; not yet known
     double m_expected_s = 20; ///< for the drawing only: about how long this door takes
 };
 

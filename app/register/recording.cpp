@@ -1,0 +1,73 @@
+#include "app/register/recording.h"
+
+#include <map>
+#include <string>
+
+#include "app/register/fact_rows_read.h"
+#include "app/register/fact_rows_write.h"
+#include "core/evidence/admission.h"
+
+namespace latchround {
+
+namespace {
+
+/// What the register knows, and what comes along in the same action.
+OnRecord onRecord(SqliteConnection& connection, std::span<const Fact> facts) {
+    std::map<FactId, const Fact*> along;
+    for (const Fact& fact : facts)
+        along.emplace(fact.stamp.id, &fact);
+    OnRecord known;
+    known.find = [&connection, along = std::move(along)](const FactId& id) {
+        const auto found = along.find(id);
+        return found != along.end() ? std::optional(*found->second)
+                                    : readFact(connection, id).value_or(std::nullopt);
+    };
+    known.hasEnded = [&connection](const FactId& walkdown) {
+        const auto ended = connection.single(
+            "SELECT 1 FROM walkdown_ended AS last JOIN fact AS ending ON ending.id = last.fact"
+            " WHERE ending.walkdown = ?1 AND NOT EXISTS ("
+            "  SELECT 1 FROM taken_back AS slip JOIN fact AS back ON back.id = slip.fact"
+            "  WHERE back.supersedes = last.fact) LIMIT 1",
+            {sqlText(walkdown)});
+        return ended && !ended->empty();
+    };
+    return known;
+}
+
+} // namespace
+
+Done writeEach(SqliteConnection& connection, std::span<const Fact> facts) {
+    for (const Fact& fact : facts) {
+        const Result<Written> written = writeFact(connection, fact);
+        if (!written)
+            return tl::unexpected(written.error());
+        if (*written == Written::New)
+            continue;
+        const auto stored = readFact(connection, fact.stamp.id);
+        if (!stored)
+            return tl::unexpected(stored.error());
+        if (*stored != fact)
+            return tl::unexpected(
+                Complaint{"fact " + fact.stamp.id,
+                          "another fact with this id is recorded already: NOT saved.",
+                          "Record a correction under an id of its own."});
+    }
+    return {};
+}
+
+Done recordEach(SqliteConnection& connection, std::span<const Fact> facts) {
+    const OnRecord known = onRecord(connection, facts);
+    for (const Fact& fact : facts) {
+        const std::optional<Complaint> refusal = refusalOf(fact, known);
+        if (!refusal)
+            continue;
+        const auto stored = readFact(connection, fact.stamp.id);
+        if (!stored)
+            return tl::unexpected(stored.error());
+        if (!*stored) // what is there already was allowed when it was recorded
+            return tl::unexpected(*refusal);
+    }
+    return writeEach(connection, facts);
+}
+
+} // namespace latchround

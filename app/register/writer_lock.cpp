@@ -1,0 +1,114 @@
+#include "app/register/writer_lock.h"
+
+#include <array>
+#include <cerrno>
+#include <map>
+#include <mutex>
+#include <string_view>
+
+#include <fcntl.h>
+#include <sys/file.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <QFile>
+#include <QFileInfo>
+#include <QSysInfo>
+
+namespace latchround {
+
+namespace {
+
+/// What this program holds, by the path of the lock's file.
+struct LocksHeld {
+    std::mutex mutex;
+    std::map<std::string, std::weak_ptr<const WriterLock>> locks;
+};
+
+LocksHeld& locksHeld() {
+    static LocksHeld all;
+    return all;
+}
+
+std::string lockPathOf(const QString& register_file) {
+    const QString whole = QFileInfo(register_file).canonicalFilePath();
+    return QFile::encodeName((whole.isEmpty() ? register_file : whole) + QStringLiteral(".writer"))
+        .toStdString();
+}
+
+/// The file that was locked is still the one of that name.
+bool isInPlace(int descriptor, const std::string& path) {
+    struct stat open {};
+    struct stat there {};
+    return ::fstat(descriptor, &open) == 0 && ::stat(path.c_str(), &there) == 0 &&
+           open.st_dev == there.st_dev && open.st_ino == there.st_ino;
+}
+
+enum class Locked { Here, Elsewhere, Nowhere };
+
+Locked lockAt(const std::string& path, int& descriptor) {
+    for (;;) {
+        descriptor = ::open(path.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0666);
+        if (descriptor < 0)
+            return Locked::Nowhere;
+        if (::flock(descriptor, LOCK_EX | LOCK_NB) != 0) {
+            const bool taken = errno == EWOULDBLOCK;
+            ::close(descriptor);
+            descriptor = -1;
+            return taken ? Locked::Elsewhere : Locked::Nowhere;
+        }
+        if (isInPlace(descriptor, path))
+            return Locked::Here;
+        ::close(descriptor); // who held it before has just taken the file away
+    }
+}
+
+void sayWho(int descriptor) {
+    const std::string words = "process " + std::to_string(::getpid()) + " on " +
+                              QSysInfo::machineHostName().toStdString() + "\n";
+    if (::ftruncate(descriptor, 0) != 0 ||
+        ::pwrite(descriptor, words.data(), words.size(), 0) != ssize_t(words.size()))
+        return; // the lock holds without words
+}
+
+} // namespace
+
+WriterLock::WriterLock(std::string path, int descriptor)
+    : m_path(std::move(path))
+    , m_descriptor(descriptor) {}
+
+WriterLock::~WriterLock() {
+    if (m_descriptor < 0)
+        return;
+    ::unlink(m_path.c_str()); // while it is still locked: see isInPlace
+    ::close(m_descriptor);
+}
+
+std::shared_ptr<const WriterLock> WriterLock::take(const QString& register_file) {
+    const std::string path = lockPathOf(register_file);
+    const std::lock_guard guard(locksHeld().mutex);
+    if (auto own = locksHeld().locks[path].lock())
+        return own;
+    int descriptor = -1;
+    const Locked locked = lockAt(path, descriptor);
+    if (locked == Locked::Elsewhere)
+        return nullptr;
+    if (locked == Locked::Here)
+        sayWho(descriptor);
+    std::shared_ptr<const WriterLock> lock(new WriterLock(path, descriptor));
+    locksHeld().locks[path] = lock;
+    return lock;
+}
+
+std::string WriterLock::holderOf(const QString& register_file) {
+    const int descriptor = ::open(lockPathOf(register_file).c_str(), O_RDONLY | O_CLOEXEC);
+    std::array<char, 300> words{};
+    const ssize_t length = descriptor < 0 ? 0 : ::read(descriptor, words.data(), words.size());
+    if (descriptor >= 0)
+        ::close(descriptor);
+    std::string_view said(words.data(), length > 0 ? std::size_t(length) : 0);
+    said = said.substr(0, said.find('\n'));
+    return said.empty() ? "another program" : std::string(said);
+}
+
+} // namespace latchround

@@ -1,0 +1,34 @@
+// What may be recorded here and now, beside what is on record. What another tablet brings is not
+// asked: there, people may have walked on while somebody here ended the walkdown.
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+
+#include "core/complaint.h"
+#include "core/evidence/fact.h"
+
+namespace latchround {
+
+/// What the rule has to know of the register.
+struct OnRecord {
+    std::function<std::optional<Fact>(const FactId&)> find;
+    std::function<bool(const FactId& walkdown)> hasEnded;
+};
+
+/// Recorded at a door in the course of a walkdown; null for anything else. What shows a deficiency
+/// is of the deficiency, and may come at any time.
+const std::string* doorWalkedTo(const FactBody& body);
+
+/// Whether `body` may stand for `slip`: it takes it back; it says the same kind of thing of the
+/// same walkdown, door, row and side; or it gives again what `slip` took back.
+bool mayReplace(const FactBody& body, const Fact& slip,
+                const std::function<std::optional<Fact>(const FactId&)>& find);
+
+/// Why this fact may not be recorded now: its walkdown has ended, or it would replace something
+/// else. Nothing where it may. What it refers to and is not there at all is for the register to
+/// say.
+std::optional<Complaint> refusalOf(const Fact& fact, const OnRecord& on_record);
+
+} // namespace latchround

@@ -1,0 +1,174 @@
+// One program at a time writes in a register; who comes second reads, sees what the first adds, and
+// takes nothing away from it.
+#include <csignal>
+
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <QFile>
+#include <QFileInfo>
+#include <QTemporaryDir>
+#include <gmock/gmock.h>
+
+#include "app/register/sqlite_register.h"
+#include "app/register/writer_lock.h"
+#include "tests/register/sample_facts.h"
+
+namespace latchround {
+namespace {
+
+using ::testing::HasSubstr;
+
+/// Another program, in a process of its own, that does one thing when it is told to.
+class Other {
+public:
+    explicit Other(std::function<void()> work) {
+        EXPECT_EQ(::pipe(m_go), 0);
+        EXPECT_EQ(::pipe(m_done), 0);
+        m_process = ::fork();
+        if (m_process == 0) {
+            char byte = 0;
+            while (::read(m_go[0], &byte, 1) == 1) {
+                work();
+                (void)!::write(m_done[1], &byte, 1);
+            }
+            ::_exit(0);
+        }
+    }
+    ~Other() { kill(); }
+    Other(const Other&) = delete;
+    Other& operator=(const Other&) = delete;
+
+    void go() {
+        char byte = 1;
+        ASSERT_EQ(::write(m_go[1], &byte, 1), 1);
+        ASSERT_EQ(::read(m_done[0], &byte, 1), 1);
+    }
+    /// As by kill -9.
+    void kill() {
+        if (m_process > 0) {
+            ::kill(m_process, SIGKILL);
+            ::waitpid(m_process, nullptr, 0);
+            for (const int end : {m_go[0], m_go[1], m_done[0], m_done[1]})
+                ::close(end);
+        }
+        m_process = 0;
+    }
+    pid_t process() const { return m_process; }
+
+private:
+    pid_t m_process = 0;
+    int m_go[2]{};
+    int m_done[2]{};
+};
+
+struct Writers : testing::Test {
+    QTemporaryDir folder;
+    QString file = folder.filePath(QStringLiteral("ship.db"));
+
+    void SetUp() override {
+        auto begun = SqliteRegister::open(file);
+        ASSERT_TRUE(begun);
+        ASSERT_TRUE((*begun)->adopt(sampleArrangement(), sampleMoment()));
+        ASSERT_TRUE((*begun)->record(samplePersonAndWalkdown()));
+    }
+    static Fact note(int n) {
+        return sampleFact(n, Note{sampleId(1), "5-32", "note " + std::to_string(n)});
+    }
+    /// Opens the register and keeps it, then records note 5, 6 and so on.
+    std::function<void()> writing() const {
+        return [at = file, n = 5, opened = std::shared_ptr<SqliteRegister>()]() mutable {
+            if (!opened) {
+                opened = std::move(SqliteRegister::open(at).value());
+                return;
+            }
+            const Fact fact = note(n++);
+            if (!opened->record({&fact, 1}))
+                ::_exit(1);
+        };
+    }
+};
+
+TEST_F(Writers, TheSecondReadsSaysWhoWritesAndSeesWhatIsAdded) {
+    Other first(writing());
+    first.go();
+    auto second = SqliteRegister::open(file);
+    ASSERT_TRUE(second) << inOneLine(second.error());
+    EXPECT_THAT((*second)->otherWriter(), HasSubstr(std::to_string(first.process())));
+    const Fact fact = note(90);
+    const Done refused = (*second)->record({&fact, 1});
+    ASSERT_FALSE(refused);
+    EXPECT_THAT(refused.error().what, HasSubstr("another program writes in this register"));
+    EXPECT_FALSE((*second)->adopt(sampleArrangement(), sampleMoment()));
+    (void)(*second)->hasChanged();
+    EXPECT_FALSE((*second)->hasChanged());
+    first.go();
+    EXPECT_TRUE((*second)->hasChanged());
+    EXPECT_EQ((*second)->facts()->back(), note(5));
+}
+
+/// The reader comes and goes; then the writer dies. Nothing that was said to be saved is gone.
+TEST_F(Writers, AReaderTakesNothingAwayFromAWriterThatIsKilled) {
+    Other first(writing());
+    first.go();
+    first.go();
+    for (int i = 0; i < 3; ++i) {
+        const auto second = SqliteRegister::open(file);
+        ASSERT_TRUE(second) << inOneLine(second.error());
+        ASSERT_FALSE((*second)->otherWriter().empty());
+    }
+    EXPECT_TRUE(QFileInfo::exists(file + "-wal"));
+    first.go();
+    first.kill();
+    const auto after = SqliteRegister::open(file);
+    ASSERT_TRUE(after);
+    EXPECT_EQ((*after)->otherWriter(), "") << "the lock ended with its program";
+    EXPECT_EQ((*after)->facts()->back(), note(6));
+}
+
+TEST_F(Writers, TheSecondWritesOnceTheFirstHasGone) {
+    Other first(writing());
+    first.go();
+    const auto second = SqliteRegister::open(file);
+    ASSERT_TRUE(second);
+    first.kill();
+    ASSERT_TRUE((*second)->reopen());
+    EXPECT_EQ((*second)->otherWriter(), "");
+    const Fact fact = note(90);
+    EXPECT_TRUE((*second)->record({&fact, 1}));
+}
+
+TEST_F(Writers, OneProgramMayOpenItTwice) {
+    const auto one = SqliteRegister::open(file);
+    const auto two = SqliteRegister::open(file);
+    ASSERT_TRUE(one && two);
+    EXPECT_EQ((*one)->otherWriter(), "");
+    EXPECT_EQ((*two)->otherWriter(), "");
+}
+
+TEST_F(Writers, NothingIsLeftBesideTheRegister) {
+    { const auto opened = SqliteRegister::open(file); }
+    EXPECT_FALSE(QFileInfo::exists(file + ".writer"));
+}
+
+/// What any program that opens and closes the register in this process could bring about: the log
+/// goes, and what is "saved" after that would be gone with the program.
+TEST_F(Writers, ALogThatWasTakenAwayIsNoticedAndItsEntriesAreNotLost) {
+    auto opened = SqliteRegister::open(file).value();
+    const Fact before = note(5);
+    ASSERT_TRUE(opened->record({&before, 1}));
+    ASSERT_TRUE(QFile::remove(file + "-wal"));
+    const Fact next = note(6);
+    const Done noticed = opened->record({&next, 1});
+    ASSERT_FALSE(noticed);
+    EXPECT_THAT(noticed.error().what, HasSubstr("took the register's log away"));
+    EXPECT_THAT(noticed.error().what, HasSubstr("NOT saved"));
+    ASSERT_TRUE(opened->record({&next, 1})) << "again, as the screen offers";
+    const auto other = SqliteRegister::open(file).value();
+    EXPECT_EQ(other->facts()->back(), next);
+    EXPECT_EQ(other->facts()->at(other->facts()->size() - 2), before);
+    EXPECT_TRUE(other->examine());
+}
+
+} // namespace
+} // namespace latchround

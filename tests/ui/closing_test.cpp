@@ -1,0 +1,143 @@
+// Closing the window loses nothing unsaid; neither does what waits when the program ends.
+#include <gtest/gtest.h>
+
+#include <QLineEdit>
+#include <QPushButton>
+
+#include "tests/passing_time.h"
+#include "tests/ui/memory_register.h"
+#include "ui/look/look.h"
+#include "ui/parts/mark_key.h"
+#include "ui/parts/sheet.h"
+#include "ui/screens/door/door_screen.h"
+#include "ui/window/window.h"
+
+using namespace latchround;
+using namespace latchround::ui;
+
+namespace {
+
+const Complaint disk_full{"register", "the disk is full", "Free some space."};
+
+struct Closing : testing::Test {
+    SmallShip ship;
+    FactId walkdown = ship.begun();
+    Round& round = ship.load();
+    Look look;
+    Window window{round, look};
+
+    void SetUp() override {
+        look.wearOn(window);
+        window.resize(1280, 800);
+        window.show();
+        test::settle(window);
+    }
+    QWidget* shown(const char* name) {
+        for (QWidget* each : window.findChildren<QWidget*>(name))
+            if (each->isVisible())
+                return each;
+        return nullptr;
+    }
+    void press(const char* name) {
+        QWidget* key = shown(name);
+        ASSERT_NE(key, nullptr) << name;
+        QTest::mouseClick(key, Qt::LeftButton);
+        test::settle(window);
+    }
+    void runAtDoor() {
+        emit window.doorScreen().timeAsked("5-31", Release::LetGo, RunKind::Closing);
+        test::settle(window);
+        QTest::mousePress(shown("mark"), Qt::LeftButton);
+        QTest::mouseRelease(shown("mark"), Qt::LeftButton);
+        ASSERT_EQ(round.door("5-31")->evidence.runs.size(), 1u);
+    }
+};
+
+} // namespace
+
+TEST_F(Closing, NothingToLoseNothingAsked) {
+    EXPECT_TRUE(window.close());
+}
+
+TEST_F(Closing, InMidRunItAsksAndThenStopsTheRun) {
+    runAtDoor();
+    EXPECT_FALSE(window.close());
+    EXPECT_TRUE(window.isVisible());
+    press("close-not");
+    EXPECT_FALSE(round.door("5-31")->evidence.runs[0].end) << "the run goes on";
+    EXPECT_FALSE(window.close());
+    press("close-yes");
+    EXPECT_FALSE(window.isVisible());
+    ASSERT_TRUE(round.door("5-31")->evidence.runs[0].end);
+    EXPECT_EQ(round.door("5-31")->evidence.runs[0].end->outcome, RunOutcome::Stopped);
+}
+
+TEST_F(Closing, WhatWaitsIsKeptAndNeedsNoQuestion) {
+    ship.vessel_register.failure = disk_full;
+    (void)round.record(Note{walkdown, "5-31", "ajar"});
+    ASSERT_EQ(ship.outside.kept.size(), 1u);
+    EXPECT_TRUE(window.close());
+}
+
+TEST_F(Closing, WhatCanBeKeptNowhereIsAskedAbout) {
+    ship.vessel_register.failure = disk_full;
+    ship.outside.keep_failure = disk_full;
+    (void)round.record(Note{walkdown, "5-31", "ajar"});
+    EXPECT_FALSE(round.isSafeToLeave());
+    EXPECT_FALSE(window.close());
+    press("close-not");
+    ship.vessel_register.failure.reset();
+    ship.outside.keep_failure.reset();
+    ASSERT_TRUE(round.saveWaiting());
+    EXPECT_TRUE(window.close());
+}
+
+TEST_F(Closing, AHalfWrittenNoteIsAskedAbout) {
+    window.doorScreen().setDoor("5-31");
+    auto* sheet = new Sheet(&window, "Note");
+    auto* line = new QLineEdit;
+    sheet->setContent(line);
+    sheet->open();
+    test::settle(window);
+    EXPECT_TRUE(window.close()) << "an empty line is nothing";
+    window.show();
+    QTest::keyClicks(line, "closer leaks");
+    EXPECT_FALSE(window.close());
+    press("close-yes");
+    EXPECT_FALSE(window.isVisible());
+}
+
+/// As at the next start of the program.
+TEST_F(Closing, WhatWasKeptIsTakenUpAndSaved) {
+    ship.vessel_register.failure = disk_full;
+    (void)round.record(Note{walkdown, "5-31", "ajar"});
+    (void)round.record(Note{walkdown, "5-31", "leaks"});
+    ship.vessel_register.failure.reset();
+    Round next(ship.vessel_register, ship.outside, round.catalogue());
+    ASSERT_TRUE(next.load());
+    next.takeUp(ship.outside.kept);
+    EXPECT_EQ(next.waiting(), 2u);
+    EXPECT_EQ(next.door("5-31")->evidence.notes.size(), 0u);
+    ASSERT_TRUE(next.saveWaiting());
+    EXPECT_EQ(next.door("5-31")->evidence.notes.size(), 2u);
+    EXPECT_TRUE(ship.outside.kept.empty());
+}
+
+/// Refused for its own sake, it must not stand in the way for ever.
+TEST_F(Closing, ARefusedEntryHoldsUpNothingBehindIt) {
+    ship.vessel_register.failure = disk_full;
+    (void)round.record(Note{walkdown, "5-31", "ajar"});
+    (void)round.record(Note{walkdown, "5-31", "leaks"});
+    std::vector<WaitingBatch> kept = ship.outside.kept;
+    ship.vessel_register.failure.reset();
+    Fact other = kept.front().facts.front(); // something else has its id by now
+    std::get<Note>(other.body).text = "of another program";
+    ship.vessel_register.put(other);
+    Round next(ship.vessel_register, ship.outside, round.catalogue());
+    ASSERT_TRUE(next.load());
+    next.takeUp(kept);
+    EXPECT_FALSE(next.saveWaiting());
+    EXPECT_EQ(next.waiting(), 1u);
+    EXPECT_EQ(ship.outside.kept.size(), 1u);
+    EXPECT_EQ(next.door("5-31")->evidence.notes.back().body.text, "leaks");
+}

@@ -1,0 +1,69 @@
+#include "ui/window/vessel_choice.h"
+
+#include <QPainter>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "ui/look/look.h"
+#include "ui/look/touch_style.h"
+#include "ui/parts/core_words.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/row_pager.h"
+#include "ui/parts/value_row.h"
+
+namespace latchround::ui {
+
+VesselChoice::VesselChoice(Outside& outside, const QString& place, const Complaint& why)
+    : m_outside(outside)
+    , m_why(new Lettering({}, TextSize::Body)) {
+    setObjectName(QStringLiteral("vessel-choice"));
+    setWindowTitle(QStringLiteral("Latchround"));
+    setMinimumSize(640, 480);
+    auto* lines = new QVBoxLayout(this);
+    lines->addWidget(
+        new Lettering(tr("This vessel cannot be opened"), TextSize::Title, Ink::Plain, true));
+    m_why->setObjectName(QStringLiteral("why-not-opened"));
+    lines->addWidget(m_why);
+    lines->addWidget(new Lettering(tr("Vessels on this tablet"), TextSize::Heading));
+    std::vector<QWidget*> rows;
+    for (const VesselOnTablet& vessel : outside.vessels()) {
+        auto* row = new ValueRow(vessel.name, vessel.place == place ? tr("Try again") : tr("Open"));
+        row->setDetail(vessel.detail);
+        row->key()->setObjectName(QStringLiteral("choose-") + vessel.place);
+        connect(row, &ValueRow::asked, this, [this, at = vessel.place] { open(at); });
+        rows.push_back(row);
+    }
+    auto* pager = new RowPager;
+    pager->setRows(std::move(rows));
+    lines->addWidget(pager, 1);
+    auto* take_in = keyOf(tr("Take in a register (CSV)"), "take-in-register");
+    connect(take_in, &QPushButton::clicked, this, &VesselChoice::takeIn);
+    lines->addWidget(take_in);
+    tell(why);
+}
+
+void VesselChoice::tell(const Complaint& why) {
+    m_why->setText(complaintWords(why));
+}
+
+void VesselChoice::open(const QString& place) {
+    if (const Done opened = m_outside.openVessel(place); !opened)
+        tell(opened.error());
+}
+
+void VesselChoice::takeIn() {
+    const auto place = m_outside.takeInRegister(this, {});
+    if (!place)
+        tell(place.error().front());
+    else if (*place)
+        open(**place);
+}
+
+void VesselChoice::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.fillRect(rect(), lookOf(this).colours.paper);
+}
+
+} // namespace latchround::ui
+
+#include "moc_vessel_choice.cpp"

@@ -1,0 +1,64 @@
+// Closing the window: what it would cut short or lose is said first.
+#include <QCloseEvent>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+#include "ui/look/touch_style.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/sheet.h"
+#include "ui/screens/stopwatch/stopwatch_screen.h"
+#include "ui/window/window.h"
+
+namespace latchround::ui {
+
+/// What closing would cut short or lose; empty where nothing.
+QString Window::unfinishedWords() const {
+    if (m_screens->currentWidget() == m_stopwatch && m_stopwatch->isRunning())
+        return tr("A run is being timed: a leaf may be moving. Closing stops the run.");
+    if (!m_round.isSafeToLeave())
+        return tr("%1 entries are NOT saved and could not be kept elsewhere. Closing loses them.")
+            .arg(m_round.waiting());
+    for (const Sheet* sheet : findChildren<Sheet*>(Qt::FindDirectChildrenOnly))
+        for (const QLineEdit* line : sheet->findChildren<QLineEdit*>())
+            if (line->isVisible() && !line->text().trimmed().isEmpty())
+                return tr("What is written in the open sheet is not recorded. Closing loses it.");
+    return {};
+}
+
+void Window::closeEvent(QCloseEvent* event) {
+    const QString what = m_closes ? QString() : unfinishedWords();
+    if (what.isEmpty()) {
+        QWidget::closeEvent(event);
+        return;
+    }
+    event->ignore();
+    if (!findChild<Sheet*>(QStringLiteral("before-closing"), Qt::FindDirectChildrenOnly))
+        askBeforeClosing(what);
+}
+
+void Window::askBeforeClosing(const QString& what) {
+    auto* sheet = new Sheet(this, tr("Close the program?"));
+    sheet->setObjectName(QStringLiteral("before-closing"));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->addWidget(new Lettering(what, TextSize::Lead));
+    auto* stay = keyOf(tr("Go on here"), "close-not", "primary");
+    auto* close_all_the_same = keyOf(tr("Close all the same"), "close-yes", "danger");
+    lines->addWidget(stay);
+    lines->addWidget(close_all_the_same);
+    connect(stay, &QPushButton::clicked, sheet, &Sheet::close);
+    connect(close_all_the_same, &QPushButton::clicked, this, [this] {
+        if (m_screens->currentWidget() == m_stopwatch && m_stopwatch->isRunning())
+            m_stopwatch->stop();
+        m_closes = true;
+        close();
+    });
+    sheet->setContent(content);
+    sheet->setWidthMm(110);
+    sheet->open();
+}
+
+} // namespace latchround::ui
