@@ -51,7 +51,6 @@ QSize sizeFrom(const QString& text) {
 } // namespace
 
 int main(int argc, char** argv) {
-    ui::readyTypeface();
     QCoreApplication::setApplicationName(QStringLiteral("Latchround"));
     QCoreApplication::setApplicationVersion(QStringLiteral(LATCHROUND_VERSION));
     QCommandLineParser parser;
@@ -75,6 +74,7 @@ int main(int argc, char** argv) {
         return complain({{"latchround", "there is no display here",
                           "Start it on a desktop, or use latchround-cli."}});
     }
+    ui::readyTypeface();
     QApplication application(argc, argv);
     parser.process(application);
 

@@ -78,8 +78,7 @@ const std::string* doorWalkedTo(const FactBody& walked) {
             if constexpr (std::is_same_v<Body, Photograph>)
                 return body.shows ? nullptr : &body.door;
             else if constexpr (is_one_of<Body, Observation, PlateRead, MeasuredValue, RunStarted,
-                                         CautionAnswered, Note, Deficiency, CouldNotTest,
-                                         Judgement>)
+                                         CautionAnswered, Note, CouldNotTest, Judgement>)
                 return &body.door;
             else
                 return nullptr;

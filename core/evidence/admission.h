@@ -17,8 +17,8 @@ struct OnRecord {
     std::function<bool(const FactId& walkdown)> hasEnded;
 };
 
-/// Recorded at a door in the course of a walkdown; null for anything else. What shows a deficiency
-/// is of the deficiency, and may come at any time.
+/// Recorded at a door in the course of a walkdown; null for anything else. Deficiencies, and what
+/// shows them, are written up after the walk as well.
 const std::string* doorWalkedTo(const FactBody& body);
 
 /// Whether `body` may stand for `slip`: it takes it back; it says the same kind of thing of the

@@ -128,6 +128,7 @@ TEST_P(RegisterContract, AnEndedWalkdownTakesNothingMore) {
     expectRefused({sampleFact(20, WalkdownEnded{m_walkdown, "again"})}, ended);
     keep({answer(11, Answer::Yes)});                                        // it was there before
     keep({sampleFact(21, Rectification{sampleId(12), "mended", "bosun"})}); // goes on ashore
+    keep({sampleFact(24, Deficiency{m_walkdown, "5-33", "", "written up after the walk", {}})});
     keep({takenBack(22, 13)});
     keep({note(23, "under way again")});
 }

@@ -31,6 +31,7 @@ using Tasks = std::vector<practice::DoorTask>;
 struct Rehearsal {
     MemoryRegister vessel_register{given::practiceVessel()};
     FakeOutside outside;
+    FactId person;
     std::int64_t now_ns = 100 * second_ns;
     std::unique_ptr<Round> round;
     practice::Stage stage;
@@ -39,7 +40,7 @@ struct Rehearsal {
         : stage(exerciseOf(std::move(tasks)), given::practiceVessel(), 11) {
         outside.steady_ns = [this] { return now_ns; };
         outside.loudspeaker = true;
-        put(PersonJoined{"Maren Tollefsby", "surveyor"});
+        person = put(PersonJoined{"Maren Tollefsby", "surveyor"});
         WalkdownBegun plan;
         for (const Door& door : given::practiceVessel().doors)
             plan.doors.push_back(door.number);
@@ -55,12 +56,13 @@ struct Rehearsal {
         exercise.doors = std::move(tasks);
         return exercise;
     }
-    void put(FactBody body) {
+    FactId put(FactBody body) {
         Fact fact;
         const FactId id = outside.newId();
-        fact.stamp = {id, outside.now(), id, "tablet-test", std::nullopt};
+        fact.stamp = {id, outside.now(), person.empty() ? id : person, "tablet-test", std::nullopt};
         fact.body = std::move(body);
         vessel_register.put(std::move(fact));
+        return id;
     }
     void pass(double seconds) { now_ns += std::int64_t(seconds * double(second_ns)); }
 };

@@ -94,15 +94,4 @@ TEST_F(FileDialog, QtsOwnWouldHaveLookedIntoThem) {
     EXPECT_THAT(opened.names(), testing::Not(testing::IsEmpty()));
 }
 
-TEST_F(FileDialog, AFileIsChosenByItsName) {
-    QTimer::singleShot(300, qApp, [] {
-        auto* dialog = qobject_cast<QFileDialog*>(QApplication::activeModalWidget());
-        ASSERT_NE(dialog, nullptr);
-        dialog->selectFile("nameless");
-        static_cast<QDialog*>(dialog)->accept();
-    });
-    EXPECT_EQ(askForFile(nullptr, "Photograph", folder.path(), "All (*)"),
-              folder.filePath("nameless"));
-}
-
 } // namespace latchround

@@ -102,7 +102,16 @@ protected:
     void backToTheDoor() {
         const auto* done = window()->findChild<QPushButton*>("run-done");
         ASSERT_NE(done, nullptr);
-        hands::until([&] { return done->isVisible() && done->isEnabled(); }, "the run is over");
+        // Marked as fast as a test can, the program asks whether one touch was one too many.
+        const auto* right = window()->findChild<QPushButton*>("double-right");
+        hands::until(
+            [&] {
+                return (done->isVisible() && done->isEnabled()) ||
+                       (right->isVisible() && right->isEnabled());
+            },
+            "the run is over");
+        if (right->isVisible())
+            use("double-right");
         use("run-done");
         ASSERT_TRUE(doorScreen().isVisible());
     }

@@ -37,9 +37,21 @@ const std::vector<std::byte> picture{std::byte{0}, std::byte{10}, std::byte{13},
 
 TEST_F(WaitingFile, ReadsBackWhatWasWrittenAndIsTakenAwayWithIt) {
     const std::vector<ui::WaitingBatch> waiting{
-        {{join("1", "A \"quoted\"\nname"), join("2", "B")}, {}},
-        {{Fact{{"3", {}, "1", "tablet", {}},
-               Photograph{"w", "5-01", std::string(64, 'a'), "image/png", "sill", "", {}}}},
+        {{join("01a21c62-49b2-7001-8304-000000000001", "A \"quoted\"\nname"),
+          join("01a21c62-49b2-7001-8304-000000000002", "B")},
+         {}},
+        {{Fact{{"01a21c62-49b2-7001-8304-000000000003",
+                {1, 0},
+                "01a21c62-49b2-7001-8304-000000000001",
+                "tablet",
+                {}},
+               Photograph{"01a21c62-49b2-7001-8304-000000000009",
+                          "5-01",
+                          std::string(64, 'a'),
+                          "image/png",
+                          "sill",
+                          "",
+                          {}}}},
          picture}};
     ASSERT_TRUE(writeWaiting(vessel, waiting));
     const auto back = readWaiting(vessel);
@@ -54,15 +66,17 @@ TEST_F(WaitingFile, ReadsBackWhatWasWrittenAndIsTakenAwayWithIt) {
 }
 
 TEST_F(WaitingFile, IsOfferedAtTheNextStartAndSaved) {
-    ASSERT_TRUE(writeWaiting(vessel, {{{join("01900000-waited", "Waited Long")}, {}}}));
+    ASSERT_TRUE(writeWaiting(
+        vessel, {{{join("01a21c62-49b2-7001-8304-000000000007", "Waited Long")}, {}}}));
     ui::Look look;
     Desk desk(builtInCatalogue().value(), {}, look);
     ASSERT_TRUE(desk.open(vessel));
     hands::click(desk.window(), "save-again");
     EXPECT_FALSE(QFile::exists(file()));
     const auto facts = SqliteRegister::open(vessel).value()->facts().value();
-    EXPECT_TRUE(std::ranges::any_of(
-        facts, [](const Fact& fact) { return fact.stamp.id == "01900000-waited"; }));
+    EXPECT_TRUE(std::ranges::any_of(facts, [](const Fact& fact) {
+        return fact.stamp.id == "01a21c62-49b2-7001-8304-000000000007";
+    }));
 }
 
 TEST_F(WaitingFile, WhatCannotBeReadIsPutAsideAndSaid) {

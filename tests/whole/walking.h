@@ -128,6 +128,11 @@ protected:
         clock_ms += 60'000;
         for (const double second : marks_s)
             hands::pressAt(window(), "mark", clock_ms + quint64(second * 1000 + 0.5));
+        if (auto* right = window()->findChild<QPushButton*>("double-right");
+            right->isVisible()) { // the alarm stopped as the leaf was home
+            hands::until([&] { return right->isEnabled(); }, "the two marks are asked about");
+            hands::click(right);
+        }
         hands::until([&] { return hands::find(window(), "run-done")->isEnabled(); },
                      "the run is over");
         hands::click(window(), "run-done");
