@@ -104,14 +104,16 @@ Done Desk::open(const QString& path) {
     });
     if (own != facts.rend())
         m_ids.continueAfter(own->first);
-    const auto kept = readWaiting(path);
+    // What waits is the writer's: who only shows the register leaves it alone.
+    const bool writes = (*opened)->otherWriter().empty();
+    const auto kept = writes ? readWaiting(path) : Result<std::vector<ui::WaitingBatch>>();
     // The old window goes before the round it shows, the round before its register.
     m_window = std::move(window);
     m_round = std::move(round);
     m_register = std::move(*opened);
     m_path = path;
     keepSetting(QStringLiteral("vessel"), path);
-    if (m_register->otherWriter().empty())
+    if (writes)
         m_other.stop();
     else
         m_other.start();

@@ -74,7 +74,9 @@ Result<std::vector<ui::WaitingBatch>> readWaiting(const QString& register_path) 
         return waiting;
     const Result<std::string> text = bytesOf(path, most_waiting_bytes);
     if (!text)
-        return tl::unexpected(text.error());
+        return tl::unexpected(Complaint{
+            text.error().where, "what waited to be saved here cannot be read: " + text.error().what,
+            "It is kept as " + putAside(pathFor(register_path)) + "; report this."});
     ui::WaitingBatch batch;
     const auto finish = [&] {
         if (!batch.facts.empty())

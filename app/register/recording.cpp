@@ -17,6 +17,14 @@ OnRecord onRecord(SqliteConnection& connection, std::span<const Fact> facts) {
     for (const Fact& fact : facts)
         along.emplace(fact.stamp.id, &fact);
     OnRecord known;
+    known.walkdownOf = [&connection, along](const FactId& run) {
+        const auto found = along.find(run);
+        if (found == along.end())
+            return connection.single("SELECT walkdown FROM fact WHERE id = ?", {sqlText(run)})
+                .value_or(FactId());
+        const auto* started = std::get_if<RunStarted>(&found->second->body);
+        return started ? started->walkdown : FactId();
+    };
     known.find = [&connection, along = std::move(along)](const FactId& id) {
         const auto found = along.find(id);
         return found != along.end() ? std::optional(*found->second)

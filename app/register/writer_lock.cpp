@@ -49,8 +49,10 @@ enum class Locked { Here, Elsewhere, Nowhere };
 Locked lockAt(const std::string& path, int& descriptor) {
     for (;;) {
         descriptor = ::open(path.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0666);
+        if (descriptor < 0) // made by somebody else; a lock needs no right to write
+            descriptor = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
         if (descriptor < 0)
-            return Locked::Nowhere;
+            return ::access(path.c_str(), F_OK) == 0 ? Locked::Elsewhere : Locked::Nowhere;
         if (::flock(descriptor, LOCK_EX | LOCK_NB) != 0) {
             const bool taken = errno == EWOULDBLOCK;
             ::close(descriptor);

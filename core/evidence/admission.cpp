@@ -11,16 +11,18 @@ namespace {
 using Find = std::function<std::optional<Fact>(const FactId&)>;
 
 /// The walkdown that must be under way for this fact; empty where none has to be.
-FactId walkOf(const Fact& fact, const Find& find) {
-    const auto ofOther = [&](const FactId& id) {
-        const std::optional<Fact> other = find(id);
-        return other ? walkOf(*other, find) : FactId{};
+FactId walkOf(const Fact& fact, const OnRecord& on_record) {
+    const auto ofRun = [&](const FactId& run) {
+        if (on_record.walkdownOf)
+            return on_record.walkdownOf(run);
+        const std::optional<Fact> started = on_record.find(run);
+        return started ? walkOf(*started, on_record) : FactId{};
     };
     return std::visit(
         [&](const auto& body) -> FactId {
             using Body = std::remove_cvref_t<decltype(body)>;
             if constexpr (is_one_of<Body, Mark, RunEnded>)
-                return ofOther(body.run);
+                return ofRun(body.run);
             else if constexpr (std::is_same_v<Body, WalkdownEnded>)
                 return body.walkdown;
             else if constexpr (requires { body.walkdown; })
@@ -32,10 +34,10 @@ FactId walkOf(const Fact& fact, const Find& find) {
 }
 
 /// A walkdown that has ended is taken up again by taking its end back; all else of it stands.
-FactId walkOfTakenBack(const Fact& fact, const Find& find) {
+FactId walkOfTakenBack(const Fact& fact, const OnRecord& on_record) {
     const std::optional<Fact> slip =
-        fact.stamp.supersedes ? find(*fact.stamp.supersedes) : std::nullopt;
-    return slip && !std::holds_alternative<WalkdownEnded>(slip->body) ? walkOf(*slip, find)
+        fact.stamp.supersedes ? on_record.find(*fact.stamp.supersedes) : std::nullopt;
+    return slip && !std::holds_alternative<WalkdownEnded>(slip->body) ? walkOf(*slip, on_record)
                                                                       : FactId{};
 }
 
@@ -98,8 +100,8 @@ bool mayReplace(const FactBody& body, const Fact& slip, const Find& find) {
 
 std::optional<Complaint> refusalOf(const Fact& fact, const OnRecord& on_record) {
     const FactId walk = std::holds_alternative<TakenBack>(fact.body)
-                            ? walkOfTakenBack(fact, on_record.find)
-                            : walkOf(fact, on_record.find);
+                            ? walkOfTakenBack(fact, on_record)
+                            : walkOf(fact, on_record);
     if (!walk.empty() && on_record.hasEnded(walk))
         return Complaint{"fact " + fact.stamp.id, "its walkdown has ended: NOT saved.",
                          "Take the end of the walkdown back first, or begin another."};

@@ -15,6 +15,9 @@ namespace latchround {
 struct OnRecord {
     std::function<std::optional<Fact>(const FactId&)> find;
     std::function<bool(const FactId& walkdown)> hasEnded;
+    /// Of a run, where that can be told without all of its fact, as for each mark; else `find`
+    /// tells.
+    std::function<FactId(const FactId& run)> walkdownOf{};
 };
 
 /// Recorded at a door in the course of a walkdown; null for anything else. Deficiencies, and what

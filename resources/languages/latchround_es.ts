@@ -4117,6 +4117,18 @@
         <source>, side two</source>
         <translation type="unfinished">, lado dos</translation>
     </message>
+    <message>
+        <source>due %1</source>
+        <translation type="unfinished">vence el %1</translation>
+    </message>
+    <message>
+        <source>no interim measure</source>
+        <translation type="unfinished">sin medida provisional</translation>
+    </message>
+    <message>
+        <source>nobody yet</source>
+        <translation type="unfinished">aún nadie</translation>
+    </message>
 </context>
 <context>
     <name>SightWords</name>

@@ -4117,6 +4117,18 @@
         <source>, side two</source>
         <translation type="unfinished">, côté deux</translation>
     </message>
+    <message>
+        <source>due %1</source>
+        <translation type="unfinished">pour le %1</translation>
+    </message>
+    <message>
+        <source>no interim measure</source>
+        <translation type="unfinished">pas de mesure provisoire</translation>
+    </message>
+    <message>
+        <source>nobody yet</source>
+        <translation type="unfinished">encore personne</translation>
+    </message>
 </context>
 <context>
     <name>SightWords</name>

@@ -4117,6 +4117,18 @@
         <source>, side two</source>
         <translation type="unfinished">, sisi dua</translation>
     </message>
+    <message>
+        <source>due %1</source>
+        <translation type="unfinished">tenggat %1</translation>
+    </message>
+    <message>
+        <source>no interim measure</source>
+        <translation type="unfinished">tanpa tindakan sementara</translation>
+    </message>
+    <message>
+        <source>nobody yet</source>
+        <translation type="unfinished">belum ada orang</translation>
+    </message>
 </context>
 <context>
     <name>SightWords</name>

@@ -46,6 +46,11 @@ bool changesWalkdowns(const Fact& fact, const Ledger& ledger) {
            std::holds_alternative<DecisionLimits>(fact.body); // every door is graded anew
 }
 
+Complaint anotherWrites(const QString& who) {
+    return {"register", "another program writes in it (" + who.toStdString() + "): NOT saved.",
+            "Close it there, then open the vessel here again."};
+}
+
 } // namespace
 
 Round::Round(Register& vessel_register, Outside& outside, Catalogue catalogue)
@@ -114,11 +119,11 @@ const Item* Round::item(const FactId& id) const {
 
 FactId Round::join(const QString& name, const QString& role) {
     FactId id = newId();
-    if (m_person.empty())
-        m_person = id;
     std::vector<Entry> entries;
     entries.push_back({PersonJoined{name.toStdString(), role.toStdString()}, std::nullopt, id});
     (void)record(std::move(entries));
+    if (m_person.empty() && knows(id))
+        m_person = id;
     return id;
 }
 
@@ -230,8 +235,17 @@ std::optional<Complaint> Round::refusalOfAny(const std::vector<Fact>& facts) con
         const Fact* known = find(id);
         return known ? std::optional(*known) : std::nullopt;
     };
-    const OnRecord known{among, [this](const FactId& walkdown) {
-                             return !isUnderWay() || m_walkdown->id != walkdown;
+    const auto endWaits = [this](const FactId& walkdown) {
+        for (const Waiting& batch : m_waiting)
+            for (const Fact& fact : batch.facts)
+                if (const auto* end = std::get_if<WalkdownEnded>(&fact.body);
+                    end && end->walkdown == walkdown)
+                    return true;
+        return false;
+    };
+    const OnRecord known{among, [&](const FactId& walkdown) {
+                             return !isUnderWay() || m_walkdown->id != walkdown ||
+                                    endWaits(walkdown);
                          }};
     for (const Fact& fact : facts) {
         if (auto refusal = refusalOf(fact, known))
@@ -257,9 +271,7 @@ Done Round::readAgain() {
 
 Done Round::saveOrKeep(Waiting batch) {
     if (const QString other = otherWriter(); !other.isEmpty()) {
-        Complaint why{"register",
-                      "another program writes in it (" + other.toStdString() + "): NOT saved.",
-                      "Close it there, then open the vessel here again."};
+        Complaint why = anotherWrites(other);
         emit refused(why);
         return tl::unexpected(std::move(why));
     }
@@ -301,6 +313,10 @@ Done Round::saveWaiting() {
         emit waitingChanged();
         return open;
     }
+    if (m_waiting.empty())
+        return {};
+    if (const QString other = otherWriter(); !other.isEmpty())
+        return tl::unexpected(anotherWrites(other));
     // What is refused for its own sake stays, and holds up nothing that comes after it; a fault of
     // the register, which is the same for the next, ends the trying.
     Done first_fault;

@@ -15,16 +15,19 @@ namespace latchround::ui {
 
 /// What closing would cut short or lose; empty where nothing.
 QString Window::unfinishedWords() const {
+    QStringList reasons;
     if (m_screens->currentWidget() == m_stopwatch && m_stopwatch->isRunning())
-        return tr("A run is being timed: a leaf may be moving. Closing stops the run.");
+        reasons << tr("A run is being timed: a leaf may be moving. Closing stops the run.");
     if (!m_round.isSafeToLeave())
-        return tr("%1 entries are NOT saved and could not be kept elsewhere. Closing loses them.")
-            .arg(m_round.waiting());
+        reasons
+            << tr("%1 entries are NOT saved and could not be kept elsewhere. Closing loses them.")
+                   .arg(m_round.waiting());
     for (const Sheet* sheet : findChildren<Sheet*>(Qt::FindDirectChildrenOnly))
         for (const QLineEdit* line : sheet->findChildren<QLineEdit*>())
             if (line->isVisible() && !line->text().trimmed().isEmpty())
-                return tr("What is written in the open sheet is not recorded. Closing loses it.");
-    return {};
+                reasons << tr(
+                    "What is written in the open sheet is not recorded. Closing loses it.");
+    return reasons.join(QLatin1Char('\n'));
 }
 
 void Window::closeEvent(QCloseEvent* event) {
@@ -50,12 +53,18 @@ void Window::askBeforeClosing(const QString& what) {
     lines->addWidget(stay);
     lines->addWidget(close_all_the_same);
     connect(stay, &QPushButton::clicked, sheet, &Sheet::close);
-    connect(close_all_the_same, &QPushButton::clicked, this, [this] {
-        if (m_screens->currentWidget() == m_stopwatch && m_stopwatch->isRunning())
-            m_stopwatch->stop();
-        m_closes = true;
-        close();
-    });
+    connect(close_all_the_same, &QPushButton::clicked, this,
+            [this, sheet, was_safe = m_round.isSafeToLeave()] {
+                if (m_screens->currentWidget() == m_stopwatch && m_stopwatch->isRunning())
+                    m_stopwatch->stop();
+                sheet->close();
+                if (was_safe && !m_round.isSafeToLeave()) { // the stop could not be saved
+                    askBeforeClosing(unfinishedWords());
+                    return;
+                }
+                m_closes = true;
+                close();
+            });
     sheet->setContent(content);
     sheet->setWidthMm(110);
     sheet->open();

@@ -78,8 +78,11 @@ void PlanScreen::begin() {
     m_begun = round().newId();
     std::vector<Entry> entries;
     entries.push_back({walkdownOf(round(), m_draft), std::nullopt, m_begun});
-    if (const Done done = round().record(std::move(entries)); !done)
+    if (const Done done = round().record(std::move(entries)); !done) {
         m_brief->setWaiting(complaintWords(done.error()));
+        if (!round().knows(m_begun)) // refused: it will not be saved later either
+            m_begun.clear();
+    }
 }
 
 /// Whoever saved it: this screen, or somebody else who tried again later.
