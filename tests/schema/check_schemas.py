@@ -151,7 +151,7 @@ def check_reports():
             survey = load(file)
             accepts(name, survey, f"the survey of {vessel}")
             accepts("grade-output.schema.json", survey, f"the survey of {vessel}")
-            cli("report", register, "--kind", "work-list", "--to", file)
+            cli("report", register, "--kind", "work-list", "--to", file, "--replace")
             accepts(name, load(file), f"the work list of {vessel}")
             accepts(name, json.loads(cli("items", register, "--all", "--json")),
                     f"the items of {vessel}")
