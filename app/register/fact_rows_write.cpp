@@ -1,4 +1,5 @@
 #include "app/register/fact_rows_write.h"
+
 #include "core/evidence/references.h"
 
 namespace latchround {

@@ -5,14 +5,10 @@
 
 namespace latchround {
 
-namespace {
-
 bool isOfMarks(Source source) {
     return source == Source::ClosingTime || source == Source::ClosingRate ||
            source == Source::AlarmLead || source == Source::AlarmAfterShut;
 }
-
-} // namespace
 
 std::vector<RowGrade> rowsOfRun(const Particulars& vessel, const GradedDoor& door,
                                 const RunRecord& run, const Catalogue& catalogue) {

@@ -8,6 +8,7 @@
 
 #include "core/evidence/run_sequence.h"
 #include "core/grading/grade.h"
+#include "core/grading/run_grade.h"
 #include "ui/help/help.h"
 #include "ui/parts/catalogue_words.h"
 #include "ui/parts/choice_row.h"
@@ -19,15 +20,6 @@
 #include "ui/parts/value_row.h"
 
 namespace latchround::ui {
-namespace {
-
-/// Worked out from the marks of a run.
-bool isOfMarks(Source source) {
-    return source == Source::ClosingTime || source == Source::ClosingRate ||
-           source == Source::AlarmLead || source == Source::AlarmAfterShut;
-}
-
-} // namespace
 
 StepRows::StepRows(Round& round, QObject* parent)
     : QObject(parent)
