@@ -13,7 +13,8 @@ struct AshoreStep {
     int version;
     const char* sql;
 };
-constexpr std::array<AshoreStep, 2> ashore_steps{{{1, ashore_1_sql}, {2, ashore_2_sql}}};
+constexpr std::array<AshoreStep, 3> ashore_steps{
+    {{1, ashore_1_sql}, {2, ashore_2_sql}, {3, ashore_3_sql}}};
 
 /// Anything that somebody made, what extensions bring along aside.
 constexpr const char* foreign_things =

@@ -305,4 +305,7 @@ void eachField(OneOf<TakenBack> auto& body, Visit&& visit) {
     visit("reason", body.reason);
 }
 
+template <class Visit>
+void eachField(OneOf<Undone> auto&, Visit&&) {} // its stamp says it all
+
 } // namespace latchround

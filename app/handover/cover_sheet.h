@@ -13,7 +13,7 @@
 namespace latchround {
 
 /// Form of the file that this program writes. It reads every earlier one.
-inline constexpr int handover_version = 2;
+inline constexpr int handover_version = 3;
 
 struct CoverSheet {
     int version = handover_version;

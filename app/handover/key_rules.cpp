@@ -14,8 +14,8 @@ namespace {
 /// Only the facts that bear on keys: a whole register would take a second to index.
 Result<std::vector<KeyAccepted>> keysAccepted(SqliteRegister& here) {
     Ledger ledger;
-    for (const std::size_t kind :
-         {kindOf<KeyAccepted>(), kindOf<TakenBack>(), kindOf<DifferenceSettled>()}) {
+    for (const std::size_t kind : {kindOf<KeyAccepted>(), kindOf<TakenBack>(),
+                                   kindOf<DifferenceSettled>(), kindOf<Undone>()}) {
         auto facts = here.factsOfKind(kind);
         if (!facts)
             return tl::unexpected(facts.error());

@@ -55,7 +55,8 @@ void checkCorrections(const Ledger& ledger, RegisterCheck& check) {
         return found ? std::optional(*found) : std::nullopt;
     };
     for (const auto& [id, fact] : ledger.facts()) {
-        const bool takes_back = std::holds_alternative<TakenBack>(fact.body);
+        const bool takes_back = std::holds_alternative<TakenBack>(fact.body) ||
+                                std::holds_alternative<Undone>(fact.body);
         const auto complain = [&, &where = id](const std::string& what) {
             check.faults.push_back({"fact " + where, what, "No program of ours writes this."});
         };
@@ -71,7 +72,7 @@ void checkCorrections(const Ledger& ledger, RegisterCheck& check) {
             complain("the fact it replaces, " + slip + ", is not here");
         else if (runsInACircle(ledger, fact))
             complain("it replaces " + slip + ", which replaces it in turn");
-        else if (!mayReplace(fact.body, *old, copyOf))
+        else if (!mayReplace(fact, *old, copyOf))
             complain("it replaces " + slip + ", which is about something else");
         else if (id < slip)
             check.out_of_order.push_back(id);

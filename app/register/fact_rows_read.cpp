@@ -174,6 +174,7 @@ constexpr std::array<BodyRows, factKindWords.size()> body_rows{{
                            r.text(b + 3),
                            r.text(b + 4)};
      }},
+    {"b.fact", [](Row&) -> FactBody { return Undone{}; }},
 }};
 
 std::string question(std::size_t kind) {

@@ -184,6 +184,9 @@ public:
              sqlText(body.document_sha256)});
         return result ? covered(body.covers) : result;
     }
+    Result<int> operator()(const Undone&) const {
+        return m_connection.run("INSERT INTO undone (fact) VALUES (?)", {m_id});
+    }
     Result<int> operator()(const TakenBack& body) const {
         return m_connection.run("INSERT INTO taken_back (fact, reason) VALUES (?,?)",
                                 {m_id, sqlText(body.reason)});

@@ -11,11 +11,12 @@ namespace latchround {
 
 namespace {
 
-constexpr std::array<Migration, 5> shipped{{{1, register_1_sql},
+constexpr std::array<Migration, 6> shipped{{{1, register_1_sql},
                                             {2, register_2_sql},
                                             {3, register_3_sql},
                                             {4, register_4_sql},
-                                            {5, register_5_sql}}};
+                                            {5, register_5_sql},
+                                            {6, register_6_sql}}};
 
 /// References are not followed row by row while tables are made anew: with no index on the
 /// referring side that would take the square of the rows. They are checked all together before the

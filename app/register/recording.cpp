@@ -34,8 +34,12 @@ OnRecord onRecord(SqliteConnection& connection, std::span<const Fact> facts) {
         const auto ended = connection.single(
             "SELECT 1 FROM walkdown_ended AS last JOIN fact AS ending ON ending.id = last.fact"
             " WHERE ending.walkdown = ?1 AND NOT EXISTS ("
-            "  SELECT 1 FROM taken_back AS slip JOIN fact AS back ON back.id = slip.fact"
-            "  WHERE back.supersedes = last.fact) LIMIT 1",
+            "  SELECT 1 FROM (SELECT fact FROM taken_back UNION ALL SELECT fact FROM undone) AS "
+            "slip"
+            "  JOIN fact AS back ON back.id = slip.fact"
+            "  WHERE back.supersedes = last.fact AND NOT EXISTS ("
+            "   SELECT 1 FROM undone AS redo JOIN fact AS again ON again.id = redo.fact"
+            "   WHERE again.supersedes = back.id)) LIMIT 1",
             {sqlText(walkdown)});
         return ended && !ended->empty();
     };

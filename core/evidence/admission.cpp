@@ -33,12 +33,46 @@ FactId walkOf(const Fact& fact, const OnRecord& on_record) {
         fact.body);
 }
 
+constexpr int longest = 100; // a chain that is longer leads nowhere
+
+bool takesBack(const Fact& fact) {
+    return std::holds_alternative<TakenBack>(fact.body) ||
+           std::holds_alternative<Undone>(fact.body);
+}
+
+/// What is taken back or undone in the end; the fact itself where it is of another kind.
+std::optional<Fact> subjectOf(const Fact& fact, const Find& find) {
+    std::optional<Fact> at = fact;
+    for (int i = 0; i < longest && at && takesBack(*at); ++i)
+        at = at->stamp.supersedes ? find(*at->stamp.supersedes) : std::nullopt;
+    return at && !takesBack(*at) ? at : std::nullopt;
+}
+
 /// A walkdown that has ended is taken up again by taking its end back; all else of it stands.
 FactId walkOfTakenBack(const Fact& fact, const OnRecord& on_record) {
-    const std::optional<Fact> slip =
-        fact.stamp.supersedes ? on_record.find(*fact.stamp.supersedes) : std::nullopt;
+    const std::optional<Fact> slip = subjectOf(fact, on_record.find);
     return slip && !std::holds_alternative<WalkdownEnded>(slip->body) ? walkOf(*slip, on_record)
                                                                       : FactId{};
+}
+
+bool mayUndo(const Fact& fact, const Fact& slip, const Find& find) {
+    if (fact.stamp.person != slip.stamp.person || fact.stamp.device != slip.stamp.device ||
+        fact.stamp.id < slip.stamp.id)
+        return false;
+    if (std::holds_alternative<Undone>(slip.body)) { // puts back; the next undo is another fact
+        const std::optional<Fact> before =
+            slip.stamp.supersedes ? find(*slip.stamp.supersedes) : std::nullopt;
+        if (!before || std::holds_alternative<Undone>(before->body))
+            return false;
+    }
+    const std::optional<Fact> subject = subjectOf(slip, find);
+    return subject &&
+           std::visit(
+               [](const auto& body) {
+                   return !is_one_of<std::remove_cvref_t<decltype(body)>, PersonJoined, Mark,
+                                     RunEnded, KeyAccepted, WalkdownSigned, ReportMade>;
+               },
+               subject->body);
 }
 
 /// Of two facts of one kind: they speak of the same thing.
@@ -88,27 +122,41 @@ const std::string* doorWalkedTo(const FactBody& walked) {
         walked);
 }
 
-bool mayReplace(const FactBody& body, const Fact& slip, const Find& find) {
-    if (std::holds_alternative<TakenBack>(body))
+OnRecord onRecord(const Ledger& ledger) {
+    return {[&ledger](const FactId& id) {
+                const Fact* found = ledger.find(id);
+                return found ? std::optional(*found) : std::nullopt;
+            },
+            [&ledger](const FactId& walkdown) {
+                const std::optional<Walkdown> walk = ledger.walkdown(walkdown);
+                return walk && walk->end;
+            }};
+}
+
+bool mayReplace(const Fact& fact, const Fact& slip, const Find& find) {
+    if (std::holds_alternative<TakenBack>(fact.body))
         return true;
-    constexpr int longest = 100; // a chain that is longer leads nowhere
-    std::optional<Fact> at = slip;
-    for (int i = 0; i < longest && at && std::holds_alternative<TakenBack>(at->body); ++i)
-        at = at->stamp.supersedes ? find(*at->stamp.supersedes) : std::nullopt;
-    return at && isOfTheSame(body, at->body);
+    if (std::holds_alternative<Undone>(fact.body))
+        return mayUndo(fact, slip, find);
+    const std::optional<Fact> subject = subjectOf(slip, find);
+    return subject && isOfTheSame(fact.body, subject->body);
 }
 
 std::optional<Complaint> refusalOf(const Fact& fact, const OnRecord& on_record) {
-    const FactId walk = std::holds_alternative<TakenBack>(fact.body)
-                            ? walkOfTakenBack(fact, on_record)
-                            : walkOf(fact, on_record);
+    const FactId walk =
+        takesBack(fact) ? walkOfTakenBack(fact, on_record) : walkOf(fact, on_record);
     if (!walk.empty() && on_record.hasEnded(walk))
         return Complaint{"fact " + fact.stamp.id, "its walkdown has ended: NOT saved.",
                          "Take the end of the walkdown back first, or begin another."};
     if (!fact.stamp.supersedes)
         return std::nullopt;
     const std::optional<Fact> slip = on_record.find(*fact.stamp.supersedes);
-    if (slip && !mayReplace(fact.body, *slip, on_record.find))
+    if (slip && std::holds_alternative<Undone>(fact.body) &&
+        !mayReplace(fact, *slip, on_record.find))
+        return Complaint{"fact " + fact.stamp.id,
+                         "undo does not reach " + slip->stamp.id + ": NOT saved.",
+                         "Only what you recorded on this tablet can be undone; correct it."};
+    if (slip && !mayReplace(fact, *slip, on_record.find))
         return Complaint{"fact " + fact.stamp.id,
                          "it would replace " + slip->stamp.id +
                              ", which is about something else: NOT saved.",

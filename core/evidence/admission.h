@@ -7,7 +7,7 @@
 #include <string>
 
 #include "core/complaint.h"
-#include "core/evidence/fact.h"
+#include "core/evidence/ledger.h"
 
 namespace latchround {
 
@@ -20,13 +20,18 @@ struct OnRecord {
     std::function<FactId(const FactId& run)> walkdownOf{};
 };
 
+/// By what is in the ledger.
+OnRecord onRecord(const Ledger& ledger);
+
 /// Recorded at a door in the course of a walkdown; null for anything else. Deficiencies, and what
 /// shows them, are written up after the walk as well.
 const std::string* doorWalkedTo(const FactBody& body);
 
-/// Whether `body` may stand for `slip`: it takes it back; it says the same kind of thing of the
-/// same walkdown, door, row and side; or it gives again what `slip` took back.
-bool mayReplace(const FactBody& body, const Fact& slip,
+/// Whether `fact` may stand for `slip`: it takes it back; it says the same kind of thing of the
+/// same walkdown, door, row and side; it gives again what `slip` took back; or it undoes it, which
+/// is for who recorded it on that device, and for nothing that rests on itself: people, keys,
+/// signatures, papers, and marks, which the stopwatch takes back.
+bool mayReplace(const Fact& fact, const Fact& slip,
                 const std::function<std::optional<Fact>(const FactId&)>& find);
 
 /// Why this fact may not be recorded now: its walkdown has ended, or it would replace something

@@ -239,13 +239,19 @@ struct TakenBack {
     bool operator==(const TakenBack&) const = default;
 };
 
+/// The superseded fact counts as if it had never been recorded, and what it replaced or took back
+/// counts again, until this is undone in its turn. Only by who recorded that fact, on that device.
+struct Undone {
+    bool operator==(const Undone&) const = default;
+};
+
 /// Every kind of fact. The order is that of factKindWords.
 using FactBodies =
     std::variant<PersonJoined, WalkdownBegun, WalkdownEnded, Observation, PlateRead, MeasuredValue,
                  RunStarted, Mark, RunEnded, CautionAnswered, Note, Photograph, Deficiency,
                  CouldNotTest, Judgement, TakenBack, ThumbDrill, DecisionLimits, UpkeepDone,
                  CertificateSeen, DeficiencyTerms, Rectification, ReadyForRetest, Withdrawal,
-                 DifferenceSettled, KeyAccepted, WalkdownSigned, ReportMade>;
+                 DifferenceSettled, KeyAccepted, WalkdownSigned, ReportMade, Undone>;
 
 /// One of them. A class of its own so that copying, comparing and destroying so many kinds is
 /// compiled once (fact.cpp), not by each of the hundreds of sources that hold a fact.
@@ -292,7 +298,8 @@ inline constexpr std::array<std::string_view, std::variant_size_v<FactBodies>> f
     "difference-settled",
     "key-accepted",
     "walkdown-signed",
-    "report-made"};
+    "report-made",
+    "undone"};
 
 struct Fact {
     Stamp stamp;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <type_traits>
 
+#include "core/evidence/references.h"
 #include "core/evidence/same_name.h"
 
 namespace latchround {
@@ -65,7 +66,8 @@ void Ledger::add(Fact fact) {
     if (m_facts.contains(id))
         return;
     if (fact.stamp.supersedes)
-        m_superseded.insert(*fact.stamp.supersedes);
+        (std::holds_alternative<Undone>(fact.body) ? m_undone : m_replaced)[*fact.stamp.supersedes]
+            .insert(id);
     std::visit(
         [&](const auto& body) {
             using Body = std::remove_cvref_t<decltype(body)>;
@@ -214,6 +216,25 @@ DecisionLimits Ledger::limitsFor(const std::string& walkdown) const {
     return limits;
 }
 
+bool Ledger::isUndone(const FactId& id) const {
+    const auto undoing = m_undone.find(id);
+    // Later than what it undoes, so that no two can wait for each other; and an undo that was put
+    // back stays put back: the next undo is another fact.
+    const auto isPutBack = [this](const FactId& undo) {
+        const auto putting_back = m_undone.find(undo);
+        return putting_back != m_undone.end() && undo < *putting_back->second.rbegin();
+    };
+    return undoing != m_undone.end() &&
+           std::ranges::any_of(undoing->second,
+                               [&](const FactId& undo) { return id < undo && !isPutBack(undo); });
+}
+
+bool Ledger::isReplaced(const FactId& id) const {
+    const auto by = m_replaced.find(id);
+    return by != m_replaced.end() &&
+           std::ranges::any_of(by->second, [this](const FactId& each) { return !isUndone(each); });
+}
+
 bool Ledger::yields(const FactId& id) const {
     const auto decisions = m_settled.find(id);
     if (decisions == m_settled.end())
@@ -223,6 +244,55 @@ bool Ledger::yields(const FactId& id) const {
         decisions->second.rbegin(), decisions->second.rend(),
         [&](const auto& decision) { return id < decision.first && !isSuperseded(decision.first); });
     return newest != decisions->second.rend() && newest->second;
+}
+
+FactId Ledger::lastSignedOf(const std::string& device) const {
+    FactId last;
+    for (const auto& [walkdown, ids] : m_signatures)
+        for (const Recorded<WalkdownSigned>& signature : signaturesOf(walkdown)) {
+            if (signature.stamp.device == device)
+                last = std::max(last, signature.stamp.id);
+            for (const Covered& covered : signature.body.covers)
+                if (covered.device == device)
+                    last = std::max(last, covered.last);
+        }
+    return last;
+}
+
+const Fact* Ledger::subjectOf(const Fact& fact) const {
+    constexpr int longest = 100; // a chain that is longer leads nowhere
+    const Fact* at = &fact;
+    for (int i = 0; i < longest && at; ++i) {
+        if (!std::holds_alternative<TakenBack>(at->body) &&
+            !std::holds_alternative<Undone>(at->body))
+            return at;
+        at = at->stamp.supersedes ? find(*at->stamp.supersedes) : nullptr;
+    }
+    return nullptr;
+}
+
+std::string Ledger::doorOf(const Fact& fact) const {
+    const Fact* subject = subjectOf(fact);
+    return subject ? std::visit(
+                         [this](const auto& body) -> std::string {
+                             const auto doorOfNamed = [this](const FactId& id) {
+                                 const Fact* named = find(id);
+                                 const auto door = named ? referencesOf(named->body).door : nullptr;
+                                 return door ? *door : std::string();
+                             };
+                             if constexpr (requires { body.run; })
+                                 return doorOfNamed(body.run);
+                             else if constexpr (requires { body.deficiency; })
+                                 return doorOfNamed(body.deficiency);
+                             else if constexpr (requires { body.stands; })
+                                 return doorOfNamed(body.stands);
+                             else if constexpr (requires { body.door; })
+                                 return body.door;
+                             else
+                                 return {};
+                         },
+                         subject->body)
+                   : std::string();
 }
 
 std::vector<const Fact*> Ledger::courseOf(const FactId& deficiency) const {

@@ -71,8 +71,21 @@ public:
     /// Keys that somebody on this device accepted, with whose they are.
     std::vector<KeyAccepted> keysAcceptedOn(const std::string& device) const;
 
-    /// Replaced by a later fact, or yields to another by the newest decision that names it.
-    bool isSuperseded(const FactId& id) const { return m_superseded.contains(id) || yields(id); }
+    /// What is taken back, undone or put back in the end; the fact itself where it is of another
+    /// kind, null where that is not here.
+    const Fact* subjectOf(const Fact& fact) const;
+    /// The door a fact speaks of, by way of the run, the deficiency or the other fact that it
+    /// names; empty where it speaks of none.
+    std::string doorOf(const Fact& fact) const;
+    /// The newest fact of this device that somebody has signed for; empty where there is none.
+    FactId lastSignedOf(const std::string& device) const;
+
+    /// Replaced by a later fact, undone, or yields to another by the newest decision that names it.
+    bool isSuperseded(const FactId& id) const {
+        return isReplaced(id) || isUndone(id) || yields(id);
+    }
+    /// Taken back by undo, and not put back.
+    bool isUndone(const FactId& id) const;
     const Fact* find(const FactId& id) const;
     /// Everything, by id.
     const std::map<FactId, Fact>& facts() const { return m_facts; }
@@ -80,6 +93,7 @@ public:
 
 private:
     using Drills = std::map<FactId, std::shared_ptr<const ThumbDrill>>;
+    bool isReplaced(const FactId& id) const;
     bool yields(const FactId& id) const;
     const Fact* newestOf(const std::set<FactId>& ids) const;
     /// The newest end of a walkdown that stands; null while it is under way.
@@ -89,7 +103,8 @@ private:
 
     using Key = std::pair<std::string, std::string>; // walkdown, door unless said otherwise
     std::map<FactId, Fact> m_facts;
-    std::set<FactId> m_superseded;
+    std::map<FactId, std::set<FactId>> m_replaced; // fact -> what replaces it or takes it back
+    std::map<FactId, std::set<FactId>> m_undone;   // fact -> what undoes it
     std::map<Key, std::set<FactId>> m_by_door;
     std::map<FactId, std::set<FactId>> m_by_run; // marks and ends
     std::set<FactId> m_walkdowns;

@@ -4373,6 +4373,53 @@
         <source>last tap</source>
         <translation type="unfinished">último toque</translation>
     </message>
+    <message>
+        <source>taking back of %1</source>
+        <translation type="unfinished">retirada de %1</translation>
+    </message>
+</context>
+<context>
+    <name>UndoSheet</name>
+    <message>
+        <source>Not undone</source>
+        <translation type="unfinished">No deshecho</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation type="unfinished">Deshacer</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation type="unfinished">Quitar</translation>
+    </message>
+    <message>
+        <source>Put back</source>
+        <translation type="unfinished">Reponer</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation type="unfinished">retirado</translation>
+    </message>
+    <message>
+        <source>put back</source>
+        <translation type="unfinished">repuesto</translation>
+    </message>
+    <message>
+        <source>At door %1</source>
+        <translation type="unfinished">En la puerta %1</translation>
+    </message>
+    <message>
+        <source>At door %1 there is nothing to take back.</source>
+        <translation type="unfinished">En la puerta %1 no hay nada que retirar.</translation>
+    </message>
+    <message>
+        <source>Not at this door</source>
+        <translation type="unfinished">No en esta puerta</translation>
+    </message>
+    <message>
+        <source>Both are recorded; nothing is deleted. What was signed stands.</source>
+        <translation type="unfinished">Ambas cosas quedan registradas; no se borra nada. Lo firmado se mantiene.</translation>
+    </message>
 </context>
 <context>
     <name>Verdict</name>
@@ -4963,6 +5010,10 @@ lado dos</translation>
     <message>
         <source>n/a</source>
         <translation type="unfinished">n/p</translation>
+    </message>
+    <message>
+        <source>answered next by the letters y, n and a</source>
+        <translation type="unfinished">las letras y, n y a responden ahora a esta pregunta</translation>
     </message>
 </context>
 <context>
@@ -8167,6 +8218,18 @@ repetir</translation>
         <source>measured %1</source>
         <translation type="unfinished">medido %1</translation>
     </message>
+    <message>
+        <source>Ship&apos;s heel at this door</source>
+        <translation type="unfinished">Escora del buque en esta puerta</translation>
+    </message>
+    <message>
+        <source>Walked by %1, %2 at %3</source>
+        <translation type="unfinished">Recorrido por %1, %2 a las %3</translation>
+    </message>
+    <message>
+        <source>The letters y, n and a answer yes, no and n/a to the marked question.</source>
+        <translation type="unfinished">Las letras y, n y a responden sí, no y n/p a la pregunta marcada.</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::StopwatchScreen</name>
@@ -8242,10 +8305,6 @@ repetir</translation>
         <translation type="unfinished">Deshacer: no hay nada que deshacer</translation>
     </message>
     <message>
-        <source>Undo: %1</source>
-        <translation type="unfinished">Deshacer: %1</translation>
-    </message>
-    <message>
         <source>Day</source>
         <translation type="unfinished">Día</translation>
     </message>
@@ -8260,6 +8319,10 @@ repetir</translation>
     <message>
         <source>Light: %1. Press for the next</source>
         <translation type="unfinished">Luz: %1. Pulse para la siguiente</translation>
+    </message>
+    <message>
+        <source>Undo: see what can be taken back</source>
+        <translation type="unfinished">Deshacer: ver qué se puede retirar</translation>
     </message>
 </context>
 <context>
@@ -8476,6 +8539,49 @@ repetir</translation>
     </message>
 </context>
 <context>
+    <name>latchround::ui::WalkedSheets</name>
+    <message>
+        <source>From paper: who walked?</source>
+        <translation type="unfinished">Del papel: ¿quién hizo el recorrido?</translation>
+    </message>
+    <message>
+        <source>Somebody else</source>
+        <translation type="unfinished">Otra persona</translation>
+    </message>
+    <message>
+        <source>From paper: on which day?</source>
+        <translation type="unfinished">Del papel: ¿qué día?</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation type="unfinished">hoy</translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation type="unfinished">ayer</translation>
+    </message>
+    <message>
+        <source>two days ago</source>
+        <translation type="unfinished">hace dos días</translation>
+    </message>
+    <message>
+        <source>From paper: at what time?</source>
+        <translation type="unfinished">Del papel: ¿a qué hora?</translation>
+    </message>
+    <message>
+        <source>ship&apos;s time of this door, hours and minutes: 1432 is 14:32</source>
+        <translation type="unfinished">hora del buque en esta puerta, horas y minutos: 1432 es 14:32</translation>
+    </message>
+    <message>
+        <source>That is later than now.</source>
+        <translation type="unfinished">Eso es más tarde que ahora.</translation>
+    </message>
+    <message>
+        <source>There is no such time of day.</source>
+        <translation type="unfinished">No existe esa hora.</translation>
+    </message>
+</context>
+<context>
     <name>latchround::ui::WhyPanel</name>
     <message>
         <source>by the approved drawing</source>
@@ -8571,14 +8677,6 @@ repetir</translation>
     <message>
         <source>Not armed</source>
         <translation type="unfinished">No preparado</translation>
-    </message>
-    <message>
-        <source>Not undone</source>
-        <translation type="unfinished">No deshecho</translation>
-    </message>
-    <message>
-        <source>undone: %1</source>
-        <translation type="unfinished">deshecho: %1</translation>
     </message>
     <message>
         <source>NOT SAVED (%1)</source>

@@ -4373,6 +4373,53 @@
         <source>last tap</source>
         <translation type="unfinished">dernière touche</translation>
     </message>
+    <message>
+        <source>taking back of %1</source>
+        <translation type="unfinished">retrait de %1</translation>
+    </message>
+</context>
+<context>
+    <name>UndoSheet</name>
+    <message>
+        <source>Not undone</source>
+        <translation type="unfinished">Non annulé</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation type="unfinished">Annuler</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation type="unfinished">Retirer</translation>
+    </message>
+    <message>
+        <source>Put back</source>
+        <translation type="unfinished">Rétablir</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation type="unfinished">retiré</translation>
+    </message>
+    <message>
+        <source>put back</source>
+        <translation type="unfinished">rétabli</translation>
+    </message>
+    <message>
+        <source>At door %1</source>
+        <translation type="unfinished">À la porte %1</translation>
+    </message>
+    <message>
+        <source>At door %1 there is nothing to take back.</source>
+        <translation type="unfinished">À la porte %1, il n’y a rien à retirer.</translation>
+    </message>
+    <message>
+        <source>Not at this door</source>
+        <translation type="unfinished">Pas à cette porte</translation>
+    </message>
+    <message>
+        <source>Both are recorded; nothing is deleted. What was signed stands.</source>
+        <translation type="unfinished">Les deux sont consignés ; rien n’est effacé. Ce qui est signé demeure.</translation>
+    </message>
 </context>
 <context>
     <name>Verdict</name>
@@ -4963,6 +5010,10 @@ côté deux</translation>
     <message>
         <source>n/a</source>
         <translation type="unfinished">s.o.</translation>
+    </message>
+    <message>
+        <source>answered next by the letters y, n and a</source>
+        <translation type="unfinished">les lettres y, n et a répondent à cette question</translation>
     </message>
 </context>
 <context>
@@ -8167,6 +8218,18 @@ refaire</translation>
         <source>measured %1</source>
         <translation type="unfinished">mesuré %1</translation>
     </message>
+    <message>
+        <source>Ship&apos;s heel at this door</source>
+        <translation type="unfinished">Gîte du navire à cette porte</translation>
+    </message>
+    <message>
+        <source>Walked by %1, %2 at %3</source>
+        <translation type="unfinished">Ronde faite par %1, %2 à %3</translation>
+    </message>
+    <message>
+        <source>The letters y, n and a answer yes, no and n/a to the marked question.</source>
+        <translation type="unfinished">Les lettres y, n et a répondent oui, non et s.o. à la question marquée.</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::StopwatchScreen</name>
@@ -8242,10 +8305,6 @@ refaire</translation>
         <translation type="unfinished">Annuler&#xa0;: rien à reprendre</translation>
     </message>
     <message>
-        <source>Undo: %1</source>
-        <translation type="unfinished">Annuler&#xa0;: %1</translation>
-    </message>
-    <message>
         <source>Day</source>
         <translation type="unfinished">Jour</translation>
     </message>
@@ -8260,6 +8319,10 @@ refaire</translation>
     <message>
         <source>Light: %1. Press for the next</source>
         <translation type="unfinished">Éclairage&#xa0;: %1. Appuyez pour le suivant</translation>
+    </message>
+    <message>
+        <source>Undo: see what can be taken back</source>
+        <translation type="unfinished">Annuler : voir ce qui peut être retiré</translation>
     </message>
 </context>
 <context>
@@ -8476,6 +8539,49 @@ refaire</translation>
     </message>
 </context>
 <context>
+    <name>latchround::ui::WalkedSheets</name>
+    <message>
+        <source>From paper: who walked?</source>
+        <translation type="unfinished">D’après le papier : qui a fait la ronde ?</translation>
+    </message>
+    <message>
+        <source>Somebody else</source>
+        <translation type="unfinished">Quelqu&apos;un d&apos;autre</translation>
+    </message>
+    <message>
+        <source>From paper: on which day?</source>
+        <translation type="unfinished">D’après le papier : quel jour ?</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation type="unfinished">aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation type="unfinished">hier</translation>
+    </message>
+    <message>
+        <source>two days ago</source>
+        <translation type="unfinished">il y a deux jours</translation>
+    </message>
+    <message>
+        <source>From paper: at what time?</source>
+        <translation type="unfinished">D’après le papier : à quelle heure ?</translation>
+    </message>
+    <message>
+        <source>ship&apos;s time of this door, hours and minutes: 1432 is 14:32</source>
+        <translation type="unfinished">heure du bord à cette porte, heures et minutes : 1432 est 14:32</translation>
+    </message>
+    <message>
+        <source>That is later than now.</source>
+        <translation type="unfinished">C’est plus tard que maintenant.</translation>
+    </message>
+    <message>
+        <source>There is no such time of day.</source>
+        <translation type="unfinished">Cette heure n’existe pas.</translation>
+    </message>
+</context>
+<context>
     <name>latchround::ui::WhyPanel</name>
     <message>
         <source>by the approved drawing</source>
@@ -8571,14 +8677,6 @@ refaire</translation>
     <message>
         <source>Not armed</source>
         <translation type="unfinished">Non armé</translation>
-    </message>
-    <message>
-        <source>Not undone</source>
-        <translation type="unfinished">Non annulé</translation>
-    </message>
-    <message>
-        <source>undone: %1</source>
-        <translation type="unfinished">annulé&#xa0;: %1</translation>
     </message>
     <message>
         <source>NOT SAVED (%1)</source>

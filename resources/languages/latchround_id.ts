@@ -4373,6 +4373,53 @@
         <source>last tap</source>
         <translation type="unfinished">tap terakhir</translation>
     </message>
+    <message>
+        <source>taking back of %1</source>
+        <translation type="unfinished">penarikan %1</translation>
+    </message>
+</context>
+<context>
+    <name>UndoSheet</name>
+    <message>
+        <source>Not undone</source>
+        <translation type="unfinished">Tidak diurungkan</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation type="unfinished">Urung</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation type="unfinished">Urungkan</translation>
+    </message>
+    <message>
+        <source>Put back</source>
+        <translation type="unfinished">Pulihkan</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation type="unfinished">ditarik kembali</translation>
+    </message>
+    <message>
+        <source>put back</source>
+        <translation type="unfinished">dipulihkan</translation>
+    </message>
+    <message>
+        <source>At door %1</source>
+        <translation type="unfinished">Di pintu %1</translation>
+    </message>
+    <message>
+        <source>At door %1 there is nothing to take back.</source>
+        <translation type="unfinished">Di pintu %1 tidak ada yang dapat ditarik kembali.</translation>
+    </message>
+    <message>
+        <source>Not at this door</source>
+        <translation type="unfinished">Bukan di pintu ini</translation>
+    </message>
+    <message>
+        <source>Both are recorded; nothing is deleted. What was signed stands.</source>
+        <translation type="unfinished">Keduanya dicatat; tidak ada yang dihapus. Yang sudah ditandatangani tetap berlaku.</translation>
+    </message>
 </context>
 <context>
     <name>Verdict</name>
@@ -4963,6 +5010,10 @@ sisi dua</translation>
     <message>
         <source>n/a</source>
         <translation type="unfinished">t/b</translation>
+    </message>
+    <message>
+        <source>answered next by the letters y, n and a</source>
+        <translation type="unfinished">huruf y, n dan a menjawab pertanyaan ini</translation>
     </message>
 </context>
 <context>
@@ -8167,6 +8218,18 @@ ulangi</translation>
         <source>measured %1</source>
         <translation type="unfinished">terukur %1</translation>
     </message>
+    <message>
+        <source>Ship&apos;s heel at this door</source>
+        <translation type="unfinished">Kemiringan kapal di pintu ini</translation>
+    </message>
+    <message>
+        <source>Walked by %1, %2 at %3</source>
+        <translation type="unfinished">Diperiksa oleh %1, %2 pukul %3</translation>
+    </message>
+    <message>
+        <source>The letters y, n and a answer yes, no and n/a to the marked question.</source>
+        <translation type="unfinished">Huruf y, n dan a menjawab ya, tidak dan t/b untuk pertanyaan yang ditandai.</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::StopwatchScreen</name>
@@ -8242,10 +8305,6 @@ ulangi</translation>
         <translation type="unfinished">Urung: tidak ada yang dapat diurungkan</translation>
     </message>
     <message>
-        <source>Undo: %1</source>
-        <translation type="unfinished">Urung: %1</translation>
-    </message>
-    <message>
         <source>Day</source>
         <translation type="unfinished">Siang</translation>
     </message>
@@ -8260,6 +8319,10 @@ ulangi</translation>
     <message>
         <source>Light: %1. Press for the next</source>
         <translation type="unfinished">Cahaya: %1. Tekan untuk yang berikut</translation>
+    </message>
+    <message>
+        <source>Undo: see what can be taken back</source>
+        <translation type="unfinished">Urungkan: lihat apa yang dapat ditarik kembali</translation>
     </message>
 </context>
 <context>
@@ -8476,6 +8539,49 @@ ulangi</translation>
     </message>
 </context>
 <context>
+    <name>latchround::ui::WalkedSheets</name>
+    <message>
+        <source>From paper: who walked?</source>
+        <translation type="unfinished">Dari kertas: siapa yang memeriksa?</translation>
+    </message>
+    <message>
+        <source>Somebody else</source>
+        <translation type="unfinished">Orang lain</translation>
+    </message>
+    <message>
+        <source>From paper: on which day?</source>
+        <translation type="unfinished">Dari kertas: hari apa?</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation type="unfinished">hari ini</translation>
+    </message>
+    <message>
+        <source>yesterday</source>
+        <translation type="unfinished">kemarin</translation>
+    </message>
+    <message>
+        <source>two days ago</source>
+        <translation type="unfinished">dua hari lalu</translation>
+    </message>
+    <message>
+        <source>From paper: at what time?</source>
+        <translation type="unfinished">Dari kertas: pukul berapa?</translation>
+    </message>
+    <message>
+        <source>ship&apos;s time of this door, hours and minutes: 1432 is 14:32</source>
+        <translation type="unfinished">waktu kapal di pintu ini, jam dan menit: 1432 adalah 14:32</translation>
+    </message>
+    <message>
+        <source>That is later than now.</source>
+        <translation type="unfinished">Itu lebih lambat dari sekarang.</translation>
+    </message>
+    <message>
+        <source>There is no such time of day.</source>
+        <translation type="unfinished">Tidak ada jam seperti itu.</translation>
+    </message>
+</context>
+<context>
     <name>latchround::ui::WhyPanel</name>
     <message>
         <source>by the approved drawing</source>
@@ -8571,14 +8677,6 @@ ulangi</translation>
     <message>
         <source>Not armed</source>
         <translation type="unfinished">Belum disiapkan</translation>
-    </message>
-    <message>
-        <source>Not undone</source>
-        <translation type="unfinished">Tidak diurungkan</translation>
-    </message>
-    <message>
-        <source>undone: %1</source>
-        <translation type="unfinished">diurungkan: %1</translation>
     </message>
     <message>
         <source>NOT SAVED (%1)</source>

@@ -3,7 +3,6 @@
 
 #include "core/evidence/admission.h"
 #include "core/evidence/ledger.h"
-#include "core/evidence/undo.h"
 
 using namespace latchround;
 
@@ -21,30 +20,64 @@ struct Admission : testing::Test {
 
     void SetUp() override { ledger.add(fact("01", WalkdownBegun{})); }
     std::optional<Complaint> refusal(const Fact& asked) {
-        return refusalOf(asked, {[this](const FactId& id) {
-                                     const Fact* found = ledger.find(id);
-                                     return found ? std::optional(*found) : std::nullopt;
-                                 },
-                                 [this](const FactId& id) {
-                                     const auto walk = ledger.walkdown(id);
-                                     return walk && walk->end;
-                                 }});
+        return refusalOf(asked, onRecord(ledger));
     }
 };
 
 } // namespace
 
-/// As a person does: answers, clears the answer, undoes that, answers otherwise.
+/// As programs before form 6 of the register recorded an undo: the answer was said again.
 TEST_F(Admission, AnAnswerMayComeAgainAfterItWasTakenBack) {
     ledger.add(fact("02", yes));
     ledger.add(fact("03", TakenBack{"answer taken back"}, "02"));
-    const auto undo = undoOf(*ledger.find("03"), ledger);
-    ASSERT_TRUE(undo);
-    const Fact again = fact("04", undo->body, undo->supersedes);
+    const Fact again = fact("04", yes, "03");
     EXPECT_FALSE(refusal(again));
     ledger.add(again);
     EXPECT_FALSE(refusal(fact("05", no, "04")));
     EXPECT_FALSE(refusal(fact("05", no, "03")));
+}
+
+TEST_F(Admission, UndoIsForWhoRecordedItOnThatTablet) {
+    ledger.add(fact("02", yes));
+    EXPECT_FALSE(refusal(fact("03", Undone{}, "02")));
+    Fact undo = fact("03", Undone{}, "02");
+    undo.stamp.person = "q";
+    EXPECT_TRUE(refusal(undo));
+    undo = fact("03", Undone{}, "02");
+    undo.stamp.device = "e";
+    EXPECT_TRUE(refusal(undo));
+    EXPECT_TRUE(refusal(fact("015", Undone{}, "02"))) << "it is earlier than what it undoes";
+}
+
+TEST_F(Admission, UndoIsUndoneOnceAndNoMore) {
+    ledger.add(fact("02", yes));
+    ledger.add(fact("03", Undone{}, "02"));
+    const Fact put_back = fact("04", Undone{}, "03");
+    EXPECT_FALSE(refusal(put_back));
+    ledger.add(put_back);
+    EXPECT_TRUE(refusal(fact("05", Undone{}, "04")));
+    EXPECT_FALSE(refusal(fact("05", Undone{}, "02")));
+}
+
+TEST_F(Admission, UndoReachesNoMarksPeopleKeysSignaturesAndPapers) {
+    ledger.add(fact("02", RunStarted{"01", "5-31", RunKind::Closing, Release::LetGo, 0}));
+    const std::vector<FactBody> out_of_reach{
+        PersonJoined{"Maren Tollefsby", "surveyor"},
+        Mark{"02", MarkKind::LeafMoves, 1000, {}, InputDevice::Key, {}},
+        RunEnded{"02", RunOutcome::Complete, {}},
+        KeyAccepted{},
+        WalkdownSigned{},
+        ReportMade{}};
+    int next = 10;
+    for (const FactBody& body : out_of_reach) {
+        const FactId id = std::to_string(next++);
+        const FactId slip = std::to_string(next++);
+        ledger.add(fact(id, body));
+        ledger.add(fact(slip, TakenBack{"slip"}, id));
+        EXPECT_TRUE(refusal(fact("90", Undone{}, id))) << factKindWords[body.index()];
+        EXPECT_TRUE(refusal(fact("90", Undone{}, slip))) << factKindWords[body.index()];
+    }
+    EXPECT_FALSE(refusal(fact("90", Undone{}, "02"))) << "a run goes as a whole";
 }
 
 TEST_F(Admission, ACorrectionSpeaksOfTheSameRowDoorAndSide) {
@@ -72,7 +105,10 @@ TEST_F(Admission, OfAnEndedWalkdownOnlyItsEndIsTakenBack) {
     EXPECT_TRUE(refusal(fact("05", no, "02")));
     EXPECT_TRUE(refusal(fact("05", TakenBack{"slip"}, "02")));
     EXPECT_TRUE(refusal(fact("05", WalkdownEnded{"01", "again"})));
-    EXPECT_FALSE(refusal(fact("05", TakenBack{"undone"}, "04")));
+    EXPECT_FALSE(refusal(fact("05", TakenBack{"slip"}, "04")));
+    EXPECT_TRUE(refusal(fact("05", Undone{}, "02")));
+    EXPECT_FALSE(refusal(fact("05", Undone{}, "03")));
+    EXPECT_FALSE(refusal(fact("05", Undone{}, "04")));
     EXPECT_FALSE(refusal(fact("05", Rectification{"03", "cleared", "bosun"})));
     Photograph photograph{"01", "5-31", "", "image/png", "", "", {}};
     EXPECT_TRUE(refusal(fact("05", photograph)));
@@ -85,4 +121,5 @@ TEST_F(Admission, SlipsOfSlipsInACircleReplaceNothing) {
     ledger.add(fact("02", TakenBack{"a"}, "03"));
     ledger.add(fact("03", TakenBack{"b"}, "02"));
     EXPECT_TRUE(refusal(fact("05", yes, "03")));
+    EXPECT_TRUE(refusal(fact("05", Undone{}, "03")));
 }

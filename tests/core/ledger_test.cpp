@@ -57,6 +57,52 @@ TEST(Ledger, OrderOfArrivalDoesNotMatterAndTwiceIsOnce) {
               other.observations.at({"path-clear", Side::None}).body);
 }
 
+/// 09 replaced 02; in whatever order they come.
+TEST(Ledger, WhatIsUndoneNeverWasUntilTheUndoIsUndone) {
+    std::vector<Fact> facts = walk();
+    const auto answer = [&] {
+        Ledger ledger;
+        for (auto each = facts.rbegin(); each != facts.rend(); ++each)
+            ledger.add(*each);
+        return ledger.evidenceOf("01", "5-31")
+            .observations.at({"path-clear", Side::None})
+            .body.answer;
+    };
+    facts.push_back(fact("10", Undone{}, "09"));
+    EXPECT_EQ(answer(), Answer::Yes);
+    facts.push_back(fact("11", Undone{}, "10"));
+    EXPECT_EQ(answer(), Answer::No);
+    facts.push_back(fact("12", Undone{}, "09"));
+    EXPECT_EQ(answer(), Answer::Yes);
+}
+
+/// None of these is written by a program of ours; none may keep the ledger busy for ever.
+TEST(Ledger, UndoesThatWaitForEachOtherOrComeTooEarlyUndoNothing) {
+    Ledger ledger;
+    for (const Fact& each : walk())
+        ledger.add(each);
+    ledger.add(fact("10", Undone{}, "11"));
+    ledger.add(fact("11", Undone{}, "10"));
+    ledger.add(fact("015", Undone{}, "02"));
+    EXPECT_FALSE(ledger.isUndone("02"));
+    EXPECT_EQ(ledger.subjectOf(*ledger.find("11")), nullptr);
+    EXPECT_EQ(ledger.doorOf(*ledger.find("11")), "");
+}
+
+TEST(Ledger, DoorsAreKnownByWayOfWhatAFactNames) {
+    Ledger ledger;
+    for (const Fact& each : walk())
+        ledger.add(each);
+    ledger.add(fact("10", Deficiency{"01", "5-32", "", "seal torn", {}}));
+    ledger.add(fact("11", Rectification{"10", "renewed", "bosun"}));
+    ledger.add(fact("12", Undone{}, "11"));
+    const std::map<FactId, std::string> doors{{"01", ""},     {"02", "5-31"}, {"04", "5-31"},
+                                              {"06", "5-31"}, {"08", "5-31"}, {"10", "5-32"},
+                                              {"11", "5-32"}, {"12", "5-32"}};
+    for (const auto& [id, door] : doors)
+        EXPECT_EQ(ledger.doorOf(*ledger.find(id)), door) << id;
+}
+
 TEST(Ledger, AnUnfinishedRunIsFoundAgain) {
     Ledger ledger;
     auto facts = walk();
@@ -93,9 +139,9 @@ TEST(Ledger, AWalkdownThatEndedTwiceIsUnderWayOnlyWhenBothEndsAreTakenBack) {
     ledger.add(fact("01", WalkdownBegun{}));
     ledger.add(fact("02", WalkdownEnded{"01", "here"}));
     ledger.add(fact("03", WalkdownEnded{"01", "there"}));
-    ledger.add(fact("04", TakenBack{"undone"}, "03"));
+    ledger.add(fact("04", TakenBack{"slip"}, "03"));
     ASSERT_TRUE(ledger.walkdown("01")->end);
     EXPECT_EQ(ledger.walkdown("01")->end->body.remark, "here");
-    ledger.add(fact("05", TakenBack{"undone"}, "02"));
+    ledger.add(fact("05", TakenBack{"slip"}, "02"));
     EXPECT_FALSE(ledger.walkdown("01")->end);
 }

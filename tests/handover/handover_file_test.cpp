@@ -173,10 +173,10 @@ TEST_F(HandoverFile, NamesThatLeadOutOfItAreRefused) {
 TEST_F(HandoverFile, ANewerFormIsRefusedWithASentenceWhateverElseIsInIt) {
     const auto newer = [](auto& all) {
         std::string& sheet = all["handover.json"];
-        sheet.replace(sheet.find("\"version\": 2"), 12, "\"version\": 3, \"shape\": \"other\"");
+        sheet.replace(sheet.find("\"version\": 3"), 12, "\"version\": 4, \"shape\": \"other\"");
         all["plans.xml"] = "x";
     };
-    EXPECT_THAT(refusalAfter(newer, true), HasSubstr("comes from a newer program (form 3"));
+    EXPECT_THAT(refusalAfter(newer, true), HasSubstr("comes from a newer program (form 4"));
 }
 
 TEST_F(HandoverFile, AnUnknownKindOrFieldOfFactIsRefused) {
@@ -230,7 +230,7 @@ TEST_F(HandoverFile, AnEarlierFormOfFactsIsRead) {
     all["facts.jsonl"] = facts;
     std::string& sheet = all["handover.json"];
     sheet.replace(sheet.find("\"facts\": 5"), 10, "\"facts\": 7");
-    sheet.replace(sheet.find("\"version\": 2"), 12, "\"version\": 1");
+    sheet.replace(sheet.find("\"version\": 3"), 12, "\"version\": 1");
     all["arrangements/1.csv"] = withoutMakers(all["arrangements/1.csv"]);
     const std::string bytes = signedAnew(all);
     ASSERT_EQ(refusal(bytes), "was read");

@@ -12,6 +12,7 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include "app/register/migrations.h"
 #include "app/register/open_sequence.h"
 #include "app/register/register_format.h"
 #include "app/register/sqlite_register.h"
@@ -20,6 +21,8 @@
 
 namespace latchround {
 namespace {
+
+const std::string newer = "PRAGMA user_version=" + std::to_string(currentVersion() + 1);
 
 using ::testing::HasSubstr;
 
@@ -78,7 +81,8 @@ TEST_F(Opening, AsksForEverythingThatDurabilityNeeds) {
                 &answers, nullptr);
     };
     ASSERT_TRUE(SqliteRegister::open(m_file, options));
-    EXPECT_THAT(answers, ::testing::ElementsAre("wal", "2", "1", "0", "1234", "5"));
+    EXPECT_THAT(answers, ::testing::ElementsAre("wal", "2", "1", "0", "1234",
+                                                std::to_string(currentVersion())));
 }
 
 TEST_F(Opening, LeavesOneFileBehindWhenClosed) {
@@ -108,7 +112,7 @@ TEST_F(Opening, AnotherProgramsDatabaseIsRefused) {
 }
 
 TEST_F(Opening, ARegisterOfANewerProgramIsRefused) {
-    ASSERT_EQ(RawSqlite(m_file).run("PRAGMA user_version=6"), SQLITE_OK);
+    ASSERT_EQ(RawSqlite(m_file).run(newer), SQLITE_OK);
     expectRefused("newer program");
 }
 
@@ -117,7 +121,7 @@ TEST_F(Opening, ANewerVersionThatStillLiesInTheLogIsRefusedAndTheLogKept) {
     const QString crashed = m_folder.filePath(QStringLiteral("crashed.db"));
     {
         RawSqlite raw(m_file);
-        ASSERT_EQ(raw.run("PRAGMA user_version=6"), SQLITE_OK);
+        ASSERT_EQ(raw.run(newer), SQLITE_OK);
         ASSERT_TRUE(QFile::copy(m_file, crashed));
         ASSERT_TRUE(QFile::copy(m_file + QStringLiteral("-wal"), crashed + QStringLiteral("-wal")));
     }

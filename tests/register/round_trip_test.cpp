@@ -91,6 +91,9 @@ TEST_F(RoundTrip, EveryKindOfFactWithEverythingFilledIn) {
                        std::string(64, 'e'), std::string(128, 'f')});
     add(ReportMade{m_walkdown, ReportKind::DoorRecord, m_door, "edition 1", covers,
                    std::string(64, '1'), std::string(64, '2')});
+    Fact undone = sampleFact(m_next++, Undone{});
+    undone.stamp.supersedes = again;
+    add(std::vector{undone});
     add(WalkdownEnded{m_walkdown, "all done"});
     Fact back = sampleFact(m_next++, TakenBack{"wrong door"});
     back.stamp.supersedes = m_expected.back().stamp.id;

@@ -62,6 +62,8 @@ protected:
         return correcting(sampleFact(n, TakenBack{"slip"}), slip);
     }
 
+    static Fact undone(int n, int what) { return correcting(sampleFact(n, Undone{}), what); }
+
     QTemporaryDir m_folder;
     std::unique_ptr<Register> m_register;
     const FactId m_walkdown = sampleId(1);
@@ -131,6 +133,28 @@ TEST_P(RegisterContract, AnEndedWalkdownTakesNothingMore) {
     keep({sampleFact(24, Deficiency{m_walkdown, "5-33", "", "written up after the walk", {}})});
     keep({takenBack(22, 13)});
     keep({note(23, "under way again")});
+}
+
+TEST_P(RegisterContract, AnEndIsUndoneAndPutBackLikeAnythingElse) {
+    const std::string ended = "walkdown has ended";
+    keep({answer(10, Answer::Yes), sampleFact(11, WalkdownEnded{m_walkdown, ""})});
+    expectRefused({undone(20, 10)}, ended);
+    keep({undone(21, 11)});
+    keep({note(22, "under way again")});
+    keep({undone(23, 10)});
+    keep({undone(24, 21)}); // the end is put back
+    expectRefused({note(30, "late")}, ended);
+    expectRefused({undone(30, 23)}, ended);
+    keep({undone(31, 11)});
+    keep({undone(32, 23)}); // and the answer
+    expectRefused({undone(33, 32)}, "undo does not reach");
+}
+
+TEST_P(RegisterContract, UndoIsForWhoRecordedItOnThatTablet) {
+    keep({answer(10, Answer::Yes)});
+    Fact undo = undone(20, 10);
+    undo.stamp.device = "tablet-2";
+    expectRefused({undo}, "undo does not reach");
 }
 
 TEST_P(RegisterContract, ACorrectionIsOfTheSameThing) {

@@ -34,6 +34,12 @@ void askAtDoor(Tour& tour) {
     answerPath();
     tour.stop("clear an answer");
     tour.tap("clear-answer");
+    tour.tap("undo");
+    tour.stop("undo");
+    tour.tap("undo-take-back");
+    tour.tap("undo");
+    tour.stop("undo, put back");
+    tour.closeSheet();
     tour.tap("step-1");
     opened("heel-row", "heel");
     why("sliding-rate");

@@ -12,6 +12,9 @@ void planWalkdown(Tour& tour) {
     tour.tap("sample");
     tour.stop("sample");
     tour.closeSheet();
+    tour.tap("heel");
+    tour.stop("heel at the start");
+    tour.closeSheet();
     tour.tap("add-person");
     tour.stop("person");
     tour.type("person-name", "Ansa Merlund");

@@ -1,5 +1,6 @@
 // The walk itself: a door, its three steps, the cautions, and a run on the stopwatch.
 #include "tests/tour/tour.h"
+#include "tests/whole/hands.h"
 
 namespace latchround::tour {
 
@@ -14,7 +15,19 @@ void walkDoors(Tour& tour) {
         tour.stop("door, release, more");
     }
     tour.tap("from-paper");
+    tour.stop("from paper, who walked");
+    tour.tapPhrase(0);
+    tour.stop("from paper, which day");
+    tour.tap("walked-day-1");
+    tour.stop("from paper, what time");
+    hands::typeFigure(&tour.window(), "1432");
+    tour.settle();
     tour.stop("door, from paper");
+    tour.tap("release-remote");
+    tour.stop("from paper, cautions");
+    tour.tap("typed-no-cautions");
+    tour.stop("from paper, seconds");
+    tour.closeSheet();
     tour.tap("step-1");
     tour.tap("release-remote");
     tour.stop("caution");
@@ -28,6 +41,10 @@ void walkDoors(Tour& tour) {
     tour.mark(6'400);
     tour.pass(5.62);
     tour.stop("stopwatch, leaf moving");
+    tour.window().close();
+    tour.settle();
+    tour.stop("closing asked");
+    tour.tap("close-not");
     tour.mark(18'400);
     tour.mark(18'600);
     tour.waitForKey("double-right");

@@ -121,24 +121,6 @@ TEST_F(SettingsKeys, LanguageAndUnitsAskForAWindowMadeAnew) {
     EXPECT_EQ(anew.size(), 2);
 }
 
-TEST_F(SettingsKeys, TheBarTakesTheLastTapBackAndSaysWhenItWasSaved) {
-    Round& round = *ship.round;
-    QPushButton* undo = nullptr; // each screen has a bar of its own
-    for (QPushButton* each : window->findChildren<QPushButton*>("undo"))
-        undo = each->isVisible() ? each : undo;
-    ASSERT_NE(undo, nullptr);
-    EXPECT_FALSE(undo->isEnabled());
-    EXPECT_EQ(undo->accessibleName(), "Undo: nothing to take back");
-    ASSERT_TRUE(round.record(Note{round.walkdown()->id, "5-31", "seal torn"}));
-    EXPECT_EQ(undo->accessibleName(), "Undo: note on 5-31");
-    QTest::mouseClick(undo, Qt::LeftButton);
-    EXPECT_TRUE(round.door("5-31")->evidence.notes.empty());
-    EXPECT_FALSE(undo->isEnabled());
-    ASSERT_TRUE(round.record(Note{round.walkdown()->id, "5-31", "seal torn"}));
-    QTest::keyClick(window.get(), Qt::Key_Z, Qt::ControlModifier);
-    EXPECT_TRUE(round.door("5-31")->evidence.notes.empty());
-}
-
 TEST(Languages, WhatIsMadeByMachineSaysSo) {
     int by_machine = 0;
     for (const Language& language : languages())

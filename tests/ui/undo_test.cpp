@@ -1,4 +1,5 @@
-// Every tap can be taken back, one after the other, and what counts is then what it was before.
+// Every tap can be taken back, one after the other, and put back again; what counts is each time
+// what it was then.
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
@@ -53,32 +54,72 @@ void tap(Round& round, const FactId& walkdown) {
     }
 }
 
+Done takeBack(Round& round, const QString& door = {}) {
+    const std::optional<Tap> tap = round.tapToTakeBack(door);
+    return tap ? round.undo(*tap)
+               : tl::unexpected(Complaint{"undo", "there is nothing to take back", ""});
+}
+
+Done putBack(Round& round, const QString& door = {}) {
+    const std::optional<Tap> tap = round.tapToPutBack(door);
+    return tap ? round.undo(*tap)
+               : tl::unexpected(Complaint{"undo", "there is nothing to put back", ""});
+}
+
 } // namespace
 
-RC_GTEST_PROP(Undo, TapsAreTakenBackInARow, ()) {
+RC_GTEST_PROP(Undo, TapsAreTakenBackAndPutBackInARow, ()) {
+    SmallShip ship;
+    const FactId walkdown = ship.begun();
+    ship.load();
+    std::vector<std::vector<std::string>> stages{counting(*ship.round)};
+    std::size_t at = 0; // the stage that counts; those after it can be put back
+    const int steps = *rc::gen::inRange(1, 24);
+    for (int i = 0; i < steps; ++i) {
+        Round& round = *ship.round;
+        switch (*rc::gen::inRange(0, 6)) {
+        case 0:
+            if (at > 0) { // else the beginning of the walkdown
+                RC_ASSERT(takeBack(round));
+                --at;
+            }
+            break;
+        case 1:
+            RC_ASSERT(putBack(round).has_value() == (at + 1 < stages.size()));
+            at += at + 1 < stages.size() ? 1 : 0;
+            break;
+        case 2: // the program ends and begins again
+            ship.load();
+            break;
+        default: {
+            const std::size_t before = ship.vessel_register.transactions.size();
+            tap(round, walkdown);
+            if (ship.vessel_register.transactions.size() > before) {
+                stages.resize(++at);
+                stages.push_back(counting(round));
+            }
+        }
+        }
+        RC_ASSERT(counting(*ship.round) == stages[at]);
+    }
+    for (; at > 0; --at) {
+        RC_ASSERT(takeBack(*ship.round));
+        RC_ASSERT(counting(*ship.round) == stages[at - 1]);
+    }
+}
+
+TEST(UndoRound, StaysWithTheDoorThatIsAskedFor) {
     SmallShip ship;
     const FactId walkdown = ship.begun();
     Round& round = ship.load();
-    std::vector<std::vector<std::string>> stages{counting(round)};
-    const int taps = *rc::gen::inRange(1, 12);
-    for (int i = 0; i < taps; ++i) {
-        const std::size_t before = ship.vessel_register.transactions.size();
-        tap(round, walkdown);
-        if (ship.vessel_register.transactions.size() > before)
-            stages.push_back(counting(round));
-        // A tap may come after an undo, as people do.
-        if (stages.size() > 1 && *rc::gen::inRange(0, 4) == 0) {
-            RC_ASSERT(round.undo());
-            stages.pop_back();
-            RC_ASSERT(counting(round) == stages.back());
-        }
-    }
-    while (round.newestTap()) {
-        RC_ASSERT(round.undo());
-        stages.pop_back();
-        RC_ASSERT(counting(round) == stages.back());
-    }
-    RC_ASSERT(stages.size() == 1U);
+    ASSERT_TRUE(round.record(Note{walkdown, "5-31", "here"}));
+    ASSERT_TRUE(round.record(Note{walkdown, "5-32", "there"}));
+    ASSERT_TRUE(takeBack(round, "5-31"));
+    EXPECT_TRUE(round.door("5-31")->evidence.notes.empty());
+    EXPECT_EQ(round.door("5-32")->evidence.notes.size(), 1U);
+    EXPECT_FALSE(takeBack(round, "5-31"));
+    ASSERT_TRUE(putBack(round, "5-31"));
+    EXPECT_EQ(round.door("5-31")->evidence.notes.size(), 1U);
 }
 
 TEST(UndoRound, TheEndOfTheWalkdown) {
@@ -87,19 +128,21 @@ TEST(UndoRound, TheEndOfTheWalkdown) {
     Round& round = ship.load();
     ASSERT_TRUE(round.record(WalkdownEnded{walkdown, {}}));
     EXPECT_FALSE(round.isUnderWay());
-    ASSERT_TRUE(round.undo());
+    ASSERT_TRUE(takeBack(round));
     EXPECT_TRUE(round.isUnderWay());
 }
 
-TEST(UndoRound, NothingBeforeThisSittingAndNothingAfterASignature) {
+TEST(UndoRound, NothingAfterASignature) {
     SmallShip ship;
     const FactId walkdown = ship.begun();
     Round& round = ship.load();
-    EXPECT_EQ(round.newestTap(), nullptr);
+    ASSERT_TRUE(round.record(Note{walkdown, "5-31", "seal torn"}));
     ASSERT_TRUE(round.record(WalkdownEnded{walkdown, {}}));
     ASSERT_TRUE(round.sign(walkdown, Capacity::Inspector));
-    EXPECT_EQ(round.newestTap(), nullptr);
+    EXPECT_FALSE(round.tapToTakeBack());
     EXPECT_FALSE(round.isUnderWay());
+    ship.load();
+    EXPECT_FALSE(ship.round->tapToTakeBack());
 }
 
 TEST(UndoRound, NotWhileSomethingWaitsAndNotLostWhereItCannotBeSaved) {
@@ -108,15 +151,15 @@ TEST(UndoRound, NotWhileSomethingWaitsAndNotLostWhereItCannotBeSaved) {
     Round& round = ship.load();
     ASSERT_TRUE(round.record(Note{walkdown, "5-31", "first"}));
     ship.vessel_register.failure = Complaint{"register", "the disk is full", ""};
-    EXPECT_FALSE(round.undo());
-    EXPECT_NE(round.newestTap(), nullptr);
+    EXPECT_FALSE(takeBack(round));
+    EXPECT_TRUE(round.tapToTakeBack());
     EXPECT_EQ(round.door("5-31")->evidence.notes.size(), 1U);
     (void)round.record(Note{walkdown, "5-31", "second"});
-    EXPECT_EQ(round.newestTap(), nullptr);
+    EXPECT_FALSE(round.tapToTakeBack());
     ship.vessel_register.failure.reset();
     ASSERT_TRUE(round.saveWaiting());
-    ASSERT_TRUE(round.undo());
-    ASSERT_TRUE(round.undo());
+    ASSERT_TRUE(takeBack(round));
+    ASSERT_TRUE(takeBack(round));
     EXPECT_TRUE(round.door("5-31")->evidence.notes.empty());
 }
 

@@ -105,7 +105,7 @@ TopBar::TopBar(QWidget* parent)
     m_row->addWidget(m_light);
     for (Lettering* words : {m_word, m_title, m_subtitle, m_count, m_saved, m_time})
         words->setWordWrap(false);
-    setTap({}, {});
+    setTap(false, {});
     setUndo(false);
     lookChanged();
     setProgress(0, 0);
@@ -140,10 +140,10 @@ void TopBar::setUndo(bool shown) {
     layOut();
 }
 
-void TopBar::setTap(const QString& what, const QString& saved) {
-    m_undo->setEnabled(!what.isEmpty());
-    m_undo->setAccessibleName(what.isEmpty() ? tr("Undo: nothing to take back")
-                                             : tr("Undo: %1").arg(what));
+void TopBar::setTap(bool can_undo, const QString& saved) {
+    m_undo->setEnabled(can_undo);
+    m_undo->setAccessibleName(can_undo ? tr("Undo: see what can be taken back")
+                                       : tr("Undo: nothing to take back"));
     m_saved->setText(saved);
     layOut();
 }

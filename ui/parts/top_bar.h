@@ -30,11 +30,10 @@ public:
     void setProgress(int done, int all);
     /// "10:42 ship (UTC+1)".
     void setTime(const QString& time);
-    /// Shows the key that takes the last tap back; nothing to take back: it cannot be pressed.
+    /// Shows the key that takes taps back and puts them back.
     void setUndo(bool shown);
-    /// `what`: the tap that would be taken back, for reading aloud; empty for none. `saved`: "saved
-    /// 10:42:17", or empty.
-    void setTap(const QString& what, const QString& saved);
+    /// `can_undo`: the key can be pressed. `saved`: "saved 10:42:17", or empty.
+    void setTap(bool can_undo, const QString& saved);
 
     /// The bar of an exercise where no strip has room above it: in the colours of practice, with
     /// `word` over its title, `spoken` for who hears it, and these keys of the frame.

@@ -11,39 +11,12 @@ namespace latchround::ui {
 
 namespace {
 
-/// The door a fact speaks of; empty for facts about a whole walkdown. Marks and ends name their
-/// run.
-std::string doorOf(const Fact& fact, const Ledger& ledger) {
-    return std::visit(
-        [&](const auto& body) -> std::string {
-            using Body = std::remove_cvref_t<decltype(body)>;
-            if constexpr (std::is_same_v<Body, Mark> || std::is_same_v<Body, RunEnded>) {
-                const Fact* run = ledger.find(body.run);
-                return run ? std::get<RunStarted>(run->body).door : std::string{};
-            } else if constexpr (std::is_same_v<Body, TakenBack>) {
-                const Fact* slip =
-                    fact.stamp.supersedes ? ledger.find(*fact.stamp.supersedes) : nullptr;
-                return slip ? doorOf(*slip, ledger) : std::string{};
-            } else if constexpr (std::is_same_v<Body, DifferenceSettled>) {
-                const Fact* stands = ledger.find(body.stands);
-                return stands ? doorOf(*stands, ledger) : std::string{};
-            } else if constexpr (requires { body.door; }) {
-                return body.door;
-            } else {
-                return {};
-            }
-        },
-        fact.body);
-}
-
 bool changesWalkdowns(const Fact& fact, const Ledger& ledger) {
-    if (fact.stamp.supersedes && std::holds_alternative<TakenBack>(fact.body)) {
-        const Fact* slip = ledger.find(*fact.stamp.supersedes);
-        return slip && changesWalkdowns(*slip, ledger);
-    }
-    return std::holds_alternative<WalkdownBegun>(fact.body) ||
-           std::holds_alternative<WalkdownEnded>(fact.body) ||
-           std::holds_alternative<DecisionLimits>(fact.body); // every door is graded anew
+    const Fact* subject = ledger.subjectOf(fact);
+    return subject && (std::holds_alternative<WalkdownBegun>(subject->body) ||
+                       std::holds_alternative<WalkdownEnded>(subject->body) ||
+                       // every door is graded anew
+                       std::holds_alternative<DecisionLimits>(subject->body));
 }
 
 Complaint anotherWrites(const QString& who) {
@@ -66,8 +39,11 @@ Done Round::load() {
     if (!facts)
         return tl::unexpected(facts.error());
     m_arrangement = std::move(*arrangement);
-    for (Fact& fact : *facts)
+    for (Fact& fact : *facts) {
+        if (fact.stamp.device == m_register.device())
+            m_last_tap_ms = fact.stamp.when.utc_ms;
         m_ledger.add(std::move(fact));
+    }
     showLatestWalkdown();
     if (m_walkdown)
         m_person = m_walkdown->begun_by.person;
@@ -142,7 +118,7 @@ Done Round::record(FactBody body, std::optional<FactId> supersedes) {
 }
 
 Done Round::record(std::vector<Entry> entries) {
-    const Moment now = m_outside.now();
+    const Moment now = nextMoment();
     Waiting batch;
     for (Entry& entry : entries) {
         Fact fact = stamped(std::move(entry.body));
@@ -154,30 +130,68 @@ Done Round::record(std::vector<Entry> entries) {
         fact.stamp.supersedes = std::move(entry.supersedes);
         batch.facts.push_back(std::move(fact));
     }
-    return saveOrKeep(std::move(batch));
+    if (batch.facts.empty())
+        return {};
+    const std::string noted = m_on_paper ? noteWhoTyped(batch) : std::string();
+    const FactId first = batch.facts.front().stamp.id;
+    Done saved = saveOrKeep(std::move(batch));
+    if (!knows(first))
+        m_typed_doors.erase(noted);
+    return saved;
+}
+
+void Round::typeFrom(std::optional<OnPaper> on_paper) {
+    if (on_paper != m_on_paper)
+        m_typed_doors.clear();
+    m_on_paper = std::move(on_paper);
+}
+
+/// Beside the first that is recorded of a door, in the same action; answers that door.
+std::string Round::noteWhoTyped(WaitingBatch& batch) {
+    const std::string* door = doorWalkedTo(batch.facts.front().body);
+    if (!door || !m_typed_doors.insert(*door).second)
+        return {};
+    Fact note = stamped(Note{m_walkdown->id, *door,
+                             "Typed in from a paper form by " + m_ledger.nameOf(m_person) + "."});
+    note.stamp.person = m_person;
+    std::string noted = *door;
+    batch.facts.push_back(std::move(note));
+    return noted;
+}
+
+Moment Round::nextMoment() {
+    Moment now = m_on_paper ? m_on_paper->when : m_outside.now();
+    if (now.utc_ms <= m_last_tap_ms && now.utc_ms + 1000 > m_last_tap_ms)
+        now.utc_ms = m_last_tap_ms + 1;
+    m_last_tap_ms = now.utc_ms;
+    return now;
 }
 
 Fact Round::stamped(FactBody body) {
-    return {{m_outside.newId(), m_outside.now(), m_person, m_register.device(), {}},
+    return {{m_outside.newId(), m_outside.now(), recorder(), m_register.device(), {}},
             std::move(body)};
 }
 
-Done Round::undo() {
-    if (!newestTap())
-        return {};
-    const std::vector<Taps::Undoing> undoing = m_taps.undoNewest(m_ledger);
+std::optional<Tap> Round::tapToTakeBack(const QString& door) const {
+    return m_waiting.empty() ? latchround::tapToTakeBack(m_ledger, hand(), door.toStdString())
+                             : std::nullopt;
+}
+
+std::optional<Tap> Round::tapToPutBack(const QString& door) const {
+    return m_waiting.empty() ? latchround::tapToPutBack(m_ledger, hand(), door.toStdString())
+                             : std::nullopt;
+}
+
+Done Round::undo(const Tap& tap) {
+    const Moment now = nextMoment();
     std::vector<Fact> facts;
-    std::vector<FactId> ids;
-    for (const Taps::Undoing& each : undoing) {
-        facts.push_back(stamped(each.undo.body));
-        facts.back().stamp.supersedes = each.undo.supersedes;
-        ids.push_back(facts.back().stamp.id);
+    for (const FactId& id : tap.facts) {
+        facts.push_back(stamped(Undone{}));
+        facts.back().stamp.when = now;
+        facts.back().stamp.supersedes = id;
     }
-    if (!facts.empty()) {
-        if (Done saved = m_register.record(facts); !saved)
-            return saved; // the tap stands, and can be undone again
-    }
-    m_taps.undone(undoing, ids);
+    if (Done saved = m_register.record(facts); !saved)
+        return saved; // all stands as it was, and can be undone again
     takeIn(facts);
     return {};
 }
@@ -199,7 +213,6 @@ Done Round::sign(const FactId& walkdown, Capacity capacity) {
     const Result<Fact> fact = m_outside.signedWalkdown(stamped(std::move(body)));
     if (!fact)
         return tl::unexpected(fact.error());
-    m_taps = {}; // what was signed stands
     return saveOrKeep({{*fact}, {}});
 }
 
@@ -209,6 +222,7 @@ Done Round::recordPhotograph(Photograph photograph, const PickedPhotograph& pict
     Waiting batch;
     batch.photograph = picture.bytes;
     batch.facts.push_back(stamped(std::move(photograph)));
+    batch.facts.front().stamp.when = nextMoment();
     return saveOrKeep(std::move(batch));
 }
 
@@ -282,7 +296,6 @@ Done Round::saveOrKeep(Waiting batch) {
     if (m_waiting.empty()) {
         Done saved = save(batch);
         if (saved) {
-            m_taps.keep(batch.facts, m_ledger);
             takeIn(batch.facts);
             return saved;
         }
@@ -333,7 +346,6 @@ Done Round::saveWaiting() {
             unsaved.push_back(std::move(batch));
             continue;
         }
-        m_taps.keep(batch.facts, m_ledger);
         takeIn(batch.facts);
     }
     m_waiting = std::move(unsaved);
@@ -351,7 +363,7 @@ void Round::takeIn(const std::vector<Fact>& facts) {
     for (const Fact& fact : facts) {
         m_ledger.add(fact);
         walkdowns = walkdowns || changesWalkdowns(fact, m_ledger);
-        touched.insert(doorOf(fact, m_ledger));
+        touched.insert(m_ledger.doorOf(fact));
     }
     if (walkdowns)
         showLatestWalkdown();

@@ -6,7 +6,9 @@
 
 #include <cstdint>
 #include <optional>
+#include <set>
 #include <span>
+#include <string>
 #include <vector>
 
 #include <QObject>
@@ -14,12 +16,13 @@
 
 #include "core/deficiency/item.h"
 #include "core/evidence/ledger.h"
+#include "core/evidence/taps.h"
 #include "core/grading/graded_walkdown.h"
 #include "core/measure/thumb.h"
 #include "core/requirement/catalogue.h"
 #include "core/store/register.h"
+#include "ui/round/on_paper.h"
 #include "ui/round/outside.h"
-#include "ui/round/taps.h"
 
 namespace latchround::ui {
 
@@ -78,6 +81,10 @@ public:
         return m_ledger.drillTime(m_person, m_register.device());
     }
 
+    /// From now on what is recorded stands on a paper form; nothing: it is seen now. The first of
+    /// each door leaves a note of who typed it in.
+    void typeFrom(std::optional<OnPaper> on_paper);
+
     /// Heel of the next run, degrees; the walkdown's until it is changed.
     double heel_deg() const { return m_heel_deg; }
     void setHeel(double degrees) { m_heel_deg = degrees; }
@@ -101,11 +108,13 @@ public:
     Done record(FactBody body, std::optional<FactId> supersedes = std::nullopt);
     Done recordPhotograph(Photograph photograph, const PickedPhotograph& picture);
 
-    /// What undo() would take back; null where nothing was tapped in this sitting, or something is
-    /// not saved yet.
-    const Fact* newestTap() const { return m_waiting.empty() ? m_taps.newest(m_ledger) : nullptr; }
-    /// Takes the newest tap back, and then the one before it; recorded like anything else.
-    Done undo();
+    /// What this person tapped last on this tablet, at this door (empty: anywhere) and can still be
+    /// taken back; nothing where something is not saved yet.
+    std::optional<Tap> tapToTakeBack(const QString& door = {}) const;
+    /// What this person took back last, with no tap since.
+    std::optional<Tap> tapToPutBack(const QString& door = {}) const;
+    /// Takes it back, or puts it back; recorded like anything else.
+    Done undo(const Tap& tap);
     /// When something was last seen to be on disk; nothing before the first.
     const std::optional<Moment>& savedAt() const { return m_saved_at; }
 
@@ -140,6 +149,12 @@ private:
     Done saveOrKeep(Waiting batch);
     void takeIn(const std::vector<Fact>& facts);
     void showLatestWalkdown();
+    /// Whose taps are recorded: who is signed on, or walked with a paper form.
+    const FactId& recorder() const { return m_on_paper ? m_on_paper->walker : m_person; }
+    Hand hand() const { return {recorder(), m_register.device()}; }
+    /// Now, or as on paper; no two taps bear one moment, so that each can be told from the next.
+    Moment nextMoment();
+    std::string noteWhoTyped(WaitingBatch& batch);
     /// What waits is not what it was.
     void keepWaiting();
 
@@ -153,7 +168,9 @@ private:
     mutable std::optional<std::vector<Item>> m_items; ///< worked out when first asked for
     FactId m_person;
     double m_heel_deg = 0;
-    Taps m_taps;
+    std::int64_t m_last_tap_ms = 0;
+    std::optional<OnPaper> m_on_paper;
+    std::set<std::string> m_typed_doors; ///< that have the note
     std::optional<Moment> m_saved_at;
     std::vector<Waiting> m_waiting;
     bool m_is_kept = true; ///< what waits outlives the program

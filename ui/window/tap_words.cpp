@@ -4,6 +4,8 @@
 
 #include "core/requirement/catalogue.h"
 #include "ui/parts/catalogue_words.h"
+#include "ui/parts/door_words.h"
+#include "ui/screens/review/said_words.h"
 
 namespace latchround::ui {
 
@@ -41,7 +43,8 @@ struct Tapping {
         return TapWords::tr("not tested: %1").arg(QString::fromStdString(body.door));
     }
     QString operator()(const Note& body) const {
-        return TapWords::tr("note on %1").arg(QString::fromStdString(body.door));
+        return TapWords::tr("note on %1").arg(QString::fromStdString(body.door)) +
+               QStringLiteral(": ") + QString::fromStdString(body.text);
     }
     QString operator()(const Photograph& body) const {
         return TapWords::tr("photograph of %1").arg(QString::fromStdString(body.door));
@@ -52,10 +55,14 @@ struct Tapping {
     QString operator()(const CautionAnswered& body) const {
         return TapWords::tr("caution before %1").arg(QString::fromStdString(body.door));
     }
+    QString operator()(const RunStarted& body) const {
+        return TapWords::tr("run of %1").arg(QString::fromStdString(body.door)) +
+               QStringLiteral(", ") + releaseWords(body.release);
+    }
     QString operator()(const RunEnded& body) const {
         const Fact* run = round.ledger().find(body.run);
-        return TapWords::tr("run of %1")
-            .arg(run ? QString::fromStdString(std::get<RunStarted>(run->body).door) : QString());
+        const auto* started = run ? std::get_if<RunStarted>(&run->body) : nullptr;
+        return started ? (*this)(*started) : TapWords::tr("last tap");
     }
     QString operator()(const DeficiencyTerms& body) const {
         return about(body.deficiency, TapWords::tr("terms of the item of %1"));
@@ -89,10 +96,14 @@ struct Tapping {
 } // namespace
 
 QString tapWords(const Fact& fact, const Round& round) {
-    const Fact* slip = fact.stamp.supersedes && std::holds_alternative<TakenBack>(fact.body)
-                           ? round.ledger().find(*fact.stamp.supersedes)
-                           : nullptr;
-    return std::visit(Tapping{round}, slip ? slip->body : fact.body);
+    const Fact* subject = round.ledger().subjectOf(fact);
+    if (!subject)
+        return TapWords::tr("last tap");
+    QString words = std::visit(Tapping{round}, subject->body);
+    if (const QString said = saidWords(*subject, round); !said.isEmpty())
+        words +=
+            (words.endsWith(QLatin1Char('?')) ? QStringLiteral(" ") : QStringLiteral(": ")) + said;
+    return subject == &fact ? words : TapWords::tr("taking back of %1").arg(words);
 }
 
 } // namespace latchround::ui

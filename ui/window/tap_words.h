@@ -1,4 +1,4 @@
-// What a tap recorded, in a few words: for the key that takes it back.
+// What a tap recorded, in a few words: for the sheet that takes it back.
 #pragma once
 
 #include <QString>
@@ -7,7 +7,7 @@
 
 namespace latchround::ui {
 
-/// "5-09, Sill in place, no trip?", "note on 5-09", "end of the walkdown".
+/// "5-09, Sill in place, no trip? yes", "note on 5-09: seal torn", "end of the walkdown".
 QString tapWords(const Fact& fact, const Round& round);
 
 } // namespace latchround::ui

@@ -28,7 +28,7 @@
 #include "ui/sheets/paper_sheet.h"
 #include "ui/sheets/told.h"
 #include "ui/window/not_saved_banner.h"
-#include "ui/window/tap_words.h"
+#include "ui/window/undo_sheet.h"
 
 namespace latchround::ui {
 
@@ -192,31 +192,34 @@ void Window::leaveEndedWalkdown() {
     showHome();
 }
 
-/// Where the screen in front has no undo of its own: the stopwatch and the drill have.
+/// Where the screen in front has no undo of its own, as the stopwatch and the drill have, and
+/// nothing lies over it.
 void Window::undo() {
     const QWidget* shown = m_screens->currentWidget();
-    const Fact* tap = m_round.newestTap();
-    if (!tap || shown == m_stopwatch || shown == m_drill)
+    if (shown == m_stopwatch || shown == m_drill || openSheet() || !canUndo(m_round))
         return;
-    const QString words = tapWords(*tap, m_round);
-    if (const Done undone = m_round.undo(); !undone)
-        tell(tr("Not undone"), complaintWords(undone.error()));
-    else
-        tellTap(tr("undone: %1").arg(words));
+    const bool of_a_door = shown == m_door || shown == m_caution;
+    openUndo(m_round, this, of_a_door ? m_door->door() : QString(),
+             [this](const QString& done) { tellTap(done); });
+}
+
+const Sheet* Window::openSheet() const {
+    for (const Sheet* sheet : findChildren<Sheet*>(Qt::FindDirectChildrenOnly))
+        if (sheet->isVisible())
+            return sheet;
+    return nullptr;
 }
 
 void Window::tellTap(const QString& undone) {
-    const Fact* tap = m_round.newestTap();
     QString saved = undone;
     if (m_round.waiting() > 0)
         saved = tr("NOT SAVED (%1)").arg(m_round.waiting());
     else if (saved.isEmpty() && m_round.savedAt())
         saved =
             tr("saved %1").arg(shipTime(*m_round.savedAt()).toString(QStringLiteral("HH:mm:ss")));
+    const bool can_undo = canUndo(m_round);
     for (int i = 0; i < m_screens->count(); ++i)
-        static_cast<Screen*>(m_screens->widget(i))
-            ->bar()
-            .setTap(tap ? tapWords(*tap, m_round) : QString(), saved);
+        static_cast<Screen*>(m_screens->widget(i))->bar().setTap(can_undo, saved);
 }
 
 void Window::tellTime() {
@@ -240,9 +243,8 @@ void Window::tell(const QString& title, const QString& words) {
 }
 
 bool Window::focusNextPrevChild(bool next) {
-    for (const Sheet* sheet : findChildren<Sheet*>(Qt::FindDirectChildrenOnly))
-        if (sheet->isVisible()) // what lies below it waits
-            return tabOn(tabStops(*sheet), next);
+    if (const Sheet* sheet = openSheet()) // what lies below it waits
+        return tabOn(tabStops(*sheet), next);
     return tabOn(tabStops(*this), next);
 }
 

@@ -31,6 +31,7 @@ class PracticeScreen;
 class ReviewScreen;
 class SceneScreen;
 class Screen;
+class Sheet;
 class StopwatchScreen;
 
 class Window : public QWidget {
@@ -82,6 +83,8 @@ private:
     QString unfinishedWords() const;
     void askBeforeClosing(const QString& what);
     void undo();
+    /// Null where none lies over the screen.
+    const Sheet* openSheet() const;
     void tellTap(const QString& undone = {});
     void tellTime();
 

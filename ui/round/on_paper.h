@@ -1,0 +1,15 @@
+// What stands on a paper form is recorded as of who walked and when, not of who types it in.
+#pragma once
+
+#include "core/evidence/stamp.h"
+
+namespace latchround::ui {
+
+struct OnPaper {
+    FactId walker; ///< who looked at the door
+    Moment when;   ///< as written on the form; not later than now
+
+    bool operator==(const OnPaper&) const = default;
+};
+
+} // namespace latchround::ui
