@@ -1,9 +1,12 @@
 #include "app/report/paper_door.h"
 
+#include <algorithm>
+#include <iterator>
+
 #include "app/report/door_table.h"
 #include "app/report/figure_words.h"
 #include "app/report/report_words.h"
-#include "core/grading/graded_walkdown.h"
+#include "core/grading/paper_items.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/grade_words.h"
 
@@ -12,18 +15,26 @@ namespace latchround::report {
 namespace {
 
 constexpr int tick_px = 9;
+constexpr int runs_again = 2; ///< lines for what lies close to a limit
 const QString between_halves = QStringLiteral("<td width=\"2%\"></td>");
 
-/// Answered by yes and no, or a figure; the rest is read from plate and runs.
-bool isTicked(const Requirement& row) {
-    return row.check == CheckKind::Seen || row.check == CheckKind::SeenBothSides;
-}
 bool isTimed(const Requirement& row) {
     return row.source == Source::ClosingTime || row.source == Source::ClosingRate ||
            row.source == Source::AlarmLead || row.source == Source::AlarmAfterShut;
 }
-bool isGaugedOnPaper(const Requirement& row) {
-    return row.source == Source::Gauge || row.incline_deg;
+
+/// "7 ", bold, as it stands before the same question where the form is typed in.
+QString numberHtml(const PaperItem& item) {
+    return QStringLiteral("<b>%1</b> &nbsp;").arg(item.number);
+}
+
+using Items = std::vector<PaperItem>;
+
+Items itemsOf(const Items& all, PaperKind kind) {
+    Items some;
+    std::ranges::copy_if(all, std::back_inserter(some),
+                         [kind](const PaperItem& item) { return item.kind == kind; });
+    return some;
 }
 
 QString askedOnPaper(const Requirement& row) {
@@ -39,13 +50,14 @@ QString ticks(Pictures& pictures, bool asked) {
 }
 
 /// Question and boxes: half the width of the page.
-QString questionCells(const Requirement* row, Pictures& pictures) {
-    if (!row)
+QString questionCells(const PaperItem* item, Pictures& pictures) {
+    if (!item)
         return QStringLiteral("<td width=\"31%\"></td>") + ticks(pictures, false) +
                ticks(pictures, false);
-    return QStringLiteral("<td width=\"31%\">") + safe(askedOnPaper(*row)) +
+    const Requirement& row = *item->requirement;
+    return QStringLiteral("<td width=\"31%\">") + numberHtml(*item) + safe(askedOnPaper(row)) +
            QStringLiteral("</td>") + ticks(pictures, true) +
-           ticks(pictures, row->check == CheckKind::SeenBothSides);
+           ticks(pictures, row.check == CheckKind::SeenBothSides);
 }
 
 QString headCells() {
@@ -57,7 +69,8 @@ QString headCells() {
            QStringLiteral("</th>") + ticks_head + ticks_head;
 }
 
-QString questionsHtml(const std::vector<const Requirement*>& rows, Pictures& pictures) {
+/// In two columns, down the left one first.
+QString questionsHtml(const Items& rows, Pictures& pictures) {
     if (rows.empty())
         return {};
     QString html = QStringLiteral("<table class=\"lines paper\" width=\"100%\" cellspacing=\"0\" "
@@ -65,26 +78,29 @@ QString questionsHtml(const std::vector<const Requirement*>& rows, Pictures& pic
                    headCells() + between_halves + headCells() + QStringLiteral("</tr>");
     const std::size_t half = (rows.size() + 1) / 2;
     for (std::size_t at = 0; at < half; ++at)
-        html += QStringLiteral("<tr>") + questionCells(rows[at], pictures) + between_halves +
-                questionCells(half + at < rows.size() ? rows[half + at] : nullptr, pictures) +
+        html += QStringLiteral("<tr>") + questionCells(&rows[at], pictures) + between_halves +
+                questionCells(half + at < rows.size() ? &rows[half + at] : nullptr, pictures) +
                 QStringLiteral("</tr>");
     return html + QStringLiteral("</table>");
 }
 
-QString toMeasure(const std::vector<const Requirement*>& rows) {
-    QStringList all;
-    for (const Requirement* row : rows) {
-        const QString limit = ui::limitWords(*row);
-        all << safe(row->incline_deg ? say("Spring gauge at the edge of the leaf, shut")
-                                     : askedOnPaper(*row)) +
-                   (limit.isEmpty() || row->incline_deg
-                        ? QString()
-                        : QStringLiteral(" (") + safe(limit) + QStringLiteral(")")) +
-                   QStringLiteral(": _________ ") + safe(gaugeUnit(*row));
+QString toMeasure(const Items& all) {
+    QStringList lines;
+    for (const PaperItem& item : itemsOf(all, PaperKind::Figure)) {
+        const QString limit = ui::limitWords(*item.requirement);
+        lines << numberHtml(item) + safe(askedOnPaper(*item.requirement)) +
+                     (limit.isEmpty() ? QString()
+                                      : QStringLiteral(" (") + safe(limit) + QStringLiteral(")")) +
+                     QStringLiteral(": _________ ") + safe(gaugeUnit(*item.requirement));
     }
-    return all.isEmpty() ? QString()
-                         : QStringLiteral("<p class=\"paper\">") +
-                               all.join(QStringLiteral(" &nbsp; ")) + QStringLiteral("</p>");
+    for (const PaperItem& item : itemsOf(all, PaperKind::SpringGauge))
+        lines << numberHtml(item) + safe(say("Spring gauge at the edge of the leaf, shut")) +
+                     QStringLiteral(": _________ ") + safe(gaugeUnit(*item.requirement));
+    for (const PaperItem& item : itemsOf(all, PaperKind::Heel))
+        lines << numberHtml(item) + safe(say("Ship's heel at this door")) +
+                     QStringLiteral(": _______ ") + safe(say("degrees"));
+    return QStringLiteral("<p class=\"paper\">") + lines.join(QStringLiteral(" &nbsp; ")) +
+           QStringLiteral("</p>");
 }
 
 const char* nameOfTime(Source source) {
@@ -102,31 +118,42 @@ const char* nameOfTime(Source source) {
     }
 }
 
-/// Three runs as lines, the times asked for as columns; where nothing is timed, who released it.
-QString runsHtml(const std::vector<const Requirement*>& timed) {
+QString runLine(const QString& number, const QString& words, qsizetype blanks) {
+    return QStringLiteral("<tr><td>") + number + QStringLiteral("</td><td>") + words +
+           QStringLiteral("</td>") + QStringLiteral("<td>&nbsp;</td>").repeated(blanks) +
+           QStringLiteral("</tr>");
+}
+
+/// Each way of release as a line, the times asked for as columns, and lines for runs that are taken
+/// again.
+QString runsHtml(const Items& all, const std::vector<const Requirement*>& timed) {
     std::map<QString, QStringList> columns;
     for (const Requirement* row : timed)
         columns[say(nameOfTime(row->source))] << ui::limitWords(*row);
-    QString head = QStringLiteral("<th align=\"left\" width=\"8%\">") + safe(say("Run")) +
-                   QStringLiteral("</th><th align=\"left\">") +
-                   safe(say("Released (station, side one, side two, let go)")) +
-                   QStringLiteral("</th>");
+    QString head = QStringLiteral("<th width=\"5%\"></th><th align=\"left\">") +
+                   safe(say("Released")) + QStringLiteral("</th>");
     for (auto& [name, limits] : columns) {
         limits.removeDuplicates();
         head += QStringLiteral("<th align=\"left\">") +
                 safe(QStringLiteral("%1, s (%2)").arg(name, limits.join(QStringLiteral("; ")))) +
                 QStringLiteral("</th>");
     }
-    head += QStringLiteral("<th align=\"left\">") + safe(say("Heel; shut, latched?")) +
+    head += QStringLiteral("<th align=\"left\">") + safe(say("Shut, latched?")) +
             QStringLiteral("</th>");
     QString html = QStringLiteral("<table class=\"lines paper\" width=\"100%\" cellspacing=\"0\" "
                                   "cellpadding=\"4\"><tr>") +
                    head + QStringLiteral("</tr>");
-    for (int run = 1; run <= 3; ++run)
-        html += QStringLiteral("<tr><td>%1</td>").arg(run) +
-                QStringLiteral("<td>&nbsp;</td>").repeated(int(columns.size()) + 2) +
-                QStringLiteral("</tr>");
-    return html + QStringLiteral("</table>");
+    const auto blanks = qsizetype(columns.size()) + 1;
+    for (const PaperItem& item : itemsOf(all, PaperKind::Run))
+        html += runLine(numberHtml(item), safe(ui::releaseWords(item.release)), blanks);
+    for (int again = 0; again < runs_again; ++again)
+        html += runLine({}, safe(say("again, number ____")), blanks);
+    html += QStringLiteral("</table>");
+    for (const PaperItem& item : itemsOf(all, PaperKind::Contact))
+        html += QStringLiteral("<p class=\"paper\">") + numberHtml(item) +
+                safe(say("Contact with a soft block, never a hand: touched to stopped")) +
+                QStringLiteral(" _________ s</p>");
+    return html;
 }
 
 QString doorHead(const PaperForm& form, const GradedDoor& door) {
@@ -155,26 +182,21 @@ QString paperDoorHtml(const PaperForm& form, const Door& door, Pictures& picture
                            {},
                            grade(form.arrangement.particulars, door, boundary, {}, form.catalogue,
                                  upkeepOf(form.catalogue, form.purpose))};
-    std::vector<const Requirement*> ticked;
-    std::vector<const Requirement*> gauged;
+    const Items items = paperItems(form.arrangement, door, form.catalogue, form.purpose);
     std::vector<const Requirement*> timed;
-    for (const RowGrade& row : asked.grade.rows) {
-        if (!isAsked(row))
-            continue;
-        if (isTimed(*row.requirement))
+    for (const RowGrade& row : asked.grade.rows)
+        if (isAsked(row) && isTimed(*row.requirement))
             timed.push_back(row.requirement);
-        else if (isTicked(*row.requirement))
-            ticked.push_back(row.requirement);
-        if (isGaugedOnPaper(*row.requirement))
-            gauged.push_back(row.requirement);
-    }
-    return doorHead(form, asked) + QStringLiteral("<p class=\"paper\">") +
-           safe(say("Plate reads:")) + QStringLiteral(" ______________ &nbsp; ") +
+    QString plate;
+    for (const PaperItem& item : itemsOf(items, PaperKind::Plate))
+        plate = numberHtml(item) + safe(say("Plate reads:")) +
+                QStringLiteral(" ______________ &nbsp; ");
+    return doorHead(form, asked) + QStringLiteral("<p class=\"paper\">") + plate +
            safe(say("Time:")) + QStringLiteral(" __________ &nbsp; ") +
            safe(say("Verdict of the surveyor:")) + QStringLiteral(" ______________________</p>") +
-           questionsHtml(ticked, pictures) + toMeasure(gauged) + runsHtml(timed) +
-           QStringLiteral("<p class=\"paper\">") + safe(say("Notes:")) + QChar(' ') +
-           QString(110, QChar('_')) + QStringLiteral("</p>");
+           questionsHtml(itemsOf(items, PaperKind::Question), pictures) + toMeasure(items) +
+           runsHtml(items, timed) + QStringLiteral("<p class=\"paper\">") + safe(say("Notes:")) +
+           QChar(' ') + QString(110, QChar('_')) + QStringLiteral("</p>");
 }
 
 } // namespace latchround::report

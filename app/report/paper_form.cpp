@@ -63,10 +63,11 @@ QString howToFill() {
     return heading("How to fill it in") +
            sentence(say("Tick one box a question; n/a only where the door has no such part. Where "
                         "two columns of boxes stand beside a question, it is answered for each "
-                        "side. Times in seconds with two decimals, of three runs; a run that was "
-                        "stopped is struck out with its reason and is no measurement. A time that "
-                        "lies close to a limit is taken again. What was not tried stays blank, "
-                        "with the reason under Notes."));
+                        "side. Times in seconds with two decimals; a run that was stopped is "
+                        "struck out with its reason and is no measurement. A time that lies close "
+                        "to a limit is taken again, with the number of its release. What was not "
+                        "tried stays blank, with the reason under Notes. The numbers are those "
+                        "under which the form is typed in afterwards."));
 }
 
 PageWords formWords(const PaperForm& form) {

@@ -7,8 +7,10 @@
 #include "app/report/paper_form.h"
 #include "core/evidence/basis.h"
 #include "core/given.h"
+#include "core/grading/paper_items.h"
 #include "printed_page.h"
 #include "sample_items.h"
+#include "ui/parts/door_words.h"
 
 namespace latchround {
 
@@ -286,6 +288,29 @@ TEST(PaperForm, AsksEachDoorWhatTheTabletAsks) {
                       HasSubstr("Plate reads:"), HasSubstr("Notes:"),
                       HasSubstr("Alarm on to leaf moves, s"), HasSubstr("Leaf moves to shut, s"),
                       HasSubstr("10 to 40 s"), HasSubstr("local rules stand above")));
+}
+
+/// The numbers under which it is typed in.
+TEST(PaperForm, NumbersItsRowsAsTheScreenDoes) {
+    const SampleWalkdown sample;
+    const std::string text = flowingText(formOf(sample, {"5-31"}).value()).toStdString();
+    int questions = 0;
+    for (const PaperItem& item :
+         paperItems(sample.arrangement, *findDoor(sample.arrangement, "5-31"), given::catalogue(),
+                    Purpose::Annual)) {
+        const std::string number = std::to_string(item.number) + " ";
+        if (item.kind == PaperKind::Question) {
+            EXPECT_THAT(text, HasSubstr(number + item.requirement->question));
+            ++questions;
+        } else if (item.kind == PaperKind::Plate) {
+            EXPECT_THAT(text, HasSubstr(number + "Plate reads:"));
+        } else if (item.kind == PaperKind::Heel) {
+            EXPECT_THAT(text, HasSubstr(number + "Ship's heel"));
+        } else if (item.kind == PaperKind::Run) {
+            EXPECT_THAT(text, HasSubstr(number + ui::releaseWords(item.release).toStdString()));
+        }
+    }
+    EXPECT_GT(questions, 5);
 }
 
 TEST(PaperForm, OfAQuarterlyWalkAsksOnlyWhatThatTries) {

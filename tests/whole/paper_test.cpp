@@ -1,4 +1,6 @@
+#include "core/evidence/admission.h"
 #include "tests/whole/walking.h"
+#include "ui/parts/walkdown_words.h"
 
 using namespace latchround;
 using namespace latchround::test;
@@ -8,7 +10,7 @@ using namespace latchround::ui;
 TEST_F(Walk, WhatStandsOnPaperIsTypedIn) {
     planAndBegin();
     doorScreen().setDoor("5-09");
-    hands::click(window(), "from-paper");
+    turnToPaper();
     auto* pager = doorScreen().findChild<RowPager*>();
     const auto onPage = [&](const QString& name) {
         auto* row = doorScreen().findChild<ValueRow*>(name);
@@ -46,13 +48,20 @@ TEST_F(Walk, WhatStandsOnPaperIsTypedIn) {
     const std::vector<Fact> facts = SqliteRegister::open(path).value()->facts().value();
     int by_hand = 0;
     int cautions = 0;
+    int typed_in = 0;
     for (const Fact& fact : facts) {
+        const auto* note = std::get_if<Note>(&fact.body);
+        typed_in += note && note->text == "Typed in from a paper form by Ansa Merlund." ? 1 : 0;
+        if (doorWalkedTo(fact.body) && !note) {
+            EXPECT_EQ(shipTime(fact.stamp.when).time().toString("HH:mm"), "00:01");
+        }
         const auto* mark = std::get_if<Mark>(&fact.body);
         by_hand += mark && mark->device == InputDevice::Hand ? 1 : 0;
         cautions += std::holds_alternative<CautionAnswered>(fact.body) ? 1 : 0;
     }
     EXPECT_EQ(by_hand, 8);
     EXPECT_EQ(cautions, 6);
+    EXPECT_EQ(typed_in, 1);
     hands::click(window(), "forward");
     EXPECT_NE(doorScreen().door(), "5-09");
     EXPECT_TRUE(qobject_cast<QPushButton*>(hands::find(window(), "from-paper"))->isChecked());

@@ -61,6 +61,14 @@ protected:
             hands::click(pager, "rows-after");
     }
 
+    /// As the head of a paper form says: who walked, today, just after midnight.
+    void turnToPaper() {
+        hands::click(window(), "from-paper");
+        hands::clickWords(hands::sheet(window()), "Ansa Merlund");
+        hands::click(window(), "walked-day-0");
+        hands::typeFigure(window(), "0001");
+    }
+
     void planAndBegin() {
         hands::click(window(), "home-main");
         hands::click(window(), "add-person");

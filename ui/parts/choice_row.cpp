@@ -203,7 +203,17 @@ void ChoiceRow::sizeKeys(int row_width) const {
     }
 }
 
+void ChoiceRow::setMarked(bool marked) {
+    m_marked = marked;
+    setAccessibleDescription(marked ? tr("answered next by the letters y, n and a") : QString());
+    update();
+}
+
 void ChoiceRow::paintEvent(QPaintEvent*) {
+    if (m_marked) {
+        QPainter painter(this);
+        painter.fillRect(QRectF(0, 0, mm(1.2), height()), colours().accent);
+    }
     // A hairline keeps one question from the one above; the card they lie on is the screen's.
     if (y() <= sizes().corner)
         return;

@@ -33,6 +33,8 @@ public:
     /// Side None is the one set of keys of a row without sides. Setting emits nothing.
     void setAnswer(std::optional<Answer> answer, Side side = Side::None);
     std::optional<Answer> answer(Side side = Side::None) const;
+    /// The letters of the keyboard answer this row: a bar beside it says so.
+    void setMarked(bool marked);
     /// The key of an answer, for the screen's tab order.
     QPushButton* key(Answer answer, Side side = Side::None) const;
 
@@ -69,6 +71,7 @@ private:
     QBoxLayout* m_layout;
     QBoxLayout* m_words;
     HelpKey* m_help = nullptr;
+    bool m_marked = false;
     QBoxLayout* m_sides;
 };
 

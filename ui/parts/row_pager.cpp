@@ -136,6 +136,13 @@ void RowPager::turnTo(int page) {
     showPage();
 }
 
+void RowPager::turnToRow(const QWidget* row) {
+    const auto at = std::size_t(std::ranges::find(m_rows, row) - m_rows.begin());
+    const auto after = std::ranges::upper_bound(m_first, at);
+    if (at < m_rows.size() && after != m_first.begin())
+        turnTo(int(after - m_first.begin()) - 1);
+}
+
 void RowPager::showPage() {
     m_showing = true;
     m_page = std::clamp(m_page, 0, std::max(0, pages() - 1));

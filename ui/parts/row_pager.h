@@ -25,6 +25,8 @@ public:
     int pages() const { return int(m_first.size()); }
     int page() const { return m_page; }
     void turnTo(int page);
+    /// To the page of one of its rows.
+    void turnToRow(const QWidget* row);
     /// Rows are divided over pages by the height it is given; were that to follow from the rows of
     /// a page, each page would divide them anew.
     bool hasHeightForWidth() const override { return false; }

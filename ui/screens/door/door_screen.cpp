@@ -22,6 +22,7 @@
 #include "ui/screens/door/part_keys.h"
 #include "ui/screens/door/step_rows.h"
 #include "ui/screens/door/typed_run.h"
+#include "ui/screens/door/walked_sheets.h"
 
 namespace latchround::ui {
 
@@ -32,6 +33,7 @@ DoorScreen::DoorScreen(Round& the_round, QWidget* parent)
     , m_rows(new RowPager)
     , m_maker(new StepRows(the_round, this))
     , m_typed_run(new TypedRun(the_round, this))
+    , m_walked(new WalkedSheets(the_round, this))
     , m_parts(new PartKeys)
     , m_verdict(new VerdictList)
     , m_sheets(new DoorSheets(the_round, this))
@@ -70,6 +72,8 @@ void DoorScreen::connectParts() {
             [this](Release release, RunKind kind) { emit timeAsked(m_door, release, kind); });
     connect(m_maker, &StepRows::typeAsked, this,
             [this](Release release, RunKind kind) { m_typed_run->ask(m_door, release, kind); });
+    connect(m_maker, &StepRows::walkedAsked, m_walked, &WalkedSheets::ask);
+    connect(m_walked, &WalkedSheets::given, this, &DoorScreen::typeIn);
     connect(m_parts, &PartKeys::placeChosen, this, &DoorScreen::turnTo);
     connect(&round(), &Round::doorChanged, this, &DoorScreen::refresh);
 }
@@ -162,7 +166,19 @@ void DoorScreen::setDoor(const QString& number) {
 }
 
 void DoorScreen::setFromPaper() {
+    m_paper->setChecked(m_from_paper);
+    const bool is_given = m_on_paper && round().walkdown()->id == m_on_paper_walk;
+    if (is_given)
+        typeIn(*m_on_paper);
+    else
+        m_walked->ask();
+}
+
+void DoorScreen::typeIn(const OnPaper& on_paper) {
+    m_on_paper = on_paper;
+    m_on_paper_walk = round().walkdown()->id;
     m_from_paper = true;
+    round().typeFrom(m_on_paper);
     for (QPushButton* key : m_steps)
         key->setChecked(false);
     m_paper->setChecked(true);
@@ -175,6 +191,7 @@ void DoorScreen::setFromPaper() {
 void DoorScreen::setStep(Step step) {
     m_step = step;
     m_from_paper = false;
+    round().typeFrom(std::nullopt);
     m_paper->setChecked(false);
     for (std::size_t i = 0; i < m_steps.size(); ++i)
         m_steps[i]->setChecked(int(i) == int(step));
@@ -191,7 +208,8 @@ void DoorScreen::enter() {
 }
 
 void DoorScreen::fillRows() {
-    m_rows->setRows(m_from_paper ? m_maker->makeFromPaper(m_door) : m_maker->make(m_door, m_step));
+    m_rows->setRows(m_from_paper ? m_maker->makeFromPaper(m_door, *m_on_paper)
+                                 : m_maker->make(m_door, m_step));
     const bool open = round().isUnderWay();
     for (QWidget* row : m_rows->rows())
         row->setEnabled(open || row->objectName() == QStringLiteral("boundary-row"));
@@ -265,21 +283,29 @@ void DoorScreen::forward() {
         emit walkDone();
 }
 
-/// Presses the key of the first open question, on whatever page it stands.
+/// Presses the key of the first open question and turns to the one after it. Nothing is answered
+/// that is not in sight: then the letter only turns to it.
 bool DoorScreen::answerNext(Answer answer) {
-    for (QWidget* row : m_rows->rows()) {
-        auto* choice = qobject_cast<ChoiceRow*>(row);
-        for (const Side side : {Side::None, Side::One, Side::Two}) {
-            QPushButton* key = choice ? choice->key(answer, side) : nullptr;
-            if (!key || choice->answer(side) || !choice->isEnabled())
-                continue;
-            for (int page = m_rows->page(); !choice->isVisible() && page + 1 < m_rows->pages();)
-                m_rows->turnTo(++page);
-            key->click();
-            return true;
-        }
-    }
-    return false;
+    const auto open = m_maker->nextOpen();
+    if (!open.first)
+        return false;
+    if (open.first->isVisible())
+        open.first->key(answer, open.second)->click();
+    if (const auto next = m_maker->nextOpen(); next.first)
+        m_rows->turnToRow(next.first);
+    return true;
+}
+
+/// What other screens record does not stand on the paper form.
+void DoorScreen::hideEvent(QHideEvent* event) {
+    round().typeFrom(std::nullopt);
+    Screen::hideEvent(event);
+}
+
+void DoorScreen::showEvent(QShowEvent* event) {
+    Screen::showEvent(event);
+    if (m_from_paper)
+        round().typeFrom(m_on_paper);
 }
 
 void DoorScreen::keyPressEvent(QKeyEvent* event) {

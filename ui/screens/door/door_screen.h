@@ -22,6 +22,7 @@ class RowPager;
 class StepRows;
 class TypedRun;
 class VerdictList;
+class WalkedSheets;
 
 class DoorScreen : public Screen {
     Q_OBJECT
@@ -32,8 +33,9 @@ public:
     QString door() const { return m_door; }
     void setStep(Step step);
     Step step() const { return m_step; }
-    /// Everything of the door at once, to type in what stands on a paper form; stays so from door
-    /// to door until a step is chosen. The letters y, n and a answer the next open question.
+    /// Everything of the door at once, to type in what stands on a paper form, after who walked and
+    /// when; stays so from door to door until a step is chosen. The letters y, n and a answer the
+    /// next open question.
     void setFromPaper();
     void enter() override;
 
@@ -45,8 +47,11 @@ protected:
     void arrange(bool upright) override;
     void lookChanged() override;
     void keyPressEvent(QKeyEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
 
 private:
+    void typeIn(const OnPaper& on_paper);
     bool answerNext(Answer answer);
     QWidget* makeWork();
     QWidget* makeSteps();
@@ -69,6 +74,8 @@ private:
     QString m_door;
     Step m_step = Step::Look;
     bool m_from_paper = false;
+    std::optional<OnPaper> m_on_paper; ///< given last in this walkdown
+    FactId m_on_paper_walk;
     BulkheadPanel* m_bulkhead;
     DoorHead* m_head;
     std::vector<QPushButton*> m_steps;
@@ -76,6 +83,7 @@ private:
     RowPager* m_rows;
     StepRows* m_maker;
     TypedRun* m_typed_run;
+    WalkedSheets* m_walked;
     PartKeys* m_parts;
     QPushButton* m_forward = nullptr;
     QPushButton* m_photograph = nullptr;

@@ -1,13 +1,11 @@
 #include "ui/screens/door/step_rows.h"
 
-#include <algorithm>
 #include <cmath>
-#include <iterator>
 
 #include <QLocale>
 
 #include "core/evidence/run_sequence.h"
-#include "core/grading/grade.h"
+#include "core/grading/paper_items.h"
 #include "core/grading/run_grade.h"
 #include "ui/help/help.h"
 #include "ui/parts/catalogue_words.h"
@@ -18,6 +16,7 @@
 #include "ui/parts/run_words.h"
 #include "ui/parts/units.h"
 #include "ui/parts/value_row.h"
+#include "ui/parts/walkdown_words.h"
 
 namespace latchround::ui {
 
@@ -27,6 +26,7 @@ StepRows::StepRows(Round& round, QObject* parent)
 
 void StepRows::forget() {
     m_choices.clear();
+    m_questions.clear();
     m_measures.clear();
     m_gauges.clear();
     m_releases.clear();
@@ -51,15 +51,45 @@ std::vector<QWidget*> StepRows::make(const QString& door, Step step) {
     return rows;
 }
 
-std::vector<QWidget*> StepRows::makeFromPaper(const QString& door) {
+std::vector<QWidget*> StepRows::makeFromPaper(const QString& door, const OnPaper& on_paper) {
     const GradedDoor* graded = show(door, true);
     if (!graded)
         return {};
-    std::vector<QWidget*> rows;
-    for (const Step step : {Step::Look, Step::Release, Step::Function})
-        std::ranges::copy(rowsOf(*graded, step), std::back_inserter(rows));
+    std::vector<QWidget*> rows{makeOnPaper(on_paper)};
+    for (const PaperItem& item :
+         paperItems(m_round.arrangement(), *graded->door, m_round.catalogue(),
+                    m_round.walkdown()->plan.purpose)) {
+        m_number = item.number;
+        rows.push_back(rowOf(*graded, item));
+    }
+    m_number = 0;
     refresh();
     return rows;
+}
+
+QWidget* StepRows::rowOf(const GradedDoor& graded, const PaperItem& item) {
+    switch (item.kind) {
+    case PaperKind::Plate:
+        return makePlate(*item.requirement);
+    case PaperKind::Question:
+        return makeChoice(*item.requirement);
+    case PaperKind::Figure:
+        return makeMeasure(*item.requirement);
+    case PaperKind::SpringGauge:
+        return makeSpringGauge(*item.requirement);
+    case PaperKind::Heel:
+        return makeHeel();
+    case PaperKind::Run:
+        return makeRelease(graded, item.release);
+    case PaperKind::Contact:
+        break;
+    }
+    return makeContact();
+}
+
+/// As on the paper form, where rows are numbered.
+QString StepRows::numbered(const QString& words) const {
+    return m_number > 0 ? QStringLiteral("%1  %2").arg(m_number).arg(words) : words;
 }
 
 void StepRows::askForRun(Release release, RunKind kind) {
@@ -78,15 +108,7 @@ std::vector<QWidget*> StepRows::rowsOf(const GradedDoor& graded, Step step) {
     }
     if (step == Step::Function && graded.door->designed_to_reopen)
         rows.push_back(makeContact());
-    std::vector<const Requirement*> asked;
-    for (const RowGrade& row : graded.grade.rows)
-        if (isAsked(row) && row.requirement->step == step)
-            asked.push_back(row.requirement);
-    // What the eye meets first comes first: the way, the pocket, the seals; then what the rules
-    // ask.
-    std::stable_partition(asked.begin(), asked.end(),
-                          [](const Requirement* row) { return row->status == Status::Practice; });
-    for (const Requirement* row : asked) {
+    for (const Requirement* row : askedInOrder(graded.grade, step)) {
         if (row->check == CheckKind::Seen || row->check == CheckKind::SeenBothSides) {
             rows.push_back(makeChoice(*row));
             if (row->incline_deg)
@@ -110,7 +132,8 @@ void StepRows::offer(Row* row, const Help& help) {
 }
 
 QWidget* StepRows::makeChoice(const Requirement& row) {
-    auto* choice = new ChoiceRow(askedWords(row), {}, row.check == CheckKind::SeenBothSides);
+    auto* choice =
+        new ChoiceRow(numbered(askedWords(row)), {}, row.check == CheckKind::SeenBothSides);
     choice->setObjectName(QStringLiteral("ask-") + QString::fromStdString(row.id));
     connect(choice, &ChoiceRow::answered, this,
             [this, id = row.id](Answer answer, Side side) { record(id, side, answer); });
@@ -118,11 +141,12 @@ QWidget* StepRows::makeChoice(const Requirement& row) {
             [this, id = row.id](Side side) { emit clearAsked(QString::fromStdString(id), side); });
     offer(choice, helpForRow(row));
     m_choices[row.id] = choice;
+    m_questions.push_back(choice);
     return choice;
 }
 
 QWidget* StepRows::makeMeasure(const Requirement& row) {
-    auto* measure = new ValueRow(askedWords(row), tr("Measure"));
+    auto* measure = new ValueRow(numbered(askedWords(row)), tr("Measure"));
     measure->setObjectName(QStringLiteral("measure-") + QString::fromStdString(row.id));
     connect(measure, &ValueRow::asked, this,
             [this, id = row.id] { emit measureAsked(QString::fromStdString(id)); });
@@ -132,7 +156,8 @@ QWidget* StepRows::makeMeasure(const Requirement& row) {
 }
 
 QWidget* StepRows::makeSpringGauge(const Requirement& row) {
-    auto* gauge = new ValueRow(tr("Closing force at the edge, by spring gauge"), tr("Measure"));
+    auto* gauge =
+        new ValueRow(numbered(tr("Closing force at the edge, by spring gauge")), tr("Measure"));
     gauge->setObjectName(QStringLiteral("gauge-") + QString::fromStdString(row.id));
     connect(gauge, &ValueRow::asked, this,
             [this, id = row.id] { emit measureAsked(QString::fromStdString(id)); });
@@ -142,7 +167,7 @@ QWidget* StepRows::makeSpringGauge(const Requirement& row) {
 }
 
 QWidget* StepRows::makePlate(const Requirement& row) {
-    m_plate = new ValueRow(tr("What does the plate on the door read?"), tr("Read plate"));
+    m_plate = new ValueRow(numbered(tr("What does the plate on the door read?")), tr("Read plate"));
     m_plate->setObjectName(QStringLiteral("plate-row"));
     connect(m_plate, &ValueRow::asked, this, &StepRows::plateAsked);
     Help help = helpForRow(row);
@@ -162,7 +187,7 @@ QWidget* StepRows::makeBoundary(const Requirement& row) {
 }
 
 QWidget* StepRows::makeRelease(const GradedDoor& graded, Release release) {
-    auto* row = new ValueRow(tr("Release %1").arg(releaseWords(release)),
+    auto* row = new ValueRow(numbered(tr("Release %1").arg(releaseWords(release))),
                              m_from_paper ? tr("Type in") : tr("Time it ›"));
     row->setObjectName(QStringLiteral("release-") +
                        QString::fromLatin1(word(release).data(), qsizetype(word(release).size())));
@@ -177,7 +202,7 @@ QWidget* StepRows::makeRelease(const GradedDoor& graded, Release release) {
 }
 
 QWidget* StepRows::makeContact() {
-    m_contact = new ValueRow(tr("Contact with a soft block, never a hand"),
+    m_contact = new ValueRow(numbered(tr("Contact with a soft block, never a hand")),
                              m_from_paper ? tr("Type in") : tr("Time it ›"));
     m_contact->setObjectName(QStringLiteral("contact-row"));
     connect(m_contact, &ValueRow::asked, this,
@@ -187,11 +212,33 @@ QWidget* StepRows::makeContact() {
 }
 
 QWidget* StepRows::makeHeel() {
-    m_heel = new ValueRow(tr("Ship's heel now"), tr("Change"));
+    m_heel = new ValueRow(
+        numbered(m_from_paper ? tr("Ship's heel at this door") : tr("Ship's heel now")),
+        tr("Change"));
     m_heel->setObjectName(QStringLiteral("heel-row"));
     connect(m_heel, &ValueRow::asked, this, &StepRows::heelAsked);
     offer(m_heel, helpForHeel());
     return m_heel;
+}
+
+QWidget* StepRows::makeOnPaper(const OnPaper& on_paper) {
+    auto* row = new ValueRow(tr("Walked by %1, %2 at %3")
+                                 .arg(nameOf(m_round.ledger(), on_paper.walker),
+                                      dayWords(on_paper.when), clockWords(on_paper.when)),
+                             tr("Change"));
+    row->setDetail(tr("The letters y, n and a answer yes, no and n/a to the marked question."));
+    row->setObjectName(QStringLiteral("walked-row"));
+    connect(row, &ValueRow::asked, this, &StepRows::walkedAsked);
+    return row;
+}
+
+std::pair<ChoiceRow*, Side> StepRows::nextOpen() const {
+    for (ChoiceRow* question : m_questions)
+        for (const Side side : {Side::None, Side::One, Side::Two})
+            if (question->isEnabled() && question->key(Answer::Yes, side) &&
+                !question->answer(side))
+                return {question, side};
+    return {nullptr, Side::None};
 }
 
 void StepRows::record(const std::string& requirement, Side side, Answer answer) {
@@ -246,6 +293,9 @@ void StepRows::refresh() {
     if (m_plate)
         m_plate->setDetail(graded->evidence.plate ? plateWords(graded->evidence.plate->body)
                                                   : tr("not yet read"));
+    const ChoiceRow* next = m_from_paper ? nextOpen().first : nullptr;
+    for (ChoiceRow* question : m_questions)
+        question->setMarked(question == next);
     if (m_heel) {
         const QString degrees = QLocale().toString(m_round.heel_deg(), 'f', 1);
         m_heel->setDetail(std::abs(m_round.heel_deg()) > 1

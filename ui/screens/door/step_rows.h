@@ -3,6 +3,7 @@
 #pragma once
 
 #include <map>
+#include <utility>
 #include <vector>
 
 #include <QObject>
@@ -11,6 +12,10 @@
 #include "ui/round/round.h"
 
 class QWidget;
+
+namespace latchround {
+struct PaperItem;
+}
 
 namespace latchround::ui {
 
@@ -25,8 +30,11 @@ public:
 
     /// New rows for this door and step; whoever shows them owns them.
     std::vector<QWidget*> make(const QString& door, Step step);
-    /// The rows of all steps, for what stands on a paper form: runs are typed in, not timed.
-    std::vector<QWidget*> makeFromPaper(const QString& door);
+    /// For what stands on a paper form: who walked and when, then its rows in its order, with its
+    /// numbers. Runs are typed in, not timed; the next open question is marked.
+    std::vector<QWidget*> makeFromPaper(const QString& door, const OnPaper& on_paper);
+    /// The question that is answered next, and of which side; null where all are.
+    std::pair<ChoiceRow*, Side> nextOpen() const;
     /// Brings the rows made last up to date with what is recorded.
     void refresh();
 
@@ -35,6 +43,7 @@ signals:
     void boundaryAsked();
     void measureAsked(QString requirement);
     void heelAsked();
+    void walkedAsked();
     void timeAsked(latchround::Release release, latchround::RunKind kind);
     void typeAsked(latchround::Release release, latchround::RunKind kind);
     void clearAsked(QString requirement, latchround::Side side);
@@ -45,6 +54,8 @@ private:
     /// Nothing of the rows made before is touched any more; null where the walk has no such door.
     const GradedDoor* show(const QString& door, bool from_paper);
     std::vector<QWidget*> rowsOf(const GradedDoor& graded, Step step);
+    QWidget* rowOf(const GradedDoor& graded, const PaperItem& item);
+    QString numbered(const QString& words) const;
     void askForRun(Release release, RunKind kind);
 
     QWidget* makeChoice(const Requirement& row);
@@ -55,6 +66,7 @@ private:
     QWidget* makeRelease(const GradedDoor& graded, Release release);
     QWidget* makeContact();
     QWidget* makeHeel();
+    QWidget* makeOnPaper(const OnPaper& on_paper);
     /// The row's words become a key that asks for this help.
     template <typename Row>
     void offer(Row* row, const Help& help);
@@ -65,6 +77,8 @@ private:
     QString m_door;
     FactId m_walkdown; ///< in which the rows were shown; so of what is recorded by them
     bool m_from_paper = false;
+    int m_number = 0;                    ///< of the row that is made, on the paper form
+    std::vector<ChoiceRow*> m_questions; ///< in their order
     std::map<std::string, ChoiceRow*> m_choices;
     std::map<std::string, ValueRow*> m_measures;
     std::map<const Requirement*, ValueRow*> m_gauges; ///< rows of the catalogue

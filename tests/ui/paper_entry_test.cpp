@@ -1,0 +1,179 @@
+// A paper form typed in: who walked and when is asked first, rows bear the form's numbers in its
+// order, and what is recorded is of who walked, then.
+#include <gtest/gtest.h>
+
+#include <QPushButton>
+#include <QTest>
+
+#include "core/grading/paper_items.h"
+#include "tests/ui/memory_register.h"
+#include "ui/look/look.h"
+#include "ui/parts/choice_row.h"
+#include "ui/parts/keypad.h"
+#include "ui/parts/row_pager.h"
+#include "ui/parts/sheet.h"
+#include "ui/parts/top_bar.h"
+#include "ui/screens/door/door_screen.h"
+#include "ui/screens/home/home_screen.h"
+#include "ui/window/window.h"
+
+using namespace latchround;
+using namespace latchround::ui;
+
+namespace {
+
+struct PaperEntry : testing::Test {
+    SmallShip ship;
+    Look look;
+    std::unique_ptr<Window> window;
+    FactId walker;
+
+    void SetUp() override {
+        walker = ship.put(PersonJoined{"Odd Ravnsby", "chief officer"});
+        ship.begun();
+        window = std::make_unique<Window>(ship.load(), look);
+        window->resize(1280, 800);
+        window->show();
+        emit window->findChild<HomeScreen*>()->doorChosen("5-31");
+    }
+    DoorScreen& door() { return window->doorScreen(); }
+    Sheet* sheet() { return window->findChild<Sheet*>(); }
+    QPushButton& key(const QString& name) {
+        auto* found = window->findChild<QPushButton*>(name);
+        if (!found)
+            throw std::runtime_error("no key " + name.toStdString());
+        return *found;
+    }
+    QPushButton& words(const QString& said) {
+        for (QPushButton* each : sheet()->findChildren<QPushButton*>())
+            if (each->text() == said)
+                return *each;
+        throw std::runtime_error("no key " + said.toStdString());
+    }
+    static void press(QPushButton& pressed) {
+        QTest::mouseClick(&pressed, Qt::LeftButton);
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    }
+    void type(const QString& digits) {
+        auto* keypad = sheet()->findChild<Keypad*>();
+        QTest::keyClicks(keypad, digits);
+        QTest::keyClick(keypad, Qt::Key_Return);
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    }
+    /// Odd Ravnsby walked yesterday at 14:32; it is 25 November, 10:42.
+    void beginTyping() {
+        press(key("from-paper"));
+        press(words("Odd Ravnsby"));
+        press(key("walked-day-1"));
+        type("1432");
+    }
+    const std::vector<QWidget*>& rows() { return door().findChild<RowPager*>()->rows(); }
+    const Fact& last() { return ship.vessel_register.transactions.back().front(); }
+};
+
+} // namespace
+
+TEST_F(PaperEntry, WhoAndWhenComeFirst) {
+    press(key("from-paper"));
+    EXPECT_FALSE(key("from-paper").isChecked()) << "nothing is typed in before that is known";
+    ASSERT_NE(sheet(), nullptr);
+    sheet()->close();
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    EXPECT_FALSE(key("from-paper").isChecked());
+    beginTyping();
+    EXPECT_TRUE(key("from-paper").isChecked());
+    EXPECT_EQ(rows().front()->objectName(), "walked-row");
+}
+
+TEST_F(PaperEntry, ATimeThatIsNotOrIsStillToComeIsSaid) {
+    press(key("from-paper"));
+    press(words("Odd Ravnsby"));
+    press(key("walked-day-0"));
+    type("1071");
+    ASSERT_NE(sheet(), nullptr);
+    auto* wrong = sheet()->findChild<QLabel*>("walked-time-wrong");
+    EXPECT_EQ(wrong->text(), "There is no such time of day.");
+    QTest::keyClick(sheet()->findChild<Keypad*>(), Qt::Key_Delete);
+    sheet()->findChild<Keypad*>()->clear();
+    type("1043");
+    ASSERT_NE(sheet(), nullptr);
+    EXPECT_EQ(wrong->text(), "That is later than now.");
+    sheet()->findChild<Keypad*>()->clear();
+    type("1042");
+    EXPECT_EQ(sheet(), nullptr);
+}
+
+TEST_F(PaperEntry, RowsStandInTheOrderOfTheFormUnderItsNumbers) {
+    beginTyping();
+    const std::vector<PaperItem> items =
+        paperItems(ship.round->arrangement(), *ship.round->door("5-31")->door,
+                   ship.round->catalogue(), Purpose::Annual);
+    ASSERT_EQ(rows().size(), items.size() + 1);
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        const QWidget& row = *rows()[i + 1];
+        EXPECT_TRUE(row.accessibleName().startsWith(QString("%1  ").arg(items[i].number)))
+            << row.accessibleName().toStdString();
+        if (items[i].kind == PaperKind::Question) {
+            EXPECT_EQ(row.objectName().toStdString(), "ask-" + items[i].requirement->id);
+        }
+    }
+}
+
+TEST_F(PaperEntry, LettersAnswerTheMarkedQuestionDownTheForm) {
+    beginTyping();
+    std::vector<ChoiceRow*> questions;
+    for (QWidget* row : rows())
+        if (auto* question = qobject_cast<ChoiceRow*>(row))
+            questions.push_back(question);
+    const auto isMarked = [](const ChoiceRow* question) {
+        return question->accessibleDescription().contains("y, n and a");
+    };
+    ASSERT_FALSE(questions.front()->isVisible()) << "the plate comes first";
+    QTest::keyClick(&door(), Qt::Key_Y);
+    EXPECT_FALSE(questions.front()->answer(Side::One)) << "it was not in sight";
+    for (std::size_t i = 0; i < questions.size(); ++i) {
+        for (std::size_t j = 0; j < questions.size(); ++j)
+            EXPECT_EQ(isMarked(questions[j]), i == j) << i << " " << j;
+        EXPECT_TRUE(questions[i]->isVisible()) << i;
+        const Side side = questions[i]->key(Answer::Yes, Side::One) ? Side::One : Side::None;
+        QTest::keyClick(&door(), i % 2 == 0 ? Qt::Key_Y : Qt::Key_N);
+        EXPECT_EQ(questions[i]->answer(side), i % 2 == 0 ? Answer::Yes : Answer::No);
+        if (side == Side::One)
+            QTest::keyClick(&door(), Qt::Key_A);
+    }
+}
+
+TEST_F(PaperEntry, WhatIsTypedIsOfWhoWalkedThenAndSaysWhoTypedIt) {
+    beginTyping();
+    QTest::keyClick(&door(), Qt::Key_Y); // turns to the first question
+    QTest::keyClick(&door(), Qt::Key_Y);
+    EXPECT_EQ(last().stamp.person, walker);
+    const std::int64_t day_ms = 86'400'000;
+    const std::int64_t minute_ms = 60'000;
+    EXPECT_EQ(last().stamp.when.utc_ms,
+              ship.outside.clock.utc_ms - day_ms + (14 * 60 + 32 - 10 * 60 - 42) * minute_ms);
+    const Fact& note = ship.vessel_register.transactions.back().back();
+    ASSERT_TRUE(std::holds_alternative<Note>(note.body));
+    EXPECT_EQ(std::get<Note>(note.body).text, "Typed in from a paper form by Maren Tollefsby.");
+    EXPECT_EQ(note.stamp.person, ship.person);
+    EXPECT_EQ(note.stamp.when, ship.outside.clock);
+    QTest::keyClick(&door(), Qt::Key_Y);
+    EXPECT_EQ(ship.vessel_register.transactions.back().size(), 1U) << "the note comes once";
+    // Each of them is a tap of its own for undo.
+    EXPECT_EQ(ship.round->tapToTakeBack("5-31")->facts.size(), 1U);
+}
+
+TEST_F(PaperEntry, WhatIsSeenNowIsOfWhoIsSignedOn) {
+    beginTyping();
+    press(key("step-0"));
+    ASSERT_TRUE(ship.round->record(Note{ship.round->walkdown()->id, "5-31", "seen"}));
+    EXPECT_EQ(last().stamp.person, ship.person);
+    press(key("from-paper")); // known already
+    EXPECT_TRUE(key("from-paper").isChecked());
+    QTest::keyClick(&door(), Qt::Key_Y);
+    QTest::keyClick(&door(), Qt::Key_Y);
+    EXPECT_EQ(last().stamp.person, walker);
+    emit door().bar().back();
+    ASSERT_TRUE(ship.round->record(Note{ship.round->walkdown()->id, "5-31", "seen again"}));
+    EXPECT_EQ(last().stamp.person, ship.person) << "home is not the form";
+}

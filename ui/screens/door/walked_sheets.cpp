@@ -1,0 +1,126 @@
+#include "ui/screens/door/walked_sheets.h"
+
+#include <QHash>
+#include <QTimeZone>
+#include <QVBoxLayout>
+
+#include "core/evidence/moment_text.h"
+#include "ui/parts/day_picker.h"
+#include "ui/parts/keypad.h"
+#include "ui/parts/lettering.h"
+#include "ui/parts/person_form.h"
+#include "ui/parts/phrase_picker.h"
+#include "ui/parts/sheet.h"
+
+namespace latchround::ui {
+
+namespace {
+
+constexpr int hour_digits = 100; ///< 1432 is 14:32
+
+/// That day and time by the ship's clock; nothing where there is no such time of day.
+std::optional<Moment> momentOf(CalendarDate day, double digits, int ship_offset_minutes) {
+    const int hours = int(digits) / hour_digits;
+    const int minutes = int(digits) % hour_digits;
+    if (digits < 0 || hours > 23 || minutes > 59)
+        return std::nullopt;
+    const QDate date(int(day.year()), int(unsigned(day.month())), int(unsigned(day.day())));
+    const QDateTime ship(date, QTime(hours, minutes), QTimeZone(ship_offset_minutes * 60));
+    return Moment{ship.toMSecsSinceEpoch(), ship_offset_minutes};
+}
+
+} // namespace
+
+WalkedSheets::WalkedSheets(Round& round, QWidget* over)
+    : QObject(over)
+    , m_round(round)
+    , m_over(over) {}
+
+void WalkedSheets::ask() {
+    auto* sheet = new Sheet(m_over, tr("From paper: who walked?"));
+    QStringList names;
+    QHash<QString, FactId> ids;
+    for (const Person& person : m_round.ledger().people()) {
+        const QString name = QString::fromStdString(person.name);
+        if (!ids.contains(name))
+            names << name;
+        ids[name] = person.id;
+    }
+    const QString other = tr("Somebody else");
+    auto* picker = new PhrasePicker(names << other, false);
+    picker->setObjectName(QStringLiteral("walked-by"));
+    connect(picker, &PhrasePicker::picked, sheet, [this, sheet, ids, other](const QString& one) {
+        sheet->close();
+        if (one == other)
+            somebodyElse();
+        else
+            askDay(ids.value(one));
+    });
+    sheet->setContent(picker);
+    sheet->open();
+}
+
+void WalkedSheets::somebodyElse() {
+    auto* sheet = new Sheet(m_over, tr("From paper: who walked?"));
+    auto* form = new PersonForm;
+    connect(form, &PersonForm::given, sheet,
+            [this, sheet](const QString& name, const QString& role) {
+                sheet->close();
+                if (const FactId walker = m_round.join(name, role); m_round.knows(walker))
+                    askDay(walker);
+            });
+    sheet->setContent(form);
+    sheet->open();
+}
+
+void WalkedSheets::askDay(const FactId& walker) {
+    const CalendarDate today = shipsDay(m_round.outside().now());
+    const auto before = [&](int days) {
+        return CalendarDate(std::chrono::sys_days(today) - std::chrono::days(days));
+    };
+    auto* sheet = new Sheet(m_over, tr("From paper: on which day?"));
+    auto* picker = new DayPicker(
+        "walked-day",
+        {{tr("today"), today}, {tr("yesterday"), before(1)}, {tr("two days ago"), before(2)}});
+    connect(picker, &DayPicker::picked, sheet, [this, sheet, walker](CalendarDate day) {
+        sheet->close();
+        askTime(walker, day);
+    });
+    sheet->setContent(picker);
+    sheet->setWidthMm(180);
+    sheet->open();
+}
+
+void WalkedSheets::askTime(const FactId& walker, CalendarDate day) {
+    auto* sheet = new Sheet(m_over, tr("From paper: at what time?"));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    auto* why_not = new Lettering({}, TextSize::Body, Ink::Bad);
+    why_not->setObjectName(QStringLiteral("walked-time-wrong"));
+    why_not->hide();
+    auto* keypad = new Keypad;
+    keypad->setTitle(tr("ship's time of this door, hours and minutes: 1432 is 14:32"));
+    keypad->setDecimals(0);
+    lines->addWidget(keypad);
+    lines->addWidget(why_not);
+    connect(keypad, &Keypad::entered, sheet, [this, sheet, why_not, walker, day](double digits) {
+        const Moment now = m_round.outside().now();
+        const auto when = momentOf(day, digits, now.ship_offset_minutes);
+        if (when && when->utc_ms <= now.utc_ms) {
+            sheet->close();
+            emit given({walker, *when});
+            return;
+        }
+        why_not->setText(when ? tr("That is later than now.")
+                              : tr("There is no such time of day."));
+        why_not->show();
+    });
+    sheet->setContent(content);
+    sheet->setWidthMm(90);
+    sheet->open();
+}
+
+} // namespace latchround::ui
+
+#include "moc_walked_sheets.cpp"

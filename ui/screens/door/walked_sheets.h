@@ -1,0 +1,33 @@
+// Before a paper form is typed in: who walked, on which day, at what time.
+#pragma once
+
+#include <QObject>
+
+#include "ui/round/round.h"
+
+class QWidget;
+
+namespace latchround::ui {
+
+class WalkedSheets : public QObject {
+    Q_OBJECT
+public:
+    /// Sheets cover the window of `over`.
+    WalkedSheets(Round& round, QWidget* over);
+
+    /// One after the other; closing one of them leaves all as it was.
+    void ask();
+
+signals:
+    void given(latchround::ui::OnPaper on_paper);
+
+private:
+    void somebodyElse();
+    void askDay(const FactId& walker);
+    void askTime(const FactId& walker, CalendarDate day);
+
+    Round& m_round;
+    QWidget* m_over;
+};
+
+} // namespace latchround::ui
