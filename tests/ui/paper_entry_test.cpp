@@ -91,14 +91,16 @@ TEST_F(PaperEntry, ATimeThatIsNotOrIsStillToComeIsSaid) {
     press(key("walked-day-0"));
     type("1071");
     ASSERT_NE(sheet(), nullptr);
-    auto* wrong = sheet()->findChild<QLabel*>("walked-time-wrong");
-    EXPECT_EQ(wrong->text(), "There is no such time of day.");
-    QTest::keyClick(sheet()->findChild<Keypad*>(), Qt::Key_Delete);
-    sheet()->findChild<Keypad*>()->clear();
+    const auto says = [&](const char* words) {
+        for (const QLabel* label : sheet()->findChildren<QLabel*>())
+            if (label->text().startsWith(QLatin1String(words)))
+                return true;
+        return false;
+    };
+    EXPECT_TRUE(says("There is no such time of day."));
     type("1043");
     ASSERT_NE(sheet(), nullptr);
-    EXPECT_EQ(wrong->text(), "That is later than now.");
-    sheet()->findChild<Keypad*>()->clear();
+    EXPECT_TRUE(says("That is later than now."));
     type("1042");
     EXPECT_EQ(sheet(), nullptr);
 }

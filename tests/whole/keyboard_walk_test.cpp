@@ -192,7 +192,7 @@ TEST_F(KeyboardWalk, ADoorIsLookedAtTimedAndGraded) {
     use("note");
     useWords("leaf rubs on the sill");
     EXPECT_FALSE(aSheetIsOpen());
-    EXPECT_EQ(evidenceOnDisk("5-09").notes.size(), 1u);
+    EXPECT_EQ(evidenceOnDisk("5-09").notes.back().body.text, "leaf rubs on the sill");
 
     // The next door, and back to the first screen.
     use("step-2");

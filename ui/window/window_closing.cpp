@@ -44,6 +44,7 @@ void Window::closeEvent(QCloseEvent* event) {
 void Window::askBeforeClosing(const QString& what) {
     auto* sheet = new Sheet(this, tr("Close the program?"));
     sheet->setObjectName(QStringLiteral("before-closing"));
+    sheet->setWithoutCloseKey(); // "Close" would be read as the answer
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);

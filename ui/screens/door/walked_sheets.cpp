@@ -2,12 +2,10 @@
 
 #include <QHash>
 #include <QTimeZone>
-#include <QVBoxLayout>
 
 #include "core/evidence/moment_text.h"
 #include "ui/parts/day_picker.h"
 #include "ui/parts/keypad.h"
-#include "ui/parts/lettering.h"
 #include "ui/parts/person_form.h"
 #include "ui/parts/phrase_picker.h"
 #include "ui/parts/sheet.h"
@@ -93,30 +91,25 @@ void WalkedSheets::askDay(const FactId& walker) {
 
 void WalkedSheets::askTime(const FactId& walker, CalendarDate day) {
     auto* sheet = new Sheet(m_over, tr("From paper: at what time?"));
-    auto* content = new QWidget;
-    auto* lines = new QVBoxLayout(content);
-    lines->setContentsMargins(0, 0, 0, 0);
-    auto* why_not = new Lettering({}, TextSize::Body, Ink::Bad);
-    why_not->setObjectName(QStringLiteral("walked-time-wrong"));
-    why_not->hide();
+    const QString asked = tr("ship's time of this door, hours and minutes: 1432 is 14:32");
     auto* keypad = new Keypad;
-    keypad->setTitle(tr("ship's time of this door, hours and minutes: 1432 is 14:32"));
+    keypad->setTitle(asked);
     keypad->setDecimals(0);
-    lines->addWidget(keypad);
-    lines->addWidget(why_not);
-    connect(keypad, &Keypad::entered, sheet, [this, sheet, why_not, walker, day](double digits) {
-        const Moment now = m_round.outside().now();
-        const auto when = momentOf(day, digits, now.ship_offset_minutes);
-        if (when && when->utc_ms <= now.utc_ms) {
-            sheet->close();
-            emit given({walker, *when});
-            return;
-        }
-        why_not->setText(when ? tr("That is later than now.")
-                              : tr("There is no such time of day."));
-        why_not->show();
-    });
-    sheet->setContent(content);
+    connect(keypad, &Keypad::entered, sheet,
+            [this, sheet, keypad, asked, walker, day](double digits) {
+                const Moment now = m_round.outside().now();
+                const auto when = momentOf(day, digits, now.ship_offset_minutes);
+                if (when && when->utc_ms <= now.utc_ms) {
+                    sheet->close();
+                    emit given({walker, *when});
+                    return;
+                }
+                keypad->setTitle(
+                    (when ? tr("That is later than now.") : tr("There is no such time of day.")) +
+                    QLatin1Char(' ') + asked);
+                keypad->clear();
+            });
+    sheet->setContent(keypad);
     sheet->setWidthMm(90);
     sheet->open();
 }
