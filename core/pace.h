@@ -2,6 +2,7 @@
 #pragma once
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <functional>
 #include <memory>
@@ -36,7 +37,7 @@ public:
             return !m_job->stopped;
         const double share =
             of == 0 ? 0 : std::min(1.0, static_cast<double>(done) / static_cast<double>(of));
-        const int there = static_cast<int>(whole * (m_from + (m_to - m_from) * share) + 0.5);
+        const int there = static_cast<int>(std::lround(whole * (m_from + (m_to - m_from) * share)));
         m_job->furthest = std::max(m_job->furthest, there); // a bar never goes back
         m_job->stopped = !m_job->progress(m_job->furthest, whole);
         return !m_job->stopped;

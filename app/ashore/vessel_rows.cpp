@@ -50,7 +50,7 @@ Done insertRows(PostgresConnection& ashore, const std::string& number, const std
 
 Done writeNewRows(PostgresConnection& ashore, const std::string& number, VesselMirror& mirror) {
     for (const MirroredTable& table : mirror.tables()) {
-        const Done done = mirror.eachNew(table, rows_at_once, [&](const nlohmann::json& rows) {
+        Done done = mirror.eachNew(table, rows_at_once, [&](const nlohmann::json& rows) {
             return insertRows(ashore, number, table.name, table.columns, rows);
         });
         if (!done)
