@@ -8227,8 +8227,8 @@ repetir</translation>
         <translation type="unfinished">Recorrido por %1, %2 a las %3</translation>
     </message>
     <message>
-        <source>The letters y, n and a answer yes, no and n/a to the marked question.</source>
-        <translation type="unfinished">Las letras y, n y a responden sí, no y n/p a la pregunta marcada.</translation>
+        <source>Letters y, n, a: yes, no, n/a at the bar.</source>
+        <translation type="unfinished">Letras y, n, a: sí, no, n/p en la barra.</translation>
     </message>
 </context>
 <context>

@@ -8227,8 +8227,8 @@ refaire</translation>
         <translation type="unfinished">Ronde faite par %1, %2 à %3</translation>
     </message>
     <message>
-        <source>The letters y, n and a answer yes, no and n/a to the marked question.</source>
-        <translation type="unfinished">Les lettres y, n et a répondent oui, non et s.o. à la question marquée.</translation>
+        <source>Letters y, n, a: yes, no, n/a at the bar.</source>
+        <translation type="unfinished">Lettres y, n, a : oui, non, s.o. à la barre.</translation>
     </message>
 </context>
 <context>

@@ -8227,8 +8227,8 @@ ulangi</translation>
         <translation type="unfinished">Diperiksa oleh %1, %2 pukul %3</translation>
     </message>
     <message>
-        <source>The letters y, n and a answer yes, no and n/a to the marked question.</source>
-        <translation type="unfinished">Huruf y, n dan a menjawab ya, tidak dan t/b untuk pertanyaan yang ditandai.</translation>
+        <source>Letters y, n, a: yes, no, n/a at the bar.</source>
+        <translation type="unfinished">Huruf y, n, a: ya, tidak, t/b di bilah.</translation>
     </message>
 </context>
 <context>

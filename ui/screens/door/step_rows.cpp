@@ -226,7 +226,7 @@ QWidget* StepRows::makeOnPaper(const OnPaper& on_paper) {
                                  .arg(nameOf(m_round.ledger(), on_paper.walker),
                                       dayWords(on_paper.when), clockWords(on_paper.when)),
                              tr("Change"));
-    row->setDetail(tr("The letters y, n and a answer yes, no and n/a to the marked question."));
+    row->setDetail(tr("Letters y, n, a: yes, no, n/a at the bar."));
     row->setObjectName(QStringLiteral("walked-row"));
     connect(row, &ValueRow::asked, this, &StepRows::walkedAsked);
     return row;
