@@ -11,20 +11,25 @@
 #include "app/desktop/language.h"
 #include "app/desktop/picture.h"
 #include "app/desktop/practice_desk.h"
-#include "app/desktop/waiting_file.h"
 #include "app/desktop/wall.h"
+#include "app/desktop/worker.h"
 #include "app/exchange/catalogue_file.h"
 #include "app/exchange/durable_file.h"
 #include "app/exchange/file_bytes.h"
+#include "app/register/open_sequence.h"
+#include "app/register/register_front.h"
 #include "app/vessels/sample_vessel.h"
 #include "app/vessels/vessel_folder.h"
 #include "ui/parts/core_words.h"
+#include "ui/sheets/progress_sheet.h"
 
 namespace latchround {
 
 namespace {
 
 constexpr int look_again_ms = 1000;
+/// A tap is not held up by somebody else's write: it is kept elsewhere, and tried again.
+constexpr int patience_ms = 0;
 constexpr std::uintmax_t largest_rules_bytes = 16u * 1024 * 1024;
 
 } // namespace
@@ -40,7 +45,7 @@ Desk::Desk(Catalogue catalogue, std::string catalogue_notice, ui::Look& look)
     m_other.setInterval(look_again_ms);
     QObject::connect(&m_other, &QTimer::timeout, &m_other, [this] {
         if (m_register->hasChanged())
-            (void)m_round->readAgain();
+            (void)m_round->readAgain(); // what fails now is tried again with the next ring
     });
     QObject::connect(&m_back, &QTimer::timeout, &m_back, [this] { endPractice(); });
     QObject::connect(&m_change_over, &QTimer::timeout, &m_change_over, [this] {
@@ -85,7 +90,7 @@ Done Desk::open(const QString& path) {
             Complaint{m_path.toStdString(),
                       "entries of this vessel wait to be saved, and cannot be kept elsewhere.",
                       "Save them first."});
-    auto opened = SqliteRegister::open(path);
+    auto opened = this->opened(path);
     if (!opened)
         return tl::unexpected(opened.error());
     Rules rules = rulesFor(path);
@@ -106,12 +111,15 @@ Done Desk::open(const QString& path) {
         m_ids.continueAfter(own->first);
     // What waits is the writer's: who only shows the register leaves it alone.
     const bool writes = (*opened)->otherWriter().empty();
-    const auto kept = writes ? readWaiting(path) : Result<std::vector<ui::WaitingBatch>>();
+    WaitingFile waiting(path);
+    WaitingFile::Read kept = writes ? waiting.read() : WaitingFile::Read();
     // The old window goes before the round it shows, the round before its register.
     m_window = std::move(window);
     m_round = std::move(round);
     m_register = std::move(*opened);
     m_path = path;
+    m_waiting = std::move(waiting);
+    m_signatures = SignatureChecks();
     keepSetting(QStringLiteral("vessel"), path);
     if (writes)
         m_other.stop();
@@ -119,13 +127,21 @@ Done Desk::open(const QString& path) {
         m_other.start();
     m_window->show();
     m_choice.reset();
-    if (kept)
-        m_round->takeUp(*kept);
-    else
-        m_window->tell(ui::Window::tr("Not read"), ui::complaintWords(kept.error()));
+    m_round->takeUp(std::move(kept.waiting));
+    if (kept.fault)
+        m_window->tell(ui::Window::tr("Not read"), ui::complaintWords(*kept.fault));
     if (!rules.notice.empty())
         m_window->tell(ui::Window::tr("Catalogue"), QString::fromStdString(rules.notice));
     return {};
+}
+
+Result<std::unique_ptr<SqliteRegister>> Desk::opened(const QString& path) {
+    if (auto before = std::exchange(m_opened, nullptr); before && m_next == path)
+        return before;
+    OpenOptions options;
+    options.busy_timeout_ms = patience_ms;
+    options.is_checked = m_register && path == m_path; // as it was opened
+    return SqliteRegister::open(path, options);
 }
 
 void Desk::openOrChoose(const QString& path) {
@@ -141,7 +157,11 @@ Moment Desk::now() const {
 }
 
 Done Desk::keepWaiting(const std::vector<ui::WaitingBatch>& waiting) {
-    return writeWaiting(m_path, waiting);
+    return m_waiting.keep(waiting);
+}
+
+Result<QString> Desk::putAside(const std::vector<ui::WaitingBatch>& refused) {
+    return m_waiting.putAside(refused);
 }
 
 FactId Desk::newId() {
@@ -198,16 +218,12 @@ std::vector<ui::VesselOnTablet> Desk::vessels() const {
         if (path == m_path)
             continue;
         ui::VesselOnTablet vessel{QFileInfo(path).completeBaseName(), {}, path};
-        const auto opened = SqliteRegister::open(path);
-        const auto arrangement =
-            opened ? (*opened)->arrangement() : Result<Arrangement>(tl::unexpect, opened.error());
-        if (arrangement) {
-            vessel.name = QString::fromStdString(arrangement->particulars.name);
-            vessel.detail = ui::Window::tr("%1 doors, %2 zones")
-                                .arg(arrangement->doors.size())
-                                .arg(arrangement->zones.size());
+        if (const auto front = frontOf(path)) {
+            vessel.name = QString::fromStdString(front->vessel);
+            vessel.detail =
+                ui::Window::tr("%1 doors, %2 zones").arg(front->doors).arg(front->zones);
         } else {
-            vessel.detail = QString::fromStdString(arrangement.error().what);
+            vessel.detail = QString::fromStdString(front.error().what);
         }
         vessels.push_back(vessel);
     }
@@ -216,9 +232,24 @@ std::vector<ui::VesselOnTablet> Desk::vessels() const {
 
 Done Desk::openVessel(const QString& place) {
     // The window that asks is still in the middle of its own event: change over after it is done.
-    auto opened = SqliteRegister::open(place);
+    const bool is_shown = m_register && place == m_path;
+    if (!is_shown) {
+        ui::LongJob job(m_window ? static_cast<QWidget*>(m_window.get()) : m_choice.get(),
+                        ui::Window::tr("The register is being looked through"));
+        const Done sound = job.run([&](const ui::GoOn& go_on) {
+            return onWorker(go_on,
+                            [&](const Progress& progress) { return checkWhole(place, progress); });
+        });
+        if (!sound)
+            return sound;
+    }
+    OpenOptions options;
+    options.busy_timeout_ms = patience_ms;
+    options.is_checked = true;
+    auto opened = SqliteRegister::open(place, options);
     if (!opened)
         return tl::unexpected(opened.error());
+    m_opened = std::move(*opened);
     m_next = place;
     m_change_over.start();
     return {};
@@ -229,7 +260,9 @@ Checked<std::optional<QString>> Desk::takeInRegister(QWidget* parent, const ui::
                                     QDir::homePath(), ui::Window::tr("Register CSV (*.csv)"));
     if (path.isEmpty())
         return std::optional<QString>{};
-    const auto taken = takeInVessel(path, now(), Pace(go_on));
+    const auto taken = onWorker(go_on, [&, when = now()](const Progress& progress) {
+        return takeInVessel(path, when, Pace(progress));
+    });
     if (!taken)
         return tl::unexpected(taken.error());
     return std::optional(*taken);

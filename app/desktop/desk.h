@@ -11,8 +11,10 @@
 
 #include "app/desktop/alarm_sound.h"
 #include "app/desktop/mark_cue.h"
+#include "app/desktop/waiting_file.h"
 #include "app/desktop/wall.h"
 #include "app/handover/handover.h"
+#include "app/handover/signature_checks.h"
 #include "app/register/sqlite_register.h"
 #include "core/evidence/fact_id.h"
 #include "core/requirement/catalogue.h"
@@ -56,6 +58,7 @@ public:
     std::int64_t steadyNow_ns() const override { return m_steady_ns(); }
     FactId newId() override;
     Done keepWaiting(const std::vector<ui::WaitingBatch>& waiting) override;
+    Result<QString> putAside(const std::vector<ui::WaitingBatch>& refused) override;
     Result<std::optional<ui::PickedPhotograph>> photographFromFile(QWidget* parent) override;
     bool hasCamera() const override;
     Result<std::optional<ui::PickedPhotograph>> photographFromCamera(QWidget* parent) override;
@@ -81,6 +84,9 @@ public:
     std::vector<ui::ExerciseOffered> exercises() const override;
     Checked<std::optional<QString>> takeInExercise(QWidget* parent) override;
     Done practise(const QString& place, const QString& word) override;
+    std::optional<ui::ExerciseUnfinished> unfinishedExercise() const override;
+    Done goOnPractising(const QString& word) override;
+    Done putExerciseAside() override;
     Result<std::vector<practice::Attempt>> attempts() const override;
     Done keepAttempt(const practice::Attempt& attempt) override;
     void leavePractice() override;
@@ -99,8 +105,11 @@ private:
     Rules rulesFor(const QString& register_path) const;
     /// The choices that words are made by, as they are set now.
     QString wordsSetting() const;
+    /// The register that openVessel() has opened already, or another one.
+    Result<std::unique_ptr<SqliteRegister>> opened(const QString& path);
     /// The same vessel in a new window, once the event that asked for it is over.
     void makeAnew();
+    void showPractice(std::unique_ptr<PracticeDesk> desk);
     /// Once the event that asked for it is over.
     void endPractice();
 
@@ -122,6 +131,9 @@ private:
     AlarmSound m_sound;
     MarkCue m_cue;
     std::optional<Handover> m_seen; ///< the handover file looked at last
+    SignatureChecks m_signatures;
+    WaitingFile m_waiting;
+    std::unique_ptr<SqliteRegister> m_opened; ///< of m_next, until the event that asked is over
     std::unique_ptr<SqliteRegister> m_register;
     std::unique_ptr<ui::Round> m_round;
     std::unique_ptr<ui::Window> m_window;

@@ -1,11 +1,15 @@
 #include "app/desktop/desk.h"
 
+#include <memory>
+#include <utility>
+
 #include <QDesktopServices>
 #include <QDir>
 #include <QUrl>
 
 #include "app/desktop/file_dialog.h"
 #include "app/desktop/papers.h"
+#include "app/desktop/worker.h"
 #include "app/exchange/file_bytes.h"
 #include "app/handover/give.h"
 #include "app/handover/take.h"
@@ -41,6 +45,40 @@ QStringList bringsWords(const Preview& preview) {
     return lines;
 }
 
+/// A worker's own connection to the register on the screen, which was looked through before.
+Result<std::unique_ptr<SqliteRegister>> registerOfWorker(const QString& path) {
+    OpenOptions options;
+    options.is_checked = true;
+    return SqliteRegister::open(path, options);
+}
+
+struct Looked {
+    Handover handover;
+    Preview preview;
+};
+
+/// `known`: every fact of the register at `register_path`.
+Result<Looked> lookedInto(const QString& path, const QString& register_path, const DeviceKey& own,
+                          const Ledger& known, const Progress& progress) {
+    constexpr double read = 45; // of the time that all of it takes, in hundredths
+    Result<std::string> bytes = bytesOf(path.toStdString(), most_handover_bytes);
+    if (!bytes)
+        return tl::unexpected(bytes.error());
+    const Pace pace(progress);
+    Result<Handover> handover =
+        Handover::read(std::move(*bytes), QFileInfo(path).fileName().toStdString(), &own,
+                       pace.part(0, read).progress());
+    if (!handover)
+        return tl::unexpected(handover.error());
+    const auto into = registerOfWorker(register_path);
+    if (!into)
+        return tl::unexpected(into.error());
+    Result<Preview> preview = previewOf(*handover, **into, known, pace.part(read, 100).progress());
+    if (!preview)
+        return tl::unexpected(preview.error());
+    return Looked{std::move(*handover), std::move(*preview)};
+}
+
 } // namespace
 
 Result<ui::PaperMade> Desk::makePaper(ui::Paper paper, const FactId& walkdown, const QString& door,
@@ -64,12 +102,13 @@ Result<Fact> Desk::signedWalkdown(const Fact& unsigned_fact) {
 }
 
 ui::SignatureHolds Desk::checkSignature(const Recorded<WalkdownSigned>& signature) {
-    const BasisCheck check = checkedSignature(m_round->ledger(), {signature.stamp, signature.body});
+    const SignatureChecks::Standing& check =
+        m_signatures.of(m_round->ledger(), {signature.stamp, signature.body});
     ui::SignatureHolds holds;
     holds.holds = !check.fault;
     for (const Covered& covered : signature.body.covers)
         holds.facts += covered.facts;
-    holds.later = int(check.later.size());
+    holds.later = int(check.later);
     holds.why = QString::fromStdString(check.fault.value_or(""));
     return holds;
 }
@@ -97,8 +136,14 @@ Result<std::optional<QString>> Desk::giveHandover(QWidget* parent, const QString
     Giving giving{now(), program_name, std::nullopt};
     if (!sealed_for.isEmpty())
         giving.sealed_for = sealed_for.toStdString();
-    const Result<CoverSheet> given = giveTo(path.toStdString(), *m_register, giving,
-                                            IfThere::Replace, go_on); // the dialog has asked
+    const Result<CoverSheet> given =
+        onWorker(go_on, [&, own_path = m_path](const Progress& progress) -> Result<CoverSheet> {
+            const auto own = registerOfWorker(own_path);
+            if (!own)
+                return tl::unexpected(own.error());
+            return giveTo(path.toStdString(), **own, giving, IfThere::Replace, // the dialog asked
+                          progress);
+        });
     if (!given)
         return tl::unexpected(given.error());
     return std::optional(path);
@@ -116,31 +161,24 @@ Checked<std::optional<ui::HandoverSeen>> Desk::lookAtHandover(QWidget* parent,
     const Result<DeviceKey> own = DeviceKey::of(*m_register);
     if (!own)
         return refuse(own.error());
-    Result<std::string> bytes = bytesOf(path.toStdString(), most_handover_bytes);
-    if (!bytes)
-        return refuse(bytes.error());
-    constexpr double read = 45; // of the time that all of it takes, in hundredths
-    const Pace pace(go_on);
-    Result<Handover> handover =
-        Handover::read(std::move(*bytes), QFileInfo(path).fileName().toStdString(), &*own,
-                       pace.part(0, read).progress());
-    if (!handover)
-        return refuse(handover.error());
-    const Result<Preview> preview =
-        previewOf(*handover, *m_register, m_round->ledger(), pace.part(read, 100).progress());
-    if (!preview)
-        return refuse(preview.error());
+    const Ledger known = m_round->ledger(); // of its own: the screen's may grow meanwhile
+    Result<Looked> looked = onWorker(go_on, [&, own_path = m_path](const Progress& progress) {
+        return lookedInto(path, own_path, *own, known, progress);
+    });
+    if (!looked)
+        return refuse(looked.error());
+    const auto& [handover, preview] = *looked;
     ui::HandoverSeen seen;
     seen.place = path;
-    const CoverSheet& sheet = handover->sheet;
+    const CoverSheet& sheet = handover.sheet;
     seen.from = ui::Window::tr("device %1, %2 %3")
                     .arg(QString::fromStdString(sheet.device).right(4), ui::dayWords(sheet.when),
                          ui::clockWords(sheet.when));
-    seen.brings = bringsWords(*preview);
-    seen.fingerprint = QString::fromStdString(preview->fingerprint);
-    if (preview->key == KeyStanding::Asks)
+    seen.brings = bringsWords(preview);
+    seen.fingerprint = QString::fromStdString(preview.fingerprint);
+    if (preview.key == KeyStanding::Asks)
         seen.asks = KeyAccepted{sheet.key, sheet.device, "accepted by fingerprint"};
-    m_seen = std::move(*handover);
+    m_seen = std::move(looked->handover);
     return std::optional(std::move(seen));
 }
 
@@ -148,8 +186,14 @@ Done Desk::takeHandover(const ui::HandoverSeen&, const std::vector<Fact>& along,
                         const ui::GoOn& go_on) {
     if (!m_seen)
         return tl::unexpected(Complaint{"handover", "no file was looked at", "Look at it first."});
-    const Result<Added> added = take(*m_seen, *m_register, {along, go_on});
-    m_seen.reset();
+    const Handover seen = std::move(*std::exchange(m_seen, std::nullopt));
+    const Result<Added> added =
+        onWorker(go_on, [&, own_path = m_path](const Progress& progress) -> Result<Added> {
+            const auto own = registerOfWorker(own_path);
+            if (!own)
+                return tl::unexpected(own.error());
+            return take(seen, **own, {along, progress});
+        });
     if (!added)
         return tl::unexpected(added.error());
     return openVessel(m_path);

@@ -26,16 +26,57 @@ PracticeDesk::PracticeDesk(ui::Outside& tablet, const practice::Exercise& exerci
     : m_tablet(tablet)
     , m_stage(exercise, practice::practiceVessel(), seed) {}
 
-Done PracticeDesk::open(Catalogue catalogue, ui::Look& look) {
+Done PracticeDesk::open(const QString& place, Catalogue catalogue, ui::Look& look) {
     auto fresh = practice::newPracticeRegister(m_stage.vessel(), now());
     if (!fresh)
         return tl::unexpected(fresh.error());
     m_register = std::move(*fresh);
+    const practice::Exercise& exercise = m_stage.exercise();
+    m_so_far = {m_register->file(), place, exercise.id, exercise.title,
+                m_stage.seed(),     now(), {},          0};
+    if (Done kept = keepSoFar(); !kept)
+        return kept;
+    return show(std::move(catalogue), look);
+}
+
+Done PracticeDesk::goOn(practice::Unfinished broken_off, Catalogue catalogue, ui::Look& look) {
+    auto opened = practice::registerOf(broken_off);
+    if (!opened)
+        return tl::unexpected(opened.error());
+    const Result<Arrangement> doors = (*opened)->arrangement();
+    if (!doors)
+        return tl::unexpected(doors.error());
+    if (m_stage.exercise().id != broken_off.exercise || *doors != m_stage.vessel())
+        return tl::unexpected(Complaint{broken_off.title,
+                                        "the exercise is not what it was when it was begun",
+                                        "Put it aside, and begin it anew."});
+    m_register = std::move(*opened);
+    m_stage.takeUp(broken_off.runs, broken_off.cautions_untrue);
+    m_so_far = std::move(broken_off);
+    return show(std::move(catalogue), look);
+}
+
+Done PracticeDesk::show(Catalogue catalogue, ui::Look& look) {
     m_round = std::make_unique<ui::Round>(*m_register, *this, std::move(catalogue));
     if (Done loaded = m_round->load(); !loaded)
         return loaded;
     m_window = std::make_unique<ui::Window>(*m_round, look, &m_stage);
+    QObject::connect(m_window.get(), &ui::Window::runFinished, m_window.get(),
+                     [this] { (void)keepSoFar(); });
     return {};
+}
+
+Done PracticeDesk::keepSoFar() {
+    m_so_far.runs = m_stage.runs();
+    m_so_far.cautions_untrue = m_stage.cautionsUntrue();
+    return practice::keepUnfinished(m_so_far);
+}
+
+Done PracticeDesk::keepAttempt(const practice::Attempt& attempt) {
+    const Done kept = m_tablet.keepAttempt(attempt);
+    if (kept)
+        (void)practice::putAside(m_so_far); // it has its end
+    return kept;
 }
 
 Result<std::optional<ui::PickedPhotograph>> PracticeDesk::photographFromFile(QWidget* parent) {
@@ -90,6 +131,14 @@ Checked<std::optional<QString>> PracticeDesk::takeInExercise(QWidget*) {
 }
 
 Done PracticeDesk::practise(const QString&, const QString&) {
+    return notInPractice();
+}
+
+Done PracticeDesk::goOnPractising(const QString&) {
+    return notInPractice();
+}
+
+Done PracticeDesk::putExerciseAside() {
     return notInPractice();
 }
 

@@ -5,6 +5,7 @@
 
 #include <memory>
 
+#include "app/practice/unfinished.h"
 #include "app/register/sqlite_register.h"
 #include "core/practice/stage.h"
 #include "core/requirement/catalogue.h"
@@ -21,8 +22,11 @@ public:
     /// told when the trainee leaves, and must not destroy this before that call has returned.
     PracticeDesk(ui::Outside& tablet, const practice::Exercise& exercise, std::uint32_t seed);
 
-    /// A register for it, and the window.
-    Done open(Catalogue catalogue, ui::Look& look);
+    /// A register for it, and the window. `place`: of the exercise, by which it is found again
+    /// where it is broken off.
+    Done open(const QString& place, Catalogue catalogue, ui::Look& look);
+    /// The same with one that was broken off. Refuses it where the exercise is not what it was.
+    Done goOn(practice::Unfinished broken_off, Catalogue catalogue, ui::Look& look);
 
     ui::Window* window() const { return m_window.get(); }
     const practice::Stage& stage() const { return m_stage; }
@@ -31,8 +35,9 @@ public:
     Moment now() const override { return m_tablet.now(); }
     std::int64_t steadyNow_ns() const override { return m_tablet.steadyNow_ns(); }
     FactId newId() override { return m_tablet.newId(); }
-    /// An exercise that is cut short is begun anew.
+    /// Nothing of an exercise is worth a file of its own.
     Done keepWaiting(const std::vector<ui::WaitingBatch>&) override { return {}; }
+    Result<QString> putAside(const std::vector<ui::WaitingBatch>&) override { return QString(); }
     Result<std::optional<ui::PickedPhotograph>> photographFromFile(QWidget* parent) override;
     bool hasCamera() const override { return m_tablet.hasCamera(); }
     Result<std::optional<ui::PickedPhotograph>> photographFromCamera(QWidget* parent) override;
@@ -59,9 +64,10 @@ public:
     Checked<std::optional<QString>> takeInExercise(QWidget* parent) override;
     Done practise(const QString& place, const QString& word) override;
     Result<std::vector<practice::Attempt>> attempts() const override { return m_tablet.attempts(); }
-    Done keepAttempt(const practice::Attempt& attempt) override {
-        return m_tablet.keepAttempt(attempt);
-    }
+    std::optional<ui::ExerciseUnfinished> unfinishedExercise() const override { return {}; }
+    Done goOnPractising(const QString& word) override;
+    Done putExerciseAside() override;
+    Done keepAttempt(const practice::Attempt& attempt) override;
     void leavePractice() override { m_tablet.leavePractice(); }
     QString flagRules() const override { return {}; }
     Checked<std::optional<QString>> takeInFlagRules(QWidget* parent) override;
@@ -72,8 +78,13 @@ public:
     }
 
 private:
+    Done show(Catalogue catalogue, ui::Look& look);
+    /// What the doors did so far.
+    Done keepSoFar();
+
     ui::Outside& m_tablet;
     practice::Stage m_stage;
+    practice::Unfinished m_so_far;
     std::unique_ptr<SqliteRegister> m_register;
     std::unique_ptr<ui::Round> m_round;
     std::unique_ptr<ui::Window> m_window;

@@ -4,10 +4,12 @@
 #include <cstdint>
 #include <span>
 #include <string>
+#include <string_view>
 #include <utility>
 
 #include <QByteArray>
 #include <QFile>
+#include <QFileInfo>
 
 #include "app/exchange/durable_file.h"
 #include "app/exchange/fact_json.h"
@@ -18,9 +20,9 @@ namespace latchround {
 namespace {
 
 constexpr std::uintmax_t most_waiting_bytes = 1024u * 1024 * 1024;
-const std::string photograph_line = "photograph ";
+constexpr std::string_view photograph_line = "photograph ";
 
-QString pathFor(const QString& register_path) {
+QString waitingPathOf(const QString& register_path) {
     return register_path + QStringLiteral(".waiting");
 }
 
@@ -31,79 +33,178 @@ std::string textOf(const ui::WaitingBatch& batch) {
     if (!batch.photograph.empty()) {
         const QByteArray bytes(reinterpret_cast<const char*>(batch.photograph.data()),
                                qsizetype(batch.photograph.size()));
-        text += photograph_line + bytes.toBase64().toStdString() + '\n';
+        text += std::string(photograph_line) + bytes.toBase64().toStdString() + '\n';
     }
+    return text + '\n';
+}
+
+std::string textOf(std::span<const ui::WaitingBatch> batches) {
+    std::string text;
+    for (const ui::WaitingBatch& batch : batches)
+        text += textOf(batch);
     return text;
 }
 
-std::vector<std::byte> bytesFrom(const std::string& base64) {
-    const QByteArray bytes = QByteArray::fromBase64(QByteArray::fromStdString(base64));
+std::vector<std::byte> bytesFrom(std::string_view base64) {
+    const QByteArray bytes =
+        QByteArray::fromBase64(QByteArray(base64.data(), qsizetype(base64.size())));
     const auto* first = reinterpret_cast<const std::byte*>(bytes.constData());
     return {first, first + bytes.size()};
 }
 
-std::string putAside(const QString& path) {
+FactId nameOf(const ui::WaitingBatch& batch) {
+    return batch.facts.empty() ? FactId() : batch.facts.front().stamp.id;
+}
+
+Done writeWhole(const QString& path, std::span<const ui::WaitingBatch> waiting) {
+    const std::string text = textOf(waiting);
+    return writeDurably(path.toStdString(), std::as_bytes(std::span(text)), IfThere::Replace);
+}
+
+/// In a new file, "STEM.1" or the next that is free.
+Result<QString> writtenAside(const QString& stem, const std::string& text) {
+    for (int number = 1;; ++number) {
+        const QString aside = QStringLiteral("%1.%2").arg(stem).arg(number);
+        if (QFileInfo::exists(aside))
+            continue;
+        const Done written =
+            writeDurably(aside.toStdString(), std::as_bytes(std::span(text)), IfThere::Refuse);
+        if (written)
+            return aside;
+        if (!QFileInfo::exists(aside))
+            return tl::unexpected(written.error());
+    }
+}
+
+QString renamedAside(const QString& path) {
     for (int number = 1;; ++number) {
         const QString aside = QStringLiteral("%1.%2").arg(path).arg(number);
-        if (QFile::exists(aside))
-            continue;
-        return (QFile::rename(path, aside) ? aside : path).toStdString();
+        if (!QFileInfo::exists(aside))
+            return QFile::rename(path, aside) ? aside : path;
     }
+}
+
+/// One transaction of the file, and the number of its first line.
+struct Piece {
+    std::string_view text;
+    int line = 1;
+    bool is_closed = false;
+};
+
+std::vector<Piece> piecesOf(std::string_view text) {
+    std::vector<Piece> pieces;
+    std::size_t begin = 0;
+    int first_line = 1;
+    int line = 1;
+    for (std::size_t at = 0; at < text.size(); ++line) {
+        const std::size_t end = std::min(text.find('\n', at), text.size());
+        if (end == at) {
+            if (at > begin)
+                pieces.push_back({text.substr(begin, at - begin), first_line, true});
+            begin = end + 1;
+            first_line = line + 1;
+        }
+        at = end + 1;
+    }
+    if (begin < text.size())
+        pieces.push_back({text.substr(begin), first_line, false});
+    return pieces;
+}
+
+Result<ui::WaitingBatch> batchFrom(const Piece& piece, const std::string& path) {
+    ui::WaitingBatch batch;
+    int number = piece.line;
+    for (std::size_t at = 0; at < piece.text.size(); ++number) {
+        const std::size_t end = std::min(piece.text.find('\n', at), piece.text.size());
+        const std::string_view line = piece.text.substr(at, end - at);
+        at = end + 1;
+        if (line.starts_with(photograph_line)) {
+            batch.photograph = bytesFrom(line.substr(photograph_line.size()));
+            continue;
+        }
+        auto fact = factFromJson(std::string(line), path + " line " + std::to_string(number));
+        if (!fact)
+            return tl::unexpected(fact.error());
+        batch.facts.push_back(std::move(*fact));
+    }
+    if (!piece.is_closed || batch.facts.empty())
+        return tl::unexpected(
+            Complaint{path + " line " + std::to_string(piece.line), "it was cut short", ""});
+    return batch;
 }
 
 } // namespace
 
-Done writeWaiting(const QString& register_path, const std::vector<ui::WaitingBatch>& waiting) {
-    const QString path = pathFor(register_path);
+Done WaitingFile::keep(const std::vector<ui::WaitingBatch>& waiting) {
+    const QString path = waitingPathOf(m_register);
+    const std::vector<FactId> in_file = std::exchange(m_in_file, {});
     if (waiting.empty()) {
         if (QFile::exists(path) && !QFile::remove(path))
             return tl::unexpected(Complaint{path.toStdString(), "could not be taken away",
                                             "What it holds is saved; take it away by hand."});
         return {};
     }
-    std::string text;
+    std::vector<FactId> names;
     for (const ui::WaitingBatch& batch : waiting)
-        text += textOf(batch) + '\n';
-    return writeDurably(path.toStdString(), std::as_bytes(std::span(text)), IfThere::Replace);
+        names.push_back(nameOf(batch));
+    Done kept = tl::unexpected(Complaint{});
+    if (!in_file.empty() && in_file.size() <= names.size() &&
+        std::equal(in_file.begin(), in_file.end(), names.begin())) {
+        const std::string text = textOf(std::span(waiting).subspan(in_file.size()));
+        kept = text.empty() ? Done{}
+                            : appendDurably(path.toStdString(), std::as_bytes(std::span(text)));
+    }
+    if (!kept)
+        kept = writeWhole(path, waiting);
+    if (kept)
+        m_in_file = std::move(names);
+    return kept;
 }
 
-Result<std::vector<ui::WaitingBatch>> readWaiting(const QString& register_path) {
-    const std::string path = pathFor(register_path).toStdString();
-    std::vector<ui::WaitingBatch> waiting;
-    if (!QFile::exists(pathFor(register_path)))
-        return waiting;
-    const Result<std::string> text = bytesOf(path, most_waiting_bytes);
+WaitingFile::Read WaitingFile::read() {
+    const QString path = waitingPathOf(m_register);
+    if (!QFileInfo::exists(path))
+        return {};
+    const Result<std::string> text = bytesOf(path.toStdString(), most_waiting_bytes);
     if (!text)
-        return tl::unexpected(Complaint{
-            text.error().where, "what waited to be saved here cannot be read: " + text.error().what,
-            "It is kept as " + putAside(pathFor(register_path)) + "; report this."});
-    ui::WaitingBatch batch;
-    const auto finish = [&] {
-        if (!batch.facts.empty())
-            waiting.push_back(std::exchange(batch, {}));
-    };
-    int number = 0;
-    for (std::size_t at = 0; at < text->size();) {
-        const std::size_t end = std::min(text->find('\n', at), text->size());
-        const std::string line = text->substr(at, end - at);
-        at = end + 1;
-        ++number;
-        if (line.empty()) {
-            finish();
-        } else if (line.starts_with(photograph_line)) {
-            batch.photograph = bytesFrom(line.substr(photograph_line.size()));
-        } else {
-            auto fact = factFromJson(line, path + " line " + std::to_string(number));
-            if (!fact)
-                return tl::unexpected(Complaint{
-                    fact.error().where,
-                    "of what waited to be saved here, not all can be read: " + fact.error().what,
-                    "It is kept as " + putAside(pathFor(register_path)) + "; report this."});
-            batch.facts.push_back(std::move(*fact));
+        return {{},
+                Complaint{text.error().where,
+                          "what waited to be saved here cannot be read: " + text.error().what,
+                          "It is kept as " + renamedAside(path).toStdString() + "; report this."}};
+    Read read;
+    std::string spoiled;
+    for (const Piece& piece : piecesOf(*text)) {
+        auto batch = batchFrom(piece, path.toStdString());
+        if (batch) {
+            read.waiting.push_back(std::move(*batch));
+            continue;
         }
+        spoiled += (spoiled.empty() ? "" : "\n") + std::string(piece.text);
+        if (!spoiled.ends_with('\n'))
+            spoiled += '\n';
+        if (!read.fault)
+            read.fault = batch.error();
     }
-    finish();
-    return waiting;
+    if (!read.fault)
+        return read;
+    const Result<QString> written = writtenAside(path, spoiled);
+    // Where there is no room for that, the whole file goes aside; what can be read waits on.
+    const QString aside = written ? *written : renamedAside(path);
+    if (written)
+        (void)(read.waiting.empty() ? keep({}) : writeWhole(path, read.waiting));
+    read.fault->what = "of what waited to be saved here, not all can be read: " + read.fault->what;
+    read.fault->remedy = "It is kept as " + aside.toStdString() + "; report this.";
+    return read;
+}
+
+Result<QString> WaitingFile::putAside(const std::vector<ui::WaitingBatch>& refused) const {
+    std::string text;
+    for (const ui::WaitingBatch& batch : refused) {
+        if (batch.refused)
+            text += "refused " + inOneLine(*batch.refused) + '\n';
+        text += textOf(batch);
+    }
+    return writtenAside(m_register + QStringLiteral(".aside"), text);
 }
 
 } // namespace latchround

@@ -161,4 +161,15 @@ Done writeDurably(const std::filesystem::path& path, std::span<const std::byte> 
     return Done{};
 }
 
+Done appendDurably(const std::filesystem::path& path, std::span<const std::byte> bytes) {
+    Descriptor file{::open(path.c_str(), O_WRONLY | O_APPEND | O_CLOEXEC)};
+    if (!file.isOpen())
+        return complain(path, "cannot be written here", errno, "");
+    if (!writeAll(file.number(), bytes))
+        return complain(path, "not all of it could be written", errno, "");
+    if (::fdatasync(file.number()) != 0)
+        return complain(path, "it could not be flushed to the storage", errno, "");
+    return Done{};
+}
+
 } // namespace latchround

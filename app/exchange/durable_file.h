@@ -17,6 +17,10 @@ enum class IfThere { Refuse, Replace };
 Done writeDurably(const std::filesystem::path& path, std::span<const std::byte> bytes,
                   IfThere if_there);
 
+/// Adds bytes to the end of a file that is there, and flushes them: what stood in it stays whatever
+/// happens. After a complaint, or a cut of power, the new bytes may be there in part.
+Done appendDurably(const std::filesystem::path& path, std::span<const std::byte> bytes);
+
 /// Complains where `to` is the register that is read, or lies beside it as a part of it, however it
 /// is spelt. Opens nothing: that would drop the register's locks.
 Done refuseOverRegister(const std::filesystem::path& to,

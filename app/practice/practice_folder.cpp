@@ -34,7 +34,7 @@ void clearAway(const QString& all_but) {
     files.removeAll(all_but);
     while (files.size() >= registers_kept) {
         const QString oldest = folder.filePath(files.takeFirst());
-        for (const char* beside : {"", "-wal", "-shm"})
+        for (const char* beside : {"", "-wal", "-shm", ".unfinished"})
             QFile::remove(oldest + QLatin1String(beside));
     }
 }

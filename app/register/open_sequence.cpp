@@ -2,6 +2,7 @@
 
 #include <cstdlib>
 #include <utility>
+#include <vector>
 
 #include <QFileInfo>
 #include <sqlite3.h>
@@ -90,19 +91,41 @@ Done judgeVessels(SqliteConnection& connection, RegisterKind kind) {
     return read ? judged : read;
 }
 
-Done judgeContent(SqliteConnection& connection, RegisterKind kind) {
-    const auto version = connection.single("PRAGMA user_version");
-    if (!version)
-        return tl::unexpected(version.error());
-    if (Done done = judgeVersion(connection.where(), std::atoll(version->c_str())); !done)
-        return done;
+Done judgeWhole(SqliteConnection& connection) {
     const auto sound = connection.single("PRAGMA quick_check(1)");
     if (!sound)
         return tl::unexpected(sound.error());
     if (*sound != "ok")
         return refusal(connection.where(), "the file is damaged (" + *sound + ").",
                        "Open the last backup instead.");
-    return judgeVessels(connection, kind);
+    return {};
+}
+
+/// Once, from beginning to end, so that it lies in memory: only this can say how far it is. What
+/// cannot be read is found by SQLite.
+void readThrough(SqliteConnection& connection, const Pace& pace) {
+    sqlite3_file* file = nullptr;
+    sqlite3_file_control(connection.handle(), "main", SQLITE_FCNTL_FILE_POINTER, &file);
+    sqlite3_int64 size = 0;
+    if (file == nullptr || file->pMethods == nullptr ||
+        file->pMethods->xFileSize(file, &size) != SQLITE_OK)
+        return;
+    std::vector<char> bytes(1 << 20);
+    for (sqlite3_int64 at = 0; at < size && pace.at(std::size_t(at), std::size_t(size));
+         at += sqlite3_int64(bytes.size()))
+        (void)file->pMethods->xRead(file, bytes.data(), int(bytes.size()), at);
+}
+
+Done judgeContent(SqliteConnection& connection, const OpenOptions& options) {
+    const auto version = connection.single("PRAGMA user_version");
+    if (!version)
+        return tl::unexpected(version.error());
+    if (Done done = judgeVersion(connection.where(), std::atoll(version->c_str())); !done)
+        return done;
+    if (!options.is_checked)
+        if (Done done = judgeWhole(connection); !done)
+            return done;
+    return judgeVessels(connection, options.kind);
 }
 
 Done demandDurability(SqliteConnection& connection) {
@@ -131,7 +154,7 @@ Done checkAll(SqliteConnection& connection, const OpenOptions& options) {
                            "PRAGMA busy_timeout", timeout.c_str());
         !done)
         return done;
-    if (Done done = judgeContent(connection, options.kind); !done)
+    if (Done done = judgeContent(connection, options); !done)
         return done;
     // Asked only now: SQLite may fall back to reading when the file is opened.
     if (sqlite3_db_readonly(handle, "main") != 0)
@@ -201,6 +224,40 @@ Result<std::unique_ptr<SqliteConnection>> openRegisterFile(const QString& file,
     if (options.after_open)
         options.after_open(handle);
     return connection;
+}
+
+Result<std::unique_ptr<SqliteConnection>> lookInto(const QString& file) {
+    const Result<FileHeader> header = readHeader(file, {});
+    if (!header)
+        return tl::unexpected(header.error());
+    if (const Done judged = judgeHeader(file.toStdString(), *header, RegisterKind::Vessel); !judged)
+        return tl::unexpected(judged.error());
+    // A log beside it holds what the file lacks, and has to be read with it.
+    const bool has_log = QFileInfo(file + QStringLiteral("-wal")).size() > 0;
+    auto connection = SqliteConnection::connect(file, has_log ? FileMode::Read : FileMode::Still,
+                                                {}, OpenOptions().busy_timeout_ms);
+    if (!connection)
+        return connection;
+    sqlite3_db_config((*connection)->handle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
+    (*connection)->setDoing(Doing::Reading);
+    return connection;
+}
+
+Done checkWhole(const QString& file, const Progress& progress) {
+    constexpr double read = 70;   // of the time that all of it takes, in hundredths
+    constexpr int steps = 50'000; // of SQLite's own, between two questions
+    const auto connection = lookInto(file);
+    if (!connection)
+        return tl::unexpected(connection.error());
+    const Pace pace(progress);
+    readThrough(**connection, pace.part(0, read));
+    Pace rest = pace.part(read, 100);
+    const auto stops = [](void* asked) { return static_cast<Pace*>(asked)->at(0, 1) ? 0 : 1; };
+    sqlite3_progress_handler((*connection)->handle(), steps, stops, &rest);
+    const Done sound = rest.at(0, 1) ? judgeWhole(**connection) : Done();
+    if (rest.isStopped() || !rest.at(1, 1))
+        return tl::unexpected(stoppedAsAsked(file.toStdString()));
+    return sound;
 }
 
 } // namespace latchround

@@ -8,10 +8,19 @@
 
 #include "app/register/open_options.h"
 #include "app/register/sqlite_connection.h"
+#include "core/pace.h"
 
 namespace latchround {
 
 Result<std::unique_ptr<SqliteConnection>> openRegisterFile(const QString& file,
                                                            const OpenOptions& options);
+
+/// A connection that only looks, into a vessel's register of whatever version that this program
+/// knows: no lock is held against anybody, nothing is changed or left beside the file, and whether
+/// all of it is sound is not asked.
+Result<std::unique_ptr<SqliteConnection>> lookInto(const QString& file);
+
+/// Looks whether the whole file is sound, which takes as long as reading it.
+Done checkWhole(const QString& file, const Progress& progress = {});
 
 } // namespace latchround

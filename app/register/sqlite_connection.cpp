@@ -17,6 +17,7 @@ QString uriOf(const QString& file, FileMode mode, const QString& vfs) {
     QString uri = QStringLiteral("file:") + QString::fromLatin1(QUrl::toPercentEncoding(file, "/"));
     uri += mode == FileMode::Create      ? QStringLiteral("?mode=rwc")
            : mode == FileMode::ReadWrite ? QStringLiteral("?mode=rw")
+           : mode == FileMode::Still     ? QStringLiteral("?mode=ro&immutable=1")
                                          : QStringLiteral("?mode=ro");
     if (!vfs.isEmpty())
         uri += QStringLiteral("&vfs=") + vfs;

@@ -25,7 +25,8 @@ class QSqlError;
 
 namespace latchround {
 
-enum class FileMode { Read, ReadWrite, Create };
+/// Still: as Read, of a file that nobody has open; nothing is made beside it.
+enum class FileMode { Still, Read, ReadWrite, Create };
 
 class SqliteConnection {
 public:

@@ -73,6 +73,27 @@ Complaint explained(const Complaint& refusal, const Arrangement& arrangement) {
             fault.remedy};
 }
 
+/// Asked before anything else is done on the connection. Where SQLite has nothing to complain of,
+/// it was a rule of ours that refused.
+Register::Obstacle obstacleOn(SqliteConnection& connection) {
+    if (connection.isSpent())
+        return Register::Obstacle::Fault;
+    switch (sqlite3_errcode(connection.handle()) & 0xff) {
+    case SQLITE_BUSY:
+    case SQLITE_LOCKED:
+        return Register::Obstacle::Busy;
+    case SQLITE_OK:
+    case SQLITE_ROW:
+    case SQLITE_DONE:
+    case SQLITE_CONSTRAINT:
+    case SQLITE_MISMATCH:
+    case SQLITE_TOOBIG:
+        return Register::Obstacle::Refused;
+    default:
+        return Register::Obstacle::Fault;
+    }
+}
+
 using LogFile = std::pair<std::uint64_t, std::uint64_t>;
 constexpr LogFile no_log{0, 0};
 
@@ -132,10 +153,10 @@ Done SqliteRegister::connect() {
     return {};
 }
 
-bool SqliteRegister::hasChanged() {
+bool SqliteRegister::hasChanged() const {
     const auto version =
         m_connection ? m_connection->single("PRAGMA data_version") : Result<std::string>();
-    return version && std::exchange(m_seen_version, *version) != *version;
+    return version && m_seen_version != *version;
 }
 
 Done SqliteRegister::lookAfterLog() {
@@ -215,7 +236,16 @@ Done SqliteRegister::takeIn(const Arrangement& arrangement, std::span<const Fact
 }
 
 Result<std::vector<Fact>> SqliteRegister::facts() const {
-    return inOneMoment<Result<std::vector<Fact>>>(connection(), readFacts);
+    using Facts = Result<std::vector<Fact>>;
+    return inOneMoment<Facts>(connection(), [this](SqliteConnection& open) -> Facts {
+        const auto version = open.single("PRAGMA data_version");
+        if (!version)
+            return tl::unexpected(version.error());
+        auto facts = readFacts(open);
+        if (facts)
+            m_seen_version = *version;
+        return facts;
+    });
 }
 
 Result<std::vector<Fact>> SqliteRegister::factsOfKind(std::size_t kind) const {
@@ -224,15 +254,20 @@ Result<std::vector<Fact>> SqliteRegister::factsOfKind(std::size_t kind) const {
 }
 
 Done SqliteRegister::write(const Step& step, std::span<const Fact> facts, Ending ending) {
+    m_obstacle = Obstacle::Fault;
     if (Done done = ready(); !done)
         return done;
     Result<Transaction> transaction = Transaction::begin(*m_connection, Transaction::Kind::Write);
-    if (!transaction)
+    if (!transaction) {
+        m_obstacle = obstacleOn(*m_connection);
         return tl::unexpected(transaction.error());
+    }
     Done done = step(*m_connection);
     const bool written = done.has_value();
     if (written && ending == Ending::Keep)
         done = transaction->commit();
+    if (!done)
+        m_obstacle = obstacleOn(*m_connection);
     if (written && done && ending == Ending::Keep)
         done = lookAfterLog();
     if (written && lacksReferences(m_connection->handle()))

@@ -51,6 +51,7 @@ public:
     /// facts.
     Done record(std::span<const Fact> facts) override;
     Done recordPhotograph(const Fact& photograph, std::span<const std::byte> bytes) override;
+    Obstacle obstacle() const override { return m_obstacle; }
     Result<std::vector<std::byte>> photograph(std::string_view sha256) const override;
     /// Hashes of the photographs whose bytes are here.
     Result<std::vector<std::string>> photographs() const;
@@ -65,8 +66,8 @@ public:
     Done reopen() override;
     std::string device() const override { return m_device; }
     std::string otherWriter() const override { return m_other_writer; }
-    /// While another program writes: it has written since this was asked last.
-    bool hasChanged();
+    /// While another program writes: it has written since facts() was read last.
+    bool hasChanged() const;
     RegisterKind kind() const { return m_options.kind; }
     /// Where it lies, whole path.
     const QString& file() const { return m_file; }
@@ -93,7 +94,8 @@ private:
         m_lock; ///< let go after the connection; null while another has it
     std::string m_other_writer;
     std::pair<std::uint64_t, std::uint64_t> m_log; ///< device and number of its file; 0, 0 unknown
-    std::string m_seen_version;
+    mutable std::string m_seen_version;            ///< of the file when facts() was read last
+    Obstacle m_obstacle = Obstacle::Fault;
     std::unique_ptr<SqliteConnection> m_connection; ///< none after a reopening that failed
     std::string m_device;
 };

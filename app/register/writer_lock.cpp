@@ -2,9 +2,11 @@
 
 #include <array>
 #include <cerrno>
+#include <chrono>
 #include <map>
 #include <mutex>
 #include <string_view>
+#include <thread>
 
 #include <fcntl.h>
 #include <sys/file.h>
@@ -86,8 +88,7 @@ WriterLock::~WriterLock() {
     ::close(m_descriptor);
 }
 
-std::shared_ptr<const WriterLock> WriterLock::take(const QString& register_file) {
-    const std::string path = lockPathOf(register_file);
+std::shared_ptr<const WriterLock> WriterLock::takeNow(const std::string& path) {
     const std::lock_guard guard(locksHeld().mutex);
     if (auto own = locksHeld().locks[path].lock())
         return own;
@@ -100,6 +101,20 @@ std::shared_ptr<const WriterLock> WriterLock::take(const QString& register_file)
     std::shared_ptr<const WriterLock> lock(new WriterLock(path, descriptor));
     locksHeld().locks[path] = lock;
     return lock;
+}
+
+std::shared_ptr<const WriterLock> WriterLock::take(const QString& register_file) {
+    using namespace std::chrono_literals;
+    constexpr auto patience = 1000ms;
+    const std::string path = lockPathOf(register_file);
+    const auto given_up = std::chrono::steady_clock::now() + patience;
+    for (;;) {
+        if (auto lock = takeNow(path))
+            return lock;
+        if (std::chrono::steady_clock::now() >= given_up)
+            return nullptr;
+        std::this_thread::sleep_for(50ms);
+    }
 }
 
 std::string WriterLock::holderOf(const QString& register_file) {

@@ -12,7 +12,8 @@ namespace latchround {
 
 class WriterLock {
 public:
-    /// Null where another program holds it. All of one program share it.
+    /// Null where another program holds it for a second on end: one that only ends, or looks, has
+    /// let go by then. All of one program share it.
     static std::shared_ptr<const WriterLock> take(const QString& register_file);
     /// Who holds it, in words: "process 4711 on MACHINE"; of one that tells nothing "another
     /// program".
@@ -24,6 +25,7 @@ public:
 
 private:
     WriterLock(std::string path, int descriptor);
+    static std::shared_ptr<const WriterLock> takeNow(const std::string& path);
 
     std::string m_path;
     int m_descriptor; ///< below 0 where the file system knows no locks: then nothing is locked

@@ -55,6 +55,11 @@ Stage::Stage(Exercise exercise, const Arrangement& vessel, std::uint32_t seed)
     }
 }
 
+void Stage::takeUp(std::vector<TrueRun> runs, int cautions_untrue) {
+    m_runs = std::move(runs);
+    m_cautions_untrue = cautions_untrue;
+}
+
 const Door& Stage::door(const std::string& number) const {
     return *findDoor(m_vessel, number);
 }

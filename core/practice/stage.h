@@ -51,6 +51,8 @@ struct TrueRun {
     std::vector<TrueEvent> events; ///< seconds after released_ns
     std::optional<std::int64_t> stopped_ns{};
     int endangered = 0; ///< people the leaf met, or would have
+
+    bool operator==(const TrueRun&) const = default;
 };
 
 class Stage {
@@ -59,6 +61,9 @@ public:
     Stage(Exercise exercise, const Arrangement& vessel, std::uint32_t seed);
 
     const Exercise& exercise() const { return m_exercise; }
+    /// Goes on with an exercise that was broken off: what had been run in it. Every door stands as
+    /// at its beginning.
+    void takeUp(std::vector<TrueRun> runs, int cautions_untrue);
     /// With the doors of the exercise only.
     const Arrangement& vessel() const { return m_vessel; }
     std::uint32_t seed() const { return m_seed; }

@@ -41,6 +41,12 @@ public:
     /// or a door that is not there, and what may not be recorded now (core/evidence/admission.h).
     virtual Done record(std::span<const Fact> facts) = 0;
 
+    /// What stood in the way where record(), recordPhotograph() or adopt() complained last. Busy:
+    /// somebody else was writing just then, and the same may be saved a moment later. Refused: it
+    /// is not allowed, nor will it be later. Fault: the disk, the file, anything else.
+    enum class Obstacle { Fault, Busy, Refused };
+    virtual Obstacle obstacle() const { return Obstacle::Fault; }
+
     /// Adds a Photograph fact together with its bytes, in one transaction. The hash must be that of
     /// the bytes.
     virtual Done recordPhotograph(const Fact& photograph, std::span<const std::byte> bytes) = 0;

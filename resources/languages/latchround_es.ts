@@ -6493,6 +6493,34 @@ lado dos</translation>
         <source>Only shown here: another program writes in this register (%1).</source>
         <translation type="unfinished">Aquí solo se muestra: otro programa escribe en este registro (%1).</translation>
     </message>
+    <message>
+        <source>Put aside…</source>
+        <translation type="unfinished">Apartar…</translation>
+    </message>
+    <message>
+        <source>Put aside what is refused?</source>
+        <translation type="unfinished">¿Apartar lo rechazado?</translation>
+    </message>
+    <message>
+        <source>The register does not take it. Put aside it is kept in a file beside the register and counts for nothing; record anew what still holds.</source>
+        <translation type="unfinished">El registro no lo acepta. Apartado queda en un archivo junto al registro y no cuenta; registre de nuevo lo que siga siendo válido.</translation>
+    </message>
+    <message>
+        <source>Leave it waiting</source>
+        <translation type="unfinished">Dejarlo en espera</translation>
+    </message>
+    <message>
+        <source>Put aside</source>
+        <translation type="unfinished">Apartar</translation>
+    </message>
+    <message>
+        <source>It is kept in %1</source>
+        <translation type="unfinished">Queda guardado en %1</translation>
+    </message>
+    <message>
+        <source>Not put aside</source>
+        <translation type="unfinished">No se apartó</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::OpenItemList</name>
@@ -6914,6 +6942,26 @@ lado dos</translation>
     <message>
         <source>Progress</source>
         <translation type="unfinished">Progreso</translation>
+    </message>
+    <message>
+        <source>An exercise was not ended</source>
+        <translation type="unfinished">Un ejercicio no se terminó</translation>
+    </message>
+    <message>
+        <source>%1, begun %2 at %3. What was recorded stands; the doors are as at its beginning.</source>
+        <translation type="unfinished">%1, empezado el %2 a las %3. Lo registrado se mantiene; las puertas están como al principio.</translation>
+    </message>
+    <message>
+        <source>Put it aside</source>
+        <translation type="unfinished">Apartarlo</translation>
+    </message>
+    <message>
+        <source>Not put aside</source>
+        <translation type="unfinished">No se apartó</translation>
+    </message>
+    <message>
+        <source>Go on with it</source>
+        <translation type="unfinished">Continuarlo</translation>
     </message>
 </context>
 <context>
@@ -8941,6 +8989,14 @@ repetir</translation>
     <message>
         <source>Not read</source>
         <translation type="unfinished">No leído</translation>
+    </message>
+    <message>
+        <source>saving…</source>
+        <translation type="unfinished">guardando…</translation>
+    </message>
+    <message>
+        <source>The register is being looked through</source>
+        <translation type="unfinished">Se está revisando el registro</translation>
     </message>
 </context>
 <context>

@@ -6493,6 +6493,34 @@ côté deux</translation>
         <source>Only shown here: another program writes in this register (%1).</source>
         <translation type="unfinished">Ici en lecture seule : un autre programme écrit dans ce registre (%1).</translation>
     </message>
+    <message>
+        <source>Put aside…</source>
+        <translation type="unfinished">Mettre de côté…</translation>
+    </message>
+    <message>
+        <source>Put aside what is refused?</source>
+        <translation type="unfinished">Mettre de côté ce qui est refusé ?</translation>
+    </message>
+    <message>
+        <source>The register does not take it. Put aside it is kept in a file beside the register and counts for nothing; record anew what still holds.</source>
+        <translation type="unfinished">Le registre ne l’accepte pas. Mis de côté, cela reste dans un fichier à côté du registre et ne compte pas ; consignez à nouveau ce qui vaut encore.</translation>
+    </message>
+    <message>
+        <source>Leave it waiting</source>
+        <translation type="unfinished">Le laisser en attente</translation>
+    </message>
+    <message>
+        <source>Put aside</source>
+        <translation type="unfinished">Mettre de côté</translation>
+    </message>
+    <message>
+        <source>It is kept in %1</source>
+        <translation type="unfinished">Conservé dans %1</translation>
+    </message>
+    <message>
+        <source>Not put aside</source>
+        <translation type="unfinished">Pas mis de côté</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::OpenItemList</name>
@@ -6914,6 +6942,26 @@ côté deux</translation>
     <message>
         <source>Progress</source>
         <translation type="unfinished">Progrès</translation>
+    </message>
+    <message>
+        <source>An exercise was not ended</source>
+        <translation type="unfinished">Un exercice n’a pas été terminé</translation>
+    </message>
+    <message>
+        <source>%1, begun %2 at %3. What was recorded stands; the doors are as at its beginning.</source>
+        <translation type="unfinished">%1, commencé le %2 à %3. Ce qui est consigné demeure ; les portes sont comme au début.</translation>
+    </message>
+    <message>
+        <source>Put it aside</source>
+        <translation type="unfinished">Le mettre de côté</translation>
+    </message>
+    <message>
+        <source>Not put aside</source>
+        <translation type="unfinished">Pas mis de côté</translation>
+    </message>
+    <message>
+        <source>Go on with it</source>
+        <translation type="unfinished">Le poursuivre</translation>
     </message>
 </context>
 <context>
@@ -8941,6 +8989,14 @@ refaire</translation>
     <message>
         <source>Not read</source>
         <translation type="unfinished">Non lu</translation>
+    </message>
+    <message>
+        <source>saving…</source>
+        <translation type="unfinished">enregistrement…</translation>
+    </message>
+    <message>
+        <source>The register is being looked through</source>
+        <translation type="unfinished">Le registre est en cours de vérification</translation>
     </message>
 </context>
 <context>

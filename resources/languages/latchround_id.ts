@@ -6493,6 +6493,34 @@ sisi dua</translation>
         <source>Only shown here: another program writes in this register (%1).</source>
         <translation type="unfinished">Hanya ditampilkan di sini: program lain menulis di register ini (%1).</translation>
     </message>
+    <message>
+        <source>Put aside…</source>
+        <translation type="unfinished">Sisihkan…</translation>
+    </message>
+    <message>
+        <source>Put aside what is refused?</source>
+        <translation type="unfinished">Sisihkan yang ditolak?</translation>
+    </message>
+    <message>
+        <source>The register does not take it. Put aside it is kept in a file beside the register and counts for nothing; record anew what still holds.</source>
+        <translation type="unfinished">Register tidak menerimanya. Jika disisihkan, disimpan dalam berkas di samping register dan tidak dihitung; catat lagi yang masih berlaku.</translation>
+    </message>
+    <message>
+        <source>Leave it waiting</source>
+        <translation type="unfinished">Biarkan menunggu</translation>
+    </message>
+    <message>
+        <source>Put aside</source>
+        <translation type="unfinished">Sisihkan</translation>
+    </message>
+    <message>
+        <source>It is kept in %1</source>
+        <translation type="unfinished">Disimpan di %1</translation>
+    </message>
+    <message>
+        <source>Not put aside</source>
+        <translation type="unfinished">Tidak disisihkan</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::OpenItemList</name>
@@ -6914,6 +6942,26 @@ sisi dua</translation>
     <message>
         <source>Progress</source>
         <translation type="unfinished">Kemajuan</translation>
+    </message>
+    <message>
+        <source>An exercise was not ended</source>
+        <translation type="unfinished">Satu latihan belum diakhiri</translation>
+    </message>
+    <message>
+        <source>%1, begun %2 at %3. What was recorded stands; the doors are as at its beginning.</source>
+        <translation type="unfinished">%1, dimulai %2 pukul %3. Yang dicatat tetap berlaku; pintu seperti pada awalnya.</translation>
+    </message>
+    <message>
+        <source>Put it aside</source>
+        <translation type="unfinished">Sisihkan</translation>
+    </message>
+    <message>
+        <source>Not put aside</source>
+        <translation type="unfinished">Tidak disisihkan</translation>
+    </message>
+    <message>
+        <source>Go on with it</source>
+        <translation type="unfinished">Lanjutkan</translation>
     </message>
 </context>
 <context>
@@ -8941,6 +8989,14 @@ ulangi</translation>
     <message>
         <source>Not read</source>
         <translation type="unfinished">Tidak terbaca</translation>
+    </message>
+    <message>
+        <source>saving…</source>
+        <translation type="unfinished">menyimpan…</translation>
+    </message>
+    <message>
+        <source>The register is being looked through</source>
+        <translation type="unfinished">Register sedang diperiksa</translation>
     </message>
 </context>
 <context>

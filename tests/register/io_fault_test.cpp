@@ -66,6 +66,7 @@ protected:
             ++refused;
             EXPECT_THAT(done.error().what, HasSubstr("NOT saved"));
             EXPECT_THAT(done.error().what, HasSubstr(said));
+            EXPECT_EQ(opened->obstacle(), Register::Obstacle::Fault);
             EXPECT_NE(done.error().remedy, "");
             if (plan.persistent) {
                 const Done still = perform(*opened, m_walk[i]);

@@ -1,6 +1,9 @@
 // One program at a time writes in a register; who comes second reads, sees what the first adds, and
 // takes nothing away from it.
+#include <chrono>
 #include <csignal>
+#include <thread>
+#include <utility>
 
 #include <sys/wait.h>
 #include <unistd.h>
@@ -12,6 +15,7 @@
 
 #include "app/register/sqlite_register.h"
 #include "app/register/writer_lock.h"
+#include "tests/register/raw_sqlite.h"
 #include "tests/register/sample_facts.h"
 
 namespace latchround {
@@ -100,11 +104,49 @@ TEST_F(Writers, TheSecondReadsSaysWhoWritesAndSeesWhatIsAdded) {
     ASSERT_FALSE(refused);
     EXPECT_THAT(refused.error().what, HasSubstr("another program writes in this register"));
     EXPECT_FALSE((*second)->adopt(sampleArrangement(), sampleMoment()));
-    (void)(*second)->hasChanged();
+    ASSERT_TRUE((*second)->facts());
     EXPECT_FALSE((*second)->hasChanged());
     first.go();
     EXPECT_TRUE((*second)->hasChanged());
+    EXPECT_TRUE((*second)->hasChanged()) << "nobody has read it yet";
     EXPECT_EQ((*second)->facts()->back(), note(5));
+    EXPECT_FALSE((*second)->hasChanged());
+}
+
+/// One that only lists the vessels, or is just ending, is no second writer.
+TEST_F(Writers, WhoLetsGoWithinASecondIsWaitedFor) {
+    Other first([at = file, lock = std::shared_ptr<const WriterLock>()]() mutable {
+        if (!lock) {
+            lock = WriterLock::take(at);
+            return;
+        }
+        std::thread([held = std::exchange(lock, nullptr)]() mutable {
+            std::this_thread::sleep_for(std::chrono::milliseconds(300));
+            held.reset();
+        }).detach();
+    });
+    first.go();
+    first.go();
+    const auto second = SqliteRegister::open(file);
+    ASSERT_TRUE(second);
+    EXPECT_EQ((*second)->otherWriter(), "");
+}
+
+/// A tap must not wait for somebody else's long write, and is told that it may try again.
+TEST_F(Writers, ABusyRegisterSaysSoAtOnce) {
+    OpenOptions options;
+    options.busy_timeout_ms = 10;
+    const auto opened = SqliteRegister::open(file, options).value();
+    RawSqlite other(file);
+    ASSERT_EQ(other.run("BEGIN IMMEDIATE"), SQLITE_OK);
+    const Fact fact = note(5);
+    const auto begun = std::chrono::steady_clock::now();
+    const Done held = opened->record({&fact, 1});
+    EXPECT_LT(std::chrono::steady_clock::now() - begun, std::chrono::milliseconds(100));
+    ASSERT_FALSE(held);
+    EXPECT_EQ(opened->obstacle(), Register::Obstacle::Busy);
+    EXPECT_EQ(other.run("ROLLBACK"), SQLITE_OK);
+    EXPECT_TRUE(opened->record({&fact, 1})) << "without opening it anew";
 }
 
 /// The reader comes and goes; then the writer dies. Nothing that was said to be saved is gone.

@@ -44,6 +44,7 @@ protected:
         ASSERT_FALSE(done) << "not refused: " << what;
         EXPECT_THAT(done.error().what, HasSubstr(what));
         EXPECT_THAT(done.error().what, HasSubstr("NOT saved"));
+        EXPECT_EQ(m_register->obstacle(), Register::Obstacle::Refused) << what;
         EXPECT_EQ(*m_register->facts(), before) << "nothing of it stays";
     }
     Fact note(int n, const std::string& text, const std::string& door = "5-32") const {

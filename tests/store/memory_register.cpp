@@ -102,6 +102,8 @@ std::optional<Complaint> MemoryRegister::refusal(std::span<const Fact> facts) co
 }
 
 Done MemoryRegister::record(std::span<const Fact> facts) {
+    if (while_recording)
+        while_recording();
     if (failure)
         return tl::unexpected(*failure);
     if (!other_writer.empty())

@@ -2,6 +2,7 @@
 // as tests/store/contract_test.cpp asks of both kinds. It can be made to fail.
 #pragma once
 
+#include <functional>
 #include <map>
 #include <optional>
 #include <set>
@@ -22,6 +23,8 @@ public:
 
     /// While set, record(), recordPhotograph() and reopen() complain with it and keep nothing.
     std::optional<Complaint> failure;
+    Obstacle failure_is = Obstacle::Fault; ///< what obstacle() says of it
+    std::function<void()> while_recording; ///< called by each record() before it does anything
     /// Every record() that was taken in: one inner list is one transaction.
     std::vector<std::vector<Fact>> transactions;
     int reopened = 0;
@@ -37,6 +40,7 @@ public:
     Done record(std::span<const Fact> facts) override;
     Done recordPhotograph(const Fact& photograph, std::span<const std::byte> bytes) override;
     Result<std::vector<std::byte>> photograph(std::string_view sha256) const override;
+    Obstacle obstacle() const override { return failure ? failure_is : Obstacle::Refused; }
     Done reopen() override;
     std::string otherWriter() const override { return other_writer; }
     std::string device() const override { return "tablet-test"; }

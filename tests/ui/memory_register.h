@@ -48,6 +48,13 @@ public:
         kept = waiting;
         return {};
     }
+    std::vector<WaitingBatch> aside; ///< everything handed to putAside
+    Result<QString> putAside(const std::vector<WaitingBatch>& refused) override {
+        if (keep_failure)
+            return tl::unexpected(*keep_failure);
+        aside.insert(aside.end(), refused.begin(), refused.end());
+        return QStringLiteral("/vessel.db.aside.1");
+    }
     Result<std::optional<PickedPhotograph>> photographFromFile(QWidget*) override;
     bool hasCamera() const override { return camera; }
     Result<std::optional<PickedPhotograph>> photographFromCamera(QWidget*) override;
@@ -86,6 +93,17 @@ public:
     std::vector<std::pair<QString, QString>> practised; ///< places and words handed to practise
     Done practise(const QString& place, const QString& word) override {
         practised.emplace_back(place, word);
+        return {};
+    }
+    std::optional<ExerciseUnfinished> broken_off;
+    std::optional<ExerciseUnfinished> unfinishedExercise() const override { return broken_off; }
+    std::vector<QString> gone_on; ///< words handed to goOnPractising
+    Done goOnPractising(const QString& word) override {
+        gone_on.push_back(word);
+        return {};
+    }
+    Done putExerciseAside() override {
+        broken_off.reset();
         return {};
     }
     std::vector<practice::Attempt> finished;

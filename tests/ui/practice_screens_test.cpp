@@ -64,6 +64,20 @@ TEST(PracticeScreen, ASealedOneAsksForTheWordAndHidesWhatIsTyped) {
     EXPECT_EQ(shown.window.findChild<Sheet*>(), nullptr);
 }
 
+TEST(PracticeScreen, ASealedOneThatWasBrokenOffAsksForTheWordAgain) {
+    SmallShip ship;
+    Round& round = ship.load();
+    ship.outside.offered = sampleExercises();
+    ship.outside.broken_off = ExerciseUnfinished{ship.outside.offered.back(), ship.outside.now()};
+    ship.outside.broken_off->exercise.is_sealed = true;
+    Shown<PracticeScreen> shown(round);
+    QTest::keyClicks(&part<QLineEdit>(shown.window, "exercise-word"), "barnacle");
+    press(key(shown.window, "exercise-open"));
+    EXPECT_THAT(ship.outside.gone_on, ElementsAre(QString("barnacle")));
+    settle();
+    EXPECT_EQ(shown.window.findChild<Sheet*>(), nullptr);
+}
+
 TEST(PracticeScreen, AWrongWordIsToldAndCanBeTypedAgain) {
     struct Refusing : FakeOutside {
         Done practise(const QString&, const QString& word) override {

@@ -259,7 +259,7 @@ std::string Tablet::device(const QString& vessel) {
 
 std::vector<std::vector<Fact>> Tablet::kept(const QString& vessel) {
     std::vector<std::vector<Fact>> kept;
-    for (ui::WaitingBatch& batch : must(readWaiting(vessel)))
+    for (ui::WaitingBatch& batch : WaitingFile(vessel).read().waiting)
         kept.push_back(std::move(batch.facts));
     return kept;
 }

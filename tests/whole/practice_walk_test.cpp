@@ -201,5 +201,42 @@ TEST_F(Practice, LeavesTheVesselsRegisterAsItWas) {
     EXPECT_EQ(SqliteRegister::open(path).value()->facts().value().size(), before);
 }
 
+/// As if the program had been killed in the middle.
+TEST_F(Practice, ABrokenOffExerciseIsOfferedAgainAndGoneOnWith) {
+    choose("stairways");
+    planAndBegin();
+    walkDoor(stage().exercise().doors[0].door);
+    ASSERT_FALSE(stage().runs().empty());
+    const auto facts = desk.practiceDesk()->round().ledger().facts();
+    Desk next{builtInCatalogue().value(), {}, look};
+    ASSERT_TRUE(next.open(path));
+    next.window()->resize(1280, 800);
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(next.window()));
+    hands::click(next.window(), "home-practice");
+    hands::click(hands::sheet(next.window()), "unfinished-go-on");
+    ASSERT_NE(next.practiceDesk(), nullptr);
+    EXPECT_EQ(next.practiceDesk()->stage().runs(), stage().runs());
+    EXPECT_EQ(next.practiceDesk()->stage().seed(), stage().seed());
+    EXPECT_EQ(next.practiceDesk()->round().ledger().facts(), facts);
+    QWidget* window = next.practiceDesk()->window();
+    hands::click(window, "practice-end");
+    hands::click(hands::sheet(window), "practice-end-confirm");
+    EXPECT_EQ(attempts().attempts.size(), 1U);
+    EXPECT_FALSE(next.unfinishedExercise()) << "it has its end";
+}
+
+TEST_F(Practice, ABrokenOffExerciseCanBePutAside) {
+    choose("first-look");
+    planAndBegin();
+    Desk next{builtInCatalogue().value(), {}, look};
+    ASSERT_TRUE(next.open(path));
+    next.window()->resize(1280, 800);
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(next.window()));
+    hands::click(next.window(), "home-practice");
+    hands::click(hands::sheet(next.window()), "unfinished-aside");
+    EXPECT_FALSE(next.unfinishedExercise());
+    EXPECT_EQ(next.practiceDesk(), nullptr);
+}
+
 } // namespace
 } // namespace latchround::test

@@ -52,6 +52,12 @@ struct ExerciseOffered {
     bool is_sealed = false; ///< opened by the instructor's word only
 };
 
+/// An exercise that was begun on this tablet and not ended.
+struct ExerciseUnfinished {
+    ExerciseOffered exercise;
+    Moment begun;
+};
+
 /// A handover file that was looked at and not yet taken in.
 struct HandoverSeen {
     QString place;      ///< the file
@@ -75,6 +81,7 @@ struct SignatureHolds {
 struct WaitingBatch {
     std::vector<Fact> facts;
     std::vector<std::byte> photograph;
+    std::optional<Complaint> refused{}; ///< why the register will never take it; not kept
 };
 
 /// Told by a long job how far it is; false stops it, and nothing has changed.
@@ -95,6 +102,8 @@ public:
     /// Keeps what waits to be saved where it outlives the program; of nothing, takes away what was
     /// kept.
     virtual Done keepWaiting(const std::vector<WaitingBatch>& waiting) = 0;
+    /// Keeps what will never be saved in a file of its own, and answers where it lies.
+    virtual Result<QString> putAside(const std::vector<WaitingBatch>& refused) = 0;
 
     /// Asks for a picture file; nothing where the person thought better of it.
     virtual Result<std::optional<PickedPhotograph>> photographFromFile(QWidget* parent) = 0;
@@ -146,6 +155,12 @@ public:
     /// Puts an exercise on the screen, in a window and a register of its own. `word`: the
     /// instructor's, of a sealed one.
     virtual Done practise(const QString& place, const QString& word) = 0;
+    /// The one that was broken off last; nothing where every one was ended or put aside.
+    virtual std::optional<ExerciseUnfinished> unfinishedExercise() const = 0;
+    /// Puts it on the screen as it stood, the doors as at its beginning.
+    virtual Done goOnPractising(const QString& word) = 0;
+    /// It is offered no more; what was recorded of it stays in its file.
+    virtual Done putExerciseAside() = 0;
     /// The exercises that were finished on this tablet, the oldest first.
     virtual Result<std::vector<practice::Attempt>> attempts() const = 0;
     /// While practising: keeps how the exercise went.

@@ -19,17 +19,14 @@ bool changesWalkdowns(const Fact& fact, const Ledger& ledger) {
                        std::holds_alternative<DecisionLimits>(subject->body));
 }
 
-Complaint anotherWrites(const QString& who) {
-    return {"register", "another program writes in it (" + who.toStdString() + "): NOT saved.",
-            "Close it there, then open the vessel here again."};
-}
-
 } // namespace
 
 Round::Round(Register& vessel_register, Outside& outside, Catalogue catalogue)
     : m_register(vessel_register)
     , m_outside(outside)
-    , m_catalogue(std::move(catalogue)) {}
+    , m_catalogue(std::move(catalogue)) {
+    connect(&m_again, &QTimer::timeout, this, &Round::tryAgain);
+}
 
 Done Round::load() {
     auto arrangement = m_register.arrangement();
@@ -226,12 +223,6 @@ Done Round::recordPhotograph(Photograph photograph, const PickedPhotograph& pict
     return saveOrKeep(std::move(batch));
 }
 
-Done Round::save(const Waiting& batch) {
-    if (!batch.photograph.empty())
-        return m_register.recordPhotograph(batch.facts.front(), batch.photograph);
-    return m_register.record(batch.facts);
-}
-
 const Fact* Round::find(const FactId& id) const {
     for (const Waiting& batch : m_waiting)
         for (const Fact& fact : batch.facts)
@@ -281,78 +272,6 @@ Done Round::readAgain() {
     if (!facts->empty())
         takeIn(*facts);
     return {};
-}
-
-Done Round::saveOrKeep(Waiting batch) {
-    if (const QString other = otherWriter(); !other.isEmpty()) {
-        Complaint why = anotherWrites(other);
-        emit refused(why);
-        return tl::unexpected(std::move(why));
-    }
-    if (auto refusal = refusalOfAny(batch.facts)) {
-        emit refused(*refusal);
-        return tl::unexpected(std::move(*refusal));
-    }
-    if (m_waiting.empty()) {
-        Done saved = save(batch);
-        if (saved) {
-            takeIn(batch.facts);
-            return saved;
-        }
-        m_why_waiting = saved.error();
-    }
-    // Order matters: what came first must be saved first.
-    m_waiting.push_back(std::move(batch));
-    keepWaiting();
-    return tl::unexpected(m_why_waiting);
-}
-
-void Round::keepWaiting() {
-    m_is_kept = m_outside.keepWaiting(m_waiting).has_value();
-    emit waitingChanged();
-}
-
-void Round::takeUp(std::vector<WaitingBatch> kept) {
-    if (kept.empty())
-        return;
-    m_waiting = std::move(kept);
-    m_why_waiting = {"register", "the program ended before this was saved.", "Save it now."};
-    emit waitingChanged();
-}
-
-Done Round::saveWaiting() {
-    if (Done open = m_register.reopen(); !open) {
-        m_why_waiting = open.error();
-        emit waitingChanged();
-        return open;
-    }
-    if (m_waiting.empty())
-        return {};
-    if (const QString other = otherWriter(); !other.isEmpty())
-        return tl::unexpected(anotherWrites(other));
-    // What is refused for its own sake stays, and holds up nothing that comes after it; a fault of
-    // the register, which is the same for the next, ends the trying.
-    Done first_fault;
-    Complaint last_fault;
-    std::vector<Waiting> unsaved;
-    bool goes_on = true;
-    for (Waiting& batch : std::exchange(m_waiting, {})) {
-        Done saved = goes_on ? save(batch) : first_fault;
-        if (!saved) {
-            goes_on = saved.error() != last_fault;
-            last_fault = saved.error();
-            if (first_fault)
-                first_fault = std::move(saved);
-            unsaved.push_back(std::move(batch));
-            continue;
-        }
-        takeIn(batch.facts);
-    }
-    m_waiting = std::move(unsaved);
-    if (!first_fault)
-        m_why_waiting = first_fault.error();
-    keepWaiting();
-    return first_fault;
 }
 
 void Round::takeIn(const std::vector<Fact>& facts) {

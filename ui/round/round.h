@@ -13,6 +13,7 @@
 
 #include <QObject>
 #include <QString>
+#include <QTimer>
 
 #include "core/deficiency/item.h"
 #include "core/evidence/ledger.h"
@@ -123,8 +124,17 @@ public:
     /// What is not saved yet, and why.
     std::size_t waiting() const { return m_waiting.size(); }
     const Complaint& whyWaiting() const { return m_why_waiting; }
+    /// Facts of it, in their order.
+    std::vector<const Fact*> waitingFacts() const;
+    /// It waits only until somebody else has written, is kept on disk meanwhile, and is tried again
+    /// by itself: nobody needs to be told yet.
+    bool isSavingShortly() const;
     /// Opens the register afresh and tries again, each in its turn.
     Done saveWaiting();
+    /// Those that the register refuses for their own sake, each with why.
+    std::vector<WaitingBatch> refusedBatches() const;
+    /// They wait no longer; the answer says where they are kept instead.
+    Result<QString> putRefusedAside();
     /// Nothing is lost when the program ends now: nothing waits, or what waits was kept.
     bool isSafeToLeave() const { return m_waiting.empty() || m_is_kept; }
     /// What an earlier start of the program had to leave unsaved; call once, after load.
@@ -147,6 +157,10 @@ private:
     std::optional<Complaint> refusalOfAny(const std::vector<Fact>& facts) const;
     Done save(const Waiting& batch);
     Done saveOrKeep(Waiting batch);
+    Done saveEach();
+    /// Why a batch was not saved, and whether it is tried again by itself.
+    void noteFailure(Waiting& batch, const Complaint& why);
+    void tryAgain();
     void takeIn(const std::vector<Fact>& facts);
     void showLatestWalkdown();
     /// Whose taps are recorded: who is signed on, or walked with a paper form.
@@ -175,6 +189,8 @@ private:
     std::vector<Waiting> m_waiting;
     bool m_is_kept = true; ///< what waits outlives the program
     Complaint m_why_waiting;
+    QTimer m_again{this}; ///< rings while a busy register is tried again
+    int m_tries = 0;
 };
 
 } // namespace latchround::ui

@@ -3,10 +3,14 @@
 #include <QHBoxLayout>
 #include <QPainter>
 #include <QPushButton>
+#include <QVBoxLayout>
 
 #include "ui/look/touch_style.h"
 #include "ui/parts/core_words.h"
 #include "ui/parts/lettering.h"
+#include "ui/parts/sheet.h"
+#include "ui/sheets/told.h"
+#include "ui/window/tap_words.h"
 
 namespace latchround::ui {
 
@@ -14,12 +18,16 @@ NotSavedBanner::NotSavedBanner(Round& round, QWidget* parent)
     : Part(parent)
     , m_round(round)
     , m_words(new Lettering({}, TextSize::Body, Ink::Bad, true))
-    , m_again(new QPushButton(tr("Save again"))) {
+    , m_again(new QPushButton(tr("Save again")))
+    , m_aside(new QPushButton(tr("Put aside…"))) {
     setObjectName(QStringLiteral("not-saved"));
     auto* line = new QHBoxLayout(this);
     line->setContentsMargins(sizes().main_gap, sizes().gap, sizes().main_gap, sizes().gap);
     line->addWidget(m_words, 1);
+    line->addWidget(m_aside);
     line->addWidget(m_again);
+    m_aside->setObjectName(QStringLiteral("put-aside"));
+    connect(m_aside, &QPushButton::clicked, this, &NotSavedBanner::askToPutAside);
     m_again->setObjectName(QStringLiteral("save-again"));
     setRole(*m_again, "primary");
     connect(m_again, &QPushButton::clicked, this, [this] { (void)m_round.saveWaiting(); });
@@ -30,8 +38,9 @@ NotSavedBanner::NotSavedBanner(Round& round, QWidget* parent)
 void NotSavedBanner::refresh() {
     const std::size_t waiting = m_round.waiting();
     const QString other = m_round.otherWriter();
-    setVisible(waiting > 0 || !other.isEmpty());
+    setVisible((waiting > 0 && !m_round.isSavingShortly()) || !other.isEmpty());
     m_again->setVisible(waiting > 0);
+    m_aside->setVisible(!m_round.refusedBatches().empty());
     if (waiting == 0 && !other.isEmpty())
         m_words->setText(
             tr("Only shown here: another program writes in this register (%1).").arg(other));
@@ -39,6 +48,49 @@ void NotSavedBanner::refresh() {
         m_words->setText(tr("NOT SAVED (%1)").arg(waiting) + QStringLiteral(": ") +
                          coreWords(m_round.whyWaiting().what) + QLatin1Char(' ') +
                          coreWords(m_round.whyWaiting().remedy));
+}
+
+/// What it is, why it is refused, and where it goes: nothing is dropped.
+void NotSavedBanner::askToPutAside() {
+    auto* sheet = new Sheet(this, tr("Put aside what is refused?"));
+    sheet->setObjectName(QStringLiteral("put-aside-sheet"));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    for (const WaitingBatch& batch : m_round.refusedBatches()) {
+        QStringList facts;
+        for (const Fact& fact : batch.facts)
+            facts << tapWords(fact, m_round);
+        auto* entry = new Lettering(facts.join(QStringLiteral("; ")) + QLatin1Char('\n') +
+                                        complaintWords(*batch.refused),
+                                    TextSize::Body);
+        entry->setObjectName(QStringLiteral("refused-entry"));
+        lines->addWidget(entry);
+    }
+    lines->addWidget(new Lettering(
+        tr("The register does not take it. Put aside it is kept in a file beside the register and "
+           "counts for nothing; record anew what still holds."),
+        TextSize::Lead));
+    auto* keys = new QHBoxLayout;
+    auto* leave = keyOf(tr("Leave it waiting"), "put-aside-not", "primary");
+    auto* aside = keyOf(tr("Put aside"), "put-aside-confirm", "danger");
+    keys->addWidget(leave, 1);
+    keys->addWidget(aside, 1);
+    auto* foot = new QWidget;
+    keys->setContentsMargins(0, 0, 0, 0);
+    foot->setLayout(keys);
+    connect(leave, &QPushButton::clicked, sheet, &Sheet::close);
+    connect(aside, &QPushButton::clicked, this, [this, sheet] {
+        sheet->close();
+        const Result<QString> place = m_round.putRefusedAside();
+        if (place)
+            tell(this, tr("Put aside"), tr("It is kept in %1").arg(*place));
+        else
+            tell(this, tr("Not put aside"), complaintWords(place.error()));
+    });
+    sheet->setContent(content);
+    sheet->setFoot(foot);
+    sheet->open();
 }
 
 void NotSavedBanner::paintEvent(QPaintEvent*) {

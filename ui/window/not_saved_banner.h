@@ -1,5 +1,6 @@
-// Says that something recorded is not on disk yet, why, and offers to try again. Shown above every
-// screen until all of it is saved.
+// Says that something recorded is not saved yet, why, and offers to try again; what the register
+// will never take can be put aside, where it is kept in a file. Shown above every screen until
+// nothing waits; not for what is only held up for a moment.
 #pragma once
 
 #include "ui/parts/part.h"
@@ -21,10 +22,12 @@ protected:
 
 private:
     void refresh();
+    void askToPutAside();
 
     Round& m_round;
     Lettering* m_words;
     QPushButton* m_again;
+    QPushButton* m_aside;
 };
 
 } // namespace latchround::ui

@@ -212,7 +212,9 @@ const Sheet* Window::openSheet() const {
 
 void Window::tellTap(const QString& undone) {
     QString saved = undone;
-    if (m_round.waiting() > 0)
+    if (m_round.isSavingShortly())
+        saved = tr("saving…");
+    else if (m_round.waiting() > 0)
         saved = tr("NOT SAVED (%1)").arg(m_round.waiting());
     else if (saved.isEmpty() && m_round.savedAt())
         saved =

@@ -52,6 +52,8 @@ public:
 signals:
     /// The language or the units were chosen: every word has to be written anew.
     void madeAnewAsked();
+    /// Of an exercise: a run is over, and the stage knows it.
+    void runFinished();
 
 protected:
     void paintEvent(QPaintEvent* event) override;

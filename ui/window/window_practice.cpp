@@ -40,6 +40,7 @@ void Window::addPractice(QWidget* inside) {
     connect(m_stopwatch, &StopwatchScreen::ready, live, &LiveScene::setReady);
     connect(m_stopwatch, &StopwatchScreen::stopped, live, &LiveScene::stop);
     connect(m_stopwatch, &StopwatchScreen::ended, live, &LiveScene::finish);
+    connect(m_stopwatch, &StopwatchScreen::ended, this, &Window::runFinished);
     connect(m_frame, &PracticeFrame::sceneAsked, this, &Window::showScene);
     connect(m_frame, &PracticeFrame::endAsked, this, &Window::askToEnd);
     connect(&m_scene->bar(), &TopBar::back, this, [this] { turnTo(m_before_scene); });

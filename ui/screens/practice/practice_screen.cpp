@@ -12,6 +12,7 @@
 #include "ui/parts/row_pager.h"
 #include "ui/parts/sheet.h"
 #include "ui/parts/top_bar.h"
+#include "ui/parts/walkdown_words.h"
 #include "ui/screens/practice/exercise_row.h"
 #include "ui/screens/practice/progress_card.h"
 #include "ui/screens/practice/sealed_form.h"
@@ -62,6 +63,58 @@ void PracticeScreen::enter() {
         m_take_in->setFocus();
     else
         m_rows.front()->key()->setFocus();
+    offerUnfinished();
+}
+
+/// One that was broken off: gone on with, put aside, or left for the next time.
+void PracticeScreen::offerUnfinished() {
+    const auto unfinished = round().outside().unfinishedExercise();
+    if (!unfinished)
+        return;
+    auto* sheet = new Sheet(this, tr("An exercise was not ended"));
+    sheet->setObjectName(QStringLiteral("unfinished-exercise"));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->addWidget(new Lettering(tr("%1, begun %2 at %3. What was recorded stands; the doors are "
+                                      "as at its beginning.")
+                                       .arg(unfinished->exercise.title, dayWords(unfinished->begun),
+                                            clockWords(unfinished->begun)),
+                                   TextSize::Lead));
+    auto* aside = keyOf(tr("Put it aside"), "unfinished-aside");
+    connect(aside, &QPushButton::clicked, sheet, [this, sheet] {
+        sheet->close();
+        if (const Done done = round().outside().putExerciseAside(); !done)
+            tell(this, tr("Not put aside"), complaintWords(done.error()));
+    });
+    if (unfinished->exercise.is_sealed) {
+        auto* form = new SealedForm;
+        lines->addWidget(form);
+        lines->addWidget(aside);
+        connect(form, &SealedForm::given, sheet, [this, sheet](const QString& word) {
+            if (goOn(word))
+                sheet->close();
+        });
+    } else {
+        auto* keys = new QHBoxLayout;
+        auto* go_on = keyOf(tr("Go on with it"), "unfinished-go-on", "primary");
+        keys->addWidget(go_on, 1);
+        keys->addWidget(aside, 1);
+        lines->addLayout(keys);
+        connect(go_on, &QPushButton::clicked, sheet, [this, sheet] {
+            sheet->close();
+            goOn({});
+        });
+    }
+    sheet->setContent(content);
+    sheet->open();
+}
+
+bool PracticeScreen::goOn(const QString& word) {
+    const Done gone_on = round().outside().goOnPractising(word);
+    if (!gone_on)
+        tell(this, tr("Not opened"), complaintWords(gone_on.error()));
+    return gone_on.has_value();
 }
 
 void PracticeScreen::showExercises() {

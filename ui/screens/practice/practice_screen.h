@@ -33,6 +33,8 @@ private:
     void choose(const ExerciseOffered& exercise);
     void askForWord(const ExerciseOffered& exercise);
     bool practise(const QString& place, const QString& word);
+    void offerUnfinished();
+    bool goOn(const QString& word);
     void takeIn();
 
     std::vector<ExerciseOffered> m_offered; ///< as they stand on the screen

@@ -1,6 +1,7 @@
 #include "ui/screens/stopwatch/run_recorder.h"
 
 #include <algorithm>
+#include <optional>
 #include <utility>
 
 #include "core/safety/cautions.h"
@@ -35,9 +36,29 @@ const RunRecord* RunRecorder::record() const {
     return found == graded->evidence.runs.end() ? nullptr : &*found;
 }
 
+std::optional<RunRecord> RunRecorder::soFar() const {
+    const RunRecord* saved = record();
+    std::optional<RunRecord> run = saved ? std::optional(*saved) : std::nullopt;
+    if (!m_round.isSavingShortly())
+        return run;
+    for (const Fact* fact : m_round.waitingFacts()) {
+        const auto* mark = std::get_if<Mark>(&fact->body);
+        if (!mark || mark->run != m_run)
+            continue;
+        if (!run) {
+            run.emplace();
+            run->id = m_run;
+            run->kind = m_kind;
+            run->release = m_release;
+        }
+        run->marks.push_back({fact->stamp.id, *mark});
+    }
+    return run;
+}
+
 std::vector<MarkKind> RunRecorder::taken() const {
     std::vector<MarkKind> kinds;
-    if (const RunRecord* run = record())
+    if (const std::optional<RunRecord> run = soFar())
         for (const auto& each : run->marks)
             kinds.push_back(each.mark.kind);
     return kinds;

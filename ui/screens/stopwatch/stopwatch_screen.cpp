@@ -141,14 +141,13 @@ void StopwatchScreen::hideEvent(QHideEvent* event) {
 }
 
 bool StopwatchScreen::isRunning() const {
-    const RunRecord* run = m_recorder.record();
-    return run && !run->marks.empty() && !m_recorder.isOver();
+    return !m_recorder.isOver() && !m_recorder.taken().empty();
 }
 
 void StopwatchScreen::mark(MarkKind kind, const MarkPress& press) {
     // On disk before anything on screen says so; where it cannot be saved the key keeps its name
     // and the round's banner says what to do.
-    if (m_recorder.mark(kind, press))
+    if (m_recorder.mark(kind, press) || round().isSavingShortly())
         round().outside().cueMark(); // afterwards: a cue must never delay the mark it answers
 }
 
@@ -169,6 +168,8 @@ void StopwatchScreen::endWith(RunOutcome outcome, const QString& reason) {
     m_result->showEnded(outcome, QString::fromStdString(round().walkdown()->plan.stop_word));
     m_keys->setCurrentWidget(m_result);
     place();
+    m_grid->activate();
+    repaint(); // before the register is asked, which may hold it up
     (void)m_recorder.end(outcome, reason);
     if (const RunRecord* run = m_recorder.record())
         emit ended(run->id);
@@ -202,7 +203,8 @@ void StopwatchScreen::refresh() {
     } else if (!over) {
         m_keys->setCurrentWidget(m_key);
     }
-    m_readings->setMarks(run ? marksLine(*run) : tr("no mark yet"));
+    const std::optional<RunRecord> so_far = m_recorder.soFar();
+    m_readings->setMarks(so_far ? marksLine(*so_far) : tr("no mark yet"));
     place();
     showKeys();
     showBand();
@@ -211,14 +213,15 @@ void StopwatchScreen::refresh() {
 
 void StopwatchScreen::showKeys() {
     const SequenceStep* step = m_recorder.next();
-    const bool saved = round().waiting() == 0;
+    const bool all_saved = round().waiting() == 0;
+    const bool saved = all_saved || round().isSavingShortly();
     if (!saved) {
         m_key->setNameLine(tr("Not saved"));
         m_key->setHintLine(coreWords(round().whyWaiting().what));
     } else if (step) {
         m_key->setNameLine(markWords(step->mark));
         m_key->setHintLine(markHint(step->mark));
-        if (const RunRecord* run = m_recorder.record(); run && !run->marks.empty())
+        if (const auto run = m_recorder.soFar(); run && !run->marks.empty())
             m_key->setAccessibleDescription( // whoever listens is told what was taken
                 tr("marked: %1. Next: %2").arg(marksLine(*run), markHint(step->mark)));
     }
@@ -226,7 +229,7 @@ void StopwatchScreen::showKeys() {
     m_side->halfWay().setEnabled(saved && m_recorder.mayMarkHalfWay());
     m_side->alarmStopped().setEnabled(saved && m_recorder.mayMarkAlarmStopped());
     const RunRecord* run = m_recorder.record();
-    m_side->takeBack().setEnabled(saved && run && !run->marks.empty() && !m_called_off);
+    m_side->takeBack().setEnabled(all_saved && run && !run->marks.empty() && !m_called_off);
     m_side->spoiled().setEnabled(run && !m_called_off);
     m_side->stop().setEnabled(!m_recorder.isOver());
 }
@@ -259,7 +262,7 @@ void StopwatchScreen::showBand() {
 }
 
 std::optional<double> StopwatchScreen::secondsSince(MarkKind kind) const {
-    const RunRecord* run = m_recorder.record();
+    const std::optional<RunRecord> run = m_recorder.soFar();
     if (!run)
         return std::nullopt;
     const auto found = std::ranges::find_if(
@@ -270,7 +273,7 @@ std::optional<double> StopwatchScreen::secondsSince(MarkKind kind) const {
 }
 
 void StopwatchScreen::tick() {
-    const RunRecord* run = m_recorder.record();
+    const std::optional<RunRecord> run = m_recorder.soFar();
     const std::vector<MarkKind> taken = m_recorder.taken();
     const MarkKind home = isDouble() ? MarkKind::SecondLeafHome : MarkKind::Shut;
     // The running time counts from the event whose limit is running; once the leaf is home it

@@ -1,0 +1,218 @@
+// A register in which somebody else writes for a moment: a tap is kept at once and saved by itself,
+// nobody is alarmed, and what is refused for good can be put aside.
+#include <gtest/gtest.h>
+
+#include <QLabel>
+#include <QPushButton>
+#include <QTest>
+#include <QTimer>
+
+#include "tests/passing_time.h"
+#include "tests/ui/memory_register.h"
+#include "ui/look/look.h"
+#include "ui/parts/mark_key.h"
+#include "ui/parts/sheet.h"
+#include "ui/screens/door/door_screen.h"
+#include "ui/screens/stopwatch/run_result.h"
+#include "ui/screens/stopwatch/stopwatch_screen.h"
+#include "ui/window/window.h"
+
+using namespace latchround;
+using namespace latchround::ui;
+
+namespace {
+
+const Complaint busy{"register", "another program is writing to this register: NOT saved.",
+                     "Wait a moment."};
+
+struct Busy : testing::Test {
+    SmallShip ship;
+    FactId walkdown = ship.begun();
+    Round& round = ship.load();
+    Look look;
+    Window window{round, look};
+
+    void SetUp() override {
+        look.wearOn(window);
+        window.resize(1280, 800);
+        window.show();
+        test::settle(window);
+    }
+    void hold() {
+        ship.vessel_register.failure = busy;
+        ship.vessel_register.failure_is = Register::Obstacle::Busy;
+    }
+    void letGo() { ship.vessel_register.failure.reset(); }
+    Note note(const char* text) const { return {walkdown, "5-31", text}; }
+    /// As if the time to try again had come.
+    void ring() {
+        auto* timer = round.findChild<QTimer*>();
+        ASSERT_NE(timer, nullptr);
+        ASSERT_TRUE(timer->isActive()) << "nobody tries again";
+        ASSERT_TRUE(QMetaObject::invokeMethod(timer, "timeout"));
+        test::settle(window);
+    }
+    bool isShown(const char* name) const {
+        for (const QWidget* each : window.findChildren<QWidget*>(QString::fromLatin1(name)))
+            if (each->isVisible())
+                return true;
+        return false;
+    }
+    template <class Widget>
+    Widget* find(const char* name) const {
+        return window.findChild<Widget*>(QString::fromLatin1(name));
+    }
+    void arm() {
+        emit window.doorScreen().timeAsked("5-31", Release::LetGo, RunKind::Closing);
+        test::settle(window);
+    }
+    void mark() {
+        auto* key = find<MarkKey>("mark");
+        ASSERT_TRUE(key->isEnabled());
+        QTest::mousePress(key, Qt::LeftButton);
+        QTest::mouseRelease(key, Qt::LeftButton);
+    }
+    const std::vector<RunRecord>& runs() { return round.door("5-31")->evidence.runs; }
+};
+
+} // namespace
+
+TEST_F(Busy, WhatIsHeldUpForAMomentIsKeptAtOnceAndSavedWithoutAWord) {
+    hold();
+    EXPECT_FALSE(round.record(note("ajar")));
+    EXPECT_FALSE(round.record(note("leaks")));
+    ASSERT_EQ(ship.outside.kept.size(), 2u) << "a cut of power would lose it";
+    EXPECT_TRUE(round.door("5-31")->evidence.notes.empty()) << "shown before it is saved";
+    EXPECT_FALSE(isShown("not-saved")) << "an alarm over nothing";
+    ring();
+    EXPECT_EQ(round.waiting(), 2u);
+    const int before = ship.vessel_register.reopened;
+    letGo();
+    ring();
+    EXPECT_EQ(round.waiting(), 0u);
+    EXPECT_EQ(ship.vessel_register.reopened, before) << "to open it anew takes long";
+    ASSERT_EQ(round.door("5-31")->evidence.notes.size(), 2u);
+    EXPECT_EQ(round.door("5-31")->evidence.notes[0].body.text, "ajar");
+    EXPECT_TRUE(ship.outside.kept.empty());
+    EXPECT_FALSE(isShown("not-saved"));
+    EXPECT_FALSE(round.findChild<QTimer*>()->isActive());
+}
+
+TEST_F(Busy, AfterSomeSecondsItIsSaidAndTriedAllTheSame) {
+    hold();
+    EXPECT_FALSE(round.record(note("ajar")));
+    for (int i = 0; i < 60; ++i)
+        ring();
+    EXPECT_TRUE(isShown("not-saved"));
+    letGo();
+    ring();
+    EXPECT_EQ(round.waiting(), 0u);
+    EXPECT_FALSE(isShown("not-saved"));
+}
+
+/// What cannot be kept elsewhere is said at once.
+TEST_F(Busy, WhatIsKeptNowhereIsSaidAtOnce) {
+    hold();
+    ship.outside.keep_failure = Complaint{"register", "the disk is full", ""};
+    EXPECT_FALSE(round.record(note("ajar")));
+    EXPECT_TRUE(isShown("not-saved"));
+}
+
+TEST_F(Busy, AFullDiskIsSaidAtOnce) {
+    ship.vessel_register.failure = Complaint{"register", "the disk is full", ""};
+    EXPECT_FALSE(round.record(note("ajar")));
+    EXPECT_TRUE(isShown("not-saved"));
+    EXPECT_FALSE(round.findChild<QTimer*>()->isActive());
+}
+
+TEST_F(Busy, MarksGoOnAndStandInTheirOrder) {
+    arm();
+    hold();
+    mark();
+    EXPECT_EQ(find<MarkKey>("mark")->nameLine(), "Shut") << "the next mark cannot be taken";
+    EXPECT_EQ(ship.outside.cues, 1);
+    EXPECT_FALSE(window.close()) << "a leaf may be moving";
+    test::settle(window);
+    for (Sheet* sheet : window.findChildren<Sheet*>())
+        sheet->close();
+    test::settle(window);
+    mark();
+    EXPECT_EQ(round.waiting(), 2u);
+    EXPECT_TRUE(runs().empty());
+    letGo();
+    ring();
+    ASSERT_EQ(runs().size(), 1u);
+    ASSERT_EQ(runs()[0].marks.size(), 2u);
+    EXPECT_EQ(runs()[0].marks[0].mark.kind, MarkKind::LeafMoves);
+    EXPECT_EQ(runs()[0].marks[1].mark.kind, MarkKind::Shut);
+    ASSERT_TRUE(runs()[0].end);
+    EXPECT_EQ(runs()[0].end->outcome, RunOutcome::Complete);
+    EXPECT_TRUE(window.findChild<RunResult*>()->isVisible());
+}
+
+/// Whatever the register does, the screen has been painted before it is asked.
+TEST_F(Busy, StopIsPaintedBeforeTheRegisterIsAsked) {
+    arm();
+    mark();
+    test::settle(window);
+    class Painted : public QObject {
+    public:
+        bool seen = false;
+
+    protected:
+        bool eventFilter(QObject*, QEvent* event) override {
+            seen = seen || event->type() == QEvent::Paint;
+            return false;
+        }
+    } painted;
+    auto* result = window.findChild<RunResult*>();
+    result->installEventFilter(&painted);
+    std::optional<bool> was_painted;
+    ship.vessel_register.while_recording = [&] { was_painted = painted.seen; };
+    QTest::mousePress(find<QPushButton>("stop"), Qt::LeftButton);
+    ASSERT_TRUE(was_painted);
+    EXPECT_TRUE(*was_painted);
+    EXPECT_TRUE(result->isVisible());
+    EXPECT_FALSE(find<MarkKey>("mark")->isVisible());
+}
+
+/// What the register refuses for its own sake would wait for ever.
+TEST_F(Busy, WhatIsRefusedForGoodCanBePutAside) {
+    hold();
+    (void)round.record(note("ajar"));
+    (void)round.record(note("leaks"));
+    Fact other = ship.outside.kept.front().facts.front(); // something else has its id by now
+    std::get<Note>(other.body).text = "of another program";
+    ship.vessel_register.put(other);
+    letGo();
+    ring();
+    EXPECT_EQ(round.waiting(), 1u);
+    EXPECT_TRUE(isShown("not-saved"));
+    ASSERT_TRUE(isShown("put-aside"));
+    QTest::mouseClick(find<QPushButton>("put-aside"), Qt::LeftButton);
+    test::settle(window);
+    EXPECT_TRUE(find<QLabel>("refused-entry")->text().contains("5-31"));
+    QTest::mouseClick(find<QPushButton>("put-aside-confirm"), Qt::LeftButton);
+    test::settle(window);
+    ASSERT_EQ(ship.outside.aside.size(), 1u);
+    EXPECT_EQ(std::get<Note>(ship.outside.aside[0].facts[0].body).text, "ajar");
+    ASSERT_TRUE(ship.outside.aside[0].refused);
+    EXPECT_EQ(round.waiting(), 0u);
+    EXPECT_TRUE(ship.outside.kept.empty());
+    EXPECT_FALSE(isShown("not-saved"));
+    EXPECT_TRUE(round.record(note("dry"))) << "and nothing is in the way any more";
+    EXPECT_TRUE(round.tapToTakeBack());
+}
+
+TEST_F(Busy, WhatCannotBeKeptAsideStays) {
+    Fact known = ship.vessel_register.all().back();
+    const FactId id = known.stamp.id;
+    round.takeUp({{{Fact{known.stamp, note("other content")}}, {}}});
+    EXPECT_FALSE(isShown("put-aside")) << "nobody knows yet that it is refused";
+    EXPECT_FALSE(round.saveWaiting());
+    EXPECT_TRUE(isShown("put-aside"));
+    ship.outside.keep_failure = Complaint{"register", "the disk is full", ""};
+    EXPECT_FALSE(round.putRefusedAside());
+    EXPECT_EQ(round.waiting(), 1u);
+    EXPECT_EQ(round.refusedBatches()[0].facts[0].stamp.id, id);
+}

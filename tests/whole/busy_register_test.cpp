@@ -1,0 +1,119 @@
+// Somebody else writes in the register for a while: a tap is answered all the same, what it
+// recorded is on disk at once, and it is saved when its turn has come.
+#include <QElapsedTimer>
+#include <QFile>
+#include <QTimer>
+
+#include <sqlite3.h>
+
+#include "app/desktop/waiting_file.h"
+#include "tests/passing_time.h"
+#include "tests/whole/walking.h"
+#include "ui/parts/mark_key.h"
+#include "ui/screens/stopwatch/stopwatch_screen.h"
+
+namespace latchround::test {
+namespace {
+
+/// Holds the write lock of a register as a long merge does.
+class Writer {
+public:
+    explicit Writer(const QString& file) {
+        EXPECT_EQ(sqlite3_open(file.toUtf8().constData(), &m_handle), SQLITE_OK);
+    }
+    ~Writer() { sqlite3_close(m_handle); }
+    Writer(const Writer&) = delete;
+    Writer& operator=(const Writer&) = delete;
+
+    void begin() { run("BEGIN IMMEDIATE"); }
+    void end() { run("ROLLBACK"); }
+
+private:
+    void run(const char* sql) {
+        EXPECT_EQ(sqlite3_exec(m_handle, sql, nullptr, nullptr, nullptr), SQLITE_OK);
+    }
+    sqlite3* m_handle = nullptr;
+};
+
+constexpr int tap_ms = 100;
+
+class BusyRegister : public Walk {
+protected:
+    template <class Act>
+    static qint64 msOf(const Act& act) {
+        QElapsedTimer timer;
+        timer.start();
+        act();
+        return timer.elapsed();
+    }
+    /// Keys that answer Yes on the step now shown.
+    std::vector<QPushButton*> yesKeys() {
+        std::vector<QPushButton*> keys;
+        for (ChoiceRow* row : doorScreen().findChildren<ChoiceRow*>())
+            for (const Side side : {Side::None, Side::One, Side::Two})
+                if (QPushButton* yes = row->key(Answer::Yes, side); yes && yes->isVisible())
+                    keys.push_back(yes);
+        return keys;
+    }
+    std::size_t factsOnDisk() { return ledgerOnDisk().facts().size(); }
+    std::size_t kept() { return WaitingFile(path).read().waiting.size(); }
+};
+
+} // namespace
+
+TEST_F(BusyRegister, ATapIsAnsweredKeptAndSavedWithoutAWord) {
+    planAndBegin();
+    const auto keys = yesKeys();
+    ASSERT_GE(keys.size(), 3u);
+    const qint64 idle_ms = msOf([&] { hands::click(keys[0]); });
+    const std::size_t before = factsOnDisk();
+    Writer other(path);
+    other.begin();
+    const qint64 first_ms = msOf([&] { hands::click(keys[1]); });
+    const qint64 second_ms = msOf([&] { hands::click(keys[2]); });
+    EXPECT_LT(first_ms, idle_ms + tap_ms);
+    EXPECT_LT(second_ms, idle_ms + tap_ms);
+    EXPECT_EQ(kept(), 2u) << "a cut of power would lose it";
+    EXPECT_FALSE(window()->findChild<QWidget*>("not-saved")->isVisible());
+    EXPECT_EQ(factsOnDisk(), before);
+    other.end();
+    hands::until([&] { return !QFile::exists(path + ".waiting"); }, "it is saved");
+    EXPECT_EQ(factsOnDisk(), before + 2);
+    EXPECT_FALSE(window()->findChild<QWidget*>("not-saved")->isVisible());
+}
+
+TEST_F(BusyRegister, StopIsAnsweredAndMarksGoOn) {
+    planAndBegin();
+    toStep(Step::Release);
+    for (QPushButton* key : window()->findChildren<QPushButton*>())
+        if (key->isVisible() && key->parentWidget()->objectName().startsWith("release-local")) {
+            hands::click(key);
+            break;
+        }
+    auto* screen = window()->findChild<StopwatchScreen*>();
+    ASSERT_TRUE(screen->isVisible());
+    test::settle(*window());
+    Writer other(path);
+    other.begin();
+    const qint64 mark_ms = msOf([&] { hands::pressAt(window(), "mark", 5'000'000); });
+    EXPECT_LT(mark_ms, tap_ms);
+    EXPECT_TRUE(screen->isRunning());
+    EXPECT_TRUE(window()->findChild<MarkKey*>("mark")->isEnabled());
+    auto* stop = window()->findChild<QPushButton*>("stop");
+    ASSERT_TRUE(stop->isEnabled());
+    const qint64 stop_ms = msOf([&] { QTest::mousePress(stop, Qt::LeftButton); });
+    EXPECT_LT(stop_ms, tap_ms);
+    EXPECT_FALSE(screen->isRunning());
+    EXPECT_EQ(kept(), 2u);
+    other.end();
+    hands::until([&] { return !QFile::exists(path + ".waiting"); }, "it is saved");
+    const Ledger ledger = ledgerOnDisk();
+    const auto& facts = ledger.facts();
+    const auto ended = std::ranges::count_if(facts, [](const auto& entry) {
+        const auto* end = std::get_if<RunEnded>(&entry.second.body);
+        return end && end->outcome == RunOutcome::Stopped;
+    });
+    EXPECT_EQ(ended, 1);
+}
+
+} // namespace latchround::test

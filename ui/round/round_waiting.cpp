@@ -1,0 +1,160 @@
+// What could not be saved: kept at once where it outlives the program, tried again in its order,
+// and put aside where it will never be taken.
+#include <algorithm>
+#include <cstddef>
+#include <iterator>
+#include <utility>
+
+#include "ui/round/round.h"
+
+namespace latchround::ui {
+
+namespace {
+
+// Our choice, no source: nobody is alarmed by what is over before it could be read.
+constexpr int again_ms = 100;
+constexpr int quiet_tries = 50;
+
+Complaint anotherWrites(const QString& who) {
+    return {"register", "another program writes in it (" + who.toStdString() + "): NOT saved.",
+            "Close it there, then open the vessel here again."};
+}
+
+} // namespace
+
+Done Round::save(const Waiting& batch) {
+    if (!batch.photograph.empty())
+        return m_register.recordPhotograph(batch.facts.front(), batch.photograph);
+    return m_register.record(batch.facts);
+}
+
+Done Round::saveOrKeep(Waiting batch) {
+    if (const QString other = otherWriter(); !other.isEmpty()) {
+        Complaint why = anotherWrites(other);
+        emit refused(why);
+        return tl::unexpected(std::move(why));
+    }
+    if (auto refusal = refusalOfAny(batch.facts)) {
+        emit refused(*refusal);
+        return tl::unexpected(std::move(*refusal));
+    }
+    if (m_waiting.empty()) {
+        Done saved = save(batch);
+        if (saved) {
+            takeIn(batch.facts);
+            return saved;
+        }
+        m_tries = 0;
+        noteFailure(batch, saved.error());
+    }
+    // Order matters: what came first must be saved first.
+    m_waiting.push_back(std::move(batch));
+    keepWaiting();
+    return tl::unexpected(m_why_waiting);
+}
+
+void Round::noteFailure(Waiting& batch, const Complaint& why) {
+    const Register::Obstacle obstacle = m_register.obstacle();
+    m_why_waiting = why;
+    batch.refused = obstacle == Register::Obstacle::Refused ? std::optional(why) : std::nullopt;
+    if (obstacle == Register::Obstacle::Busy)
+        m_again.start(again_ms);
+    else
+        m_again.stop();
+}
+
+bool Round::isSavingShortly() const {
+    return m_again.isActive() && m_tries < quiet_tries && m_is_kept;
+}
+
+void Round::tryAgain() {
+    const bool was_quiet = isSavingShortly();
+    ++m_tries;
+    (void)saveEach();
+    if (was_quiet && !m_waiting.empty() && !isSavingShortly())
+        emit waitingChanged(); // from now on it is said
+}
+
+std::vector<const Fact*> Round::waitingFacts() const {
+    std::vector<const Fact*> facts;
+    for (const Waiting& batch : m_waiting)
+        for (const Fact& fact : batch.facts)
+            facts.push_back(&fact);
+    return facts;
+}
+
+void Round::keepWaiting() {
+    m_is_kept = m_outside.keepWaiting(m_waiting).has_value();
+    emit waitingChanged();
+}
+
+void Round::takeUp(std::vector<WaitingBatch> kept) {
+    if (kept.empty())
+        return;
+    m_waiting = std::move(kept);
+    m_why_waiting = {"register", "the program ended before this was saved.", "Save it now."};
+    emit waitingChanged();
+}
+
+Done Round::saveWaiting() {
+    if (Done open = m_register.reopen(); !open) {
+        m_why_waiting = open.error();
+        emit waitingChanged();
+        return open;
+    }
+    if (m_waiting.empty())
+        return {};
+    if (const QString other = otherWriter(); !other.isEmpty())
+        return tl::unexpected(anotherWrites(other));
+    return saveEach();
+}
+
+/// What is refused for its own sake stays, and holds up nothing that comes after it; anything else
+/// would be the same for the next, and ends the trying.
+Done Round::saveEach() {
+    const bool was_quiet = isSavingShortly();
+    const Complaint why_before = m_why_waiting;
+    Done first_fault;
+    bool any_saved = false;
+    m_again.stop();
+    for (std::size_t at = 0; at < m_waiting.size();) {
+        if (const Done saved = save(m_waiting[at]); !saved) {
+            noteFailure(m_waiting[at], saved.error());
+            if (first_fault)
+                first_fault = saved;
+            if (!m_waiting[at].refused)
+                break;
+            ++at;
+            continue;
+        }
+        any_saved = true;
+        const Waiting batch = std::move(m_waiting[at]);
+        m_waiting.erase(m_waiting.begin() + std::ptrdiff_t(at));
+        takeIn(batch.facts);
+    }
+    if (!first_fault)
+        m_why_waiting = first_fault.error();
+    if (any_saved)
+        keepWaiting();
+    else if (was_quiet != isSavingShortly() || why_before != m_why_waiting || !m_again.isActive())
+        emit waitingChanged();
+    return first_fault;
+}
+
+std::vector<WaitingBatch> Round::refusedBatches() const {
+    std::vector<WaitingBatch> refused;
+    std::ranges::copy_if(m_waiting, std::back_inserter(refused),
+                         [](const Waiting& batch) { return batch.refused.has_value(); });
+    return refused;
+}
+
+Result<QString> Round::putRefusedAside() {
+    const auto place = m_outside.putAside(refusedBatches());
+    if (!place)
+        return place;
+    std::erase_if(m_waiting, [](const Waiting& batch) { return batch.refused.has_value(); });
+    keepWaiting();
+    return place;
+}
+
+} // namespace latchround::ui
