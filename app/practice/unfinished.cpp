@@ -23,7 +23,7 @@ using Written = nlohmann::ordered_json;
 
 constexpr int unfinished_version = 1;
 constexpr std::uintmax_t most_unfinished_bytes = 4u << 20;
-constexpr std::int64_t most_counted = 1'000'000;
+constexpr std::int64_t most_kept = 1'000'000;
 constexpr std::int64_t any_ns = std::numeric_limits<std::int64_t>::max();
 
 Written written(const TrueRun& run) {
@@ -71,8 +71,8 @@ TrueRun runFrom(JsonObject& entry, JsonFaults& faults) {
         run.events.push_back(event);
     });
     run.stopped_ns = entry.wholeNumber("stopped_ns", Need::Optional, -any_ns, any_ns);
-    run.endangered = static_cast<int>(
-        entry.wholeNumber("endangered", Need::Required, 0, most_counted).value_or(0));
+    run.endangered =
+        static_cast<int>(entry.wholeNumber("endangered", Need::Required, 0, most_kept).value_or(0));
     return run;
 }
 
@@ -116,7 +116,7 @@ Checked<Unfinished> unfinishedFrom(std::string_view json, const std::string& whe
     else
         object.complain("begun", "this is no moment", "Write it like 2026-11-26T10:42:00+01:00.");
     exercise.cautions_untrue = static_cast<int>(
-        object.wholeNumber("cautions_untrue", Need::Required, 0, most_counted).value_or(0));
+        object.wholeNumber("cautions_untrue", Need::Required, 0, most_kept).value_or(0));
     eachIn(object, "runs", faults,
            [&](JsonObject& entry) { exercise.runs.push_back(runFrom(entry, faults)); });
     object.complainOfTheRest();

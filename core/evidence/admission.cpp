@@ -33,7 +33,7 @@ FactId walkOf(const Fact& fact, const OnRecord& on_record) {
         fact.body);
 }
 
-constexpr int longest = 100; // a chain that is longer leads nowhere
+constexpr int longest_chain = 100; // a chain that is longer leads nowhere
 
 bool takesBack(const Fact& fact) {
     return std::holds_alternative<TakenBack>(fact.body) ||
@@ -43,7 +43,7 @@ bool takesBack(const Fact& fact) {
 /// What is taken back or undone in the end; the fact itself where it is of another kind.
 std::optional<Fact> subjectOf(const Fact& fact, const Find& find) {
     std::optional<Fact> at = fact;
-    for (int i = 0; i < longest && at && takesBack(*at); ++i)
+    for (int i = 0; i < longest_chain && at && takesBack(*at); ++i)
         at = at->stamp.supersedes ? find(*at->stamp.supersedes) : std::nullopt;
     return at && !takesBack(*at) ? at : std::nullopt;
 }
