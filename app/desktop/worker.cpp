@@ -1,7 +1,7 @@
 #include "app/desktop/worker.h"
 
 #include <exception>
-#include <thread>
+#include <memory>
 
 #include <sys/resource.h>
 #include <unistd.h>
@@ -9,6 +9,7 @@
 #include <QCoreApplication>
 #include <QEvent>
 #include <QEventLoop>
+#include <QThread>
 
 namespace latchround {
 
@@ -54,7 +55,8 @@ void doOnWorker(const ui::GoOn& go_on, const std::function<void(const Progress&)
             Qt::BlockingQueuedConnection);
         return answer;
     };
-    std::thread worker([&] {
+    // Qt's own kind of thread: laying out a document starts timers, which ask for one.
+    const std::unique_ptr<QThread> worker(QThread::create([&] {
         standBack();
         try {
             job(ask);
@@ -62,9 +64,10 @@ void doOnWorker(const ui::GoOn& go_on, const std::function<void(const Progress&)
             bug = std::current_exception();
         }
         QMetaObject::invokeMethod(&loop, &QEventLoop::quit, Qt::QueuedConnection);
-    });
+    }));
+    worker->start();
     loop.exec(QEventLoop::ExcludeUserInputEvents);
-    worker.join();
+    worker->wait();
     if (bug)
         std::rethrow_exception(bug);
 }
