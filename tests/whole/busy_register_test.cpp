@@ -35,7 +35,9 @@ private:
     sqlite3* m_handle = nullptr;
 };
 
-constexpr int tap_ms = 100;
+/// Half of what a connection waits where nothing else is said; on an idle tablet it is a tenth of a
+/// second, which a busy machine under the sanitizers cannot promise.
+constexpr int tap_ms = 2500;
 
 class BusyRegister : public Walk {
 protected:
@@ -63,6 +65,7 @@ protected:
 
 TEST_F(BusyRegister, ATapIsAnsweredKeptAndSavedWithoutAWord) {
     planAndBegin();
+    test::settle(*window());
     const auto keys = yesKeys();
     ASSERT_GE(keys.size(), 3u);
     const qint64 idle_ms = msOf([&] { hands::click(keys[0]); });
@@ -84,9 +87,12 @@ TEST_F(BusyRegister, ATapIsAnsweredKeptAndSavedWithoutAWord) {
 
 TEST_F(BusyRegister, StopIsAnsweredAndMarksGoOn) {
     planAndBegin();
+    test::settle(*window());
     toStep(Step::Release);
+    test::settle(*window());
     for (QPushButton* key : window()->findChildren<QPushButton*>())
-        if (key->isVisible() && key->parentWidget()->objectName().startsWith("release-local")) {
+        if (key->isVisible() && key->parentWidget()->objectName().startsWith("release-") &&
+            key->parentWidget()->objectName() != "release-remote") {
             hands::click(key);
             break;
         }
