@@ -39,7 +39,9 @@ OnRecord onRecord(SqliteConnection& connection, std::span<const Fact> facts) {
             "  JOIN fact AS back ON back.id = slip.fact"
             "  WHERE back.supersedes = last.fact AND NOT EXISTS ("
             "   SELECT 1 FROM undone AS redo JOIN fact AS again ON again.id = redo.fact"
-            "   WHERE again.supersedes = back.id)) LIMIT 1",
+            "   WHERE again.supersedes = back.id AND NOT EXISTS ("
+            "    SELECT 1 FROM undone AS once_more JOIN fact AS third ON third.id = once_more.fact"
+            "    WHERE third.supersedes = again.id))) LIMIT 1",
             {sqlText(walkdown)});
         return ended && !ended->empty();
     };

@@ -152,6 +152,7 @@ DoorEvidence Ledger::evidenceOf(std::string_view walkdown, std::string_view door
     const auto ids = m_by_door.find({std::string(walkdown), std::string(door)});
     if (ids == m_by_door.end())
         return evidence;
+    const Fact* since = find(asked.after);
     for (auto id = ids->second.upper_bound(asked.after); id != ids->second.end(); ++id) {
         const Fact& fact = m_facts.at(*id);
         if (const auto* run = std::get_if<RunStarted>(&fact.body))
@@ -159,6 +160,8 @@ DoorEvidence Ledger::evidenceOf(std::string_view walkdown, std::string_view door
                 evidence.remote_starts.push_back(*id);
         if (isSuperseded(*id))
             continue;
+        if (since && fact.stamp.when.utc_ms < since->stamp.when.utc_ms)
+            continue; // typed in later, from a paper form
         if (!asked.not_by.empty() && isSameName(nameOf(fact.stamp.person), asked.not_by))
             continue;
         evidence.newest = fact.stamp;
@@ -217,6 +220,10 @@ DecisionLimits Ledger::limitsFor(const std::string& walkdown) const {
 }
 
 bool Ledger::isUndone(const FactId& id) const {
+    return isTakenBack(id) && !isRestedOn(id);
+}
+
+bool Ledger::isTakenBack(const FactId& id) const {
     const auto undoing = m_undone.find(id);
     // Later than what it undoes, so that no two can wait for each other; and an undo that was put
     // back stays put back: the next undo is another fact.
@@ -229,6 +236,18 @@ bool Ledger::isUndone(const FactId& id) const {
                                [&](const FactId& undo) { return id < undo && !isPutBack(undo); });
 }
 
+bool Ledger::isRestedOn(const FactId& id) const {
+    return (m_walkdowns.contains(id) && !doorsTouched(id).empty()) ||
+           std::ranges::any_of(courseIds(id),
+                               [&](const FactId& of) { return of != id && !isSuperseded(of); });
+}
+
+const std::set<FactId>& Ledger::courseIds(const FactId& deficiency) const {
+    static const std::set<FactId> nothing;
+    const auto ids = m_courses.find(deficiency);
+    return ids == m_courses.end() ? nothing : ids->second;
+}
+
 bool Ledger::isReplaced(const FactId& id) const {
     const auto by = m_replaced.find(id);
     return by != m_replaced.end() &&
@@ -239,10 +258,15 @@ bool Ledger::yields(const FactId& id) const {
     const auto decisions = m_settled.find(id);
     if (decisions == m_settled.end())
         return false;
-    // A decision speaks of what was there before it; so no two can wait for each other.
+    // A decision speaks of what was there before it, so that no two can wait for each other; and
+    // for nothing once what it let stand was undone.
+    const auto stands = [&](const FactId& decision) {
+        return !isSuperseded(decision) &&
+               !isTakenBack(std::get<DifferenceSettled>(m_facts.at(decision).body).stands);
+    };
     const auto newest = std::find_if(
         decisions->second.rbegin(), decisions->second.rend(),
-        [&](const auto& decision) { return id < decision.first && !isSuperseded(decision.first); });
+        [&](const auto& decision) { return id < decision.first && stands(decision.first); });
     return newest != decisions->second.rend() && newest->second;
 }
 
@@ -297,11 +321,9 @@ std::string Ledger::doorOf(const Fact& fact) const {
 
 std::vector<const Fact*> Ledger::courseOf(const FactId& deficiency) const {
     std::vector<const Fact*> course;
-    const auto ids = m_courses.find(deficiency);
-    if (ids != m_courses.end())
-        for (const FactId& id : ids->second)
-            if (!isSuperseded(id))
-                course.push_back(find(id));
+    for (const FactId& id : courseIds(deficiency))
+        if (!isSuperseded(id))
+            course.push_back(find(id));
     return course;
 }
 

@@ -29,7 +29,7 @@ struct Walkdown {
 
 /// Which of a door's facts are asked for: by default all that count.
 struct EvidenceAsked {
-    FactId after;       ///< only facts with a later id
+    FactId after;       ///< only facts that are later: by id, and by when they were seen
     std::string not_by; ///< none of what somebody of this name recorded
 };
 
@@ -84,8 +84,11 @@ public:
     bool isSuperseded(const FactId& id) const {
         return isReplaced(id) || isUndone(id) || yields(id);
     }
-    /// Taken back by undo, and not put back.
+    /// Taken back by undo, and not put back; never what others rest on.
     bool isUndone(const FactId& id) const;
+    /// A walkdown in which something was recorded at a door, or a deficiency of which something
+    /// more was.
+    bool isRestedOn(const FactId& id) const;
     const Fact* find(const FactId& id) const;
     /// Everything, by id.
     const std::map<FactId, Fact>& facts() const { return m_facts; }
@@ -94,7 +97,10 @@ public:
 private:
     using Drills = std::map<FactId, std::shared_ptr<const ThumbDrill>>;
     bool isReplaced(const FactId& id) const;
+    bool isTakenBack(const FactId& id) const; ///< by undo
     bool yields(const FactId& id) const;
+    /// Itself and what was recorded about it, counting or not.
+    const std::set<FactId>& courseIds(const FactId& deficiency) const;
     const Fact* newestOf(const std::set<FactId>& ids) const;
     /// The newest end of a walkdown that stands; null while it is under way.
     const Fact* standingEnd(const FactId& walkdown) const;

@@ -2,6 +2,7 @@
 
 #include "core/evidence/admission.h"
 #include "core/evidence/references.h"
+#include "core/evidence/typed_in.h"
 
 namespace latchround {
 
@@ -31,9 +32,23 @@ public:
         return door.empty() || m_ledger.doorOf(fact) == door;
     }
 
+    /// It was recorded in a walkdown that has ended: how that was walked stays as it is, with all
+    /// that its times are read by.
+    bool isOver(const Fact& fact) const {
+        const Fact* subject = m_ledger.subjectOf(fact);
+        if (const auto* end = subject ? std::get_if<RunEnded>(&subject->body) : nullptr)
+            subject = m_ledger.find(end->run);
+        if (!subject || !(doorWalkedTo(subject->body) || isOneOf<WalkdownBegun>(*subject)))
+            return false;
+        const std::string* walkdown = referencesOf(subject->body).walkdown;
+        const auto walk = m_ledger.walkdown(walkdown ? *walkdown : subject->stamp.id);
+        return walk && walk->end;
+    }
+
     /// What Undone has to name so that a tap no longer counts; null where undo does not reach it.
     const FactId* takenBackBy(const Fact& fact) const {
-        if (isOneOf<Undone, RunStarted, Mark>(fact) || isWalkedIn(fact) ||
+        if (isOneOf<Undone, RunStarted, Mark>(fact) || isNoteOfTyping(fact) ||
+            m_ledger.isRestedOn(fact.stamp.id) || isUsedUp(fact) ||
             m_ledger.isSuperseded(fact.stamp.id))
             return nullptr;
         const auto* end = std::get_if<RunEnded>(&fact.body);
@@ -44,23 +59,28 @@ public:
     /// What Undone has to name so that a tap counts again; null for anything but what took it back.
     const FactId* putBackBy(const Fact& fact) const {
         return isOneOf<Undone>(fact) && !m_ledger.isUndone(fact.stamp.id) &&
-                       mayBeUndone(fact.stamp.id)
+                       m_ledger.isUndone(*fact.stamp.supersedes) && mayBeUndone(fact.stamp.id)
                    ? &fact.stamp.id
                    : nullptr;
     }
 
-    /// The whole action that this fact belongs to, known by what was first in it.
+    /// The whole action that this fact belongs to, as far as it was at this door; known by its run
+    /// or else by what was first in it.
     template <class Named>
-    Tap tapOf(const Fact& one, Named named) const {
+    Tap tapOf(const Fact& one, const std::string& door, Named named) const {
         Tap tap{&one, {}};
+        bool is_run = false;
         eachNewestFirst([&](const Fact& fact) {
             if (fact.stamp.when != one.stamp.when)
                 return fact.stamp.id >= one.stamp.id;
-            if (const FactId* id = named(fact)) {
-                tap.facts.push_back(*id);
+            const FactId* id = isAt(fact, door) ? named(fact) : nullptr;
+            if (!id)
+                return true;
+            tap.facts.push_back(*id);
+            if (!is_run)
                 tap.named_by =
                     isOneOf<Undone>(fact) ? m_ledger.find(*fact.stamp.supersedes) : &fact;
-            }
+            is_run = is_run || isOneOf<RunStarted, RunEnded>(*tap.named_by);
             return true;
         });
         return tap;
@@ -78,8 +98,18 @@ private:
                           m_on_record);
     }
 
-    bool isWalkedIn(const Fact& fact) const {
-        return isOneOf<WalkdownBegun>(fact) && !m_ledger.doorsTouched(fact.stamp.id).empty();
+    static bool isNoteOfTyping(const Fact& fact) {
+        const auto* note = std::get_if<Note>(&fact.body);
+        return note && saysWhoTyped(*note);
+    }
+
+    /// A caution that a remote release went by, whatever became of the run.
+    bool isUsedUp(const Fact& fact) const {
+        const auto* caution = std::get_if<CautionAnswered>(&fact.body);
+        if (!caution)
+            return false;
+        const auto starts = m_ledger.evidenceOf(caution->walkdown, caution->door).remote_starts;
+        return !starts.empty() && fact.stamp.id < starts.back();
     }
 
     const Ledger& m_ledger;
@@ -95,11 +125,13 @@ std::optional<Tap> tapToTakeBack(const Ledger& ledger, const Hand& hand, const s
     const auto named = [&](const Fact& fact) { return reach.takenBackBy(fact); };
     const Fact* newest = nullptr;
     reach.eachNewestFirst([&](const Fact& fact) {
+        if (reach.isOver(fact))
+            return false;
         if (reach.isAt(fact, door) && named(fact))
             newest = &fact;
         return !newest;
     });
-    return newest ? std::optional(reach.tapOf(*newest, named)) : std::nullopt;
+    return newest ? std::optional(reach.tapOf(*newest, door, named)) : std::nullopt;
 }
 
 std::optional<Tap> tapToPutBack(const Ledger& ledger, const Hand& hand, const std::string& door) {
@@ -115,7 +147,7 @@ std::optional<Tap> tapToPutBack(const Ledger& ledger, const Hand& hand, const st
             newest = &fact;
         return !newest;
     });
-    return newest ? std::optional(reach.tapOf(*newest, named)) : std::nullopt;
+    return newest ? std::optional(reach.tapOf(*newest, door, named)) : std::nullopt;
 }
 
 } // namespace latchround

@@ -22,9 +22,10 @@ struct Tap {
     std::vector<FactId> facts; ///< what Undone has to name for each, newest first
 };
 
-/// The newest tap of this hand at `door` (empty: anywhere) that counts and can be taken back: not
-/// what was signed, on this device or another, nor what belongs to a walkdown that has ended, nor a
-/// walkdown in which somebody has recorded something. A run goes as a whole.
+/// The newest tap of this hand that counts and can be taken back; where `door` is given, what of it
+/// was at that door. Not what was signed, on this device or another, nor anything from before the
+/// end of a walkdown that it recorded in, nor a walkdown or a deficiency of which something more
+/// was recorded, nor a caution that a release went by. A run goes as a whole.
 std::optional<Tap> tapToTakeBack(const Ledger& ledger, const Hand& hand, const std::string& door);
 
 /// The tap of this hand at `door` that was taken back last and has not been put back; nothing where

@@ -65,6 +65,17 @@ TEST(Item, MayBeRetestedOnTheSameWalkdownByWhatWasRecordedAfter) {
     EXPECT_EQ(ship.item().state, ItemState::Closed);
 }
 
+TEST(Item, WhatStandsOnAPaperOfBeforeTheRepairIsNoRetest) {
+    Ship ship;
+    const FactId walkdown = ship.begin();
+    const FactId found = ship.find(walkdown);
+    const FactId mended = ship.mend(found);
+    const Moment before{ship.ledger.find(mended)->stamp.when.utc_ms - 1, 60};
+    ship.ledger.add({{"999", before, ship.surveyor, "tablet-1", {}},
+                     Observation{walkdown, ship.door, ship.row, Side::None, Answer::Yes}});
+    EXPECT_EQ(ship.item().state, ItemState::Rectified);
+}
+
 TEST(Item, AFailedRetestNeedsAnotherRectification) {
     Ship ship;
     const FactId found = ship.find(ship.begin());

@@ -215,3 +215,96 @@ TEST_F(Taps, MarksSignaturesKeysPapersAndPeopleAreNotReached) {
     record(ReportMade{});
     EXPECT_FALSE(tapToTakeBack(ledger, hand, {}));
 }
+
+TEST_F(Taps, OfATapAtManyDoorsOnlyWhatWasAtTheDoorAskedFor) {
+    last = 9;
+    const Moment now{77, 60};
+    FactId here;
+    for (const char* door : {"5-02", "5-31", "5-32"}) {
+        const FactId id = std::to_string(++last);
+        ledger.add({{id, now, "p", "d", {}}, Deficiency{"01", door, "", "seal torn", {}}});
+        if (door == std::string("5-31"))
+            here = id;
+    }
+    const auto tap = tapToTakeBack(ledger, hand, "5-31");
+    EXPECT_EQ(tap->named_by->stamp.id, here);
+    EXPECT_THAT(tap->facts, ElementsAre(here));
+    EXPECT_EQ(tapToTakeBack(ledger, hand, {})->facts.size(), 3U);
+    takeBack();
+    EXPECT_EQ(tapToPutBack(ledger, hand, "5-31")->facts.size(), 1U);
+    putBack("5-31");
+    EXPECT_THAT(ledger.deficiencies(), ElementsAre(here));
+}
+
+TEST_F(Taps, AreKnownByTheirRun) {
+    last = 9;
+    const Moment now{77, 60};
+    const auto add_now = [&](FactBody body) {
+        FactId id = std::to_string(++last);
+        ledger.add({{id, now, "p", "d", {}}, std::move(body)});
+        return id;
+    };
+    add_now(Note{"01", "5-31", "by hand"});
+    const FactId run = add_now(RunStarted{"01", "5-31", RunKind::Closing, Release::LetGo, 0});
+    const FactId end = add_now(RunEnded{run, RunOutcome::Complete, {}});
+    EXPECT_EQ(tapToTakeBack(ledger, hand, "5-31")->named_by->stamp.id, end);
+    takeBack();
+    EXPECT_EQ(tapToPutBack(ledger, hand, "5-31")->named_by->stamp.id, run);
+}
+
+TEST_F(Taps, ACautionThatAReleaseWentByStays) {
+    last = 9;
+    record(CautionAnswered{"01", "5-31", "announced", true});
+    const FactId run = record(RunStarted{"01", "5-31", RunKind::Closing, Release::Remote, 0});
+    EXPECT_FALSE(tapToTakeBack(ledger, hand, "5-31")) << "the run was cut short";
+    record(RunEnded{run, RunOutcome::Spoiled, {}});
+    takeBack("5-31");
+    EXPECT_FALSE(tapToTakeBack(ledger, hand, "5-31"));
+    const FactId fresh = record(CautionAnswered{"01", "5-31", "announced", true});
+    EXPECT_THAT(tapToTakeBack(ledger, hand, "5-31")->facts, ElementsAre(fresh));
+}
+
+TEST_F(Taps, WhatSomethingMoreWasRecordedOfIsNotReached) {
+    last = 9;
+    const FactId written = record(Deficiency{"01", "5-31", "", "seal torn", {}});
+    add(Rectification{written, "new seal", "Bo"}, {"q", "d"});
+    EXPECT_FALSE(tapToTakeBack(ledger, hand, "5-31"));
+}
+
+TEST_F(Taps, WhatOthersRestedOnMeanwhileCountsAsIfItHadNotBeenUndone) {
+    const FactId undo = "90";
+    ledger.add({{undo, {90, 60}, "p", "d", "01"}, Undone{}});
+    EXPECT_TRUE(ledger.walkdowns().empty());
+    add(yes, {"q", "e"}); // on another tablet, before the two were put together
+    EXPECT_EQ(ledger.walkdowns().size(), 1U);
+    EXPECT_FALSE(tapToPutBack(ledger, hand, {})) << "it counts already";
+
+    last = 9;
+    const FactId written = record(Deficiency{"01", "5-31", "", "seal torn", {}});
+    ledger.add({{"91", {91, 60}, "p", "d", written}, Undone{}});
+    EXPECT_TRUE(ledger.deficiencies().empty());
+    add(Withdrawal{written, "as built"}, {"q", "e"});
+    EXPECT_THAT(ledger.deficiencies(), ElementsAre(written));
+}
+
+TEST_F(Taps, BehindTheEndOfAWalkdownNothingIsReached) {
+    last = 9;
+    record(ThumbDrill{});
+    aRun();
+    add(WalkdownEnded{"01", {}}, {"q", "d"});
+    EXPECT_FALSE(tapToTakeBack(ledger, hand, {})) << "the drill is what its times are read by";
+    const FactId after = record(ThumbDrill{});
+    EXPECT_THAT(tapToTakeBack(ledger, hand, {})->facts, ElementsAre(after));
+}
+
+TEST_F(Taps, WhatYieldedCountsAgainWhenWhatStoodIsUndone) {
+    last = 9;
+    const FactId stood = record(yes);
+    const FactId yielded = add(no, {"q", "e"});
+    add(DifferenceSettled{stood, {yielded}, "better light"}, {"r", "d"});
+    EXPECT_EQ(answer(), Answer::Yes);
+    takeBack("5-31");
+    EXPECT_EQ(answer(), Answer::No);
+    putBack("5-31");
+    EXPECT_EQ(answer(), Answer::Yes);
+}

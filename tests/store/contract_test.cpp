@@ -151,6 +151,15 @@ TEST_P(RegisterContract, AnEndIsUndoneAndPutBackLikeAnythingElse) {
     expectRefused({undone(33, 32)}, "undo does not reach");
 }
 
+TEST_P(RegisterContract, AnEndThatWasTakenBackIsAsTheUndoOfThatLeavesIt) {
+    keep({sampleFact(10, WalkdownEnded{m_walkdown, ""}), takenBack(11, 10)});
+    keep({note(12, "under way again")});
+    keep({undone(20, 11)}); // the end counts
+    expectRefused({note(21, "late")}, "walkdown has ended");
+    keep({undone(22, 20)});
+    keep({note(23, "under way once more")});
+}
+
 TEST_P(RegisterContract, UndoIsForWhoRecordedItOnThatTablet) {
     keep({answer(10, Answer::Yes)});
     Fact undo = undone(20, 10);
