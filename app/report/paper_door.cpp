@@ -2,10 +2,12 @@
 
 #include <algorithm>
 #include <iterator>
+#include <utility>
 
 #include "app/report/door_table.h"
 #include "app/report/figure_words.h"
 #include "app/report/report_words.h"
+#include "core/evidence/run_sequence.h"
 #include "core/grading/paper_items.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/grade_words.h"
@@ -103,51 +105,93 @@ QString toMeasure(const Items& all) {
            QStringLiteral("</p>");
 }
 
-const char* nameOfTime(Source source) {
+/// From one event that is marked to the next.
+struct Time {
+    MarkKind from;
+    MarkKind to;
+
+    bool operator==(const Time&) const = default;
+};
+
+std::vector<Time> timesOf(const Door& door, Release release) {
+    const std::vector<MarkKind> marks = requiredMarks(door, release, RunKind::Closing);
+    std::vector<Time> times;
+    for (std::size_t at = 1; at < marks.size(); ++at)
+        times.push_back({marks[at - 1], marks[at]});
+    return times;
+}
+
+/// It ends what the row sets a limit to.
+bool isLimited(const Time& time, Source source) {
     switch (source) {
     case Source::ClosingTime:
-        return "Leaf moves to shut";
     case Source::ClosingRate:
-        return "Leaf moves to shut";
+        return time.to == MarkKind::Shut || time.to == MarkKind::SecondLeafHome;
     case Source::AlarmLead:
-        return "Alarm on to leaf moves";
+        return time.from == MarkKind::AlarmOn;
     case Source::AlarmAfterShut:
-        return "Shut to alarm off";
+        return time.to == MarkKind::AlarmOff;
     default:
-        return "";
+        return false;
     }
 }
 
-QString runLine(const QString& number, const QString& words, qsizetype blanks) {
-    return QStringLiteral("<tr><td>") + number + QStringLiteral("</td><td>") + words +
-           QStringLiteral("</td>") + QStringLiteral("<td>&nbsp;</td>").repeated(blanks) +
-           QStringLiteral("</tr>");
+/// "Leaf moves to shut, s (10 s to 40 s)"; the second leaf's limit is that of both together.
+QString timeHead(const Time& time, const std::vector<const Requirement*>& timed) {
+    QStringList limits;
+    for (const Requirement* row : timed)
+        if (isLimited(time, row->source))
+            limits << (time.to == MarkKind::SecondLeafHome
+                           ? say("both together %1").arg(ui::limitWords(*row))
+                           : ui::limitWords(*row));
+    limits.removeDuplicates();
+    const QString words = QStringLiteral("%1, s").arg(
+        say("%1 to %2").arg(ui::markWords(time.from), ui::markWords(time.to).toLower()));
+    return QStringLiteral("<th align=\"left\">") +
+           safe(limits.isEmpty()
+                    ? words
+                    : QStringLiteral("%1 (%2)").arg(words, limits.join(QStringLiteral("; ")))) +
+           QStringLiteral("</th>");
 }
 
-/// Each way of release as a line, the times asked for as columns, and lines for runs that are taken
-/// again.
-QString runsHtml(const Items& all, const std::vector<const Requirement*>& timed) {
-    std::map<QString, QStringList> columns;
-    for (const Requirement* row : timed)
-        columns[say(nameOfTime(row->source))] << ui::limitWords(*row);
+/// The times that are asked when the run is typed in; a dash where this one has no such time.
+QString runLine(const QString& number, const QString& words, const std::vector<Time>& columns,
+                const std::vector<Time>& asked) {
+    QString html = QStringLiteral("<tr><td>%1</td><td>%2</td>").arg(number, words);
+    for (const Time& column : columns)
+        html += std::ranges::find(asked, column) == asked.end()
+                    ? QStringLiteral("<td align=\"center\">–</td>")
+                    : QStringLiteral("<td>&nbsp;</td>");
+    return html + QStringLiteral("<td>&nbsp;</td></tr>");
+}
+
+/// Each way of release as a line, the times between its events as columns, and lines for runs that
+/// are taken again.
+QString runsHtml(const Door& door, const Items& all, const std::vector<const Requirement*>& timed) {
+    const Items runs = itemsOf(all, PaperKind::Run);
+    std::vector<Time> columns;
+    for (const PaperItem& item : runs)
+        for (const Time& time : timesOf(door, item.release))
+            if (std::ranges::find(columns, time) == columns.end())
+                columns.push_back(time);
+    // As they follow in a run that has them all.
+    std::ranges::stable_sort(columns, {}, [](const Time& time) {
+        return std::pair{time.from != MarkKind::AlarmOn, time.to == MarkKind::AlarmOff};
+    });
     QString head = QStringLiteral("<th width=\"5%\"></th><th align=\"left\">") +
                    safe(say("Released")) + QStringLiteral("</th>");
-    for (auto& [name, limits] : columns) {
-        limits.removeDuplicates();
-        head += QStringLiteral("<th align=\"left\">") +
-                safe(QStringLiteral("%1, s (%2)").arg(name, limits.join(QStringLiteral("; ")))) +
-                QStringLiteral("</th>");
-    }
+    for (const Time& time : columns)
+        head += timeHead(time, timed);
     head += QStringLiteral("<th align=\"left\">") + safe(say("Shut, latched?")) +
             QStringLiteral("</th>");
     QString html = QStringLiteral("<table class=\"lines paper\" width=\"100%\" cellspacing=\"0\" "
                                   "cellpadding=\"4\"><tr>") +
                    head + QStringLiteral("</tr>");
-    const auto blanks = qsizetype(columns.size()) + 1;
-    for (const PaperItem& item : itemsOf(all, PaperKind::Run))
-        html += runLine(numberHtml(item), safe(ui::releaseWords(item.release)), blanks);
+    for (const PaperItem& item : runs)
+        html += runLine(numberHtml(item), safe(ui::releaseWords(item.release)), columns,
+                        timesOf(door, item.release));
     for (int again = 0; again < runs_again; ++again)
-        html += runLine({}, safe(say("again, number ____")), blanks);
+        html += runLine({}, safe(say("again, number ____")), columns, columns);
     html += QStringLiteral("</table>");
     for (const PaperItem& item : itemsOf(all, PaperKind::Contact))
         html += QStringLiteral("<p class=\"paper\">") + numberHtml(item) +
@@ -195,8 +239,8 @@ QString paperDoorHtml(const PaperForm& form, const Door& door, Pictures& picture
            safe(say("Time:")) + QStringLiteral(" __________ &nbsp; ") +
            safe(say("Verdict of the surveyor:")) + QStringLiteral(" ______________________</p>") +
            questionsHtml(itemsOf(items, PaperKind::Question), pictures) + toMeasure(items) +
-           runsHtml(items, timed) + QStringLiteral("<p class=\"paper\">") + safe(say("Notes:")) +
-           QChar(' ') + QString(110, QChar('_')) + QStringLiteral("</p>");
+           runsHtml(door, items, timed) + QStringLiteral("<p class=\"paper\">") +
+           safe(say("Notes:")) + QChar(' ') + QString(110, QChar('_')) + QStringLiteral("</p>");
 }
 
 } // namespace latchround::report

@@ -52,6 +52,14 @@ std::vector<SequenceStep> sequenceOf(const Door& door, Release release, RunKind 
     return steps;
 }
 
+std::vector<MarkKind> requiredMarks(const Door& door, Release release, RunKind kind) {
+    std::vector<MarkKind> marks;
+    for (const SequenceStep& step : sequenceOf(door, release, kind))
+        if (!step.optional)
+            marks.push_back(step.mark);
+    return marks;
+}
+
 const SequenceStep* nextStep(std::span<const SequenceStep> sequence,
                              std::span<const MarkKind> taken) {
     // The furthest step taken in turn; an early alarm-off does not count as progress of the leaf.

@@ -30,6 +30,9 @@ struct SequenceStep {
 /// home; contact: touched, stopped. Half-way only on sliding doors.
 std::vector<SequenceStep> sequenceOf(const Door& door, Release release, RunKind kind);
 
+/// The events of a run that cannot be passed over: between two of them lies a time.
+std::vector<MarkKind> requiredMarks(const Door& door, Release release, RunKind kind);
+
 /// The step that comes after the marks already taken; nothing when the run is complete. An
 /// alarm-off mark taken early (the alarm stopped before the leaf was home) is not asked for again.
 const SequenceStep* nextStep(std::span<const SequenceStep> sequence,

@@ -25,9 +25,7 @@ void TypedRun::ask(const QString& door, Release release, RunKind kind) {
     if (!graded)
         return;
     Run run{m_round.walkdown()->id, door.toStdString(), release, kind, false, {}, {}};
-    for (const SequenceStep& step : sequenceOf(*graded->door, release, kind))
-        if (!step.optional)
-            run.marks.push_back(step.mark);
+    run.marks = requiredMarks(*graded->door, release, kind);
     if (release == Release::Remote && kind == RunKind::Closing)
         askCautions(std::move(run));
     else
