@@ -13,6 +13,7 @@
 #include "ui/parts/row_pager.h"
 #include "ui/parts/sheet.h"
 #include "ui/parts/top_bar.h"
+#include "ui/screens/door/bulkhead_panel.h"
 #include "ui/screens/door/door_screen.h"
 #include "ui/screens/home/home_screen.h"
 #include "ui/window/window.h"
@@ -163,6 +164,100 @@ TEST_F(PaperEntry, WhatIsTypedIsOfWhoWalkedThenAndSaysWhoTypedIt) {
     QTest::keyClick(&door(), Qt::Key_Y);
     EXPECT_EQ(ship.vessel_register.transactions.back().size(), 1U) << "the note comes once";
     // Each of them is a tap of its own for undo.
+    EXPECT_EQ(ship.round->tapToTakeBack("5-31")->facts.size(), 1U);
+}
+
+TEST_F(PaperEntry, TheNoteOfWhoTypedComesOnceAndUndoDoesNotReachIt) {
+    beginTyping();
+    QTest::keyClick(&door(), Qt::Key_Y);
+    ASSERT_TRUE(ship.round->undo(*ship.round->tapToTakeBack("5-31")));
+    press(key("step-0"));
+    EXPECT_FALSE(ship.round->tapToTakeBack()) << "of who typed it is only the note";
+    press(key("from-paper"));
+    QTest::keyClick(&door(), Qt::Key_Y);
+    EXPECT_EQ(ship.vessel_register.transactions.back().size(), 1U);
+    EXPECT_EQ(ship.round->door("5-31")->evidence.notes.size(), 1U);
+}
+
+TEST_F(PaperEntry, WhoTypesInTakesBackNoTapOfTheWalkers) {
+    ship.round->setPerson(walker);
+    ASSERT_TRUE(ship.round->record(Note{ship.round->walkdown()->id, "5-31", "seen"}));
+    ship.round->setPerson(ship.person);
+    beginTyping();
+    EXPECT_FALSE(ship.round->tapToTakeBack("5-31"));
+    QTest::keyClick(&door(), Qt::Key_Y);
+    const auto tap = ship.round->tapToTakeBack("5-31");
+    ASSERT_TRUE(tap);
+    ASSERT_TRUE(ship.round->undo(*tap));
+    EXPECT_LT(last().stamp.when.utc_ms - ship.outside.clock.utc_ms, 1000);
+    EXPECT_GE(last().stamp.when.utc_ms, ship.outside.clock.utc_ms) << "it is taken back now";
+    EXPECT_FALSE(ship.round->tapToTakeBack("5-31"));
+}
+
+TEST_F(PaperEntry, AtTheNextDoorOnlyTheTimeIsAskedFor) {
+    beginTyping();
+    emit door().findChild<BulkheadPanel*>()->doorChosen("5-32");
+    EXPECT_FALSE(key("from-paper").isChecked()) << "its time is not known yet";
+    ASSERT_NE(sheet(), nullptr);
+    type("1435");
+    EXPECT_TRUE(key("from-paper").isChecked());
+    QTest::keyClick(&door(), Qt::Key_Y);
+    EXPECT_EQ(last().stamp.person, walker);
+    EXPECT_EQ((last().stamp.when.utc_ms / 60'000) % 60, 35);
+    EXPECT_EQ(ship.round->ledger().doorOf(last()), "5-32");
+}
+
+TEST_F(PaperEntry, WithoutItsTimeTheNextDoorIsSeenNow) {
+    beginTyping();
+    emit door().findChild<BulkheadPanel*>()->doorChosen("5-32");
+    sheet()->close();
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    ASSERT_TRUE(ship.round->record(Note{ship.round->walkdown()->id, "5-32", "seen"}));
+    EXPECT_EQ(last().stamp.person, ship.person);
+    press(key("from-paper"));
+    EXPECT_FALSE(key("from-paper").isChecked()) << "who walked there is asked anew";
+}
+
+TEST_F(PaperEntry, EndsWhenTheDoorIsLeft) {
+    beginTyping();
+    emit door().bar().back();
+    emit window->findChild<HomeScreen*>()->doorChosen("5-31");
+    EXPECT_FALSE(key("from-paper").isChecked());
+    ASSERT_TRUE(ship.round->record(Note{ship.round->walkdown()->id, "5-31", "seen"}));
+    EXPECT_EQ(last().stamp.person, ship.person);
+    EXPECT_EQ(last().stamp.when, ship.outside.clock);
+}
+
+TEST_F(PaperEntry, TheHeelOnTheFormIsOfThatDoorAlone) {
+    ship.round->setHeel(0.5);
+    beginTyping();
+    ship.round->setHeel(3);
+    EXPECT_EQ(ship.round->heel_deg(), 3);
+    press(key("step-0"));
+    EXPECT_EQ(ship.round->heel_deg(), 0.5);
+    press(key("from-paper"));
+    EXPECT_EQ(ship.round->heel_deg(), 3);
+    emit door().findChild<BulkheadPanel*>()->doorChosen("5-32");
+    type("1435");
+    EXPECT_EQ(ship.round->heel_deg(), ship.round->walkdown()->plan.heel_deg);
+}
+
+TEST_F(PaperEntry, ALetterWithAModifierIsNoAnswer) {
+    beginTyping();
+    const auto before = ship.vessel_register.transactions.size();
+    QTest::keyClick(&door(), Qt::Key_Y, Qt::ControlModifier);
+    EXPECT_EQ(ship.vessel_register.transactions.size(), before);
+    QTest::keyClick(&door(), Qt::Key_Y, Qt::ShiftModifier);
+    EXPECT_EQ(ship.vessel_register.transactions.size(), before + 1);
+}
+
+TEST_F(PaperEntry, ATapBearsAMomentOfItsOwnAfterWhateverCameBetween) {
+    beginTyping();
+    QTest::keyClick(&door(), Qt::Key_Y);
+    press(key("step-0"));
+    ASSERT_TRUE(ship.round->record(Note{ship.round->walkdown()->id, "5-31", "seen"}));
+    press(key("from-paper"));
+    QTest::keyClick(&door(), Qt::Key_Y);
     EXPECT_EQ(ship.round->tapToTakeBack("5-31")->facts.size(), 1U);
 }
 

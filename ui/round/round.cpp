@@ -38,7 +38,7 @@ Done Round::load() {
     m_arrangement = std::move(*arrangement);
     for (Fact& fact : *facts) {
         if (fact.stamp.device == m_register.device())
-            m_last_tap_ms = fact.stamp.when.utc_ms;
+            m_moments.insert(fact.stamp.when.utc_ms);
         m_ledger.add(std::move(fact));
     }
     showLatestWalkdown();
@@ -129,39 +129,15 @@ Done Round::record(std::vector<Entry> entries) {
     }
     if (batch.facts.empty())
         return {};
-    const std::string noted = m_on_paper ? noteWhoTyped(batch) : std::string();
-    const FactId first = batch.facts.front().stamp.id;
-    Done saved = saveOrKeep(std::move(batch));
-    if (!knows(first))
-        m_typed_doors.erase(noted);
-    return saved;
+    if (auto note = noteOfTyping(batch.facts.front()))
+        batch.facts.push_back(std::move(*note));
+    return saveOrKeep(std::move(batch));
 }
 
-void Round::typeFrom(std::optional<OnPaper> on_paper) {
-    if (on_paper != m_on_paper)
-        m_typed_doors.clear();
-    m_on_paper = std::move(on_paper);
-}
-
-/// Beside the first that is recorded of a door, in the same action; answers that door.
-std::string Round::noteWhoTyped(WaitingBatch& batch) {
-    const std::string* door = doorWalkedTo(batch.facts.front().body);
-    if (!door || !m_typed_doors.insert(*door).second)
-        return {};
-    Fact note = stamped(Note{m_walkdown->id, *door,
-                             "Typed in from a paper form by " + m_ledger.nameOf(m_person) + "."});
-    note.stamp.person = m_person;
-    std::string noted = *door;
-    batch.facts.push_back(std::move(note));
-    return noted;
-}
-
-Moment Round::nextMoment() {
-    Moment now = m_on_paper ? m_on_paper->when : m_outside.now();
-    if (now.utc_ms <= m_last_tap_ms && now.utc_ms + 1000 > m_last_tap_ms)
-        now.utc_ms = m_last_tap_ms + 1;
-    m_last_tap_ms = now.utc_ms;
-    return now;
+Moment Round::freeMoment(Moment when) {
+    while (!m_moments.insert(when.utc_ms).second)
+        ++when.utc_ms;
+    return when;
 }
 
 Fact Round::stamped(FactBody body) {
@@ -170,17 +146,19 @@ Fact Round::stamped(FactBody body) {
 }
 
 std::optional<Tap> Round::tapToTakeBack(const QString& door) const {
-    return m_waiting.empty() ? latchround::tapToTakeBack(m_ledger, hand(), door.toStdString())
-                             : std::nullopt;
+    if (!m_waiting.empty())
+        return std::nullopt;
+    return onThisPaper(latchround::tapToTakeBack(m_ledger, hand(), door.toStdString()));
 }
 
 std::optional<Tap> Round::tapToPutBack(const QString& door) const {
-    return m_waiting.empty() ? latchround::tapToPutBack(m_ledger, hand(), door.toStdString())
-                             : std::nullopt;
+    if (!m_waiting.empty())
+        return std::nullopt;
+    return onThisPaper(latchround::tapToPutBack(m_ledger, hand(), door.toStdString()));
 }
 
 Done Round::undo(const Tap& tap) {
-    const Moment now = nextMoment();
+    const Moment now = freeMoment(m_outside.now());
     std::vector<Fact> facts;
     for (const FactId& id : tap.facts) {
         facts.push_back(stamped(Undone{}));
@@ -220,6 +198,8 @@ Done Round::recordPhotograph(Photograph photograph, const PickedPhotograph& pict
     batch.photograph = picture.bytes;
     batch.facts.push_back(stamped(std::move(photograph)));
     batch.facts.front().stamp.when = nextMoment();
+    if (auto note = noteOfTyping(batch.facts.front()))
+        (void)saveOrKeep({{std::move(*note)}, {}});
     return saveOrKeep(std::move(batch));
 }
 

@@ -84,11 +84,13 @@ public:
 
     /// From now on what is recorded stands on a paper form; nothing: it is seen now. The first of
     /// each door leaves a note of who typed it in.
-    void typeFrom(std::optional<OnPaper> on_paper);
+    void typeFrom(std::optional<OnPaper> on_paper) { m_on_paper = std::move(on_paper); }
+    const std::optional<OnPaper>& onPaper() const { return m_on_paper; }
 
-    /// Heel of the next run, degrees; the walkdown's until it is changed.
-    double heel_deg() const { return m_heel_deg; }
-    void setHeel(double degrees) { m_heel_deg = degrees; }
+    /// Heel of the next run, degrees; the walkdown's until it is changed. What stands on paper has
+    /// a heel of its own.
+    double heel_deg() const;
+    void setHeel(double degrees);
 
     FactId newId() { return m_outside.newId(); }
     /// A number nobody chose: the end of a fresh id.
@@ -166,9 +168,17 @@ private:
     /// Whose taps are recorded: who is signed on, or walked with a paper form.
     const FactId& recorder() const { return m_on_paper ? m_on_paper->walker : m_person; }
     Hand hand() const { return {recorder(), m_register.device()}; }
-    /// Now, or as on paper; no two taps bear one moment, so that each can be told from the next.
-    Moment nextMoment();
-    std::string noteWhoTyped(WaitingBatch& batch);
+    /// That moment, or the next one that no tap of this tablet bears, so that each can be told from
+    /// the others.
+    Moment freeMoment(Moment when);
+    /// Now, or as on paper.
+    Moment nextMoment() { return freeMoment(m_on_paper ? m_on_paper->when : m_outside.now()); }
+    /// Beside the first that is recorded of a door from a paper form: who typed it in, now. Nothing
+    /// where that is on record.
+    std::optional<Fact> noteOfTyping(const Fact& first);
+    bool isOnRecord(const Note& note) const;
+    /// Who types in takes back what stands on the paper, not what the walker tapped.
+    std::optional<Tap> onThisPaper(std::optional<Tap> tap) const;
     /// What waits is not what it was.
     void keepWaiting();
 
@@ -182,9 +192,8 @@ private:
     mutable std::optional<std::vector<Item>> m_items; ///< worked out when first asked for
     FactId m_person;
     double m_heel_deg = 0;
-    std::int64_t m_last_tap_ms = 0;
+    std::set<std::int64_t> m_moments; ///< of this tablet's taps, UTC, ms
     std::optional<OnPaper> m_on_paper;
-    std::set<std::string> m_typed_doors; ///< that have the note
     std::optional<Moment> m_saved_at;
     std::vector<Waiting> m_waiting;
     bool m_is_kept = true; ///< what waits outlives the program

@@ -92,6 +92,8 @@ void Round::takeUp(std::vector<WaitingBatch> kept) {
     if (kept.empty())
         return;
     m_waiting = std::move(kept);
+    for (const Fact* fact : waitingFacts())
+        m_moments.insert(fact->stamp.when.utc_ms);
     m_why_waiting = {"register", "the program ended before this was saved.", "Save it now."};
     emit waitingChanged();
 }

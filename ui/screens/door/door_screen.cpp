@@ -8,6 +8,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "core/evidence/moment_text.h"
 #include "core/requirement/applicability.h"
 #include "ui/look/touch_style.h"
 #include "ui/parts/choice_row.h"
@@ -158,17 +159,17 @@ void DoorScreen::setDoor(const QString& number) {
     m_door = number;
     m_sheets->setDoor(number);
     m_bulkhead->setDoor(number);
-    if (m_from_paper)
-        setFromPaper();
-    else
-        setStep(Step::Look);
+    const std::optional<OnPaper> before = m_from_paper ? m_on_paper : std::nullopt;
+    setStep(Step::Look);
+    m_on_paper.reset();
     refresh(number);
+    if (before)
+        m_walked->askTime(before->walker, shipsDay(before->when));
 }
 
 void DoorScreen::setFromPaper() {
     m_paper->setChecked(m_from_paper);
-    const bool is_given = m_on_paper && round().walkdown()->id == m_on_paper_walk;
-    if (is_given)
+    if (m_on_paper)
         typeIn(*m_on_paper);
     else
         m_walked->ask();
@@ -176,7 +177,6 @@ void DoorScreen::setFromPaper() {
 
 void DoorScreen::typeIn(const OnPaper& on_paper) {
     m_on_paper = on_paper;
-    m_on_paper_walk = round().walkdown()->id;
     m_from_paper = true;
     round().typeFrom(m_on_paper);
     for (QPushButton* key : m_steps)
@@ -189,6 +189,8 @@ void DoorScreen::typeIn(const OnPaper& on_paper) {
 }
 
 void DoorScreen::setStep(Step step) {
+    if (m_from_paper && m_on_paper)
+        m_on_paper = round().onPaper(); // with its heel
     m_step = step;
     m_from_paper = false;
     round().typeFrom(std::nullopt);
@@ -296,20 +298,23 @@ bool DoorScreen::answerNext(Answer answer) {
     return true;
 }
 
-/// What other screens record does not stand on the paper form.
+/// Whoever comes back to the door may have walked to it.
 void DoorScreen::hideEvent(QHideEvent* event) {
     round().typeFrom(std::nullopt);
+    m_on_paper.reset();
     Screen::hideEvent(event);
 }
 
 void DoorScreen::showEvent(QShowEvent* event) {
     Screen::showEvent(event);
     if (m_from_paper)
-        round().typeFrom(m_on_paper);
+        setStep(Step::Look);
 }
 
 void DoorScreen::keyPressEvent(QKeyEvent* event) {
-    const bool handled = m_from_paper && !event->isAutoRepeat() &&
+    const bool is_letter =
+        (event->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == Qt::NoModifier;
+    const bool handled = m_from_paper && is_letter && !event->isAutoRepeat() &&
                          ((event->key() == Qt::Key_Y && answerNext(Answer::Yes)) ||
                           (event->key() == Qt::Key_N && answerNext(Answer::No)) ||
                           (event->key() == Qt::Key_A && answerNext(Answer::NotApplicable)));

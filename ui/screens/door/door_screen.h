@@ -34,8 +34,8 @@ public:
     void setStep(Step step);
     Step step() const { return m_step; }
     /// Everything of the door at once, to type in what stands on a paper form, after who walked and
-    /// when; stays so from door to door until a step is chosen. The letters y, n and a answer the
-    /// next open question.
+    /// when. Stays so until a step is chosen or the screen is left; at the next door only the time
+    /// is asked for. The letters y, n and a answer the next open question.
     void setFromPaper();
     void enter() override;
 
@@ -74,8 +74,7 @@ private:
     QString m_door;
     Step m_step = Step::Look;
     bool m_from_paper = false;
-    std::optional<OnPaper> m_on_paper; ///< given last in this walkdown
-    FactId m_on_paper_walk;
+    std::optional<OnPaper> m_on_paper; ///< given last for this door
     BulkheadPanel* m_bulkhead;
     DoorHead* m_head;
     std::vector<QPushButton*> m_steps;

@@ -101,7 +101,7 @@ void WalkedSheets::askTime(const FactId& walker, CalendarDate day) {
                 const auto when = momentOf(day, digits, now.ship_offset_minutes);
                 if (when && when->utc_ms <= now.utc_ms) {
                     sheet->close();
-                    emit given({walker, *when});
+                    emit given({walker, *when, {}});
                     return;
                 }
                 keypad->setTitle(

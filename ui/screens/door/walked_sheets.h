@@ -17,6 +17,8 @@ public:
 
     /// One after the other; closing one of them leaves all as it was.
     void ask();
+    /// Where who walked, and on which day, is known.
+    void askTime(const FactId& walker, CalendarDate day);
 
 signals:
     void given(latchround::ui::OnPaper on_paper);
@@ -24,7 +26,6 @@ signals:
 private:
     void somebodyElse();
     void askDay(const FactId& walker);
-    void askTime(const FactId& walker, CalendarDate day);
 
     Round& m_round;
     QWidget* m_over;
