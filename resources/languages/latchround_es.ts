@@ -4377,6 +4377,10 @@
         <source>taking back of %1</source>
         <translation type="unfinished">retirada de %1</translation>
     </message>
+    <message>
+        <source>no longer confirmed: %1</source>
+        <translation type="unfinished">ya no confirmado: %1</translation>
+    </message>
 </context>
 <context>
     <name>UndoSheet</name>
@@ -4419,6 +4423,10 @@
     <message>
         <source>Both are recorded; nothing is deleted. What was signed stands.</source>
         <translation type="unfinished">Ambas cosas quedan registradas; no se borra nada. Lo firmado se mantiene.</translation>
+    </message>
+    <message>
+        <source>%1, and %2 more</source>
+        <translation type="unfinished">%1, y %2 más</translation>
     </message>
 </context>
 <context>

@@ -4377,6 +4377,10 @@
         <source>taking back of %1</source>
         <translation type="unfinished">retrait de %1</translation>
     </message>
+    <message>
+        <source>no longer confirmed: %1</source>
+        <translation type="unfinished">plus confirmé : %1</translation>
+    </message>
 </context>
 <context>
     <name>UndoSheet</name>
@@ -4419,6 +4423,10 @@
     <message>
         <source>Both are recorded; nothing is deleted. What was signed stands.</source>
         <translation type="unfinished">Les deux sont consignés ; rien n’est effacé. Ce qui est signé demeure.</translation>
+    </message>
+    <message>
+        <source>%1, and %2 more</source>
+        <translation type="unfinished">%1, et %2 de plus</translation>
     </message>
 </context>
 <context>

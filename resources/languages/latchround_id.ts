@@ -4377,6 +4377,10 @@
         <source>taking back of %1</source>
         <translation type="unfinished">penarikan %1</translation>
     </message>
+    <message>
+        <source>no longer confirmed: %1</source>
+        <translation type="unfinished">tidak lagi dipastikan: %1</translation>
+    </message>
 </context>
 <context>
     <name>UndoSheet</name>
@@ -4419,6 +4423,10 @@
     <message>
         <source>Both are recorded; nothing is deleted. What was signed stands.</source>
         <translation type="unfinished">Keduanya dicatat; tidak ada yang dihapus. Yang sudah ditandatangani tetap berlaku.</translation>
+    </message>
+    <message>
+        <source>%1, and %2 more</source>
+        <translation type="unfinished">%1, dan %2 lagi</translation>
     </message>
 </context>
 <context>

@@ -93,3 +93,40 @@ TEST_F(UndoSheet, UndoWaitsWhileASheetLiesOverTheScreen) {
     EXPECT_EQ(window->findChildren<Sheet*>().size(), 1);
     EXPECT_EQ(round.door("5-31")->evidence.notes.size(), 1U);
 }
+
+TEST_F(UndoSheet, OfATapAtManyDoorsTheDoorOnTheScreenIsNamedAndTaken) {
+    Round& round = *ship.round;
+    std::vector<Entry> entries;
+    for (const char* number : {"5-31", "5-32"})
+        entries.push_back({Note{round.walkdown()->id, number, "painted over"}});
+    ASSERT_TRUE(round.record(std::move(entries)));
+    QTest::mouseClick(&undoKey(*window), Qt::LeftButton);
+    EXPECT_EQ(keyOnSheet(*window, "undo-take-back").accessibleName(),
+              "Take back: note on 5-31: painted over, and 1 more");
+    press("sheet-close");
+    emit window->findChild<HomeScreen*>()->doorChosen("5-32");
+    QTest::keyClick(window.get(), Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(keyOnSheet(*window, "undo-take-back").accessibleName(),
+              "Take back: note on 5-32: painted over");
+    press("undo-take-back");
+    EXPECT_TRUE(round.door("5-32")->evidence.notes.empty());
+    EXPECT_EQ(round.door("5-31")->evidence.notes.size(), 1U);
+}
+
+TEST_F(UndoSheet, TheKeysOfRedoOpenItToo) {
+    Round& round = *ship.round;
+    ASSERT_TRUE(round.record(Note{round.walkdown()->id, "5-31", "seal torn"}));
+    ASSERT_TRUE(round.undo(*round.tapToTakeBack()));
+    QTest::keySequence(window.get(), QKeySequence(QKeySequence::Redo));
+    EXPECT_EQ(keyOnSheet(*window, "undo-put-back").accessibleName(),
+              "Put back: note on 5-31: seal torn");
+}
+
+TEST_F(UndoSheet, SaysWhichCautionIsTakenBack) {
+    Round& round = *ship.round;
+    ASSERT_TRUE(round.record(CautionAnswered{round.walkdown()->id, "5-31", "announced", true}));
+    QTest::mouseClick(&undoKey(*window), Qt::LeftButton);
+    const QString said = keyOnSheet(*window, "undo-take-back").accessibleName();
+    EXPECT_TRUE(said.startsWith("Take back: caution before 5-31: ")) << said.toStdString();
+    EXPECT_GT(said.size(), QString("Take back: caution before 5-31: ").size() + 10);
+}

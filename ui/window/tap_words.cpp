@@ -1,9 +1,13 @@
 #include "ui/window/tap_words.h"
 
+#include <algorithm>
+
 #include <QCoreApplication>
 
 #include "core/requirement/catalogue.h"
+#include "core/safety/cautions.h"
 #include "ui/parts/catalogue_words.h"
+#include "ui/parts/core_words.h"
 #include "ui/parts/door_words.h"
 #include "ui/screens/review/said_words.h"
 
@@ -53,7 +57,12 @@ struct Tapping {
         return TapWords::tr("deficiency of %1").arg(QString::fromStdString(body.door));
     }
     QString operator()(const CautionAnswered& body) const {
-        return TapWords::tr("caution before %1").arg(QString::fromStdString(body.door));
+        const auto all = cautionsBeforeRelease();
+        const auto asked = std::ranges::find(all, std::string_view(body.question), &Caution::id);
+        const QString words =
+            TapWords::tr("caution before %1").arg(QString::fromStdString(body.door)) +
+            (asked == all.end() ? QString() : QStringLiteral(": ") + coreWords(asked->question));
+        return body.confirmed ? words : TapWords::tr("no longer confirmed: %1").arg(words);
     }
     QString operator()(const RunStarted& body) const {
         return TapWords::tr("run of %1").arg(QString::fromStdString(body.door)) +

@@ -44,7 +44,9 @@ public:
              const char* name, const char* role = "plain") {
         if (!tap)
             return;
-        const QString words = tapWords(*tap->named_by, m_round);
+        QString words = tapWords(*tap->named_by, m_round);
+        if (const std::size_t facts = tap->facts.size(); facts > 1)
+            words = UndoSheet::tr("%1, and %2 more").arg(words, QString::number(facts - 1));
         m_lines.addWidget(
             new Lettering(QStringLiteral("%1 · %2").arg(
                               whenWords(tap->named_by->stamp.when, m_round.outside().now()), words),
