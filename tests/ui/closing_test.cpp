@@ -55,6 +55,30 @@ struct Closing : testing::Test {
 
 } // namespace
 
+TEST_F(Closing, EscapeStopsTheRunWhereverTheKeyboardHasGone) {
+    runAtDoor();
+    window.focusWidget()->clearFocus();
+    ASSERT_EQ(window.focusWidget(), nullptr);
+    QTest::keyClick(&window, Qt::Key_Space, {}, 100); // marks, later than a bounce
+    ASSERT_TRUE(round.door("5-31")->evidence.runs[0].end);
+    EXPECT_EQ(round.door("5-31")->evidence.runs[0].end->outcome, RunOutcome::Complete);
+
+    emit window.doorScreen().timeAsked("5-31", Release::LetGo, RunKind::Closing);
+    test::settle(window);
+    ship.vessel_register.failure = disk_full;
+    QTest::mousePress(shown("mark"), Qt::LeftButton);
+    QWidget* again = shown("save-again"); // lies beside the screens
+    ASSERT_NE(again, nullptr);
+    QTest::mouseClick(again, Qt::LeftButton);
+    ASSERT_EQ(window.focusWidget(), again);
+    QTest::keyClick(again, Qt::Key_Escape);
+    ship.vessel_register.failure.reset();
+    ASSERT_TRUE(round.saveWaiting());
+    ASSERT_EQ(round.door("5-31")->evidence.runs.size(), 2u);
+    ASSERT_TRUE(round.door("5-31")->evidence.runs[1].end);
+    EXPECT_EQ(round.door("5-31")->evidence.runs[1].end->outcome, RunOutcome::Stopped);
+}
+
 TEST_F(Closing, NothingToLoseNothingAsked) {
     EXPECT_TRUE(window.close());
 }

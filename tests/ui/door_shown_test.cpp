@@ -11,6 +11,7 @@
 #include "tests/ui/memory_register.h"
 #include "ui/parts/choice_row.h"
 #include "ui/parts/door_list.h"
+#include "ui/parts/sheet.h"
 #include "ui/parts/verdict_list.h"
 #include "ui/screens/door/door_screen.h"
 
@@ -90,6 +91,18 @@ TEST_F(DoorShown, APressInAWalkdownThatIsOverIsRefusedAloud) {
     EXPECT_EQ(refused.size(), 1);
     EXPECT_EQ(round.waiting(), 0u);
     EXPECT_TRUE(doorsAnswered().empty());
+}
+
+TEST_F(DoorShown, NothingMoreIsOfferedOnceTheWalkdownIsOver) {
+    const auto offered = [&] {
+        emit screen.findChild<VerdictList*>()->whyAsked("self-closing");
+        const bool is = screen.findChild<QPushButton*>("why-could-not") != nullptr;
+        delete screen.findChild<Sheet*>();
+        return is;
+    };
+    EXPECT_TRUE(offered());
+    ASSERT_TRUE(round.record(WalkdownEnded{walkdown, ""}));
+    EXPECT_FALSE(offered());
 }
 
 TEST_F(DoorShown, AnAnswerIsClearedOnlyAfterItWasAskedFor) {

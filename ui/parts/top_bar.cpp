@@ -79,6 +79,7 @@ TopBar::TopBar(QWidget* parent)
     m_back->setAccessibleName(tr("Back"));
     m_light->setObjectName(QStringLiteral("light"));
     m_undo->setObjectName(QStringLiteral("undo"));
+    m_saved->setObjectName(QStringLiteral("saved"));
     setRole(*m_back, "bar");
     setRole(*m_undo, "bar");
     setRole(*m_light, "bar");

@@ -85,6 +85,10 @@ void WhyPanel::setPhrases(const QStringList& phrases) {
     m_bad->setEnabled(false);
 }
 
+void WhyPanel::leaveUndecided() {
+    m_decision->hide();
+}
+
 void WhyPanel::say(const QString& heading, const QString& words) {
     if (words.isEmpty())
         return;

@@ -26,6 +26,8 @@ public:
     /// `inclined`: what arithmetic says of an inclination the text asks for; may be empty.
     void setRow(const RowGrade& row, const QString& asked_because, const QString& inclined = {});
     void setPhrases(const QStringList& phrases);
+    /// Offers no decision: nothing is recorded there any more.
+    void leaveUndecided();
 
     /// Heading and words of every paragraph now shown, in order; for tests and for reading aloud.
     QStringList paragraphs() const;

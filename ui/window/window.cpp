@@ -54,7 +54,7 @@ Window::Window(Round& round, Look& look, practice::Stage* stage)
     , m_practice(new PracticeScreen(round))
     , m_cut_short(new CutShort(round, this))
     , m_wall(new QTimer(this))
-    , m_undo_keys(new QShortcut(QKeySequence::Undo, this)) {
+    , m_undo_keys(new QShortcut(this)) {
     setObjectName(QStringLiteral("latchround-window"));
     setWindowTitle(QString::fromStdString(round.arrangement().particulars.name) +
                    QStringLiteral(" · Latchround"));
@@ -108,6 +108,9 @@ Window::Window(Round& round, Look& look, practice::Stage* stage)
         screen->bar().setUndo(true);
         connect(&screen->bar(), &TopBar::undoAsked, this, &Window::undo);
     }
+    // One sheet takes back and puts back.
+    m_undo_keys->setKeys(QKeySequence::keyBindings(QKeySequence::Undo) +
+                         QKeySequence::keyBindings(QKeySequence::Redo));
     connect(m_undo_keys, &QShortcut::activated, this, &Window::undo);
     connect(&round, &Round::recorded, this, [this] { tellTap(); });
     connect(&round, &Round::waitingChanged, this, [this] { tellTap(); });
@@ -194,6 +197,16 @@ void Window::leaveEndedWalkdown() {
 
 /// Where the screen in front has no undo of its own, as the stopwatch and the drill have, and
 /// nothing lies over it.
+void Window::keyPressEvent(QKeyEvent* event) {
+    QWidget* front = m_screens->currentWidget();
+    const QWidget* at = focusWidget();
+    const bool was_asked = at == front || (at && front->isAncestorOf(at));
+    if (was_asked || openSheet())
+        QWidget::keyPressEvent(event);
+    else
+        static_cast<QObject*>(front)->event(event);
+}
+
 void Window::undo() {
     const QWidget* shown = m_screens->currentWidget();
     if (shown == m_stopwatch || shown == m_drill || openSheet() || !canUndo(m_round))

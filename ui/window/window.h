@@ -58,6 +58,9 @@ signals:
 protected:
     void paintEvent(QPaintEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
+    /// What nobody took: the screen in front is asked, wherever the keyboard has gone. Escape stops
+    /// a run also from the banner, or when no widget has the keyboard.
+    void keyPressEvent(QKeyEvent* event) override;
     /// Tab goes as the screen is read.
     bool focusNextPrevChild(bool next) override;
 

@@ -270,7 +270,9 @@ void DoorSheets::why(const QString& requirement) {
             writeDeficiency(requirement);
         });
     }
-    if (row->verdict == Verdict::Untested) {
+    if (!m_round.isUnderWay())
+        panel->leaveUndecided();
+    if (row->verdict == Verdict::Untested && m_round.isUnderWay()) {
         auto* could_not = keyOf(tr("Could not test"), "why-could-not");
         keys->addWidget(could_not);
         connect(could_not, &QPushButton::clicked, sheet, [this, sheet, requirement] {
