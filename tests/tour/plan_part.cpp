@@ -9,6 +9,9 @@ void planWalkdown(Tour& tour) {
     tour.stop("home, ended");
     tour.tap("home-main");
     tour.stop("plan");
+    tour.tap("scope-1");
+    tour.stop("which deck");
+    tour.closeSheet();
     tour.tap("sample");
     tour.stop("sample");
     tour.closeSheet();

@@ -1,7 +1,11 @@
 // The sheets over the first screen.
+#include <limits>
+
 #include <QCoreApplication>
+#include <QTest>
 
 #include "tests/tour/tour.h"
+#include "ui/parts/zone_profile.h"
 #include "ui/sheets/progress_sheet.h"
 
 namespace latchround::tour {
@@ -22,9 +26,36 @@ void workLong(Tour& tour) {
     });
 }
 
+/// Where two doors lie under one fingertip.
+void touchDoorsOfTheShip(Tour& tour) {
+    auto* ship = tour.window().findChild<ui::ZoneProfile*>();
+    if (!tour.reach("home-profile") || !ship->isVisible())
+        return;
+    std::vector<QPoint> places;
+    for (const ui::ProfileLine& line : ship->lines())
+        for (const QString& door : line.doors)
+            if (const auto place = ship->placeOf(door))
+                places.push_back(place->center().toPoint());
+    QPoint closest;
+    int least = std::numeric_limits<int>::max();
+    for (const QPoint& one : places)
+        for (const QPoint& other : places)
+            if (const int apart = (one - other).manhattanLength(); apart > 0 && apart < least) {
+                least = apart;
+                closest = one;
+            }
+    QTest::mouseClick(ship, Qt::LeftButton, {}, closest);
+    tour.settle();
+    if (!tour.shows("sheet-close"))
+        return tour.tap("back");
+    tour.stop("which door");
+    tour.closeSheet();
+}
+
 } // namespace
 
 void openSheets(Tour& tour) {
+    touchDoorsOfTheShip(tour);
     for (const auto& [key, stop] : {std::pair{"home-all-doors", "all doors"},
                                     {"home-vessels", "vessels"},
                                     {"home-all-walkdowns", "walkdowns"},

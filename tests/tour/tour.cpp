@@ -239,15 +239,15 @@ void Tour::tapPhrase(int number) {
     QWidget* sheet = hands::sheet(&window());
     auto* picker = sheet ? sheet->findChild<ui::PhrasePicker*>() : nullptr;
     ASSERT_NE(picker, nullptr);
-    int at = 0;
+    std::vector<QPushButton*> keys;
     for (QPushButton* key : picker->findChildren<QPushButton*>())
-        if (key->isCheckable() && at++ == number) {
-            turnPagesTo(*key);
-            hands::click(key);
-            settle();
-            return;
-        }
-    ADD_FAILURE() << "there is no phrase " << number;
+        if (key->isCheckable())
+            keys.push_back(key);
+    const std::size_t at = number < 0 ? keys.size() - std::size_t(-number) : std::size_t(number);
+    ASSERT_LT(at, keys.size()) << "there is no such phrase: " << number;
+    turnPagesTo(*keys[at]);
+    hands::click(keys[at]);
+    settle();
 }
 
 void Tour::type(const QString& field, const QString& words) {
@@ -284,10 +284,10 @@ void Tour::pass(double seconds) {
 }
 
 const std::vector<Part>& parts() {
-    static const std::vector<Part> all = {{"walk", walkDoors},    {"sheets", openSheets},
-                                          {"door", askAtDoor},    {"help", askForHelp},
-                                          {"plan", planWalkdown}, {"review", reviewItems},
-                                          {"practice", practise}, {"settings", settings}};
+    static const std::vector<Part> all = {
+        {"walk", walkDoors},    {"sheets", openSheets}, {"door", askAtDoor},
+        {"help", askForHelp},   {"plan", planWalkdown}, {"review", reviewItems},
+        {"practice", practise}, {"settings", settings}, {"rare", goRareWays}};
     return all;
 }
 

@@ -59,7 +59,7 @@ public:
     void tap(const QString& name);
     /// Touches the words of a row, which ask what to look at.
     void askHelp(const QString& row);
-    /// The key of the top sheet's n-th phrase, from 0.
+    /// The key of the top sheet's n-th phrase, from 0; below that from the last, -1.
     void tapPhrase(int number);
     void type(const QString& field, const QString& words);
     void closeSheet();
@@ -117,5 +117,6 @@ void planWalkdown(Tour& tour);
 void reviewItems(Tour& tour);
 void practise(Tour& tour);
 void settings(Tour& tour);
+void goRareWays(Tour& tour);
 
 } // namespace latchround::tour

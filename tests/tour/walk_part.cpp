@@ -61,6 +61,11 @@ void walkDoors(Tour& tour) {
     tour.tap("stop");
     tour.waitForKey("run-done");
     tour.stop("stopwatch, stopped");
+    if (tour.shows("run-why")) {
+        tour.tap("run-why");
+        tour.stop("stopwatch, why stopped");
+        tour.closeSheet();
+    }
 }
 
 } // namespace latchround::tour

@@ -1,0 +1,142 @@
+// What seldom comes up: what an earlier start left unsaved or the register refuses, a run that was
+// cut short, two people who said different things, an exercise that was broken off; and the sheets
+// that few doors or few hands lead to.
+#include <QDir>
+#include <QImage>
+#include <QPointer>
+
+#include "app/desktop/practice_desk.h"
+#include "app/desktop/waiting_file.h"
+#include "app/register/sqlite_register.h"
+#include "app/vessels/vessel_folder.h"
+#include "tests/tour/tour.h"
+#include "tests/whole/hands.h"
+
+namespace latchround::tour {
+
+namespace {
+
+/// What another tablet, and this one before its power was cut, could not save.
+class LeftBehind {
+public:
+    explicit LeftBehind(const std::vector<Fact>& facts) {
+        for (const Fact& fact : facts) {
+            if (std::holds_alternative<WalkdownEnded>(fact.body))
+                m_ended = std::get<WalkdownEnded>(fact.body).walkdown;
+            if (std::holds_alternative<PersonJoined>(fact.body))
+                m_person = fact.stamp.id;
+            if (std::holds_alternative<Observation>(fact.body))
+                m_last = &fact;
+        }
+    }
+
+    std::vector<ui::WaitingBatch> batches() {
+        auto answer = std::get<Observation>(m_last->body);
+        answer.answer = answer.answer == Answer::No ? Answer::Yes : Answer::No;
+        Observation late = answer;
+        late.walkdown = m_ended;
+        const Fact start =
+            made(RunStarted{answer.walkdown, answer.door, RunKind::Closing, Release::LocalSideOne});
+        Mark mark;
+        mark.run = start.stamp.id;
+        mark.event_ms = 1000;
+        return {{{made(answer)}, {}}, {{start, made(mark)}, {}}, {{made(late)}, {}}};
+    }
+
+private:
+    Fact made(FactBody body) {
+        const Moment when{m_last->stamp.when.utc_ms + 60'000,
+                          m_last->stamp.when.ship_offset_minutes};
+        return {{m_ids.next(when.utc_ms, {}), when, m_person, "another tablet", {}},
+                std::move(body)};
+    }
+
+    FactIdSequence m_ids;
+    FactId m_ended;
+    FactId m_person;
+    const Fact* m_last = nullptr;
+};
+
+void openAgain(Tour& tour, const QString& path) {
+    const QPointer<QWidget> before = &tour.window();
+    ASSERT_TRUE(tour.desk().openVessel(path));
+    tour.waitUntil([&] { return !before; }, "the vessel is opened again");
+}
+
+void decide(Tour& tour) {
+    tour.tap("open-items-all");
+    tour.tap("review-differences");
+    tour.stop("differences");
+    tour.tap("decide-0");
+    tour.stop("difference");
+    tour.tapPhrase(0);
+    tour.stop("difference, why");
+    tour.closeSheet();
+    tour.tap("review-hand-over");
+    tour.tap("hand-key");
+    tour.stop("own key");
+    tour.closeSheet();
+    tour.tap("review-hand-over");
+    tour.tap("hand-seal");
+    tour.stop("seal");
+    tour.closeSheet();
+}
+
+void comeBackAfterTrouble(Tour& tour) {
+    const QString path = registersOnThisMachine().front();
+    const std::vector<Fact> facts = SqliteRegister::open(path).value()->facts().value();
+    ASSERT_TRUE(WaitingFile(path).keep(LeftBehind(facts).batches()));
+    openAgain(tour, path);
+    tour.stop("not saved");
+    tour.tap("save-again");
+    tour.stop("cut short");
+    tour.tap("cut-short-by-hand");
+    tour.stop("cut short, by hand");
+    tour.closeSheet();
+    tour.stop("refused");
+    tour.tap("put-aside");
+    tour.stop("put aside");
+    tour.tap("put-aside-confirm");
+    tour.stop("put aside, done");
+    tour.closeSheet();
+}
+
+void keepPhotograph(Tour& tour) {
+    const QString picture = QDir(vesselFolder()).filePath("seal.png");
+    QImage image(8, 8, QImage::Format_RGB32);
+    image.fill(Qt::black);
+    ASSERT_TRUE(image.save(picture));
+    hands::chooseFileWhenAsked(&tour.window(), picture);
+    tour.tap("photograph");
+    tour.stop("photograph");
+    tour.closeSheet();
+}
+
+void breakOffAnExercise(Tour& tour) {
+    tour.tap("home-practice");
+    tour.tap("practise-sliding");
+    tour.settle();
+    tour.desk().leavePractice();
+    tour.waitUntil([&] { return !tour.desk().practiceDesk(); }, "back to the vessel");
+    tour.tap("home-practice");
+    tour.stop("practice, unfinished");
+    tour.tap("unfinished-aside");
+}
+
+} // namespace
+
+void goRareWays(Tour& tour) {
+    comeBackAfterTrouble(tour);
+    decide(tour);
+    tour.tap("back");
+    tour.tap("home-main");
+    keepPhotograph(tour);
+    tour.tap("from-paper");
+    tour.tapPhrase(-1);
+    tour.stop("from paper, somebody else");
+    tour.closeSheet();
+    tour.tap("back");
+    breakOffAnExercise(tour);
+}
+
+} // namespace latchround::tour
