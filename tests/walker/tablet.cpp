@@ -1,0 +1,301 @@
+#include "tests/walker/tablet.h"
+
+#include <stdexcept>
+
+#include <QApplication>
+#include <QBuffer>
+#include <QCryptographicHash>
+#include <QDir>
+#include <QImage>
+#include <sqlite3.h>
+
+#include "app/catalogue/catalogue_place.h"
+#include "app/desktop/waiting_file.h"
+#include "app/handover/give.h"
+#include "app/handover/register_check.h"
+#include "app/handover/take.h"
+#include "tests/register/fault_vfs.h"
+#include "tests/ui/memory_register.h"
+
+namespace latchround::walker {
+
+namespace {
+
+constexpr QSize tablet_size{1280, 800};
+const QString settings_vessel = QStringLiteral("vessel");
+
+template <class T>
+T must(Result<T> result) {
+    if (!result)
+        throw std::runtime_error(inOneLine(result.error()));
+    return std::move(*result);
+}
+
+void must(const Done& done) {
+    if (!done)
+        throw std::runtime_error(inOneLine(done.error()));
+}
+
+const Catalogue& catalogue() {
+    static const Catalogue built_in = builtInCatalogue().value();
+    return built_in;
+}
+
+ui::PickedPhotograph somePicture() {
+    QByteArray bytes;
+    QBuffer into(&bytes);
+    QImage image(2, 2, QImage::Format_RGB32);
+    image.fill(Qt::black);
+    image.save(&into, "PNG");
+    const auto* first = reinterpret_cast<const std::byte*>(bytes.constData());
+    return {{first, first + bytes.size()},
+            QCryptographicHash::hash(bytes, QCryptographicHash::Sha256).toHex().toStdString(),
+            "image/png"};
+}
+
+/// The real desk on a machine without camera, loudspeaker and files to choose; who is asked for a
+/// photograph has one.
+class DeskInHand : public Desk {
+public:
+    DeskInHand(ui::Look& look, std::map<QString, QString>& settings)
+        : Desk(catalogue(), {}, look)
+        , m_settings(settings) {}
+
+    QString setting(const QString& name) const override {
+        const auto found = m_settings.find(name);
+        return found == m_settings.end() ? QString() : found->second;
+    }
+    void keepSetting(const QString& name, const QString& value) override {
+        m_settings[name] = value;
+    }
+    Result<std::optional<ui::PickedPhotograph>> photographFromFile(QWidget*) override {
+        static const ui::PickedPhotograph picture = somePicture();
+        return std::optional(picture);
+    }
+    bool hasCamera() const override { return false; }
+    bool readySound() override { return false; }
+    void cueMark() override {}
+    void showFile(const QString&) override {}
+    Result<std::optional<QString>> giveHandover(QWidget*, const QString&,
+                                                const ui::GoOn&) override {
+        return std::optional<QString>{};
+    }
+    Checked<std::optional<ui::HandoverSeen>> lookAtHandover(QWidget*, const ui::GoOn&) override {
+        return std::optional<ui::HandoverSeen>{};
+    }
+    Checked<std::optional<QString>> takeInRegister(QWidget*, const ui::GoOn&) override {
+        return std::optional<QString>{};
+    }
+    Checked<std::optional<QString>> takeInExercise(QWidget*) override {
+        return std::optional<QString>{};
+    }
+    Checked<std::optional<QString>> takeInFlagRules(QWidget*) override {
+        return std::optional<QString>{};
+    }
+
+private:
+    std::map<QString, QString>& m_settings;
+};
+
+const QStringList& registerFiles() {
+    static const QStringList patterns{QStringLiteral("*.db"), QStringLiteral("*.db-*"),
+                                      QStringLiteral("*.db.*")};
+    return patterns;
+}
+
+void copyAll(const QDir& from, const QDir& to, const QStringList& patterns) {
+    for (const QString& name : from.entryList(patterns, QDir::Files))
+        if (!QFile::copy(from.filePath(name), to.filePath(name)))
+            throw std::runtime_error("not copied: " + name.toStdString());
+}
+
+void removeAll(const QDir& folder, const QStringList& patterns) {
+    for (const QString& name : folder.entryList(patterns, QDir::Files))
+        QFile::remove(folder.filePath(name));
+}
+
+std::vector<Fact> personAndWalk(FactIdSequence& ids, const std::string& device, std::int64_t utc_ms,
+                                const std::string& name) {
+    const Moment when{utc_ms, 60};
+    const FactId person = ids.next(utc_ms, {});
+    WalkdownBegun plan;
+    plan.team = {name};
+    plan.scope = "all doors";
+    for (const Door& door : ui::smallVessel().doors)
+        plan.doors.push_back(door.number);
+    plan.control_station = "bridge";
+    plan.channel = "Ch 8";
+    plan.start_word = "release now";
+    plan.stop_word = "stop stop stop";
+    plan.may_stop = "anyone";
+    plan.brief_read = true;
+    return {{{person, when, person, device, {}}, PersonJoined{name, "surveyor"}},
+            {{ids.next(utc_ms, {}), when, person, device, {}}, plan}};
+}
+
+void take(const Handover& handover, SqliteRegister& into, Tablet& tablet, const Clock& clock) {
+    Taking taking;
+    if (must(standingOf(handover.sheet, into)) == KeyStanding::Asks) {
+        const FactId mate = tablet.newId();
+        const Moment when{clock.utc_ms, 60};
+        taking.acceptance = {{{mate, when, mate, into.device(), {}}, PersonJoined{"Mate", ""}},
+                             {{tablet.newId(), when, mate, into.device(), {}},
+                              KeyAccepted{handover.sheet.key, handover.sheet.device, "by ear"}}};
+    }
+    (void)must(latchround::take(handover, into, taking));
+}
+
+Handover handedOver(SqliteRegister& from, const Clock& clock) {
+    auto given = must(handoverOf(from, {{clock.utc_ms, 60}, "walker", std::nullopt}));
+    return must(Handover::read(std::move(given.bytes), "h.zip", nullptr));
+}
+
+} // namespace
+
+void Clock::pass(std::int64_t milliseconds) {
+    utc_ms += milliseconds;
+    steady_ns += milliseconds * 1'000'000;
+    event_ms += std::uint64_t(milliseconds);
+}
+
+void setDiskFull(bool full) {
+    if (full)
+        arm({Fault::DiskFull, 1, true});
+    else
+        disarm();
+}
+
+void prepareVessels(const QString& first, const QString& second) {
+    Clock clock;
+    clock.pass(-3'600'000);
+    Tablet other(second, 2, clock);
+    FactIdSequence ids;
+    const auto file = must(SqliteRegister::open(QDir(first).filePath("quarrel-tern.db")));
+    must(file->adopt(ui::smallVessel(), {clock.utc_ms, 60}));
+    must(file->record(personAndWalk(ids, file->device(), clock.utc_ms, "Maren Tollefsby")));
+    Arrangement sister = ui::smallVessel();
+    sister.particulars.name = "Sister Tern";
+    sister.particulars.number = "T-2";
+    const auto beside = must(SqliteRegister::open(QDir(first).filePath("sister-tern.db")));
+    must(beside->adopt(sister, {clock.utc_ms, 60}));
+    must(beside->record(personAndWalk(ids, beside->device(), clock.utc_ms, "Ansa Merlund")));
+    const auto taken = must(SqliteRegister::open(QDir(second).filePath("quarrel-tern.db")));
+    take(handedOver(*file, clock), *taken, other, clock);
+}
+
+Tablet::Tablet(const QString& folder, std::uint8_t number, Clock& clock)
+    : m_folder(folder)
+    , m_number(number)
+    , m_clock(clock) {
+    m_settings[settings_vessel] = QDir(folder).filePath(QStringLiteral("quarrel-tern.db"));
+    m_settings[QStringLiteral("language")] = QStringLiteral("en");
+}
+
+Tablet::~Tablet() = default;
+
+FactId Tablet::newId() {
+    return m_ids.next(m_clock.utc_ms, {0, m_number, 3, 4, 5, 6, 7, 8, 9, m_number});
+}
+
+void Tablet::start() {
+    // One file system knows them all: whoever opens a register goes through the disk that fills up.
+    static const bool through_fault_vfs = [] {
+        installFaultVfs();
+        return sqlite3_vfs_register(sqlite3_vfs_find("fault"), 1) == SQLITE_OK;
+    }();
+    if (!through_fault_vfs)
+        throw std::runtime_error("SQLite does not take the disk that fills up");
+    qputenv("LATCHROUND_DATA", m_folder.toUtf8());
+    m_desk = std::make_unique<DeskInHand>(m_look, m_settings);
+    m_desk->setWallClock([this] { return Moment{m_clock.utc_ms, 60}; });
+    m_desk->setSteadyClock([this] { return m_clock.steady_ns; });
+    m_desk->setIds([this] { return newId(); });
+    must(m_desk->open(vessel()));
+    window()->resize(tablet_size);
+}
+
+void Tablet::cutPower() {
+    const QDir folder(m_folder);
+    folder.mkdir(QStringLiteral("image"));
+    const QDir image(folder.filePath(QStringLiteral("image")));
+    // The shared memory beside a log is lost with the power; the lock is the program's own.
+    copyAll(folder, image,
+            {QStringLiteral("*.db"), QStringLiteral("*.db-wal"), QStringLiteral("*.waiting*")});
+    shutDown();
+    removeAll(folder, registerFiles());
+    copyAll(image, folder, registerFiles());
+    removeAll(image, registerFiles());
+}
+
+void Tablet::shutDown() {
+    m_readers.clear();
+    m_desk.reset();
+}
+
+ui::Window* Tablet::window() const {
+    return m_desk->window();
+}
+
+Tablet::Reader& Tablet::reader(const QString& vessel) {
+    Reader& reader = m_readers[vessel];
+    if (!reader.file) {
+        reader.file = must(SqliteRegister::open(vessel));
+        (void)reader.file->hasChanged();
+        reader.facts = must(reader.file->facts());
+    }
+    return reader;
+}
+
+const std::vector<Fact>& Tablet::onDisk(const QString& vessel) {
+    Reader& there = reader(vessel);
+    if (there.file->hasChanged())
+        there.facts = must(there.file->facts());
+    return there.facts;
+}
+
+std::string Tablet::device(const QString& vessel) {
+    return reader(vessel).file->device();
+}
+
+std::vector<std::vector<Fact>> Tablet::kept(const QString& vessel) {
+    std::vector<std::vector<Fact>> kept;
+    WaitingFile::Read read = WaitingFile(vessel).read();
+    if (read.fault)
+        throw std::runtime_error(inOneLine(*read.fault));
+    for (ui::WaitingBatch& batch : read.waiting)
+        kept.push_back(std::move(batch.facts));
+    return kept;
+}
+
+std::vector<QString> Tablet::vessels() const {
+    std::vector<QString> paths;
+    const QDir folder(m_folder);
+    for (const QString& name : folder.entryList({QStringLiteral("*.db")}, QDir::Files))
+        paths.push_back(folder.filePath(name));
+    return paths;
+}
+
+std::string handEachOther(Tablet& one, const QString& register_of_one, Tablet& other,
+                          const QString& register_of_other, Clock& clock) {
+    const auto a = must(SqliteRegister::open(register_of_one));
+    const auto b = must(SqliteRegister::open(register_of_other));
+    take(handedOver(*a, clock), *b, other, clock);
+    take(handedOver(*b, clock), *a, one, clock);
+    take(handedOver(*a, clock), *b, other, clock);
+    return must(a->facts()) == must(b->facts()) ? std::string()
+                                                : "the two tablets do not hold the same facts";
+}
+
+std::string faultsOf(const QString& register_path) {
+    const auto file = must(SqliteRegister::open(register_path));
+    Ledger ledger;
+    for (Fact& fact : must(file->facts()))
+        ledger.add(std::move(fact));
+    const RegisterCheck check = must(checkedRegister(*file, ledger));
+    std::string faults;
+    for (const Complaint& fault : check.faults)
+        faults += inOneLine(fault) + "\n";
+    return faults;
+}
+
+} // namespace latchround::walker
