@@ -97,6 +97,7 @@ Done Desk::open(const QString& path) {
     auto round = std::make_unique<ui::Round>(**opened, *this, std::move(rules.catalogue));
     if (Done loaded = round->load(); !loaded)
         return loaded;
+    const std::optional<Complaint> unread = takeUpWaiting(*round, path);
     m_words = wordsSetting();
     auto window = std::make_unique<ui::Window>(*round, m_look);
     QObject::connect(window.get(), &ui::Window::madeAnewAsked, &m_change_over,
@@ -109,30 +110,34 @@ Done Desk::open(const QString& path) {
     });
     if (own != facts.rend())
         m_ids.continueAfter(own->first);
-    // What waits is the writer's: who only shows the register leaves it alone.
-    const bool writes = (*opened)->otherWriter().empty();
-    WaitingFile waiting(path);
-    WaitingFile::Read kept = writes ? waiting.read() : WaitingFile::Read();
     // The old window goes before the round it shows, the round before its register.
     m_window = std::move(window);
     m_round = std::move(round);
     m_register = std::move(*opened);
     m_path = path;
-    m_waiting = std::move(waiting);
     m_signatures = SignatureChecks();
     keepSetting(QStringLiteral("vessel"), path);
-    if (writes)
+    if (m_register->otherWriter().empty())
         m_other.stop();
     else
         m_other.start();
     m_window->show();
     m_choice.reset();
-    m_round->takeUp(std::move(kept.waiting));
-    if (kept.fault)
-        m_window->tell(ui::Window::tr("Not read"), ui::complaintWords(*kept.fault));
+    if (unread)
+        m_window->tell(ui::Window::tr("Not read"), ui::complaintWords(*unread));
     if (!rules.notice.empty())
         m_window->tell(ui::Window::tr("Catalogue"), QString::fromStdString(rules.notice));
     return {};
+}
+
+/// Before there is a window: what it shows first depends on it.
+std::optional<Complaint> Desk::takeUpWaiting(ui::Round& round, const QString& path) {
+    m_waiting = WaitingFile(path);
+    if (!round.otherWriter().isEmpty())
+        return std::nullopt; // what waits is the writer's
+    WaitingFile::Read kept = m_waiting.read();
+    round.takeUp(std::move(kept.waiting));
+    return kept.fault;
 }
 
 Result<std::unique_ptr<SqliteRegister>> Desk::opened(const QString& path) {

@@ -124,8 +124,11 @@ public:
     /// What is not saved yet, and why.
     std::size_t waiting() const { return m_waiting.size(); }
     const Complaint& whyWaiting() const { return m_why_waiting; }
-    /// Facts of it, in their order.
+    /// Facts of it that are not refused, in their order.
     std::vector<const Fact*> waitingFacts() const;
+    /// A mark or the end of this run is among them: what is on record does not tell yet how the run
+    /// stands.
+    bool waitsFor(const FactId& run) const;
     /// It waits only until somebody else has written, is kept on disk meanwhile, and is tried again
     /// by itself: nobody needs to be told yet.
     bool isSavingShortly() const;

@@ -78,9 +78,18 @@ void Round::tryAgain() {
 std::vector<const Fact*> Round::waitingFacts() const {
     std::vector<const Fact*> facts;
     for (const Waiting& batch : m_waiting)
-        for (const Fact& fact : batch.facts)
-            facts.push_back(&fact);
+        if (!batch.refused)
+            for (const Fact& fact : batch.facts)
+                facts.push_back(&fact);
     return facts;
+}
+
+bool Round::waitsFor(const FactId& run) const {
+    return std::ranges::any_of(waitingFacts(), [&run](const Fact* fact) {
+        const auto* mark = std::get_if<Mark>(&fact->body);
+        const auto* end = std::get_if<RunEnded>(&fact->body);
+        return (mark && mark->run == run) || (end && end->run == run);
+    });
 }
 
 void Round::keepWaiting() {

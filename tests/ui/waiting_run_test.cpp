@@ -1,0 +1,91 @@
+// A run of which something waits to be saved: it goes on, it ends but once, and nobody takes it for
+// one that was cut short.
+#include <gtest/gtest.h>
+
+#include <QPushButton>
+
+#include "tests/ui/busy.h"
+#include "ui/parts/sheet.h"
+#include "ui/parts/top_bar.h"
+#include "ui/screens/stopwatch/stopwatch_screen.h"
+
+using namespace latchround;
+using namespace latchround::ui;
+
+namespace {
+
+struct WaitingRun : Busy {
+    void goHome() {
+        emit window.doorScreen().bar().back();
+        test::settle(window);
+    }
+    /// Its first mark is on record; the last waits, and the end with it.
+    void finishWhileBusy() {
+        arm();
+        mark();
+        hold();
+        mark();
+        ASSERT_EQ(round.waiting(), 1u);
+    }
+    /// As at the next start of the program.
+    std::unique_ptr<Round> startedAgain() {
+        auto next = std::make_unique<Round>(ship.vessel_register, ship.outside, round.catalogue());
+        EXPECT_TRUE(next->load());
+        next->takeUp(ship.outside.kept);
+        return next;
+    }
+    void expectComplete(const Round& of) {
+        const std::vector<RunRecord>& runs = of.door("5-31")->evidence.runs;
+        ASSERT_EQ(runs.size(), 1u);
+        EXPECT_EQ(runs[0].marks.size(), 2u);
+        ASSERT_TRUE(runs[0].end);
+        EXPECT_EQ(runs[0].end->outcome, RunOutcome::Complete);
+    }
+};
+
+} // namespace
+
+/// The answer would overrule the end that waits.
+TEST_F(WaitingRun, WhoseEndWaitsIsNotCutShort) {
+    finishWhileBusy();
+    goHome();
+    EXPECT_FALSE(isShown("cut-short"));
+    letGo();
+    ring();
+    EXPECT_FALSE(isShown("cut-short"));
+    expectComplete(round);
+}
+
+TEST_F(WaitingRun, WhoseEndWaitsIsNotCutShortAtTheNextStart) {
+    finishWhileBusy();
+    letGo();
+    const auto next = startedAgain();
+    Window again(*next, look);
+    again.show();
+    test::settle(again);
+    EXPECT_EQ(again.findChild<Sheet*>("cut-short"), nullptr);
+    EXPECT_TRUE(again.findChild<QWidget*>("not-saved")->isVisible());
+    ASSERT_TRUE(next->saveWaiting());
+    test::settle(again);
+    EXPECT_EQ(again.findChild<Sheet*>("cut-short"), nullptr);
+    expectComplete(*next);
+}
+
+/// Once what waited is saved, a run that has no end all the same is offered.
+TEST_F(WaitingRun, WithoutAnEndIsOfferedOnceItsMarksAreSaved) {
+    const FactId run = ship.put(RunStarted{walkdown, "5-31", RunKind::Closing, Release::LetGo, 0});
+    const auto press = [&](MarkKind kind, std::uint32_t ms) {
+        return Mark{run, kind, ms, {}, InputDevice::Touch, {}};
+    };
+    ship.put(press(MarkKind::LeafMoves, 1000));
+    Round next(ship.vessel_register, ship.outside, round.catalogue());
+    ASSERT_TRUE(next.load());
+    next.takeUp({{{next.stamped(press(MarkKind::HalfWay, 4000))}, {}}});
+    Window again(next, look);
+    again.show();
+    test::settle(again);
+    EXPECT_EQ(again.findChild<Sheet*>("cut-short"), nullptr);
+    ASSERT_TRUE(next.saveWaiting());
+    test::settle(again);
+    EXPECT_NE(again.findChild<Sheet*>("cut-short"), nullptr);
+}
