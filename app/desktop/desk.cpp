@@ -97,7 +97,8 @@ Done Desk::open(const QString& path) {
     auto round = std::make_unique<ui::Round>(**opened, *this, std::move(rules.catalogue));
     if (Done loaded = round->load(); !loaded)
         return loaded;
-    const std::optional<Complaint> unread = takeUpWaiting(*round, path);
+    const std::string device = (*opened)->device();
+    const std::optional<Complaint> unread = takeUpWaiting(*round, path, device);
     m_words = wordsSetting();
     auto window = std::make_unique<ui::Window>(*round, m_look);
     QObject::connect(window.get(), &ui::Window::madeAnewAsked, &m_change_over,
@@ -106,7 +107,7 @@ Done Desk::open(const QString& path) {
         window->setGeometry(before->geometry());
     const auto& facts = round->ledger().facts();
     const auto own = std::find_if(facts.rbegin(), facts.rend(), [&](const auto& entry) {
-        return entry.second.stamp.device == (*opened)->device();
+        return entry.second.stamp.device == device;
     });
     if (own != facts.rend())
         m_ids.continueAfter(own->first);
@@ -131,11 +132,16 @@ Done Desk::open(const QString& path) {
 }
 
 /// Before there is a window: what it shows first depends on it.
-std::optional<Complaint> Desk::takeUpWaiting(ui::Round& round, const QString& path) {
+std::optional<Complaint> Desk::takeUpWaiting(ui::Round& round, const QString& path,
+                                             const std::string& device) {
     m_waiting = WaitingFile(path);
     if (!round.otherWriter().isEmpty())
         return std::nullopt; // what waits is the writer's
     WaitingFile::Read kept = m_waiting.read();
+    for (const ui::WaitingBatch& batch : kept.waiting)
+        for (const Fact& fact : batch.facts)
+            if (fact.stamp.device == device)
+                m_ids.continueAfter(fact.stamp.id);
     round.takeUp(std::move(kept.waiting));
     return kept.fault;
 }

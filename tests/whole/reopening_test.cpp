@@ -90,4 +90,16 @@ TEST_F(Reopening, ARunWhoseEndWaitsIsNotCutShort) {
     EXPECT_FALSE(isShown("not-saved"));
 }
 
+/// A signature names this device's facts by the last id of them: none may come before it later.
+TEST_F(Reopening, NoNewIdComesBeforeOneThatWaits) {
+    Fact late = made(Note{walkdown, door, "written before the clock was set back"});
+    Moment ahead = momentNow();
+    ahead.utc_ms += 3'600'000;
+    late.stamp.when = ahead;
+    late.stamp.id = factIdOf(ahead.utc_ms, {});
+    wait({{{late}, {}}});
+    ASSERT_TRUE(desk.open(vessel));
+    EXPECT_GT(desk.newId(), late.stamp.id);
+}
+
 } // namespace latchround
