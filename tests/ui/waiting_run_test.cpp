@@ -71,6 +71,21 @@ TEST_F(WaitingRun, WhoseEndWaitsIsNotCutShortAtTheNextStart) {
     expectComplete(*next);
 }
 
+/// What stops it now would turn a complete run into a stopped one.
+TEST_F(WaitingRun, WhoseEndWaitsIsOver) {
+    finishWhileBusy();
+    auto* screen = find<StopwatchScreen>("stopwatch-screen");
+    EXPECT_FALSE(screen->isRunning());
+    EXPECT_EQ(find<MarkKey>("mark")->nameLine(), "saving…");
+    EXPECT_FALSE(find<MarkKey>("mark")->isEnabled());
+    EXPECT_FALSE(find<QPushButton>("stop")->isEnabled());
+    QTest::keyClick(screen, Qt::Key_Escape);
+    EXPECT_FALSE(screen->isVisible()) << "as after any run";
+    letGo();
+    ring();
+    expectComplete(round);
+}
+
 /// Once what waited is saved, a run that has no end all the same is offered.
 TEST_F(WaitingRun, WithoutAnEndIsOfferedOnceItsMarksAreSaved) {
     const FactId run = ship.put(RunStarted{walkdown, "5-31", RunKind::Closing, Release::LetGo, 0});

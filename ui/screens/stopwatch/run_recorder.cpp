@@ -79,7 +79,19 @@ bool RunRecorder::mayMarkAlarmStopped() const {
 
 bool RunRecorder::isOver() const {
     const RunRecord* run = record();
-    return m_called_off || (run && run->end);
+    return m_called_off || (run && run->end) || waitingEnd();
+}
+
+const Fact* RunRecorder::waitingEnd() const {
+    const Fact* end = nullptr;
+    for (const Fact* fact : m_round.waitingFacts()) {
+        const auto* body = std::get_if<RunEnded>(&fact->body);
+        if (body && body->run == m_run)
+            end = fact;
+        else if (end && fact->stamp.supersedes == end->stamp.id)
+            end = nullptr;
+    }
+    return end;
 }
 
 int RunRecorder::number() const {
@@ -122,7 +134,7 @@ Done RunRecorder::mark(MarkKind kind, const MarkPress& press) {
 
 Entry RunRecorder::ended(RunOutcome outcome, const QString& reason) {
     std::optional<FactId> before;
-    if (!m_end.empty())
+    if (waitingEnd() || m_round.ledger().find(m_end)) // else it was refused
         before = m_end;
     m_end = m_round.newId();
     return {RunEnded{m_run, outcome, reason.toStdString()}, before, m_end};

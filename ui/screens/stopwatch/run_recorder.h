@@ -35,7 +35,7 @@ public:
     /// An event that may be marked now besides the next one.
     bool mayMarkHalfWay() const;
     bool mayMarkAlarmStopped() const;
-    /// Its end is on record, or it was called off, saved or not: no mark is taken any more.
+    /// Its end is on record or waits to be, or it was called off: no mark is taken any more.
     bool isOver() const;
     /// Number of this run among the door's runs of its kind and release, from 1.
     int number() const;
@@ -47,6 +47,8 @@ public:
 
 private:
     Mark markOf(MarkKind kind, const MarkPress& press) const;
+    /// The end that waits to be saved; null where none does, or what waits takes it back again.
+    const Fact* waitingEnd() const;
     /// The run's first fact where none is recorded yet, nor waits to be.
     void addStart(std::vector<Entry>& entries);
     bool wouldComplete(MarkKind kind) const;

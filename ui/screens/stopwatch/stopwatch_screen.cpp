@@ -215,7 +215,10 @@ void StopwatchScreen::showKeys() {
     const SequenceStep* step = m_recorder.next();
     const bool all_saved = round().waiting() == 0;
     const bool saved = all_saved || round().isSavingShortly();
-    if (!saved) {
+    if (saved && !all_saved && m_recorder.isOver()) {
+        m_key->setNameLine(tr("saving…"));
+        m_key->setHintLine({});
+    } else if (!saved) {
         m_key->setNameLine(tr("Not saved"));
         m_key->setHintLine(coreWords(round().whyWaiting().what));
     } else if (step) {
