@@ -71,6 +71,50 @@ TEST_F(WaitingRun, WhoseEndWaitsIsNotCutShortAtTheNextStart) {
     expectComplete(*next);
 }
 
+/// Marks that are safely kept count, however long the other one writes.
+TEST_F(WaitingRun, GoesOnThoughTheOtherWritesForLong) {
+    arm();
+    hold();
+    mark();
+    for (int i = 0; i < 60; ++i)
+        ring();
+    EXPECT_TRUE(isShown("not-saved"));
+    EXPECT_TRUE(find<StopwatchScreen>("stopwatch-screen")->isRunning());
+    EXPECT_EQ(find<MarkKey>("mark")->nameLine(), "Shut");
+    EXPECT_FALSE(window.close()) << "a leaf may be moving";
+    for (Sheet* sheet : window.findChildren<Sheet*>())
+        sheet->close();
+    test::settle(window);
+    mark();
+    EXPECT_EQ(ship.outside.cues, 2);
+    letGo();
+    ring();
+    expectComplete(round);
+}
+
+TEST_F(WaitingRun, GoesOnWithMarksThatAreKeptWhileTheDiskIsFull) {
+    arm();
+    ship.vessel_register.failure = Complaint{"register", "the disk is full", ""};
+    mark();
+    EXPECT_TRUE(isShown("not-saved"));
+    EXPECT_TRUE(find<StopwatchScreen>("stopwatch-screen")->isRunning());
+    mark();
+    letGo();
+    ASSERT_TRUE(round.saveWaiting());
+    expectComplete(round);
+}
+
+TEST_F(WaitingRun, CountsNoMarkThatIsKeptNowhere) {
+    arm();
+    hold();
+    ship.outside.keep_failure = Complaint{"register", "the disk is full", ""};
+    mark();
+    EXPECT_EQ(find<MarkKey>("mark")->nameLine(), "Not saved");
+    EXPECT_FALSE(find<MarkKey>("mark")->isEnabled());
+    EXPECT_FALSE(find<StopwatchScreen>("stopwatch-screen")->isRunning());
+    EXPECT_EQ(ship.outside.cues, 0);
+}
+
 /// What stops it now would turn a complete run into a stopped one.
 TEST_F(WaitingRun, WhoseEndWaitsIsOver) {
     finishWhileBusy();

@@ -129,8 +129,10 @@ public:
     /// A mark or the end of this run is among them: what is on record does not tell yet how the run
     /// stands.
     bool waitsFor(const FactId& run) const;
-    /// It waits only until somebody else has written, is kept on disk meanwhile, and is tried again
-    /// by itself: nobody needs to be told yet.
+    /// What waits is tried again by itself until it is saved: somebody else writes.
+    bool isTryingAgain() const { return m_again.isActive(); }
+    /// That has not gone on for long, and what waits is kept on disk meanwhile: nobody needs to be
+    /// told yet. What is told follows this, and nothing else does.
     bool isSavingShortly() const;
     /// Opens the register afresh and tries again, each in its turn.
     Done saveWaiting();

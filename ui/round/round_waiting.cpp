@@ -64,7 +64,7 @@ void Round::noteFailure(Waiting& batch, const Complaint& why) {
 }
 
 bool Round::isSavingShortly() const {
-    return m_again.isActive() && m_tries < quiet_tries && m_is_kept;
+    return isTryingAgain() && m_tries < quiet_tries && m_is_kept;
 }
 
 void Round::tryAgain() {

@@ -39,7 +39,7 @@ const RunRecord* RunRecorder::record() const {
 std::optional<RunRecord> RunRecorder::soFar() const {
     const RunRecord* saved = record();
     std::optional<RunRecord> run = saved ? std::optional(*saved) : std::nullopt;
-    if (!m_round.isSavingShortly())
+    if (!m_round.isSafeToLeave())
         return run;
     for (const Fact* fact : m_round.waitingFacts()) {
         const auto* mark = std::get_if<Mark>(&fact->body);
@@ -54,6 +54,18 @@ std::optional<RunRecord> RunRecorder::soFar() const {
         run->marks.push_back({fact->stamp.id, *mark});
     }
     return run;
+}
+
+bool RunRecorder::isOnDisk() const {
+    const auto isOfThisRun = [this](const Fact& fact) {
+        const auto* mark = std::get_if<Mark>(&fact.body);
+        const auto* end = std::get_if<RunEnded>(&fact.body);
+        return fact.stamp.id == m_run || (mark && mark->run == m_run) || (end && end->run == m_run);
+    };
+    const auto refused = m_round.refusedBatches();
+    return m_round.isSafeToLeave() && std::ranges::none_of(refused, [&](const WaitingBatch& batch) {
+        return std::ranges::any_of(batch.facts, isOfThisRun);
+    });
 }
 
 std::vector<MarkKind> RunRecorder::taken() const {

@@ -1,6 +1,6 @@
 // One run being recorded: which mark comes next, and the facts each touch becomes. Its state is
 // read back from what is on disk: what the register has said is saved, and marks that are kept
-// elsewhere while somebody else writes in it for a moment. Nothing is counted before that.
+// elsewhere until it is, however long that takes. Nothing is counted before that.
 #pragma once
 
 #include <vector>
@@ -27,8 +27,11 @@ public:
     /// The run as it is on record; null before its first fact is saved. What the end says may still
     /// wait.
     const RunRecord* record() const;
-    /// With the marks that will be saved shortly; nothing before there is a mark or a record.
+    /// With the marks that are kept until they are saved; nothing before there is a mark or a
+    /// record.
     std::optional<RunRecord> soFar() const;
+    /// All that was touched is on record or kept until it is, and nothing of it was refused.
+    bool isOnDisk() const;
     std::vector<MarkKind> taken() const;
     /// The main key's event; null when the run is over.
     const SequenceStep* next() const;
