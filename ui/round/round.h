@@ -96,10 +96,13 @@ public:
 
     /// The fact that record() would make of it now.
     Fact stamped(FactBody body);
-    /// Makes a paper of this vessel, and keeps what it was made from.
+    /// Complains while something waits to be saved: what leaves the tablet now would lack it.
+    Done mayPassOn() const;
+    /// Makes a paper of this vessel, and keeps what it was made from. Only a blank form is made while
+    /// something waits to be saved.
     Result<QString> makePaper(Paper paper, const FactId& walkdown, const QString& door = {},
                               const GoOn& go_on = {});
-    /// The person who records signs an ended walkdown.
+    /// The person who records signs an ended walkdown; not while something waits to be saved.
     Done sign(const FactId& walkdown, Capacity capacity);
 
     /// All entries in one transaction. Complains where they are not saved: they then wait. What

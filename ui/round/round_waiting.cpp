@@ -67,6 +67,13 @@ bool Round::isSavingShortly() const {
     return isTryingAgain() && m_tries < quiet_tries && m_is_kept;
 }
 
+Done Round::mayPassOn() const {
+    if (m_waiting.empty())
+        return {};
+    return tl::unexpected(
+        Complaint{"", "Something is not saved yet.", "Save it first, then try again."});
+}
+
 void Round::tryAgain() {
     const bool was_quiet = isSavingShortly();
     ++m_tries;
