@@ -115,6 +115,60 @@ TEST_F(WaitingRun, CountsNoMarkThatIsKeptNowhere) {
     EXPECT_EQ(ship.outside.cues, 0);
 }
 
+/// Several marks are saved one after another: meanwhile the key takes marks as before.
+TEST_F(WaitingRun, LeavesTheKeyboardToTheMarkKey) {
+    emit window.doorScreen().timeAsked("5-32", Release::LocalSideOne, RunKind::Closing);
+    test::settle(window);
+    hold();
+    mark();
+    auto* half_way = find<MarkKey>("mark-half-way");
+    QTest::mousePress(half_way, Qt::LeftButton);
+    QTest::mouseRelease(half_way, Qt::LeftButton);
+    ASSERT_EQ(round.waiting(), 2u);
+    auto* key = find<MarkKey>("mark");
+    key->setFocus();
+    class Changes : public QObject {
+    public:
+        int seen = 0;
+
+    protected:
+        bool eventFilter(QObject*, QEvent* event) override {
+            seen += event->type() == QEvent::EnabledChange ? 1 : 0;
+            return false;
+        }
+    } changes;
+    key->installEventFilter(&changes);
+    bool alarmed = false;
+    QObject::connect(&round, &Round::recorded, &window, [&] {
+        alarmed = alarmed || (round.waiting() > 0 && !round.isSavingShortly());
+    });
+    letGo();
+    ring();
+    EXPECT_FALSE(alarmed) << "the bar would say NOT SAVED for a moment";
+    EXPECT_EQ(round.waiting(), 0u);
+    EXPECT_EQ(changes.seen, 0);
+    EXPECT_EQ(window.focusWidget(), key);
+    ship.outside.steady_ns = [later = steadyNow_ns() + 1'000'000'000] { return later; };
+    QTest::keyClick(window.focusWidget(), Qt::Key_Space);
+    EXPECT_EQ(round.door("5-32")->evidence.runs.at(0).marks.size(), 3u);
+}
+
+TEST_F(WaitingRun, GivesTheKeyboardBackWithTheMarkKey) {
+    arm();
+    hold();
+    ship.outside.keep_failure = Complaint{"register", "the disk is full", ""};
+    auto* key = find<MarkKey>("mark");
+    key->setFocus();
+    mark();
+    ASSERT_FALSE(key->isEnabled());
+    EXPECT_NE(window.focusWidget(), key);
+    ship.outside.keep_failure.reset();
+    letGo();
+    ring();
+    EXPECT_TRUE(key->isEnabled());
+    EXPECT_EQ(window.focusWidget(), key);
+}
+
 /// What stops it now would turn a complete run into a stopped one.
 TEST_F(WaitingRun, WhoseEndWaitsIsOver) {
     finishWhileBusy();

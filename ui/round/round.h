@@ -166,8 +166,10 @@ private:
     Done save(const Waiting& batch);
     Done saveOrKeep(Waiting batch);
     Done saveEach();
-    /// Why a batch was not saved, and whether it is tried again by itself.
-    void noteFailure(Waiting& batch, const Complaint& why);
+    /// Why a batch was not saved; answers what stood in the way.
+    Register::Obstacle noteFailure(Waiting& batch, const Complaint& why);
+    /// Only what was busy is tried again by itself.
+    void tryAgainAfter(Register::Obstacle obstacle);
     void tryAgain();
     void takeIn(const std::vector<Fact>& facts);
     void showLatestWalkdown();

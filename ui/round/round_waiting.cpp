@@ -45,7 +45,7 @@ Done Round::saveOrKeep(Waiting batch) {
             return saved;
         }
         m_tries = 0;
-        noteFailure(batch, saved.error());
+        tryAgainAfter(noteFailure(batch, saved.error()));
     }
     // Order matters: what came first must be saved first.
     m_waiting.push_back(std::move(batch));
@@ -53,10 +53,14 @@ Done Round::saveOrKeep(Waiting batch) {
     return tl::unexpected(m_why_waiting);
 }
 
-void Round::noteFailure(Waiting& batch, const Complaint& why) {
+Register::Obstacle Round::noteFailure(Waiting& batch, const Complaint& why) {
     const Register::Obstacle obstacle = m_register.obstacle();
     m_why_waiting = why;
     batch.refused = obstacle == Register::Obstacle::Refused ? std::optional(why) : std::nullopt;
+    return obstacle;
+}
+
+void Round::tryAgainAfter(Register::Obstacle obstacle) {
     if (obstacle == Register::Obstacle::Busy)
         m_again.start(again_ms);
     else
@@ -132,13 +136,13 @@ Done Round::saveEach() {
     const Complaint why_before = m_why_waiting;
     Done first_fault;
     bool any_saved = false;
-    m_again.stop();
+    auto obstacle = Register::Obstacle::Fault;
     for (std::size_t at = 0; at < m_waiting.size();) {
         if (const Done saved = save(m_waiting[at]); !saved) {
-            noteFailure(m_waiting[at], saved.error());
+            obstacle = noteFailure(m_waiting[at], saved.error());
             if (first_fault)
                 first_fault = saved;
-            if (!m_waiting[at].refused)
+            if (obstacle != Register::Obstacle::Refused)
                 break;
             ++at;
             continue;
@@ -148,6 +152,8 @@ Done Round::saveEach() {
         m_waiting.erase(m_waiting.begin() + std::ptrdiff_t(at));
         takeIn(batch.facts);
     }
+    // Not before: while one after another is saved, nothing has changed for whoever looks on.
+    tryAgainAfter(obstacle);
     if (!first_fault)
         m_why_waiting = first_fault.error();
     if (any_saved)

@@ -15,6 +15,7 @@
 #include "ui/parts/door_drawing.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/run_words.h"
+#include "ui/parts/sheet.h"
 #include "ui/parts/top_bar.h"
 #include "ui/screens/stopwatch/readings.h"
 #include "ui/screens/stopwatch/run_result.h"
@@ -229,13 +230,23 @@ void StopwatchScreen::showKeys() {
             m_key->setAccessibleDescription( // whoever listens is told what was taken
                 tr("marked: %1. Next: %2").arg(marksLine(*run), markHint(step->mark)));
     }
+    const bool was_enabled = m_key->isEnabled();
     m_key->setEnabled(on_disk && step);
+    if (!was_enabled && m_key->isEnabled() && mayTakeKeyboard())
+        m_key->setFocus(); // it went elsewhere with the key, and Space must mark
     m_side->halfWay().setEnabled(on_disk && m_recorder.mayMarkHalfWay());
     m_side->alarmStopped().setEnabled(on_disk && m_recorder.mayMarkAlarmStopped());
     const RunRecord* run = m_recorder.record();
     m_side->takeBack().setEnabled(all_saved && run && !run->marks.empty() && !m_called_off);
     m_side->spoiled().setEnabled(run && !m_called_off);
     m_side->stop().setEnabled(!m_recorder.isOver());
+}
+
+bool StopwatchScreen::mayTakeKeyboard() const {
+    for (const QWidget* at = window()->focusWidget(); at; at = at->parentWidget())
+        if (qobject_cast<const Sheet*>(at))
+            return false;
+    return isVisible();
 }
 
 void StopwatchScreen::showBand() {
