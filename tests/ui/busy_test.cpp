@@ -140,6 +140,29 @@ TEST_F(Busy, WhatIsRefusedForGoodCanBePutAside) {
     EXPECT_TRUE(round.tapToTakeBack());
 }
 
+TEST_F(Busy, WhatIsRefusedHoldsUpNoTapAfterIt) {
+    const Fact known = ship.vessel_register.all().back();
+    round.takeUp({{{Fact{known.stamp, note("other content")}}, {}}});
+    EXPECT_FALSE(round.saveWaiting());
+    ASSERT_EQ(round.refusedBatches().size(), 1u);
+    EXPECT_TRUE(round.record(note("dry")));
+    EXPECT_EQ(round.waiting(), 1u);
+    EXPECT_EQ(round.door("5-31")->evidence.notes.size(), 1u);
+    hold();
+    EXPECT_FALSE(round.record(note("ajar")));
+    EXPECT_FALSE(round.record(note("leaks")));
+    EXPECT_EQ(round.waiting(), 3u);
+    ring();
+    EXPECT_EQ(round.refusedBatches().size(), 1u) << "though the register is busy";
+    EXPECT_TRUE(isShown("not-saved")) << "of what is refused somebody must hear";
+    letGo();
+    ring();
+    EXPECT_EQ(round.waiting(), 1u);
+    ASSERT_EQ(round.door("5-31")->evidence.notes.size(), 3u);
+    EXPECT_EQ(round.door("5-31")->evidence.notes[2].body.text, "leaks");
+    EXPECT_FALSE(round.isTryingAgain());
+}
+
 TEST_F(Busy, WhatCannotBeKeptAsideStays) {
     Fact known = ship.vessel_register.all().back();
     const FactId id = known.stamp.id;

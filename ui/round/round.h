@@ -105,9 +105,10 @@ public:
     /// The person who records signs an ended walkdown; not while something waits to be saved.
     Done sign(const FactId& walkdown, Capacity capacity);
 
-    /// All entries in one transaction. Complains where they are not saved: they then wait. What
-    /// speaks of a walkdown or a door that is not the one shown any more, or would replace
-    /// something else, is refused instead, and refused() is emitted: it would never be saved.
+    /// All entries in one transaction. Complains where they are not saved: they then wait, and what
+    /// comes later waits behind them unless the register refuses them. What speaks of a walkdown or
+    /// a door that is not the one shown any more, or would replace something else, is refused here,
+    /// and refused() is emitted: it would never be saved.
     Done record(std::vector<Entry> entries);
     Done record(FactBody body, std::optional<FactId> supersedes = std::nullopt);
     Done recordPhotograph(Photograph photograph, const PickedPhotograph& picture);
@@ -134,8 +135,8 @@ public:
     bool waitsFor(const FactId& run) const;
     /// What waits is tried again by itself until it is saved: somebody else writes.
     bool isTryingAgain() const { return m_again.isActive(); }
-    /// That has not gone on for long, and what waits is kept on disk meanwhile: nobody needs to be
-    /// told yet. What is told follows this, and nothing else does.
+    /// That has not gone on for long, what waits is kept on disk meanwhile, and nothing of it is
+    /// refused: nobody needs to be told yet. What is told follows this, and nothing else does.
     bool isSavingShortly() const;
     /// Opens the register afresh and tries again, each in its turn.
     Done saveWaiting();

@@ -38,7 +38,10 @@ Done Round::saveOrKeep(Waiting batch) {
         emit refused(*refusal);
         return tl::unexpected(std::move(*refusal));
     }
-    if (m_waiting.empty()) {
+    // Order matters: what came first must be saved first, unless it never will be.
+    const bool is_next = std::ranges::all_of(
+        m_waiting, [](const Waiting& before) { return before.refused.has_value(); });
+    if (is_next) {
         Done saved = save(batch);
         if (saved) {
             takeIn(batch.facts);
@@ -47,7 +50,6 @@ Done Round::saveOrKeep(Waiting batch) {
         m_tries = 0;
         tryAgainAfter(noteFailure(batch, saved.error()));
     }
-    // Order matters: what came first must be saved first.
     m_waiting.push_back(std::move(batch));
     keepWaiting();
     return tl::unexpected(m_why_waiting);
@@ -56,7 +58,8 @@ Done Round::saveOrKeep(Waiting batch) {
 Register::Obstacle Round::noteFailure(Waiting& batch, const Complaint& why) {
     const Register::Obstacle obstacle = m_register.obstacle();
     m_why_waiting = why;
-    batch.refused = obstacle == Register::Obstacle::Refused ? std::optional(why) : std::nullopt;
+    if (obstacle == Register::Obstacle::Refused) // stands though the register was busy since
+        batch.refused = why;
     return obstacle;
 }
 
@@ -68,7 +71,7 @@ void Round::tryAgainAfter(Register::Obstacle obstacle) {
 }
 
 bool Round::isSavingShortly() const {
-    return isTryingAgain() && m_tries < quiet_tries && m_is_kept;
+    return isTryingAgain() && m_tries < quiet_tries && m_is_kept && refusedBatches().empty();
 }
 
 Done Round::mayPassOn() const {
