@@ -134,8 +134,13 @@ Done Desk::open(const QString& path) {
 /// Before there is a window: what it shows first depends on it.
 std::optional<Complaint> Desk::takeUpWaiting(ui::Round& round, const QString& path,
                                              const std::string& device) {
+    const bool writes = round.otherWriter().isEmpty();
+    if (writes && m_round && path == m_path && m_round->otherWriter().isEmpty()) {
+        round.goOnFrom(*m_round);
+        return std::nullopt;
+    }
     m_waiting = WaitingFile(path);
-    if (!round.otherWriter().isEmpty())
+    if (!writes)
         return std::nullopt; // what waits is the writer's
     WaitingFile::Read kept = m_waiting.read();
     for (const ui::WaitingBatch& batch : kept.waiting)

@@ -140,6 +140,23 @@ TEST_F(Busy, WhatIsRefusedForGoodCanBePutAside) {
     EXPECT_TRUE(round.tapToTakeBack());
 }
 
+/// As where the language is changed: nothing has happened to what waits.
+TEST_F(Busy, ARoundInPlaceOfAnotherGoesOnSaving) {
+    hold();
+    (void)round.record(note("ajar"));
+    Round next(ship.vessel_register, ship.outside, round.catalogue());
+    ASSERT_TRUE(next.load());
+    next.goOnFrom(round);
+    EXPECT_EQ(next.waiting(), 1u);
+    EXPECT_EQ(next.whyWaiting(), busy);
+    EXPECT_TRUE(next.isSafeToLeave());
+    EXPECT_TRUE(next.isSavingShortly()) << "nobody tries again";
+    letGo();
+    ASSERT_TRUE(QMetaObject::invokeMethod(next.findChild<QTimer*>(), "timeout"));
+    EXPECT_EQ(next.waiting(), 0u);
+    EXPECT_EQ(next.door("5-31")->evidence.notes.size(), 1u);
+}
+
 TEST_F(Busy, WhatIsRefusedHoldsUpNoTapAfterIt) {
     const Fact known = ship.vessel_register.all().back();
     round.takeUp({{{Fact{known.stamp, note("other content")}}, {}}});

@@ -116,6 +116,16 @@ void Round::takeUp(std::vector<WaitingBatch> kept) {
         return;
     m_waiting = std::move(kept);
     m_why_waiting = {"register", "the program ended before this was saved.", "Save it now."};
+    keepWaiting(); // part of it may have been found where it does not stay
+}
+
+void Round::goOnFrom(const Round& before) {
+    m_waiting = before.m_waiting;
+    m_is_kept = before.m_is_kept;
+    m_why_waiting = before.m_why_waiting;
+    m_tries = before.m_tries;
+    if (before.isTryingAgain())
+        m_again.start(again_ms);
     emit waitingChanged();
 }
 
