@@ -180,6 +180,40 @@ TEST_F(Busy, WhatIsRefusedHoldsUpNoTapAfterIt) {
     EXPECT_FALSE(round.isTryingAgain());
 }
 
+/// While the sheet is read the register goes on: only what it showed goes, and only if it must.
+TEST_F(Busy, WhatTheSheetDidNotShowIsNotPutAside) {
+    const Fact known = ship.vessel_register.all().back();
+    round.takeUp({{{Fact{known.stamp, note("other content")}}, {}}});
+    EXPECT_FALSE(round.saveWaiting());
+    QTest::mouseClick(find<QPushButton>("put-aside"), Qt::LeftButton);
+    test::settle(window);
+    ship.vessel_register.failure = Complaint{"register", "refused since", ""};
+    ship.vessel_register.failure_is = Register::Obstacle::Refused;
+    EXPECT_FALSE(round.record(note("not shown")));
+    ASSERT_EQ(round.refusedBatches().size(), 2u);
+    QTest::mouseClick(find<QPushButton>("put-aside-confirm"), Qt::LeftButton);
+    test::settle(window);
+    ASSERT_EQ(ship.outside.aside.size(), 1u);
+    EXPECT_EQ(ship.outside.aside[0].facts[0].stamp.id, known.stamp.id);
+    ASSERT_EQ(round.waiting(), 1u);
+    EXPECT_EQ(std::get<Note>(round.refusedBatches()[0].facts[0].body).text, "not shown");
+}
+
+TEST_F(Busy, WhatIsSavedMeanwhileIsNotPutAside) {
+    ship.vessel_register.failure = Complaint{"register", "refused", ""};
+    ship.vessel_register.failure_is = Register::Obstacle::Refused;
+    EXPECT_FALSE(round.record(note("ajar")));
+    QTest::mouseClick(find<QPushButton>("put-aside"), Qt::LeftButton);
+    test::settle(window);
+    letGo();
+    ASSERT_TRUE(round.saveWaiting());
+    QTest::mouseClick(find<QPushButton>("put-aside-confirm"), Qt::LeftButton);
+    test::settle(window);
+    EXPECT_TRUE(ship.outside.aside.empty());
+    EXPECT_TRUE(find<QLabel>("told")->text().contains("refused any more"));
+    EXPECT_EQ(round.door("5-31")->evidence.notes.size(), 1u);
+}
+
 TEST_F(Busy, WhatCannotBeKeptAsideStays) {
     Fact known = ship.vessel_register.all().back();
     const FactId id = known.stamp.id;
@@ -188,7 +222,7 @@ TEST_F(Busy, WhatCannotBeKeptAsideStays) {
     EXPECT_FALSE(round.saveWaiting());
     EXPECT_TRUE(isShown("put-aside"));
     ship.outside.keep_failure = Complaint{"register", "the disk is full", ""};
-    EXPECT_FALSE(round.putRefusedAside());
+    EXPECT_FALSE(round.putRefusedAside({id}));
     EXPECT_EQ(round.waiting(), 1u);
     EXPECT_EQ(round.refusedBatches()[0].facts[0].stamp.id, id);
 }

@@ -141,6 +141,7 @@ inline constexpr auto core_phrases = std::to_array<const char*>({
 
     QT_TRANSLATE_NOOP("Core", "Something is not saved yet."),
     QT_TRANSLATE_NOOP("Core", "Save it first, then try again."),
+    QT_TRANSLATE_NOOP("Core", "Nothing of it is refused any more."),
     QT_TRANSLATE_NOOP("Core", "%1: NOT saved."),
     QT_TRANSLATE_NOOP("Core", "the disk is full"),
     QT_TRANSLATE_NOOP("Core", "Free some space and try again."),

@@ -142,8 +142,9 @@ public:
     Done saveWaiting();
     /// Those that the register refuses for their own sake, each with why.
     std::vector<WaitingBatch> refusedBatches() const;
-    /// They wait no longer; the answer says where they are kept instead.
-    Result<QString> putRefusedAside();
+    /// Those of them that begin with these facts wait no longer; the answer says where they are kept
+    /// instead. Complains where none of these is refused any more.
+    Result<QString> putRefusedAside(const std::set<FactId>& first_facts);
     /// Nothing is lost when the program ends now: nothing waits, or what waits was kept.
     bool isSafeToLeave() const { return m_waiting.empty() || m_is_kept; }
     /// What an earlier start of the program had to leave unsaved; call once, after load.

@@ -183,11 +183,18 @@ std::vector<WaitingBatch> Round::refusedBatches() const {
     return refused;
 }
 
-Result<QString> Round::putRefusedAside() {
-    const auto place = m_outside.putAside(refusedBatches());
+Result<QString> Round::putRefusedAside(const std::set<FactId>& first_facts) {
+    const auto isMeant = [&first_facts](const Waiting& batch) {
+        return batch.refused && first_facts.contains(batch.facts.front().stamp.id);
+    };
+    std::vector<WaitingBatch> meant;
+    std::ranges::copy_if(m_waiting, std::back_inserter(meant), isMeant);
+    if (meant.empty())
+        return tl::unexpected(Complaint{"", "Nothing of it is refused any more.", ""});
+    const auto place = m_outside.putAside(meant);
     if (!place)
         return place;
-    std::erase_if(m_waiting, [](const Waiting& batch) { return batch.refused.has_value(); });
+    std::erase_if(m_waiting, isMeant);
     keepWaiting();
     return place;
 }
