@@ -157,6 +157,16 @@ TEST_F(Busy, ARoundInPlaceOfAnotherGoesOnSaving) {
     EXPECT_EQ(next.door("5-31")->evidence.notes.size(), 1u);
 }
 
+TEST_F(Busy, ARoundInPlaceOfAnotherKnowsWhoRecords) {
+    const FactId second = round.join("Ines Quillaran", "chief officer");
+    round.setPerson(second);
+    Round next(ship.vessel_register, ship.outside, round.catalogue());
+    ASSERT_TRUE(next.load());
+    ASSERT_NE(next.person(), second);
+    next.goOnFrom(round);
+    EXPECT_EQ(next.person(), second);
+}
+
 TEST_F(Busy, WhatIsRefusedHoldsUpNoTapAfterIt) {
     const Fact known = ship.vessel_register.all().back();
     round.takeUp({{{Fact{known.stamp, note("other content")}}, {}}});

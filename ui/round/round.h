@@ -149,8 +149,8 @@ public:
     bool isSafeToLeave() const { return m_waiting.empty() || m_is_kept; }
     /// What an earlier start of the program had to leave unsaved; call once, after load.
     void takeUp(std::vector<WaitingBatch> kept);
-    /// In place of `before`, which showed the same vessel: what waits there waits here, for the same
-    /// reason, and is tried again as it was. Call once, after load.
+    /// In place of `before`, which showed the same vessel: who records is the same, and what waits
+    /// there waits here, for the same reason, and is tried again as it was. Call once, after load.
     void goOnFrom(const Round& before);
 
     Result<std::vector<std::byte>> photograph(std::string_view sha256) const;

@@ -124,6 +124,8 @@ void Round::goOnFrom(const Round& before) {
     m_is_kept = before.m_is_kept;
     m_why_waiting = before.m_why_waiting;
     m_tries = before.m_tries;
+    if (knows(before.m_person))
+        m_person = before.m_person;
     if (before.isTryingAgain())
         m_again.start(again_ms);
     emit waitingChanged();
