@@ -281,6 +281,10 @@ Checked<std::optional<QString>> Desk::takeInRegister(QWidget* parent, const ui::
     });
     if (!taken)
         return tl::unexpected(taken.error());
+    const bool is_shown =
+        QFileInfo(*taken).canonicalFilePath() == QFileInfo(m_path).canonicalFilePath();
+    if (is_shown && openVessel(m_path))
+        return std::optional<QString>{}; // it is shown by its new arrangement as soon as can be
     return std::optional(*taken);
 }
 

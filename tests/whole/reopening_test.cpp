@@ -1,5 +1,6 @@
 // A vessel is opened again, by a new start of the program or in a window that is made anew: what
 // waits to be saved is known before anything is shown, and goes on as it stood.
+#include <QFile>
 #include <QTemporaryDir>
 
 #include <gmock/gmock.h>
@@ -88,6 +89,21 @@ TEST_F(Reopening, ARunWhoseEndWaitsIsNotCutShort) {
     test::settle(*desk.window());
     EXPECT_EQ(desk.window()->findChild<ui::Sheet*>("cut-short"), nullptr);
     EXPECT_FALSE(isShown("not-saved"));
+}
+
+/// Else it would be walked on by the arrangement that was before.
+TEST_F(Reopening, ANewArrangementOfTheVesselOnTheScreenIsShownAtOnce) {
+    ASSERT_TRUE(desk.open(vessel));
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(desk.window()));
+    const QWidget* before = desk.window();
+    const QString csv = data.filePath("register.csv");
+    ASSERT_TRUE(QFile::copy(
+        QStringLiteral(LATCHROUND_SOURCE "/sample_vessels/vellis-lantern/register.csv"), csv));
+    hands::chooseFileWhenAsked(desk.window(), csv);
+    const auto taken = desk.takeInRegister(desk.window(), {});
+    ASSERT_TRUE(taken) << inOneLine(taken.error().front());
+    EXPECT_FALSE(*taken) << "there is nothing left to be opened";
+    hands::until([&] { return desk.window() != before; }, "the vessel is opened anew");
 }
 
 /// A signature names this device's facts by the last id of them: none may come before it later.
