@@ -5,6 +5,7 @@
 #include <QPushButton>
 
 #include "tests/ui/busy.h"
+#include "ui/parts/keypad.h"
 #include "ui/parts/sheet.h"
 #include "ui/parts/top_bar.h"
 #include "ui/screens/stopwatch/stopwatch_screen.h"
@@ -69,6 +70,32 @@ TEST_F(WaitingRun, WhoseEndWaitsIsNotCutShortAtTheNextStart) {
     test::settle(again);
     EXPECT_EQ(again.findChild<Sheet*>("cut-short"), nullptr);
     expectComplete(*next);
+}
+
+/// No mark is asked for twice, and none is left out.
+TEST_F(WaitingRun, CompletedByHandIsAskedAboutAgainOnceItsMarksAreSaved) {
+    const FactId run = ship.put(RunStarted{walkdown, "5-32", RunKind::Closing, Release::Remote, 0});
+    ship.put(Mark{run, MarkKind::AlarmOn, 1000, {}, InputDevice::Touch, {}});
+    Round next(ship.vessel_register, ship.outside, round.catalogue());
+    ASSERT_TRUE(next.load());
+    Window again(next, look);
+    again.show();
+    test::settle(again);
+    auto* by_hand = again.findChild<QPushButton*>("cut-short-by-hand");
+    ASSERT_NE(by_hand, nullptr);
+    QTest::mouseClick(by_hand, Qt::LeftButton);
+    test::settle(again);
+    hold();
+    emit again.findChild<Keypad*>()->entered(6.5);
+    test::settle(again);
+    ASSERT_EQ(next.waiting(), 1u);
+    EXPECT_TRUE(again.findChildren<Sheet*>().isEmpty());
+    letGo();
+    ASSERT_TRUE(QMetaObject::invokeMethod(
+        next.findChild<QTimer*>({}, Qt::FindDirectChildrenOnly), "timeout"));
+    test::settle(again);
+    EXPECT_EQ(next.door("5-32")->evidence.runs.at(0).marks.size(), 2u);
+    EXPECT_NE(again.findChild<Sheet*>("cut-short"), nullptr);
 }
 
 /// Marks that are safely kept count, however long the other one writes.
