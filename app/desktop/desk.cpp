@@ -97,6 +97,8 @@ Done Desk::open(const QString& path) {
     auto round = std::make_unique<ui::Round>(**opened, *this, std::move(rules.catalogue));
     if (Done loaded = round->load(); !loaded)
         return loaded;
+    const std::string device = (*opened)->device();
+    const std::optional<Complaint> unread = takeUpWaiting(*round, path, device);
     m_words = wordsSetting();
     auto window = std::make_unique<ui::Window>(*round, m_look);
     QObject::connect(window.get(), &ui::Window::madeAnewAsked, &m_change_over,
@@ -105,34 +107,48 @@ Done Desk::open(const QString& path) {
         window->setGeometry(before->geometry());
     const auto& facts = round->ledger().facts();
     const auto own = std::find_if(facts.rbegin(), facts.rend(), [&](const auto& entry) {
-        return entry.second.stamp.device == (*opened)->device();
+        return entry.second.stamp.device == device;
     });
     if (own != facts.rend())
         m_ids.continueAfter(own->first);
-    // What waits is the writer's: who only shows the register leaves it alone.
-    const bool writes = (*opened)->otherWriter().empty();
-    WaitingFile waiting(path);
-    WaitingFile::Read kept = writes ? waiting.read() : WaitingFile::Read();
     // The old window goes before the round it shows, the round before its register.
     m_window = std::move(window);
     m_round = std::move(round);
     m_register = std::move(*opened);
     m_path = path;
-    m_waiting = std::move(waiting);
     m_signatures = SignatureChecks();
     keepSetting(QStringLiteral("vessel"), path);
-    if (writes)
+    if (m_register->otherWriter().empty())
         m_other.stop();
     else
         m_other.start();
     m_window->show();
     m_choice.reset();
-    m_round->takeUp(std::move(kept.waiting));
-    if (kept.fault)
-        m_window->tell(ui::Window::tr("Not read"), ui::complaintWords(*kept.fault));
+    if (unread)
+        m_window->tell(ui::Window::tr("Not read"), ui::complaintWords(*unread));
     if (!rules.notice.empty())
         m_window->tell(ui::Window::tr("Catalogue"), QString::fromStdString(rules.notice));
     return {};
+}
+
+/// Before there is a window: what it shows first depends on it.
+std::optional<Complaint> Desk::takeUpWaiting(ui::Round& round, const QString& path,
+                                             const std::string& device) {
+    const bool writes = round.otherWriter().isEmpty();
+    if (writes && m_round && path == m_path && m_round->otherWriter().isEmpty()) {
+        round.goOnFrom(*m_round);
+        return std::nullopt;
+    }
+    m_waiting = WaitingFile(path);
+    if (!writes)
+        return std::nullopt; // what waits is the writer's
+    WaitingFile::Read kept = m_waiting.read();
+    for (const ui::WaitingBatch& batch : kept.waiting)
+        for (const Fact& fact : batch.facts)
+            if (fact.stamp.device == device)
+                m_ids.continueAfter(fact.stamp.id);
+    round.takeUp(std::move(kept.waiting));
+    return kept.fault;
 }
 
 Result<std::unique_ptr<SqliteRegister>> Desk::opened(const QString& path) {
@@ -265,6 +281,10 @@ Checked<std::optional<QString>> Desk::takeInRegister(QWidget* parent, const ui::
     });
     if (!taken)
         return tl::unexpected(taken.error());
+    const bool is_shown =
+        QFileInfo(*taken).canonicalFilePath() == QFileInfo(m_path).canonicalFilePath();
+    if (is_shown && openVessel(m_path))
+        return std::optional<QString>{}; // it is shown by its new arrangement as soon as can be
     return std::optional(*taken);
 }
 

@@ -13,6 +13,8 @@
 
 namespace latchround {
 
+const char* const program_name = "Latchround " LATCHROUND_VERSION;
+
 namespace {
 
 /// "Vellis Lantern work list 2026-11-26.pdf"; of a walkdown the day on which it began.
@@ -109,8 +111,9 @@ Result<ui::PaperMade> paperOf(const ui::Round& round, const SqliteRegister& vess
             return tl::unexpected(pdf.error());
         document = *pdf;
     } else {
+        const Ledger ledger = round.ledger(); // of its own: the screen's may grow meanwhile
         WalkdownReport report{
-            arrangement, round.ledger(), asked.walkdown, round.catalogue(), asked.now, program_name,
+            arrangement, ledger, asked.walkdown, round.catalogue(), asked.now, program_name,
             {},          false};
         report.door = asked.door.toStdString();
         report.person = round.person();

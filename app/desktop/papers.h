@@ -7,7 +7,7 @@
 
 namespace latchround {
 
-inline constexpr const char* program_name = "Latchround " LATCHROUND_VERSION;
+extern const char* const program_name; ///< and its version
 
 struct PaperAsked {
     ui::Paper paper = ui::Paper::Survey;

@@ -56,6 +56,13 @@ FactId nameOf(const ui::WaitingBatch& batch) {
     return batch.facts.empty() ? FactId() : batch.facts.front().stamp.id;
 }
 
+std::vector<FactId> namesOf(std::span<const ui::WaitingBatch> batches) {
+    std::vector<FactId> names;
+    for (const ui::WaitingBatch& batch : batches)
+        names.push_back(nameOf(batch));
+    return names;
+}
+
 Done writeWhole(const QString& path, std::span<const ui::WaitingBatch> waiting) {
     const std::string text = textOf(waiting);
     return writeDurably(path.toStdString(), std::as_bytes(std::span(text)), IfThere::Replace);
@@ -144,9 +151,7 @@ Done WaitingFile::keep(const std::vector<ui::WaitingBatch>& waiting) {
                                             "What it holds is saved; take it away by hand."});
         return {};
     }
-    std::vector<FactId> names;
-    for (const ui::WaitingBatch& batch : waiting)
-        names.push_back(nameOf(batch));
+    std::vector<FactId> names = namesOf(waiting);
     Done kept = tl::unexpected(Complaint{});
     if (!in_file.empty() && in_file.size() <= names.size() &&
         std::equal(in_file.begin(), in_file.end(), names.begin())) {
@@ -185,13 +190,15 @@ WaitingFile::Read WaitingFile::read() {
         if (!read.fault)
             read.fault = batch.error();
     }
-    if (!read.fault)
+    if (!read.fault) {
+        m_in_file = namesOf(read.waiting);
         return read;
+    }
     const Result<QString> written = writtenAside(path, spoiled);
     // Where there is no room for that, the whole file goes aside; what can be read waits on.
     const QString aside = written ? *written : renamedAside(path);
     if (written)
-        (void)(read.waiting.empty() ? keep({}) : writeWhole(path, read.waiting));
+        (void)keep(read.waiting);
     read.fault->what = "of what waited to be saved here, not all can be read: " + read.fault->what;
     read.fault->remedy = "It is kept as " + aside.toStdString() + "; report this.";
     return read;

@@ -4,6 +4,7 @@
 #include <utility>
 #include <vector>
 
+#include <QDateTime>
 #include <QFileInfo>
 #include <sqlite3.h>
 
@@ -186,6 +187,51 @@ Done flushLog(SqliteConnection& connection) {
     return {};
 }
 
+/// By which it is seen that somebody has written.
+struct FileStand {
+    bool has_log = false;
+    qint64 size = 0;
+    QDateTime changed;
+
+    bool operator==(const FileStand&) const = default;
+    /// A log beside the file holds what the file lacks, and has to be read with it; without one the
+    /// file is taken to stand still.
+    FileMode mode() const { return has_log ? FileMode::Read : FileMode::Still; }
+};
+
+FileStand standOf(const QString& file) {
+    const QFileInfo info(file);
+    return {QFileInfo(file + QStringLiteral("-wal")).size() > 0, info.size(), info.lastModified()};
+}
+
+Result<std::unique_ptr<SqliteConnection>> lookIntoBy(FileMode mode, const QString& file) {
+    const Result<FileHeader> header = readHeader(file, {});
+    if (!header)
+        return tl::unexpected(header.error());
+    if (const Done judged = judgeHeader(file.toStdString(), *header, RegisterKind::Vessel); !judged)
+        return tl::unexpected(judged.error());
+    auto connection =
+        SqliteConnection::connect(file, mode, {}, OpenOptions().busy_timeout_ms);
+    if (!connection)
+        return connection;
+    sqlite3_db_config((*connection)->handle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
+    (*connection)->setDoing(Doing::Reading);
+    return connection;
+}
+
+Done checkWholeBy(FileMode mode, const QString& file, const Pace& pace) {
+    constexpr double read = 70;   // of the time that all of it takes, in hundredths
+    constexpr int steps = 50'000; // of SQLite's own, between two questions
+    const auto connection = lookIntoBy(mode, file);
+    if (!connection)
+        return tl::unexpected(connection.error());
+    readThrough(**connection, pace.part(0, read));
+    Pace rest = pace.part(read, 100);
+    const auto stops = [](void* asked) { return static_cast<Pace*>(asked)->at(0, 1) ? 0 : 1; };
+    sqlite3_progress_handler((*connection)->handle(), steps, stops, &rest);
+    return rest.at(0, 1) ? judgeWhole(**connection) : Done();
+}
+
 } // namespace
 
 Result<std::unique_ptr<SqliteConnection>> openRegisterFile(const QString& file,
@@ -227,35 +273,18 @@ Result<std::unique_ptr<SqliteConnection>> openRegisterFile(const QString& file,
 }
 
 Result<std::unique_ptr<SqliteConnection>> lookInto(const QString& file) {
-    const Result<FileHeader> header = readHeader(file, {});
-    if (!header)
-        return tl::unexpected(header.error());
-    if (const Done judged = judgeHeader(file.toStdString(), *header, RegisterKind::Vessel); !judged)
-        return tl::unexpected(judged.error());
-    // A log beside it holds what the file lacks, and has to be read with it.
-    const bool has_log = QFileInfo(file + QStringLiteral("-wal")).size() > 0;
-    auto connection = SqliteConnection::connect(file, has_log ? FileMode::Read : FileMode::Still,
-                                                {}, OpenOptions().busy_timeout_ms);
-    if (!connection)
-        return connection;
-    sqlite3_db_config((*connection)->handle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
-    (*connection)->setDoing(Doing::Reading);
-    return connection;
+    return lookIntoBy(standOf(file).mode(), file);
 }
 
 Done checkWhole(const QString& file, const Progress& progress) {
-    constexpr double read = 70;   // of the time that all of it takes, in hundredths
-    constexpr int steps = 50'000; // of SQLite's own, between two questions
-    const auto connection = lookInto(file);
-    if (!connection)
-        return tl::unexpected(connection.error());
     const Pace pace(progress);
-    readThrough(**connection, pace.part(0, read));
-    Pace rest = pace.part(read, 100);
-    const auto stops = [](void* asked) { return static_cast<Pace*>(asked)->at(0, 1) ? 0 : 1; };
-    sqlite3_progress_handler((*connection)->handle(), steps, stops, &rest);
-    const Done sound = rest.at(0, 1) ? judgeWhole(**connection) : Done();
-    if (rest.isStopped() || !rest.at(1, 1))
+    const FileStand before = standOf(file);
+    Done sound = checkWholeBy(before.mode(), file, pace);
+    // Somebody who wrote meanwhile makes a sound file look damaged to whoever takes it to stand
+    // still.
+    if (!sound && !pace.isStopped() && before.mode() == FileMode::Still && standOf(file) != before)
+        sound = checkWholeBy(FileMode::Read, file, pace);
+    if (pace.isStopped() || !pace.at(1, 1))
         return tl::unexpected(stoppedAsAsked(file.toStdString()));
     return sound;
 }

@@ -2388,6 +2388,18 @@
         <source>door %1</source>
         <translation type="unfinished">puerta %1</translation>
     </message>
+    <message>
+        <source>Something is not saved yet.</source>
+        <translation type="unfinished">Algo aún no está guardado.</translation>
+    </message>
+    <message>
+        <source>Save it first, then try again.</source>
+        <translation type="unfinished">Guárdelo primero e inténtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Nothing of it is refused any more.</source>
+        <translation type="unfinished">Nada de ello está ya rechazado.</translation>
+    </message>
 </context>
 <context>
     <name>CueWords</name>
@@ -7610,6 +7622,14 @@ lado dos</translation>
         <source>More walkdowns, later</source>
         <translation type="unfinished">Más recorridos, posteriores</translation>
     </message>
+    <message>
+        <source>Being saved</source>
+        <translation type="unfinished">Se está guardando</translation>
+    </message>
+    <message>
+        <source>The signature is kept, and saved by itself in a moment.</source>
+        <translation type="unfinished">La firma está a salvo y se guardará por sí sola en un momento.</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::RowPager</name>
@@ -8340,6 +8360,10 @@ repetir</translation>
     <message>
         <source>marked: %1. Next: %2</source>
         <translation type="unfinished">marcado: %1. Sigue: %2</translation>
+    </message>
+    <message>
+        <source>saving…</source>
+        <translation type="unfinished">guardando…</translation>
     </message>
 </context>
 <context>

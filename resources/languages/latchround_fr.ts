@@ -2388,6 +2388,18 @@
         <source>door %1</source>
         <translation type="unfinished">porte %1</translation>
     </message>
+    <message>
+        <source>Something is not saved yet.</source>
+        <translation type="unfinished">Quelque chose n’est pas encore enregistré.</translation>
+    </message>
+    <message>
+        <source>Save it first, then try again.</source>
+        <translation type="unfinished">Enregistrez-le d’abord, puis réessayez.</translation>
+    </message>
+    <message>
+        <source>Nothing of it is refused any more.</source>
+        <translation type="unfinished">Plus rien de cela n’est refusé.</translation>
+    </message>
 </context>
 <context>
     <name>CueWords</name>
@@ -7610,6 +7622,14 @@ côté deux</translation>
         <source>More walkdowns, later</source>
         <translation type="unfinished">Autres tournées, plus récentes</translation>
     </message>
+    <message>
+        <source>Being saved</source>
+        <translation type="unfinished">Enregistrement en cours</translation>
+    </message>
+    <message>
+        <source>The signature is kept, and saved by itself in a moment.</source>
+        <translation type="unfinished">La signature est conservée et s’enregistre d’elle-même dans un instant.</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::RowPager</name>
@@ -8340,6 +8360,10 @@ refaire</translation>
     <message>
         <source>marked: %1. Next: %2</source>
         <translation type="unfinished">marqué&#xa0;: %1. Suivant&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>saving…</source>
+        <translation type="unfinished">enregistrement…</translation>
     </message>
 </context>
 <context>

@@ -2388,6 +2388,18 @@
         <source>door %1</source>
         <translation type="unfinished">pintu %1</translation>
     </message>
+    <message>
+        <source>Something is not saved yet.</source>
+        <translation type="unfinished">Masih ada yang belum tersimpan.</translation>
+    </message>
+    <message>
+        <source>Save it first, then try again.</source>
+        <translation type="unfinished">Simpan dahulu, lalu coba lagi.</translation>
+    </message>
+    <message>
+        <source>Nothing of it is refused any more.</source>
+        <translation type="unfinished">Tidak ada lagi yang ditolak darinya.</translation>
+    </message>
 </context>
 <context>
     <name>CueWords</name>
@@ -7610,6 +7622,14 @@ sisi dua</translation>
         <source>More walkdowns, later</source>
         <translation type="unfinished">Inspeksi lain, lebih baru</translation>
     </message>
+    <message>
+        <source>Being saved</source>
+        <translation type="unfinished">Sedang disimpan</translation>
+    </message>
+    <message>
+        <source>The signature is kept, and saved by itself in a moment.</source>
+        <translation type="unfinished">Tanda tangan sudah diamankan dan akan tersimpan sendiri sebentar lagi.</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::RowPager</name>
@@ -8340,6 +8360,10 @@ ulangi</translation>
     <message>
         <source>marked: %1. Next: %2</source>
         <translation type="unfinished">ditandai: %1. Berikut: %2</translation>
+    </message>
+    <message>
+        <source>saving…</source>
+        <translation type="unfinished">menyimpan…</translation>
     </message>
 </context>
 <context>

@@ -103,6 +103,38 @@ TEST_F(Front, TheWholeFileIsCheckedUnlessItWasBefore) {
     EXPECT_TRUE(SqliteRegister::open(file, options));
 }
 
+/// Between a page in the log and the same page in the file, the file alone may look damaged.
+TEST_F(Front, AFileThatSomebodyWritesMeanwhileIsNotCalledDamaged) {
+    begun().reset();
+    const int page = [&] {
+        RawSqlite raw(file);
+        EXPECT_EQ(raw.run("CREATE TABLE scratch (x); INSERT INTO scratch VALUES (1)"), SQLITE_OK);
+        return std::stoi(
+            raw.single("SELECT rootpage FROM sqlite_schema WHERE name = 'scratch'"));
+    }();
+    const auto damage = [&] {
+        QFile opened(file);
+        ASSERT_TRUE(opened.open(QIODevice::ReadWrite));
+        opened.seek((page - 1) * 4096);
+        opened.write(QByteArray(8, '\x7f'));
+    };
+    std::optional<RawSqlite> writer;
+    const Done sound = checkWhole(file, [&](int, int) {
+        if (!writer) {
+            writer.emplace(file);
+            writer->run("PRAGMA wal_autocheckpoint=0");
+            EXPECT_EQ(writer->run("UPDATE scratch SET x = 2"), SQLITE_OK);
+            damage();
+        }
+        return true;
+    });
+    EXPECT_TRUE(sound) << inOneLine(sound.error());
+    writer.reset(); // puts the page right
+    EXPECT_TRUE(checkWhole(file));
+    damage();
+    EXPECT_FALSE(checkWhole(file));
+}
+
 /// Asked from time to time, it ends where it is told to.
 TEST_F(Front, TheCheckSaysHowFarItIsAndCanBeStopped) {
     begun().reset();

@@ -4,78 +4,14 @@
 
 #include <QLabel>
 #include <QPushButton>
-#include <QTest>
-#include <QTimer>
 
-#include "tests/passing_time.h"
-#include "tests/ui/memory_register.h"
-#include "ui/look/look.h"
-#include "ui/parts/mark_key.h"
+#include "tests/ui/busy.h"
 #include "ui/parts/sheet.h"
-#include "ui/screens/door/door_screen.h"
 #include "ui/screens/stopwatch/run_result.h"
 #include "ui/screens/stopwatch/stopwatch_screen.h"
-#include "ui/window/window.h"
 
 using namespace latchround;
 using namespace latchround::ui;
-
-namespace {
-
-const Complaint busy{"register", "another program is writing to this register: NOT saved.",
-                     "Wait a moment."};
-
-struct Busy : testing::Test {
-    SmallShip ship;
-    FactId walkdown = ship.begun();
-    Round& round = ship.load();
-    Look look;
-    Window window{round, look};
-
-    void SetUp() override {
-        look.wearOn(window);
-        window.resize(1280, 800);
-        window.show();
-        test::settle(window);
-    }
-    void hold() {
-        ship.vessel_register.failure = busy;
-        ship.vessel_register.failure_is = Register::Obstacle::Busy;
-    }
-    void letGo() { ship.vessel_register.failure.reset(); }
-    Note note(const char* text) const { return {walkdown, "5-31", text}; }
-    /// As if the time to try again had come.
-    void ring() {
-        auto* timer = round.findChild<QTimer*>();
-        ASSERT_NE(timer, nullptr);
-        ASSERT_TRUE(timer->isActive()) << "nobody tries again";
-        ASSERT_TRUE(QMetaObject::invokeMethod(timer, "timeout"));
-        test::settle(window);
-    }
-    bool isShown(const char* name) const {
-        for (const QWidget* each : window.findChildren<QWidget*>(QString::fromLatin1(name)))
-            if (each->isVisible())
-                return true;
-        return false;
-    }
-    template <class Widget>
-    Widget* find(const char* name) const {
-        return window.findChild<Widget*>(QString::fromLatin1(name));
-    }
-    void arm() {
-        emit window.doorScreen().timeAsked("5-31", Release::LetGo, RunKind::Closing);
-        test::settle(window);
-    }
-    void mark() {
-        auto* key = find<MarkKey>("mark");
-        ASSERT_TRUE(key->isEnabled());
-        QTest::mousePress(key, Qt::LeftButton);
-        QTest::mouseRelease(key, Qt::LeftButton);
-    }
-    const std::vector<RunRecord>& runs() { return round.door("5-31")->evidence.runs; }
-};
-
-} // namespace
 
 TEST_F(Busy, WhatIsHeldUpForAMomentIsKeptAtOnceAndSavedWithoutAWord) {
     hold();
@@ -204,6 +140,90 @@ TEST_F(Busy, WhatIsRefusedForGoodCanBePutAside) {
     EXPECT_TRUE(round.tapToTakeBack());
 }
 
+/// As where the language is changed: nothing has happened to what waits.
+TEST_F(Busy, ARoundInPlaceOfAnotherGoesOnSaving) {
+    hold();
+    (void)round.record(note("ajar"));
+    Round next(ship.vessel_register, ship.outside, round.catalogue());
+    ASSERT_TRUE(next.load());
+    next.goOnFrom(round);
+    EXPECT_EQ(next.waiting(), 1u);
+    EXPECT_EQ(next.whyWaiting(), busy);
+    EXPECT_TRUE(next.isSafeToLeave());
+    EXPECT_TRUE(next.isSavingShortly()) << "nobody tries again";
+    letGo();
+    ASSERT_TRUE(QMetaObject::invokeMethod(next.findChild<QTimer*>(), "timeout"));
+    EXPECT_EQ(next.waiting(), 0u);
+    EXPECT_EQ(next.door("5-31")->evidence.notes.size(), 1u);
+}
+
+TEST_F(Busy, ARoundInPlaceOfAnotherKnowsWhoRecords) {
+    const FactId second = round.join("Ines Quillaran", "chief officer");
+    round.setPerson(second);
+    Round next(ship.vessel_register, ship.outside, round.catalogue());
+    ASSERT_TRUE(next.load());
+    ASSERT_NE(next.person(), second);
+    next.goOnFrom(round);
+    EXPECT_EQ(next.person(), second);
+}
+
+TEST_F(Busy, WhatIsRefusedHoldsUpNoTapAfterIt) {
+    const Fact known = ship.vessel_register.all().back();
+    round.takeUp({{{Fact{known.stamp, note("other content")}}, {}}});
+    EXPECT_FALSE(round.saveWaiting());
+    ASSERT_EQ(round.refusedBatches().size(), 1u);
+    EXPECT_TRUE(round.record(note("dry")));
+    EXPECT_EQ(round.waiting(), 1u);
+    EXPECT_EQ(round.door("5-31")->evidence.notes.size(), 1u);
+    hold();
+    EXPECT_FALSE(round.record(note("ajar")));
+    EXPECT_FALSE(round.record(note("leaks")));
+    EXPECT_EQ(round.waiting(), 3u);
+    ring();
+    EXPECT_EQ(round.refusedBatches().size(), 1u) << "though the register is busy";
+    EXPECT_TRUE(isShown("not-saved")) << "of what is refused somebody must hear";
+    letGo();
+    ring();
+    EXPECT_EQ(round.waiting(), 1u);
+    ASSERT_EQ(round.door("5-31")->evidence.notes.size(), 3u);
+    EXPECT_EQ(round.door("5-31")->evidence.notes[2].body.text, "leaks");
+    EXPECT_FALSE(round.isTryingAgain());
+}
+
+/// While the sheet is read the register goes on: only what it showed goes, and only if it must.
+TEST_F(Busy, WhatTheSheetDidNotShowIsNotPutAside) {
+    const Fact known = ship.vessel_register.all().back();
+    round.takeUp({{{Fact{known.stamp, note("other content")}}, {}}});
+    EXPECT_FALSE(round.saveWaiting());
+    QTest::mouseClick(find<QPushButton>("put-aside"), Qt::LeftButton);
+    test::settle(window);
+    ship.vessel_register.failure = Complaint{"register", "refused since", ""};
+    ship.vessel_register.failure_is = Register::Obstacle::Refused;
+    EXPECT_FALSE(round.record(note("not shown")));
+    ASSERT_EQ(round.refusedBatches().size(), 2u);
+    QTest::mouseClick(find<QPushButton>("put-aside-confirm"), Qt::LeftButton);
+    test::settle(window);
+    ASSERT_EQ(ship.outside.aside.size(), 1u);
+    EXPECT_EQ(ship.outside.aside[0].facts[0].stamp.id, known.stamp.id);
+    ASSERT_EQ(round.waiting(), 1u);
+    EXPECT_EQ(std::get<Note>(round.refusedBatches()[0].facts[0].body).text, "not shown");
+}
+
+TEST_F(Busy, WhatIsSavedMeanwhileIsNotPutAside) {
+    ship.vessel_register.failure = Complaint{"register", "refused", ""};
+    ship.vessel_register.failure_is = Register::Obstacle::Refused;
+    EXPECT_FALSE(round.record(note("ajar")));
+    QTest::mouseClick(find<QPushButton>("put-aside"), Qt::LeftButton);
+    test::settle(window);
+    letGo();
+    ASSERT_TRUE(round.saveWaiting());
+    QTest::mouseClick(find<QPushButton>("put-aside-confirm"), Qt::LeftButton);
+    test::settle(window);
+    EXPECT_TRUE(ship.outside.aside.empty());
+    EXPECT_TRUE(find<QLabel>("told")->text().contains("refused any more"));
+    EXPECT_EQ(round.door("5-31")->evidence.notes.size(), 1u);
+}
+
 TEST_F(Busy, WhatCannotBeKeptAsideStays) {
     Fact known = ship.vessel_register.all().back();
     const FactId id = known.stamp.id;
@@ -212,7 +232,7 @@ TEST_F(Busy, WhatCannotBeKeptAsideStays) {
     EXPECT_FALSE(round.saveWaiting());
     EXPECT_TRUE(isShown("put-aside"));
     ship.outside.keep_failure = Complaint{"register", "the disk is full", ""};
-    EXPECT_FALSE(round.putRefusedAside());
+    EXPECT_FALSE(round.putRefusedAside({id}));
     EXPECT_EQ(round.waiting(), 1u);
     EXPECT_EQ(round.refusedBatches()[0].facts[0].stamp.id, id);
 }

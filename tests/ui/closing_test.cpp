@@ -147,6 +147,15 @@ TEST_F(Closing, WhatWasKeptIsTakenUpAndSaved) {
     EXPECT_TRUE(ship.outside.kept.empty());
 }
 
+/// Where it was found it may not stay: it is safe only once it is kept anew.
+TEST_F(Closing, WhatIsTakenUpAndCannotBeKeptIsAskedAbout) {
+    std::vector<WaitingBatch> kept{{{round.stamped(Note{walkdown, "5-31", "ajar"})}, {}}};
+    ship.outside.keep_failure = disk_full;
+    round.takeUp(std::move(kept));
+    EXPECT_FALSE(round.isSafeToLeave());
+    EXPECT_FALSE(window.close());
+}
+
 /// Refused for its own sake, it must not stand in the way for ever.
 TEST_F(Closing, ARefusedEntryHoldsUpNothingBehindIt) {
     ship.vessel_register.failure = disk_full;

@@ -108,6 +108,58 @@ TEST(ReviewScreen, WritesUpARowInTheWordsOfTheRequirement) {
     EXPECT_FALSE(shown.part<QPushButton>("review-write-up").isVisible());
 }
 
+/// Whoever reads them would miss the tap that is not saved yet.
+TEST(ReviewScreen, PassesNothingOnWhileATapWaits) {
+    SmallShip ship;
+    const FactId walkdown = failing(ship);
+    ship.ended(walkdown);
+    Round& round = ship.load();
+    Shown shown(round);
+    ship.vessel_register.failure = Complaint{"register", "the disk is full", ""};
+    (void)round.record(UpkeepDone{"closers", {}});
+    const auto told = [&] { return shown.part<QLabel>(QStringLiteral("told")).text(); };
+    const auto closeSheets = [&] {
+        for (Sheet* sheet : shown.window.findChildren<Sheet*>())
+            sheet->close();
+        Shown::settle();
+    };
+    shown.press("review-papers");
+    shown.press("paper-survey");
+    EXPECT_THAT(told().toStdString(), ::testing::HasSubstr("not saved yet"));
+    EXPECT_TRUE(ship.outside.papers.empty());
+    closeSheets();
+    shown.press("review-papers");
+    shown.press("paper-form");
+    EXPECT_EQ(ship.outside.papers, std::vector{Paper::BlankForm}) << "it rests on nothing recorded";
+    closeSheets();
+    shown.press("review-hand-over");
+    shown.press("hand-give");
+    EXPECT_THAT(told().toStdString(), ::testing::HasSubstr("not saved yet"));
+    EXPECT_TRUE(ship.outside.given.empty());
+    closeSheets();
+    shown.press("review-sign");
+    shown.press("sign-inspector");
+    EXPECT_THAT(told().toStdString(), ::testing::HasSubstr("not saved yet"));
+    EXPECT_EQ(round.waiting(), 1u) << "no signature waits behind it";
+}
+
+TEST(ReviewScreen, ASignatureThatIsSavedInAMomentIsNotCalledUnsigned) {
+    SmallShip ship;
+    const FactId walkdown = failing(ship);
+    ship.ended(walkdown);
+    Round& round = ship.load();
+    Shown shown(round);
+    ship.vessel_register.failure = Complaint{"register", "another program is writing", ""};
+    ship.vessel_register.failure_is = Register::Obstacle::Busy;
+    shown.press("review-sign");
+    shown.press("sign-inspector");
+    EXPECT_THAT(shown.part<QLabel>("told").text().toStdString(),
+                ::testing::HasSubstr("saved by itself"));
+    ship.vessel_register.failure.reset();
+    ASSERT_TRUE(round.saveWaiting());
+    EXPECT_EQ(round.ledger().signaturesOf(walkdown).size(), 1u);
+}
+
 TEST(ReviewScreen, GoesFromFoundToReadyByTaps) {
     SmallShip ship;
     writtenUp(ship);

@@ -85,6 +85,27 @@ TEST_F(BusyRegister, ATapIsAnsweredKeptAndSavedWithoutAWord) {
     EXPECT_FALSE(window()->findChild<QWidget*>("not-saved")->isVisible());
 }
 
+/// As where the language is changed.
+TEST_F(BusyRegister, AWindowMadeAnewGoesOnSaving) {
+    planAndBegin();
+    test::settle(*window());
+    const std::size_t before = factsOnDisk();
+    const auto keys = yesKeys();
+    ASSERT_FALSE(keys.empty());
+    Writer other(path);
+    other.begin();
+    hands::click(keys[0]);
+    ASSERT_EQ(kept(), 1u);
+    const QWidget* old = window();
+    emit desk.window()->madeAnewAsked();
+    hands::until([&] { return window() != old; }, "the window is made anew");
+    test::settle(*window());
+    EXPECT_FALSE(window()->findChild<QWidget*>("not-saved")->isVisible());
+    other.end();
+    hands::until([&] { return !QFile::exists(path + ".waiting"); }, "it is saved");
+    EXPECT_EQ(factsOnDisk(), before + 1);
+}
+
 TEST_F(BusyRegister, StopIsAnsweredAndMarksGoOn) {
     planAndBegin();
     test::settle(*window());

@@ -10,6 +10,7 @@
 
 #include "app/catalogue/catalogue_place.h"
 #include "app/desktop/desk.h"
+#include "app/desktop/papers.h"
 #include "app/desktop/wall.h"
 #include "app/vessels/sample_vessel.h"
 #include "tests/whole/hands.h"
@@ -128,6 +129,27 @@ TEST_F(LongJobs, AStoppedPaperLeavesTheOneThatWasThere) {
         EXPECT_FALSE(desk.makePaper(paper, walkdown, {}, waiting.goOn()));
         EXPECT_FALSE(QFile::exists(made->path));
     }
+}
+
+/// What is saved while it is made is not in it, and not said to be.
+TEST_F(LongJobs, APaperIsOfWhatWasOnRecordWhenItWasAskedFor) {
+    const auto own = SqliteRegister::open(path).value();
+    ui::Round round(*own, desk, builtInCatalogue().value());
+    ASSERT_TRUE(round.load());
+    FactId joined;
+    const Progress somebodyJoins = [&](int, int) {
+        if (joined.empty())
+            joined = round.join("Late Comer", "surveyor");
+        return true;
+    };
+    const auto made =
+        paperOf(round, *own, {ui::Paper::WorkList, round.walkdown()->id, {}, momentNow()},
+                Pace(somebodyJoins));
+    ASSERT_TRUE(made) << inOneLine(made.error());
+    ASSERT_NE(round.ledger().find(joined), nullptr);
+    ASSERT_FALSE(made->made->covers.empty());
+    for (const Covered& covered : made->made->covers)
+        EXPECT_LT(covered.last, joined);
 }
 
 TEST_F(LongJobs, AStoppedImportMakesNoVesselAndChangesNone) {

@@ -11,7 +11,7 @@ namespace latchround::ui {
 // Of cautions (core/safety/cautions.cpp), faults of practice doors (core/practice/fault.cpp), fire
 // tables (core/division/required_class.cpp), why a row is asked
 // (core/requirement/applicability.cpp) what a reason speaks of (core/grading/row_check.cpp), and
-// why nothing could be kept (app/register/sqlite_words.cpp).
+// why nothing could be kept (app/register/sqlite_words.cpp) or passed on (ui/round).
 inline constexpr auto core_phrases = std::to_array<const char*>({
     QT_TRANSLATE_NOOP("Core", "The release has been announced to everyone near these doors"),
     QT_TRANSLATE_NOOP("Core",
@@ -139,6 +139,9 @@ inline constexpr auto core_phrases = std::to_array<const char*>({
     QT_TRANSLATE_NOOP("Core", "plate %1"),
     QT_TRANSLATE_NOOP("Core", "register %1"),
 
+    QT_TRANSLATE_NOOP("Core", "Something is not saved yet."),
+    QT_TRANSLATE_NOOP("Core", "Save it first, then try again."),
+    QT_TRANSLATE_NOOP("Core", "Nothing of it is refused any more."),
     QT_TRANSLATE_NOOP("Core", "%1: NOT saved."),
     QT_TRANSLATE_NOOP("Core", "the disk is full"),
     QT_TRANSLATE_NOOP("Core", "Free some space and try again."),

@@ -173,6 +173,8 @@ Done Round::undo(const Tap& tap) {
 
 Result<QString> Round::makePaper(Paper paper, const FactId& walkdown, const QString& door,
                                  const GoOn& go_on) {
+    if (const Done may = mayPassOn(); !may && paper != Paper::BlankForm)
+        return tl::unexpected(may.error());
     const Result<PaperMade> made = m_outside.makePaper(paper, walkdown, door, go_on);
     if (!made)
         return tl::unexpected(made.error());
@@ -182,6 +184,8 @@ Result<QString> Round::makePaper(Paper paper, const FactId& walkdown, const QStr
 }
 
 Done Round::sign(const FactId& walkdown, Capacity capacity) {
+    if (Done may = mayPassOn(); !may)
+        return may;
     WalkdownSigned body;
     body.walkdown = walkdown;
     body.capacity = capacity;

@@ -98,15 +98,19 @@ public:
 
     /// The fact that record() would make of it now.
     Fact stamped(FactBody body);
-    /// Makes a paper of this vessel, and keeps what it was made from.
+    /// Complains while something waits to be saved: what leaves the tablet now would lack it.
+    Done mayPassOn() const;
+    /// Makes a paper of this vessel, and keeps what it was made from. Only a blank form is made while
+    /// something waits to be saved.
     Result<QString> makePaper(Paper paper, const FactId& walkdown, const QString& door = {},
                               const GoOn& go_on = {});
-    /// The person who records signs an ended walkdown.
+    /// The person who records signs an ended walkdown; not while something waits to be saved.
     Done sign(const FactId& walkdown, Capacity capacity);
 
-    /// All entries in one transaction. Complains where they are not saved: they then wait. What
-    /// speaks of a walkdown or a door that is not the one shown any more, or would replace
-    /// something else, is refused instead, and refused() is emitted: it would never be saved.
+    /// All entries in one transaction. Complains where they are not saved: they then wait, and what
+    /// comes later waits behind them unless the register refuses them. What speaks of a walkdown or
+    /// a door that is not the one shown any more, or would replace something else, is refused here,
+    /// and refused() is emitted: it would never be saved.
     Done record(std::vector<Entry> entries);
     Done record(FactBody body, std::optional<FactId> supersedes = std::nullopt);
     Done recordPhotograph(Photograph photograph, const PickedPhotograph& picture);
@@ -126,21 +130,30 @@ public:
     /// What is not saved yet, and why.
     std::size_t waiting() const { return m_waiting.size(); }
     const Complaint& whyWaiting() const { return m_why_waiting; }
-    /// Facts of it, in their order.
+    /// Facts of it that are not refused, in their order.
     std::vector<const Fact*> waitingFacts() const;
-    /// It waits only until somebody else has written, is kept on disk meanwhile, and is tried again
-    /// by itself: nobody needs to be told yet.
+    /// A mark or the end of this run is among them: what is on record does not tell yet how the run
+    /// stands.
+    bool waitsFor(const FactId& run) const;
+    /// What waits is tried again by itself until it is saved: somebody else writes.
+    bool isTryingAgain() const { return m_again.isActive(); }
+    /// That has not gone on for long, what waits is kept on disk meanwhile, and nothing of it is
+    /// refused: nobody needs to be told yet. What is told follows this, and nothing else does.
     bool isSavingShortly() const;
     /// Opens the register afresh and tries again, each in its turn.
     Done saveWaiting();
     /// Those that the register refuses for their own sake, each with why.
     std::vector<WaitingBatch> refusedBatches() const;
-    /// They wait no longer; the answer says where they are kept instead.
-    Result<QString> putRefusedAside();
+    /// Those of them that begin with these facts wait no longer; the answer says where they are kept
+    /// instead. Complains where none of these is refused any more.
+    Result<QString> putRefusedAside(const std::set<FactId>& first_facts);
     /// Nothing is lost when the program ends now: nothing waits, or what waits was kept.
     bool isSafeToLeave() const { return m_waiting.empty() || m_is_kept; }
     /// What an earlier start of the program had to leave unsaved; call once, after load.
     void takeUp(std::vector<WaitingBatch> kept);
+    /// In place of `before`, which showed the same vessel: who records is the same, and what waits
+    /// there waits here, for the same reason, and is tried again as it was. Call once, after load.
+    void goOnFrom(const Round& before);
 
     Result<std::vector<std::byte>> photograph(std::string_view sha256) const;
 
@@ -160,8 +173,10 @@ private:
     Done save(const Waiting& batch);
     Done saveOrKeep(Waiting batch);
     Done saveEach();
-    /// Why a batch was not saved, and whether it is tried again by itself.
-    void noteFailure(Waiting& batch, const Complaint& why);
+    /// Why a batch was not saved; answers what stood in the way.
+    Register::Obstacle noteFailure(Waiting& batch, const Complaint& why);
+    /// Only what was busy is tried again by itself.
+    void tryAgainAfter(Register::Obstacle obstacle);
     void tryAgain();
     void takeIn(const std::vector<Fact>& facts);
     void showLatestWalkdown();

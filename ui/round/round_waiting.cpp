@@ -38,25 +38,32 @@ Done Round::saveOrKeep(Waiting batch) {
         emit refused(*refusal);
         return tl::unexpected(std::move(*refusal));
     }
-    if (m_waiting.empty()) {
+    // Order matters: what came first must be saved first, unless it never will be.
+    const bool is_next = std::ranges::all_of(
+        m_waiting, [](const Waiting& before) { return before.refused.has_value(); });
+    if (is_next) {
         Done saved = save(batch);
         if (saved) {
             takeIn(batch.facts);
             return saved;
         }
         m_tries = 0;
-        noteFailure(batch, saved.error());
+        tryAgainAfter(noteFailure(batch, saved.error()));
     }
-    // Order matters: what came first must be saved first.
     m_waiting.push_back(std::move(batch));
     keepWaiting();
     return tl::unexpected(m_why_waiting);
 }
 
-void Round::noteFailure(Waiting& batch, const Complaint& why) {
+Register::Obstacle Round::noteFailure(Waiting& batch, const Complaint& why) {
     const Register::Obstacle obstacle = m_register.obstacle();
     m_why_waiting = why;
-    batch.refused = obstacle == Register::Obstacle::Refused ? std::optional(why) : std::nullopt;
+    if (obstacle == Register::Obstacle::Refused) // stands though the register was busy since
+        batch.refused = why;
+    return obstacle;
+}
+
+void Round::tryAgainAfter(Register::Obstacle obstacle) {
     if (obstacle == Register::Obstacle::Busy)
         m_again.start(again_ms);
     else
@@ -64,7 +71,14 @@ void Round::noteFailure(Waiting& batch, const Complaint& why) {
 }
 
 bool Round::isSavingShortly() const {
-    return m_again.isActive() && m_tries < quiet_tries && m_is_kept;
+    return isTryingAgain() && m_tries < quiet_tries && m_is_kept && refusedBatches().empty();
+}
+
+Done Round::mayPassOn() const {
+    if (m_waiting.empty())
+        return {};
+    return tl::unexpected(
+        Complaint{"", "Something is not saved yet.", "Save it first, then try again."});
 }
 
 void Round::tryAgain() {
@@ -78,9 +92,18 @@ void Round::tryAgain() {
 std::vector<const Fact*> Round::waitingFacts() const {
     std::vector<const Fact*> facts;
     for (const Waiting& batch : m_waiting)
-        for (const Fact& fact : batch.facts)
-            facts.push_back(&fact);
+        if (!batch.refused)
+            for (const Fact& fact : batch.facts)
+                facts.push_back(&fact);
     return facts;
+}
+
+bool Round::waitsFor(const FactId& run) const {
+    return std::ranges::any_of(waitingFacts(), [&run](const Fact* fact) {
+        const auto* mark = std::get_if<Mark>(&fact->body);
+        const auto* end = std::get_if<RunEnded>(&fact->body);
+        return (mark && mark->run == run) || (end && end->run == run);
+    });
 }
 
 void Round::keepWaiting() {
@@ -95,6 +118,18 @@ void Round::takeUp(std::vector<WaitingBatch> kept) {
     for (const Fact* fact : waitingFacts())
         m_moments.insert(fact->stamp.when.utc_ms);
     m_why_waiting = {"register", "the program ended before this was saved.", "Save it now."};
+    keepWaiting(); // part of it may have been found where it does not stay
+}
+
+void Round::goOnFrom(const Round& before) {
+    m_waiting = before.m_waiting;
+    m_is_kept = before.m_is_kept;
+    m_why_waiting = before.m_why_waiting;
+    m_tries = before.m_tries;
+    if (knows(before.m_person))
+        m_person = before.m_person;
+    if (before.isTryingAgain())
+        m_again.start(again_ms);
     emit waitingChanged();
 }
 
@@ -118,13 +153,13 @@ Done Round::saveEach() {
     const Complaint why_before = m_why_waiting;
     Done first_fault;
     bool any_saved = false;
-    m_again.stop();
+    auto obstacle = Register::Obstacle::Fault;
     for (std::size_t at = 0; at < m_waiting.size();) {
         if (const Done saved = save(m_waiting[at]); !saved) {
-            noteFailure(m_waiting[at], saved.error());
+            obstacle = noteFailure(m_waiting[at], saved.error());
             if (first_fault)
                 first_fault = saved;
-            if (!m_waiting[at].refused)
+            if (obstacle != Register::Obstacle::Refused)
                 break;
             ++at;
             continue;
@@ -134,6 +169,8 @@ Done Round::saveEach() {
         m_waiting.erase(m_waiting.begin() + std::ptrdiff_t(at));
         takeIn(batch.facts);
     }
+    // Not before: while one after another is saved, nothing has changed for whoever looks on.
+    tryAgainAfter(obstacle);
     if (!first_fault)
         m_why_waiting = first_fault.error();
     if (any_saved)
@@ -150,11 +187,18 @@ std::vector<WaitingBatch> Round::refusedBatches() const {
     return refused;
 }
 
-Result<QString> Round::putRefusedAside() {
-    const auto place = m_outside.putAside(refusedBatches());
+Result<QString> Round::putRefusedAside(const std::set<FactId>& first_facts) {
+    const auto isMeant = [&first_facts](const Waiting& batch) {
+        return batch.refused && first_facts.contains(batch.facts.front().stamp.id);
+    };
+    std::vector<WaitingBatch> meant;
+    std::ranges::copy_if(m_waiting, std::back_inserter(meant), isMeant);
+    if (meant.empty())
+        return tl::unexpected(Complaint{"", "Nothing of it is refused any more.", ""});
+    const auto place = m_outside.putAside(meant);
     if (!place)
         return place;
-    std::erase_if(m_waiting, [](const Waiting& batch) { return batch.refused.has_value(); });
+    std::erase_if(m_waiting, isMeant);
     keepWaiting();
     return place;
 }

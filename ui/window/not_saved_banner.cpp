@@ -57,7 +57,9 @@ void NotSavedBanner::askToPutAside() {
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
+    std::set<FactId> shown;
     for (const WaitingBatch& batch : m_round.refusedBatches()) {
+        shown.insert(batch.facts.front().stamp.id);
         QStringList facts;
         for (const Fact& fact : batch.facts)
             facts << tapWords(fact, m_round);
@@ -80,9 +82,9 @@ void NotSavedBanner::askToPutAside() {
     keys->setContentsMargins(0, 0, 0, 0);
     foot->setLayout(keys);
     connect(leave, &QPushButton::clicked, sheet, &Sheet::close);
-    connect(aside, &QPushButton::clicked, this, [this, sheet] {
+    connect(aside, &QPushButton::clicked, sheet, [this, sheet, shown] {
         sheet->close();
-        const Result<QString> place = m_round.putRefusedAside();
+        const Result<QString> place = m_round.putRefusedAside(shown);
         if (place)
             tell(this, tr("Put aside"), tr("It is kept in %1").arg(*place));
         else

@@ -107,6 +107,10 @@ HomeScreen::HomeScreen(Round& round, QWidget* parent)
             refreshDoor();
     });
     connect(&round, &Round::walkdownChanged, this, &HomeScreen::refresh);
+    connect(&round, &Round::waitingChanged, this, [this] {
+        if (isVisible()) // a run was passed over while its end waited
+            lookForUnfinishedRun();
+    });
     m_profile->setArrangement(round.arrangement());
     arrange(false);
     lookChanged();
@@ -224,7 +228,9 @@ void HomeScreen::lookForUnfinishedRun() {
         return;
     for (const GradedDoor& graded : round().doors()) {
         const RunRecord* run = unfinishedRun(graded.evidence);
-        if (run && m_told.insert(run->id).second) {
+        if (run && round().waitsFor(run->id)) {
+            m_told.erase(run->id); // looked at anew once that is saved
+        } else if (run && m_told.insert(run->id).second) {
             emit unfinishedRunFound(QString::fromStdString(graded.door->number));
             return;
         }

@@ -42,7 +42,8 @@ signals:
     void drillAsked();
     void practiceAsked();
     void planAsked(latchround::Purpose purpose, latchround::ScopeKind scope);
-    /// A run of the walkdown under way that was cut short; once a run.
+    /// A run of the walkdown under way that was cut short, of which nothing waits to be saved; once
+    /// a run.
     void unfinishedRunFound(QString door);
 
 protected:

@@ -49,6 +49,10 @@ void ReviewSheets::handOver() {
 }
 
 void ReviewSheets::give(const QString& sealed_for) {
+    if (const Done may = m_round.mayPassOn(); !may) {
+        tell(m_over, tr("Not given"), complaintWords(may.error()));
+        return;
+    }
     LongJob job(m_over, tr("Everything is being put into a file"));
     const auto given = job.run([&](const GoOn& go_on) {
         return m_round.outside().giveHandover(m_over, sealed_for, go_on);

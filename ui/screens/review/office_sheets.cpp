@@ -149,10 +149,14 @@ void ReviewSheets::showSignatures(Sheet* sheet, QWidget* place, const FactId& wa
         key->setEnabled(!signed_before && !m_round.person().empty());
         connect(key, &QPushButton::clicked, sheet, [this, sheet, walkdown, as = capacity] {
             sheet->close();
-            if (const Done done = m_round.sign(walkdown, as); !done)
-                tell(m_over, tr("Not signed"), complaintWords(done.error()));
-            else
+            const bool all_saved = m_round.waiting() == 0;
+            if (const Done done = m_round.sign(walkdown, as); done)
                 sign();
+            else if (all_saved && m_round.isSavingShortly())
+                tell(m_over, tr("Being saved"),
+                     tr("The signature is kept, and saved by itself in a moment."));
+            else
+                tell(m_over, tr("Not signed"), complaintWords(done.error()));
         });
         place->layout()->addWidget(key);
     }

@@ -37,7 +37,7 @@ CutShort::CutShort(Round& round, QWidget* over)
 void CutShort::ask(const QString& door) {
     const GradedDoor* graded = m_round.door(door);
     const RunRecord* run = graded ? unfinishedRun(graded->evidence) : nullptr;
-    if (!run)
+    if (!run || m_round.waitsFor(run->id)) // its end may be what waits
         return;
     auto* sheet = new Sheet(m_over, tr("A run at door %1 was cut short").arg(door));
     sheet->setObjectName(QStringLiteral("cut-short"));
@@ -71,7 +71,7 @@ void CutShort::ask(const QString& door) {
 
 void CutShort::askNext(const QString& door, const FactId& id) {
     const RunRecord* run = runOf(m_round, door, id);
-    if (!run || run->end)
+    if (!run || run->end || m_round.waitsFor(id))
         return;
     const auto sequence = sequenceOf(*m_round.door(door)->door, run->release, run->kind);
     std::vector<MarkKind> taken;

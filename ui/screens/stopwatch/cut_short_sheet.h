@@ -15,6 +15,7 @@ class CutShort : public QObject {
 public:
     CutShort(Round& round, QWidget* over);
 
+    /// Not of a run of which something waits to be saved.
     void ask(const QString& door);
 
 private:

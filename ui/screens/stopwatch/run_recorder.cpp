@@ -39,7 +39,7 @@ const RunRecord* RunRecorder::record() const {
 std::optional<RunRecord> RunRecorder::soFar() const {
     const RunRecord* saved = record();
     std::optional<RunRecord> run = saved ? std::optional(*saved) : std::nullopt;
-    if (!m_round.isSavingShortly())
+    if (!m_round.isSafeToLeave())
         return run;
     for (const Fact* fact : m_round.waitingFacts()) {
         const auto* mark = std::get_if<Mark>(&fact->body);
@@ -54,6 +54,18 @@ std::optional<RunRecord> RunRecorder::soFar() const {
         run->marks.push_back({fact->stamp.id, *mark});
     }
     return run;
+}
+
+bool RunRecorder::isOnDisk() const {
+    const auto isOfThisRun = [this](const Fact& fact) {
+        const auto* mark = std::get_if<Mark>(&fact.body);
+        const auto* end = std::get_if<RunEnded>(&fact.body);
+        return fact.stamp.id == m_run || (mark && mark->run == m_run) || (end && end->run == m_run);
+    };
+    const auto refused = m_round.refusedBatches();
+    return m_round.isSafeToLeave() && std::ranges::none_of(refused, [&](const WaitingBatch& batch) {
+        return std::ranges::any_of(batch.facts, isOfThisRun);
+    });
 }
 
 std::vector<MarkKind> RunRecorder::taken() const {
@@ -79,7 +91,19 @@ bool RunRecorder::mayMarkAlarmStopped() const {
 
 bool RunRecorder::isOver() const {
     const RunRecord* run = record();
-    return m_called_off || (run && run->end);
+    return m_called_off || (run && run->end) || waitingEnd();
+}
+
+const Fact* RunRecorder::waitingEnd() const {
+    const Fact* end = nullptr;
+    for (const Fact* fact : m_round.waitingFacts()) {
+        const auto* body = std::get_if<RunEnded>(&fact->body);
+        if (body && body->run == m_run)
+            end = fact;
+        else if (end && fact->stamp.supersedes == end->stamp.id)
+            end = nullptr;
+    }
+    return end;
 }
 
 int RunRecorder::number() const {
@@ -122,7 +146,7 @@ Done RunRecorder::mark(MarkKind kind, const MarkPress& press) {
 
 Entry RunRecorder::ended(RunOutcome outcome, const QString& reason) {
     std::optional<FactId> before;
-    if (!m_end.empty())
+    if (waitingEnd() || m_round.ledger().find(m_end)) // else it was refused
         before = m_end;
     m_end = m_round.newId();
     return {RunEnded{m_run, outcome, reason.toStdString()}, before, m_end};

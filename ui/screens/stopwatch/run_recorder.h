@@ -1,6 +1,6 @@
 // One run being recorded: which mark comes next, and the facts each touch becomes. Its state is
 // read back from what is on disk: what the register has said is saved, and marks that are kept
-// elsewhere while somebody else writes in it for a moment. Nothing is counted before that.
+// elsewhere until it is, however long that takes. Nothing is counted before that.
 #pragma once
 
 #include <vector>
@@ -27,15 +27,18 @@ public:
     /// The run as it is on record; null before its first fact is saved. What the end says may still
     /// wait.
     const RunRecord* record() const;
-    /// With the marks that will be saved shortly; nothing before there is a mark or a record.
+    /// With the marks that are kept until they are saved; nothing before there is a mark or a
+    /// record.
     std::optional<RunRecord> soFar() const;
+    /// All that was touched is on record or kept until it is, and nothing of it was refused.
+    bool isOnDisk() const;
     std::vector<MarkKind> taken() const;
     /// The main key's event; null when the run is over.
     const SequenceStep* next() const;
     /// An event that may be marked now besides the next one.
     bool mayMarkHalfWay() const;
     bool mayMarkAlarmStopped() const;
-    /// Its end is on record, or it was called off, saved or not: no mark is taken any more.
+    /// Its end is on record or waits to be, or it was called off: no mark is taken any more.
     bool isOver() const;
     /// Number of this run among the door's runs of its kind and release, from 1.
     int number() const;
@@ -47,6 +50,8 @@ public:
 
 private:
     Mark markOf(MarkKind kind, const MarkPress& press) const;
+    /// The end that waits to be saved; null where none does, or what waits takes it back again.
+    const Fact* waitingEnd() const;
     /// The run's first fact where none is recorded yet, nor waits to be.
     void addStart(std::vector<Entry>& entries);
     bool wouldComplete(MarkKind kind) const;

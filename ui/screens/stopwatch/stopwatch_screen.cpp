@@ -15,6 +15,7 @@
 #include "ui/parts/door_drawing.h"
 #include "ui/parts/door_words.h"
 #include "ui/parts/run_words.h"
+#include "ui/parts/sheet.h"
 #include "ui/parts/top_bar.h"
 #include "ui/screens/stopwatch/readings.h"
 #include "ui/screens/stopwatch/run_result.h"
@@ -145,9 +146,10 @@ bool StopwatchScreen::isRunning() const {
 }
 
 void StopwatchScreen::mark(MarkKind kind, const MarkPress& press) {
-    // On disk before anything on screen says so; where it cannot be saved the key keeps its name
-    // and the round's banner says what to do.
-    if (m_recorder.mark(kind, press) || round().isSavingShortly())
+    // On disk before anything on screen says so, in the register or where it is kept until it is
+    // saved; where neither can be, the key takes no more and the round's banner says what to do.
+    const bool saved = m_recorder.mark(kind, press).has_value();
+    if (saved || (round().isTryingAgain() && m_recorder.isOnDisk()))
         round().outside().cueMark(); // afterwards: a cue must never delay the mark it answers
 }
 
@@ -214,8 +216,11 @@ void StopwatchScreen::refresh() {
 void StopwatchScreen::showKeys() {
     const SequenceStep* step = m_recorder.next();
     const bool all_saved = round().waiting() == 0;
-    const bool saved = all_saved || round().isSavingShortly();
-    if (!saved) {
+    const bool on_disk = m_recorder.isOnDisk();
+    if (round().isSavingShortly() && m_recorder.isOver()) {
+        m_key->setNameLine(tr("saving…"));
+        m_key->setHintLine({});
+    } else if (!on_disk || (!all_saved && m_recorder.isOver())) {
         m_key->setNameLine(tr("Not saved"));
         m_key->setHintLine(coreWords(round().whyWaiting().what));
     } else if (step) {
@@ -225,13 +230,23 @@ void StopwatchScreen::showKeys() {
             m_key->setAccessibleDescription( // whoever listens is told what was taken
                 tr("marked: %1. Next: %2").arg(marksLine(*run), markHint(step->mark)));
     }
-    m_key->setEnabled(saved && step);
-    m_side->halfWay().setEnabled(saved && m_recorder.mayMarkHalfWay());
-    m_side->alarmStopped().setEnabled(saved && m_recorder.mayMarkAlarmStopped());
+    const bool was_enabled = m_key->isEnabled();
+    m_key->setEnabled(on_disk && step);
+    if (!was_enabled && m_key->isEnabled() && mayTakeKeyboard())
+        m_key->setFocus(); // it went elsewhere with the key, and Space must mark
+    m_side->halfWay().setEnabled(on_disk && m_recorder.mayMarkHalfWay());
+    m_side->alarmStopped().setEnabled(on_disk && m_recorder.mayMarkAlarmStopped());
     const RunRecord* run = m_recorder.record();
     m_side->takeBack().setEnabled(all_saved && run && !run->marks.empty() && !m_called_off);
     m_side->spoiled().setEnabled(run && !m_called_off);
     m_side->stop().setEnabled(!m_recorder.isOver());
+}
+
+bool StopwatchScreen::mayTakeKeyboard() const {
+    for (const QWidget* at = window()->focusWidget(); at; at = at->parentWidget())
+        if (qobject_cast<const Sheet*>(at))
+            return false;
+    return isVisible();
 }
 
 void StopwatchScreen::showBand() {

@@ -61,6 +61,8 @@ private:
     void endWith(RunOutcome outcome, const QString& reason);
     void refresh();
     void showKeys();
+    /// In front, and no sheet over it has the keyboard.
+    bool mayTakeKeyboard() const;
     void showBand();
     void showDrawing(const std::vector<MarkKind>& taken);
     void tick();

@@ -1,0 +1,72 @@
+// A window over a register in which somebody else writes for as long as a test wants, with hands
+// for the stopwatch.
+#pragma once
+
+#include <gtest/gtest.h>
+
+#include <QTest>
+#include <QTimer>
+
+#include "tests/passing_time.h"
+#include "tests/ui/memory_register.h"
+#include "ui/look/look.h"
+#include "ui/parts/mark_key.h"
+#include "ui/screens/door/door_screen.h"
+#include "ui/window/window.h"
+
+namespace latchround::ui {
+
+inline const Complaint busy{"register", "another program is writing to this register: NOT saved.",
+                            "Wait a moment."};
+
+struct Busy : testing::Test {
+    SmallShip ship;
+    FactId walkdown = ship.begun();
+    Round& round = ship.load();
+    Look look;
+    Window window{round, look};
+
+    void SetUp() override {
+        look.wearOn(window);
+        window.resize(1280, 800);
+        window.show();
+        test::settle(window);
+    }
+    void hold() {
+        ship.vessel_register.failure = busy;
+        ship.vessel_register.failure_is = Register::Obstacle::Busy;
+    }
+    void letGo() { ship.vessel_register.failure.reset(); }
+    Note note(const char* text) const { return {walkdown, "5-31", text}; }
+    /// As if the time to try again had come.
+    void ring() {
+        auto* timer = round.findChild<QTimer*>();
+        ASSERT_NE(timer, nullptr);
+        ASSERT_TRUE(timer->isActive()) << "nobody tries again";
+        ASSERT_TRUE(QMetaObject::invokeMethod(timer, "timeout"));
+        test::settle(window);
+    }
+    bool isShown(const char* name) const {
+        for (const QWidget* each : window.findChildren<QWidget*>(QString::fromLatin1(name)))
+            if (each->isVisible())
+                return true;
+        return false;
+    }
+    template <class Widget>
+    Widget* find(const char* name) const {
+        return window.findChild<Widget*>(QString::fromLatin1(name));
+    }
+    void arm() {
+        emit window.doorScreen().timeAsked("5-31", Release::LetGo, RunKind::Closing);
+        test::settle(window);
+    }
+    void mark() {
+        auto* key = find<MarkKey>("mark");
+        ASSERT_TRUE(key->isEnabled());
+        QTest::mousePress(key, Qt::LeftButton);
+        QTest::mouseRelease(key, Qt::LeftButton);
+    }
+    const std::vector<RunRecord>& runs() { return round.door("5-31")->evidence.runs; }
+};
+
+} // namespace latchround::ui
