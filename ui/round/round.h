@@ -173,6 +173,8 @@ private:
     Done save(const Waiting& batch);
     Done saveOrKeep(Waiting batch);
     Done saveEach();
+    /// All that waits in one transaction; false where that did not go.
+    bool saveAtOnce();
     /// Why a batch was not saved; answers what stood in the way.
     Register::Obstacle noteFailure(Waiting& batch, const Complaint& why);
     /// Only what was busy is tried again by itself.

@@ -123,6 +123,7 @@ void Round::takeUp(std::vector<WaitingBatch> kept) {
 
 void Round::goOnFrom(const Round& before) {
     m_waiting = before.m_waiting;
+    m_moments = before.m_moments;
     m_is_kept = before.m_is_kept;
     m_why_waiting = before.m_why_waiting;
     m_tries = before.m_tries;
@@ -146,9 +147,31 @@ Done Round::saveWaiting() {
     return saveEach();
 }
 
+/// Once the register is free again this takes one transaction's time, however much has waited: the
+/// next tap is not held up by it.
+bool Round::saveAtOnce() {
+    const auto goes_alone = [](const Waiting& batch) {
+        return batch.refused || !batch.photograph.empty();
+    };
+    if (m_waiting.size() < 2 || std::ranges::any_of(m_waiting, goes_alone))
+        return false;
+    std::vector<Fact> all;
+    for (const Waiting& batch : m_waiting)
+        all.insert(all.end(), batch.facts.begin(), batch.facts.end());
+    if (!m_register.record(all))
+        return false; // which of them stands in the way is found one by one
+    m_waiting.clear();
+    m_again.stop();
+    takeIn(all);
+    keepWaiting();
+    return true;
+}
+
 /// What is refused for its own sake stays, and holds up nothing that comes after it; anything else
 /// would be the same for the next, and ends the trying.
 Done Round::saveEach() {
+    if (saveAtOnce())
+        return {};
     const bool was_quiet = isSavingShortly();
     const Complaint why_before = m_why_waiting;
     Done first_fault;
