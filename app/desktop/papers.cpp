@@ -112,9 +112,8 @@ Result<ui::PaperMade> paperOf(const ui::Round& round, const SqliteRegister& vess
         document = *pdf;
     } else {
         const Ledger ledger = round.ledger(); // of its own: the screen's may grow meanwhile
-        WalkdownReport report{
-            arrangement, ledger, asked.walkdown, round.catalogue(), asked.now, program_name,
-            {},          false};
+        WalkdownReport report{arrangement,  ledger, asked.walkdown, round.catalogue(), asked.now,
+                              program_name, {},     false};
         report.door = asked.door.toStdString();
         report.person = round.person();
         report.photograph = [&vessel_register](std::string_view sha256) {

@@ -210,8 +210,7 @@ Result<std::unique_ptr<SqliteConnection>> lookIntoBy(FileMode mode, const QStrin
         return tl::unexpected(header.error());
     if (const Done judged = judgeHeader(file.toStdString(), *header, RegisterKind::Vessel); !judged)
         return tl::unexpected(judged.error());
-    auto connection =
-        SqliteConnection::connect(file, mode, {}, OpenOptions().busy_timeout_ms);
+    auto connection = SqliteConnection::connect(file, mode, {}, OpenOptions().busy_timeout_ms);
     if (!connection)
         return connection;
     sqlite3_db_config((*connection)->handle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);

@@ -109,8 +109,7 @@ TEST_F(Front, AFileThatSomebodyWritesMeanwhileIsNotCalledDamaged) {
     const int page = [&] {
         RawSqlite raw(file);
         EXPECT_EQ(raw.run("CREATE TABLE scratch (x); INSERT INTO scratch VALUES (1)"), SQLITE_OK);
-        return std::stoi(
-            raw.single("SELECT rootpage FROM sqlite_schema WHERE name = 'scratch'"));
+        return std::stoi(raw.single("SELECT rootpage FROM sqlite_schema WHERE name = 'scratch'"));
     }();
     const auto damage = [&] {
         QFile opened(file);

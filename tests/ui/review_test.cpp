@@ -233,10 +233,10 @@ TEST(ReviewScreen, APhotographOfTheWorkBelongsToTheRectification) {
     const FactId found = writtenUp(ship);
     const FactId mended = ship.put(Rectification{found, "closer adjusted", "Ove Brandlund"});
     // SHA-256 of the one byte, by sha256sum.
-    ship.outside.picture = PickedPhotograph{
-        {std::byte{1}},
-        "4bf5122f344554c53bde2ebb8cd2b7e3d1600ad631c385a5d7cce23c7785459a",
-        "image/png"};
+    ship.outside.picture =
+        PickedPhotograph{{std::byte{1}},
+                         "4bf5122f344554c53bde2ebb8cd2b7e3d1600ad631c385a5d7cce23c7785459a",
+                         "image/png"};
     Round& round = ship.load();
     Shown shown(round);
     shown.press("item-photograph");

@@ -91,8 +91,8 @@ TEST_F(WaitingRun, CompletedByHandIsAskedAboutAgainOnceItsMarksAreSaved) {
     ASSERT_EQ(next.waiting(), 1u);
     EXPECT_TRUE(again.findChildren<Sheet*>().isEmpty());
     letGo();
-    ASSERT_TRUE(QMetaObject::invokeMethod(
-        next.findChild<QTimer*>({}, Qt::FindDirectChildrenOnly), "timeout"));
+    ASSERT_TRUE(QMetaObject::invokeMethod(next.findChild<QTimer*>({}, Qt::FindDirectChildrenOnly),
+                                          "timeout"));
     test::settle(again);
     EXPECT_EQ(next.door("5-32")->evidence.runs.at(0).marks.size(), 2u);
     EXPECT_NE(again.findChild<Sheet*>("cut-short"), nullptr);

@@ -144,9 +144,9 @@ public:
     virtual std::vector<VesselOnTablet> vessels() const = 0;
     /// Puts another vessel on the screen; the present window closes when it could be opened.
     virtual Done openVessel(const QString& place) = 0;
-    /// Asks for a register CSV and takes it in; every fault where it cannot. Answers where the vessel
-    /// lies, to be opened; nothing where the person thought better of it, or where it is the vessel
-    /// on the screen, which is opened anew.
+    /// Asks for a register CSV and takes it in; every fault where it cannot. Answers where the
+    /// vessel lies, to be opened; nothing where the person thought better of it, or where it is the
+    /// vessel on the screen, which is opened anew.
     virtual Checked<std::optional<QString>> takeInRegister(QWidget* parent, const GoOn& go_on) = 0;
 
     virtual std::vector<ExerciseOffered> exercises() const = 0;

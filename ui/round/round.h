@@ -100,8 +100,8 @@ public:
     Fact stamped(FactBody body);
     /// Complains while something waits to be saved: what leaves the tablet now would lack it.
     Done mayPassOn() const;
-    /// Makes a paper of this vessel, and keeps what it was made from. Only a blank form is made while
-    /// something waits to be saved.
+    /// Makes a paper of this vessel, and keeps what it was made from. Only a blank form is made
+    /// while something waits to be saved.
     Result<QString> makePaper(Paper paper, const FactId& walkdown, const QString& door = {},
                               const GoOn& go_on = {});
     /// The person who records signs an ended walkdown; not while something waits to be saved.
@@ -144,8 +144,8 @@ public:
     Done saveWaiting();
     /// Those that the register refuses for their own sake, each with why.
     std::vector<WaitingBatch> refusedBatches() const;
-    /// Those of them that begin with these facts wait no longer; the answer says where they are kept
-    /// instead. Complains where none of these is refused any more.
+    /// Those of them that begin with these facts wait no longer; the answer says where they are
+    /// kept instead. Complains where none of these is refused any more.
     Result<QString> putRefusedAside(const std::set<FactId>& first_facts);
     /// Nothing is lost when the program ends now: nothing waits, or what waits was kept.
     bool isSafeToLeave() const { return m_waiting.empty() || m_is_kept; }

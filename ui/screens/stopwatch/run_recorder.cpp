@@ -64,8 +64,8 @@ bool RunRecorder::isOnDisk() const {
     };
     const auto refused = m_round.refusedBatches();
     return m_round.isSafeToLeave() && std::ranges::none_of(refused, [&](const WaitingBatch& batch) {
-        return std::ranges::any_of(batch.facts, isOfThisRun);
-    });
+               return std::ranges::any_of(batch.facts, isOfThisRun);
+           });
 }
 
 std::vector<MarkKind> RunRecorder::taken() const {
