@@ -9,7 +9,7 @@ void planWalkdown(Tour& tour) {
     tour.stop("home, ended");
     tour.tap("home-main");
     tour.stop("plan");
-    tour.tap("scope-1");
+    tour.tap("scope-2");
     tour.stop("which deck");
     tour.closeSheet();
     tour.tap("sample");

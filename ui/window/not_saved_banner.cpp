@@ -17,22 +17,46 @@ namespace latchround::ui {
 NotSavedBanner::NotSavedBanner(Round& round, QWidget* parent)
     : Part(parent)
     , m_round(round)
+    , m_line(new QBoxLayout(QBoxLayout::LeftToRight, this))
     , m_words(new Lettering({}, TextSize::Body, Ink::Bad, true))
     , m_again(new QPushButton(tr("Save again")))
     , m_aside(new QPushButton(tr("Put aside…"))) {
     setObjectName(QStringLiteral("not-saved"));
-    auto* line = new QHBoxLayout(this);
-    line->setContentsMargins(sizes().main_gap, sizes().gap, sizes().main_gap, sizes().gap);
-    line->addWidget(m_words, 1);
-    line->addWidget(m_aside);
-    line->addWidget(m_again);
+    m_line->addWidget(m_words, 1);
+    auto* keys = new QHBoxLayout;
+    keys->addStretch(1);
+    keys->addWidget(m_aside);
+    keys->addWidget(m_again);
+    m_line->addLayout(keys);
     m_aside->setObjectName(QStringLiteral("put-aside"));
     connect(m_aside, &QPushButton::clicked, this, &NotSavedBanner::askToPutAside);
     m_again->setObjectName(QStringLiteral("save-again"));
     setRole(*m_again, "primary");
     connect(m_again, &QPushButton::clicked, this, [this] { (void)m_round.saveWaiting(); });
     connect(&round, &Round::waitingChanged, this, &NotSavedBanner::refresh);
+    NotSavedBanner::lookChanged();
     refresh();
+}
+
+void NotSavedBanner::place() {
+    constexpr double words_mm = 60; // three or four of them in a line
+    double keys = 0;
+    for (const QPushButton* key : {m_aside, m_again})
+        if (!key->isHidden())
+            keys += key->sizeHint().width() + sizes().gap;
+    m_line->setDirection(width() < keys + mm(words_mm) ? QBoxLayout::TopToBottom
+                                                       : QBoxLayout::LeftToRight);
+}
+
+void NotSavedBanner::resizeEvent(QResizeEvent* event) {
+    Part::resizeEvent(event);
+    place();
+}
+
+void NotSavedBanner::lookChanged() {
+    m_line->setContentsMargins(sizes().main_gap, sizes().gap, sizes().main_gap, sizes().gap);
+    Part::lookChanged();
+    place();
 }
 
 void NotSavedBanner::refresh() {
@@ -48,6 +72,7 @@ void NotSavedBanner::refresh() {
         m_words->setText(tr("NOT SAVED (%1)").arg(waiting) + QStringLiteral(": ") +
                          coreWords(m_round.whyWaiting().what) + QLatin1Char(' ') +
                          coreWords(m_round.whyWaiting().remedy));
+    place();
 }
 
 /// What it is, why it is refused, and where it goes: nothing is dropped.
@@ -64,7 +89,8 @@ void NotSavedBanner::askToPutAside() {
         for (const Fact& fact : batch.facts)
             facts << tapWords(fact, m_round);
         auto* entry = new Lettering(facts.join(QStringLiteral("; ")) + QLatin1Char('\n') +
-                                        complaintWords(*batch.refused),
+                                        coreWords(batch.refused->what) + QLatin1Char(' ') +
+                                        coreWords(batch.refused->remedy),
                                     TextSize::Body);
         entry->setObjectName(QStringLiteral("refused-entry"));
         lines->addWidget(entry);

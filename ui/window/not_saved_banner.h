@@ -6,6 +6,7 @@
 #include "ui/parts/part.h"
 #include "ui/round/round.h"
 
+class QBoxLayout;
 class QPushButton;
 
 namespace latchround::ui {
@@ -19,12 +20,17 @@ public:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void lookChanged() override;
 
 private:
     void refresh();
+    /// The keys beside the words, or below them where the words would have too little room.
+    void place();
     void askToPutAside();
 
     Round& m_round;
+    QBoxLayout* m_line;
     Lettering* m_words;
     QPushButton* m_again;
     QPushButton* m_aside;

@@ -119,6 +119,14 @@ void WalkdownCard::refresh() {
                     : m_next.isEmpty() ? tr("All doors done: end the walkdown ›")
                                        : tr("Carry on at %1 ›").arg(m_next));
     m_end->setVisible(under_way && !m_next.isEmpty());
+    showAim();
+}
+
+/// Where something above the screens takes the room, as what is not saved does, the figures and the
+/// keys stay.
+void WalkdownCard::showAim() {
+    m_aim->show();
+    m_aim->setVisible(!m_round.walkdown() || layout()->totalHeightForWidth(width()) <= height());
 }
 
 void WalkdownCard::press() {
@@ -159,6 +167,7 @@ void WalkdownCard::resizeEvent(QResizeEvent* event) {
     const bool low = width() > 2 * height();
     m_sides->setDirection(low ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     m_sides->setSpacing(low ? sizes().main_gap : sizes().gap);
+    showAim();
     if (event->oldSize().width() != width())
         updateGeometry();
 }

@@ -49,6 +49,7 @@ private:
     void addFigure(QHBoxLayout& line, const char* name, const QString& words,
                    QColor Colours::*colour);
     void press();
+    void showAim();
 
     Round& m_round;
     QBoxLayout* m_sides; ///< what is said, and the keys

@@ -15,6 +15,19 @@
 // hands over.
 namespace latchround::ui {
 
+namespace {
+
+/// To be read out and typed in; spaces do not count where it is.
+QString inGroups(const QString& digits) {
+    constexpr qsizetype group = 8;
+    QStringList groups;
+    for (qsizetype at = 0; at < digits.size(); at += group)
+        groups << digits.mid(at, group);
+    return groups.join(QLatin1Char(' '));
+}
+
+} // namespace
+
 void ReviewSheets::handOver() {
     auto* sheet = new Sheet(m_over, tr("Hand over between tablets and the bridge"));
     auto* content = new QWidget;
@@ -97,7 +110,7 @@ void ReviewSheets::askForKey() {
 
 void ReviewSheets::showOwnKey() {
     const Result<QString> key = m_round.outside().ownKey();
-    tell(m_over, tr("This device's key"), key ? *key : complaintWords(key.error()));
+    tell(m_over, tr("This device's key"), key ? inGroups(*key) : complaintWords(key.error()));
 }
 
 void ReviewSheets::take() {
