@@ -2400,6 +2400,46 @@
         <source>Nothing of it is refused any more.</source>
         <translation type="unfinished">Nada de ello está ya rechazado.</translation>
     </message>
+    <message>
+        <source>Take the end of the walkdown back first, or begin another.</source>
+        <translation type="unfinished">Retire primero el fin del recorrido o empiece otro.</translation>
+    </message>
+    <message>
+        <source>Choose the door again.</source>
+        <translation type="unfinished">Elija la puerta de nuevo.</translation>
+    </message>
+    <message>
+        <source>Only what you recorded on this tablet can be undone; correct it.</source>
+        <translation type="unfinished">Solo se deshace lo que usted registró en esta tableta; corríjalo.</translation>
+    </message>
+    <message>
+        <source>Record it on its own.</source>
+        <translation type="unfinished">Regístrelo por separado.</translation>
+    </message>
+    <message>
+        <source>its walkdown has ended</source>
+        <translation type="unfinished">su recorrido ha terminado</translation>
+    </message>
+    <message>
+        <source>it is not on the walkdown that is shown</source>
+        <translation type="unfinished">no está en el recorrido mostrado</translation>
+    </message>
+    <message>
+        <source>undo does not reach %1</source>
+        <translation type="unfinished">deshacer no alcanza %1</translation>
+    </message>
+    <message>
+        <source>it would replace %1, which is about something else</source>
+        <translation type="unfinished">sustituiría a %1, que trata de otra cosa</translation>
+    </message>
+    <message>
+        <source>the program ended before this was saved.</source>
+        <translation type="unfinished">el programa terminó antes de guardar esto.</translation>
+    </message>
+    <message>
+        <source>Save it now.</source>
+        <translation type="unfinished">Guárdelo ahora.</translation>
+    </message>
 </context>
 <context>
     <name>CueWords</name>

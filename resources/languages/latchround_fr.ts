@@ -2400,6 +2400,46 @@
         <source>Nothing of it is refused any more.</source>
         <translation type="unfinished">Plus rien de cela n’est refusé.</translation>
     </message>
+    <message>
+        <source>Take the end of the walkdown back first, or begin another.</source>
+        <translation type="unfinished">Annulez d’abord la fin de la tournée ou commencez-en une autre.</translation>
+    </message>
+    <message>
+        <source>Choose the door again.</source>
+        <translation type="unfinished">Choisissez de nouveau la porte.</translation>
+    </message>
+    <message>
+        <source>Only what you recorded on this tablet can be undone; correct it.</source>
+        <translation type="unfinished">Seul ce que vous avez saisi sur cette tablette peut être annulé ; corrigez-le.</translation>
+    </message>
+    <message>
+        <source>Record it on its own.</source>
+        <translation type="unfinished">Saisissez-le à part.</translation>
+    </message>
+    <message>
+        <source>its walkdown has ended</source>
+        <translation type="unfinished">sa tournée est finie</translation>
+    </message>
+    <message>
+        <source>it is not on the walkdown that is shown</source>
+        <translation type="unfinished">elle n’est pas dans la tournée affichée</translation>
+    </message>
+    <message>
+        <source>undo does not reach %1</source>
+        <translation type="unfinished">l’annulation n’atteint pas %1</translation>
+    </message>
+    <message>
+        <source>it would replace %1, which is about something else</source>
+        <translation type="unfinished">cela remplacerait %1, qui porte sur autre chose</translation>
+    </message>
+    <message>
+        <source>the program ended before this was saved.</source>
+        <translation type="unfinished">le programme s’est arrêté avant que ce soit enregistré.</translation>
+    </message>
+    <message>
+        <source>Save it now.</source>
+        <translation type="unfinished">Enregistrez-le maintenant.</translation>
+    </message>
 </context>
 <context>
     <name>CueWords</name>

@@ -2400,6 +2400,46 @@
         <source>Nothing of it is refused any more.</source>
         <translation type="unfinished">Tidak ada lagi yang ditolak darinya.</translation>
     </message>
+    <message>
+        <source>Take the end of the walkdown back first, or begin another.</source>
+        <translation type="unfinished">Tarik dulu akhir inspeksi itu, atau mulai yang lain.</translation>
+    </message>
+    <message>
+        <source>Choose the door again.</source>
+        <translation type="unfinished">Pilih lagi pintunya.</translation>
+    </message>
+    <message>
+        <source>Only what you recorded on this tablet can be undone; correct it.</source>
+        <translation type="unfinished">Hanya yang Anda catat di tablet ini dapat diurungkan; perbaikilah.</translation>
+    </message>
+    <message>
+        <source>Record it on its own.</source>
+        <translation type="unfinished">Catat tersendiri.</translation>
+    </message>
+    <message>
+        <source>its walkdown has ended</source>
+        <translation type="unfinished">inspeksinya sudah berakhir</translation>
+    </message>
+    <message>
+        <source>it is not on the walkdown that is shown</source>
+        <translation type="unfinished">tidak ada dalam inspeksi yang ditampilkan</translation>
+    </message>
+    <message>
+        <source>undo does not reach %1</source>
+        <translation type="unfinished">urungkan tidak menjangkau %1</translation>
+    </message>
+    <message>
+        <source>it would replace %1, which is about something else</source>
+        <translation type="unfinished">ini akan menggantikan %1, yang tentang hal lain</translation>
+    </message>
+    <message>
+        <source>the program ended before this was saved.</source>
+        <translation type="unfinished">program berakhir sebelum ini tersimpan.</translation>
+    </message>
+    <message>
+        <source>Save it now.</source>
+        <translation type="unfinished">Simpan sekarang.</translation>
+    </message>
 </context>
 <context>
     <name>CueWords</name>

@@ -113,6 +113,8 @@ void keepPhotograph(Tour& tour) {
     ASSERT_TRUE(image.save(picture));
     hands::chooseFileWhenAsked(&tour.window(), picture);
     tour.tap("photograph");
+    tour.window().activateWindow(); // the dialog had the keyboard
+    tour.settle();
     tour.stop("photograph");
     tour.closeSheet();
 }

@@ -113,9 +113,12 @@ QStringList untranslated(const QString& text, const Data& data) {
     static const QRegularExpression words(
         QStringLiteral("(?<![\\p{L}])[A-Za-z]{3,}(?: [A-Za-z]+)*(?![\\p{L}])"));
     QStringList plain;
-    for (auto at = words.globalMatch(text); at.hasNext();) {
+    // The path of a file is a name; the digits of a key are no words.
+    static const QRegularExpression names(QStringLiteral("(?<!\\S)/\\S+|\\b[0-9a-f]{8}\\b"));
+    const QString said = QString(text).remove(names);
+    for (auto at = words.globalMatch(said); at.hasNext();) {
         const QRegularExpressionMatch phrase = at.next();
-        const bool is_cut = text.mid(phrase.capturedEnd()).startsWith(QChar(0x2026));
+        const bool is_cut = said.mid(phrase.capturedEnd()).startsWith(QChar(0x2026));
         if (!data.has(phrase.captured(), is_cut))
             plain << phrase.captured();
     }

@@ -161,6 +161,17 @@ inline constexpr auto core_phrases = std::to_array<const char*>({
     QT_TRANSLATE_NOOP("Core", "the cautions do not all stand confirmed"),
     QT_TRANSLATE_NOOP("Core", "Answer each of them first."),
     QT_TRANSLATE_NOOP("Core", "door %1"),
+
+    QT_TRANSLATE_NOOP("Core", "its walkdown has ended"),
+    QT_TRANSLATE_NOOP("Core", "Take the end of the walkdown back first, or begin another."),
+    QT_TRANSLATE_NOOP("Core", "it is not on the walkdown that is shown"),
+    QT_TRANSLATE_NOOP("Core", "Choose the door again."),
+    QT_TRANSLATE_NOOP("Core", "undo does not reach %1"),
+    QT_TRANSLATE_NOOP("Core", "Only what you recorded on this tablet can be undone; correct it."),
+    QT_TRANSLATE_NOOP("Core", "it would replace %1, which is about something else"),
+    QT_TRANSLATE_NOOP("Core", "Record it on its own."),
+    QT_TRANSLATE_NOOP("Core", "the program ended before this was saved."),
+    QT_TRANSLATE_NOOP("Core", "Save it now."),
 });
 
 } // namespace latchround::ui

@@ -68,10 +68,13 @@ void NotSavedBanner::refresh() {
     if (waiting == 0 && !other.isEmpty())
         m_words->setText(
             tr("Only shown here: another program writes in this register (%1).").arg(other));
-    if (waiting > 0)
-        m_words->setText(tr("NOT SAVED (%1)").arg(waiting) + QStringLiteral(": ") +
-                         coreWords(m_round.whyWaiting().what) + QLatin1Char(' ') +
-                         coreWords(m_round.whyWaiting().remedy));
+    if (waiting > 0) { // what to do about what is refused stands where it is put aside
+        QStringList words{tr("NOT SAVED (%1)").arg(waiting) + QLatin1Char(':'),
+                          coreWords(m_round.whyWaiting().what)};
+        if (m_aside->isHidden())
+            words << coreWords(m_round.whyWaiting().remedy);
+        m_words->setText(words.join(QLatin1Char(' ')));
+    }
     place();
 }
 

@@ -48,7 +48,7 @@ signals:
 
 protected:
     void arrange(bool upright) override;
-    double leastHeight() const override { return 6.6; } // the profile above the cards
+    double leastHeight() const override { return 7.3; } // the profile above the cards
     void lookChanged() override;
     void resizeEvent(QResizeEvent* event) override;
 

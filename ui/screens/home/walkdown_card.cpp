@@ -125,8 +125,20 @@ void WalkdownCard::refresh() {
 /// Where something above the screens takes the room, as what is not saved does, the figures and the
 /// keys stay.
 void WalkdownCard::showAim() {
-    m_aim->show();
-    m_aim->setVisible(!m_round.walkdown() || layout()->totalHeightForWidth(width()) <= height());
+    const bool beside = m_sides->direction() == QBoxLayout::LeftToRight;
+    const QRect room = contentsRect();
+    const int width = beside ? (room.width() - m_sides->spacing()) / 2 : room.width();
+    int needed = m_title->heightForWidth(width) + m_aim->heightForWidth(width) +
+                 m_figures_box->sizeHint().height() + 2 * m_said->spacing();
+    if (!beside)
+        needed += m_sides->spacing() + m_keys->minimumSize().height();
+    m_aim->setVisible(!m_round.walkdown() || needed <= room.height());
+}
+
+bool WalkdownCard::event(QEvent* event) {
+    if (event->type() == QEvent::LayoutRequest)
+        showAim(); // its words or their size have changed
+    return Card::event(event);
 }
 
 void WalkdownCard::press() {

@@ -38,6 +38,7 @@ signals:
     void allDoorsAsked();
 
 protected:
+    bool event(QEvent* event) override;
     void lookChanged() override;
     void resizeEvent(QResizeEvent* event) override;
 
