@@ -35,6 +35,7 @@ namespace {
 constexpr int between_ms = 12;
 constexpr int marks_a_turn = 100;
 constexpr int turns = 8;
+constexpr std::size_t runs_at_a_door = 6;
 constexpr int unmeasured = 20; ///< first marks of a turn: caches fill
 
 using Clock = std::chrono::steady_clock;
@@ -71,7 +72,8 @@ double quantile(std::vector<double> values, double part) {
     return values[static_cast<std::size_t>(at)];
 }
 
-/// A vessel of 400 doors on whose newest walkdown doors are timed, one after the other.
+/// A vessel of 400 doors on whose newest walkdown doors are timed, one after the other, each from
+/// both sides, from the control station and again.
 class Timed {
 public:
     Timed(const QString& file, const Moment& now)
@@ -119,7 +121,7 @@ private:
         if (m_marks++ % 2 == 0) {
             m_run = m_round.newId();
             const std::string& door =
-                m_round.doors()[m_door++ % m_round.doors().size()].door->number;
+                m_round.doors()[m_runs++ / runs_at_a_door % m_round.doors().size()].door->number;
             std::vector<ui::Entry> entries;
             entries.push_back(
                 {RunStarted{
@@ -143,7 +145,7 @@ private:
     Clock::time_point m_due;
     FactId m_run;
     int m_marks = 0;
-    std::size_t m_door = 0;
+    std::size_t m_runs = 0;
     std::vector<double> m_took_us;
 };
 
