@@ -72,6 +72,28 @@ TEST_F(WaitingRun, WhoseEndWaitsIsNotCutShortAtTheNextStart) {
     expectComplete(*next);
 }
 
+/// The leaf was not home after all.
+TEST_F(WaitingRun, GoesOnOnceItsLastMarkIsTakenBackThoughThatWaits) {
+    arm();
+    mark();
+    QTest::mousePress(find<MarkKey>("mark"), Qt::LeftButton, {}, {}, 12000);
+    ASSERT_TRUE(runs()[0].end);
+    hold();
+    QTest::mouseClick(find<QPushButton>("take-back"), Qt::LeftButton);
+    test::settle(window);
+    ASSERT_EQ(round.waiting(), 1u);
+    auto* key = find<MarkKey>("mark");
+    EXPECT_TRUE(key->isVisible() && key->isEnabled());
+    EXPECT_EQ(key->nameLine(), "Shut");
+    QTest::keyClick(key, Qt::Key_Escape);
+    letGo();
+    ring();
+    ASSERT_EQ(runs().size(), 1u);
+    EXPECT_EQ(runs()[0].marks.size(), 1u);
+    ASSERT_TRUE(runs()[0].end);
+    EXPECT_EQ(runs()[0].end->outcome, RunOutcome::Stopped);
+}
+
 /// No mark is asked for twice, and none is left out.
 TEST_F(WaitingRun, CompletedByHandIsAskedAboutAgainOnceItsMarksAreSaved) {
     const FactId run = ship.put(RunStarted{walkdown, "5-32", RunKind::Closing, Release::Remote, 0});

@@ -69,6 +69,8 @@ public:
             return {"save again", {}, {}, true};
         if (m_control.sort == Control::Sort::Line)
             return {"writing", {}};
+        if (name.startsWith(QLatin1String("report-")))
+            return {"paper", {}, kinds<ReportMade>()};
         if (m_known.seen.sheet)
             return onSheet();
         if (m_known.seen.screen == QLatin1String("door-screen"))
@@ -312,7 +314,7 @@ private:
         if (name.startsWith(QLatin1String("decide-")))
             return {"setting", {}, kinds<DecisionLimits, DifferenceSettled>()};
         if (name.startsWith(QLatin1String("due-")))
-            return {"due", {}, kinds<UpkeepDone>()};
+            return {"due", {}, kinds<UpkeepDone, DeficiencyTerms>()};
         if (name.startsWith(QLatin1String("certificate-day")))
             return {"due", {}, kinds<CertificateSeen>()};
         if (key.startsWith(QLatin1String("due-certificate")))

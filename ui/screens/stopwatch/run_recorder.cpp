@@ -42,6 +42,9 @@ std::optional<RunRecord> RunRecorder::soFar() const {
     if (!m_round.isSafeToLeave())
         return run;
     for (const Fact* fact : m_round.waitingFacts()) {
+        if (run && std::holds_alternative<TakenBack>(fact->body))
+            std::erase_if(run->marks,
+                          [fact](const auto& taken) { return taken.id == fact->stamp.supersedes; });
         const auto* mark = std::get_if<Mark>(&fact->body);
         if (!mark || mark->run != m_run)
             continue;
@@ -91,7 +94,8 @@ bool RunRecorder::mayMarkAlarmStopped() const {
 
 bool RunRecorder::isOver() const {
     const RunRecord* run = record();
-    return m_called_off || (run && run->end) || waitingEnd();
+    const bool has_ended = run && run->end && !m_end.empty(); // else that is being taken back
+    return m_called_off || has_ended || waitingEnd();
 }
 
 const Fact* RunRecorder::waitingEnd() const {

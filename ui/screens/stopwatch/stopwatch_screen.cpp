@@ -193,7 +193,7 @@ void StopwatchScreen::refresh() {
         m_clock.start();
     if (!running)
         m_clock.stop();
-    if (run && run->end && run->end->outcome == RunOutcome::Complete) {
+    if (over && run && run->end && run->end->outcome == RunOutcome::Complete) {
         if (m_keys->currentWidget() != m_result) {
             const GradedDoor& door = *round().door(m_recorder.door());
             m_result->show(
