@@ -131,6 +131,7 @@ void Walker::press(int lot) {
         }
         walker::press(control, m_clock.event_ms);
     });
+    startWhereClosed();
 }
 
 void Walker::pressAgain() {
@@ -150,6 +151,7 @@ void Walker::pressAgain() {
     if (control->answer || passed_over.contains(control->name))
         forecast.said.clear();
     act(*control, forecast, [&] { walker::press(*control, m_clock.event_ms, true); });
+    startWhereClosed();
 }
 
 void Walker::pressEscape() {
@@ -226,11 +228,14 @@ void Walker::closeWindow() {
     window().close();
     settle();
     reckon({"close", {}}, {}, vessel, {});
-    if (hand().tablet.window()->isVisible()) { // it asks
-        if (!topSheet(window()))
-            throw Broken("the window does not close, and does not ask");
+    if (hand().tablet.window()->isVisible() && !topSheet(window()))
+        throw Broken("the window does not close, and does not ask");
+    startWhereClosed();
+}
+
+void Walker::startWhereClosed() {
+    if (hand().tablet.window()->isVisible())
         return;
-    }
     hand().tablet.shutDown();
     setDiskFull(false); // a register is not opened on a full disk
     start();

@@ -63,6 +63,8 @@ private:
     ui::Window& window() { return *hand().tablet.window(); }
     Book& book() { return hand().books[hand().tablet.vessel()]; }
     void start();
+    /// A closed window is the program's end.
+    void startWhereClosed();
     void look();
     /// Does it, and looks what came of it.
     void act(const Control& control, const Forecast& forecast, const std::function<void()>& doing);
