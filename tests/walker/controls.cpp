@@ -26,7 +26,7 @@ using namespace latchround::ui;
 
 /// Keys that hands come to more or less often, by the beginning of their names or of their row's.
 /// What takes long is rare, and what lies far into the program is sought.
-constexpr std::array<std::pair<const char*, double>, 40> weights{{{"home-main", 10},
+constexpr std::array<std::pair<const char*, double>, 42> weights{{{"home-main", 10},
                                                                   {"home-end", 0.5},
                                                                   {"home-settings", 0.3},
                                                                   {"home-practice", 0.2},
@@ -50,6 +50,8 @@ constexpr std::array<std::pair<const char*, double>, 40> weights{{{"home-main", 
                                                                   {"stop", 2},
                                                                   {"run-done", 3},
                                                                   {"forward", 3},
+                                                                  {"release-remote", 9},
+                                                                  {"undo-", 3},
                                                                   {"release-", 3},
                                                                   {"contact-row", 2},
                                                                   {"boundary-row", 0.1},
