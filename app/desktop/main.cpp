@@ -9,6 +9,7 @@
 
 #include "app/catalogue/catalogue_place.h"
 #include "app/desktop/desk.h"
+#include "app/desktop/first_size.h"
 #include "app/desktop/language.h"
 #include "app/desktop/wall.h"
 #include "app/vessels/sample_vessel.h"
@@ -112,7 +113,10 @@ int main(int argc, char** argv) {
     desk.openOrChoose(path);
     QWidget* shown = desk.window() ? static_cast<QWidget*>(desk.window()) : desk.vesselChoice();
     const QSize wanted = sizeFrom(parser.value(size));
-    shown->resize(wanted.isValid() ? wanted : QSize(1280, 800));
+    const QSize room = shown->screen()->availableSize();
+    shown->resize(wanted.isValid() ? wanted : firstSize(room));
+    if (shown->size() == room)
+        shown->setWindowState(Qt::WindowMaximized);
     if (first_start && desk.window())
         desk.window()->showFirst();
     return QApplication::exec();

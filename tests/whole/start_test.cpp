@@ -8,6 +8,7 @@
 
 #include "app/catalogue/catalogue_place.h"
 #include "app/desktop/desk.h"
+#include "app/desktop/first_size.h"
 #include "app/desktop/wall.h"
 #include "app/vessels/sample_vessel.h"
 #include "app/vessels/vessel_folder.h"
@@ -111,3 +112,11 @@ TEST(StartWithoutADisplay, SaysWhatIsAskedAndElseWhatIsMissing) {
 }
 
 } // namespace latchround
+
+TEST(FirstSize, IsAllOfAScreenThatIsTooSmallForTheUsual) {
+    EXPECT_EQ(latchround::firstSize({1920, 1080}), QSize(1280, 800));
+    EXPECT_EQ(latchround::firstSize({1280, 800}), QSize(1280, 800));
+    EXPECT_EQ(latchround::firstSize({800, 1280}), QSize(800, 1280)) << "a tablet held upright";
+    EXPECT_EQ(latchround::firstSize({1366, 768}), QSize(1366, 768));
+    EXPECT_EQ(latchround::firstSize({}), QSize(1280, 800)) << "nobody knows the screen";
+}
