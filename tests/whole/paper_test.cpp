@@ -64,5 +64,6 @@ TEST_F(Walk, WhatStandsOnPaperIsTypedIn) {
     EXPECT_EQ(typed_in, 1);
     hands::click(window(), "forward");
     EXPECT_NE(doorScreen().door(), "5-09");
+    hands::typeFigure(window(), "0001"); // its own time
     EXPECT_TRUE(qobject_cast<QPushButton*>(hands::find(window(), "from-paper"))->isChecked());
 }
