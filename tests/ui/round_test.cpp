@@ -44,7 +44,10 @@ TEST(Round, SavesWhatWaitedInItsOrderOnceItCan) {
     EXPECT_TRUE(round.saveWaiting());
     EXPECT_EQ(ship.vessel_register.reopened, before + 1);
     EXPECT_EQ(round.waiting(), 0u);
-    EXPECT_EQ(ship.vessel_register.transactions.size(), 2u);
+    ASSERT_EQ(ship.vessel_register.transactions.size(), 1u) << "however much has waited";
+    const std::vector<Fact>& saved = ship.vessel_register.transactions.front();
+    ASSERT_EQ(saved.size(), 2u);
+    EXPECT_EQ(std::get<Observation>(saved[0].body).answer, Answer::Yes);
     EXPECT_EQ(round.door("5-31")->evidence.observations.at({"path-clear", Side::None}).body.answer,
               Answer::No);
 }

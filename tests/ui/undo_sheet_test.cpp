@@ -44,7 +44,10 @@ struct UndoSheet : testing::Test {
         window->show();
         ASSERT_TRUE(QTest::qWaitForWindowActive(window.get()));
     }
-    void press(const char* name) { QTest::mouseClick(&keyOnSheet(*window, name), Qt::LeftButton); }
+    void press(const char* name) {
+        QTest::mouseClick(&keyOnSheet(*window, name), Qt::LeftButton);
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    }
 };
 
 } // namespace

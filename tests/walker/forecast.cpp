@@ -123,12 +123,23 @@ private:
         return {m_control.name == QLatin1String("arm") ? "arm" : "way", {}};
     }
 
+    /// Of the run on the stopwatch: what is saved, and what is kept until it is.
     std::vector<MarkKind> taken() const {
-        std::vector<MarkKind> kinds;
+        std::vector<FactId> marks;
         const auto found = m_now.marks.find(m_known.run->id);
         if (found != m_now.marks.end())
-            for (const FactId& mark : found->second)
-                kinds.push_back(std::get<Mark>(m_known.book.find(mark)->body).kind);
+            marks = found->second;
+        for (const auto& batch : m_known.book.waiting)
+            for (const Fact& fact : batch) {
+                if (std::holds_alternative<TakenBack>(fact.body))
+                    std::erase(marks, fact.stamp.supersedes.value_or(""));
+                if (const auto* mark = std::get_if<Mark>(&fact.body);
+                    mark && mark->run == m_known.run->id)
+                    marks.push_back(fact.stamp.id);
+            }
+        std::vector<MarkKind> kinds;
+        for (const FactId& mark : marks)
+            kinds.push_back(std::get<Mark>(m_known.book.find(mark)->body).kind);
         return kinds;
     }
 

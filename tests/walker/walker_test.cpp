@@ -187,6 +187,10 @@ TEST_P(Walks, RecordWhatIsPressed) {
         RC_FAIL(presses + outcome.broken);
     };
     rc::detail::TestParams params = rc::detail::configuration().testParams;
+    // The same walks each time; others where that is asked for.
+    const bool is_chosen = qEnvironmentVariable("RC_PARAMS").contains(QLatin1String("seed="));
+    if (!is_chosen && !std::getenv("LATCHROUND_LONG"))
+        params.seed = 1974;
     params.seed += std::uint64_t(GetParam()); // else all parts are the same
     const rc::detail::TestMetadata metadata{"walks " + std::to_string(GetParam()), "random hands"};
     const auto result = rc::detail::checkTestable(walk, metadata, params);
