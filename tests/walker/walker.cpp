@@ -26,7 +26,7 @@ void settle() {
         QCoreApplication::processEvents();
     }
     if (::testing::Test::HasFailure())
-        throw Broken("a helper of the tests failed; see above");
+        throw Broken("a check of the tests' own failed; see above");
 }
 
 } // namespace
