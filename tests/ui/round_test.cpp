@@ -52,6 +52,16 @@ TEST(Round, SavesWhatWaitedInItsOrderOnceItCan) {
               Answer::No);
 }
 
+TEST(Round, GradesAnewWhenTheDrillThatTimesWereReadByIsUndone) {
+    SmallShip ship;
+    ship.begun();
+    Round& round = ship.load();
+    ASSERT_TRUE(round.record(ThumbDrill{}));
+    QSignalSpy graded(&round, &Round::walkdownChanged);
+    ASSERT_TRUE(round.undo(*round.tapToTakeBack()));
+    EXPECT_EQ(graded.size(), 1);
+}
+
 TEST(Round, NothingOvertakesWhatWaits) {
     SmallShip ship;
     const FactId walkdown = ship.begun();

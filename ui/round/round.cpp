@@ -13,6 +13,8 @@ namespace {
 
 bool changesWalkdowns(const Fact& fact, const Ledger& ledger) {
     const Fact* subject = ledger.subjectOf(fact);
+    if (subject && subject != &fact && std::holds_alternative<ThumbDrill>(subject->body))
+        return true; // the times of that thumb are read by another drill
     return subject && (std::holds_alternative<WalkdownBegun>(subject->body) ||
                        std::holds_alternative<WalkdownEnded>(subject->body) ||
                        // every door is graded anew
