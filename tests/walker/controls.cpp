@@ -76,13 +76,6 @@ double weightOf(const QString& name) {
     return 1;
 }
 
-template <class Row>
-Row* rowAround(QWidget* widget) {
-    while (widget && !qobject_cast<Row*>(widget))
-        widget = widget->parentWidget();
-    return qobject_cast<Row*>(widget);
-}
-
 /// A finger that comes down there touches this widget or something on it.
 bool isMet(const QWidget& window, const QWidget& widget, const QPoint& at) {
     const QWidget* met = window.childAt(widget.mapTo(&window, at));
@@ -98,10 +91,10 @@ void addKey(const QWidget& window, QAbstractButton& key, std::vector<Control>& a
     control.name = key.objectName();
     control.words = key.text().isEmpty() ? key.accessibleName() : key.text();
     control.is_checked = key.isChecked();
-    const ChoiceRow* choice = rowAround<ChoiceRow>(&key);
+    const ChoiceRow* choice = around<ChoiceRow>(&key);
     if (choice)
         control.row = choice->objectName();
-    else if (const ValueRow* row = rowAround<ValueRow>(&key))
+    else if (const ValueRow* row = around<ValueRow>(&key))
         control.row = row->objectName();
     if (choice && control.name.isEmpty())
         for (const Side side : {Side::None, Side::One, Side::Two})
@@ -122,7 +115,7 @@ void addKey(const QWidget& window, QAbstractButton& key, std::vector<Control>& a
         control.name = QStringLiteral("help");
         control.weight = 0.1;
     }
-    if (const auto* pad = rowAround<Keypad>(&key)) // more often than not a figure is entered
+    if (const auto* pad = around<Keypad>(&key)) // more often than not a figure is entered
         control.weight = pad->value() ? 1 : 0.5;
     if (key.parentWidget()->inherits("latchround::ui::ExerciseRow"))
         control.weight = 0; // practice records nothing here

@@ -34,6 +34,14 @@ struct Control {
     std::string toString() const;
 };
 
+/// The nearest of this kind that a widget lies on, itself among them; null for none.
+template <class T>
+T* around(QWidget* widget) {
+    while (widget && !qobject_cast<T*>(widget))
+        widget = widget->parentWidget();
+    return qobject_cast<T*>(widget);
+}
+
 /// The sheet that lies on top; null where none does.
 QWidget* topSheet(const QWidget& window);
 

@@ -22,13 +22,6 @@ std::set<std::size_t> kinds() {
     return {kindOf<Bodies>()...};
 }
 
-template <class T>
-T* around(QWidget* widget) {
-    while (widget && !qobject_cast<T*>(widget))
-        widget = widget->parentWidget();
-    return qobject_cast<T*>(widget);
-}
-
 /// The words that this key of a picker stands for; nothing where it is no such key.
 std::optional<std::string> phraseOf(const Control& control) {
     auto* picker = around<PhrasePicker>(control.widget);

@@ -34,6 +34,19 @@ void passOver(Body& one, const Body& other) {
     }
 }
 
+/// What the body has of this name; empty where it has none.
+template <class Take>
+std::string named(const FactBody& body, Take take) {
+    return std::visit(
+        [&](const auto& one) -> std::string {
+            if constexpr (requires { take(one); })
+                return take(one);
+            else
+                return {};
+        },
+        static_cast<const FactBodies&>(body));
+}
+
 } // namespace
 
 bool isSaid(const Said& said, const Fact& fact) {
@@ -57,25 +70,11 @@ std::string lineOf(const Said& said) {
 }
 
 std::string walkdownOf(const FactBody& body) {
-    return std::visit(
-        [](const auto& one) -> std::string {
-            if constexpr (requires { one.walkdown; })
-                return one.walkdown;
-            else
-                return {};
-        },
-        static_cast<const FactBodies&>(body));
+    return named(body, [](const auto& one) -> decltype((one.walkdown)) { return one.walkdown; });
 }
 
 std::string doorOf(const FactBody& body) {
-    return std::visit(
-        [](const auto& one) -> std::string {
-            if constexpr (requires { one.door; })
-                return one.door;
-            else
-                return {};
-        },
-        static_cast<const FactBodies&>(body));
+    return named(body, [](const auto& one) -> decltype((one.door)) { return one.door; });
 }
 
 bool isNoteOfTyping(const Note& note) {
@@ -83,25 +82,12 @@ bool isNoteOfTyping(const Note& note) {
 }
 
 FactId deficiencyOf(const FactBody& body) {
-    return std::visit(
-        [](const auto& one) -> FactId {
-            if constexpr (requires { one.deficiency; })
-                return one.deficiency;
-            else
-                return {};
-        },
-        static_cast<const FactBodies&>(body));
+    return named(body,
+                 [](const auto& one) -> decltype((one.deficiency)) { return one.deficiency; });
 }
 
 FactId runOf(const FactBody& body) {
-    return std::visit(
-        [](const auto& one) -> FactId {
-            if constexpr (requires { one.run; })
-                return one.run;
-            else
-                return {};
-        },
-        static_cast<const FactBodies&>(body));
+    return named(body, [](const auto& one) -> decltype((one.run)) { return one.run; });
 }
 
 } // namespace latchround::walker

@@ -16,9 +16,10 @@ std::optional<Fact> Round::noteOfTyping(const Fact& first) {
 }
 
 bool Round::isOnRecord(const Note& note) const {
-    const auto saved = m_ledger.evidenceOf(note.walkdown, note.door).notes;
+    const GradedDoor* graded = door(QString::fromStdString(note.door));
     const auto waiting = waitingFacts();
-    return std::ranges::any_of(saved, [&](const auto& one) { return one.body == note; }) ||
+    const auto is = [&](const auto& one) { return one.body == note; };
+    return (graded && std::ranges::any_of(graded->evidence.notes, is)) ||
            std::ranges::any_of(waiting, [&](const Fact* fact) {
                const auto* one = std::get_if<Note>(&fact->body);
                return one && *one == note;
