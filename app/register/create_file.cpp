@@ -3,6 +3,7 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QUuid>
+#include <sqlite3.h>
 
 #include "app/register/migrations.h"
 #include "app/register/register_format.h"
@@ -34,11 +35,12 @@ bool flushFolder([[maybe_unused]] const QString& folder) {
 }
 
 Done fill(SqliteConnection& connection, RegisterKind kind) {
-    // EXTRA also flushes the folder after the rollback journal is gone. WAL comes with the first
+    // What is cut short is never looked at again, so it needs no journal and is flushed once, at
+    // the end: a mark elsewhere waits for each flush of this disk. WAL comes with the first
     // opening: this way application_id stands in the file itself from its first byte on.
-    const std::string preamble =
-        "PRAGMA synchronous=EXTRA; PRAGMA foreign_keys=ON; PRAGMA application_id=" +
-        std::to_string(applicationIdOf(kind));
+    const std::string preamble = "PRAGMA journal_mode=OFF; PRAGMA synchronous=OFF; "
+                                 "PRAGMA foreign_keys=ON; PRAGMA application_id=" +
+                                 std::to_string(applicationIdOf(kind));
     if (Done done = connection.script(preamble.c_str()); !done)
         return done;
     if (Done done = migrate(connection, migrations()); !done)
@@ -51,12 +53,25 @@ Done fill(SqliteConnection& connection, RegisterKind kind) {
     return {};
 }
 
+Done flush(SqliteConnection& connection) {
+    sqlite3_file* file = nullptr;
+    sqlite3_file_control(connection.handle(), "main", SQLITE_FCNTL_FILE_POINTER, &file);
+    const int code = file == nullptr || file->pMethods == nullptr
+                         ? SQLITE_IOERR
+                         : file->pMethods->xSync(file, SQLITE_SYNC_FULL);
+    if (code != SQLITE_OK)
+        return tl::unexpected(connection.complaint(code, "flush"));
+    return {};
+}
+
 Done buildAt(const QString& file, const OpenOptions& options) {
     auto connection =
         SqliteConnection::connect(file, FileMode::Create, options.vfs, options.busy_timeout_ms);
     if (!connection)
         return tl::unexpected(connection.error());
-    return fill(**connection, options.kind);
+    if (Done done = fill(**connection, options.kind); !done)
+        return done;
+    return flush(**connection);
 }
 
 } // namespace

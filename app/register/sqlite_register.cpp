@@ -94,6 +94,9 @@ Register::Obstacle obstacleOn(SqliteConnection& connection) {
     }
 }
 
+/// A large handover then touches the disk at its end alone, and one that is only tried never does.
+constexpr auto room_in_memory = "PRAGMA cache_size=-65536"; // KiB
+
 using LogFile = std::pair<std::uint64_t, std::uint64_t>;
 constexpr LogFile no_log{0, 0};
 
@@ -321,6 +324,9 @@ Result<Added> SqliteRegister::takeOver(const Incoming& incoming, Ending ending) 
             return tl::unexpected(added.error());
         return writeEach(connection, incoming.along);
     };
+    if (m_connection)
+        if (Done roomy = m_connection->script(room_in_memory); !roomy)
+            return tl::unexpected(roomy.error());
     if (Done done = write(step, incoming.along, ending); !done)
         return tl::unexpected(done.error());
     return added;
