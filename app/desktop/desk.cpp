@@ -28,6 +28,9 @@ namespace latchround {
 namespace {
 
 constexpr int look_again_ms = 1000;
+/// What waited is seldom alone: until then its file stays, and the next tap need not wait for a new
+/// one. Our choice, no source.
+constexpr int spent_ms = 60'000;
 /// A tap is not held up by somebody else's write: it is kept elsewhere, and tried again.
 constexpr int patience_ms = 0;
 constexpr std::uintmax_t largest_rules_bytes = 16u * 1024 * 1024;
@@ -42,6 +45,9 @@ Desk::Desk(Catalogue catalogue, std::string catalogue_notice, ui::Look& look)
                  QStringLiteral("latchround")) {
     m_change_over.setSingleShot(true);
     m_back.setSingleShot(true);
+    m_spent.setSingleShot(true);
+    m_spent.setInterval(spent_ms);
+    QObject::connect(&m_spent, &QTimer::timeout, &m_spent, [this] { tidyWaiting(); });
     m_other.setInterval(look_again_ms);
     QObject::connect(&m_other, &QTimer::timeout, &m_other, [this] {
         if (m_register->hasChanged())
@@ -61,7 +67,15 @@ Desk::Desk(Catalogue catalogue, std::string catalogue_notice, ui::Look& look)
     });
 }
 
-Desk::~Desk() = default;
+Desk::~Desk() {
+    tidyWaiting();
+}
+
+void Desk::tidyWaiting() {
+    m_spent.stop();
+    if (m_round && m_round->otherWriter().isEmpty() && m_round->waiting() == 0)
+        (void)m_waiting.takeAway(); // else it is found spent at the next start
+}
 
 Desk::Rules Desk::rulesFor(const QString& register_path) const {
     const QString file = flagRulesPathFor(register_path);
@@ -139,6 +153,7 @@ std::optional<Complaint> Desk::takeUpWaiting(ui::Round& round, const QString& pa
         round.goOnFrom(*m_round);
         return std::nullopt;
     }
+    tidyWaiting();
     m_waiting = WaitingFile(path);
     if (!writes)
         return std::nullopt; // what waits is the writer's
@@ -173,7 +188,12 @@ Moment Desk::now() const {
 }
 
 Done Desk::keepWaiting(const std::vector<ui::WaitingBatch>& waiting) {
-    return m_waiting.keep(waiting);
+    Done kept = m_waiting.keep(waiting);
+    if (waiting.empty())
+        m_spent.start();
+    else
+        m_spent.stop();
+    return kept;
 }
 
 Result<QString> Desk::putAside(const std::vector<ui::WaitingBatch>& refused) {

@@ -109,6 +109,8 @@ private:
     Result<std::unique_ptr<SqliteRegister>> opened(const QString& path);
     /// What waits of this vessel, into its new round: as it stood on the screen, or as it was kept.
     /// What of it could not be read is answered.
+    /// Takes the file of what waits away, where nothing does.
+    void tidyWaiting();
     std::optional<Complaint> takeUpWaiting(ui::Round& round, const QString& path,
                                            const std::string& device);
     /// The same vessel in a new window, once the event that asked for it is over.
@@ -127,6 +129,7 @@ private:
     QString m_words; ///< the choices that the window's words were made by
     QTimer m_change_over;
     QTimer m_back;  ///< from practice to the vessel
+    QTimer m_spent; ///< rings when what waited has been saved for a while
     QTimer m_other; ///< looks whether the program that writes has added something
     std::function<std::uint32_t()> m_lot = [this] { return m_round->chance(); };
     std::function<std::int64_t()> m_steady_ns = ui::steadyNow_ns;

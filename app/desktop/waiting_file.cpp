@@ -21,6 +21,9 @@ namespace {
 
 constexpr std::uintmax_t most_waiting_bytes = 1024u * 1024 * 1024;
 constexpr std::string_view photograph_line = "photograph ";
+constexpr std::string_view closing_line = "together ";
+/// Of a new file: some two hundred taps. Our choice, no source.
+constexpr std::size_t room_bytes = 64u * 1024;
 
 QString waitingPathOf(const QString& register_path) {
     return register_path + QStringLiteral(".waiting");
@@ -35,7 +38,7 @@ std::string textOf(const ui::WaitingBatch& batch) {
                                qsizetype(batch.photograph.size()));
         text += std::string(photograph_line) + bytes.toBase64().toStdString() + '\n';
     }
-    return text + '\n';
+    return text + std::string(closing_line) + std::to_string(batch.facts.size()) + '\n';
 }
 
 std::string textOf(std::span<const ui::WaitingBatch> batches) {
@@ -56,16 +59,11 @@ FactId nameOf(const ui::WaitingBatch& batch) {
     return batch.facts.empty() ? FactId() : batch.facts.front().stamp.id;
 }
 
-std::vector<FactId> namesOf(std::span<const ui::WaitingBatch> batches) {
-    std::vector<FactId> names;
+std::set<FactId> namesOf(std::span<const ui::WaitingBatch> batches) {
+    std::set<FactId> names;
     for (const ui::WaitingBatch& batch : batches)
-        names.push_back(nameOf(batch));
+        names.insert(nameOf(batch));
     return names;
-}
-
-Done writeWhole(const QString& path, std::span<const ui::WaitingBatch> waiting) {
-    const std::string text = textOf(waiting);
-    return writeDurably(path.toStdString(), std::as_bytes(std::span(text)), IfThere::Replace);
 }
 
 /// In a new file, "STEM.1" or the next that is free.
@@ -93,48 +91,48 @@ QString renamedAside(const QString& path) {
 
 /// One transaction of the file, and the number of its first line.
 struct Piece {
-    std::string_view text;
+    std::vector<std::string_view> lines;
     int line = 1;
-    bool is_closed = false;
+    std::optional<std::string_view> facts; ///< how many it says; nothing: it does not end
 };
 
 std::vector<Piece> piecesOf(std::string_view text) {
     std::vector<Piece> pieces;
-    std::size_t begin = 0;
-    int first_line = 1;
-    int line = 1;
-    for (std::size_t at = 0; at < text.size(); ++line) {
+    bool is_open = false;
+    int number = 0;
+    for (std::size_t at = 0; at < text.size();) {
         const std::size_t end = std::min(text.find('\n', at), text.size());
-        if (end == at) {
-            if (at > begin)
-                pieces.push_back({text.substr(begin, at - begin), first_line, true});
-            begin = end + 1;
-            first_line = line + 1;
-        }
+        const std::string_view line = text.substr(at, end - at);
         at = end + 1;
+        ++number;
+        if (line.empty())
+            continue;
+        if (!std::exchange(is_open, true))
+            pieces.push_back({{}, number, {}});
+        if (line.starts_with(closing_line) && end < text.size()) {
+            pieces.back().facts = line.substr(closing_line.size());
+            is_open = false;
+        } else {
+            pieces.back().lines.push_back(line);
+        }
     }
-    if (begin < text.size())
-        pieces.push_back({text.substr(begin), first_line, false});
     return pieces;
 }
 
 Result<ui::WaitingBatch> batchFrom(const Piece& piece, const std::string& path) {
     ui::WaitingBatch batch;
     int number = piece.line;
-    for (std::size_t at = 0; at < piece.text.size(); ++number) {
-        const std::size_t end = std::min(piece.text.find('\n', at), piece.text.size());
-        const std::string_view line = piece.text.substr(at, end - at);
-        at = end + 1;
+    for (const std::string_view line : piece.lines) {
         if (line.starts_with(photograph_line)) {
             batch.photograph = bytesFrom(line.substr(photograph_line.size()));
             continue;
         }
-        auto fact = factFromJson(std::string(line), path + " line " + std::to_string(number));
+        auto fact = factFromJson(std::string(line), path + " line " + std::to_string(number++));
         if (!fact)
             return tl::unexpected(fact.error());
         batch.facts.push_back(std::move(*fact));
     }
-    if (!piece.is_closed || batch.facts.empty())
+    if (batch.facts.empty() || piece.facts != std::to_string(batch.facts.size()))
         return tl::unexpected(
             Complaint{path + " line " + std::to_string(piece.line), "it was cut short", ""});
     return batch;
@@ -143,31 +141,51 @@ Result<ui::WaitingBatch> batchFrom(const Piece& piece, const std::string& path) 
 } // namespace
 
 Done WaitingFile::keep(const std::vector<ui::WaitingBatch>& waiting) {
-    const QString path = waitingPathOf(m_register);
-    const std::vector<FactId> in_file = std::exchange(m_in_file, {});
-    if (waiting.empty()) {
-        if (QFile::exists(path) && !QFile::remove(path))
-            return tl::unexpected(Complaint{path.toStdString(), "could not be taken away",
-                                            "What it holds is saved; take it away by hand."});
+    if (m_in_file.empty())
+        return waiting.empty() ? takeAway() : writeAnew(waiting);
+    const auto added = std::ranges::find_if(waiting, [this](const ui::WaitingBatch& batch) {
+        return !m_in_file.contains(nameOf(batch));
+    });
+    const std::span fresh(added, waiting.end());
+    if (fresh.empty())
         return {};
+    const std::string text = textOf(fresh);
+    const bool holds_saved = m_in_file.size() + fresh.size() > waiting.size();
+    if ((holds_saved && m_end + text.size() > room_bytes) ||
+        !writeDurablyAt(waitingPathOf(m_register).toStdString(), m_end,
+                        std::as_bytes(std::span(text))))
+        return writeAnew(waiting);
+    m_in_file.merge(namesOf(fresh));
+    m_end += text.size();
+    return {};
+}
+
+Done WaitingFile::writeAnew(const std::vector<ui::WaitingBatch>& waiting) {
+    std::string text = textOf(std::span(waiting));
+    const std::size_t end = text.size();
+    text.resize(std::max(end, room_bytes), '\n');
+    m_in_file.clear();
+    Done written = writeDurably(waitingPathOf(m_register).toStdString(),
+                                std::as_bytes(std::span(text)), IfThere::Replace);
+    if (written) {
+        m_in_file = namesOf(waiting);
+        m_end = end;
     }
-    std::vector<FactId> names = namesOf(waiting);
-    Done kept = tl::unexpected(Complaint{});
-    if (!in_file.empty() && in_file.size() <= names.size() &&
-        std::equal(in_file.begin(), in_file.end(), names.begin())) {
-        const std::string text = textOf(std::span(waiting).subspan(in_file.size()));
-        kept = text.empty() ? Done{}
-                            : appendDurably(path.toStdString(), std::as_bytes(std::span(text)));
-    }
-    if (!kept)
-        kept = writeWhole(path, waiting);
-    if (kept)
-        m_in_file = std::move(names);
-    return kept;
+    return written;
+}
+
+Done WaitingFile::takeAway() {
+    const QString path = waitingPathOf(m_register);
+    m_in_file.clear();
+    if (QFile::exists(path) && !QFile::remove(path))
+        return tl::unexpected(Complaint{path.toStdString(), "could not be taken away",
+                                        "What it holds is saved; take it away by hand."});
+    return {};
 }
 
 WaitingFile::Read WaitingFile::read() {
     const QString path = waitingPathOf(m_register);
+    m_in_file.clear();
     if (!QFileInfo::exists(path))
         return {};
     const Result<std::string> text = bytesOf(path.toStdString(), most_waiting_bytes);
@@ -184,14 +202,14 @@ WaitingFile::Read WaitingFile::read() {
             read.waiting.push_back(std::move(*batch));
             continue;
         }
-        spoiled += (spoiled.empty() ? "" : "\n") + std::string(piece.text);
-        if (!spoiled.ends_with('\n'))
-            spoiled += '\n';
+        for (const std::string_view line : piece.lines)
+            spoiled += std::string(line) + '\n';
         if (!read.fault)
             read.fault = batch.error();
     }
     if (!read.fault) {
         m_in_file = namesOf(read.waiting);
+        m_end = text->find_last_not_of('\n') + 2; // past that line's own end
         return read;
     }
     const Result<QString> written = writtenAside(path, spoiled);
@@ -204,13 +222,14 @@ WaitingFile::Read WaitingFile::read() {
     return read;
 }
 
-Result<QString> WaitingFile::putAside(const std::vector<ui::WaitingBatch>& refused) const {
+Result<QString> WaitingFile::putAside(const std::vector<ui::WaitingBatch>& refused) {
     std::string text;
     for (const ui::WaitingBatch& batch : refused) {
         if (batch.refused)
             text += "refused " + inOneLine(*batch.refused) + '\n';
         text += textOf(batch);
     }
+    m_in_file.clear(); // what waits from now on is written without them
     return writtenAside(m_register + QStringLiteral(".aside"), text);
 }
 

@@ -1,9 +1,12 @@
 // What could not be saved, kept in a file beside the register until it is: "VESSEL.db.waiting". One
-// transaction after another, each closed by a blank line: a fact a line (app/exchange/fact_json.h),
-// and the bytes of a photograph in base64 on a line that begins with "photograph ".
+// transaction after another: a fact a line (app/exchange/fact_json.h), the bytes of a photograph in
+// base64 on a line that begins with "photograph ", and at its end a line "together N" with the
+// number of its facts. Behind them empty lines, so that the file need not grow with each tap.
 #pragma once
 
+#include <cstddef>
 #include <optional>
+#include <set>
 #include <vector>
 
 #include <QString>
@@ -18,9 +21,12 @@ public:
     explicit WaitingFile(QString register_path = {})
         : m_register(std::move(register_path)) {}
 
-    /// What waits from now on, on disk when this returns; what is only added is only added to the
-    /// file. Of nothing, the file is taken away.
+    /// What waits from now on, on disk when this returns: what is not in the file yet is added to
+    /// it. What has been saved since may stay in it, so that a tap never waits for that: only
+    /// what is not in the register either still waits.
     Done keep(const std::vector<ui::WaitingBatch>& waiting);
+    /// Once nothing waits any more.
+    Done takeAway();
 
     /// What was kept. Transactions that cannot be read, and one that was cut short, are put aside
     /// in a file of their own, which the complaint tells; those that can be read still wait.
@@ -32,11 +38,15 @@ public:
 
     /// Keeps transactions that the register refuses, each with why on a line that begins with
     /// "refused ", in a new file "VESSEL.db.aside.N"; answers where.
-    Result<QString> putAside(const std::vector<ui::WaitingBatch>& refused) const;
+    Result<QString> putAside(const std::vector<ui::WaitingBatch>& refused);
 
 private:
+    Done writeAnew(const std::vector<ui::WaitingBatch>& waiting);
+
     QString m_register;
-    std::vector<FactId> m_in_file; ///< the first of each transaction, where the file is known
+    /// The first fact of each transaction; empty: what is in the file is not known.
+    std::set<FactId> m_in_file;
+    std::size_t m_end = 0; ///< of the last transaction in the file, bytes
 };
 
 } // namespace latchround

@@ -161,9 +161,10 @@ Done writeDurably(const std::filesystem::path& path, std::span<const std::byte> 
     return Done{};
 }
 
-Done appendDurably(const std::filesystem::path& path, std::span<const std::byte> bytes) {
-    Descriptor file{::open(path.c_str(), O_WRONLY | O_APPEND | O_CLOEXEC)};
-    if (!file.isOpen())
+Done writeDurablyAt(const std::filesystem::path& path, std::size_t place,
+                    std::span<const std::byte> bytes) {
+    Descriptor file{::open(path.c_str(), O_WRONLY | O_CLOEXEC)};
+    if (!file.isOpen() || ::lseek(file.number(), static_cast<off_t>(place), SEEK_SET) < 0)
         return complain(path, "cannot be written here", errno, "");
     if (!writeAll(file.number(), bytes))
         return complain(path, "not all of it could be written", errno, "");

@@ -3,6 +3,7 @@
 // honours flush requests.
 #pragma once
 
+#include <cstddef>
 #include <filesystem>
 #include <span>
 
@@ -17,9 +18,11 @@ enum class IfThere { Refuse, Replace };
 Done writeDurably(const std::filesystem::path& path, std::span<const std::byte> bytes,
                   IfThere if_there);
 
-/// Adds bytes to the end of a file that is there, and flushes them: what stood in it stays whatever
-/// happens. After a complaint, or a cut of power, the new bytes may be there in part.
-Done appendDurably(const std::filesystem::path& path, std::span<const std::byte> bytes);
+/// Puts bytes into a file that is there, from this place on, and flushes them; what stands before
+/// them stays whatever happens. Where the file goes on behind them, nothing but the bytes has to be
+/// flushed. After a complaint, or a cut of power, they may be there in part.
+Done writeDurablyAt(const std::filesystem::path& path, std::size_t place,
+                    std::span<const std::byte> bytes);
 
 /// Complains where `to` is the register that is read, or lies beside it as a part of it, however it
 /// is spelt. Opens nothing: that would drop the register's locks.

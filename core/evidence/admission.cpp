@@ -127,10 +127,7 @@ OnRecord onRecord(const Ledger& ledger) {
                 const Fact* found = ledger.find(id);
                 return found ? std::optional(*found) : std::nullopt;
             },
-            [&ledger](const FactId& walkdown) {
-                const std::optional<Walkdown> walk = ledger.walkdown(walkdown);
-                return walk && walk->end;
-            }};
+            [&ledger](const FactId& walkdown) { return ledger.hasEnded(walkdown); }};
 }
 
 bool mayReplace(const Fact& fact, const Fact& slip, const Find& find) {
@@ -142,9 +139,12 @@ bool mayReplace(const Fact& fact, const Fact& slip, const Find& find) {
     return subject && isOfTheSame(fact.body, subject->body);
 }
 
+FactId walkFor(const Fact& fact, const OnRecord& on_record) {
+    return takesBack(fact) ? walkOfTakenBack(fact, on_record) : walkOf(fact, on_record);
+}
+
 std::optional<Complaint> refusalOf(const Fact& fact, const OnRecord& on_record) {
-    const FactId walk =
-        takesBack(fact) ? walkOfTakenBack(fact, on_record) : walkOf(fact, on_record);
+    const FactId walk = walkFor(fact, on_record);
     if (!walk.empty() && on_record.hasEnded(walk))
         return Complaint{"fact " + fact.stamp.id, "its walkdown has ended: NOT saved.",
                          "Take the end of the walkdown back first, or begin another."};

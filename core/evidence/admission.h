@@ -34,6 +34,10 @@ const std::string* doorWalkedTo(const FactBody& body);
 bool mayReplace(const Fact& fact, const Fact& slip,
                 const std::function<std::optional<Fact>(const FactId&)>& find);
 
+/// The walkdown that must be under way for this fact, or for what it takes back; empty where none
+/// has to be.
+FactId walkFor(const Fact& fact, const OnRecord& on_record);
+
 /// Why this fact may not be recorded now: its walkdown has ended, or it would replace something
 /// else. Nothing where it may. What it refers to and is not there at all is for the register to
 /// say.

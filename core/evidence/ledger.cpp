@@ -365,6 +365,10 @@ const Fact* Ledger::standingEnd(const FactId& walkdown) const {
     return ends == m_walkdown_ends.end() ? nullptr : newestOf(ends->second);
 }
 
+bool Ledger::hasEnded(const FactId& walkdown) const {
+    return m_walkdowns.contains(walkdown) && standingEnd(walkdown);
+}
+
 std::optional<Moment> Ledger::upkeepDone(const std::string& upkeep) const {
     const auto done = m_upkeep.find(upkeep);
     const Fact* newest = done == m_upkeep.end() ? nullptr : newestOf(done->second);

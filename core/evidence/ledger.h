@@ -58,6 +58,8 @@ public:
     std::optional<Moment> drillTime(const std::string& person, const std::string& device) const;
     /// What figures of this walkdown are judged by: the newest limits set before it ended.
     DecisionLimits limitsFor(const std::string& walkdown) const;
+    /// Whether an end of this walkdown stands.
+    bool hasEnded(const FactId& walkdown) const;
     /// When this upkeep was last recorded as done by itself; walkdowns are not looked at.
     std::optional<Moment> upkeepDone(const std::string& upkeep) const;
     /// The last day of the certificate seen last.

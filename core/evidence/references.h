@@ -15,6 +15,7 @@ namespace latchround {
 struct FactReferences {
     const std::string* walkdown = nullptr;
     const std::string* door = nullptr;
+    const std::string* run = nullptr; ///< of a mark or an end
 };
 
 inline FactReferences referencesOf(const FactBody& body) {
@@ -25,6 +26,8 @@ inline FactReferences referencesOf(const FactBody& body) {
                 references.walkdown = &one.walkdown;
             if constexpr (requires { one.door; })
                 references.door = &one.door;
+            if constexpr (requires { one.run; })
+                references.run = &one.run;
             return references;
         },
         body);

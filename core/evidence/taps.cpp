@@ -1,7 +1,6 @@
 #include "core/evidence/taps.h"
 
 #include "core/evidence/admission.h"
-#include "core/evidence/references.h"
 #include "core/evidence/typed_in.h"
 
 namespace latchround {
@@ -36,13 +35,9 @@ public:
     /// that its times are read by.
     bool isOver(const Fact& fact) const {
         const Fact* subject = m_ledger.subjectOf(fact);
-        if (const auto* end = subject ? std::get_if<RunEnded>(&subject->body) : nullptr)
-            subject = m_ledger.find(end->run);
-        if (!subject || !(doorWalkedTo(subject->body) || isOneOf<WalkdownBegun>(*subject)))
-            return false;
-        const std::string* walkdown = referencesOf(subject->body).walkdown;
-        const auto walk = m_ledger.walkdown(walkdown ? *walkdown : subject->stamp.id);
-        return walk && walk->end;
+        const bool begins = subject && isOneOf<WalkdownBegun>(*subject);
+        return m_ledger.hasEnded(begins ? subject->stamp.id
+                                        : walkFor(undoing(fact.stamp.id), m_on_record));
     }
 
     /// What Undone has to name so that a tap no longer counts; null where undo does not reach it.
@@ -92,11 +87,12 @@ private:
         return (std::holds_alternative<Kinds>(fact.body) || ...);
     }
 
-    bool mayBeUndone(const FactId& id) const {
+    Fact undoing(const FactId& id) const {
         const FactId later_than_all = "~";
-        return !refusalOf({{later_than_all, {}, m_hand.person, m_hand.device, id}, Undone{}},
-                          m_on_record);
+        return {{later_than_all, {}, m_hand.person, m_hand.device, id}, Undone{}};
     }
+
+    bool mayBeUndone(const FactId& id) const { return !refusalOf(undoing(id), m_on_record); }
 
     static bool isNoteOfTyping(const Fact& fact) {
         const auto* note = std::get_if<Note>(&fact.body);

@@ -7,31 +7,16 @@
 #include <QTest>
 #include <QTimer>
 
-#include "tests/passing_time.h"
-#include "tests/ui/memory_register.h"
-#include "ui/look/look.h"
+#include "tests/ui/small_ship_window.h"
 #include "ui/parts/mark_key.h"
 #include "ui/screens/door/door_screen.h"
-#include "ui/window/window.h"
 
 namespace latchround::ui {
 
 inline const Complaint busy{"register", "another program is writing to this register: NOT saved.",
                             "Wait a moment."};
 
-struct Busy : testing::Test {
-    SmallShip ship;
-    FactId walkdown = ship.begun();
-    Round& round = ship.load();
-    Look look;
-    Window window{round, look};
-
-    void SetUp() override {
-        look.wearOn(window);
-        window.resize(1280, 800);
-        window.show();
-        test::settle(window);
-    }
+struct Busy : SmallShipWindow {
     void hold() {
         ship.vessel_register.failure = busy;
         ship.vessel_register.failure_is = Register::Obstacle::Busy;

@@ -206,7 +206,7 @@ TEST_F(Busy, WhatTheSheetDidNotShowIsNotPutAside) {
     ASSERT_EQ(ship.outside.aside.size(), 1u);
     EXPECT_EQ(ship.outside.aside[0].facts[0].stamp.id, known.stamp.id);
     ASSERT_EQ(round.waiting(), 1u);
-    EXPECT_EQ(std::get<Note>(round.refusedBatches()[0].facts[0].body).text, "not shown");
+    EXPECT_EQ(std::get<Note>(round.refusedBatches()[0]->facts[0].body).text, "not shown");
 }
 
 TEST_F(Busy, WhatIsSavedMeanwhileIsNotPutAside) {
@@ -234,5 +234,5 @@ TEST_F(Busy, WhatCannotBeKeptAsideStays) {
     ship.outside.keep_failure = Complaint{"register", "the disk is full", ""};
     EXPECT_FALSE(round.putRefusedAside({id}));
     EXPECT_EQ(round.waiting(), 1u);
-    EXPECT_EQ(round.refusedBatches()[0].facts[0].stamp.id, id);
+    EXPECT_EQ(round.refusedBatches()[0]->facts[0].stamp.id, id);
 }

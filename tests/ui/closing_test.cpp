@@ -4,13 +4,10 @@
 #include <QLineEdit>
 #include <QPushButton>
 
-#include "tests/passing_time.h"
-#include "tests/ui/memory_register.h"
-#include "ui/look/look.h"
+#include "tests/ui/small_ship_window.h"
 #include "ui/parts/mark_key.h"
 #include "ui/parts/sheet.h"
 #include "ui/screens/door/door_screen.h"
-#include "ui/window/window.h"
 
 using namespace latchround;
 using namespace latchround::ui;
@@ -19,19 +16,7 @@ namespace {
 
 const Complaint disk_full{"register", "the disk is full", "Free some space."};
 
-struct Closing : testing::Test {
-    SmallShip ship;
-    FactId walkdown = ship.begun();
-    Round& round = ship.load();
-    Look look;
-    Window window{round, look};
-
-    void SetUp() override {
-        look.wearOn(window);
-        window.resize(1280, 800);
-        window.show();
-        test::settle(window);
-    }
+struct Closing : SmallShipWindow {
     QWidget* shown(const char* name) {
         for (QWidget* each : window.findChildren<QWidget*>(name))
             if (each->isVisible())

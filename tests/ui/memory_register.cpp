@@ -165,19 +165,26 @@ FactId SmallShip::put(FactBody body) {
     return id;
 }
 
-FactId SmallShip::begun(std::vector<std::string> doors) {
+WalkdownBegun plannedBy(const std::string& name, const std::string& scope,
+                        std::vector<std::string> doors) {
     WalkdownBegun plan;
-    plan.team = {"Maren Tollefsby"};
-    plan.scope = doors.empty() ? "all doors" : "chosen doors";
-    plan.doors = doors.empty() ? walkRoute(smallVessel(), doorsInScope(smallVessel(), {})).doors
-                               : std::move(doors);
+    plan.team = {name};
+    plan.scope = scope;
+    plan.doors = std::move(doors);
     plan.control_station = "bridge";
     plan.channel = "Ch 8";
     plan.start_word = "release now";
     plan.stop_word = "stop stop stop";
     plan.may_stop = "anyone";
     plan.brief_read = true;
-    return put(std::move(plan));
+    return plan;
+}
+
+FactId SmallShip::begun(std::vector<std::string> doors) {
+    const std::string scope = doors.empty() ? "all doors" : "chosen doors";
+    if (doors.empty())
+        doors = walkRoute(smallVessel(), doorsInScope(smallVessel(), {})).doors;
+    return put(plannedBy("Maren Tollefsby", scope, std::move(doors)));
 }
 
 void SmallShip::ended(const FactId& walkdown) {

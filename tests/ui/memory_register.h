@@ -129,6 +129,10 @@ private:
 /// stairway of zone 3.
 Arrangement smallVessel();
 
+/// A plan that was read out: these doors, walked by this person.
+WalkdownBegun plannedBy(const std::string& name, const std::string& scope,
+                        std::vector<std::string> doors);
+
 /// A register of the small vessel with one person, Maren Tollefsby, and a round over it. Loaded
 /// with whatever was put into the register before `load`.
 struct SmallShip {

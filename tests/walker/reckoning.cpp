@@ -76,7 +76,7 @@ void Walker::reckonSaved(const Forecast& forecast, Book& book, std::vector<Fact>
     }
     if (known != book.saved.size())
         throw Broken("something that was saved is gone");
-    const auto kept = Tablet::kept(vessel);
+    const auto kept = hand().tablet.kept(vessel);
     if (!fresh.empty() && m_disk_full)
         throw Broken("saved though the disk is full");
     std::vector<std::vector<Fact>> still_waits;

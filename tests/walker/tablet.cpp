@@ -1,5 +1,6 @@
 #include "tests/walker/tablet.h"
 
+#include <algorithm>
 #include <stdexcept>
 
 #include <QApplication>
@@ -118,17 +119,10 @@ std::vector<Fact> personAndWalk(FactIdSequence& ids, const std::string& device, 
                                 const std::string& name) {
     const Moment when{utc_ms, 60};
     const FactId person = ids.next(utc_ms, {});
-    WalkdownBegun plan;
-    plan.team = {name};
-    plan.scope = "all doors";
+    std::vector<std::string> doors;
     for (const Door& door : ui::smallVessel().doors)
-        plan.doors.push_back(door.number);
-    plan.control_station = "bridge";
-    plan.channel = "Ch 8";
-    plan.start_word = "release now";
-    plan.stop_word = "stop stop stop";
-    plan.may_stop = "anyone";
-    plan.brief_read = true;
+        doors.push_back(door.number);
+    const WalkdownBegun plan = ui::plannedBy(name, "all doors", std::move(doors));
     return {{{person, when, person, device, {}}, PersonJoined{name, "surveyor"}},
             {{ids.next(utc_ms, {}), when, person, device, {}}, plan}};
 }
@@ -262,8 +256,10 @@ std::vector<std::vector<Fact>> Tablet::kept(const QString& vessel) {
     WaitingFile::Read read = WaitingFile(vessel).read();
     if (read.fault)
         throw std::runtime_error(inOneLine(*read.fault));
+    const std::vector<Fact>& saved = onDisk(vessel);
     for (ui::WaitingBatch& batch : read.waiting)
-        kept.push_back(std::move(batch.facts));
+        if (std::ranges::find(saved, batch.facts.front()) == saved.end())
+            kept.push_back(std::move(batch.facts));
     return kept;
 }
 

@@ -50,7 +50,7 @@ public:
     /// Every fact of a register that is on disk, read by another connection.
     const std::vector<Fact>& onDisk(const QString& vessel);
     /// What is kept beside it until it can be saved.
-    static std::vector<std::vector<Fact>> kept(const QString& vessel);
+    std::vector<std::vector<Fact>> kept(const QString& vessel);
     /// Registers there are.
     std::vector<QString> vessels() const;
 

@@ -72,7 +72,7 @@ void Walker::look() {
     for (const auto& [id, fact] : known->second.saved)
         if (!there.contains(id) || *there[id] != fact)
             throw Broken("was saved and is not there any more:\n  " + lineOf(fact));
-    if (Tablet::kept(vessel) != known->second.waiting)
+    if (here.tablet.kept(vessel) != known->second.waiting)
         throw Broken("what waited is not kept");
     const auto* again = here.window->findChild<QPushButton*>(QStringLiteral("save-again"));
     if (again->isVisible() != !known->second.waiting.empty())

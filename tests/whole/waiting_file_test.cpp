@@ -32,6 +32,12 @@ struct Waiting : testing::Test {
         EXPECT_TRUE(opened.open(QIODevice::ReadOnly)) << path.toStdString();
         return opened.readAll();
     }
+    /// Without the room behind it, and without the end of its last line.
+    static QByteArray contentOf(QByteArray bytes) {
+        while (bytes.endsWith('\n'))
+            bytes.chop(1);
+        return bytes;
+    }
     void append(const QByteArray& bytes) const {
         QFile opened(file());
         ASSERT_TRUE(opened.open(QIODevice::Append));
@@ -39,7 +45,7 @@ struct Waiting : testing::Test {
     }
     /// Number `n`, joined by nobody else.
     static ui::WaitingBatch batch(int n) {
-        return {{join("01a21c62-49b2-7001-8304-00000000010" + std::to_string(n),
+        return {{join("01a21c62-49b2-7001-8304-0000000" + std::to_string(10000 + n),
                       "Person " + std::to_string(n))},
                 {}};
     }
@@ -78,9 +84,52 @@ TEST_F(Waiting, ReadsBackWhatWasWrittenAndIsTakenAwayWithIt) {
     EXPECT_EQ(back[0].facts, waiting[0].facts);
     EXPECT_EQ(back[1].facts, waiting[1].facts);
     EXPECT_EQ(back[1].photograph, picture);
-    ASSERT_TRUE(kept.keep({}));
+    ASSERT_TRUE(kept.takeAway());
     EXPECT_FALSE(QFile::exists(file()));
     EXPECT_TRUE(kept.read().waiting.empty());
+}
+
+/// A tap waits for nothing but its own line.
+TEST_F(Waiting, WhatWasSavedStaysInTheFileUntilItIsTakenAway) {
+    ASSERT_TRUE(kept.keep({batch(1), batch(2)}));
+    const QByteArray before = bytesOf(file());
+    ASSERT_TRUE(kept.keep({batch(2)}));
+    ASSERT_TRUE(kept.keep({}));
+    EXPECT_EQ(bytesOf(file()), before);
+    ASSERT_TRUE(kept.keep({batch(3)}));
+    EXPECT_TRUE(bytesOf(file()).startsWith(contentOf(before)));
+    EXPECT_EQ(WaitingFile(vessel).read().waiting.size(), 3u);
+}
+
+/// Else it would be offered again at the next start.
+TEST_F(Waiting, WhatWasPutAsideLeavesTheFile) {
+    ASSERT_TRUE(kept.keep({batch(1), batch(2)}));
+    ASSERT_TRUE(kept.putAside({batch(1)}));
+    ASSERT_TRUE(kept.keep({batch(2)}));
+    const auto rest = WaitingFile(vessel).read().waiting;
+    ASSERT_EQ(rest.size(), 1u);
+    EXPECT_EQ(rest[0].facts, batch(2).facts);
+    ASSERT_TRUE(kept.putAside({batch(2)}));
+    ASSERT_TRUE(kept.keep({}));
+    EXPECT_FALSE(QFile::exists(file()));
+}
+
+/// The program ended before it took the file away.
+TEST_F(Waiting, WhatWasSavedAfterAllIsNotOfferedAgain) {
+    const ui::WaitingBatch saved = batch(1);
+    ASSERT_TRUE(SqliteRegister::open(vessel).value()->record(saved.facts));
+    for (const bool more : {true, false}) {
+        ASSERT_TRUE(kept.keep(more ? std::vector{saved, batch(2)} : std::vector{saved}));
+        ui::Look look;
+        Desk desk(builtInCatalogue().value(), {}, look);
+        ASSERT_TRUE(desk.open(vessel));
+        EXPECT_EQ(desk.window()->findChild<QPushButton*>("save-again")->isVisible(), more);
+        if (more)
+            hands::click(desk.window(), "save-again");
+        else
+            EXPECT_FALSE(QFile::exists(file())) << "nothing waits";
+    }
+    EXPECT_FALSE(QFile::exists(file()));
 }
 
 TEST_F(Waiting, IsOfferedAtTheNextStartAndSaved) {
@@ -89,7 +138,6 @@ TEST_F(Waiting, IsOfferedAtTheNextStartAndSaved) {
     Desk desk(builtInCatalogue().value(), {}, look);
     ASSERT_TRUE(desk.open(vessel));
     hands::click(desk.window(), "save-again");
-    EXPECT_FALSE(QFile::exists(file()));
     const auto facts = SqliteRegister::open(vessel).value()->facts().value();
     EXPECT_TRUE(std::ranges::any_of(facts, [](const Fact& fact) {
         return fact.stamp.id == "01a21c62-49b2-7001-8304-000000000007";
@@ -109,11 +157,10 @@ TEST_F(Waiting, WhatCannotBeReadIsPutAsideAndSaid) {
 /// One bad line costs its own transaction alone.
 TEST_F(Waiting, WhatCanBeReadBesideABadLineStillWaits) {
     ASSERT_TRUE(kept.keep({batch(1)}));
-    append("{\"id\": \n\n");
+    append("{\"id\": \ntogether 1\n");
     ASSERT_TRUE(kept.keep({batch(1), batch(2)}));
     const auto read = WaitingFile(vessel).read();
     ASSERT_TRUE(read.fault);
-    EXPECT_THAT(inOneLine(*read.fault), testing::HasSubstr("line 3"));
     ASSERT_EQ(read.waiting.size(), 2u);
     EXPECT_EQ(read.waiting[1].facts, batch(2).facts);
     EXPECT_EQ(bytesOf(file() + ".1"), "{\"id\": \n");
@@ -125,20 +172,46 @@ TEST_F(Waiting, WhatCanBeReadBesideABadLineStillWaits) {
 /// Power was cut while it was written: what came before counts.
 TEST_F(Waiting, ATransactionThatWasCutShortIsNotTakenForWhole) {
     ASSERT_TRUE(kept.keep({batch(1)}));
-    const QByteArray whole = bytesOf(file());
-    ASSERT_TRUE(kept.keep({batch(1), batch(2)}));
-    const QByteArray both = bytesOf(file());
+    const QByteArray room = bytesOf(file());
+    const QByteArray whole = contentOf(room);
+    const ui::WaitingBatch two{{batch(2).facts.front(), batch(3).facts.front()}, {}};
+    ASSERT_TRUE(kept.keep({batch(1), two}));
+    EXPECT_EQ(bytesOf(file()).size(), room.size()) << "it grows with each tap";
+    const QByteArray both = contentOf(bytesOf(file()));
     ASSERT_TRUE(both.startsWith(whole)) << "what was there is written anew";
-    for (const qsizetype missing : {qsizetype(1), qsizetype(2), (both.size() - whole.size()) / 2}) {
-        QFile torn(file());
-        ASSERT_TRUE(torn.open(QIODevice::WriteOnly));
-        torn.write(both.left(both.size() - missing));
-        torn.close();
-        const auto read = WaitingFile(vessel).read();
-        EXPECT_TRUE(read.fault) << missing;
-        ASSERT_EQ(read.waiting.size(), 1u) << missing;
-        EXPECT_EQ(read.waiting[0].facts, batch(1).facts);
-    }
+    const qsizetype second = both.indexOf('\n', whole.size() + 1);
+    const qsizetype third = both.indexOf('\n', second + 1);
+    std::vector<QByteArray> torn{both.left(second + 1), both.left(third + 1), both};
+    torn.back().replace(whole.size(), second - whole.size(),
+                        QByteArray(second - whole.size(), '\n'));
+    for (const qsizetype missing : {qsizetype(1), qsizetype(2), (both.size() - whole.size()) / 2})
+        torn.push_back(both.left(both.size() - missing));
+    for (QByteArray left : torn)
+        for (const bool with_room : {true, false}) {
+            if (with_room)
+                left.append(room.size() - left.size(), '\n');
+            QFile written(file());
+            ASSERT_TRUE(written.open(QIODevice::WriteOnly));
+            written.write(left);
+            written.close();
+            const auto read = WaitingFile(vessel).read();
+            EXPECT_TRUE(read.fault) << left.trimmed().toStdString();
+            ASSERT_EQ(read.waiting.size(), 1u) << left.trimmed().toStdString();
+            EXPECT_EQ(read.waiting[0].facts, batch(1).facts);
+        }
+}
+
+TEST_F(Waiting, MuchThatWasSavedMakesRoom) {
+    ASSERT_TRUE(kept.keep({batch(1)}));
+    const qsizetype room = bytesOf(file()).size();
+    for (int n = 0; n < 2000; ++n)
+        ASSERT_TRUE(kept.keep({batch(n)}));
+    EXPECT_EQ(bytesOf(file()).size(), room);
+    std::vector<ui::WaitingBatch> waiting;
+    for (int n = 0; n < 1000; ++n)
+        waiting.push_back(batch(n));
+    ASSERT_TRUE(kept.keep(waiting));
+    EXPECT_EQ(WaitingFile(vessel).read().waiting.size(), 1000u);
 }
 
 TEST_F(Waiting, WhatIsRefusedGoesIntoAFileOfItsOwn) {

@@ -99,8 +99,8 @@ public:
     virtual std::int64_t steadyNow_ns() const = 0;
     virtual FactId newId() = 0;
 
-    /// Keeps what waits to be saved where it outlives the program; of nothing, takes away what was
-    /// kept.
+    /// Keeps what waits to be saved where it outlives the program. What has been saved since may be
+    /// found there too, at the next start.
     virtual Done keepWaiting(const std::vector<WaitingBatch>& waiting) = 0;
     /// Keeps what will never be saved in a file of its own, and answers where it lies.
     virtual Result<QString> putAside(const std::vector<WaitingBatch>& refused) = 0;

@@ -143,13 +143,14 @@ public:
     /// Opens the register afresh and tries again, each in its turn.
     Done saveWaiting();
     /// Those that the register refuses for their own sake, each with why.
-    std::vector<WaitingBatch> refusedBatches() const;
+    std::vector<const WaitingBatch*> refusedBatches() const;
     /// Those of them that begin with these facts wait no longer; the answer says where they are
     /// kept instead. Complains where none of these is refused any more.
     Result<QString> putRefusedAside(const std::set<FactId>& first_facts);
     /// Nothing is lost when the program ends now: nothing waits, or what waits was kept.
     bool isSafeToLeave() const { return m_waiting.empty() || m_is_kept; }
-    /// What an earlier start of the program had to leave unsaved; call once, after load.
+    /// What an earlier start of the program had to leave unsaved, and what it saved after all; call
+    /// once, after load.
     void takeUp(std::vector<WaitingBatch> kept);
     /// In place of `before`, which showed the same vessel: who records is the same, and what waits
     /// there waits here, for the same reason, and is tried again as it was. Call once, after load.
@@ -173,8 +174,9 @@ private:
     Done save(const Waiting& batch);
     Done saveOrKeep(Waiting batch);
     Done saveEach();
-    /// All that waits in one transaction; false where that did not go.
-    bool saveAtOnce();
+    /// All that waits in one transaction.
+    Done saveAtOnce();
+    Done saveOneByOne();
     /// Why a batch was not saved; answers what stood in the way.
     Register::Obstacle noteFailure(Waiting& batch, const Complaint& why);
     /// Only what was busy is tried again by itself.

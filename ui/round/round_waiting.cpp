@@ -5,6 +5,7 @@
 #include <iterator>
 #include <utility>
 
+#include "core/evidence/references.h"
 #include "ui/round/round.h"
 
 namespace latchround::ui {
@@ -100,9 +101,8 @@ std::vector<const Fact*> Round::waitingFacts() const {
 
 bool Round::waitsFor(const FactId& run) const {
     return std::ranges::any_of(waitingFacts(), [&run](const Fact* fact) {
-        const auto* mark = std::get_if<Mark>(&fact->body);
-        const auto* end = std::get_if<RunEnded>(&fact->body);
-        return (mark && mark->run == run) || (end && end->run == run);
+        const std::string* of = referencesOf(fact->body).run;
+        return of && *of == run;
     });
 }
 
@@ -114,10 +114,17 @@ void Round::keepWaiting() {
 void Round::takeUp(std::vector<WaitingBatch> kept) {
     if (kept.empty())
         return;
+    std::erase_if(kept, [this](const WaitingBatch& batch) {
+        return std::ranges::all_of(batch.facts, [this](const Fact& fact) {
+            const Fact* saved = m_ledger.find(fact.stamp.id);
+            return saved && *saved == fact;
+        });
+    });
     m_waiting = std::move(kept);
     for (const Fact* fact : waitingFacts())
         m_moments.insert(fact->stamp.when.utc_ms);
-    m_why_waiting = {"register", "the program ended before this was saved.", "Save it now."};
+    if (!m_waiting.empty())
+        m_why_waiting = {"register", "the program ended before this was saved.", "Save it now."};
     keepWaiting(); // part of it may have been found where it does not stay
 }
 
@@ -149,64 +156,68 @@ Done Round::saveWaiting() {
 
 /// Once the register is free again this takes one transaction's time, however much has waited: the
 /// next tap is not held up by it.
-bool Round::saveAtOnce() {
-    const auto goes_alone = [](const Waiting& batch) {
-        return batch.refused || !batch.photograph.empty();
-    };
-    if (m_waiting.size() < 2 || std::ranges::any_of(m_waiting, goes_alone))
-        return false;
+Done Round::saveAtOnce() {
     std::vector<Fact> all;
     for (const Waiting& batch : m_waiting)
         all.insert(all.end(), batch.facts.begin(), batch.facts.end());
-    if (!m_register.record(all))
-        return false; // which of them stands in the way is found one by one
+    Done saved = m_register.record(all);
+    if (!saved)
+        return saved;
     m_waiting.clear();
-    m_again.stop();
     takeIn(all);
-    keepWaiting();
-    return true;
+    return saved;
 }
 
 /// What is refused for its own sake stays, and holds up nothing that comes after it; anything else
 /// would be the same for the next, and ends the trying.
-Done Round::saveEach() {
-    if (saveAtOnce())
-        return {};
-    const bool was_quiet = isSavingShortly();
-    const Complaint why_before = m_why_waiting;
+Done Round::saveOneByOne() {
     Done first_fault;
-    bool any_saved = false;
-    auto obstacle = Register::Obstacle::Fault;
     for (std::size_t at = 0; at < m_waiting.size();) {
         if (const Done saved = save(m_waiting[at]); !saved) {
-            obstacle = noteFailure(m_waiting[at], saved.error());
             if (first_fault)
                 first_fault = saved;
-            if (obstacle != Register::Obstacle::Refused)
+            if (noteFailure(m_waiting[at], saved.error()) != Register::Obstacle::Refused)
                 break;
             ++at;
             continue;
         }
-        any_saved = true;
         const Waiting batch = std::move(m_waiting[at]);
         m_waiting.erase(m_waiting.begin() + std::ptrdiff_t(at));
         takeIn(batch.facts);
     }
-    // Not before: while one after another is saved, nothing has changed for whoever looks on.
-    tryAgainAfter(obstacle);
-    if (!first_fault)
-        m_why_waiting = first_fault.error();
-    if (any_saved)
-        keepWaiting();
-    else if (was_quiet != isSavingShortly() || why_before != m_why_waiting || !m_again.isActive())
-        emit waitingChanged();
     return first_fault;
 }
 
-std::vector<WaitingBatch> Round::refusedBatches() const {
-    std::vector<WaitingBatch> refused;
-    std::ranges::copy_if(m_waiting, std::back_inserter(refused),
-                         [](const Waiting& batch) { return batch.refused.has_value(); });
+Done Round::saveEach() {
+    const bool was_quiet = isSavingShortly();
+    const Complaint why_before = m_why_waiting;
+    const std::size_t waited = m_waiting.size();
+    const auto goes_alone = [](const Waiting& batch) {
+        return batch.refused || !batch.photograph.empty();
+    };
+    Done saved;
+    const bool at_once = waited > 1 && std::ranges::none_of(m_waiting, goes_alone);
+    if (at_once)
+        saved = saveAtOnce();
+    // Which of them is refused is found one by one.
+    if (!at_once || (!saved && m_register.obstacle() == Register::Obstacle::Refused))
+        saved = saveOneByOne();
+    // Not before: while one after another is saved, nothing has changed for whoever looks on.
+    if (!saved)
+        m_why_waiting = saved.error();
+    tryAgainAfter(saved ? Register::Obstacle::Fault : m_register.obstacle());
+    if (m_waiting.size() < waited)
+        keepWaiting();
+    else if (was_quiet != isSavingShortly() || why_before != m_why_waiting || !m_again.isActive())
+        emit waitingChanged();
+    return saved;
+}
+
+std::vector<const WaitingBatch*> Round::refusedBatches() const {
+    std::vector<const WaitingBatch*> refused;
+    for (const Waiting& batch : m_waiting)
+        if (batch.refused)
+            refused.push_back(&batch);
     return refused;
 }
 

@@ -86,14 +86,14 @@ void NotSavedBanner::askToPutAside() {
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     std::set<FactId> shown;
-    for (const WaitingBatch& batch : m_round.refusedBatches()) {
-        shown.insert(batch.facts.front().stamp.id);
+    for (const WaitingBatch* batch : m_round.refusedBatches()) {
+        shown.insert(batch->facts.front().stamp.id);
         QStringList facts;
-        for (const Fact& fact : batch.facts)
+        for (const Fact& fact : batch->facts)
             facts << tapWords(fact, m_round);
         auto* entry = new Lettering(facts.join(QStringLiteral("; ")) + QLatin1Char('\n') +
-                                        coreWords(batch.refused->what) + QLatin1Char(' ') +
-                                        coreWords(batch.refused->remedy),
+                                        coreWords(batch->refused->what) + QLatin1Char(' ') +
+                                        coreWords(batch->refused->remedy),
                                     TextSize::Body);
         entry->setObjectName(QStringLiteral("refused-entry"));
         lines->addWidget(entry);

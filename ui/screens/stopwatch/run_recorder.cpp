@@ -4,6 +4,7 @@
 #include <optional>
 #include <utility>
 
+#include "core/evidence/references.h"
 #include "core/safety/cautions.h"
 
 namespace latchround::ui {
@@ -61,13 +62,12 @@ std::optional<RunRecord> RunRecorder::soFar() const {
 
 bool RunRecorder::isOnDisk() const {
     const auto isOfThisRun = [this](const Fact& fact) {
-        const auto* mark = std::get_if<Mark>(&fact.body);
-        const auto* end = std::get_if<RunEnded>(&fact.body);
-        return fact.stamp.id == m_run || (mark && mark->run == m_run) || (end && end->run == m_run);
+        const std::string* of = referencesOf(fact.body).run;
+        return fact.stamp.id == m_run || (of && *of == m_run);
     };
     const auto refused = m_round.refusedBatches();
-    return m_round.isSafeToLeave() && std::ranges::none_of(refused, [&](const WaitingBatch& batch) {
-               return std::ranges::any_of(batch.facts, isOfThisRun);
+    return m_round.isSafeToLeave() && std::ranges::none_of(refused, [&](const WaitingBatch* batch) {
+               return std::ranges::any_of(batch->facts, isOfThisRun);
            });
 }
 
