@@ -163,6 +163,8 @@ std::optional<Complaint> Desk::takeUpWaiting(ui::Round& round, const QString& pa
             if (fact.stamp.device == device)
                 m_ids.continueAfter(fact.stamp.id);
     round.takeUp(std::move(kept.waiting));
+    if (round.waiting() == 0)
+        (void)m_waiting.takeAway();
     return kept.fault;
 }
 

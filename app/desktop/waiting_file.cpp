@@ -2,13 +2,15 @@
 
 #include <algorithm>
 #include <cstdint>
+#include <filesystem>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
+#include <system_error>
 #include <utility>
 
 #include <QByteArray>
-#include <QFile>
 #include <QFileInfo>
 
 #include "app/exchange/durable_file.h"
@@ -81,11 +83,17 @@ Result<QString> writtenAside(const QString& stem, const std::string& text) {
     }
 }
 
-QString renamedAside(const QString& path) {
+/// The same file by another name, however full the disk; nothing where the disk knows no such
+/// names.
+std::optional<QString> alsoNamedAside(const QString& path) {
     for (int number = 1;; ++number) {
         const QString aside = QStringLiteral("%1.%2").arg(path).arg(number);
-        if (!QFileInfo::exists(aside))
-            return QFile::rename(path, aside) ? aside : path;
+        std::error_code fault;
+        std::filesystem::create_hard_link(path.toStdString(), aside.toStdString(), fault);
+        if (!fault)
+            return aside;
+        if (fault != std::errc::file_exists)
+            return std::nullopt;
     }
 }
 
@@ -141,46 +149,51 @@ Result<ui::WaitingBatch> batchFrom(const Piece& piece, const std::string& path) 
 } // namespace
 
 Done WaitingFile::keep(const std::vector<ui::WaitingBatch>& waiting) {
+    if (m_stays)
+        return tl::unexpected(Complaint{waitingPathOf(m_register).toStdString(),
+                                        "what cannot be read in it is kept nowhere else.",
+                                        "Free some space and start again."});
     if (m_in_file.empty())
         return waiting.empty() ? takeAway() : writeAnew(waiting);
     const auto added = std::ranges::find_if(waiting, [this](const ui::WaitingBatch& batch) {
         return !m_in_file.contains(nameOf(batch));
     });
     const std::span fresh(added, waiting.end());
+    const QString path = waitingPathOf(m_register);
     if (fresh.empty())
-        return {};
+        return waiting.empty() || QFileInfo::exists(path) ? Done{} : writeAnew(waiting);
     const std::string text = textOf(fresh);
     const bool holds_saved = m_in_file.size() + fresh.size() > waiting.size();
-    if ((holds_saved && m_end + text.size() > room_bytes) ||
-        !writeDurablyAt(waitingPathOf(m_register).toStdString(), m_end,
-                        std::as_bytes(std::span(text))))
+    if (holds_saved && m_end + text.size() > room_bytes && writeAnew(waiting))
+        return {};
+    if (!writeDurablyAt(path.toStdString(), m_end, std::as_bytes(std::span(text)))) {
+        m_in_file.clear();
         return writeAnew(waiting);
+    }
     m_in_file.merge(namesOf(fresh));
     m_end += text.size();
     return {};
 }
 
+/// Where there is no room for more it is as long as it has to be.
 Done WaitingFile::writeAnew(const std::vector<ui::WaitingBatch>& waiting) {
-    std::string text = textOf(std::span(waiting));
-    const std::size_t end = text.size();
-    text.resize(std::max(end, room_bytes), '\n');
-    m_in_file.clear();
-    Done written = writeDurably(waitingPathOf(m_register).toStdString(),
-                                std::as_bytes(std::span(text)), IfThere::Replace);
+    const std::string path = waitingPathOf(m_register).toStdString();
+    const std::string text = textOf(std::span(waiting));
+    std::string roomy = text;
+    roomy.resize(std::max(text.size(), room_bytes), '\n');
+    Done written = writeDurably(path, std::as_bytes(std::span(roomy)), IfThere::Replace);
+    if (!written)
+        written = writeDurably(path, std::as_bytes(std::span(text)), IfThere::Replace);
     if (written) {
         m_in_file = namesOf(waiting);
-        m_end = end;
+        m_end = text.size();
     }
     return written;
 }
 
 Done WaitingFile::takeAway() {
-    const QString path = waitingPathOf(m_register);
     m_in_file.clear();
-    if (QFile::exists(path) && !QFile::remove(path))
-        return tl::unexpected(Complaint{path.toStdString(), "could not be taken away",
-                                        "What it holds is saved; take it away by hand."});
-    return {};
+    return m_stays ? Done{} : removeDurably(waitingPathOf(m_register).toStdString());
 }
 
 WaitingFile::Read WaitingFile::read() {
@@ -189,11 +202,13 @@ WaitingFile::Read WaitingFile::read() {
     if (!QFileInfo::exists(path))
         return {};
     const Result<std::string> text = bytesOf(path.toStdString(), most_waiting_bytes);
-    if (!text)
-        return {{},
-                Complaint{text.error().where,
-                          "what waited to be saved here cannot be read: " + text.error().what,
-                          "It is kept as " + renamedAside(path).toStdString() + "; report this."}};
+    if (!text) {
+        const Complaint fault =
+            unread("what waited to be saved here cannot be read: " + text.error().what,
+                   alsoNamedAside(path));
+        (void)takeAway();
+        return {{}, fault};
+    }
     Read read;
     std::string spoiled;
     for (const Piece& piece : piecesOf(*text)) {
@@ -213,13 +228,23 @@ WaitingFile::Read WaitingFile::read() {
         return read;
     }
     const Result<QString> written = writtenAside(path, spoiled);
-    // Where there is no room for that, the whole file goes aside; what can be read waits on.
-    const QString aside = written ? *written : renamedAside(path);
-    if (written)
+    const std::string where = read.fault->where;
+    read.fault = unread("of what waited to be saved here, not all can be read: " + read.fault->what,
+                        written ? std::optional(*written) : alsoNamedAside(path));
+    read.fault->where = where;
+    if (!m_stays)
         (void)keep(read.waiting);
-    read.fault->what = "of what waited to be saved here, not all can be read: " + read.fault->what;
-    read.fault->remedy = "It is kept as " + aside.toStdString() + "; report this.";
     return read;
+}
+
+/// `aside`: where it is kept; nothing where it could not be.
+Complaint WaitingFile::unread(std::string what, const std::optional<QString>& aside) {
+    m_stays = !aside;
+    const std::string path = waitingPathOf(m_register).toStdString();
+    return {path, std::move(what),
+            aside ? "It is kept as " + aside->toStdString() + "; report this."
+                  : "The file stays as it is, and nothing is added to it: free some space, then "
+                    "start again."};
 }
 
 Result<QString> WaitingFile::putAside(const std::vector<ui::WaitingBatch>& refused) {

@@ -7,6 +7,7 @@
 #include <cstddef>
 #include <optional>
 #include <set>
+#include <string>
 #include <vector>
 
 #include <QString>
@@ -41,12 +42,15 @@ public:
     Result<QString> putAside(const std::vector<ui::WaitingBatch>& refused);
 
 private:
+    Complaint unread(std::string what, const std::optional<QString>& aside);
     Done writeAnew(const std::vector<ui::WaitingBatch>& waiting);
 
     QString m_register;
     /// The first fact of each transaction; empty: what is in the file is not known.
     std::set<FactId> m_in_file;
     std::size_t m_end = 0; ///< of the last transaction in the file, bytes
+    /// What could be read in it, and is kept nowhere else: the file stays as it is.
+    bool m_stays = false;
 };
 
 } // namespace latchround

@@ -106,6 +106,16 @@ bool takePlace(const std::string& from, const std::string& to, IfThere if_there)
     return ::rename(from.c_str(), to.c_str()) == 0;
 }
 
+std::filesystem::path folderOf(const std::filesystem::path& path) {
+    return path.has_parent_path() ? path.parent_path() : std::filesystem::path(".");
+}
+
+/// A rename, or taking away, is durable once its folder is flushed; false with errno set.
+bool flushFolder(const std::filesystem::path& folder) {
+    const Descriptor place{::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC)};
+    return place.isOpen() && ::fsync(place.number()) == 0;
+}
+
 } // namespace
 
 Done refuseOverRegister(const std::filesystem::path& to,
@@ -129,8 +139,7 @@ Done writeDurably(const std::filesystem::path& path, std::span<const std::byte> 
     if (path.filename().empty() || std::filesystem::is_directory(path, ignored))
         return tl::unexpected(
             Complaint{path.string(), "this is a folder, not a file", "Give a file name."});
-    const std::filesystem::path folder =
-        path.has_parent_path() ? path.parent_path() : std::filesystem::path(".");
+    const std::filesystem::path folder = folderOf(path);
 
     std::string name = (folder / ("." + path.filename().string() + ".XXXXXX")).string();
     Descriptor file{::mkstemp(name.data())};
@@ -154,8 +163,7 @@ Done writeDurably(const std::filesystem::path& path, std::span<const std::byte> 
     }
     unfinished.tookItsPlace();
 
-    const Descriptor place{::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC)};
-    if (!place.isOpen() || ::fsync(place.number()) != 0)
+    if (!flushFolder(folder))
         return complain(path, "it is written, but its folder could not be flushed", errno,
                         "Write it once more before the power goes.");
     return Done{};
@@ -170,6 +178,14 @@ Done writeDurablyAt(const std::filesystem::path& path, std::size_t place,
         return complain(path, "not all of it could be written", errno, "");
     if (::fdatasync(file.number()) != 0)
         return complain(path, "it could not be flushed to the storage", errno, "");
+    return Done{};
+}
+
+Done removeDurably(const std::filesystem::path& path) {
+    if (::unlink(path.c_str()) != 0)
+        return errno == ENOENT ? Done{} : complain(path, "could not be taken away", errno, "");
+    if (!flushFolder(folderOf(path)))
+        return complain(path, "its folder could not be flushed", errno, "");
     return Done{};
 }
 

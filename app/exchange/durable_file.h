@@ -24,6 +24,10 @@ Done writeDurably(const std::filesystem::path& path, std::span<const std::byte> 
 Done writeDurablyAt(const std::filesystem::path& path, std::size_t place,
                     std::span<const std::byte> bytes);
 
+/// Takes a file away, and flushes its folder: it does not come back with the power. One that is not
+/// there is away.
+Done removeDurably(const std::filesystem::path& path);
+
 /// Complains where `to` is the register that is read, or lies beside it as a part of it, however it
 /// is spelt. Opens nothing: that would drop the register's locks.
 Done refuseOverRegister(const std::filesystem::path& to,

@@ -132,6 +132,38 @@ TEST_F(Closing, WhatWasKeptIsTakenUpAndSaved) {
     EXPECT_TRUE(ship.outside.kept.empty());
 }
 
+/// The register said that it was not saved, and it was.
+TEST_F(Closing, WhatIsOnRecordAfterAllWaitsNoLonger) {
+    ship.vessel_register.failure = disk_full;
+    (void)round.record(Note{walkdown, "5-31", "ajar"});
+    (void)round.record(Note{walkdown, "5-31", "leaks"});
+    ship.vessel_register.failure.reset();
+    ASSERT_TRUE(ship.vessel_register.record(ship.outside.kept.at(0).facts));
+    Round next(ship.vessel_register, ship.outside, round.catalogue());
+    ASSERT_TRUE(next.load());
+    next.goOnFrom(round);
+    EXPECT_EQ(next.waiting(), 1u);
+    Round later(ship.vessel_register, ship.outside, round.catalogue());
+    ASSERT_TRUE(later.load());
+    later.takeUp(ship.outside.kept);
+    EXPECT_EQ(later.waiting(), 1u);
+}
+
+/// Its bytes are nowhere else.
+TEST_F(Closing, APhotographIsOnRecordWithItsBytesAlone) {
+    ship.vessel_register.failure = disk_full;
+    const PickedPhotograph picture{{std::byte{1}}, std::string(64, 'a'), "image/png"};
+    (void)round.recordPhotograph(
+        Photograph{walkdown, "5-31", picture.sha256, picture.media_type, "sill", "", {}}, picture);
+    ship.vessel_register.failure.reset();
+    ASSERT_EQ(ship.outside.kept.size(), 1u);
+    ASSERT_TRUE(ship.vessel_register.record(ship.outside.kept.at(0).facts));
+    Round next(ship.vessel_register, ship.outside, round.catalogue());
+    ASSERT_TRUE(next.load());
+    next.takeUp(ship.outside.kept);
+    EXPECT_EQ(next.waiting(), 1u);
+}
+
 /// Where it was found it may not stay: it is safe only once it is kept anew.
 TEST_F(Closing, WhatIsTakenUpAndCannotBeKeptIsAskedAbout) {
     std::vector<WaitingBatch> kept{{{round.stamped(Note{walkdown, "5-31", "ajar"})}, {}}};

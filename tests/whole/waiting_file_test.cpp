@@ -1,8 +1,11 @@
 // What could not be saved outlives the program, in a file beside the register.
+#include <csignal>
+
 #include <QFile>
 #include <QTemporaryDir>
 
 #include <gmock/gmock.h>
+#include <sys/resource.h>
 
 #include "app/catalogue/catalogue_place.h"
 #include "app/desktop/desk.h"
@@ -212,6 +215,59 @@ TEST_F(Waiting, MuchThatWasSavedMakesRoom) {
         waiting.push_back(batch(n));
     ASSERT_TRUE(kept.keep(waiting));
     EXPECT_EQ(WaitingFile(vessel).read().waiting.size(), 1000u);
+}
+
+/// As on a disk on which nothing longer than this finds room.
+class Room {
+public:
+    explicit Room(rlim_t bytes) {
+        ::getrlimit(RLIMIT_FSIZE, &m_before);
+        const rlimit now{bytes, m_before.rlim_max};
+        ::setrlimit(RLIMIT_FSIZE, &now);
+        m_signal = std::signal(SIGXFSZ, SIG_IGN);
+    }
+    ~Room() {
+        ::setrlimit(RLIMIT_FSIZE, &m_before);
+        (void)std::signal(SIGXFSZ, m_signal);
+    }
+    Room(const Room&) = delete;
+    Room& operator=(const Room&) = delete;
+
+private:
+    rlimit m_before{};
+    void (*m_signal)(int) = nullptr;
+};
+
+TEST_F(Waiting, AnAlmostFullDiskStillTakesATap) {
+    const Room room(2000);
+    ASSERT_TRUE(kept.keep({batch(1)}));
+    ASSERT_TRUE(kept.keep({batch(1), batch(2)}));
+    EXPECT_LT(bytesOf(file()).size(), 2000);
+    EXPECT_EQ(WaitingFile(vessel).read().waiting.size(), 2u);
+}
+
+/// There is no room to keep what cannot be read, nor to write what can anew.
+TEST_F(Waiting, WhatCanBeReadOnAFullDiskIsThereAtEveryStart) {
+    ASSERT_TRUE(kept.keep({batch(1), batch(2)}));
+    append("{\"id\": " + QByteArray(3000, 'x'));
+    {
+        const Room room(10);
+        WaitingFile next(vessel);
+        const auto read = next.read();
+        ASSERT_TRUE(read.fault);
+        EXPECT_EQ(read.waiting.size(), 2u);
+        EXPECT_FALSE(next.keep(read.waiting)) << "it is in the old file alone";
+    }
+    const auto later = WaitingFile(vessel).read();
+    ASSERT_EQ(later.waiting.size() + WaitingFile(vessel).read().waiting.size(), 4u);
+    EXPECT_TRUE(bytesOf(file() + ".1").contains("xxx"));
+}
+
+TEST_F(Waiting, AFileThatWasMovedAwayIsWrittenAnew) {
+    ASSERT_TRUE(kept.keep({batch(1), batch(2)}));
+    ASSERT_TRUE(QFile::remove(file()));
+    ASSERT_TRUE(kept.keep({batch(2)}));
+    EXPECT_EQ(WaitingFile(vessel).read().waiting.size(), 1u);
 }
 
 TEST_F(Waiting, WhatIsRefusedGoesIntoAFileOfItsOwn) {

@@ -198,6 +198,8 @@ private:
     bool isOnRecord(const Note& note) const;
     /// Who types in takes back what stands on the paper, not what the walker tapped.
     std::optional<Tap> onThisPaper(std::optional<Tap> tap) const;
+    /// What is on record after all waits no longer.
+    void dropSaved();
     /// What waits is not what it was.
     void keepWaiting();
 

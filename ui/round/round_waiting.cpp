@@ -111,16 +111,23 @@ void Round::keepWaiting() {
     emit waitingChanged();
 }
 
+void Round::dropSaved() {
+    const auto isOnRecord = [this](const Fact& fact) {
+        const Fact* saved = m_ledger.find(fact.stamp.id);
+        const auto* photograph = std::get_if<Photograph>(&fact.body);
+        return saved && *saved == fact &&
+               (!photograph || m_register.photograph(photograph->sha256).has_value());
+    };
+    std::erase_if(m_waiting, [&](const Waiting& batch) {
+        return std::ranges::all_of(batch.facts, isOnRecord);
+    });
+}
+
 void Round::takeUp(std::vector<WaitingBatch> kept) {
     if (kept.empty())
         return;
-    std::erase_if(kept, [this](const WaitingBatch& batch) {
-        return std::ranges::all_of(batch.facts, [this](const Fact& fact) {
-            const Fact* saved = m_ledger.find(fact.stamp.id);
-            return saved && *saved == fact;
-        });
-    });
     m_waiting = std::move(kept);
+    dropSaved();
     for (const Fact* fact : waitingFacts())
         m_moments.insert(fact->stamp.when.utc_ms);
     if (!m_waiting.empty())
@@ -130,6 +137,7 @@ void Round::takeUp(std::vector<WaitingBatch> kept) {
 
 void Round::goOnFrom(const Round& before) {
     m_waiting = before.m_waiting;
+    dropSaved(); // of which the register said that it was not
     m_moments = before.m_moments;
     m_is_kept = before.m_is_kept;
     m_why_waiting = before.m_why_waiting;
