@@ -8657,6 +8657,10 @@ repetir</translation>
         <source>Take in a register ›</source>
         <translation type="unfinished">Incorporar un registro ›</translation>
     </message>
+    <message>
+        <source>Look at the doors ›</source>
+        <translation type="unfinished">Ver las puertas ›</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::WalkedSheets</name>

@@ -8657,6 +8657,10 @@ refaire</translation>
         <source>Take in a register ›</source>
         <translation type="unfinished">Importer un registre ›</translation>
     </message>
+    <message>
+        <source>Look at the doors ›</source>
+        <translation type="unfinished">Voir les portes ›</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::WalkedSheets</name>

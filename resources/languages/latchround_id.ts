@@ -8657,6 +8657,10 @@ ulangi</translation>
         <source>Take in a register ›</source>
         <translation type="unfinished">Impor register ›</translation>
     </message>
+    <message>
+        <source>Look at the doors ›</source>
+        <translation type="unfinished">Lihat pintu-pintunya ›</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::WalkedSheets</name>

@@ -49,10 +49,12 @@ public:
 
     /// The walkdown under way, or the last one; nothing before the first.
     const std::optional<Walkdown>& walkdown() const { return m_walkdown; }
+    /// It has not ended, whoever writes in it.
+    bool goesOn() const { return m_walkdown && !m_walkdown->end; }
     /// It has not ended, and this program may write in it.
-    bool isUnderWay() const {
-        return m_walkdown && !m_walkdown->end && m_register.otherWriter().empty();
-    }
+    bool isUnderWay() const { return goesOn() && otherWriter().isEmpty(); }
+    /// This program may begin another.
+    bool mayBegin() const { return !goesOn() && otherWriter().isEmpty(); }
     /// Who writes in the register in place of this program; empty: nobody does.
     QString otherWriter() const { return QString::fromStdString(m_register.otherWriter()); }
     /// Takes in what another writer has added since.

@@ -50,7 +50,7 @@ QWidget* HomeSheets::dueRow(const DueItem& item, Sheet* sheet) {
     row->setDetail(dueDetail(item, today));
     row->key()->setObjectName(QStringLiteral("due-") + id);
     if (of_doors) {
-        row->key()->setEnabled(!m_round.isUnderWay());
+        row->key()->setEnabled(m_round.mayBegin());
         const bool quarterly = item.upkeep->every == Period::Quarterly;
         connect(row, &ValueRow::asked, sheet, [this, sheet, quarterly] {
             sheet->close();

@@ -83,9 +83,10 @@ void WalkdownCard::addFigure(QHBoxLayout& line, const char* name, const QString&
 void WalkdownCard::refresh() {
     const auto& walkdown = m_round.walkdown();
     const bool under_way = m_round.isUnderWay();
+    const bool only_shown = !m_round.otherWriter().isEmpty();
     const Tally tally = tallyOf(m_round.doors());
     m_next = under_way ? m_round.nextOpenDoor() : QString();
-    m_title->setText(under_way ? tr("Walkdown under way") : tr("No walkdown under way"));
+    m_title->setText(m_round.goesOn() ? tr("Walkdown under way") : tr("No walkdown under way"));
     m_no_doors = m_round.arrangement().doors.empty();
     if (m_no_doors) {
         m_aim->setText(tr("This register has no doors yet, so there is nothing to walk. Take in a "
@@ -93,7 +94,7 @@ void WalkdownCard::refresh() {
     } else if (!walkdown) {
         m_aim->setText(tr("Nothing was tested yet with this register. A walkdown begins with a "
                           "plan: who, which doors, in which order."));
-    } else if (under_way) {
+    } else if (!walkdown->end) {
         const Stamp& begun = walkdown->begun_by;
         m_aim->setText(tr("%1, %2. Begun %3 at %4 by %5")
                            .arg(aimWords(walkdown->plan), doorCountWords(tally.doors),
@@ -113,11 +114,13 @@ void WalkdownCard::refresh() {
     for (std::size_t i = 0; i < m_figures.size(); ++i)
         m_figures[i].figure->setFigure(QString::number(values[i]));
     m_figures_box->setVisible(walkdown.has_value());
-    m_walk_keys->setVisible(walkdown.has_value());
-    m_main->setText(m_no_doors         ? tr("Take in a register ›")
-                    : !under_way       ? tr("Begin a walkdown ›")
-                    : m_next.isEmpty() ? tr("All doors done: end the walkdown ›")
-                                       : tr("Carry on at %1 ›").arg(m_next));
+    m_walk_keys->setVisible(walkdown && !only_shown);
+    m_main->setEnabled(walkdown || !only_shown);
+    m_main->setText(only_shown && walkdown ? tr("Look at the doors ›")
+                    : m_no_doors           ? tr("Take in a register ›")
+                    : !under_way           ? tr("Begin a walkdown ›")
+                    : m_next.isEmpty()     ? tr("All doors done: end the walkdown ›")
+                                           : tr("Carry on at %1 ›").arg(m_next));
     m_end->setVisible(under_way && !m_next.isEmpty());
     showAim();
 }
@@ -142,7 +145,9 @@ bool WalkdownCard::event(QEvent* event) {
 }
 
 void WalkdownCard::press() {
-    if (m_no_doors)
+    if (!m_round.otherWriter().isEmpty())
+        emit allDoorsAsked();
+    else if (m_no_doors)
         emit registerAsked();
     else if (!m_round.isUnderWay())
         emit beginAsked();

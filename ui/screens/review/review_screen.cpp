@@ -223,7 +223,7 @@ void ReviewScreen::fillKeys() {
     m_write_up->setEnabled(known);
     m_retest->setText(tr("Plan retest (%1)").arg(ready));
     m_retest->setVisible(ready > 0);
-    m_retest->setEnabled(!round().isUnderWay());
+    m_retest->setEnabled(round().mayBegin());
     m_differences->setText(tr("Differences (%1)").arg(differing));
     m_differences->setVisible(differing > 0);
     m_which->setText(m_all ? tr("Open only") : tr("Closed too (%1)").arg(settled));
