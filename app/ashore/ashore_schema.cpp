@@ -1,20 +1,13 @@
 #include "app/ashore/ashore_schema.h"
 
-#include <array>
 #include <cstdlib>
+#include <iterator>
 
 #include "ashore_sql.h"
 
 namespace latchround {
 
 namespace {
-
-struct AshoreStep {
-    int version;
-    const char* sql;
-};
-constexpr std::array<AshoreStep, 3> ashore_steps{
-    {{1, ashore_1_sql}, {2, ashore_2_sql}, {3, ashore_3_sql}}};
 
 /// Anything that somebody made, what extensions bring along aside.
 constexpr const char* foreign_things =
@@ -100,13 +93,11 @@ Done bringToForm(PostgresConnection& connection) {
         done = connection.script("CREATE SCHEMA latchround");
     if (done)
         done = connection.script("SET LOCAL search_path TO latchround");
-    for (const AshoreStep& step : ashore_steps) {
-        if (!done || step.version <= **version)
-            continue;
-        done = connection.script(step.sql);
+    for (int step = **version + 1; done && step <= ashoreVersion(); ++step) {
+        done = connection.script(ashore_sql[step - 1]);
         if (done)
             done = connection.script("INSERT INTO schema_version (version) VALUES (" +
-                                     std::to_string(step.version) + ")");
+                                     std::to_string(step) + ")");
     }
     return done ? transaction->commit() : done;
 }
@@ -114,7 +105,7 @@ Done bringToForm(PostgresConnection& connection) {
 } // namespace
 
 int ashoreVersion() {
-    return ashore_steps.back().version;
+    return int(std::size(ashore_sql));
 }
 
 Done readyAshore(PostgresConnection& connection) {

@@ -11,12 +11,12 @@ namespace latchround {
 
 namespace {
 
-constexpr std::array<Migration, 6> shipped{{{1, register_1_sql},
-                                            {2, register_2_sql},
-                                            {3, register_3_sql},
-                                            {4, register_4_sql},
-                                            {5, register_5_sql},
-                                            {6, register_6_sql}}};
+constexpr auto shipped = [] {
+    std::array<Migration, std::size(register_sql)> steps{};
+    for (std::size_t i = 0; i < steps.size(); ++i)
+        steps[i] = {int(i) + 1, register_sql[i]};
+    return steps;
+}();
 
 /// References are not followed row by row while tables are made anew: with no index on the
 /// referring side that would take the square of the rows. They are checked all together before the

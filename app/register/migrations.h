@@ -1,5 +1,6 @@
-// The steps that bring a register file to the form this program writes, in order. A step that has
-// shipped is never edited; a change of the schema is a new step with the next number.
+// The steps that bring a register file to the form this program writes, in order. Until a first
+// release there is one, which is edited; a step that has shipped never is: from then on a change of
+// the schema is a new file resources/schema/register_N.sql with the next number.
 #pragma once
 
 #include <span>

@@ -1,4 +1,4 @@
--- The registers of a fleet in one PostgreSQL database, version 1. Run once, inside one transaction, by
+-- The registers of a fleet in one PostgreSQL database. Run once, inside one transaction, by
 -- app/ashore/ashore_schema.cpp, which makes the schema "latchround" first and writes its version afterwards.
 --
 -- Part one: the tables of a vessel's register (register_*.sql, which say what the columns mean and which words they may
@@ -116,6 +116,7 @@ CREATE TABLE door (
     escape_trunk boolean NOT NULL,
     special_category boolean NOT NULL,
     faces_embarkation boolean NOT NULL,
+    maker text NOT NULL,
     PRIMARY KEY (vessel, arrangement, seq),
     UNIQUE (vessel, arrangement, number),
     FOREIGN KEY (vessel, arrangement) REFERENCES arrangement (vessel, id) DEFERRABLE INITIALLY DEFERRED,
@@ -333,6 +334,13 @@ CREATE TABLE taken_back (
     vessel text NOT NULL,
     fact text NOT NULL,
     reason text NOT NULL,
+    PRIMARY KEY (vessel, fact),
+    FOREIGN KEY (vessel, fact) REFERENCES fact (vessel, id) DEFERRABLE INITIALLY DEFERRED
+);
+
+CREATE TABLE undone (
+    vessel text NOT NULL,
+    fact text NOT NULL,
     PRIMARY KEY (vessel, fact),
     FOREIGN KEY (vessel, fact) REFERENCES fact (vessel, id) DEFERRABLE INITIALLY DEFERRED
 );
@@ -579,7 +587,7 @@ BEGIN
         'run_started', 'mark', 'run_ended', 'caution_answered', 'note', 'photograph', 'deficiency',
         'could_not_test', 'judgement', 'taken_back', 'thumb_drill', 'decision_limits', 'upkeep_done',
         'certificate_seen', 'deficiency_terms', 'rectification', 'ready_for_retest', 'withdrawal',
-        'difference_settled', 'key_accepted', 'walkdown_signed', 'report_made'] LOOP
+        'difference_settled', 'key_accepted', 'walkdown_signed', 'report_made', 'undone'] LOOP
         EXECUTE format('CREATE TRIGGER of_its_kind AFTER INSERT ON %I REFERENCING NEW TABLE AS fresh '
                        'FOR EACH STATEMENT EXECUTE FUNCTION refuse_other_kind()', body);
     END LOOP;
@@ -608,6 +616,7 @@ CREATE TABLE door_in_force (
     kind text NOT NULL,
     fire_class text NOT NULL,
     installed date,
+    maker text NOT NULL, -- empty: not on record
     PRIMARY KEY (vessel, door)
 );
 
@@ -729,6 +738,16 @@ GROUP BY d.kind, d.fire_class, item.requirement
 HAVING sum(item.times_found) > 1
 ORDER BY times_found DESC, d.kind, d.fire_class, item.requirement;
 
+-- Across the fleet: the same row of the same maker's doors of a kind.
+CREATE VIEW repeat_defects_by_maker AS
+SELECT d.maker, d.kind, item.requirement, min(item.asked) AS asked, sum(item.times_found) AS times_found,
+       count(DISTINCT (item.vessel, item.door)) AS doors, count(DISTINCT item.vessel) AS vessels
+FROM item JOIN door_in_force AS d USING (vessel, door)
+WHERE item.state <> 'withdrawn'
+GROUP BY d.maker, d.kind, item.requirement
+HAVING sum(item.times_found) > 1
+ORDER BY times_found DESC, d.maker, d.kind, item.requirement;
+
 -- A straight line by least squares through the times of each door since its last repair; three points at least.
 CREATE VIEW door_closing_line AS
 SELECT vessel, door, requirement, unit, regr_slope(value, (day - first_day) / 365.25::double precision) AS per_year,
@@ -737,10 +756,11 @@ FROM (SELECT *, min(day) OVER (PARTITION BY vessel, door) AS first_day FROM clos
 GROUP BY vessel, door, requirement, unit
 HAVING count(*) >= 3 AND min(day) < max(day);
 
--- The drift that doors of a kind and class share, in `unit` per year: one slope through the points of all of them, each
--- door measured from its own mean, so that a slow door beside a quick one is no drift.
+-- The drift that one maker's doors of a kind and class share, in `unit` per year: one slope through the points of all
+-- of them, each door measured from its own mean, so that a slow door beside a quick one is no drift.
 CREATE VIEW closing_drift AS
-SELECT d.kind, d.fire_class, p.requirement, p.unit, regr_slope(p.value_from_mean, p.year_from_mean) AS per_year,
+SELECT d.maker, d.kind, d.fire_class, p.requirement, p.unit,
+       regr_slope(p.value_from_mean, p.year_from_mean) AS per_year,
        count(DISTINCT (p.vessel, p.door)) AS doors, count(DISTINCT p.vessel) AS vessels, count(*) AS points
 FROM (SELECT vessel, door, requirement, unit,
              value - avg(value) OVER of_door AS value_from_mean,
@@ -748,5 +768,5 @@ FROM (SELECT vessel, door, requirement, unit,
       FROM (SELECT *, min(day) OVER (PARTITION BY vessel, door) AS first_day FROM closing WHERE present_line) AS present
       WINDOW of_door AS (PARTITION BY vessel, door)) AS p
      JOIN door_closing_line USING (vessel, door) JOIN door_in_force AS d USING (vessel, door)
-GROUP BY d.kind, d.fire_class, p.requirement, p.unit
-ORDER BY d.kind, d.fire_class, p.requirement;
+GROUP BY d.maker, d.kind, d.fire_class, p.requirement, p.unit
+ORDER BY d.maker, d.kind, d.fire_class, p.requirement;

@@ -1,4 +1,4 @@
--- Version 1 of a vessel register: the whole schema. Run once, inside one transaction, by app/register/migrations.
+-- The whole schema of a vessel register. Run once, inside one transaction, by app/register/migrations.
 -- A register holds one vessel. Rows are only ever added; the triggers at the end refuse every change and deletion.
 -- Texts of closed sets are the words of core (core/evidence/fact_words.h, core/vessel/*.h).
 
@@ -6,6 +6,12 @@
 CREATE TABLE this_device (
     only_row INTEGER PRIMARY KEY CHECK (only_row = 1),
     id TEXT NOT NULL CHECK (id <> '')
+) STRICT;
+
+-- The seed of the key this device signs with. One row, made when something is signed first; never handed over.
+CREATE TABLE this_device_key (
+    only_row INTEGER PRIMARY KEY CHECK (only_row = 1),
+    seed BLOB NOT NULL CHECK (length(seed) = 32)
 ) STRICT;
 
 -- Every door number that any issue of the arrangement has known. Facts hang on the number, not on an issue.
@@ -44,6 +50,7 @@ CREATE TABLE zone (
     number TEXT NOT NULL,
     aft_m REAL NOT NULL,
     forward_m REAL NOT NULL,
+    area_m2 REAL CHECK (area_m2 IS NULL OR area_m2 > 0),
     PRIMARY KEY (arrangement, seq),
     UNIQUE (arrangement, number)
 ) STRICT, WITHOUT ROWID;
@@ -58,6 +65,10 @@ CREATE TABLE boundary (
     zone_forward TEXT,
     x_m REAL NOT NULL,
     required TEXT CHECK (required IN ('A-60', 'A-30', 'A-15', 'A-0', 'B-15', 'B-0', 'C')),
+    division TEXT NOT NULL CHECK (division IN ('bulkhead', 'deck')),
+    -- Of the fire tables, on either side.
+    space_one INTEGER CHECK (space_one BETWEEN 1 AND 14),
+    space_other INTEGER CHECK (space_other BETWEEN 1 AND 14),
     PRIMARY KEY (arrangement, seq),
     UNIQUE (arrangement, id),
     FOREIGN KEY (arrangement, zone_aft) REFERENCES zone (arrangement, number),
@@ -89,6 +100,11 @@ CREATE TABLE door (
     watertight INTEGER NOT NULL CHECK (watertight IN (0, 1)),
     normally TEXT NOT NULL CHECK (normally IN ('open', 'closed', 'locked')),
     installed TEXT CHECK (installed IS NULL OR installed IS date(installed)),
+    weathertight INTEGER NOT NULL CHECK (weathertight IN (0, 1)),
+    escape_trunk INTEGER NOT NULL CHECK (escape_trunk IN (0, 1)),
+    special_category INTEGER NOT NULL CHECK (special_category IN (0, 1)),
+    faces_embarkation INTEGER NOT NULL CHECK (faces_embarkation IN (0, 1)),
+    maker TEXT NOT NULL, -- empty: not on record
     PRIMARY KEY (arrangement, seq),
     UNIQUE (arrangement, number),
     FOREIGN KEY (arrangement, deck) REFERENCES deck (arrangement, number),
@@ -104,25 +120,35 @@ CREATE TABLE door_release_group (
     FOREIGN KEY (arrangement, door_seq) REFERENCES door (arrangement, seq)
 ) STRICT, WITHOUT ROWID;
 
+-- What kinds of fact there are: a new one is a row and a table.
+CREATE TABLE fact_kind (
+    word TEXT PRIMARY KEY,
+    of_walkdown INTEGER NOT NULL CHECK (of_walkdown IN (0, 1)),
+    of_door INTEGER NOT NULL CHECK (of_door IN (0, 1))
+) STRICT, WITHOUT ROWID;
+
+INSERT INTO fact_kind (word, of_walkdown, of_door) VALUES
+    ('person-joined', 0, 0), ('walkdown-begun', 0, 0), ('walkdown-ended', 1, 0), ('observation', 1, 1),
+    ('plate-read', 1, 1), ('measured-value', 1, 1), ('run-started', 1, 1), ('mark', 0, 0),
+    ('run-ended', 0, 0), ('caution-answered', 1, 1), ('note', 1, 1), ('photograph', 1, 1),
+    ('deficiency', 1, 1), ('could-not-test', 1, 1), ('judgement', 1, 1), ('taken-back', 0, 0),
+    ('thumb-drill', 0, 0), ('decision-limits', 0, 0), ('upkeep-done', 0, 0), ('certificate-seen', 0, 0),
+    ('deficiency-terms', 0, 0), ('rectification', 0, 0), ('ready-for-retest', 0, 0), ('withdrawal', 0, 0),
+    ('difference-settled', 0, 0), ('key-accepted', 0, 0), ('walkdown-signed', 1, 0), ('report-made', 1, 0),
+    ('undone', 0, 0);
+
 -- The stamp of a fact and what it is about; the rest is in the one table named for its kind.
 -- References are deferred: facts merged from another tablet may come in any order inside one transaction.
 CREATE TABLE fact (
     id TEXT PRIMARY KEY CHECK (id <> ''),
-    kind TEXT NOT NULL CHECK (kind IN (
-        'person-joined', 'walkdown-begun', 'walkdown-ended', 'observation', 'plate-read',
-        'measured-value', 'run-started', 'mark', 'run-ended', 'caution-answered', 'note',
-        'photograph', 'deficiency', 'could-not-test', 'judgement', 'taken-back')),
+    kind TEXT NOT NULL REFERENCES fact_kind (word),
     utc_ms INTEGER NOT NULL,
     ship_offset_minutes INTEGER NOT NULL CHECK (ship_offset_minutes BETWEEN -720 AND 840),
     person TEXT NOT NULL REFERENCES person_joined (fact) DEFERRABLE INITIALLY DEFERRED,
     device TEXT NOT NULL,
     supersedes TEXT REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     walkdown TEXT REFERENCES walkdown_begun (fact) DEFERRABLE INITIALLY DEFERRED,
-    door TEXT REFERENCES door_number (number) DEFERRABLE INITIALLY DEFERRED,
-    CHECK ((walkdown IS NULL) = (kind IN (
-        'person-joined', 'walkdown-begun', 'mark', 'run-ended', 'taken-back'))),
-    CHECK ((door IS NULL) = (kind IN (
-        'person-joined', 'walkdown-begun', 'walkdown-ended', 'mark', 'run-ended', 'taken-back')))
+    door TEXT REFERENCES door_number (number) DEFERRABLE INITIALLY DEFERRED
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE person_joined (
@@ -228,7 +254,8 @@ CREATE TABLE photograph (
     sha256 TEXT NOT NULL CHECK (length(sha256) = 64 AND sha256 NOT GLOB '*[^0-9a-f]*'),
     media_type TEXT NOT NULL,
     caption TEXT NOT NULL,
-    requirement TEXT NOT NULL
+    requirement TEXT NOT NULL,
+    shows TEXT REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED
 ) STRICT, WITHOUT ROWID;
 
 -- With a rowid: large values in a table without one would bloat its inner pages.
@@ -240,7 +267,8 @@ CREATE TABLE photograph_bytes (
 CREATE TABLE deficiency (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     requirement TEXT NOT NULL,
-    text TEXT NOT NULL
+    text TEXT NOT NULL,
+    repeats TEXT REFERENCES deficiency (fact) DEFERRABLE INITIALLY DEFERRED
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE could_not_test (
@@ -259,6 +287,127 @@ CREATE TABLE judgement (
 CREATE TABLE taken_back (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     reason TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE thumb_drill (
+    fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE thumb_trial (
+    fact TEXT NOT NULL REFERENCES thumb_drill (fact) DEFERRABLE INITIALLY DEFERRED,
+    seq INTEGER NOT NULL,
+    cue TEXT NOT NULL CHECK (cue IN ('alarm-heard', 'leaf-starts', 'leaf-stops')),
+    delay_s REAL NOT NULL,
+    PRIMARY KEY (fact, seq)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE decision_limits (
+    fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
+    satisfactory_from REAL NOT NULL CHECK (satisfactory_from > 0.5 AND satisfactory_from < 1),
+    unsatisfactory_to REAL NOT NULL CHECK (unsatisfactory_to > 0 AND unsatisfactory_to < 0.5),
+    reason TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE upkeep_done (
+    fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
+    upkeep TEXT NOT NULL CHECK (upkeep <> ''),
+    remark TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE certificate_seen (
+    fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
+    valid_until TEXT NOT NULL CHECK (valid_until IS date(valid_until))
+) STRICT, WITHOUT ROWID;
+
+-- What a walkdown that takes in a sample is to prove; no row where it takes in every door of its scope.
+CREATE TABLE walkdown_sample (
+    fact TEXT PRIMARY KEY REFERENCES walkdown_begun (fact) DEFERRABLE INITIALLY DEFERRED,
+    of_doors INTEGER NOT NULL CHECK (of_doors > 0),
+    at_most INTEGER NOT NULL CHECK (at_most >= 0),
+    confidence_ppm INTEGER NOT NULL CHECK (confidence_ppm BETWEEN 1 AND 999999),
+    lot INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE deficiency_terms (
+    fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
+    deficiency TEXT NOT NULL REFERENCES deficiency (fact) DEFERRABLE INITIALLY DEFERRED,
+    severity TEXT CHECK (severity IN ('grave', 'serious', 'minor')),
+    action TEXT CHECK (action IN ('10', '15', '16', '17', '18', '30')),
+    ground_for_detention INTEGER CHECK (ground_for_detention IN (0, 1)),
+    due TEXT CHECK (due IS NULL OR due IS date(due)),
+    interim TEXT,
+    assigned TEXT
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE rectification (
+    fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
+    deficiency TEXT NOT NULL REFERENCES deficiency (fact) DEFERRABLE INITIALLY DEFERRED,
+    what TEXT NOT NULL,
+    by_name TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE ready_for_retest (
+    fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
+    deficiency TEXT NOT NULL REFERENCES deficiency (fact) DEFERRABLE INITIALLY DEFERRED,
+    remark TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE withdrawal (
+    fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
+    deficiency TEXT NOT NULL REFERENCES deficiency (fact) DEFERRABLE INITIALLY DEFERRED,
+    reason TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE difference_settled (
+    fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
+    stands TEXT NOT NULL REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
+    reason TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE difference_over (
+    fact TEXT NOT NULL REFERENCES difference_settled (fact) DEFERRABLE INITIALLY DEFERRED,
+    seq INTEGER NOT NULL,
+    yields TEXT NOT NULL REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
+    PRIMARY KEY (fact, seq)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE key_accepted (
+    fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
+    key TEXT NOT NULL CHECK (length(key) = 64 AND key NOT GLOB '*[^0-9a-f]*'),
+    of_device TEXT NOT NULL,
+    remark TEXT NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE walkdown_signed (
+    fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
+    capacity TEXT NOT NULL CHECK (capacity IN ('inspector', 'chief-officer')),
+    facts_sha256 TEXT NOT NULL CHECK (length(facts_sha256) = 64 AND facts_sha256 NOT GLOB '*[^0-9a-f]*'),
+    key TEXT NOT NULL CHECK (length(key) = 64 AND key NOT GLOB '*[^0-9a-f]*'),
+    signature TEXT NOT NULL CHECK (length(signature) = 128 AND signature NOT GLOB '*[^0-9a-f]*')
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE report_made (
+    fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
+    report TEXT NOT NULL CHECK (report IN ('survey', 'deficiency-list', 'work-list', 'door-record')),
+    of_door TEXT NOT NULL,
+    catalogue_edition TEXT NOT NULL,
+    facts_sha256 TEXT NOT NULL CHECK (length(facts_sha256) = 64 AND facts_sha256 NOT GLOB '*[^0-9a-f]*'),
+    document_sha256 TEXT NOT NULL CHECK (length(document_sha256) = 64 AND document_sha256 NOT GLOB '*[^0-9a-f]*')
+) STRICT, WITHOUT ROWID;
+
+-- What a signature or a report rests on: of each device the facts up to the last one.
+CREATE TABLE fact_covered (
+    fact TEXT NOT NULL REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
+    seq INTEGER NOT NULL,
+    device TEXT NOT NULL,
+    last TEXT NOT NULL,
+    facts INTEGER NOT NULL CHECK (facts > 0),
+    PRIMARY KEY (fact, seq)
+) STRICT, WITHOUT ROWID;
+
+-- What it names counts as if it had never been recorded, until this is undone in its turn.
+CREATE TABLE undone (
+    fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED
 ) STRICT, WITHOUT ROWID;
 
 -- Facts whose body is missing. Empty unless something other than this program wrote the file.
@@ -280,6 +429,19 @@ SELECT id, kind FROM fact WHERE id NOT IN (
     UNION ALL SELECT fact FROM could_not_test
     UNION ALL SELECT fact FROM judgement
     UNION ALL SELECT fact FROM taken_back
+    UNION ALL SELECT fact FROM thumb_drill
+    UNION ALL SELECT fact FROM decision_limits
+    UNION ALL SELECT fact FROM upkeep_done
+    UNION ALL SELECT fact FROM certificate_seen
+    UNION ALL SELECT fact FROM deficiency_terms
+    UNION ALL SELECT fact FROM rectification
+    UNION ALL SELECT fact FROM ready_for_retest
+    UNION ALL SELECT fact FROM withdrawal
+    UNION ALL SELECT fact FROM difference_settled
+    UNION ALL SELECT fact FROM key_accepted
+    UNION ALL SELECT fact FROM walkdown_signed
+    UNION ALL SELECT fact FROM report_made
+    UNION ALL SELECT fact FROM undone
 );
 
 -- A body belongs to a fact of its own kind.
@@ -315,6 +477,38 @@ CREATE TRIGGER judgement_kind BEFORE INSERT ON judgement WHEN (SELECT kind FROM 
     BEGIN SELECT RAISE(ABORT, 'the fact is of another kind'); END;
 CREATE TRIGGER taken_back_kind BEFORE INSERT ON taken_back WHEN (SELECT kind FROM fact WHERE id = NEW.fact) IS NOT 'taken-back'
     BEGIN SELECT RAISE(ABORT, 'the fact is of another kind'); END;
+CREATE TRIGGER upkeep_done_kind BEFORE INSERT ON upkeep_done WHEN (SELECT kind FROM fact WHERE id = NEW.fact) IS NOT 'upkeep-done'
+    BEGIN SELECT RAISE(ABORT, 'the fact is of another kind'); END;
+CREATE TRIGGER certificate_seen_kind BEFORE INSERT ON certificate_seen WHEN (SELECT kind FROM fact WHERE id = NEW.fact) IS NOT 'certificate-seen'
+    BEGIN SELECT RAISE(ABORT, 'the fact is of another kind'); END;
+CREATE TRIGGER thumb_drill_kind BEFORE INSERT ON thumb_drill WHEN (SELECT kind FROM fact WHERE id = NEW.fact) IS NOT 'thumb-drill'
+    BEGIN SELECT RAISE(ABORT, 'the fact is of another kind'); END;
+CREATE TRIGGER decision_limits_kind BEFORE INSERT ON decision_limits WHEN (SELECT kind FROM fact WHERE id = NEW.fact) IS NOT 'decision-limits'
+    BEGIN SELECT RAISE(ABORT, 'the fact is of another kind'); END;
+CREATE TRIGGER deficiency_terms_kind BEFORE INSERT ON deficiency_terms WHEN (SELECT kind FROM fact WHERE id = NEW.fact) IS NOT 'deficiency-terms'
+    BEGIN SELECT RAISE(ABORT, 'the fact is of another kind'); END;
+CREATE TRIGGER rectification_kind BEFORE INSERT ON rectification WHEN (SELECT kind FROM fact WHERE id = NEW.fact) IS NOT 'rectification'
+    BEGIN SELECT RAISE(ABORT, 'the fact is of another kind'); END;
+CREATE TRIGGER ready_for_retest_kind BEFORE INSERT ON ready_for_retest WHEN (SELECT kind FROM fact WHERE id = NEW.fact) IS NOT 'ready-for-retest'
+    BEGIN SELECT RAISE(ABORT, 'the fact is of another kind'); END;
+CREATE TRIGGER withdrawal_kind BEFORE INSERT ON withdrawal WHEN (SELECT kind FROM fact WHERE id = NEW.fact) IS NOT 'withdrawal'
+    BEGIN SELECT RAISE(ABORT, 'the fact is of another kind'); END;
+CREATE TRIGGER difference_settled_kind BEFORE INSERT ON difference_settled WHEN (SELECT kind FROM fact WHERE id = NEW.fact) IS NOT 'difference-settled'
+    BEGIN SELECT RAISE(ABORT, 'the fact is of another kind'); END;
+CREATE TRIGGER key_accepted_kind BEFORE INSERT ON key_accepted WHEN (SELECT kind FROM fact WHERE id = NEW.fact) IS NOT 'key-accepted'
+    BEGIN SELECT RAISE(ABORT, 'the fact is of another kind'); END;
+CREATE TRIGGER walkdown_signed_kind BEFORE INSERT ON walkdown_signed WHEN (SELECT kind FROM fact WHERE id = NEW.fact) IS NOT 'walkdown-signed'
+    BEGIN SELECT RAISE(ABORT, 'the fact is of another kind'); END;
+CREATE TRIGGER report_made_kind BEFORE INSERT ON report_made WHEN (SELECT kind FROM fact WHERE id = NEW.fact) IS NOT 'report-made'
+    BEGIN SELECT RAISE(ABORT, 'the fact is of another kind'); END;
+CREATE TRIGGER undone_kind BEFORE INSERT ON undone WHEN (SELECT kind FROM fact WHERE id = NEW.fact) IS NOT 'undone'
+    BEGIN SELECT RAISE(ABORT, 'the fact is of another kind'); END;
+
+-- And hangs on what its kind hangs on.
+CREATE TRIGGER fact_hangs_on BEFORE INSERT ON fact
+    WHEN EXISTS (SELECT 1 FROM fact_kind WHERE word = NEW.kind
+                 AND (of_walkdown = (NEW.walkdown IS NULL) OR of_door = (NEW.door IS NULL)))
+    BEGIN SELECT RAISE(ABORT, 'a fact of this kind hangs on a walkdown or door, or does not'); END;
 
 -- What is recorded stays as it was recorded.
 CREATE TRIGGER this_device_stays BEFORE UPDATE ON this_device BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
@@ -373,3 +567,41 @@ CREATE TRIGGER walkdown_door_stays BEFORE UPDATE ON walkdown_door BEGIN SELECT R
 CREATE TRIGGER walkdown_door_kept BEFORE DELETE ON walkdown_door BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
 CREATE TRIGGER photograph_bytes_stays BEFORE UPDATE ON photograph_bytes BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
 CREATE TRIGGER photograph_bytes_kept BEFORE DELETE ON photograph_bytes BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER fact_kind_stays BEFORE UPDATE ON fact_kind BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER fact_kind_kept BEFORE DELETE ON fact_kind BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER thumb_drill_stays BEFORE UPDATE ON thumb_drill BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER thumb_drill_kept BEFORE DELETE ON thumb_drill BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER thumb_trial_stays BEFORE UPDATE ON thumb_trial BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER thumb_trial_kept BEFORE DELETE ON thumb_trial BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER decision_limits_stays BEFORE UPDATE ON decision_limits BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER decision_limits_kept BEFORE DELETE ON decision_limits BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER upkeep_done_stays BEFORE UPDATE ON upkeep_done BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER upkeep_done_kept BEFORE DELETE ON upkeep_done BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER certificate_seen_stays BEFORE UPDATE ON certificate_seen BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER certificate_seen_kept BEFORE DELETE ON certificate_seen BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER walkdown_sample_stays BEFORE UPDATE ON walkdown_sample BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER walkdown_sample_kept BEFORE DELETE ON walkdown_sample BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER this_device_key_stays BEFORE UPDATE ON this_device_key BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER this_device_key_kept BEFORE DELETE ON this_device_key BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER deficiency_terms_stays BEFORE UPDATE ON deficiency_terms BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER deficiency_terms_kept BEFORE DELETE ON deficiency_terms BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER rectification_stays BEFORE UPDATE ON rectification BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER rectification_kept BEFORE DELETE ON rectification BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER ready_for_retest_stays BEFORE UPDATE ON ready_for_retest BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER ready_for_retest_kept BEFORE DELETE ON ready_for_retest BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER withdrawal_stays BEFORE UPDATE ON withdrawal BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER withdrawal_kept BEFORE DELETE ON withdrawal BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER difference_settled_stays BEFORE UPDATE ON difference_settled BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER difference_settled_kept BEFORE DELETE ON difference_settled BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER key_accepted_stays BEFORE UPDATE ON key_accepted BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER key_accepted_kept BEFORE DELETE ON key_accepted BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER walkdown_signed_stays BEFORE UPDATE ON walkdown_signed BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER walkdown_signed_kept BEFORE DELETE ON walkdown_signed BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER report_made_stays BEFORE UPDATE ON report_made BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER report_made_kept BEFORE DELETE ON report_made BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER difference_over_stays BEFORE UPDATE ON difference_over BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER difference_over_kept BEFORE DELETE ON difference_over BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER fact_covered_stays BEFORE UPDATE ON fact_covered BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER fact_covered_kept BEFORE DELETE ON fact_covered BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER undone_stays BEFORE UPDATE ON undone BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER undone_kept BEFORE DELETE ON undone BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
