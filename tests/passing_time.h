@@ -51,8 +51,8 @@ inline void settle(const QWidget& window) {
     settle([shown = QPointer<const QWidget>(&window)] { return shown.data(); });
 }
 
-/// Each timer that runs below `window` rings once, the soonest first: a key that is held back comes,
-/// a frame is drawn. A timer that rings once only is over then.
+/// Each timer that runs below `window` rings once, the soonest first: a key that is held back
+/// comes, a frame is drawn. A timer that rings once only is over then.
 inline void letTimePass(const QWidget& window) {
     std::vector<QPointer<QTimer>> running;
     for (QTimer* timer : window.findChildren<QTimer*>())

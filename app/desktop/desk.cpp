@@ -20,8 +20,8 @@
 #include "app/register/register_front.h"
 #include "app/vessels/sample_vessel.h"
 #include "app/vessels/vessel_folder.h"
-#include "ui/parts/core_words.h"
 #include "ui/sheets/progress_sheet.h"
+#include "ui/words/core_words.h"
 
 namespace latchround {
 

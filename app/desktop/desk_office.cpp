@@ -15,7 +15,7 @@
 #include "app/handover/take.h"
 #include "app/handover/walkdown_signature.h"
 #include "core/evidence/moment_text.h"
-#include "ui/parts/walkdown_words.h"
+#include "ui/words/walkdown_words.h"
 
 // The part of the desk that makes papers, signs, and hands over.
 namespace latchround {

@@ -7,8 +7,8 @@
 #include "app/practice/attempts.h"
 #include "app/practice/exercise_files.h"
 #include "app/practice/unfinished.h"
-#include "ui/parts/catalogue_words.h"
-#include "ui/parts/core_words.h"
+#include "ui/words/catalogue_words.h"
+#include "ui/words/core_words.h"
 
 namespace latchround {
 

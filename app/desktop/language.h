@@ -9,7 +9,7 @@
 #include <QString>
 #include <QStringList>
 
-#include "ui/parts/units.h"
+#include "ui/words/units.h"
 
 namespace latchround {
 

@@ -13,7 +13,7 @@
 #include "app/desktop/language.h"
 #include "app/desktop/wall.h"
 #include "app/vessels/sample_vessel.h"
-#include "ui/look/typeface.h"
+#include "ui/ink/typeface.h"
 
 namespace {
 

@@ -19,32 +19,19 @@ namespace {
 
 /// "Vellis Lantern work list 2026-11-26.pdf"; of a walkdown the day on which it began.
 QString paperName(ui::Paper paper, const QString& vessel, const QString& door, const QString& day) {
-    switch (paper) {
-    case ui::Paper::Survey:
+    if (!paper)
+        return QStringLiteral("%1 blank form %2.pdf").arg(vessel, day);
+    switch (*paper) {
+    case ReportKind::Survey:
         return QStringLiteral("%1 fire doors %2.pdf").arg(vessel, day);
-    case ui::Paper::DeficiencyList:
+    case ReportKind::DeficiencyList:
         return QStringLiteral("%1 deficiencies %2.pdf").arg(vessel, day);
-    case ui::Paper::WorkList:
+    case ReportKind::WorkList:
         return QStringLiteral("%1 work list %2.pdf").arg(vessel, day);
-    case ui::Paper::DoorRecord:
-        return QStringLiteral("%1 door %2 %3.pdf").arg(vessel, door, day);
-    case ui::Paper::BlankForm:
+    case ReportKind::DoorRecord:
         break;
     }
-    return QStringLiteral("%1 blank form %2.pdf").arg(vessel, day);
-}
-
-ReportKind kindOf(ui::Paper paper) {
-    switch (paper) {
-    case ui::Paper::DeficiencyList:
-        return ReportKind::DeficiencyList;
-    case ui::Paper::WorkList:
-        return ReportKind::WorkList;
-    case ui::Paper::DoorRecord:
-        return ReportKind::DoorRecord;
-    default:
-        return ReportKind::Survey;
-    }
+    return QStringLiteral("%1 door %2 %3.pdf").arg(vessel, door, day);
 }
 
 std::span<const std::byte> bytesIn(const QByteArray& array) {
@@ -98,7 +85,7 @@ Result<ui::PaperMade> paperOf(const ui::Round& round, const SqliteRegister& vess
     const auto known = round.ledger().walkdown(asked.walkdown);
     ui::PaperMade made;
     QByteArray document;
-    if (asked.paper == ui::Paper::BlankForm) {
+    if (!asked.paper) {
         const PaperForm form{arrangement,
                              round.catalogue(),
                              known ? known->plan.doors : std::vector<std::string>{},
@@ -119,13 +106,13 @@ Result<ui::PaperMade> paperOf(const ui::Round& round, const SqliteRegister& vess
         report.photograph = [&vessel_register](std::string_view sha256) {
             return vessel_register.photograph(sha256).value_or(std::vector<std::byte>{});
         };
-        auto report_made = madeReport(report, kindOf(asked.paper), Format::Pdf, pace_on_screen);
+        auto report_made = madeReport(report, *asked.paper, Format::Pdf, pace_on_screen);
         if (!report_made)
             return tl::unexpected(report_made.error());
         document = report_made->document;
         made.made = std::move(report_made->fact);
     }
-    const bool of_walkdown = asked.paper == ui::Paper::Survey && known;
+    const bool of_walkdown = asked.paper == ReportKind::Survey && known;
     const QString name =
         paperName(asked.paper, QString::fromStdString(arrangement.particulars.name), asked.door,
                   isoDay(of_walkdown ? known->begun_by.when : asked.now));

@@ -10,7 +10,7 @@ namespace latchround {
 extern const char* const program_name; ///< and its version
 
 struct PaperAsked {
-    ui::Paper paper = ui::Paper::Survey;
+    ui::Paper paper = ReportKind::Survey;
     FactId walkdown;
     QString door; ///< of a door record
     Moment now;

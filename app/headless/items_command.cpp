@@ -3,7 +3,7 @@
 #include "app/headless/json_answer.h"
 #include "app/headless/opened_register.h"
 #include "app/headless/text_table.h"
-#include "app/report/item_json.h"
+#include "app/report/data/item_json.h"
 #include "core/evidence/moment_text.h"
 
 namespace latchround::headless {

@@ -26,7 +26,7 @@
 #include "app/headless/verify_command.h"
 #include "app/headless/walkdown_command.h"
 #include "app/vessels/vessel_folder.h"
-#include "ui/look/typeface.h"
+#include "ui/ink/typeface.h"
 
 namespace {
 

@@ -8,9 +8,9 @@
 #include "app/report/shapes.h"
 #include "app/report/signed_section.h"
 #include "app/report/snapshot_section.h"
-#include "ui/look/plain_text.h"
-#include "ui/parts/grade_words.h"
-#include "ui/parts/item_words.h"
+#include "ui/words/grade_words.h"
+#include "ui/words/item_words.h"
+#include "ui/words/plain_text.h"
 
 namespace latchround::report {
 

@@ -8,10 +8,10 @@
 #include "app/report/row_words.h"
 #include "app/report/run_table.h"
 #include "app/report/shapes.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/grade_words.h"
-#include "ui/parts/inclination_words.h"
-#include "ui/parts/verdict_look.h"
+#include "ui/words/door_words.h"
+#include "ui/words/grade_words.h"
+#include "ui/words/inclination_words.h"
+#include "ui/words/verdict_words.h"
 
 namespace latchround::report {
 

@@ -2,7 +2,7 @@
 // reason and source, and everything written, photographed and timed at the door.
 #pragma once
 
-#include "app/report/page_printer.h"
+#include "app/report/page/page_printer.h"
 #include "app/report/pictures.h"
 #include "app/report/report_matter.h"
 

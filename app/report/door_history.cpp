@@ -11,9 +11,9 @@
 #include "app/report/shapes.h"
 #include "app/report/time_chart.h"
 #include "core/evidence/moment_text.h"
-#include "ui/parts/date_words.h"
-#include "ui/parts/grade_words.h"
-#include "ui/parts/item_words.h"
+#include "ui/words/date_words.h"
+#include "ui/words/grade_words.h"
+#include "ui/words/item_words.h"
 
 namespace latchround::report {
 

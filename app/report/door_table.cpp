@@ -2,9 +2,9 @@
 
 #include "app/report/report_words.h"
 #include "app/report/shapes.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/grade_words.h"
-#include "ui/parts/verdict_look.h"
+#include "ui/words/door_words.h"
+#include "ui/words/grade_words.h"
+#include "ui/words/verdict_words.h"
 
 namespace latchround::report {
 

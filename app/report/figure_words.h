@@ -1,5 +1,5 @@
 // Plain numbers as a report prints them. Measured values with their uncertainty have their words in
-// ui/parts/grade_words.
+// ui/words/grade_words.
 #pragma once
 
 #include <QString>

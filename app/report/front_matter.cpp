@@ -7,8 +7,8 @@
 #include "app/report/report_words.h"
 #include "app/report/shapes.h"
 #include "core/planning/sample_words.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/verdict_look.h"
+#include "ui/words/door_words.h"
+#include "ui/words/verdict_words.h"
 
 namespace latchround::report {
 

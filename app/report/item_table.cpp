@@ -5,8 +5,8 @@
 #include "app/report/row_words.h"
 #include "app/report/shapes.h"
 #include "core/evidence/moment_text.h"
-#include "ui/parts/date_words.h"
-#include "ui/parts/item_words.h"
+#include "ui/words/date_words.h"
+#include "ui/words/item_words.h"
 
 namespace latchround::report {
 

@@ -3,13 +3,13 @@
 #include <algorithm>
 
 #include "app/exchange/facts_hash.h"
+#include "app/report/data/tables.h"
 #include "app/report/front_matter.h"
 #include "app/report/moment_words.h"
 #include "app/report/printed_kinds.h"
 #include "app/report/report_words.h"
-#include "app/report/tables.h"
 #include "core/evidence/basis.h"
-#include "ui/parts/item_words.h"
+#include "ui/words/item_words.h"
 
 namespace latchround {
 

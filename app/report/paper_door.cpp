@@ -9,8 +9,8 @@
 #include "app/report/report_words.h"
 #include "core/evidence/run_sequence.h"
 #include "core/grading/paper_items.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/grade_words.h"
+#include "ui/words/door_words.h"
+#include "ui/words/grade_words.h"
 
 namespace latchround::report {
 

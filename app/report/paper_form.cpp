@@ -3,14 +3,14 @@
 #include "app/register/register_kind.h"
 #include "app/report/closing_matter.h"
 #include "app/report/moment_words.h"
-#include "app/report/page_printer.h"
+#include "app/report/page/page_printer.h"
 #include "app/report/paper_door.h"
 #include "app/report/pictures.h"
 #include "app/report/report_words.h"
 #include "app/report/shapes.h"
 #include "core/planning/walk_order.h"
 #include "core/safety/cautions.h"
-#include "ui/parts/door_words.h"
+#include "ui/words/door_words.h"
 
 namespace latchround {
 

@@ -12,7 +12,7 @@
 #include "app/exchange/facts_hash.h"
 #include "app/report/report_look.h"
 #include "app/report/report_words.h"
-#include "ui/parts/door_glyph.h"
+#include "ui/ink/glyph_drawing.h"
 
 namespace latchround::report {
 

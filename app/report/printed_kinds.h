@@ -1,7 +1,7 @@
 // The printed documents, each as the pieces it is made of.
 #pragma once
 
-#include "app/report/page_printer.h"
+#include "app/report/page/page_printer.h"
 #include "app/report/pictures.h"
 #include "app/report/report_matter.h"
 

@@ -6,7 +6,7 @@
 #include "app/exchange/facts_hash.h"
 #include "core/evidence/basis.h"
 #include "core/evidence/moment_text.h"
-#include "ui/parts/inclination_words.h"
+#include "ui/words/inclination_words.h"
 
 namespace latchround::report {
 

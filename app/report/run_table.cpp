@@ -4,7 +4,7 @@
 #include "app/report/moment_words.h"
 #include "app/report/report_words.h"
 #include "core/measure/interval.h"
-#include "ui/parts/door_words.h"
+#include "ui/words/door_words.h"
 
 namespace latchround::report {
 

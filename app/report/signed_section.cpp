@@ -6,8 +6,8 @@
 #include "app/report/row_words.h"
 #include "app/report/shapes.h"
 #include "core/evidence/basis.h"
-#include "ui/look/plain_text.h"
-#include "ui/parts/item_words.h"
+#include "ui/words/item_words.h"
+#include "ui/words/plain_text.h"
 
 namespace latchround::report {
 

@@ -8,7 +8,7 @@
 #include "app/report/report_words.h"
 #include "app/report/shapes.h"
 #include "app/report/snapshot_section.h"
-#include "ui/parts/item_words.h"
+#include "ui/words/item_words.h"
 
 namespace latchround::report {
 

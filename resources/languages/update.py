@@ -6,7 +6,7 @@
 
 New texts come in empty and "unfinished", texts that nobody says any more go out, and what is
 translated stays. The data's words (catalogue, fire tables, upkeep, exercises) stand in context
-"Catalogue", by which ui/parts/catalogue_words.h looks them up. A translation made by machine stays
+"Catalogue", by which ui/words/catalogue_words.h looks them up. A translation made by machine stays
 "unfinished", which builds it in all the same, until a speaker of the trade has read it.
 """
 import json

@@ -26,7 +26,7 @@
 #include "app/vessels/sample_vessel.h"
 #include "core/evidence/fact_id.h"
 #include "tests/ui/memory_register.h"
-#include "ui/look/typeface.h"
+#include "ui/ink/typeface.h"
 
 using namespace latchround;
 

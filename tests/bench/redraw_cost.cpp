@@ -19,7 +19,7 @@
 #include "app/desktop/practice_desk.h"
 #include "app/desktop/wall.h"
 #include "app/vessels/sample_vessel.h"
-#include "ui/look/typeface.h"
+#include "ui/ink/typeface.h"
 #include "ui/screens/door/door_screen.h"
 
 using namespace latchround;

@@ -22,7 +22,7 @@
 #include "app/report/paper_form.h"
 #include "core/evidence/fact_id.h"
 #include "tests/bench/best_ms.h"
-#include "ui/look/typeface.h"
+#include "ui/ink/typeface.h"
 
 using namespace latchround;
 

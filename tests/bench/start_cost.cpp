@@ -12,7 +12,7 @@
 #include "app/desktop/desk.h"
 #include "app/desktop/wall.h"
 #include "app/vessels/sample_vessel.h"
-#include "ui/look/typeface.h"
+#include "ui/ink/typeface.h"
 
 using namespace latchround;
 

@@ -10,9 +10,9 @@
 
 #include "tests/passing_time.h"
 #include "tests/whole/hands.h"
-#include "ui/parts/keypad.h"
-#include "ui/parts/mark_key.h"
-#include "ui/parts/row_pager.h"
+#include "ui/keys/keypad.h"
+#include "ui/keys/mark_key.h"
+#include "ui/keys/row_pager.h"
 
 namespace latchround::guide {
 

@@ -10,7 +10,7 @@
 #include "core/grading/paper_items.h"
 #include "printed_page.h"
 #include "sample_items.h"
-#include "ui/parts/door_words.h"
+#include "ui/words/door_words.h"
 
 namespace latchround {
 

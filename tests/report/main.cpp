@@ -4,7 +4,7 @@
 
 #include <gtest/gtest.h>
 
-#include "ui/look/typeface.h"
+#include "ui/ink/typeface.h"
 
 int main(int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");

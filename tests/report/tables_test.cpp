@@ -3,7 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include "app/exchange/csv_text.h"
-#include "app/report/csv_lines.h"
+#include "app/report/data/csv_lines.h"
 #include "app/report/made_report.h"
 #include "core/given.h"
 #include "sample_items.h"

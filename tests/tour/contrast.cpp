@@ -9,7 +9,7 @@
 
 #include "tests/tour/in_front.h"
 #include "tests/tour/painted_text.h"
-#include "ui/look/palette.h"
+#include "ui/ink/palette.h"
 
 namespace latchround::tour {
 

@@ -8,7 +8,7 @@
 
 #include "tests/tour/in_front.h"
 #include "tests/tour/room.h"
-#include "ui/parts/mark_key.h"
+#include "ui/keys/mark_key.h"
 
 namespace latchround::tour {
 

@@ -1,8 +1,8 @@
 // What is asked and answered at a door, sheet by sheet.
 #include "tests/tour/tour.h"
 #include "tests/whole/hands.h"
-#include "ui/parts/choice_row.h"
-#include "ui/parts/verdict_list.h"
+#include "ui/keys/choice_row.h"
+#include "ui/lists/verdict_list.h"
 #include "ui/screens/door/door_screen.h"
 
 namespace latchround::tour {

@@ -7,7 +7,7 @@
 
 #include "tests/tour/in_front.h"
 #include "tests/tour/spoken.h"
-#include "ui/parts/help_key.h"
+#include "ui/keys/help_key.h"
 
 namespace latchround::tour {
 

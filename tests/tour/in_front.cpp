@@ -8,8 +8,8 @@
 #include <QScrollBar>
 
 #include "tests/whole/hands.h"
-#include "ui/parts/mark_key.h"
-#include "ui/parts/sheet.h"
+#include "ui/frames/sheet.h"
+#include "ui/keys/mark_key.h"
 
 namespace latchround::tour {
 

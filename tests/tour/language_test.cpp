@@ -14,8 +14,8 @@
 #include "app/report/made_report.h"
 #include "tests/tour/language.h"
 #include "tests/tour/tour.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/units.h"
+#include "ui/words/door_words.h"
+#include "ui/words/units.h"
 
 using namespace latchround;
 using namespace latchround::tour;
@@ -132,7 +132,7 @@ TEST_F(Language, PapersReadTheSameInEveryLanguage) {
     const auto wordsIn = [&](const char* language, ui::Units units) {
         speakOnTour(QLatin1String(language));
         ui::useUnits(units);
-        const auto made = tour.desk().makePaper(ui::Paper::DoorRecord, *walkdown, door,
+        const auto made = tour.desk().makePaper(ReportKind::DoorRecord, *walkdown, door,
                                                 [](int, int) { return true; });
         EXPECT_TRUE(made) << inOneLine(made.error());
         QProcess reader;

@@ -16,7 +16,7 @@
 #include "tests/tour/guide_pictures.h"
 #include "tests/tour/language.h"
 #include "tests/tour/tour.h"
-#include "ui/look/typeface.h"
+#include "ui/ink/typeface.h"
 
 using namespace latchround;
 using namespace latchround::tour;

@@ -5,8 +5,8 @@
 #include <QTest>
 
 #include "tests/tour/tour.h"
-#include "ui/parts/zone_profile.h"
 #include "ui/sheets/progress_sheet.h"
+#include "ui/ship/zone_profile.h"
 
 namespace latchround::tour {
 

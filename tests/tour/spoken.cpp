@@ -9,10 +9,10 @@
 #include <QProgressBar>
 
 #include "tests/tour/in_front.h"
-#include "ui/parts/band_gauge.h"
-#include "ui/parts/figure_label.h"
-#include "ui/parts/keypad.h"
-#include "ui/parts/zone_profile.h"
+#include "ui/figures/band_gauge.h"
+#include "ui/figures/figure_label.h"
+#include "ui/keys/keypad.h"
+#include "ui/ship/zone_profile.h"
 
 namespace latchround::tour {
 

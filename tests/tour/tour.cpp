@@ -15,11 +15,11 @@
 #include "app/vessels/vessel_folder.h"
 #include "tests/passing_time.h"
 #include "tests/whole/hands.h"
-#include "ui/parts/help_key.h"
-#include "ui/parts/phrase_picker.h"
-#include "ui/parts/row_pager.h"
-#include "ui/parts/sheet_pages.h"
-#include "ui/parts/value_row.h"
+#include "ui/frames/sheet_pages.h"
+#include "ui/keys/help_key.h"
+#include "ui/keys/phrase_picker.h"
+#include "ui/keys/row_pager.h"
+#include "ui/lists/value_row.h"
 
 namespace latchround::tour {
 

@@ -8,7 +8,7 @@
 #include <QTimer>
 
 #include "tests/ui/small_ship_window.h"
-#include "ui/parts/mark_key.h"
+#include "ui/keys/mark_key.h"
 #include "ui/screens/door/door_screen.h"
 
 namespace latchround::ui {

@@ -6,7 +6,7 @@
 #include <QPushButton>
 
 #include "tests/ui/busy.h"
-#include "ui/parts/sheet.h"
+#include "ui/frames/sheet.h"
 #include "ui/screens/stopwatch/run_result.h"
 #include "ui/screens/stopwatch/stopwatch_screen.h"
 

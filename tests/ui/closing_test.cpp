@@ -5,8 +5,8 @@
 #include <QPushButton>
 
 #include "tests/ui/small_ship_window.h"
-#include "ui/parts/mark_key.h"
-#include "ui/parts/sheet.h"
+#include "ui/frames/sheet.h"
+#include "ui/keys/mark_key.h"
 #include "ui/screens/door/door_screen.h"
 
 using namespace latchround;

@@ -13,9 +13,9 @@
 #include "core/safety/cautions.h"
 #include "tests/ui/memory_register.h"
 #include "tests/ui/print_to.h"
-#include "ui/parts/catalogue_words.h"
-#include "ui/parts/core_words.h"
-#include "ui/parts/grade_words.h"
+#include "ui/words/catalogue_words.h"
+#include "ui/words/core_words.h"
+#include "ui/words/grade_words.h"
 
 namespace latchround::ui {
 namespace {

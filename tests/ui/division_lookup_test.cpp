@@ -6,7 +6,7 @@
 
 #include "app/catalogue/catalogue_place.h"
 #include "tests/ui/print_to.h"
-#include "ui/parts/lettering.h"
+#include "ui/look/lettering.h"
 #include "ui/screens/door/division_lookup.h"
 
 namespace latchround::ui {

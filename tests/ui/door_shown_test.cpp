@@ -9,10 +9,10 @@
 
 #include "tests/passing_time.h"
 #include "tests/ui/memory_register.h"
-#include "ui/parts/choice_row.h"
-#include "ui/parts/door_list.h"
-#include "ui/parts/sheet.h"
-#include "ui/parts/verdict_list.h"
+#include "ui/frames/sheet.h"
+#include "ui/keys/choice_row.h"
+#include "ui/lists/door_list.h"
+#include "ui/lists/verdict_list.h"
 #include "ui/screens/door/door_screen.h"
 
 using namespace latchround;

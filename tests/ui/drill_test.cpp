@@ -10,7 +10,7 @@
 #include "core/measure/thumb.h"
 #include "tests/passing_time.h"
 #include "tests/ui/memory_register.h"
-#include "ui/parts/mark_key.h"
+#include "ui/keys/mark_key.h"
 #include "ui/screens/drill/drill_course.h"
 #include "ui/screens/drill/drill_screen.h"
 

@@ -9,13 +9,13 @@
 
 #include "tests/ui/memory_register.h"
 #include "tests/ui/sample_grade.h"
-#include "ui/parts/budget_table.h"
-#include "ui/parts/inclination_words.h"
-#include "ui/parts/trend_chart.h"
-#include "ui/parts/value_row.h"
-#include "ui/screens/home/due_words.h"
+#include "ui/figures/budget_table.h"
+#include "ui/figures/trend_chart.h"
+#include "ui/lists/value_row.h"
 #include "ui/screens/home/home_screen.h"
 #include "ui/screens/settings/decision_sheet.h"
+#include "ui/words/due_words.h"
+#include "ui/words/inclination_words.h"
 
 using namespace latchround;
 using namespace latchround::ui;

@@ -17,10 +17,10 @@
 #include "ui/help/help_page.h"
 #include "ui/help/help_panel.h"
 #include "ui/help/help_picture.h"
-#include "ui/parts/choice_row.h"
-#include "ui/parts/grade_words.h"
-#include "ui/parts/help_key.h"
-#include "ui/parts/value_row.h"
+#include "ui/keys/choice_row.h"
+#include "ui/keys/help_key.h"
+#include "ui/lists/value_row.h"
+#include "ui/words/grade_words.h"
 
 namespace latchround::ui {
 namespace {

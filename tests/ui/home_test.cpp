@@ -12,11 +12,11 @@
 #include "memory_register.h"
 #include "print_to.h"
 #include "tests/passing_time.h"
-#include "ui/parts/figure_label.h"
-#include "ui/parts/sheet.h"
-#include "ui/parts/zone_profile.h"
+#include "ui/figures/figure_label.h"
+#include "ui/frames/sheet.h"
 #include "ui/screens/home/home_screen.h"
 #include "ui/screens/home/open_item_list.h"
+#include "ui/ship/zone_profile.h"
 
 using namespace latchround;
 using namespace latchround::ui;

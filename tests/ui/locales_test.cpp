@@ -10,13 +10,13 @@
 
 #include "tests/ui/print_to.h"
 #include "tests/ui/sample_grade.h"
-#include "ui/parts/band_gauge.h"
-#include "ui/parts/claim_words.h"
-#include "ui/parts/date_words.h"
-#include "ui/parts/grade_words.h"
-#include "ui/parts/keypad.h"
-#include "ui/parts/units.h"
-#include "ui/parts/verdict_rows.h"
+#include "ui/figures/band_gauge.h"
+#include "ui/keys/keypad.h"
+#include "ui/lists/verdict_rows.h"
+#include "ui/words/claim_words.h"
+#include "ui/words/date_words.h"
+#include "ui/words/grade_words.h"
+#include "ui/words/units.h"
 
 namespace latchround::ui {
 namespace {

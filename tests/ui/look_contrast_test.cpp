@@ -5,7 +5,7 @@
 
 #include <gmock/gmock.h>
 
-#include "ui/look/palette.h"
+#include "ui/ink/palette.h"
 #include "ui/look/practice_colours.h"
 
 namespace latchround::ui {

@@ -12,7 +12,7 @@
 
 #include "ui/look/look.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/door_glyph.h"
+#include "ui/ship/door_glyph.h"
 
 namespace latchround::ui {
 namespace {

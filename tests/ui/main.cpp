@@ -5,8 +5,8 @@
 
 #include <gmock/gmock.h>
 
+#include "ui/ink/typeface.h"
 #include "ui/look/look.h"
-#include "ui/look/typeface.h"
 
 int main(int argc, char** argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");

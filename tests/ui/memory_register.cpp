@@ -64,9 +64,8 @@ Result<PaperMade> FakeOutside::makePaper(Paper paper, const FactId& walkdown, co
     reports.push_back(walkdown);
     papers.push_back(paper);
     PaperMade made{QStringLiteral("/papers/") + QString::fromStdString(walkdown), std::nullopt};
-    if (paper != Paper::BlankForm)
-        made.made =
-            ReportMade{walkdown, ReportKind(int(paper)), door.toStdString(), "e", {}, "", ""};
+    if (paper)
+        made.made = ReportMade{walkdown, *paper, door.toStdString(), "e", {}, "", ""};
     return made;
 }
 

@@ -12,7 +12,7 @@
 
 #include "core/evidence/fact_id.h"
 #include "tests/store/memory_register.h"
-#include "ui/parts/mark_key.h"
+#include "ui/keys/mark_key.h"
 #include "ui/round/round.h"
 
 namespace latchround::ui {

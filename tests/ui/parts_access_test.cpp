@@ -10,17 +10,17 @@
 
 #include "tests/ui/print_to.h"
 #include "tests/ui/sample_grade.h"
-#include "ui/parts/band_gauge.h"
-#include "ui/parts/choice_row.h"
-#include "ui/parts/door_drawing.h"
-#include "ui/parts/door_glyph.h"
-#include "ui/parts/figure_label.h"
-#include "ui/parts/keypad.h"
-#include "ui/parts/mark_key.h"
-#include "ui/parts/phrase_picker.h"
-#include "ui/parts/verdict_list.h"
-#include "ui/parts/why_panel.h"
-#include "ui/parts/zone_profile.h"
+#include "ui/figures/band_gauge.h"
+#include "ui/figures/figure_label.h"
+#include "ui/keys/choice_row.h"
+#include "ui/keys/keypad.h"
+#include "ui/keys/mark_key.h"
+#include "ui/keys/phrase_picker.h"
+#include "ui/lists/verdict_list.h"
+#include "ui/screens/door/why_panel.h"
+#include "ui/ship/door_drawing.h"
+#include "ui/ship/door_glyph.h"
+#include "ui/ship/zone_profile.h"
 
 namespace latchround::ui {
 namespace {

@@ -3,7 +3,7 @@
 #include <gmock/gmock.h>
 
 #include "tests/ui/print_to.h"
-#include "ui/parts/band_gauge.h"
+#include "ui/figures/band_gauge.h"
 
 namespace latchround::ui {
 namespace {

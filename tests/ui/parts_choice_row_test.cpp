@@ -5,7 +5,7 @@
 #include <gmock/gmock.h>
 
 #include "tests/ui/print_to.h"
-#include "ui/parts/choice_row.h"
+#include "ui/keys/choice_row.h"
 
 namespace latchround::ui {
 namespace {

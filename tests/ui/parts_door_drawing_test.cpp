@@ -3,7 +3,7 @@
 #include <gmock/gmock.h>
 
 #include "ui/look/look.h"
-#include "ui/parts/door_drawing.h"
+#include "ui/ship/door_drawing.h"
 
 namespace latchround::ui {
 namespace {

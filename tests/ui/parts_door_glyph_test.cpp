@@ -9,8 +9,10 @@
 #include <gmock/gmock.h>
 
 #include "tests/ui/print_to.h"
-#include "ui/parts/door_glyph.h"
-#include "ui/parts/verdict_look.h"
+#include "ui/ink/glyph_drawing.h"
+#include "ui/ink/verdict_colour.h"
+#include "ui/ship/door_glyph.h"
+#include "ui/words/verdict_words.h"
 
 namespace latchround::ui {
 namespace {

@@ -6,7 +6,7 @@
 #include <gmock/gmock.h>
 
 #include "tests/ui/print_to.h"
-#include "ui/parts/door_list.h"
+#include "ui/lists/door_list.h"
 
 namespace latchround::ui {
 namespace {

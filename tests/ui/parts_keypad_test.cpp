@@ -5,7 +5,7 @@
 #include <gmock/gmock.h>
 
 #include "tests/ui/print_to.h"
-#include "ui/parts/keypad.h"
+#include "ui/keys/keypad.h"
 
 namespace latchround::ui {
 namespace {

@@ -9,7 +9,7 @@
 
 #include <gmock/gmock.h>
 
-#include "ui/parts/mark_key.h"
+#include "ui/keys/mark_key.h"
 
 namespace latchround::ui {
 namespace {

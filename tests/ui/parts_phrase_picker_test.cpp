@@ -6,7 +6,7 @@
 #include <gmock/gmock.h>
 
 #include "tests/ui/print_to.h"
-#include "ui/parts/phrase_picker.h"
+#include "ui/keys/phrase_picker.h"
 
 namespace latchround::ui {
 namespace {

@@ -8,9 +8,9 @@
 #include "tests/passing_time.h"
 #include "tests/ui/print_to.h"
 #include "tests/ui/sample_grade.h"
-#include "ui/parts/grade_words.h"
-#include "ui/parts/verdict_list.h"
-#include "ui/parts/verdict_rows.h"
+#include "ui/lists/verdict_list.h"
+#include "ui/lists/verdict_rows.h"
+#include "ui/words/grade_words.h"
 
 namespace latchround::ui {
 namespace {

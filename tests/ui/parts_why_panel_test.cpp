@@ -7,7 +7,7 @@
 
 #include "tests/ui/print_to.h"
 #include "tests/ui/sample_grade.h"
-#include "ui/parts/why_panel.h"
+#include "ui/screens/door/why_panel.h"
 
 namespace latchround::ui {
 namespace {

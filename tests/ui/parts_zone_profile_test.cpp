@@ -6,8 +6,8 @@
 #include <gmock/gmock.h>
 
 #include "tests/ui/print_to.h"
-#include "ui/parts/sheet.h"
-#include "ui/parts/zone_profile.h"
+#include "ui/frames/sheet.h"
+#include "ui/ship/zone_profile.h"
 
 namespace latchround::ui {
 namespace {

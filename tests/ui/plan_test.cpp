@@ -11,8 +11,8 @@
 #include "core/planning/walk_order.h"
 #include "memory_register.h"
 #include "print_to.h"
-#include "ui/parts/keypad.h"
-#include "ui/parts/sheet.h"
+#include "ui/frames/sheet.h"
+#include "ui/keys/keypad.h"
 #include "ui/screens/plan/plan_screen.h"
 
 using namespace latchround;

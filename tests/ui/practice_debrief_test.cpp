@@ -2,10 +2,10 @@
 #include <QSignalSpy>
 
 #include "practice_hands.h"
-#include "ui/parts/figure_label.h"
-#include "ui/parts/reading_pane.h"
+#include "ui/figures/figure_label.h"
+#include "ui/frames/reading_pane.h"
 #include "ui/screens/practice/debrief_screen.h"
-#include "ui/screens/practice/exercise_words.h"
+#include "ui/words/exercise_words.h"
 
 using namespace latchround;
 using namespace latchround::ui;

@@ -4,9 +4,9 @@
 #include <QSignalSpy>
 
 #include "practice_hands.h"
+#include "ui/frames/sheet.h"
+#include "ui/keys/row_pager.h"
 #include "ui/look/practice_colours.h"
-#include "ui/parts/row_pager.h"
-#include "ui/parts/sheet.h"
 #include "ui/screens/drill/drill_screen.h"
 #include "ui/screens/home/home_screen.h"
 #include "ui/screens/practice/practice_frame.h"

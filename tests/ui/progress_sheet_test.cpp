@@ -10,8 +10,8 @@
 #include <gmock/gmock.h>
 
 #include "tests/ui/print_to.h"
-#include "ui/parts/progress_bar.h"
-#include "ui/parts/sheet.h"
+#include "ui/figures/progress_bar.h"
+#include "ui/frames/sheet.h"
 #include "ui/sheets/progress_sheet.h"
 
 using namespace latchround::ui;

@@ -9,8 +9,8 @@
 
 #include "memory_register.h"
 #include "print_to.h"
-#include "ui/parts/phrase_picker.h"
-#include "ui/parts/sheet.h"
+#include "ui/frames/sheet.h"
+#include "ui/keys/phrase_picker.h"
 #include "ui/screens/review/item_list.h"
 #include "ui/screens/review/review_screen.h"
 
@@ -130,7 +130,7 @@ TEST(ReviewScreen, PassesNothingOnWhileATapWaits) {
     closeSheets();
     shown.press("review-papers");
     shown.press("paper-form");
-    EXPECT_EQ(ship.outside.papers, std::vector{Paper::BlankForm}) << "it rests on nothing recorded";
+    EXPECT_EQ(ship.outside.papers, std::vector{blank_form}) << "it rests on nothing recorded";
     closeSheets();
     shown.press("review-hand-over");
     shown.press("hand-give");

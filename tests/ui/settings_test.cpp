@@ -6,8 +6,8 @@
 #include <QTest>
 
 #include "tests/ui/memory_register.h"
+#include "ui/keys/row_pager.h"
 #include "ui/look/look.h"
-#include "ui/parts/row_pager.h"
 #include "ui/screens/settings/settings_sheet.h"
 #include "ui/window/languages.h"
 #include "ui/window/window.h"

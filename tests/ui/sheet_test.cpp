@@ -10,15 +10,15 @@
 
 #include "tests/passing_time.h"
 #include "tests/ui/print_to.h"
+#include "ui/frames/reading_pane.h"
+#include "ui/frames/sheet.h"
+#include "ui/frames/sheet_pages.h"
+#include "ui/keys/keypad.h"
+#include "ui/keys/phrase_picker.h"
+#include "ui/lists/value_row.h"
+#include "ui/look/lettering.h"
 #include "ui/look/look.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/keypad.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/phrase_picker.h"
-#include "ui/parts/reading_pane.h"
-#include "ui/parts/sheet.h"
-#include "ui/parts/sheet_pages.h"
-#include "ui/parts/value_row.h"
 
 using namespace latchround::ui;
 

@@ -9,10 +9,10 @@
 #include "tests/ui/memory_register.h"
 #include "tests/ui/print_to.h"
 #include "tests/ui/sample_grade.h"
-#include "ui/parts/band_gauge.h"
-#include "ui/parts/figure_label.h"
-#include "ui/parts/mark_key.h"
-#include "ui/parts/verdict_list.h"
+#include "ui/figures/band_gauge.h"
+#include "ui/figures/figure_label.h"
+#include "ui/keys/mark_key.h"
+#include "ui/lists/verdict_list.h"
 #include "ui/screens/stopwatch/stopwatch_screen.h"
 
 using namespace latchround;

@@ -7,7 +7,7 @@
 
 #include "core/measure/interval.h"
 #include "tests/ui/memory_register.h"
-#include "ui/parts/mark_key.h"
+#include "ui/keys/mark_key.h"
 #include "ui/screens/stopwatch/stopwatch_screen.h"
 
 using namespace latchround;

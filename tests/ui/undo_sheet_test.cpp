@@ -6,8 +6,8 @@
 #include <QTest>
 
 #include "tests/ui/memory_register.h"
+#include "ui/frames/sheet.h"
 #include "ui/look/look.h"
-#include "ui/parts/sheet.h"
 #include "ui/screens/door/door_screen.h"
 #include "ui/screens/home/home_screen.h"
 #include "ui/window/window.h"

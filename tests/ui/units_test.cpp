@@ -10,9 +10,9 @@
 
 #include "tests/ui/print_to.h"
 #include "tests/ui/sample_grade.h"
-#include "ui/parts/grade_words.h"
-#include "ui/parts/keypad.h"
-#include "ui/parts/units.h"
+#include "ui/keys/keypad.h"
+#include "ui/words/grade_words.h"
+#include "ui/words/units.h"
 
 namespace latchround::ui {
 namespace {

@@ -5,9 +5,9 @@
 #include <QPushButton>
 
 #include "tests/ui/busy.h"
-#include "ui/parts/keypad.h"
-#include "ui/parts/sheet.h"
-#include "ui/parts/top_bar.h"
+#include "ui/frames/sheet.h"
+#include "ui/frames/top_bar.h"
+#include "ui/keys/keypad.h"
 #include "ui/screens/stopwatch/stopwatch_screen.h"
 
 using namespace latchround;

@@ -9,15 +9,15 @@
 #include "core/safety/cautions.h"
 #include "tests/passing_time.h"
 #include "tests/ui/memory_register.h"
-#include "ui/parts/door_drawing.h"
-#include "ui/parts/mark_key.h"
-#include "ui/parts/row_pager.h"
-#include "ui/parts/verdict_list.h"
+#include "ui/keys/mark_key.h"
+#include "ui/keys/row_pager.h"
+#include "ui/lists/verdict_list.h"
 #include "ui/screens/caution/caution_screen.h"
 #include "ui/screens/door/bulkhead_panel.h"
 #include "ui/screens/door/door_screen.h"
 #include "ui/screens/plan/plan_screen.h"
 #include "ui/screens/stopwatch/stopwatch_screen.h"
+#include "ui/ship/door_drawing.h"
 
 using namespace latchround;
 using namespace latchround::ui;

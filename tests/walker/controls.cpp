@@ -10,13 +10,13 @@
 #include <QListView>
 #include <QMouseEvent>
 
-#include "ui/parts/choice_row.h"
-#include "ui/parts/help_key.h"
-#include "ui/parts/keypad.h"
-#include "ui/parts/mark_key.h"
-#include "ui/parts/sheet.h"
-#include "ui/parts/value_row.h"
-#include "ui/parts/zone_profile.h"
+#include "ui/frames/sheet.h"
+#include "ui/keys/choice_row.h"
+#include "ui/keys/help_key.h"
+#include "ui/keys/keypad.h"
+#include "ui/keys/mark_key.h"
+#include "ui/lists/value_row.h"
+#include "ui/ship/zone_profile.h"
 
 namespace latchround::walker {
 

@@ -6,10 +6,10 @@
 #include "core/evidence/references.h"
 #include "core/evidence/run_sequence.h"
 #include "core/safety/cautions.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/keypad.h"
-#include "ui/parts/phrase_picker.h"
-#include "ui/parts/sheet.h"
+#include "ui/frames/sheet.h"
+#include "ui/keys/keypad.h"
+#include "ui/keys/phrase_picker.h"
+#include "ui/words/door_words.h"
 
 namespace latchround::walker {
 

@@ -6,7 +6,7 @@
 #include "core/evidence/admission.h"
 #include "core/safety/cautions.h"
 #include "tests/walker/walker.h"
-#include "ui/parts/choice_row.h"
+#include "ui/keys/choice_row.h"
 
 namespace latchround::walker {
 

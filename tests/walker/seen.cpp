@@ -3,7 +3,7 @@
 #include <QLabel>
 #include <QPushButton>
 
-#include "ui/parts/top_bar.h"
+#include "ui/frames/top_bar.h"
 #include "ui/screens/door/door_head.h"
 #include "ui/screens/screen.h"
 

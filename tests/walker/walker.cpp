@@ -12,7 +12,7 @@
 #include "core/safety/cautions.h"
 #include "tests/passing_time.h"
 #include "tests/ui/memory_register.h"
-#include "ui/parts/choice_row.h"
+#include "ui/keys/choice_row.h"
 #include "ui/screens/stopwatch/stopwatch_screen.h"
 
 namespace latchround::walker {

@@ -14,7 +14,7 @@
 #include "app/vessels/sample_vessel.h"
 #include "core/deficiency/item.h"
 #include "tests/whole/hands.h"
-#include "ui/parts/choice_row.h"
+#include "ui/keys/choice_row.h"
 #include "ui/screens/door/door_screen.h"
 #include "ui/screens/review/item_list.h"
 #include "ui/screens/review/review_screen.h"

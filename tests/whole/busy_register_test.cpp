@@ -9,7 +9,7 @@
 #include "app/desktop/waiting_file.h"
 #include "tests/passing_time.h"
 #include "tests/whole/walking.h"
-#include "ui/parts/mark_key.h"
+#include "ui/keys/mark_key.h"
 #include "ui/screens/stopwatch/stopwatch_screen.h"
 
 namespace latchround::test {

@@ -7,7 +7,7 @@
 
 #include "tests/whole/keyboard.h"
 #include "tests/whole/walking.h"
-#include "ui/parts/door_list.h"
+#include "ui/lists/door_list.h"
 
 using namespace latchround;
 using namespace latchround::test;

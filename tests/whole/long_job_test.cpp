@@ -103,7 +103,8 @@ TEST_F(LongJobs, AStoppedPaperLeavesTheOneThatWasThere) {
                 newest = fact.stamp.id;
         return newest;
     }();
-    for (const ui::Paper paper : {ui::Paper::BlankForm, ui::Paper::Survey, ui::Paper::WorkList}) {
+    for (const ui::Paper paper :
+         std::vector<ui::Paper>{ui::blank_form, ReportKind::Survey, ReportKind::WorkList}) {
         WhoWaits whole;
         const auto made = desk.makePaper(paper, walkdown, {}, whole.goOn());
         ASSERT_TRUE(made) << inOneLine(made.error());
@@ -112,7 +113,7 @@ TEST_F(LongJobs, AStoppedPaperLeavesTheOneThatWasThere) {
         EXPECT_TRUE(before.trimmed().endsWith("%%EOF"));
         const QStringList folder = files();
         std::vector<int> places = WhoWaits::places(whole.asked);
-        if (paper == ui::Paper::Survey)
+        if (paper == ReportKind::Survey)
             places = {whole.asked / 2}; // it takes longest, and goes the same way
         for (const int place : places) {
             WhoWaits waiting{place};
@@ -143,7 +144,7 @@ TEST_F(LongJobs, APaperIsOfWhatWasOnRecordWhenItWasAskedFor) {
         return true;
     };
     const auto made =
-        paperOf(round, *own, {ui::Paper::WorkList, round.walkdown()->id, {}, momentNow()},
+        paperOf(round, *own, {ReportKind::WorkList, round.walkdown()->id, {}, momentNow()},
                 Pace(somebodyJoins));
     ASSERT_TRUE(made) << inOneLine(made.error());
     ASSERT_NE(round.ledger().find(joined), nullptr);

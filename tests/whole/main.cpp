@@ -6,8 +6,8 @@
 
 #include <gmock/gmock.h>
 
+#include "ui/ink/typeface.h"
 #include "ui/look/look.h"
-#include "ui/look/typeface.h"
 
 int main(int argc, char** argv) {
     if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))

@@ -1,6 +1,6 @@
 #include "core/evidence/admission.h"
 #include "tests/whole/walking.h"
-#include "ui/parts/walkdown_words.h"
+#include "ui/words/walkdown_words.h"
 
 using namespace latchround;
 using namespace latchround::test;

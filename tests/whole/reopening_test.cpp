@@ -12,7 +12,7 @@
 #include "app/vessels/sample_vessel.h"
 #include "tests/passing_time.h"
 #include "tests/whole/hands.h"
-#include "ui/parts/sheet.h"
+#include "ui/frames/sheet.h"
 
 namespace latchround {
 

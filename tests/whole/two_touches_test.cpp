@@ -14,7 +14,7 @@
 #include "tests/passing_time.h"
 #include "tests/whole/hands.h"
 #include "ui/look/look.h"
-#include "ui/parts/zone_profile.h"
+#include "ui/ship/zone_profile.h"
 
 using namespace latchround;
 

@@ -64,7 +64,7 @@ TEST_F(Walk, ThreeDoorsFromRegisterToReport) {
 
     // In print.
     const Ledger ledger = ledgerOnDisk();
-    const auto printed = desk.makePaper(ui::Paper::Survey, ledger.walkdowns().back().id, {}, {});
+    const auto printed = desk.makePaper(ReportKind::Survey, ledger.walkdowns().back().id, {}, {});
     ASSERT_TRUE(printed) << inOneLine(printed.error());
     QProcess reader;
     reader.start("pdftotext", {"-layout", printed->path, "-"});
@@ -127,7 +127,7 @@ TEST_F(Walk, APhotographFromAFileIsKeptAndPrinted) {
     const QImage read =
         QImage::fromData(reinterpret_cast<const uchar*>(bytes->data()), int(bytes->size()));
     EXPECT_EQ(read.size(), image.size());
-    const auto printed = desk.makePaper(ui::Paper::Survey, walkdown, {}, {});
+    const auto printed = desk.makePaper(ReportKind::Survey, walkdown, {}, {});
     ASSERT_TRUE(printed);
     QProcess reader;
     reader.start("pdfimages", {"-list", printed->path});

@@ -15,13 +15,13 @@
 #include "app/desktop/wall.h"
 #include "app/vessels/sample_vessel.h"
 #include "tests/whole/hands.h"
-#include "ui/parts/choice_row.h"
-#include "ui/parts/door_list.h"
-#include "ui/parts/row_pager.h"
-#include "ui/parts/value_row.h"
-#include "ui/parts/verdict_list.h"
-#include "ui/parts/verdict_look.h"
+#include "ui/keys/choice_row.h"
+#include "ui/keys/row_pager.h"
+#include "ui/lists/door_list.h"
+#include "ui/lists/value_row.h"
+#include "ui/lists/verdict_list.h"
 #include "ui/screens/door/door_screen.h"
+#include "ui/words/verdict_words.h"
 
 namespace latchround::test {
 

@@ -5,7 +5,7 @@
 
 #include "ui/drawings/close_up_drawings.h"
 #include "ui/drawings/places.h"
-#include "ui/look/plain_text.h"
+#include "ui/words/plain_text.h"
 
 namespace latchround::ui {
 

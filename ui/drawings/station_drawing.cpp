@@ -3,7 +3,7 @@
 #include <QCoreApplication>
 
 #include "ui/drawings/close_up_drawings.h"
-#include "ui/look/plain_text.h"
+#include "ui/words/plain_text.h"
 
 namespace latchround::ui {
 

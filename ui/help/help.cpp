@@ -4,10 +4,10 @@
 
 #include <QCoreApplication>
 
-#include "ui/parts/catalogue_words.h"
-#include "ui/parts/core_words.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/grade_words.h"
+#include "ui/words/catalogue_words.h"
+#include "ui/words/core_words.h"
+#include "ui/words/door_words.h"
+#include "ui/words/grade_words.h"
 
 namespace latchround::ui {
 namespace {

@@ -6,11 +6,11 @@
 #include <QPainter>
 #include <QVBoxLayout>
 
+#include "ui/frames/sheet.h"
 #include "ui/help/help_panel.h"
 #include "ui/help/help_picture.h"
 #include "ui/look/button_drawing.h"
-#include "ui/parts/read_as.h"
-#include "ui/parts/sheet.h"
+#include "ui/look/read_as.h"
 
 namespace latchround::ui {
 namespace {

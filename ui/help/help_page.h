@@ -6,8 +6,8 @@
 #include <vector>
 
 #include "ui/help/help.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/part.h"
+#include "ui/look/lettering.h"
+#include "ui/look/part.h"
 
 namespace latchround::ui {
 

@@ -4,7 +4,7 @@
 #pragma once
 
 #include "ui/help/help_picture.h"
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 
 namespace latchround::ui {
 

@@ -5,7 +5,7 @@
 
 #include <QObject>
 
-#include "ui/look/palette.h"
+#include "ui/ink/palette.h"
 #include "ui/look/sizes.h"
 
 class QApplication;

@@ -2,7 +2,7 @@
 // has them. Contrast as in palette.h: 7:1 for text, 3:1 for shapes, kept by the same test.
 #pragma once
 
-#include "ui/look/palette.h"
+#include "ui/ink/palette.h"
 
 namespace latchround::ui {
 

@@ -32,8 +32,10 @@ struct VesselOnTablet {
     QString place;  ///< handed back to openVessel
 };
 
-/// What can be put on paper. BlankForm: what the tablet asks, to be filled in by pencil.
-enum class Paper { Survey, DeficiencyList, WorkList, DoorRecord, BlankForm };
+/// What can be put on paper. Nothing: the blank form of what the tablet asks, to be filled in by
+/// pencil; it rests on nothing that is on record.
+using Paper = std::optional<ReportKind>;
+inline constexpr Paper blank_form = std::nullopt;
 
 struct PaperMade {
     QString path;

@@ -2,8 +2,8 @@
 
 #include <QCoreApplication>
 
-#include "ui/parts/door_words.h"
-#include "ui/parts/walkdown_words.h"
+#include "ui/words/door_words.h"
+#include "ui/words/walkdown_words.h"
 
 namespace latchround::ui {
 

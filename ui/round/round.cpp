@@ -175,7 +175,7 @@ Done Round::undo(const Tap& tap) {
 
 Result<QString> Round::makePaper(Paper paper, const FactId& walkdown, const QString& door,
                                  const GoOn& go_on) {
-    if (const Done may = mayPassOn(); !may && paper != Paper::BlankForm)
+    if (const Done may = mayPassOn(); !may && paper != blank_form)
         return tl::unexpected(may.error());
     const Result<PaperMade> made = m_outside.makePaper(paper, walkdown, door, go_on);
     if (!made)

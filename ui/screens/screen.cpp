@@ -5,7 +5,7 @@
 #include <QPainter>
 #include <QVBoxLayout>
 
-#include "ui/parts/top_bar.h"
+#include "ui/frames/top_bar.h"
 
 namespace latchround::ui {
 namespace {

@@ -2,7 +2,7 @@
 // through it, and ask for other screens by signals; they never know each other.
 #pragma once
 
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 #include "ui/round/round.h"
 
 class QVBoxLayout;

@@ -7,14 +7,14 @@
 
 #include "core/deficiency/findings.h"
 #include "core/evidence/moment_text.h"
-#include "ui/parts/catalogue_words.h"
-#include "ui/parts/choice_keys.h"
-#include "ui/parts/date_words.h"
-#include "ui/parts/grade_words.h"
-#include "ui/parts/item_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/phrase_picker.h"
-#include "ui/parts/sheet.h"
+#include "ui/frames/sheet.h"
+#include "ui/keys/choice_keys.h"
+#include "ui/keys/phrase_picker.h"
+#include "ui/look/lettering.h"
+#include "ui/words/catalogue_words.h"
+#include "ui/words/date_words.h"
+#include "ui/words/grade_words.h"
+#include "ui/words/item_words.h"
 
 namespace latchround::ui {
 

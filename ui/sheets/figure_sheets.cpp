@@ -5,12 +5,12 @@
 
 #include "core/evidence/moment_text.h"
 #include "core/trend/outlook.h"
-#include "ui/parts/budget_table.h"
-#include "ui/parts/catalogue_words.h"
-#include "ui/parts/grade_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/sheet.h"
-#include "ui/parts/trend_chart.h"
+#include "ui/figures/budget_table.h"
+#include "ui/figures/trend_chart.h"
+#include "ui/frames/sheet.h"
+#include "ui/look/lettering.h"
+#include "ui/words/catalogue_words.h"
+#include "ui/words/grade_words.h"
 
 namespace latchround::ui {
 
@@ -29,9 +29,9 @@ void showBudget(const RowGrade& row, QWidget* over) {
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    lines->addWidget(new Lettering(rowWords(*row.requirement) +
-                                       QStringLiteral(": ") + measuredWords(row),
-                                   TextSize::Lead, Ink::Plain, true));
+    lines->addWidget(
+        new Lettering(rowWords(*row.requirement) + QStringLiteral(": ") + measuredWords(row),
+                      TextSize::Lead, Ink::Plain, true));
     lines->addWidget(new BudgetTable(row));
     lines->addWidget(new Lettering(
         FigureSheetWords::tr(

@@ -4,12 +4,12 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "ui/frames/sheet.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/core_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/sheet.h"
 #include "ui/sheets/progress_sheet.h"
 #include "ui/sheets/told.h"
+#include "ui/words/core_words.h"
 
 namespace latchround::ui {
 

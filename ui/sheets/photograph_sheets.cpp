@@ -3,11 +3,11 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "ui/frames/sheet.h"
+#include "ui/keys/phrase_picker.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/core_words.h"
-#include "ui/parts/phrase_picker.h"
-#include "ui/parts/sheet.h"
 #include "ui/sheets/told.h"
+#include "ui/words/core_words.h"
 
 namespace latchround::ui {
 

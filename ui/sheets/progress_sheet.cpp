@@ -8,9 +8,9 @@
 #include <QVBoxLayout>
 #include <QWidget>
 
+#include "ui/figures/progress_bar.h"
+#include "ui/frames/sheet.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/progress_bar.h"
-#include "ui/parts/sheet.h"
 #include "ui/sheets/told.h"
 
 namespace latchround::ui {

@@ -1,9 +1,9 @@
 #include "ui/sheets/told.h"
 
-#include "ui/parts/core_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/reading_pane.h"
-#include "ui/parts/sheet.h"
+#include "ui/frames/reading_pane.h"
+#include "ui/frames/sheet.h"
+#include "ui/look/lettering.h"
+#include "ui/words/core_words.h"
 
 namespace latchround::ui {
 

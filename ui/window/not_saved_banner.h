@@ -3,7 +3,7 @@
 // nothing waits; not for what is only held up for a moment.
 #pragma once
 
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 #include "ui/round/round.h"
 
 class QBoxLayout;

@@ -6,10 +6,10 @@
 
 #include "core/requirement/catalogue.h"
 #include "core/safety/cautions.h"
-#include "ui/parts/catalogue_words.h"
-#include "ui/parts/core_words.h"
-#include "ui/parts/door_words.h"
 #include "ui/screens/review/said_words.h"
+#include "ui/words/catalogue_words.h"
+#include "ui/words/core_words.h"
+#include "ui/words/door_words.h"
 
 namespace latchround::ui {
 

@@ -4,12 +4,12 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "ui/keys/row_pager.h"
+#include "ui/lists/value_row.h"
+#include "ui/look/lettering.h"
 #include "ui/look/look.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/core_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/row_pager.h"
-#include "ui/parts/value_row.h"
+#include "ui/words/core_words.h"
 
 namespace latchround::ui {
 

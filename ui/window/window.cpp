@@ -9,12 +9,10 @@
 #include <QVBoxLayout>
 
 #include "core/evidence/moment_text.h"
+#include "ui/frames/sheet.h"
+#include "ui/frames/top_bar.h"
+#include "ui/keys/tab_stops.h"
 #include "ui/look/look.h"
-#include "ui/parts/core_words.h"
-#include "ui/parts/sheet.h"
-#include "ui/parts/tab_stops.h"
-#include "ui/parts/top_bar.h"
-#include "ui/parts/walkdown_words.h"
 #include "ui/screens/caution/caution_screen.h"
 #include "ui/screens/door/door_screen.h"
 #include "ui/screens/drill/drill_screen.h"
@@ -29,6 +27,8 @@
 #include "ui/sheets/told.h"
 #include "ui/window/not_saved_banner.h"
 #include "ui/window/undo_sheet.h"
+#include "ui/words/core_words.h"
+#include "ui/words/walkdown_words.h"
 
 namespace latchround::ui {
 
@@ -175,7 +175,7 @@ void Window::arm(const QString& door, Release release, RunKind kind, const QStri
 }
 
 void Window::printReport(const QString& walkdown) {
-    makePaper(m_round, Paper::Survey, walkdown.toStdString(), {}, this);
+    makePaper(m_round, ReportKind::Survey, walkdown.toStdString(), {}, this);
 }
 
 void Window::nextLight() {

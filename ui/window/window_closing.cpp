@@ -5,9 +5,9 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "ui/frames/sheet.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/sheet.h"
 #include "ui/screens/stopwatch/stopwatch_screen.h"
 #include "ui/window/window.h"
 

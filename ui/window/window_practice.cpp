@@ -6,14 +6,11 @@
 #include <QVBoxLayout>
 
 #include "core/practice/debrief.h"
+#include "ui/figures/figure_label.h"
+#include "ui/frames/sheet.h"
+#include "ui/frames/top_bar.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/catalogue_words.h"
-#include "ui/parts/core_words.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/figure_label.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/sheet.h"
-#include "ui/parts/top_bar.h"
 #include "ui/screens/caution/caution_screen.h"
 #include "ui/screens/door/door_screen.h"
 #include "ui/screens/home/home_screen.h"
@@ -23,6 +20,9 @@
 #include "ui/screens/practice/scene_screen.h"
 #include "ui/screens/stopwatch/stopwatch_screen.h"
 #include "ui/window/window.h"
+#include "ui/words/catalogue_words.h"
+#include "ui/words/core_words.h"
+#include "ui/words/door_words.h"
 
 namespace latchround::ui {
 

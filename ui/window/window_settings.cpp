@@ -5,18 +5,18 @@
 
 #include "core/evidence/moment_text.h"
 #include "core/measure/interval.h"
+#include "ui/frames/sheet.h"
+#include "ui/lists/value_row.h"
+#include "ui/look/lettering.h"
 #include "ui/look/look.h"
-#include "ui/parts/core_words.h"
-#include "ui/parts/date_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/sheet.h"
-#include "ui/parts/value_row.h"
 #include "ui/screens/drill/drill_screen.h"
 #include "ui/screens/settings/decision_sheet.h"
 #include "ui/screens/settings/settings_sheet.h"
 #include "ui/sheets/told.h"
 #include "ui/window/languages.h"
 #include "ui/window/window.h"
+#include "ui/words/core_words.h"
+#include "ui/words/date_words.h"
 
 namespace latchround::ui {
 

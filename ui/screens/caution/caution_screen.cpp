@@ -10,18 +10,18 @@
 
 #include "core/safety/cautions.h"
 #include "core/safety/shore_figures.h"
+#include "ui/frames/reading_pane.h"
+#include "ui/frames/top_bar.h"
 #include "ui/help/help_page.h"
-#include "ui/look/plain_text.h"
+#include "ui/keys/row_pager.h"
+#include "ui/lists/door_list.h"
+#include "ui/lists/value_row.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/core_words.h"
-#include "ui/parts/door_list.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/reading_pane.h"
-#include "ui/parts/row_pager.h"
-#include "ui/parts/top_bar.h"
-#include "ui/parts/units.h"
-#include "ui/parts/value_row.h"
+#include "ui/words/core_words.h"
+#include "ui/words/door_words.h"
+#include "ui/words/plain_text.h"
+#include "ui/words/units.h"
 
 namespace latchround::ui {
 

@@ -4,12 +4,12 @@
 #include <QPushButton>
 
 #include "core/integrity/zones.h"
+#include "ui/frames/card.h"
+#include "ui/lists/door_list.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/card.h"
-#include "ui/parts/door_list.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/units.h"
+#include "ui/words/door_words.h"
+#include "ui/words/units.h"
 
 namespace latchround::ui {
 

@@ -2,7 +2,7 @@
 // open.
 #pragma once
 
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 #include "ui/round/round.h"
 
 class QBoxLayout;

@@ -4,14 +4,14 @@
 #include <QListWidget>
 #include <QPushButton>
 
-#include "ui/look/plain_text.h"
+#include "ui/frames/list_touch.h"
+#include "ui/frames/reading_pane.h"
+#include "ui/keys/key_grid.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/catalogue_words.h"
-#include "ui/parts/core_words.h"
-#include "ui/parts/key_grid.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/list_touch.h"
-#include "ui/parts/reading_pane.h"
+#include "ui/words/catalogue_words.h"
+#include "ui/words/core_words.h"
+#include "ui/words/plain_text.h"
 
 namespace latchround::ui {
 

@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "core/division/required_class.h"
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 
 class QBoxLayout;
 class QListWidget;

@@ -5,9 +5,9 @@
 #include <QFontMetricsF>
 #include <QPainter>
 
-#include "ui/look/plain_text.h"
-#include "ui/parts/grade_words.h"
-#include "ui/parts/units.h"
+#include "ui/words/grade_words.h"
+#include "ui/words/plain_text.h"
+#include "ui/words/units.h"
 
 namespace latchround::ui {
 

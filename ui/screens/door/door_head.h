@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "core/grading/graded_walkdown.h"
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 
 namespace latchround::ui {
 

@@ -3,8 +3,8 @@
 #include <QPushButton>
 #include <QStackedWidget>
 
+#include "ui/lists/verdict_list.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/verdict_list.h"
 #include "ui/screens/door/bulkhead_panel.h"
 #include "ui/screens/door/door_head.h"
 #include "ui/screens/door/door_screen.h"

@@ -10,13 +10,12 @@
 
 #include "core/evidence/moment_text.h"
 #include "core/requirement/applicability.h"
+#include "ui/frames/top_bar.h"
+#include "ui/keys/choice_row.h"
+#include "ui/keys/row_pager.h"
+#include "ui/keys/second_tap.h"
+#include "ui/lists/verdict_list.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/choice_row.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/row_pager.h"
-#include "ui/parts/second_tap.h"
-#include "ui/parts/top_bar.h"
-#include "ui/parts/verdict_list.h"
 #include "ui/screens/door/bulkhead_panel.h"
 #include "ui/screens/door/door_head.h"
 #include "ui/screens/door/door_sheets.h"
@@ -24,6 +23,7 @@
 #include "ui/screens/door/step_rows.h"
 #include "ui/screens/door/typed_run.h"
 #include "ui/screens/door/walked_sheets.h"
+#include "ui/words/door_words.h"
 
 namespace latchround::ui {
 

@@ -6,9 +6,9 @@
 #include <QPixmap>
 #include <QPushButton>
 
+#include "ui/ink/glyph_drawing.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/door_glyph.h"
-#include "ui/parts/verdict_look.h"
+#include "ui/words/verdict_words.h"
 
 namespace latchround::ui {
 

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/grading/verdict.h"
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 
 class QGridLayout;
 class QPushButton;

@@ -6,12 +6,12 @@
 #include <QVBoxLayout>
 
 #include "core/safety/cautions.h"
+#include "ui/frames/sheet.h"
+#include "ui/keys/keypad.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/core_words.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/keypad.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/sheet.h"
+#include "ui/words/core_words.h"
+#include "ui/words/door_words.h"
 
 namespace latchround::ui {
 

@@ -4,11 +4,11 @@
 #include <QTimeZone>
 
 #include "core/evidence/moment_text.h"
-#include "ui/parts/day_picker.h"
-#include "ui/parts/keypad.h"
-#include "ui/parts/person_form.h"
-#include "ui/parts/phrase_picker.h"
-#include "ui/parts/sheet.h"
+#include "ui/frames/sheet.h"
+#include "ui/keys/day_picker.h"
+#include "ui/keys/keypad.h"
+#include "ui/keys/person_form.h"
+#include "ui/keys/phrase_picker.h"
 
 namespace latchround::ui {
 

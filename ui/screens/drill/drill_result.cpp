@@ -9,10 +9,10 @@
 #include <QVBoxLayout>
 
 #include "core/measure/interval.h"
+#include "ui/frames/reading_pane.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/cue_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/reading_pane.h"
+#include "ui/words/cue_words.h"
 
 namespace latchround::ui {
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/measure/thumb.h"
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 
 class QPushButton;
 class QVBoxLayout;

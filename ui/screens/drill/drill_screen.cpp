@@ -8,15 +8,15 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "ui/frames/reading_pane.h"
+#include "ui/frames/top_bar.h"
+#include "ui/keys/mark_key.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/door_drawing.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/mark_key.h"
-#include "ui/parts/reading_pane.h"
-#include "ui/parts/top_bar.h"
 #include "ui/screens/drill/drill_result.h"
 #include "ui/screens/drill/practice_offer.h"
+#include "ui/ship/door_drawing.h"
+#include "ui/words/door_words.h"
 
 namespace latchround::ui {
 

@@ -5,9 +5,9 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "ui/lists/value_row.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/cue_words.h"
-#include "ui/parts/value_row.h"
+#include "ui/words/cue_words.h"
 
 namespace latchround::ui {
 

@@ -2,7 +2,7 @@
 // own figures. Nothing else of practice ever reaches a real register.
 #pragma once
 
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 #include "ui/round/round.h"
 
 namespace latchround::ui {

@@ -7,11 +7,11 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "ui/frames/card.h"
+#include "ui/frames/top_bar.h"
+#include "ui/keys/choice_keys.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/card.h"
-#include "ui/parts/choice_keys.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/top_bar.h"
 
 namespace latchround::ui {
 

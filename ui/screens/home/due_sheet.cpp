@@ -2,14 +2,14 @@
 #include <QVBoxLayout>
 
 #include "core/evidence/moment_text.h"
+#include "ui/frames/sheet.h"
+#include "ui/keys/day_picker.h"
+#include "ui/lists/value_row.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/date_words.h"
-#include "ui/parts/day_picker.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/sheet.h"
-#include "ui/parts/value_row.h"
-#include "ui/screens/home/due_words.h"
 #include "ui/screens/home/home_sheets.h"
+#include "ui/words/date_words.h"
+#include "ui/words/due_words.h"
 
 // The part of HomeSheets that shows what falls due.
 namespace latchround::ui {

@@ -3,20 +3,20 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "ui/frames/card.h"
+#include "ui/frames/top_bar.h"
+#include "ui/keys/page_tabs.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/card.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/page_tabs.h"
-#include "ui/parts/top_bar.h"
-#include "ui/parts/zone_profile.h"
-#include "ui/screens/home/boundary_words.h"
 #include "ui/screens/home/home_sheets.h"
 #include "ui/screens/home/legend.h"
 #include "ui/screens/home/open_items_card.h"
 #include "ui/screens/home/vessel_card.h"
 #include "ui/screens/home/walkdown_card.h"
 #include "ui/sheets/register_sheet.h"
+#include "ui/ship/zone_profile.h"
+#include "ui/words/boundary_words.h"
+#include "ui/words/door_words.h"
 
 namespace latchround::ui {
 

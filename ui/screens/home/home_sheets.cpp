@@ -6,17 +6,17 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "ui/frames/sheet.h"
+#include "ui/keys/row_pager.h"
+#include "ui/lists/door_list.h"
+#include "ui/lists/value_row.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/core_words.h"
-#include "ui/parts/door_list.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/row_pager.h"
-#include "ui/parts/sheet.h"
-#include "ui/parts/value_row.h"
 #include "ui/round/past_walkdown.h"
 #include "ui/sheets/register_sheet.h"
 #include "ui/sheets/told.h"
+#include "ui/words/core_words.h"
+#include "ui/words/door_words.h"
 
 namespace latchround::ui {
 

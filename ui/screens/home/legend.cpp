@@ -5,9 +5,9 @@
 #include <QGridLayout>
 #include <QHBoxLayout>
 
-#include "ui/parts/door_glyph.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/verdict_look.h"
+#include "ui/look/lettering.h"
+#include "ui/ship/door_glyph.h"
+#include "ui/words/verdict_words.h"
 
 namespace latchround::ui {
 

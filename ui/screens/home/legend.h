@@ -3,7 +3,7 @@
 
 #include <vector>
 
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 
 class QGridLayout;
 

@@ -6,11 +6,11 @@
 #include <QPainter>
 #include <QTextLayout>
 
+#include "ui/ink/glyph_drawing.h"
 #include "ui/look/button_drawing.h"
 #include "ui/look/look.h"
-#include "ui/parts/door_glyph.h"
-#include "ui/parts/mirrored.h"
-#include "ui/parts/verdict_look.h"
+#include "ui/look/mirrored.h"
+#include "ui/words/verdict_words.h"
 
 namespace latchround::ui {
 

@@ -7,10 +7,9 @@
 
 #include "core/deficiency/grouping.h"
 #include "core/evidence/moment_text.h"
-#include "ui/parts/catalogue_words.h"
-#include "ui/parts/grade_words.h"
-#include "ui/parts/item_words.h"
-#include "ui/parts/verdict_look.h"
+#include "ui/words/catalogue_words.h"
+#include "ui/words/grade_words.h"
+#include "ui/words/item_words.h"
 
 namespace latchround::ui {
 

@@ -8,10 +8,10 @@
 
 #include "core/deficiency/grouping.h"
 #include "core/evidence/moment_text.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/item_words.h"
-#include "ui/parts/lettering.h"
 #include "ui/screens/home/open_item_list.h"
+#include "ui/words/item_words.h"
 
 namespace latchround::ui {
 

@@ -1,7 +1,7 @@
 // The doors that are not in order, as many as fit; the rest behind a key.
 #pragma once
 
-#include "ui/parts/card.h"
+#include "ui/frames/card.h"
 #include "ui/round/round.h"
 #include "ui/screens/home/open_items.h"
 

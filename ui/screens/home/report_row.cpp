@@ -5,8 +5,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/lettering.h"
 
 namespace latchround::ui {
 

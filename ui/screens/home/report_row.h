@@ -2,7 +2,7 @@
 // prints its report.
 #pragma once
 
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 #include "ui/round/past_walkdown.h"
 
 class QHBoxLayout;

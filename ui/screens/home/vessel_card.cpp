@@ -9,11 +9,11 @@
 
 #include "core/evidence/moment_text.h"
 #include "core/planning/due.h"
+#include "ui/lists/value_row.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/value_row.h"
-#include "ui/screens/home/due_words.h"
 #include "ui/screens/home/report_row.h"
+#include "ui/words/due_words.h"
 
 namespace latchround::ui {
 

@@ -2,7 +2,7 @@
 // vessels, the settings, practice.
 #pragma once
 
-#include "ui/parts/card.h"
+#include "ui/frames/card.h"
 #include "ui/round/past_walkdown.h"
 #include "ui/round/round.h"
 

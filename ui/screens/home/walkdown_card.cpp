@@ -7,12 +7,12 @@
 #include <QResizeEvent>
 #include <QVBoxLayout>
 
+#include "ui/figures/figure_label.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/claim_words.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/figure_label.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/walkdown_words.h"
+#include "ui/words/claim_words.h"
+#include "ui/words/door_words.h"
+#include "ui/words/walkdown_words.h"
 
 namespace latchround::ui {
 

@@ -4,7 +4,7 @@
 
 #include <vector>
 
-#include "ui/parts/card.h"
+#include "ui/frames/card.h"
 #include "ui/round/round.h"
 
 class QBoxLayout;

@@ -5,10 +5,10 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "ui/keys/row_pager.h"
+#include "ui/lists/value_row.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/row_pager.h"
-#include "ui/parts/value_row.h"
 #include "ui/screens/plan/brief_row.h"
 #include "ui/screens/plan/brief_words.h"
 #include "ui/screens/plan/plan_sheets.h"

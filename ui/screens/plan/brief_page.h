@@ -3,7 +3,7 @@
 // brief comes first.
 #pragma once
 
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 #include "ui/screens/plan/plan_draft.h"
 
 class QBoxLayout;

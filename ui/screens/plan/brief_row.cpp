@@ -4,8 +4,8 @@
 #include <QPainter>
 #include <QPushButton>
 
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/lettering.h"
 #include "ui/screens/plan/brief_words.h"
 
 namespace latchround::ui {

@@ -1,7 +1,7 @@
 // One part of the brief, with the key that says it was read out.
 #pragma once
 
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 
 class QBoxLayout;
 class QPushButton;

@@ -6,17 +6,17 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "ui/frames/card.h"
+#include "ui/keys/choice_keys.h"
+#include "ui/lists/value_row.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/card.h"
-#include "ui/parts/choice_keys.h"
-#include "ui/parts/claim_words.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/units.h"
-#include "ui/parts/value_row.h"
-#include "ui/parts/zone_profile.h"
 #include "ui/screens/plan/plan_sheets.h"
 #include "ui/screens/plan/stage_keys.h"
+#include "ui/ship/zone_profile.h"
+#include "ui/words/claim_words.h"
+#include "ui/words/door_words.h"
+#include "ui/words/units.h"
 
 namespace latchround::ui {
 

@@ -2,7 +2,7 @@
 // room for one of these at a time they come one after the other.
 #pragma once
 
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 #include "ui/screens/plan/plan_draft.h"
 
 class QBoxLayout;

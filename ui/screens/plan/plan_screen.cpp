@@ -5,10 +5,10 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
-#include "ui/parts/core_words.h"
-#include "ui/parts/top_bar.h"
+#include "ui/frames/top_bar.h"
 #include "ui/screens/plan/brief_page.h"
 #include "ui/screens/plan/plan_page.h"
+#include "ui/words/core_words.h"
 
 namespace latchround::ui {
 

@@ -6,14 +6,14 @@
 #include <QVBoxLayout>
 
 #include "core/planning/draw.h"
-#include "ui/parts/claim_words.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/keypad.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/person_form.h"
-#include "ui/parts/phrase_picker.h"
-#include "ui/parts/sheet.h"
+#include "ui/frames/sheet.h"
+#include "ui/keys/keypad.h"
+#include "ui/keys/person_form.h"
+#include "ui/keys/phrase_picker.h"
+#include "ui/look/lettering.h"
 #include "ui/screens/plan/brief_words.h"
+#include "ui/words/claim_words.h"
+#include "ui/words/door_words.h"
 
 namespace latchround::ui {
 

@@ -4,7 +4,7 @@
 
 #include <vector>
 
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 
 class QBoxLayout;
 class QHBoxLayout;

@@ -4,8 +4,8 @@
 
 #include <QCoreApplication>
 
-#include "ui/look/plain_text.h"
-#include "ui/parts/units.h"
+#include "ui/words/plain_text.h"
+#include "ui/words/units.h"
 
 namespace latchround::ui {
 namespace {

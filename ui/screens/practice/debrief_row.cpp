@@ -4,7 +4,7 @@
 #include <QPainter>
 #include <QVBoxLayout>
 
-#include "ui/parts/door_glyph.h"
+#include "ui/ship/door_glyph.h"
 
 namespace latchround::ui {
 

@@ -3,8 +3,8 @@
 
 #include "core/grading/verdict.h"
 #include "ui/look/button_drawing.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/part.h"
+#include "ui/look/lettering.h"
+#include "ui/look/part.h"
 
 class QHBoxLayout;
 class QVBoxLayout;

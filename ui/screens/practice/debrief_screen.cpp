@@ -8,15 +8,15 @@
 #include <QVBoxLayout>
 
 #include "core/practice/right_verdict.h"
+#include "ui/frames/card.h"
+#include "ui/frames/reading_pane.h"
+#include "ui/frames/top_bar.h"
+#include "ui/keys/key_grid.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/card.h"
-#include "ui/parts/catalogue_words.h"
-#include "ui/parts/key_grid.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/reading_pane.h"
-#include "ui/parts/top_bar.h"
 #include "ui/screens/practice/debrief_sections.h"
 #include "ui/screens/practice/score_card.h"
+#include "ui/words/catalogue_words.h"
 
 namespace latchround::ui {
 

@@ -5,17 +5,17 @@
 #include <QCoreApplication>
 
 #include "core/practice/right_verdict.h"
-#include "ui/look/plain_text.h"
-#include "ui/parts/catalogue_words.h"
-#include "ui/parts/core_words.h"
-#include "ui/parts/cue_words.h"
-#include "ui/parts/grade_words.h"
-#include "ui/parts/reading_pane.h"
-#include "ui/parts/units.h"
-#include "ui/parts/verdict_look.h"
+#include "ui/frames/reading_pane.h"
 #include "ui/screens/practice/debrief_row.h"
-#include "ui/screens/practice/exercise_words.h"
 #include "ui/screens/practice/mark_rows.h"
+#include "ui/words/catalogue_words.h"
+#include "ui/words/core_words.h"
+#include "ui/words/cue_words.h"
+#include "ui/words/exercise_words.h"
+#include "ui/words/grade_words.h"
+#include "ui/words/plain_text.h"
+#include "ui/words/units.h"
+#include "ui/words/verdict_words.h"
 
 namespace latchround::ui {
 

@@ -7,7 +7,7 @@
 
 #include "core/practice/door_truth.h"
 #include "core/practice/stage.h"
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 
 class QPainter;
 

@@ -5,10 +5,10 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/screens/practice/exercise_words.h"
+#include "ui/words/door_words.h"
+#include "ui/words/exercise_words.h"
 
 namespace latchround::ui {
 

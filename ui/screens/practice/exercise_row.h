@@ -4,7 +4,7 @@
 
 #include <optional>
 
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 #include "ui/round/outside.h"
 
 class QGridLayout;

@@ -6,13 +6,13 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "ui/figures/figure_label.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/figure_label.h"
-#include "ui/parts/lettering.h"
 #include "ui/screens/practice/edge_view.h"
 #include "ui/screens/practice/scene_view.h"
-#include "ui/screens/practice/voice_words.h"
 #include "ui/screens/screen.h"
+#include "ui/words/voice_words.h"
 
 namespace latchround::ui {
 namespace {

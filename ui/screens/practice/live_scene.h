@@ -6,7 +6,7 @@
 #include <QTimer>
 
 #include "core/practice/stage.h"
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 #include "ui/round/round.h"
 
 class QPushButton;

@@ -4,8 +4,8 @@
 
 #include <QPainter>
 
-#include "ui/parts/cue_words.h"
-#include "ui/parts/door_words.h"
+#include "ui/words/cue_words.h"
+#include "ui/words/door_words.h"
 
 namespace latchround::ui {
 

@@ -2,8 +2,8 @@
 
 #include <QVBoxLayout>
 
-#include "ui/parts/lettering.h"
-#include "ui/parts/row_pager.h"
+#include "ui/keys/row_pager.h"
+#include "ui/look/lettering.h"
 #include "ui/screens/practice/sight_words.h"
 
 namespace latchround::ui {

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/grading/graded_walkdown.h"
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 
 namespace latchround::ui {
 

@@ -5,7 +5,7 @@
 
 #include <QPixmap>
 
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 
 namespace latchround::ui {
 

@@ -7,9 +7,9 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "ui/frames/top_bar.h"
 #include "ui/look/practice_colours.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/top_bar.h"
 #include "ui/screens/practice/practice_cover.h"
 
 namespace latchround::ui {

@@ -6,7 +6,7 @@
 
 #include <QPointer>
 
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 
 class QHBoxLayout;
 class QPushButton;

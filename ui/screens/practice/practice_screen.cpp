@@ -5,18 +5,18 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "ui/frames/sheet.h"
+#include "ui/frames/top_bar.h"
+#include "ui/keys/page_tabs.h"
+#include "ui/keys/row_pager.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/core_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/page_tabs.h"
-#include "ui/parts/row_pager.h"
-#include "ui/parts/sheet.h"
-#include "ui/parts/top_bar.h"
-#include "ui/parts/walkdown_words.h"
 #include "ui/screens/practice/exercise_row.h"
 #include "ui/screens/practice/progress_card.h"
 #include "ui/screens/practice/sealed_form.h"
 #include "ui/sheets/told.h"
+#include "ui/words/core_words.h"
+#include "ui/words/walkdown_words.h"
 
 namespace latchround::ui {
 

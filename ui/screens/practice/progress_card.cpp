@@ -7,12 +7,12 @@
 #include <QRegularExpression>
 
 #include "core/evidence/same_name.h"
-#include "ui/parts/choice_keys.h"
-#include "ui/parts/core_words.h"
-#include "ui/parts/cue_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/reading_pane.h"
+#include "ui/frames/reading_pane.h"
+#include "ui/keys/choice_keys.h"
+#include "ui/look/lettering.h"
 #include "ui/screens/practice/progress_plot.h"
+#include "ui/words/core_words.h"
+#include "ui/words/cue_words.h"
 
 namespace latchround::ui {
 

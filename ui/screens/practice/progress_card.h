@@ -4,7 +4,7 @@
 
 #include "core/complaint.h"
 #include "core/practice/debrief.h"
-#include "ui/parts/card.h"
+#include "ui/frames/card.h"
 
 class QGridLayout;
 

@@ -7,8 +7,8 @@
 
 #include "core/evidence/moment_text.h"
 #include "core/measure/spread.h"
-#include "ui/parts/cue_words.h"
-#include "ui/parts/date_words.h"
+#include "ui/words/cue_words.h"
+#include "ui/words/date_words.h"
 
 namespace latchround::ui {
 

@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "core/practice/debrief.h"
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 
 namespace latchround::ui {
 

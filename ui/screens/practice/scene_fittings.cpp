@@ -5,8 +5,8 @@
 
 #include <QPainterPath>
 
-#include "ui/look/plain_text.h"
 #include "ui/screens/practice/scene_drawing.h"
+#include "ui/words/plain_text.h"
 
 namespace latchround::ui {
 namespace {

@@ -8,17 +8,17 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "ui/frames/top_bar.h"
+#include "ui/keys/key_grid.h"
+#include "ui/keys/page_tabs.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/key_grid.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/page_tabs.h"
-#include "ui/parts/top_bar.h"
 #include "ui/screens/practice/close_up.h"
 #include "ui/screens/practice/papers_page.h"
 #include "ui/screens/practice/scene_view.h"
 #include "ui/screens/practice/spot_keys.h"
-#include "ui/screens/practice/voice_words.h"
+#include "ui/words/door_words.h"
+#include "ui/words/voice_words.h"
 
 namespace latchround::ui {
 namespace {

@@ -7,10 +7,10 @@
 #include <QPainter>
 #include <QPainterPath>
 
-#include "ui/look/plain_text.h"
-#include "ui/parts/door_words.h"
 #include "ui/screens/practice/picture_frame.h"
 #include "ui/screens/practice/scene_drawing.h"
+#include "ui/words/door_words.h"
+#include "ui/words/plain_text.h"
 
 namespace latchround::ui {
 namespace {

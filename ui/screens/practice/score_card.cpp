@@ -2,10 +2,10 @@
 
 #include <QVBoxLayout>
 
-#include "ui/parts/catalogue_words.h"
-#include "ui/parts/figure_label.h"
-#include "ui/parts/lettering.h"
-#include "ui/screens/practice/exercise_words.h"
+#include "ui/figures/figure_label.h"
+#include "ui/look/lettering.h"
+#include "ui/words/catalogue_words.h"
+#include "ui/words/exercise_words.h"
 
 namespace latchround::ui {
 

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/practice/debrief.h"
-#include "ui/parts/card.h"
+#include "ui/frames/card.h"
 
 class QBoxLayout;
 class QVBoxLayout;

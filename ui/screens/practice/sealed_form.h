@@ -1,7 +1,7 @@
 // Asks for the word with which an instructor sealed an exercise.
 #pragma once
 
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 
 class QLineEdit;
 

@@ -6,7 +6,7 @@
 #include <QPushButton>
 #include <QStringList>
 
-#include "ui/parts/key_grid.h"
+#include "ui/keys/key_grid.h"
 
 namespace latchround::ui {
 

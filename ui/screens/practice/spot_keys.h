@@ -4,7 +4,7 @@
 
 #include <vector>
 
-#include "ui/parts/sheet_pages.h"
+#include "ui/frames/sheet_pages.h"
 
 class QGridLayout;
 class QPushButton;

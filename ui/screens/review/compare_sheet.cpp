@@ -2,16 +2,16 @@
 #include <QVBoxLayout>
 
 #include "core/deficiency/compare.h"
-#include "ui/parts/catalogue_words.h"
-#include "ui/parts/choice_keys.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/grade_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/reading_pane.h"
-#include "ui/parts/sheet.h"
-#include "ui/parts/verdict_look.h"
-#include "ui/parts/walkdown_words.h"
+#include "ui/frames/reading_pane.h"
+#include "ui/frames/sheet.h"
+#include "ui/keys/choice_keys.h"
+#include "ui/look/lettering.h"
 #include "ui/screens/review/review_sheets.h"
+#include "ui/words/catalogue_words.h"
+#include "ui/words/door_words.h"
+#include "ui/words/grade_words.h"
+#include "ui/words/verdict_words.h"
+#include "ui/words/walkdown_words.h"
 
 // The part of ReviewSheets that lays two walkdowns side by side.
 namespace latchround::ui {

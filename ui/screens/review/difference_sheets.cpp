@@ -3,14 +3,14 @@
 #include <QVBoxLayout>
 
 #include "core/evidence/moment_text.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/phrase_picker.h"
-#include "ui/parts/row_pager.h"
-#include "ui/parts/sheet.h"
-#include "ui/parts/value_row.h"
-#include "ui/parts/walkdown_words.h"
+#include "ui/frames/sheet.h"
+#include "ui/keys/phrase_picker.h"
+#include "ui/keys/row_pager.h"
+#include "ui/lists/value_row.h"
+#include "ui/look/lettering.h"
 #include "ui/screens/review/review_sheets.h"
 #include "ui/screens/review/said_words.h"
+#include "ui/words/walkdown_words.h"
 
 // The part of ReviewSheets that shows where two people said different things, for a decision.
 namespace latchround::ui {

@@ -3,8 +3,8 @@
 #include <QCoreApplication>
 
 #include "core/evidence/moment_text.h"
-#include "ui/parts/date_words.h"
-#include "ui/parts/item_words.h"
+#include "ui/words/date_words.h"
+#include "ui/words/item_words.h"
 
 namespace latchround::ui {
 

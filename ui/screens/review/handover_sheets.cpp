@@ -2,14 +2,14 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "ui/frames/sheet.h"
+#include "ui/lists/value_row.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/core_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/sheet.h"
-#include "ui/parts/value_row.h"
 #include "ui/screens/review/review_sheets.h"
 #include "ui/sheets/progress_sheet.h"
 #include "ui/sheets/told.h"
+#include "ui/words/core_words.h"
 
 // The part of ReviewSheets that hands everything over to another device and takes in what another
 // hands over.

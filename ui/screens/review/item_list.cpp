@@ -5,11 +5,11 @@
 
 #include <QPainter>
 
+#include "ui/frames/list_touch.h"
+#include "ui/ink/glyph_drawing.h"
 #include "ui/look/button_drawing.h"
 #include "ui/look/look.h"
-#include "ui/parts/door_glyph.h"
-#include "ui/parts/list_touch.h"
-#include "ui/parts/mirrored.h"
+#include "ui/look/mirrored.h"
 
 namespace latchround::ui {
 

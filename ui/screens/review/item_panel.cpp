@@ -5,16 +5,16 @@
 #include <QVBoxLayout>
 
 #include "core/evidence/moment_text.h"
+#include "ui/frames/reading_pane.h"
+#include "ui/keys/row_pager.h"
+#include "ui/lists/value_row.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/date_words.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/grade_words.h"
-#include "ui/parts/item_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/reading_pane.h"
-#include "ui/parts/row_pager.h"
-#include "ui/parts/value_row.h"
 #include "ui/screens/review/item_sheets.h"
+#include "ui/words/date_words.h"
+#include "ui/words/door_words.h"
+#include "ui/words/grade_words.h"
+#include "ui/words/item_words.h"
 
 namespace latchround::ui {
 

@@ -2,7 +2,7 @@
 // was done, and the keys for what comes next.
 #pragma once
 
-#include "ui/parts/card.h"
+#include "ui/frames/card.h"
 #include "ui/round/round.h"
 
 class QBoxLayout;

@@ -7,17 +7,17 @@
 
 #include "core/evidence/moment_text.h"
 #include "core/evidence/terms.h"
-#include "ui/look/plain_text.h"
+#include "ui/frames/sheet.h"
+#include "ui/keys/choice_keys.h"
+#include "ui/keys/day_picker.h"
+#include "ui/keys/phrase_picker.h"
+#include "ui/lists/value_row.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/choice_keys.h"
-#include "ui/parts/day_picker.h"
-#include "ui/parts/grade_words.h"
-#include "ui/parts/item_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/phrase_picker.h"
-#include "ui/parts/sheet.h"
-#include "ui/parts/value_row.h"
 #include "ui/sheets/photograph_sheets.h"
+#include "ui/words/grade_words.h"
+#include "ui/words/item_words.h"
+#include "ui/words/plain_text.h"
 
 namespace latchround::ui {
 

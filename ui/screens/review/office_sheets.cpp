@@ -3,18 +3,18 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "ui/frames/sheet.h"
+#include "ui/keys/choice_keys.h"
+#include "ui/lists/value_row.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/choice_keys.h"
-#include "ui/parts/core_words.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/item_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/sheet.h"
-#include "ui/parts/value_row.h"
-#include "ui/parts/walkdown_words.h"
 #include "ui/screens/review/review_sheets.h"
 #include "ui/sheets/paper_sheet.h"
 #include "ui/sheets/told.h"
+#include "ui/words/core_words.h"
+#include "ui/words/door_words.h"
+#include "ui/words/item_words.h"
+#include "ui/words/walkdown_words.h"
 
 // The part of ReviewSheets that makes papers and has walkdowns signed.
 namespace latchround::ui {
@@ -63,16 +63,16 @@ void ReviewSheets::papers(const QString& door) {
         lines->addWidget(new Lettering(
             tr("There is no walkdown yet: until then only the blank form can be made."),
             TextSize::Body, Ink::Again));
-    add(Paper::DeficiencyList, "paper-deficiencies", tr("Deficiency list"),
+    add(ReportKind::DeficiencyList, "paper-deficiencies", tr("Deficiency list"),
         tr("for the master: what is open, what it does, what is done until then"), walked);
-    add(Paper::WorkList, "paper-work", tr("Work list"),
+    add(ReportKind::WorkList, "paper-work", tr("Work list"),
         tr("for the crew: by who sees to it, with boxes to tick"), walked);
-    add(Paper::DoorRecord, "paper-door",
+    add(ReportKind::DoorRecord, "paper-door",
         door.isEmpty() ? tr("Door record") : tr("Record of door %1").arg(door),
         tr("one page: what it is, how it did, what was mended"), walked && !door.isEmpty());
-    add(Paper::Survey, "paper-survey", tr("Survey report"),
+    add(ReportKind::Survey, "paper-survey", tr("Survey report"),
         tr("the walkdown shown, every door and every row"), walked);
-    add(Paper::BlankForm, "paper-form", tr("Blank form"),
+    add(blank_form, "paper-form", tr("Blank form"),
         tr("what the tablet asks, for a day without it"), true);
     sheet->setContent(content);
     sheet->setWidthMm(170);

@@ -2,13 +2,13 @@
 
 #include <QCoreApplication>
 
-#include "ui/look/plain_text.h"
-#include "ui/parts/catalogue_words.h"
-#include "ui/parts/date_words.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/item_words.h"
-#include "ui/parts/units.h"
-#include "ui/parts/walkdown_words.h"
+#include "ui/words/catalogue_words.h"
+#include "ui/words/date_words.h"
+#include "ui/words/door_words.h"
+#include "ui/words/item_words.h"
+#include "ui/words/plain_text.h"
+#include "ui/words/units.h"
+#include "ui/words/walkdown_words.h"
 
 namespace latchround::ui {
 

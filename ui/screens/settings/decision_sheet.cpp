@@ -8,8 +8,8 @@
 #include <QVBoxLayout>
 
 #include "core/measure/budget.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/value_row.h"
+#include "ui/lists/value_row.h"
+#include "ui/look/lettering.h"
 
 namespace latchround::ui {
 

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/evidence/fact.h"
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 
 namespace latchround::ui {
 

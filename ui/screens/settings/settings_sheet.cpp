@@ -5,7 +5,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "ui/parts/row_pager.h"
+#include "ui/keys/row_pager.h"
 #include "ui/screens/settings/setting_row.h"
 
 namespace latchround::ui {

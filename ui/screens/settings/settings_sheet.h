@@ -3,7 +3,7 @@
 // goes by. Shows what is in force.
 #pragma once
 
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 
 namespace latchround::ui {
 

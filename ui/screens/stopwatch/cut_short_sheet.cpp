@@ -8,12 +8,12 @@
 #include <QVBoxLayout>
 
 #include "core/evidence/run_sequence.h"
+#include "ui/frames/sheet.h"
+#include "ui/keys/keypad.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/keypad.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/run_words.h"
-#include "ui/parts/sheet.h"
+#include "ui/words/door_words.h"
+#include "ui/words/run_words.h"
 
 namespace latchround::ui {
 

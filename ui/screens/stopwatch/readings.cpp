@@ -3,9 +3,9 @@
 #include <QBoxLayout>
 #include <QLocale>
 
-#include "ui/parts/band_gauge.h"
-#include "ui/parts/figure_label.h"
-#include "ui/parts/lettering.h"
+#include "ui/figures/band_gauge.h"
+#include "ui/figures/figure_label.h"
+#include "ui/look/lettering.h"
 
 namespace latchround::ui {
 

@@ -2,7 +2,7 @@
 // the marks taken so far.
 #pragma once
 
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 
 class QBoxLayout;
 

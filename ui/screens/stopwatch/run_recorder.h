@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "core/evidence/run_sequence.h"
-#include "ui/parts/mark_key.h"
+#include "ui/keys/mark_key.h"
 #include "ui/round/round.h"
 
 namespace latchround::ui {

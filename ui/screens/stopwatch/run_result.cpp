@@ -10,15 +10,15 @@
 
 #include "core/measure/double_mark.h"
 #include "core/measure/interval.h"
+#include "ui/frames/sheet.h"
+#include "ui/keys/phrase_picker.h"
+#include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/door_glyph.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/grade_words.h"
-#include "ui/parts/lettering.h"
-#include "ui/parts/phrase_picker.h"
-#include "ui/parts/run_words.h"
-#include "ui/parts/sheet.h"
-#include "ui/parts/verdict_look.h"
+#include "ui/ship/door_glyph.h"
+#include "ui/words/door_words.h"
+#include "ui/words/grade_words.h"
+#include "ui/words/run_words.h"
+#include "ui/words/verdict_words.h"
 
 namespace latchround::ui {
 

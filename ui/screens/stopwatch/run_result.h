@@ -4,7 +4,7 @@
 
 #include "core/evidence/door_evidence.h"
 #include "core/grading/graded_walkdown.h"
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 
 class QPushButton;
 class QTimer;

@@ -4,9 +4,9 @@
 #include <QVBoxLayout>
 
 #include "core/evidence/fact_words.h"
+#include "ui/keys/mark_key.h"
 #include "ui/look/touch_style.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/mark_key.h"
+#include "ui/words/door_words.h"
 
 namespace latchround::ui {
 

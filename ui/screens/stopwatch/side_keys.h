@@ -3,7 +3,7 @@
 // slips share one place, and a key turns from one to the other.
 #pragma once
 
-#include "ui/parts/part.h"
+#include "ui/look/part.h"
 
 class QBoxLayout;
 class QPushButton;

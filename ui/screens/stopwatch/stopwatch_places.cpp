@@ -5,11 +5,11 @@
 #include <QPushButton>
 #include <QStackedWidget>
 
-#include "ui/parts/door_drawing.h"
 #include "ui/screens/stopwatch/readings.h"
 #include "ui/screens/stopwatch/run_result.h"
 #include "ui/screens/stopwatch/side_keys.h"
 #include "ui/screens/stopwatch/stopwatch_screen.h"
+#include "ui/ship/door_drawing.h"
 
 namespace latchround::ui {
 

@@ -10,16 +10,16 @@
 #include "core/grading/live_band.h"
 #include "core/grading/run_grade.h"
 #include "core/measure/interval.h"
-#include "ui/parts/band_gauge.h"
-#include "ui/parts/core_words.h"
-#include "ui/parts/door_drawing.h"
-#include "ui/parts/door_words.h"
-#include "ui/parts/run_words.h"
-#include "ui/parts/sheet.h"
-#include "ui/parts/top_bar.h"
+#include "ui/figures/band_gauge.h"
+#include "ui/frames/sheet.h"
+#include "ui/frames/top_bar.h"
 #include "ui/screens/stopwatch/readings.h"
 #include "ui/screens/stopwatch/run_result.h"
 #include "ui/screens/stopwatch/side_keys.h"
+#include "ui/ship/door_drawing.h"
+#include "ui/words/core_words.h"
+#include "ui/words/door_words.h"
+#include "ui/words/run_words.h"
 
 namespace latchround::ui {
 

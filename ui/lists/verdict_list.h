@@ -1,0 +1,46 @@
+// The verdict of a door, live: its grade large, how much is open, then every row that is asked,
+// worst first. A row asked "why" says which requirement it is.
+#pragma once
+
+#include "core/grading/grade.h"
+#include "ui/look/part.h"
+
+class QLabel;
+class QListView;
+
+namespace latchround::ui {
+
+class DoorGlyph;
+class Lettering;
+class VerdictRows;
+
+class VerdictList : public Part {
+    Q_OBJECT
+public:
+    explicit VerdictList(QWidget* parent = nullptr);
+
+    /// Keeps the place in the list where the rows stay the same in number.
+    void setGrade(const DoorGrade& grade);
+
+    /// The grade large; off where it stands beside the list already.
+    void setGlyphShown(bool shown);
+
+    QListView* rows() const { return m_view; }
+    QSize sizeHint() const override;
+
+signals:
+    void whyAsked(QString requirement);
+
+protected:
+    void lookChanged() override;
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    DoorGlyph* m_glyph;
+    Lettering* m_title;
+    Lettering* m_count;
+    QListView* m_view;
+    VerdictRows* m_rows;
+};
+
+} // namespace latchround::ui
