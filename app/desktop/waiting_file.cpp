@@ -153,24 +153,24 @@ Done WaitingFile::keep(const std::vector<ui::WaitingBatch>& waiting) {
         return tl::unexpected(Complaint{waitingPathOf(m_register).toStdString(),
                                         "what cannot be read in it is kept nowhere else.",
                                         "Free some space and start again."});
-    if (m_in_file.empty())
+    if (!m_in_file || m_in_file->empty())
         return waiting.empty() ? takeAway() : writeAnew(waiting);
     const auto added = std::ranges::find_if(waiting, [this](const ui::WaitingBatch& batch) {
-        return !m_in_file.contains(nameOf(batch));
+        return !m_in_file->contains(nameOf(batch));
     });
     const std::span fresh(added, waiting.end());
     const QString path = waitingPathOf(m_register);
     if (fresh.empty())
         return waiting.empty() || QFileInfo::exists(path) ? Done{} : writeAnew(waiting);
     const std::string text = textOf(fresh);
-    const bool holds_saved = m_in_file.size() + fresh.size() > waiting.size();
+    const bool holds_saved = m_in_file->size() + fresh.size() > waiting.size();
     if (holds_saved && m_end + text.size() > room_bytes && writeAnew(waiting))
         return {};
     if (!writeDurablyAt(path.toStdString(), m_end, std::as_bytes(std::span(text)))) {
-        m_in_file.clear();
+        m_in_file->clear();
         return writeAnew(waiting);
     }
-    m_in_file.merge(namesOf(fresh));
+    m_in_file->merge(namesOf(fresh));
     m_end += text.size();
     return {};
 }
@@ -192,15 +192,18 @@ Done WaitingFile::writeAnew(const std::vector<ui::WaitingBatch>& waiting) {
 }
 
 Done WaitingFile::takeAway() {
-    m_in_file.clear();
-    return m_stays ? Done{} : removeDurably(waitingPathOf(m_register).toStdString());
+    if (!m_in_file || m_stays)
+        return {};
+    m_in_file.reset();
+    return removeDurably(waitingPathOf(m_register).toStdString());
 }
 
 WaitingFile::Read WaitingFile::read() {
     const QString path = waitingPathOf(m_register);
-    m_in_file.clear();
+    m_in_file.reset();
     if (!QFileInfo::exists(path))
         return {};
+    m_in_file.emplace();
     const Result<std::string> text = bytesOf(path.toStdString(), most_waiting_bytes);
     if (!text) {
         const Complaint fault =
@@ -254,7 +257,8 @@ Result<QString> WaitingFile::putAside(const std::vector<ui::WaitingBatch>& refus
             text += "refused " + inOneLine(*batch.refused) + '\n';
         text += textOf(batch);
     }
-    m_in_file.clear(); // what waits from now on is written without them
+    if (m_in_file)
+        m_in_file->clear(); // what waits from now on is written without them
     return writtenAside(m_register + QStringLiteral(".aside"), text);
 }
 

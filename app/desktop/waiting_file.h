@@ -26,7 +26,7 @@ public:
     /// it. What has been saved since may stay in it, so that a tap never waits for that: only
     /// what is not in the register either still waits.
     Done keep(const std::vector<ui::WaitingBatch>& waiting);
-    /// Once nothing waits any more.
+    /// Once nothing waits any more. A file that was neither read nor written here stays.
     Done takeAway();
 
     /// What was kept. Transactions that cannot be read, and one that was cut short, are put aside
@@ -46,8 +46,9 @@ private:
     Done writeAnew(const std::vector<ui::WaitingBatch>& waiting);
 
     QString m_register;
-    /// The first fact of each transaction; empty: what is in the file is not known.
-    std::set<FactId> m_in_file;
+    /// The first fact of each transaction; empty: it has to be written anew. Nothing where this
+    /// program has neither read nor written the file: then it is not ours to take away.
+    std::optional<std::set<FactId>> m_in_file;
     std::size_t m_end = 0; ///< of the last transaction in the file, bytes
     /// What could be read in it, and is kept nowhere else: the file stays as it is.
     bool m_stays = false;

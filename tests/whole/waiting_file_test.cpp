@@ -263,6 +263,15 @@ TEST_F(Waiting, WhatCanBeReadOnAFullDiskIsThereAtEveryStart) {
     EXPECT_TRUE(bytesOf(file() + ".1").contains("xxx"));
 }
 
+/// Somebody put it there meanwhile: it is read when the vessel is opened again.
+TEST_F(Waiting, AFileThatIsNotKnownIsNotTakenAway) {
+    ASSERT_TRUE(kept.keep({batch(1)}));
+    WaitingFile other(vessel);
+    ASSERT_TRUE(other.keep({}));
+    ASSERT_TRUE(other.takeAway());
+    EXPECT_EQ(WaitingFile(vessel).read().waiting.size(), 1u);
+}
+
 TEST_F(Waiting, AFileThatWasMovedAwayIsWrittenAnew) {
     ASSERT_TRUE(kept.keep({batch(1), batch(2)}));
     ASSERT_TRUE(QFile::remove(file()));

@@ -13,8 +13,8 @@ namespace latchround::ui {
 namespace {
 
 // Our choice, no source: nobody is alarmed by what is over before it could be read.
-constexpr int again_ms = 100;
-constexpr int quiet_tries = 50;
+constexpr int again_ms = 500; // each costs the next tap the time of a transaction
+constexpr int quiet_tries = 10;
 
 Complaint anotherWrites(const QString& who) {
     return {"register", "another program writes in it (" + who.toStdString() + "): NOT saved.",
