@@ -109,10 +109,10 @@ private:
     Result<std::unique_ptr<SqliteRegister>> opened(const QString& path);
     /// What waits of this vessel, into its new round: as it stood on the screen, or as it was kept.
     /// What of it could not be read is answered.
-    /// Takes the file of what waits away, where nothing does.
-    void tidyWaiting();
     std::optional<Complaint> takeUpWaiting(ui::Round& round, const QString& path,
                                            const std::string& device);
+    /// Takes the file of what waits away, where nothing does.
+    void tidyWaiting();
     /// The same vessel in a new window, once the event that asked for it is over.
     void makeAnew();
     void showPractice(std::unique_ptr<PracticeDesk> desk);

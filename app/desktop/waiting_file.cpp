@@ -129,13 +129,14 @@ std::vector<Piece> piecesOf(std::string_view text) {
 
 Result<ui::WaitingBatch> batchFrom(const Piece& piece, const std::string& path) {
     ui::WaitingBatch batch;
-    int number = piece.line;
+    int number = piece.line - 1;
     for (const std::string_view line : piece.lines) {
+        ++number;
         if (line.starts_with(photograph_line)) {
             batch.photograph = bytesFrom(line.substr(photograph_line.size()));
             continue;
         }
-        auto fact = factFromJson(std::string(line), path + " line " + std::to_string(number++));
+        auto fact = factFromJson(std::string(line), path + " line " + std::to_string(number));
         if (!fact)
             return tl::unexpected(fact.error());
         batch.facts.push_back(std::move(*fact));
@@ -206,9 +207,9 @@ WaitingFile::Read WaitingFile::read() {
     m_in_file.emplace();
     const Result<std::string> text = bytesOf(path.toStdString(), most_waiting_bytes);
     if (!text) {
-        const Complaint fault =
-            unread("what waited to be saved here cannot be read: " + text.error().what,
-                   alsoNamedAside(path));
+        const Complaint fault = unread(
+            text.error().where, "what waited to be saved here cannot be read: " + text.error().what,
+            alsoNamedAside(path));
         (void)takeAway();
         return {{}, fault};
     }
@@ -231,20 +232,19 @@ WaitingFile::Read WaitingFile::read() {
         return read;
     }
     const Result<QString> written = writtenAside(path, spoiled);
-    const std::string where = read.fault->where;
-    read.fault = unread("of what waited to be saved here, not all can be read: " + read.fault->what,
+    read.fault = unread(read.fault->where,
+                        "of what waited to be saved here, not all can be read: " + read.fault->what,
                         written ? std::optional(*written) : alsoNamedAside(path));
-    read.fault->where = where;
     if (!m_stays)
         (void)keep(read.waiting);
     return read;
 }
 
 /// `aside`: where it is kept; nothing where it could not be.
-Complaint WaitingFile::unread(std::string what, const std::optional<QString>& aside) {
+Complaint WaitingFile::unread(std::string where, std::string what,
+                              const std::optional<QString>& aside) {
     m_stays = !aside;
-    const std::string path = waitingPathOf(m_register).toStdString();
-    return {path, std::move(what),
+    return {std::move(where), std::move(what),
             aside ? "It is kept as " + aside->toStdString() + "; report this."
                   : "The file stays as it is, and nothing is added to it: free some space, then "
                     "start again."};

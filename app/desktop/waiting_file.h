@@ -42,7 +42,7 @@ public:
     Result<QString> putAside(const std::vector<ui::WaitingBatch>& refused);
 
 private:
-    Complaint unread(std::string what, const std::optional<QString>& aside);
+    Complaint unread(std::string where, std::string what, const std::optional<QString>& aside);
     Done writeAnew(const std::vector<ui::WaitingBatch>& waiting);
 
     QString m_register;

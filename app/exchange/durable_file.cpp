@@ -110,12 +110,6 @@ std::filesystem::path folderOf(const std::filesystem::path& path) {
     return path.has_parent_path() ? path.parent_path() : std::filesystem::path(".");
 }
 
-/// A rename, or taking away, is durable once its folder is flushed; false with errno set.
-bool flushFolder(const std::filesystem::path& folder) {
-    const Descriptor place{::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC)};
-    return place.isOpen() && ::fsync(place.number()) == 0;
-}
-
 } // namespace
 
 Done refuseOverRegister(const std::filesystem::path& to,
@@ -179,6 +173,11 @@ Done writeDurablyAt(const std::filesystem::path& path, std::size_t place,
     if (::fdatasync(file.number()) != 0)
         return complain(path, "it could not be flushed to the storage", errno, "");
     return Done{};
+}
+
+bool flushFolder(const std::filesystem::path& folder) {
+    const Descriptor place{::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC)};
+    return place.isOpen() && ::fsync(place.number()) == 0;
 }
 
 Done removeDurably(const std::filesystem::path& path) {

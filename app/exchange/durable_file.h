@@ -24,6 +24,9 @@ Done writeDurably(const std::filesystem::path& path, std::span<const std::byte> 
 Done writeDurablyAt(const std::filesystem::path& path, std::size_t place,
                     std::span<const std::byte> bytes);
 
+/// What was renamed or taken away in this folder is so for good; false with errno set.
+bool flushFolder(const std::filesystem::path& folder);
+
 /// Takes a file away, and flushes its folder: it does not come back with the power. One that is not
 /// there is away.
 Done removeDurably(const std::filesystem::path& path);

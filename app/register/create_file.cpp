@@ -5,34 +5,15 @@
 #include <QUuid>
 #include <sqlite3.h>
 
+#include "app/exchange/durable_file.h"
 #include "app/register/migrations.h"
 #include "app/register/register_format.h"
 #include "app/register/sqlite_connection.h"
 #include "app/register/transaction.h"
 
-#ifdef Q_OS_UNIX
-#include <fcntl.h>
-#include <unistd.h>
-#endif
-
 namespace latchround {
 
 namespace {
-
-/// A rename is durable once its folder is flushed.
-bool flushFolder([[maybe_unused]] const QString& folder) {
-#ifdef Q_OS_UNIX
-    const int descriptor =
-        ::open(QFile::encodeName(folder).constData(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-    if (descriptor < 0)
-        return false;
-    const bool flushed = ::fsync(descriptor) == 0;
-    ::close(descriptor);
-    return flushed;
-#else
-    return true;
-#endif
-}
 
 Done fill(SqliteConnection& connection, RegisterKind kind) {
     // What is cut short is never looked at again, so it needs no journal and is flushed once, at
@@ -113,7 +94,7 @@ Done createRegisterFile(const QString& file, const OpenOptions& options) {
                                             "the new register cannot be put in its place.",
                                             "Choose another folder."});
     }
-    if (!flushFolder(folder.filePath()))
+    if (!flushFolder(folder.filePath().toStdString()))
         return tl::unexpected(Complaint{file.toStdString(), "the disk reports a fault.",
                                         "Try again; if it comes back, choose another disk."});
     return {};

@@ -319,14 +319,13 @@ Result<Added> SqliteRegister::takeOver(const Incoming& incoming, Ending ending) 
     }
     Result<Added> added;
     const Step step = [&](SqliteConnection& connection) -> Done {
+        if (Done roomy = connection.script(room_in_memory); !roomy)
+            return roomy;
         added = merge(connection, incoming);
         if (!added)
             return tl::unexpected(added.error());
         return writeEach(connection, incoming.along);
     };
-    if (m_connection)
-        if (Done roomy = m_connection->script(room_in_memory); !roomy)
-            return tl::unexpected(roomy.error());
     if (Done done = write(step, incoming.along, ending); !done)
         return tl::unexpected(done.error());
     return added;

@@ -137,10 +137,13 @@ TEST_F(Waiting, WhatWasSavedAfterAllIsNotOfferedAgain) {
 
 TEST_F(Waiting, IsOfferedAtTheNextStartAndSaved) {
     ASSERT_TRUE(kept.keep({{{join("01a21c62-49b2-7001-8304-000000000007", "Waited Long")}, {}}}));
-    ui::Look look;
-    Desk desk(builtInCatalogue().value(), {}, look);
-    ASSERT_TRUE(desk.open(vessel));
-    hands::click(desk.window(), "save-again");
+    {
+        ui::Look look;
+        Desk desk(builtInCatalogue().value(), {}, look);
+        ASSERT_TRUE(desk.open(vessel));
+        hands::click(desk.window(), "save-again");
+    }
+    EXPECT_FALSE(QFile::exists(file()));
     const auto facts = SqliteRegister::open(vessel).value()->facts().value();
     EXPECT_TRUE(std::ranges::any_of(facts, [](const Fact& fact) {
         return fact.stamp.id == "01a21c62-49b2-7001-8304-000000000007";
@@ -162,8 +165,11 @@ TEST_F(Waiting, WhatCanBeReadBesideABadLineStillWaits) {
     ASSERT_TRUE(kept.keep({batch(1)}));
     append("{\"id\": \ntogether 1\n");
     ASSERT_TRUE(kept.keep({batch(1), batch(2)}));
+    const QByteArray whole = bytesOf(file());
+    const auto bad_line = whole.left(whole.indexOf("{\"id\": \n")).count('\n') + 1;
     const auto read = WaitingFile(vessel).read();
     ASSERT_TRUE(read.fault);
+    EXPECT_THAT(inOneLine(*read.fault), testing::HasSubstr("line " + std::to_string(bad_line)));
     ASSERT_EQ(read.waiting.size(), 2u);
     EXPECT_EQ(read.waiting[1].facts, batch(2).facts);
     EXPECT_EQ(bytesOf(file() + ".1"), "{\"id\": \n");
