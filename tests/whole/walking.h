@@ -61,11 +61,11 @@ protected:
             hands::click(pager, "rows-after");
     }
 
-    /// As the head of a paper form says: who walked, today, just after midnight.
+    /// As the head of a paper form says: who walked, yesterday, just after midnight (today that time may be to come).
     void turnToPaper() {
         hands::click(window(), "from-paper");
         hands::clickWords(hands::sheet(window()), "Ansa Merlund");
-        hands::click(window(), "walked-day-0");
+        hands::click(window(), "walked-day-1");
         hands::typeFigure(window(), "0001");
     }
 
