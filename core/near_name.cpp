@@ -2,8 +2,11 @@
 
 #include <algorithm>
 #include <numeric>
+#include <string>
 #include <utility>
 #include <vector>
+
+#include "core/error/reading_errors.h"
 
 namespace latchround {
 
@@ -41,7 +44,7 @@ std::size_t changesBetween(std::string_view one, std::string_view other) {
     return row.back();
 }
 
-std::string didYouMean(std::string_view wanted, std::span<const std::string_view> known) {
+Phrase didYouMean(std::string_view wanted, std::span<const std::string_view> known) {
     if (wanted.empty() || wanted.size() > longest_name || known.size() > longest_list)
         return {};
     const std::size_t allowed = std::max<std::size_t>(1, wanted.size() / 3);
@@ -56,14 +59,11 @@ std::string didYouMean(std::string_view wanted, std::span<const std::string_view
     if (near.empty())
         return {};
     std::ranges::stable_sort(near, {}, &std::pair<std::size_t, std::string_view>::first);
-    near.resize(std::min<std::size_t>(near.size(), 3));
-    std::string question = "Did you mean ";
-    for (std::size_t i = 0; i < near.size(); ++i) {
-        if (i > 0)
-            question += i + 1 == near.size() ? " or " : ", ";
-        question += '"' + std::string(near[i].second) + '"';
-    }
-    return question + "?";
+    if (near.size() == 1)
+        return errors::did_you_mean_one(near[0].second);
+    if (near.size() == 2)
+        return errors::did_you_mean_two(near[0].second, near[1].second);
+    return errors::did_you_mean_three(near[0].second, near[1].second, near[2].second);
 }
 
 } // namespace latchround

@@ -1,9 +1,10 @@
-// Which known names a misspelt one may have been meant for: the "did you mean" of every complaint.
+// Which known names a misspelt one may have been meant for: the "did you mean" of every error.
 #pragma once
 
 #include <span>
-#include <string>
 #include <string_view>
+
+#include "core/phrase/phrase.h"
 
 namespace latchround {
 
@@ -13,6 +14,6 @@ std::size_t changesBetween(std::string_view one, std::string_view other);
 
 /// `Did you mean "3/4" or "4/5"?`, at most three names, nearest first; empty where none is close:
 /// one change in three characters at most, always at least one.
-std::string didYouMean(std::string_view wanted, std::span<const std::string_view> known);
+Phrase didYouMean(std::string_view wanted, std::span<const std::string_view> known);
 
 } // namespace latchround

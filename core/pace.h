@@ -6,10 +6,10 @@
 #include <cstddef>
 #include <functional>
 #include <memory>
-#include <string>
 #include <utility>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
+#include "core/error/reading_errors.h"
 
 namespace latchround {
 
@@ -64,8 +64,8 @@ private:
 };
 
 /// What a job that was stopped answers.
-inline Complaint stoppedAsAsked(std::string where) {
-    return {std::move(where), "stopped as asked: nothing was changed", ""};
+inline Error stoppedAsAsked(Phrase where) {
+    return {std::move(where), errors::stopped_as_asked()};
 }
 
 } // namespace latchround

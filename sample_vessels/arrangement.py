@@ -30,7 +30,7 @@ DOOR_COLUMNS = (
     "plate",
     "opening_m",
     "leaf_mass_kg",
-    "power",
+    "power_operated",
     "hold_back",
     "release_groups",
     "alarm",

@@ -2,8 +2,12 @@
 
 #include <cstdlib>
 #include <iterator>
+#include <set>
+#include <string>
+#include <vector>
 
 #include "ashore_sql.h"
+#include "core/error/ashore_errors.h"
 
 namespace latchround {
 
@@ -41,9 +45,7 @@ Done refuseForeign(PostgresConnection& connection) {
         return tl::unexpected(things.error());
     if (*things == "0")
         return {};
-    return tl::unexpected(Complaint{connection.where(),
-                                    "this database holds something else: NOT touched.",
-                                    "Give an empty one (CREATE DATABASE)."});
+    return tl::unexpected(Error{connection.where(), errors::database_of_others()});
 }
 
 /// Names and remarks are written in any language.
@@ -53,30 +55,37 @@ Done refuseOtherEncoding(PostgresConnection& connection) {
         return tl::unexpected(encoding.error());
     if (*encoding == "UTF8")
         return {};
-    return tl::unexpected(Complaint{connection.where(),
-                                    "this database does not keep texts as UTF-8: NOT touched.",
-                                    "Make one WITH ENCODING 'UTF8' TEMPLATE template0."});
+    return tl::unexpected(Error{connection.where(), errors::database_without_utf8()});
 }
 
 Done judgeAshore(PostgresConnection& connection, std::optional<int> version) {
     if (!version)
-        return tl::unexpected(
-            Complaint{connection.where(),
-                      "its schema \"latchround\" was not made by this program: NOT touched.",
-                      "Give an empty database."});
+        return tl::unexpected(Error{connection.where(), errors::schema_of_others()});
     if (*version > ashoreVersion())
-        return tl::unexpected(Complaint{connection.where(),
-                                        "the tables were made by a newer program (version " +
-                                            std::to_string(*version) + "; this one knows up to " +
-                                            std::to_string(ashoreVersion()) + "): NOT touched.",
-                                        "Update this program."});
+        return tl::unexpected(
+            Error{connection.where(), errors::newer_tables(*version, ashoreVersion())});
     if (*version > 0)
         return {};
     const Done ours = refuseForeign(connection);
     return ours ? refuseOtherEncoding(connection) : ours;
 }
 
-Done bringToForm(PostgresConnection& connection) {
+Result<std::vector<MirroredTable>> notAshore(PostgresConnection& connection,
+                                             std::span<const MirroredTable> of_register) {
+    std::set<std::string> there;
+    const Done done = connection.each(
+        "SELECT tablename FROM pg_tables WHERE schemaname = 'latchround'", {},
+        [&](const QSqlQuery& row) { there.insert(row.value(0).toString().toStdString()); });
+    if (!done)
+        return tl::unexpected(done.error());
+    std::vector<MirroredTable> missing;
+    for (const MirroredTable& table : of_register)
+        if (!there.contains(table.name))
+            missing.push_back(table);
+    return missing;
+}
+
+Done bringToForm(PostgresConnection& connection, std::span<const MirroredTable> of_register) {
     auto transaction = PostgresTransaction::begin(connection);
     if (!transaction)
         return tl::unexpected(transaction.error());
@@ -93,12 +102,21 @@ Done bringToForm(PostgresConnection& connection) {
         done = connection.script("CREATE SCHEMA latchround");
     if (done)
         done = connection.script("SET LOCAL search_path TO latchround");
+    if (!done)
+        return done;
+    const auto missing = notAshore(connection, of_register);
+    if (!missing)
+        return tl::unexpected(missing.error());
+    if (!missing->empty())
+        done = connection.script(sqlToMake(*missing));
     for (int step = **version + 1; done && step <= ashoreVersion(); ++step) {
         done = connection.script(ashore_sql[step - 1]);
         if (done)
             done = connection.script("INSERT INTO schema_version (version) VALUES (" +
                                      std::to_string(step) + ")");
     }
+    if (done && !missing->empty())
+        done = connection.script(sqlToGuard(*missing));
     return done ? transaction->commit() : done;
 }
 
@@ -108,14 +126,14 @@ int ashoreVersion() {
     return int(std::size(ashore_sql));
 }
 
-Done readyAshore(PostgresConnection& connection) {
+Done readyAshore(PostgresConnection& connection, std::span<const MirroredTable> of_register) {
     const auto version = versionAshore(connection);
     if (!version)
         return tl::unexpected(version.error());
     if (*version != ashoreVersion()) {
         if (Done done = judgeAshore(connection, *version); !done)
             return done;
-        if (Done done = bringToForm(connection); !done)
+        if (Done done = bringToForm(connection, of_register); !done)
             return done;
     }
     return connection.script("SET search_path TO latchround");

@@ -9,26 +9,27 @@
 #include "app/ashore/vessel_rows.h"
 #include "app/exchange/facts_hash.h"
 #include "app/exchange/file_bytes.h"
+#include "core/error/ashore_errors.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
 namespace {
 
-std::string nameOf(const CoverSheet& sheet) {
-    return "vessel " + sheet.vessel_number + " " + sheet.vessel_name;
+Phrase nameOf(const CoverSheet& sheet) {
+    return place::vessel_named(sheet.vessel_number, sheet.vessel_name);
 }
 
-Complaint aboutVessel(const CoverSheet& sheet, Complaint complaint) {
-    complaint.where =
-        nameOf(sheet) + (complaint.where.empty() ? "" : ", ") + std::move(complaint.where);
-    return complaint;
+Error aboutVessel(const CoverSheet& sheet, Error error) {
+    error.where =
+        error.where.empty() ? nameOf(sheet) : place::within(nameOf(sheet), std::move(error.where));
+    return error;
 }
 
 Done isOfAVessel(const CoverSheet& sheet, const std::string& file) {
     if (!sheet.vessel_number.empty())
         return {};
-    return tl::unexpected(Complaint{file, "its vessel has no identification number",
-                                    "Give the vessel its number aboard, and hand over again."});
+    return tl::unexpected(Error{file, errors::vessel_without_number()});
 }
 
 } // namespace
@@ -49,7 +50,7 @@ Done Collector::reconnect() {
     auto connection = PostgresConnection::connect(m_url);
     if (!connection)
         return tl::unexpected(connection.error());
-    if (Done done = readyAshore(**connection); !done)
+    if (Done done = readyAshore(**connection, m_mirror.tables()); !done)
         return done;
     m_connection = std::move(*connection);
     return {};
@@ -162,12 +163,10 @@ Done Collector::believeKey(const CoverSheet& sheet) {
         return {};
     const bool named = std::ranges::find(m_accept_keys, sheet.key) != m_accept_keys.end();
     if (!known.empty() && !named)
-        return tl::unexpected(Complaint{
-            "device " + sheet.device,
-            "it comes with another key than before: " + sheet.key + ", fingerprint " +
-                fingerprintOf(sheet.key) + ", instead of " + fingerprintOf(*known.begin()),
-            "Ask aboard whether its key is new; if it is, take the file in with "
-            "--accept-key and that key."});
+        return tl::unexpected(
+            Error{place::device(sheet.device),
+                  errors::device_with_another_key(sheet.key, fingerprintOf(sheet.key),
+                                                  fingerprintOf(*known.begin()))});
     const auto written = m_connection->run(
         "INSERT INTO device_key (vessel, device, key, named) VALUES (?, ?, ?, ?)",
         {pgText(sheet.vessel_number), pgText(sheet.device), pgText(sheet.key), !known.empty()});

@@ -34,7 +34,7 @@ public:
     /// handover file, a device under another key than before, a fact that is ashore otherwise.
     Result<Collected> take(const std::string& file);
 
-    /// After a complaint: the connection was cut, and the same file may be tried again once
+    /// After an error: the connection was cut, and the same file may be tried again once
     /// reconnect() is done.
     bool isCut() const { return !m_connection || m_connection->isLost(); }
     Done reconnect();

@@ -1,17 +1,18 @@
 #include "app/ashore/database_url.h"
 
+#include <utility>
+
 #include <QUrl>
 #include <QUrlQuery>
+
+#include "core/error/ashore_errors.h"
 
 namespace latchround {
 
 namespace {
 
-tl::unexpected<Complaint> notSuchAUrl(const std::string& what) {
-    return tl::unexpected(
-        Complaint{"database", what,
-                  "Give it as postgresql://USER@HOST:PORT/DATABASE, with the password in "
-                  "PGPASSWORD or ~/.pgpass."});
+tl::unexpected<Error> notSuchAUrl(Phrase what) {
+    return tl::unexpected(Error{"database", std::move(what)});
 }
 
 /// Inside libpq's quotes. Qt takes a semicolon for the end of an option, so none may hold one.
@@ -41,10 +42,9 @@ Result<DatabaseUrl> databaseUrlFrom(std::string_view text) {
     const QUrl url(QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())),
                    QUrl::StrictMode);
     if (!url.isValid())
-        return notSuchAUrl("this is no URL: signs other than letters and digits in a password "
-                           "are written as %40 for @ and so on");
+        return notSuchAUrl(errors::not_a_url("%40"));
     if (url.scheme() != QStringLiteral("postgresql") && url.scheme() != QStringLiteral("postgres"))
-        return notSuchAUrl("only databases of PostgreSQL are known");
+        return notSuchAUrl(errors::not_postgresql());
     DatabaseUrl found;
     found.host = url.host(QUrl::FullyDecoded).toStdString();
     found.port = url.port(0);
@@ -54,7 +54,7 @@ Result<DatabaseUrl> databaseUrlFrom(std::string_view text) {
     for (const auto& [name, value] : QUrlQuery(url).queryItems(QUrl::FullyDecoded)) {
         const std::string key = name.toStdString();
         if (name.contains(QLatin1Char(';')) || value.contains(QLatin1Char(';')))
-            return notSuchAUrl("an option holds a semicolon");
+            return notSuchAUrl(errors::semicolon_in_option());
         if (key == "host")
             found.host = value.toStdString();
         else if (key == "password")
@@ -63,7 +63,7 @@ Result<DatabaseUrl> databaseUrlFrom(std::string_view text) {
             found.options[key] = value.toStdString();
     }
     if (found.database.empty())
-        return notSuchAUrl("it names no database");
+        return notSuchAUrl(errors::names_no_database());
     return found;
 }
 

@@ -7,7 +7,7 @@
 #include <string>
 #include <string_view>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 
 namespace latchround {
 
@@ -23,7 +23,7 @@ struct DatabaseUrl {
     std::string shown() const;
 };
 
-/// A complaint never repeats the text, for there may be a password in it.
+/// An error never repeats the text, for there may be a password in it.
 Result<DatabaseUrl> databaseUrlFrom(std::string_view text);
 
 /// The options as Qt hands them to libpq.

@@ -8,6 +8,7 @@
 #include "core/planning/due.h"
 #include "core/requirement/applicability.h"
 #include "core/trend/outlook.h"
+#include "ui/words/grade_words.h"
 
 namespace latchround {
 
@@ -109,7 +110,7 @@ NewestVerdicts newestVerdicts(const Arrangement& arrangement, const Ledger& ledg
                      {"requirement", row.requirement->id},
                      {"asked", row.requirement->words},
                      {"verdict", word(row.verdict)},
-                     {"reason", inWords(row.reason)},
+                     {"reason", ui::reasonText(row.reason)},
                      {"value", row.figure ? json(row.figure->value) : json()},
                      {"u", row.figure ? json(row.figure->u()) : json()},
                      {"unit", row.figure ? json(row.requirement->unit) : json()}});

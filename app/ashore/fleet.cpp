@@ -4,6 +4,8 @@
 #include <chrono>
 #include <thread>
 
+#include "core/phrase/places.h"
+
 namespace latchround {
 
 namespace {
@@ -16,7 +18,7 @@ constexpr std::array waits{milliseconds(250),  milliseconds(500),  milliseconds(
                            milliseconds(2000), milliseconds(4000), milliseconds(8000),
                            milliseconds(15000)};
 
-bool isBack(Collector& collector, const Complaint& cut, const FleetWatch& watch) {
+bool isBack(Collector& collector, const Error& cut, const FleetWatch& watch) {
     for (const milliseconds wait : waits) {
         watch.on_cut(cut);
         std::this_thread::sleep_for(wait);
@@ -38,10 +40,16 @@ Result<Collected> takePatiently(Collector& collector, const std::string& file,
     }
 }
 
-Complaint aboutFile(const std::string& file, Complaint complaint) {
-    if (complaint.where.rfind(file, 0) != 0)
-        complaint.where = file + (complaint.where.empty() ? "" : ", ") + complaint.where;
-    return complaint;
+bool isOfFile(const Phrase& where, const std::string& file) {
+    return where.text.starts_with(file) ||
+           (!where.parts.empty() && isOfFile(where.parts.front(), file));
+}
+
+Error aboutFile(const std::string& file, Error error) {
+    if (!isOfFile(error.where, file))
+        error.where =
+            error.where.empty() ? Phrase(file) : place::within(file, std::move(error.where));
+    return error;
 }
 
 } // namespace

@@ -17,7 +17,7 @@ struct CollectedFile {
 
 struct Fleet {
     std::vector<CollectedFile> taken;
-    Complaints refused;                   ///< each names its file
+    Errors refused;                       ///< each names its file
     std::vector<std::string> not_reached; ///< the connection was cut and did not come back
 };
 
@@ -25,7 +25,7 @@ struct FleetWatch {
     /// After each file: how many are done; null where the file was refused.
     std::function<void(std::size_t done, const Collected*)> on_file;
     /// Before each try to connect again.
-    std::function<void(const Complaint&)> on_cut;
+    std::function<void(const Error&)> on_cut;
 };
 
 /// Goes on with the file it was at when the connection was cut; about half a minute of tries.

@@ -5,6 +5,8 @@
 #include <QSqlError>
 #include <QUuid>
 
+#include "core/error/ashore_errors.h"
+
 namespace latchround {
 
 namespace {
@@ -38,8 +40,7 @@ Result<std::unique_ptr<PostgresConnection>> PostgresConnection::connect(const Da
     QSqlDatabase& database = connection->m_database;
     database = QSqlDatabase::addDatabase(QStringLiteral("QPSQL"), name);
     if (!database.isValid())
-        return tl::unexpected(Complaint{url.shown(), "Qt's PostgreSQL driver is not installed.",
-                                        "Install the package libqt6sql6-psql."});
+        return tl::unexpected(Error{url.shown(), errors::no_postgresql_driver()});
     database.setHostName(QString::fromStdString(url.host));
     if (url.port > 0)
         database.setPort(url.port);
@@ -48,9 +49,8 @@ Result<std::unique_ptr<PostgresConnection>> PostgresConnection::connect(const Da
     database.setDatabaseName(QString::fromStdString(url.database));
     database.setConnectOptions(QString::fromStdString(connectOptions(url)));
     if (!database.open())
-        return tl::unexpected(Complaint{
-            url.shown(), "no connection: " + firstLineOf(database.lastError().databaseText()),
-            "Check the address, the name and the password, and that the server runs."});
+        return tl::unexpected(Error{
+            url.shown(), errors::no_connection(firstLineOf(database.lastError().databaseText()))});
     if (Done done = connection->script("SET client_min_messages TO warning"); !done)
         return tl::unexpected(done.error());
     return connection;
@@ -63,12 +63,12 @@ PostgresConnection::~PostgresConnection() {
     QSqlDatabase::removeDatabase(m_name);
 }
 
-tl::unexpected<Complaint> PostgresConnection::fault(const QSqlError& error) {
+tl::unexpected<Error> PostgresConnection::fault(const QSqlError& error) {
     m_lost = meansLost(error.nativeErrorCode());
     m_misses_reference = error.nativeErrorCode() == foreign_key_violation;
     if (m_lost)
-        return tl::unexpected(Complaint{m_where, "the connection was cut", "Run it again."});
-    return tl::unexpected(Complaint{m_where, firstLineOf(error.databaseText()), ""});
+        return tl::unexpected(Error{m_where, errors::connection_cut()});
+    return tl::unexpected(Error{m_where, errors::database_said(firstLineOf(error.databaseText()))});
 }
 
 Result<int> PostgresConnection::run(const std::string& sql, const QVariantList& values) {

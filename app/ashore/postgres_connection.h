@@ -1,4 +1,4 @@
-// One connection to PostgreSQL, by Qt's driver under a name of its own. Knows SQL and complaints;
+// One connection to PostgreSQL, by Qt's driver under a name of its own. Knows SQL and errors;
 // nothing of doors. One thread only.
 #pragma once
 
@@ -52,7 +52,7 @@ public:
 
 private:
     PostgresConnection(QString name, std::string where);
-    tl::unexpected<Complaint> fault(const QSqlError& error);
+    tl::unexpected<Error> fault(const QSqlError& error);
 
     QString m_name;
     std::string m_where;

@@ -1,25 +1,21 @@
 #include "app/ashore/vessel_mirror.h"
 
-#include <algorithm>
-#include <set>
 #include <utility>
 
 #include <sqlite3.h>
 
 #include "app/register/arrangement_rows.h"
+#include "app/register/columns.h"
 #include "app/register/fact_rows_read.h"
 #include "app/register/migrations.h"
 #include "app/register/missing_reference.h"
+#include "core/error/ashore_errors.h"
 
 namespace latchround {
 
 namespace {
 
 using nlohmann::json;
-
-/// What belongs to one tablet, what is the same in every register, and what goes ashore as bytes.
-const std::set<std::string> kept_aboard{"this_device", "this_device_key", "fact_kind",
-                                        "photograph_bytes"};
 
 /// JSON's true and false are the register's 1 and 0.
 Value valueOf(const json& cell) {
@@ -66,35 +62,7 @@ struct StatementCloser {
     void operator()(sqlite3_stmt* statement) const { sqlite3_finalize(statement); }
 };
 
-Result<std::vector<MirroredTable>> tablesOf(SqliteConnection& connection) {
-    std::vector<MirroredTable> tables;
-    const Done done = connection.each(
-        "SELECT t.name, c.name FROM sqlite_schema AS t, pragma_table_info(t.name) AS c"
-        " WHERE t.type = 'table' AND t.name NOT LIKE 'sqlite%' ORDER BY t.rowid, c.cid",
-        {}, [&](Row& row) {
-            const std::string name = row.text(0);
-            if (kept_aboard.contains(name))
-                return;
-            if (tables.empty() || tables.back().name != name)
-                tables.push_back({name, {}});
-            tables.back().columns.push_back(row.text(1));
-        });
-    if (!done)
-        return tl::unexpected(done.error());
-    // A body is refused where its fact is not there yet; all other references wait for the end.
-    std::stable_partition(tables.begin(), tables.end(),
-                          [](const MirroredTable& table) { return table.name == "fact"; });
-    return tables;
-}
-
 } // namespace
-
-std::string columnList(const std::vector<std::string>& columns) {
-    std::string text;
-    for (const std::string& column : columns)
-        text += (text.empty() ? "" : ", ") + column;
-    return text;
-}
 
 Result<VesselMirror> VesselMirror::make() {
     auto connection =
@@ -107,7 +75,7 @@ Result<VesselMirror> VesselMirror::make() {
     // The references are checked ashore.
     if (Done done = mirror.m_connection->script("PRAGMA foreign_keys = OFF"); !done)
         return tl::unexpected(done.error());
-    auto tables = tablesOf(*mirror.m_connection);
+    auto tables = mirroredTables(*mirror.m_connection);
     if (!tables)
         return tl::unexpected(tables.error());
     mirror.m_tables = std::move(*tables);
@@ -124,16 +92,10 @@ Done VesselMirror::begin() {
 }
 
 Done VesselMirror::load(const MirroredTable& table, const json& row) {
-    std::string places;
     std::vector<Value> values;
-    for (const std::string& column : table.columns) {
-        places += places.empty() ? "?" : ",?";
+    for (const std::string& column : table.columns)
         values.push_back(valueOf(row.at(column)));
-    }
-    const auto written =
-        m_connection->run("INSERT INTO " + table.name + " (" + columnList(table.columns) +
-                              ") VALUES (" + places + ")",
-                          values);
+    const auto written = m_connection->run(table.insert, values);
     return written ? Done{} : tl::unexpected(written.error());
 }
 
@@ -186,8 +148,9 @@ Done VesselMirror::eachNew(const MirroredTable& table, std::size_t at_once, cons
             if (Done done = on_rows(std::exchange(fresh, json::array())); !done)
                 return done;
     }
-    return code == SQLITE_DONE ? Done{}
-                               : tl::unexpected(Complaint{table.name, sqlite3_errmsg(handle), ""});
+    return code == SQLITE_DONE
+               ? Done{}
+               : tl::unexpected(Error{table.name, errors::database_said(sqlite3_errmsg(handle))});
 }
 
 Result<Arrangement> VesselMirror::arrangement() {
@@ -207,7 +170,7 @@ Result<Ledger> VesselMirror::ledger() {
     return ledger;
 }
 
-std::optional<Complaint> VesselMirror::missingReference(std::span<const Fact> facts) {
+std::optional<Error> VesselMirror::missingReference(std::span<const Fact> facts) {
     return latchround::missingReference(*m_connection, facts);
 }
 

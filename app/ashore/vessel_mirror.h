@@ -13,21 +13,13 @@
 
 #include <nlohmann/json.hpp>
 
+#include "app/ashore/mirrored_tables.h"
 #include "app/register/merge.h"
 #include "app/register/sqlite_connection.h"
 #include "app/register/transaction.h"
 #include "core/evidence/ledger.h"
 
 namespace latchround {
-
-/// A table that a register has and the tables ashore have as well, with the vessel before its key.
-struct MirroredTable {
-    std::string name;
-    std::vector<std::string> columns;
-};
-
-/// "fact, name, role"
-std::string columnList(const std::vector<std::string>& columns);
 
 class VesselMirror {
 public:
@@ -51,7 +43,7 @@ public:
     Result<Arrangement> arrangement();
     Result<Ledger> ledger();
     /// Why the server would not have these facts.
-    std::optional<Complaint> missingReference(std::span<const Fact> facts);
+    std::optional<Error> missingReference(std::span<const Fact> facts);
 
 private:
     explicit VesselMirror(std::unique_ptr<SqliteConnection> connection)

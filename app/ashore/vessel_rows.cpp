@@ -1,5 +1,6 @@
 #include "app/ashore/vessel_rows.h"
 
+#include "app/register/columns.h"
 #include "core/reading/written_json.h"
 
 namespace latchround {

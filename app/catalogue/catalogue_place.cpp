@@ -5,6 +5,9 @@
 
 #include "app/catalogue/built_in.h"
 #include "app/exchange/catalogue_file.h"
+#include "core/error/catalogue_errors.h"
+#include "core/error/reading_errors.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
@@ -23,7 +26,7 @@ Path folderFor(const Path& executable_folder) {
     return {};
 }
 
-void add(Complaints& to, const Complaints& more) {
+void add(Errors& to, const Errors& more) {
     to.insert(to.end(), more.begin(), more.end());
 }
 
@@ -36,32 +39,31 @@ public:
         if (read)
             m_all = std::move(*read);
         else
-            add(m_complaints, read.error());
+            add(m_errors, read.error());
     }
     void tables(Checked<FireTables> read) {
         if (read)
             m_tables = std::move(*read);
         else
-            add(m_complaints, read.error());
+            add(m_errors, read.error());
     }
 
     Checked<Catalogue> all() {
-        if (!m_complaints.empty())
-            return tl::unexpected(m_complaints);
+        if (!m_errors.empty())
+            return tl::unexpected(m_errors);
         m_all.divisions = std::move(m_tables);
         return std::move(m_all);
     }
 
 private:
-    Complaints m_complaints;
+    Errors m_errors;
     Catalogue m_all;
     FireTables m_tables;
     bool m_begun = false;
 };
 
 Checked<FireTables> builtInTables() {
-    return fireTablesFrom(built_in_fire_tables.text,
-                          "built-in " + std::string(built_in_fire_tables.path));
+    return fireTablesFrom(built_in_fire_tables.text, place::built_in(built_in_fire_tables.path));
 }
 
 Checked<Catalogue> catalogueIn(const Path& folder) {
@@ -76,7 +78,7 @@ Checked<Catalogue> catalogueIn(const Path& folder) {
 
 Checked<Catalogue> catalogueOfFiles(const std::vector<Path>& files, const Path& executable_folder) {
     if (files.empty())
-        return tl::unexpected(Complaints{{"catalogue", "no file is named", "Name at least one."}});
+        return tl::unexpected(Errors{{"catalogue", errors::no_catalogue_named()}});
     Assembly assembly;
     for (const Path& file : files)
         assembly.rows(catalogueFromFile(file));
@@ -91,25 +93,26 @@ Checked<Catalogue> catalogueOfFiles(const std::vector<Path>& files, const Path& 
 Checked<Catalogue> builtInCatalogue() {
     Assembly assembly;
     for (const BuiltInFile& file : built_in_requirements)
-        assembly.rows(catalogueFrom(file.text, "built-in " + std::string(file.path)));
+        assembly.rows(catalogueFrom(file.text, place::built_in(file.path)));
     assembly.tables(builtInTables());
     return assembly.all();
 }
 
 Checked<ShippedCatalogue> shippedCatalogue(const Path& executable_folder) {
     const Path folder = folderFor(executable_folder);
-    std::string why = "its catalogue files are not there";
+    Phrase why = errors::catalogue_files_missing();
     if (!folder.empty()) {
         Checked<Catalogue> files = catalogueIn(folder);
         if (files)
             return ShippedCatalogue{std::move(*files), {}};
-        why = inOneLine(files.error().front());
+        const Error& first = files.error().front();
+        why = errors::at_place(first.where, first.what);
     }
     Checked<Catalogue> built_in = builtInCatalogue();
     if (!built_in)
         return tl::unexpected(built_in.error());
     return ShippedCatalogue{std::move(*built_in),
-                            "The catalogue built into the program is used: " + why};
+                            Error{{}, errors::built_in_catalogue_used(std::move(why))}};
 }
 
 } // namespace latchround

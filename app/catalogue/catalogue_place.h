@@ -4,17 +4,17 @@
 #pragma once
 
 #include <filesystem>
-#include <string>
+#include <optional>
 #include <vector>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/requirement/catalogue.h"
 
 namespace latchround {
 
 struct ShippedCatalogue {
     Catalogue catalogue;
-    std::string notice; ///< one line to show where the built-in copy stands in; else empty
+    std::optional<Error> notice; ///< why the built-in copy stands in, where it does
 };
 
 /// `executable_folder`: where the running program lies.

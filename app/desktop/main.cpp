@@ -13,15 +13,19 @@
 #include "app/desktop/language.h"
 #include "app/desktop/wall.h"
 #include "app/vessels/sample_vessel.h"
+#include "core/error/desktop_errors.h"
 #include "ui/ink/typeface.h"
+#include "ui/words/phrase_words.h"
 
 namespace {
 
 using namespace latchround;
 
-int complain(const Complaints& complaints) {
-    for (const Complaint& complaint : complaints)
-        std::fprintf(stderr, "%s\n", inOneLine(complaint).c_str());
+/// In English, as everything that is said in a terminal.
+int complain(const Errors& errors) {
+    const InEnglish english;
+    for (const Error& error : errors)
+        std::fprintf(stderr, "%s\n", ui::inOneLine(error).c_str());
     return 2;
 }
 
@@ -72,8 +76,7 @@ int main(int argc, char** argv) {
     if (parser.isSet(help) || parser.isSet(version) || isWithoutDisplay(argc, argv)) {
         const QCoreApplication application(argc, argv);
         parser.process(application); // says what was asked, and ends there
-        return complain({{"latchround", "there is no display here",
-                          "Start it on a desktop, or use latchround-cli."}});
+        return complain({{"latchround", errors::no_display()}});
     }
     ui::readyTypeface();
     QApplication application(argc, argv);
@@ -85,22 +88,24 @@ int main(int argc, char** argv) {
 
     ui::Look look(ui::pxPerMmOf(application.primaryScreen()));
     Desk desk(shipped->catalogue, shipped->notice, look);
-    look.setLight(ui::Light(desk.setting(QStringLiteral("light")).toInt()));
-    look.setGloves(!desk.setting(QStringLiteral("gloves")).isEmpty());
-    look.setScale(desk.setting(QStringLiteral("scale")).toDouble());
-    look.setCalmMotion(!desk.setting(QStringLiteral("calm")).isEmpty());
+    const auto setting = [&](const char* name) {
+        return desk.ports().settings->setting(QLatin1String(name));
+    };
+    look.setLight(ui::Light(setting("light").toInt()));
+    look.setGloves(!setting("gloves").isEmpty());
+    look.setScale(setting("scale").toDouble());
+    look.setCalmMotion(!setting("calm").isEmpty());
     look.wearOn(application);
-    speak(desk.setting(QStringLiteral("language")));
-    ui::useUnits(ui::unitsFrom(desk.setting(QStringLiteral("units"))));
+    speak(setting("language"));
+    ui::useUnits(ui::unitsFrom(setting("units")));
 
     QString path = parser.positionalArguments().value(0);
     if (path.isEmpty() && !parser.isSet(demo))
-        path = desk.setting(QStringLiteral("vessel"));
+        path = setting("vessel");
     bool first_start = false;
     if (path.isEmpty() || !QFileInfo::exists(path)) {
         if (!parser.positionalArguments().isEmpty())
-            return complain({{path.toStdString(), "there is no such register file",
-                              "Check the path, or start without one."}});
+            return complain({{path.toStdString(), errors::no_such_register()}});
         for (const QString& sample : sampleVessels()) {
             const auto placed = placeSampleVessel(sample, momentNow());
             if (!placed)
@@ -108,7 +113,7 @@ int main(int argc, char** argv) {
             if (sample == sampleVessels().front())
                 path = *placed;
         }
-        first_start = desk.setting(QStringLiteral("first-run")).isEmpty();
+        first_start = setting("first-run").isEmpty();
     }
     desk.openOrChoose(path);
     QWidget* shown = desk.window() ? static_cast<QWidget*>(desk.window()) : desk.vesselChoice();

@@ -1,11 +1,15 @@
 #include "app/desktop/picture.h"
 
 #include <cstring>
+#include <utility>
 
 #include <QBuffer>
 #include <QCryptographicHash>
 #include <QFile>
 #include <QImageReader>
+
+#include "core/error/desktop_errors.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
@@ -26,14 +30,14 @@ ui::PickedPhotograph picked(const QByteArray& bytes, const char* media_type) {
 } // namespace
 
 Result<ui::PickedPhotograph> pictureFromFile(const QString& path) {
-    const auto complaint = [&](const char* what, const char* remedy) {
-        return tl::unexpected(Complaint{path.toStdString(), what, remedy});
+    const auto refusal = [&](Phrase what) {
+        return tl::unexpected(Error{path.toStdString(), std::move(what)});
     };
     QFile file(path);
     if (!file.open(QIODevice::ReadOnly))
-        return complaint("the file cannot be read", "Choose another or check its rights.");
+        return refusal(errors::picture_unreadable());
     if (file.size() > most_bytes)
-        return complaint("the picture is larger than 20 MB", "Take it again in a smaller size.");
+        return refusal(errors::picture_too_large(most_bytes >> 20));
     const QByteArray bytes = file.readAll();
     QBuffer buffer;
     buffer.setData(bytes);
@@ -42,7 +46,7 @@ Result<ui::PickedPhotograph> pictureFromFile(const QString& path) {
     const QByteArray format = reader.format();
     const QImage image = reader.read();
     if (image.isNull())
-        return complaint("this is not a picture that can be shown", "Choose a JPEG or PNG file.");
+        return refusal(errors::no_picture());
     if (format == "jpeg" || format == "jpg")
         return picked(bytes, "image/jpeg");
     if (format == "png")
@@ -54,7 +58,7 @@ Result<ui::PickedPhotograph> pictureFromImage(const QImage& image) {
     QBuffer buffer;
     buffer.open(QIODevice::WriteOnly);
     if (image.isNull() || !image.save(&buffer, "JPEG", 88))
-        return tl::unexpected(Complaint{"photograph", "it could not be kept", "Take it again."});
+        return tl::unexpected(Error{place::picture(), errors::picture_not_kept()});
     return picked(buffer.data(), "image/jpeg");
 }
 

@@ -5,7 +5,7 @@
 #include <QImage>
 #include <QString>
 
-#include "ui/round/outside.h"
+#include "ui/ports/photographs.h"
 
 namespace latchround {
 

@@ -1,39 +1,40 @@
 #include "app/desktop/practice_desk.h"
 
-#include "app/desktop/papers.h"
 #include "app/practice/practice_folder.h"
 #include "app/practice/practice_vessel.h"
+#include "core/error/desktop_errors.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
-namespace {
-
-/// What is only done with a real vessel.
-tl::unexpected<Complaint> notInPractice() {
-    return tl::unexpected(Complaint{
-        "practice", "nothing of an exercise is signed, handed over, or taken in from elsewhere",
-        "End the exercise first."});
-}
-
-tl::unexpected<Complaints> noneInPractice() {
-    return tl::unexpected(Complaints{notInPractice().value()});
-}
-
-} // namespace
-
-PracticeDesk::PracticeDesk(ui::Outside& tablet, const practice::Exercise& exercise,
+PracticeDesk::PracticeDesk(const ui::Ports& tablet, const practice::Exercise& exercise,
                            std::uint32_t seed)
-    : m_tablet(tablet)
-    , m_stage(exercise, practice::practiceVessel(), seed) {}
+    : m_stage(exercise, practice::practiceVessel(), seed)
+    , m_clock(*tablet.clock)
+    , m_attempts(*tablet.attempts, m_so_far)
+    , m_documents(m_open, m_clock) {
+    m_ports.clock = tablet.clock;
+    m_ports.settings = tablet.settings;
+    m_ports.sound = tablet.sound;
+    m_ports.photographs = tablet.photographs;
+    m_ports.documents = &m_documents;
+    m_ports.attempts = &m_attempts;
+}
 
 Done PracticeDesk::open(const QString& place, Catalogue catalogue, ui::Look& look) {
-    auto fresh = practice::newPracticeRegister(m_stage.vessel(), now());
+    auto fresh = practice::newPracticeRegister(m_stage.vessel(), m_clock.now());
     if (!fresh)
         return tl::unexpected(fresh.error());
-    m_register = std::move(*fresh);
+    m_open.vessel_register = std::move(*fresh);
     const practice::Exercise& exercise = m_stage.exercise();
-    m_so_far = {m_register->file(), place, exercise.id, exercise.title,
-                m_stage.seed(),     now(), {},          0};
+    m_so_far = {m_open.vessel_register->file(),
+                place,
+                exercise.id,
+                exercise.title,
+                m_stage.seed(),
+                m_clock.now(),
+                {},
+                0};
     if (Done kept = keepSoFar(); !kept)
         return kept;
     return show(std::move(catalogue), look);
@@ -47,21 +48,20 @@ Done PracticeDesk::goOn(practice::Unfinished broken_off, Catalogue catalogue, ui
     if (!doors)
         return tl::unexpected(doors.error());
     if (m_stage.exercise().id != broken_off.exercise || *doors != m_stage.vessel())
-        return tl::unexpected(Complaint{broken_off.title,
-                                        "the exercise is not what it was when it was begun",
-                                        "Put it aside, and begin it anew."});
-    m_register = std::move(*opened);
+        return tl::unexpected(Error{broken_off.title, errors::exercise_changed_since()});
+    m_open.vessel_register = std::move(*opened);
     m_stage.takeUp(broken_off.runs, broken_off.cautions_untrue);
     m_so_far = std::move(broken_off);
     return show(std::move(catalogue), look);
 }
 
 Done PracticeDesk::show(Catalogue catalogue, ui::Look& look) {
-    m_round = std::make_unique<ui::Round>(*m_register, *this, std::move(catalogue));
-    if (Done loaded = m_round->load(); !loaded)
+    m_open.round =
+        std::make_unique<ui::Round>(*m_open.vessel_register, m_ports, std::move(catalogue));
+    if (Done loaded = m_open.round->load(); !loaded)
         return loaded;
-    m_window = std::make_unique<ui::Window>(*m_round, look, &m_stage);
-    QObject::connect(m_window.get(), &ui::Window::runFinished, m_window.get(),
+    m_open.window = std::make_unique<ui::Window>(*m_open.round, look, &m_stage);
+    QObject::connect(m_open.window.get(), &ui::Window::runFinished, m_open.window.get(),
                      [this] { (void)keepSoFar(); });
     return {};
 }
@@ -72,82 +72,11 @@ Done PracticeDesk::keepSoFar() {
     return practice::keepUnfinished(m_so_far);
 }
 
-Done PracticeDesk::keepAttempt(const practice::Attempt& attempt) {
-    const Done kept = m_tablet.keepAttempt(attempt);
+Done PracticeDesk::Ended::keep(const practice::Attempt& attempt) {
+    const Done kept = m_tablet.keep(attempt);
     if (kept)
-        (void)practice::putAside(m_so_far); // it has its end
+        (void)practice::putAside(m_so_far);
     return kept;
-}
-
-Result<std::optional<ui::PickedPhotograph>> PracticeDesk::photographFromFile(QWidget* parent) {
-    return m_tablet.photographFromFile(parent);
-}
-
-Result<std::optional<ui::PickedPhotograph>> PracticeDesk::photographFromCamera(QWidget* parent) {
-    return m_tablet.photographFromCamera(parent);
-}
-
-Result<ui::PaperMade> PracticeDesk::makePaper(ui::Paper paper, const FactId& walkdown,
-                                              const QString& door, const ui::GoOn& go_on) {
-    return paperOf(*m_round, *m_register, {paper, walkdown, door, now()}, Pace(go_on));
-}
-
-Result<Fact> PracticeDesk::signedWalkdown(const Fact&) {
-    return notInPractice();
-}
-
-ui::SignatureHolds PracticeDesk::checkSignature(const Recorded<WalkdownSigned>&) {
-    return {};
-}
-
-Result<QString> PracticeDesk::ownKey() {
-    return notInPractice();
-}
-
-Result<std::optional<QString>> PracticeDesk::giveHandover(QWidget*, const QString&,
-                                                          const ui::GoOn&) {
-    return notInPractice();
-}
-
-Checked<std::optional<ui::HandoverSeen>> PracticeDesk::lookAtHandover(QWidget*, const ui::GoOn&) {
-    return noneInPractice();
-}
-
-Done PracticeDesk::takeHandover(const ui::HandoverSeen&, const std::vector<Fact>&,
-                                const ui::GoOn&) {
-    return notInPractice();
-}
-
-Done PracticeDesk::openVessel(const QString&) {
-    return notInPractice();
-}
-
-Checked<std::optional<QString>> PracticeDesk::takeInRegister(QWidget*, const ui::GoOn&) {
-    return noneInPractice();
-}
-
-Checked<std::optional<QString>> PracticeDesk::takeInExercise(QWidget*) {
-    return noneInPractice();
-}
-
-Done PracticeDesk::practise(const QString&, const QString&) {
-    return notInPractice();
-}
-
-Done PracticeDesk::goOnPractising(const QString&) {
-    return notInPractice();
-}
-
-Done PracticeDesk::putExerciseAside() {
-    return notInPractice();
-}
-
-Checked<std::optional<QString>> PracticeDesk::takeInFlagRules(QWidget*) {
-    return noneInPractice();
-}
-
-Done PracticeDesk::leaveFlagRules() {
-    return notInPractice();
 }
 
 } // namespace latchround

@@ -13,9 +13,13 @@
 #include <QByteArray>
 #include <QFileInfo>
 
+#include "app/desktop/language.h"
 #include "app/exchange/durable_file.h"
 #include "app/exchange/fact_json.h"
 #include "app/exchange/file_bytes.h"
+#include "core/error/desktop_errors.h"
+#include "core/phrase/places.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround {
 
@@ -136,14 +140,13 @@ Result<ui::WaitingBatch> batchFrom(const Piece& piece, const std::string& path) 
             batch.photograph = bytesFrom(line.substr(photograph_line.size()));
             continue;
         }
-        auto fact = factFromJson(std::string(line), path + " line " + std::to_string(number));
+        auto fact = factFromJson(line, place::line(path, number));
         if (!fact)
             return tl::unexpected(fact.error());
         batch.facts.push_back(std::move(*fact));
     }
     if (batch.facts.empty() || piece.facts != std::to_string(batch.facts.size()))
-        return tl::unexpected(
-            Complaint{path + " line " + std::to_string(piece.line), "it was cut short", ""});
+        return tl::unexpected(Error{place::line(path, piece.line), errors::waiting_cut_short()});
     return batch;
 }
 
@@ -151,9 +154,8 @@ Result<ui::WaitingBatch> batchFrom(const Piece& piece, const std::string& path) 
 
 Done WaitingFile::keep(const std::vector<ui::WaitingBatch>& waiting) {
     if (m_stays)
-        return tl::unexpected(Complaint{waitingPathOf(m_register).toStdString(),
-                                        "what cannot be read in it is kept nowhere else.",
-                                        "Free some space and start again."});
+        return tl::unexpected(
+            Error{waitingPathOf(m_register).toStdString(), errors::waiting_kept_nowhere_else()});
     if (!m_in_file || m_in_file->empty())
         return waiting.empty() ? takeAway() : writeAnew(waiting);
     const auto added = std::ranges::find_if(waiting, [this](const ui::WaitingBatch& batch) {
@@ -207,11 +209,13 @@ WaitingFile::Read WaitingFile::read() {
     m_in_file.emplace();
     const Result<std::string> text = bytesOf(path.toStdString(), most_waiting_bytes);
     if (!text) {
-        const Complaint fault = unread(
-            text.error().where, "what waited to be saved here cannot be read: " + text.error().what,
-            alsoNamedAside(path));
+        const auto& [where, why] = text.error();
+        const std::optional<QString> aside = alsoNamedAside(path);
+        m_stays = !aside;
         (void)takeAway();
-        return {{}, fault};
+        return {{},
+                Error{where, aside ? errors::waiting_unread(why, aside->toStdString())
+                                   : errors::waiting_unread_stays(why)}};
     }
     Read read;
     std::string spoiled;
@@ -232,29 +236,22 @@ WaitingFile::Read WaitingFile::read() {
         return read;
     }
     const Result<QString> written = writtenAside(path, spoiled);
-    read.fault = unread(read.fault->where,
-                        "of what waited to be saved here, not all can be read: " + read.fault->what,
-                        written ? std::optional(*written) : alsoNamedAside(path));
+    const std::optional<QString> aside = written ? std::optional(*written) : alsoNamedAside(path);
+    m_stays = !aside;
+    Phrase& what = read.fault->what;
+    what = aside ? errors::waiting_unread_in_part(what, aside->toStdString())
+                 : errors::waiting_unread_in_part_stays(what);
     if (!m_stays)
         (void)keep(read.waiting);
     return read;
 }
 
-/// `aside`: where it is kept; nothing where it could not be.
-Complaint WaitingFile::unread(std::string where, std::string what,
-                              const std::optional<QString>& aside) {
-    m_stays = !aside;
-    return {std::move(where), std::move(what),
-            aside ? "It is kept as " + aside->toStdString() + "; report this."
-                  : "The file stays as it is, and nothing is added to it: free some space, then "
-                    "start again."};
-}
-
 Result<QString> WaitingFile::putAside(const std::vector<ui::WaitingBatch>& refused) {
+    const InEnglish english; // for whoever reads the file
     std::string text;
     for (const ui::WaitingBatch& batch : refused) {
         if (batch.refused)
-            text += "refused " + inOneLine(*batch.refused) + '\n';
+            text += "refused " + ui::inOneLine(*batch.refused) + '\n';
         text += textOf(batch);
     }
     if (m_in_file)

@@ -12,8 +12,8 @@
 
 #include <QString>
 
-#include "core/complaint.h"
-#include "ui/round/outside.h"
+#include "core/error/error.h"
+#include "ui/ports/waiting_store.h"
 
 namespace latchround {
 
@@ -30,10 +30,10 @@ public:
     Done takeAway();
 
     /// What was kept. Transactions that cannot be read, and one that was cut short, are put aside
-    /// in a file of their own, which the complaint tells; those that can be read still wait.
+    /// in a file of their own, which the error tells; those that can be read still wait.
     struct Read {
         std::vector<ui::WaitingBatch> waiting;
-        std::optional<Complaint> fault;
+        std::optional<Error> fault;
     };
     Read read();
 
@@ -42,7 +42,6 @@ public:
     Result<QString> putAside(const std::vector<ui::WaitingBatch>& refused);
 
 private:
-    Complaint unread(std::string where, std::string what, const std::optional<QString>& aside);
     Done writeAnew(const std::vector<ui::WaitingBatch>& waiting);
 
     QString m_register;

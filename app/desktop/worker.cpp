@@ -39,7 +39,7 @@ void standBack() {
 
 } // namespace
 
-void doOnWorker(const ui::GoOn& go_on, const std::function<void(const Progress&)>& job) {
+void doOnWorker(const Progress& on_screen, const std::function<void(const Progress&)>& job) {
     StaysOpen here; // on this thread
     QEventLoop loop;
     std::exception_ptr bug;
@@ -49,7 +49,7 @@ void doOnWorker(const ui::GoOn& go_on, const std::function<void(const Progress&)
             &here,
             [&] {
                 here.asking = true;
-                answer = !go_on || go_on(done, of);
+                answer = !on_screen || on_screen(done, of);
                 here.asking = false;
             },
             Qt::BlockingQueuedConnection);

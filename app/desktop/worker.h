@@ -7,19 +7,18 @@
 #include <optional>
 
 #include "core/pace.h"
-#include "ui/round/outside.h"
 
 namespace latchround {
 
-/// Returns when the job has. Each time the job asks, `go_on` is asked on this thread, and its
+/// Returns when the job has. Each time the job asks, `on_screen` is asked on this thread, and its
 /// answer is what the job hears.
-void doOnWorker(const ui::GoOn& go_on, const std::function<void(const Progress&)>& job);
+void doOnWorker(const Progress& on_screen, const std::function<void(const Progress&)>& job);
 
 /// The same for a job that gives something: `Result job(const Progress&)`.
 template <class Job>
-auto onWorker(const ui::GoOn& go_on, const Job& job) {
+auto onWorker(const Progress& on_screen, const Job& job) {
     std::optional<decltype(job(Progress()))> result;
-    doOnWorker(go_on, [&](const Progress& progress) { result.emplace(job(progress)); });
+    doOnWorker(on_screen, [&](const Progress& progress) { result.emplace(job(progress)); });
     return std::move(*result);
 }
 

@@ -14,10 +14,10 @@ constexpr std::uintmax_t largest_file_bytes = 16u * 1024 * 1024;
 
 template <class Read>
 auto fromFile(const std::filesystem::path& path, Read read)
-    -> decltype(read(std::string(), std::string())) {
+    -> decltype(read(std::string(), Phrase())) {
     const Result<std::string> bytes = bytesOf(path, largest_file_bytes);
     if (!bytes)
-        return tl::unexpected(Complaints{bytes.error()});
+        return tl::unexpected(Errors{bytes.error()});
     return read(*bytes, path.string());
 }
 
@@ -32,8 +32,8 @@ Checked<FireTables> fireTablesFromFile(const std::filesystem::path& path) {
 }
 
 Checked<Catalogue> withFlagRulesOf(Catalogue base, const std::filesystem::path& path) {
-    return fromFile(path, [&](const std::string& text, const std::string& name) {
-        return withFlagRules(std::move(base), text, name);
+    return fromFile(path, [&](const std::string& text, Phrase name) {
+        return withFlagRules(std::move(base), text, std::move(name));
     });
 }
 

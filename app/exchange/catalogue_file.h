@@ -3,12 +3,12 @@
 
 #include <filesystem>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/requirement/catalogue.h"
 
 namespace latchround {
 
-/// Where the file lies is the caller's business. Complaints name the file as it was given.
+/// Where the file lies is the caller's business. Errors name the file as it was given.
 Checked<Catalogue> catalogueFromFile(const std::filesystem::path& path);
 Checked<FireTables> fireTablesFromFile(const std::filesystem::path& path);
 

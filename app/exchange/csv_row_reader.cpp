@@ -3,6 +3,9 @@
 #include <algorithm>
 #include <charconv>
 #include <limits>
+#include <utility>
+
+#include "core/error/exchange_errors.h"
 
 namespace latchround {
 
@@ -60,13 +63,13 @@ CellPlace CsvRowReader::placeOf(std::string_view column) const {
 
 bool CsvRowReader::isRequired(std::string_view column) const {
     const auto columns = columnsOf(m_table);
-    const auto found = std::ranges::find(columns, column, &ColumnSpec::name);
-    return found != columns.end() && found->required;
+    const auto found = std::ranges::find(columns, column, &ArrangementColumn::name);
+    return found != columns.end() && found->is_required;
 }
 
-void CsvRowReader::complain(std::string_view column, std::string what, std::string remedy) {
+void CsvRowReader::complain(std::string_view column, Phrase what) {
     if (!m_faults.isSettled(m_table, m_index, column))
-        m_faults.add(placeOf(column), std::move(what), std::move(remedy));
+        m_faults.add(placeOf(column), std::move(what));
     m_faults.settle(m_table, m_index, column);
 }
 
@@ -79,13 +82,13 @@ std::optional<std::string> CsvRowReader::filled(std::string_view column) {
         return std::nullopt;
     // A missing column is complained of at the header, a broken row where its quoting went wrong.
     if (in_header && (cell || !m_row.broken))
-        complain(column, "the cell is empty", "Fill it in.");
+        complain(column, errors::cell_empty());
     m_faults.settle(m_table, m_index, column);
     return std::nullopt;
 }
 
 std::string CsvRowReader::text(std::string_view column) {
-    filled(column); // for its complaint
+    filled(column); // for its error
     const CsvCell* cell = cellOf(column);
     return cell ? cell->text : std::string{};
 }
@@ -109,8 +112,7 @@ std::vector<std::string> CsvRowReader::names(std::string_view column) {
 std::optional<double> CsvRowReader::numberIn(std::string_view column, const std::string& cell) {
     const std::optional<double> value = numberFrom(cell);
     if (!value)
-        complain(column, '"' + cell + "\" is not a number",
-                 "Write digits with a point, such as 71.40, without a unit.");
+        complain(column, errors::cell_not_a_number(cell));
     return value;
 }
 
@@ -135,7 +137,7 @@ int CsvRowReader::wholeNumber(std::string_view column) {
     const auto read = std::from_chars(cell->data(), end, value);
     if (read.ec == std::errc{} && read.ptr == end)
         return value;
-    complain(column, '"' + *cell + "\" is not a whole number", "Write digits only, such as 1200.");
+    complain(column, errors::cell_not_a_whole_number(*cell));
     return 0;
 }
 
@@ -153,8 +155,7 @@ std::optional<std::pair<int, int>> CsvRowReader::spaces(std::string_view column)
     }
     if (cells.size() == 2 && numbers.size() == 2)
         return std::pair(numbers[0], numbers[1]);
-    complain(column, "these are not the categories of two spaces",
-             "Write two numbers with a blank between, such as 3 7, or leave it empty.");
+    complain(column, errors::cell_not_two_spaces());
     return std::nullopt;
 }
 
@@ -164,7 +165,7 @@ bool CsvRowReader::yesNo(std::string_view column, bool if_empty) {
         return if_empty;
     const std::string answer = lowerCase(*cell);
     if (answer != "yes" && answer != "no")
-        complain(column, '"' + *cell + "\" is neither yes nor no", "Write yes or no.");
+        complain(column, errors::cell_not_yes_or_no(*cell));
     return answer == "yes";
 }
 
@@ -174,8 +175,7 @@ std::optional<CalendarDate> CsvRowReader::date(std::string_view column) {
         return std::nullopt;
     const auto day = calendarDateFrom(*cell);
     if (!day)
-        complain(column, '"' + *cell + "\" is not a date",
-                 "Write it as YYYY-MM-DD, such as 2015-03-01, or leave it empty.");
+        complain(column, errors::cell_not_a_date(*cell));
     return day;
 }
 

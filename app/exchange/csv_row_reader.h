@@ -15,6 +15,7 @@
 #include "app/exchange/csv_text.h"
 #include "app/exchange/register_columns.h"
 #include "app/exchange/register_faults.h"
+#include "core/error/reading_errors.h"
 #include "core/vessel/calendar_date.h"
 
 namespace latchround {
@@ -62,7 +63,7 @@ public:
                 return entry.value;
             allowed += (allowed.empty() ? "" : ", ") + std::string(entry.word);
         }
-        complain(column, '"' + *cell + "\" is not known here", "Write one of: " + allowed + ".");
+        complain(column, errors::not_one_of(*cell, allowed));
         return std::nullopt;
     }
 
@@ -73,7 +74,7 @@ private:
     /// The trimmed cell; nothing where it is empty (complained of if required) or lost.
     std::optional<std::string> filled(std::string_view column);
     std::optional<double> numberIn(std::string_view column, const std::string& cell);
-    void complain(std::string_view column, std::string what, std::string remedy);
+    void complain(std::string_view column, Phrase what);
     bool isRequired(std::string_view column) const;
 
     ArrangementTable m_table;

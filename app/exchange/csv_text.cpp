@@ -2,8 +2,11 @@
 
 #include <algorithm>
 #include <string_view>
+#include <utility>
 
 #include "app/exchange/csv_parser.h"
+#include "core/error/reading_errors.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
@@ -96,19 +99,16 @@ private:
             m_at = end;
             ++m_next_line;
             if (!fine)
-                return note(parser, "text stands before or after the quotes of a cell");
+                return note(parser, errors::text_beside_quotes());
         }
         if (!parser.finish())
-            note(parser, "a quoted cell is not closed before the file ends");
+            note(parser, errors::quote_not_closed());
     }
 
-    void note(CsvParser& parser, std::string what) {
+    void note(CsvParser& parser, Phrase what) {
         const std::size_t line = parser.openCellLine();
         CsvRow row = parser.takeOpenRow();
-        m_result.flaws.push_back(
-            {line, row.cells.size() + 1, std::move(what),
-             "Put one quote at each end of the cell and double any quote inside it, or save the "
-             "table as CSV again from the spreadsheet."});
+        m_result.flaws.push_back({line, row.cells.size() + 1, std::move(what)});
         row.broken = true;
         m_result.rows.push_back(std::move(row));
         m_next_line = line + 1;
@@ -127,18 +127,13 @@ private:
 Result<CsvText> csvTextFrom(std::span<const char> bytes, const std::string& name) {
     std::string_view text(bytes.data(), bytes.size());
     if (text.size() > largest_csv_bytes)
-        return tl::unexpected(
-            Complaint{name, "the file is larger than 64 MB",
-                      "A vessel's register is far smaller; choose the right file."});
+        return tl::unexpected(Error{name, errors::csv_too_large(largest_csv_bytes / 1024 / 1024)});
     if (looksLikeUtf16(text))
-        return tl::unexpected(Complaint{name + " line 1, column 1",
-                                        "the file is written in UTF-16, not in UTF-8",
-                                        "Save it as CSV UTF-8."});
+        return tl::unexpected(Error{place::cell(name, 1, 1), errors::csv_in_utf16()});
     if (text.starts_with(utf8_mark))
         text.remove_prefix(utf8_mark.size());
     if (text.find_first_not_of(" \t\r\n,;\"") == text.npos)
-        return tl::unexpected(
-            Complaint{name, "the file is empty", "Export a register to see the tables it needs."});
+        return tl::unexpected(Error{name, errors::csv_empty()});
     std::size_t first_line = 1;
     char delimiter = delimiterOf(text);
     // Some spreadsheets name the separator in a first line of its own: "sep=;".

@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 
 namespace latchround {
 
@@ -28,8 +28,7 @@ struct CsvRow {
 struct CsvFlaw {
     std::size_t line = 0;
     std::size_t column = 0;
-    std::string what;
-    std::string remedy;
+    Phrase what;
 };
 
 struct CsvText {
@@ -42,7 +41,7 @@ struct CsvText {
 /// Larger files are refused: a register of 400 doors is about 50 kB.
 inline constexpr std::size_t largest_csv_bytes = 64u * 1024 * 1024;
 
-/// A complaint where the file as a whole cannot be read: empty, too large, UTF-16. The cells are
+/// An error where the file as a whole cannot be read: empty, too large, UTF-16. The cells are
 /// bytes; whether they are UTF-8 is asked cell by cell (firstByteNotUtf8).
 Result<CsvText> csvTextFrom(std::span<const char> bytes, const std::string& name);
 

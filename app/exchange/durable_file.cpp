@@ -5,10 +5,13 @@
 #include <cstdlib>
 #include <string>
 #include <system_error>
+#include <utility>
 
 #include <fcntl.h>
 #include <sys/stat.h>
 #include <unistd.h>
+
+#include "core/error/reading_errors.h"
 
 namespace latchround {
 
@@ -54,13 +57,24 @@ private:
     std::string m_path;
 };
 
-tl::unexpected<Complaint> complain(const std::filesystem::path& path, const std::string& doing,
-                                   int error, const char* remedy) {
-    return tl::unexpected(
-        Complaint{path.string(), doing + ": " + std::generic_category().message(error), remedy});
+/// What the system says of an error.
+std::string saidOf(int error) {
+    return std::generic_category().message(error);
 }
 
-constexpr auto choose_elsewhere = "Choose another place; what was there before is untouched.";
+tl::unexpected<Error> refusal(const std::filesystem::path& path, Phrase why) {
+    return tl::unexpected(Error{path.string(), std::move(why)});
+}
+
+/// Nothing has happened to what was there before.
+tl::unexpected<Error> refusalOfNew(const std::filesystem::path& path, const PhraseCode<2>& why) {
+    const std::string said = saidOf(errno);
+    return refusal(path, why(said, errors::choose_elsewhere()));
+}
+
+tl::unexpected<Error> refusalOfMore(const std::filesystem::path& path, const PhraseCode<2>& why) {
+    return refusal(path, why(saidOf(errno), Phrase()));
+}
 
 bool writeAll(int descriptor, std::span<const std::byte> bytes) {
     while (!bytes.empty()) {
@@ -120,9 +134,7 @@ Done refuseOverRegister(const std::filesystem::path& to,
         if (std::filesystem::equivalent(to, own, ignored) ||
             std::filesystem::weakly_canonical(to, ignored) ==
                 std::filesystem::weakly_canonical(own, ignored))
-            return tl::unexpected(Complaint{to.string(),
-                                            "this is the register itself: NOT written over",
-                                            "Give another name."});
+            return refusal(to, errors::register_not_written_over());
     }
     return {};
 }
@@ -131,35 +143,31 @@ Done writeDurably(const std::filesystem::path& path, std::span<const std::byte> 
                   IfThere if_there) {
     std::error_code ignored;
     if (path.filename().empty() || std::filesystem::is_directory(path, ignored))
-        return tl::unexpected(
-            Complaint{path.string(), "this is a folder, not a file", "Give a file name."});
+        return refusal(path, errors::folder_not_file_name());
     const std::filesystem::path folder = folderOf(path);
 
     std::string name = (folder / ("." + path.filename().string() + ".XXXXXX")).string();
     Descriptor file{::mkstemp(name.data())};
     if (!file.isOpen())
-        return complain(path, "cannot be written here", errno, choose_elsewhere);
+        return refusalOfNew(path, errors::not_written_here);
     Unfinished unfinished{name};
     allowAsAnyNewFile(file.number(), path);
 
     if (!writeAll(file.number(), bytes))
-        return complain(path, "not all of it could be written", errno, choose_elsewhere);
+        return refusalOfNew(path, errors::not_all_written);
     if (::fsync(file.number()) != 0)
-        return complain(path, "it could not be flushed to the storage", errno, choose_elsewhere);
+        return refusalOfNew(path, errors::file_not_flushed);
     if (!file.close())
-        return complain(path, "the written file could not be closed", errno, choose_elsewhere);
+        return refusalOfNew(path, errors::written_not_closed);
     if (!takePlace(name, path.string(), if_there)) {
         if (errno == EEXIST)
-            return tl::unexpected(Complaint{path.string(),
-                                            "there is a file of this name already: NOT replaced",
-                                            "Give another name, or say that it may be replaced."});
-        return complain(path, "the written file could not take its place", errno, choose_elsewhere);
+            return refusal(path, errors::file_there_already());
+        return refusalOfNew(path, errors::written_not_in_place);
     }
     unfinished.tookItsPlace();
 
     if (!flushFolder(folder))
-        return complain(path, "it is written, but its folder could not be flushed", errno,
-                        "Write it once more before the power goes.");
+        return refusal(path, errors::written_folder_not_flushed(saidOf(errno)));
     return Done{};
 }
 
@@ -167,11 +175,11 @@ Done writeDurablyAt(const std::filesystem::path& path, std::size_t place,
                     std::span<const std::byte> bytes) {
     Descriptor file{::open(path.c_str(), O_WRONLY | O_CLOEXEC)};
     if (!file.isOpen() || ::lseek(file.number(), static_cast<off_t>(place), SEEK_SET) < 0)
-        return complain(path, "cannot be written here", errno, "");
+        return refusalOfMore(path, errors::not_written_here);
     if (!writeAll(file.number(), bytes))
-        return complain(path, "not all of it could be written", errno, "");
+        return refusalOfMore(path, errors::not_all_written);
     if (::fdatasync(file.number()) != 0)
-        return complain(path, "it could not be flushed to the storage", errno, "");
+        return refusalOfMore(path, errors::file_not_flushed);
     return Done{};
 }
 
@@ -182,9 +190,9 @@ bool flushFolder(const std::filesystem::path& folder) {
 
 Done removeDurably(const std::filesystem::path& path) {
     if (::unlink(path.c_str()) != 0)
-        return errno == ENOENT ? Done{} : complain(path, "could not be taken away", errno, "");
+        return errno == ENOENT ? Done{} : refusal(path, errors::file_not_removed(saidOf(errno)));
     if (!flushFolder(folderOf(path)))
-        return complain(path, "its folder could not be flushed", errno, "");
+        return refusal(path, errors::folder_not_flushed(saidOf(errno)));
     return Done{};
 }
 

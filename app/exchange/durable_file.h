@@ -14,13 +14,13 @@ namespace latchround {
 /// What is to become of a file that is there already.
 enum class IfThere { Refuse, Replace };
 
-/// A complaint means: what stood at `path` before stands there still.
+/// An error means: what stood at `path` before stands there still.
 Done writeDurably(const std::filesystem::path& path, std::span<const std::byte> bytes,
                   IfThere if_there);
 
 /// Puts bytes into a file that is there, from this place on, and flushes them; what stands before
 /// them stays whatever happens. Where the file goes on behind them, nothing but the bytes has to be
-/// flushed. After a complaint, or a cut of power, they may be there in part.
+/// flushed. After an error, or a cut of power, they may be there in part.
 Done writeDurablyAt(const std::filesystem::path& path, std::size_t place,
                     std::span<const std::byte> bytes);
 

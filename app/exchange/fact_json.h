@@ -6,7 +6,7 @@
 #include <string_view>
 #include <vector>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/evidence/fact.h"
 
 namespace latchround {
@@ -15,8 +15,8 @@ namespace latchround {
 /// them.
 std::string jsonLineFrom(const Fact& fact);
 
-/// `where` stands in the complaint for the line, e.g. "facts.jsonl line 3".
-Result<Fact> factFromJson(std::string_view line, const std::string& where);
+/// `where` stands in the error for the line: place::line of its file.
+Result<Fact> factFromJson(std::string_view line, const Phrase& where);
 
 /// All facts of the text or every fault of every line. Blank lines are passed over.
 Checked<std::vector<Fact>> factsFromJsonLines(std::string_view text, const std::string& name);

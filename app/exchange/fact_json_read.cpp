@@ -3,11 +3,14 @@
 #include <limits>
 #include <utility>
 
-#include "app/exchange/fact_fields.h"
 #include "app/exchange/fact_json.h"
-#include "app/exchange/json_object.h"
+#include "app/exchange/json_text.h"
+#include "core/error/exchange_errors.h"
+#include "core/evidence/fact_fields.h"
 #include "core/evidence/fact_id.h"
 #include "core/evidence/moment_text.h"
+#include "core/phrase/places.h"
+#include "core/reading/json_object.h"
 
 namespace latchround {
 
@@ -15,9 +18,8 @@ namespace {
 
 class FieldReader {
 public:
-    FieldReader(JsonObject& object, JsonFaults& faults)
-        : m_object(object)
-        , m_faults(faults) {}
+    explicit FieldReader(JsonObject& object)
+        : m_object(object) {}
 
     void operator()(const char* key, std::string& member) {
         member = m_object.text(key, Need::Required).value_or("");
@@ -28,24 +30,17 @@ public:
     }
     template <class Part>
     void operator()(const char* key, std::vector<Part>& member) {
-        const Json* list = m_object.field(key, Need::Required);
-        if (!list)
-            return;
-        if (!list->is_array())
-            m_object.complain(key, "this must be a list", "Write it in brackets.");
-        for (std::size_t i = 0; list->is_array() && i < list->size(); ++i) {
-            JsonObject part((*list)[i], pointerTo(m_object.pointerOf(key), i), m_faults);
-            eachField(member.emplace_back(), FieldReader(part, m_faults));
+        for (JsonObject& part : m_object.objects(key, Need::Required)) {
+            eachField(member.emplace_back(), FieldReader(part));
             part.complainOfTheRest();
         }
     }
-    void operator()(const char* key, std::optional<SampleDrawn>& member) {
-        const Json* given = m_object.field(key, Need::Optional);
-        if (!given)
-            return;
-        JsonObject sample(*given, m_object.pointerOf(key), m_faults);
-        eachField(member.emplace(), FieldReader(sample, m_faults));
-        sample.complainOfTheRest();
+    template <Described Part>
+    void operator()(const char* key, std::optional<Part>& member) {
+        if (auto part = m_object.object(key, Need::Optional)) {
+            eachField(member.emplace(), FieldReader(*part));
+            part->complainOfTheRest();
+        }
     }
     void operator()(const char* key, int& member) {
         member =
@@ -96,21 +91,12 @@ public:
 
 private:
     JsonObject& m_object;
-    JsonFaults& m_faults;
 };
-
-template <std::size_t... Index>
-FactBody bodyOfKind(std::size_t kind, std::index_sequence<Index...>) {
-    FactBody body;
-    ((Index == kind ? void(body.emplace<Index>()) : void()), ...);
-    return body;
-}
 
 void readId(JsonObject& object, const char* key, Need need, std::optional<FactId>& into) {
     into = object.text(key, need);
     if (into && !isFactId(*into))
-        object.complain(key, "this is not the id of a fact",
-                        "Ids are UUIDs of version 7 in lower case.");
+        object.complain(key, errors::not_a_fact_id());
 }
 
 Stamp stampFrom(JsonObject& object) {
@@ -122,8 +108,7 @@ Stamp stampFrom(JsonObject& object) {
         if (const auto moment = momentFrom(*written))
             stamp.when = *moment;
         else
-            object.complain("at", '"' + *written + "\" is not a moment",
-                            "Write it like 2026-11-25T10:42:13.120+01:00.");
+            object.complain("at", errors::text_not_a_moment(*written));
     }
     stamp.person = object.text("person", Need::Required).value_or("");
     stamp.device = object.text("device", Need::Required).value_or("");
@@ -141,12 +126,11 @@ std::optional<std::size_t> kindFrom(JsonObject& object) {
     std::string allowed;
     for (const std::string_view kind : factKindWords)
         allowed += (allowed.empty() ? "" : ", ") + std::string(kind);
-    object.complain("kind", '"' + *written + "\" is no kind of fact",
-                    "It must be one of: " + allowed + ".");
+    object.complain("kind", errors::not_a_fact_kind(*written, allowed));
     return std::nullopt;
 }
 
-Checked<Fact> checkedFact(std::string_view line, const std::string& where) {
+Checked<Fact> checkedFact(std::string_view line, const Phrase& where) {
     const Checked<Json> value = jsonFromLine(line, where);
     if (!value)
         return tl::unexpected(value.error());
@@ -157,8 +141,8 @@ Checked<Fact> checkedFact(std::string_view line, const std::string& where) {
     Fact fact;
     fact.stamp = stampFrom(object);
     if (const auto kind = kindFrom(object)) {
-        fact.body = bodyOfKind(*kind, std::make_index_sequence<std::variant_size_v<FactBodies>>{});
-        std::visit([&](auto& body) { eachField(body, FieldReader(object, faults)); }, fact.body);
+        fact.body = emptyBody(*kind);
+        std::visit([&](auto& body) { eachField(body, FieldReader(object)); }, fact.body);
         object.complainOfTheRest();
     }
     if (!faults.empty())
@@ -168,7 +152,7 @@ Checked<Fact> checkedFact(std::string_view line, const std::string& where) {
 
 } // namespace
 
-Result<Fact> factFromJson(std::string_view line, const std::string& where) {
+Result<Fact> factFromJson(std::string_view line, const Phrase& where) {
     Checked<Fact> fact = checkedFact(line, where);
     if (!fact)
         return tl::unexpected(fact.error().front());
@@ -177,7 +161,7 @@ Result<Fact> factFromJson(std::string_view line, const std::string& where) {
 
 Checked<std::vector<Fact>> factsFromJsonLines(std::string_view text, const std::string& name) {
     std::vector<Fact> facts;
-    Complaints complaints;
+    Errors errors;
     if (text.starts_with("\xEF\xBB\xBF"))
         text.remove_prefix(3);
     for (std::size_t number = 1; !text.empty(); ++number) {
@@ -186,14 +170,14 @@ Checked<std::vector<Fact>> factsFromJsonLines(std::string_view text, const std::
         text.remove_prefix(end == text.npos ? text.size() : end + 1);
         if (line.find_first_not_of(" \t\r") == line.npos)
             continue;
-        Checked<Fact> fact = checkedFact(line, name + " line " + std::to_string(number));
+        Checked<Fact> fact = checkedFact(line, place::line(name, number));
         if (fact)
             facts.push_back(std::move(*fact));
         else
-            std::ranges::move(fact.error(), std::back_inserter(complaints));
+            std::ranges::move(fact.error(), std::back_inserter(errors));
     }
-    if (!complaints.empty())
-        return tl::unexpected(std::move(complaints));
+    if (!errors.empty())
+        return tl::unexpected(std::move(errors));
     return facts;
 }
 

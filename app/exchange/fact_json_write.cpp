@@ -2,8 +2,8 @@
 
 #include <nlohmann/json.hpp>
 
-#include "app/exchange/fact_fields.h"
 #include "app/exchange/fact_json.h"
+#include "core/evidence/fact_fields.h"
 #include "core/evidence/moment_text.h"
 #include "core/reading/written_json.h"
 
@@ -29,9 +29,9 @@ public:
         for (const Part& part : value)
             eachField(part, FieldWriter(list.emplace_back(OrderedJson::object())));
     }
-    void operator()(const char* key, const std::optional<SampleDrawn>& value) {
-        if (value)
-            eachField(*value, FieldWriter(m_object[key] = OrderedJson::object()));
+    template <Described Part>
+    void operator()(const char* key, const Part& value) {
+        eachField(value, FieldWriter(m_object[key] = OrderedJson::object()));
     }
     void operator()(const char* key, std::integral auto value) { m_object[key] = value; }
     void operator()(const char* key, const CalendarDate& value) { m_object[key] = isoText(value); }

@@ -1,11 +1,11 @@
-// The bytes of a file, or a plain sentence why they cannot be had.
+// The bytes of a file, or why they cannot be had.
 #pragma once
 
 #include <cstdint>
 #include <filesystem>
 #include <string>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 
 namespace latchround {
 

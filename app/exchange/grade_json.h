@@ -8,7 +8,7 @@
 #include <string_view>
 #include <vector>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/evidence/door_evidence.h"
 #include "core/grading/graded_walkdown.h"
 #include "core/requirement/catalogue.h"
@@ -27,7 +27,7 @@ struct GradeInput {
     std::vector<Item> doors;
 };
 
-/// Every fault by JSON pointer in one pass, or the whole input. `name` stands in complaints for the
+/// Every fault by JSON pointer in one pass, or the whole input. `name` stands in errors for the
 /// file. The catalogue says which requirement ids there are, which ask for both sides, and their
 /// units.
 Checked<GradeInput> gradeInputFrom(std::string_view json, const std::string& name,

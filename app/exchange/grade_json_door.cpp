@@ -1,7 +1,11 @@
 #include <utility>
 #include <vector>
 
+#include <nlohmann/json.hpp>
+
 #include "app/exchange/grade_json_parts.h"
+#include "core/error/exchange_errors.h"
+#include "core/vessel/arrangement_fields.h"
 
 namespace latchround {
 
@@ -22,10 +26,7 @@ std::optional<std::pair<int, int>> spacesFrom(JsonObject& object, int last) {
                 spaces.push_back(space.get<int>());
     if (field->is_array() && field->size() == 2 && spaces.size() == 2)
         return std::pair(spaces[0], spaces[1]);
-    object.complain("spaces",
-                    "this must be the categories of the two spaces, 1 to " + std::to_string(last) +
-                        " by the fire tables of this vessel",
-                    "Write them like [3, 5].");
+    object.complain("spaces", errors::not_two_spaces(last));
     return std::nullopt;
 }
 
@@ -33,32 +34,25 @@ void readDimensions(JsonObject& object, Door& door) {
     if (const auto opening = object.number("opening_m", Need::Optional)) {
         door.opening_m = *opening;
         if (!(*opening > 0 && *opening <= widest_opening_m))
-            object.complain("opening_m", "a clear opening must be more than 0 and at most 10 m",
-                            "Give the clear width in metres.");
+            object.complain("opening_m", errors::opening_out_of_range());
     }
     door.leaf_mass_kg = object.number("leaf_mass_kg", Need::Optional);
     if (door.leaf_mass_kg && !(*door.leaf_mass_kg > 0 && *door.leaf_mass_kg <= heaviest_leaf_kg))
-        object.complain("leaf_mass_kg", "a leaf must weigh more than 0 and at most 5000 kg",
-                        "Give the mass of the heaviest leaf in kilograms.");
+        object.complain("leaf_mass_kg", errors::leaf_mass_out_of_range());
 }
 
+/// Every yes or no of a door, by its name in the register.
+struct FittingReader {
+    JsonObject& object;
+
+    void operator()(const ArrangementColumn& column, bool& fitted) const {
+        fitted = object.truth(column.name, Need::Optional).value_or(fitted);
+    }
+    void operator()(const ArrangementColumn&, const auto&) const {}
+};
+
 void readFittings(JsonObject& object, Door& door) {
-    const auto read = [&](const char* key, bool& member) {
-        member = object.truth(key, Need::Optional).value_or(member);
-    };
-    read("power_operated", door.power_operated);
-    read("hold_back", door.hold_back);
-    read("alarm", door.alarm);
-    read("designed_to_reopen", door.designed_to_reopen);
-    read("hose_port", door.hose_port);
-    read("escape_route", door.escape_route);
-    read("sill_in_frame", door.sill_in_frame);
-    read("latch", door.latch);
-    read("watertight", door.watertight);
-    read("weathertight", door.weathertight);
-    read("escape_trunk", door.escape_trunk);
-    read("special_category", door.special_category);
-    read("faces_embarkation", door.faces_embarkation);
+    eachField(door, FittingReader{object});
     if (object.truth("remote_release", Need::Optional).value_or(false))
         door.release_groups = {"remote"};
 }

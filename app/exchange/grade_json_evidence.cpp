@@ -2,7 +2,10 @@
 #include <cmath>
 #include <utility>
 
+#include <nlohmann/json.hpp>
+
 #include "app/exchange/grade_json_parts.h"
+#include "core/error/exchange_errors.h"
 #include "core/near_name.h"
 
 namespace latchround {
@@ -27,10 +30,9 @@ public:
                 continue;
             const bool both_sides = row->check == CheckKind::SeenBothSides;
             if (!both_sides && row->check != CheckKind::Seen)
-                m_faults.add(here, "this requirement is not answered by yes or no",
-                             row->source == Source::Gauge
-                                 ? "Give its figure under \"measured\"."
-                                 : "It follows from the runs or from the class.");
+                m_faults.add(here, errors::row_not_answered(row->source == Source::Gauge
+                                                                ? errors::give_measured_figure()
+                                                                : errors::follows_by_itself()));
             else if (value.is_object() && both_sides)
                 sides(*row, value, here);
             else if (const auto answer = answerIn(value, here))
@@ -47,12 +49,11 @@ public:
             if (!row)
                 continue;
             if (row->source != Source::Gauge && !row->incline_deg)
-                m_faults.add(here, "this requirement has no figure taken with rule or gauge",
-                             "Give runs with their marks, or an answer under \"observations\".");
+                m_faults.add(here, errors::row_not_measured());
             else if (!value.is_number() || !(value.get<double>() >= 0))
-                m_faults.add(here, "this must be a number, 0 or more",
-                             row->unit.empty() ? "Write it without quotes."
-                                               : "Write it in " + row->unit + ", without quotes.");
+                m_faults.add(here, errors::figure_negative(row->unit.empty()
+                                                               ? errors::write_without_quotes()
+                                                               : errors::write_in_unit(row->unit)));
             else
                 m_evidence.measured[id].body = {
                     {}, m_evidence.door, id, value.get<double>(), gaugeUnit(*row)};
@@ -67,9 +68,9 @@ private:
         std::vector<std::string_view> known;
         for (const Requirement& other : m_catalogue.rows)
             known.push_back(other.id);
-        const std::string remedy = didYouMean(id, known);
-        m_faults.add(pointer, "the catalogue has no requirement of this name",
-                     remedy.empty() ? "Use the ids of the catalogue." : remedy);
+        const Phrase meant = didYouMean(id, known);
+        m_faults.add(pointer, errors::unknown_requirement(
+                                  meant.empty() ? errors::use_catalogue_ids() : meant));
         return nullptr;
     }
 
@@ -77,7 +78,7 @@ private:
         if (value.is_string())
             if (const auto answer = answerFrom(value.get_ref<const std::string&>()))
                 return answer;
-        m_faults.add(pointer, "this is no answer", "Write \"yes\", \"no\" or \"n/a\".");
+        m_faults.add(pointer, errors::not_an_answer());
         return std::nullopt;
     }
 
@@ -101,25 +102,22 @@ private:
 
 class RunReading {
 public:
-    RunReading(const Door& door, JsonFaults& faults, DoorEvidence& evidence)
+    RunReading(const Door& door, DoorEvidence& evidence)
         : m_door(door)
-        , m_faults(faults)
         , m_evidence(evidence) {}
 
-    void run(const Json& value, const std::string& pointer, std::size_t number) {
-        JsonObject object(value, pointer, m_faults);
+    void run(JsonObject& object) {
         RunRecord record;
-        record.id = "run-" + std::to_string(number);
+        record.id = "run-" + std::to_string(m_evidence.runs.size() + 1);
         record.kind =
             object.word<RunKind>("kind", Need::Optional, runKindWords).value_or(RunKind::Closing);
         record.release =
             object.word<Release>("release", Need::Required, releaseWords).value_or(Release::LetGo);
         record.heel_deg = object.number("heel_deg", Need::Optional).value_or(0);
         if (std::abs(record.heel_deg) > largest_heel_deg)
-            object.complain("heel_deg", "a heel of more than 45 degrees cannot be",
-                            "Give the heel in degrees.");
-        if (const Json* given = object.field("marks", Need::Required))
-            marks(*given, object.pointerOf("marks"), record);
+            object.complain("heel_deg", errors::heel_too_large());
+        if (auto given = object.object("marks", Need::Required))
+            marks(*given, record);
         record.end = endOf(object, record);
         object.complainOfTheRest();
         m_evidence.runs.push_back(std::move(record));
@@ -127,8 +125,8 @@ public:
 
 private:
     /// What counts is their distance from the first mark.
-    void marks(const Json& given, const std::string& pointer, RunRecord& run) {
-        const auto times = markTimes(given, pointer, m_faults);
+    static void marks(JsonObject& given, RunRecord& run) {
+        const auto times = markTimes(given);
         for (const auto& [seconds, kind] : times) {
             Mark mark;
             mark.run = run.id;
@@ -147,15 +145,13 @@ private:
             run.marks, [&](const auto& recorded) { return recorded.mark.kind == last; });
         if (has_last)
             return {run.id, given.value_or(RunOutcome::Complete), ""};
-        const std::string missing = "\"" + std::string(word(last)) + "\" was not marked";
         if (given == RunOutcome::Complete)
-            object.complain("outcome", "the run is not complete: " + missing,
-                            "Give that mark, or write \"spoiled\".");
-        return {run.id, given.value_or(RunOutcome::Spoiled), missing};
+            object.complain("outcome", errors::run_not_complete(word(last)));
+        return {run.id, given.value_or(RunOutcome::Spoiled),
+                "\"" + std::string(word(last)) + "\" was not marked"};
     }
 
     const Door& m_door;
-    JsonFaults& m_faults;
     DoorEvidence& m_evidence;
 };
 
@@ -171,8 +167,7 @@ void readPlate(JsonObject& object, const char* key, DoorEvidence& evidence) {
             std::string allowed;
             for (const Word<FireClass>& entry : fireClassWords)
                 allowed += std::string(entry.word) + ", ";
-            object.complain(key, '"' + *written + "\" is not known here",
-                            "Write one of: " + allowed + "none, illegible.");
+            object.complain(key, errors::not_one_of(*written, allowed + "none, illegible"));
             return;
         }
         plate.state = *state;
@@ -189,8 +184,7 @@ void readSeen(JsonObject& object, const SeenFields& fields, const Catalogue& cat
         const Json* field = object.field(key, Need::Optional);
         if (!field || field->is_object())
             return field;
-        object.complain(key, "this must be an object",
-                        "Write it in braces: {\"requirement\": value}.");
+        object.complain(key, errors::not_an_object_of_rows());
         return nullptr;
     };
     if (const Json* field = objectOf(fields.answers))
@@ -200,22 +194,18 @@ void readSeen(JsonObject& object, const SeenFields& fields, const Catalogue& cat
     readPlate(object, fields.plate, evidence);
 }
 
-std::vector<std::pair<double, MarkKind>> markTimes(const Json& given, const std::string& pointer,
-                                                   JsonFaults& faults) {
-    JsonObject object(given, pointer, faults);
+std::vector<std::pair<double, MarkKind>> markTimes(JsonObject& marks) {
     std::vector<std::pair<double, MarkKind>> times;
     for (const Word<MarkKind>& mark : markKindWords) {
-        const auto seconds = object.number(mark.word, Need::Optional);
+        const auto seconds = marks.number(mark.word, Need::Optional);
         if (seconds && !(*seconds >= 0 && *seconds <= longest_run_s))
-            object.complain(mark.word, "a time must be from 0 to 3600 seconds",
-                            "Give seconds from the start of the watch.");
+            marks.complain(mark.word, errors::mark_time_out_of_range());
         else if (seconds)
             times.emplace_back(*seconds, mark.value);
     }
-    object.complainOfTheRest();
-    if (given.is_object() && given.empty())
-        faults.add(pointer, "a run without marks shows nothing",
-                   "Give the marks that were timed, or take the run out.");
+    marks.complainOfTheRest();
+    if (marks.names().empty())
+        marks.complain(errors::run_without_marks());
     std::ranges::stable_sort(times, {}, &std::pair<double, MarkKind>::first);
     return times;
 }
@@ -229,13 +219,9 @@ MarkKind lastMark(RunKind kind, const Door& door) {
 void readEvidence(JsonObject& object, const Door& door, const Catalogue& catalogue,
                   JsonFaults& faults, DoorEvidence& evidence) {
     readSeen(object, {}, catalogue, faults, evidence);
-    RunReading reading(door, faults, evidence);
-    const Json* runs = object.field("runs", Need::Optional);
-    if (runs && !runs->is_array())
-        object.complain("runs", "this must be a list of runs", "Write it in brackets.");
-    else if (runs)
-        for (std::size_t i = 0; i < runs->size(); ++i)
-            reading.run((*runs)[i], pointerTo(object.pointerOf("runs"), i), i + 1);
+    RunReading reading(door, evidence);
+    for (JsonObject& run : object.objects("runs", Need::Optional, errors::not_a_list_of_runs()))
+        reading.run(run);
 }
 
 } // namespace latchround

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "app/exchange/grade_json.h"
-#include "app/exchange/json_object.h"
+#include "core/reading/json_object.h"
 
 namespace latchround {
 
@@ -25,8 +25,7 @@ void readSeen(JsonObject& object, const SeenFields& fields, const Catalogue& cat
               JsonFaults& faults, DoorEvidence& evidence);
 
 /// An object of marks: seconds on any clock, in the order of time.
-std::vector<std::pair<double, MarkKind>> markTimes(const Json& given, const std::string& pointer,
-                                                   JsonFaults& faults);
+std::vector<std::pair<double, MarkKind>> markTimes(JsonObject& marks);
 
 /// The mark without which a run shows nothing.
 MarkKind lastMark(RunKind kind, const Door& door);

@@ -3,13 +3,15 @@
 
 #include "app/exchange/grade_json.h"
 #include "app/exchange/grade_json_parts.h"
+#include "app/exchange/json_text.h"
+#include "core/error/arrangement_errors.h"
+#include "core/error/exchange_errors.h"
 
 namespace latchround {
 
 namespace {
 
-Particulars vesselFrom(const Json& value, JsonFaults& faults) {
-    JsonObject object(value, "/vessel", faults);
+Particulars vesselFrom(JsonObject& object) {
     Particulars vessel;
     vessel.name = object.text("name", Need::Optional).value_or("");
     vessel.number = object.text("number", Need::Optional).value_or("");
@@ -22,7 +24,7 @@ Particulars vesselFrom(const Json& value, JsonFaults& faults) {
     vessel.sprinklers = object.truth("sprinklers", Need::Optional).value_or(vessel.sprinklers);
     vessel.length_m = object.number("length_m", Need::Optional).value_or(vessel.length_m);
     if (vessel.length_m < 0)
-        object.complain("length_m", "a length cannot be negative", "Give metres.");
+        object.complain("length_m", errors::length_negative());
     object.complainOfTheRest();
     return vessel;
 }
@@ -38,29 +40,21 @@ Checked<GradeInput> gradeInputFrom(std::string_view json, const std::string& nam
     JsonObject top(*document, "", faults);
     GradeInput input;
     if (document->is_object()) {
-        if (const Json* vessel = top.field("vessel", Need::Required))
-            input.vessel = vesselFrom(*vessel, faults);
-        const Json* doors = top.field("doors", Need::Required);
-        if (doors && !doors->is_array())
-            top.complain("doors", "this must be a list of doors", "Write it in brackets.");
-        std::map<std::string, std::size_t> first;
-        for (std::size_t i = 0; doors && doors->is_array() && i < doors->size(); ++i) {
-            JsonObject object((*doors)[i], pointerTo("/doors", i), faults);
+        if (auto vessel = top.object("vessel", Need::Required))
+            input.vessel = vesselFrom(*vessel);
+        std::map<std::string, std::string> first;
+        for (JsonObject& object :
+             top.objects("doors", Need::Required, errors::not_a_list_of_doors())) {
             GradeInput::Item item;
-            if ((*doors)[i].is_object()) {
-                readDoor(object, input.vessel, item);
-                item.evidence.door = item.door.number;
-                readEvidence(object, item.door, catalogue, faults, item.evidence);
-                object.complainOfTheRest();
-                const auto [known, is_new] = first.emplace(item.door.number, i);
-                if (item.door.number.empty() && object.field("id", Need::Optional))
-                    object.complain("id", "a door needs a number", "Give the one painted on it.");
-                else if (!is_new && !item.door.number.empty())
-                    object.complain("id",
-                                    "door \"" + item.door.number + "\" is there twice, first at " +
-                                        pointerTo(pointerTo("/doors", known->second), "id"),
-                                    "Give every door its own id, or put both records in one.");
-            }
+            readDoor(object, input.vessel, item);
+            item.evidence.door = item.door.number;
+            readEvidence(object, item.door, catalogue, faults, item.evidence);
+            object.complainOfTheRest();
+            const auto [known, is_new] = first.emplace(item.door.number, object.pointerOf("id"));
+            if (item.door.number.empty() && object.field("id", Need::Optional))
+                object.complain("id", errors::door_needs_number());
+            else if (!is_new && !item.door.number.empty())
+                object.complain("id", errors::door_recorded_twice(item.door.number, known->second));
             input.doors.push_back(std::move(item));
         }
         top.complainOfTheRest();

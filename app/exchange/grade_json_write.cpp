@@ -5,6 +5,8 @@
 #include "app/exchange/grade_json.h"
 #include "core/reading/written_json.h"
 #include "core/requirement/applicability.h"
+#include "ui/words/grade_words.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround {
 
@@ -47,7 +49,7 @@ OrderedJson rowJson(const RowGrade& row, const std::string& because) {
     object["issuer"] = requirement.issuer;
     object["severity"] = word(requirement.severity);
     const bool not_asked = row.reason.kind == ReasonKind::NotAsked;
-    object["why"] = not_asked ? because : inWords(row.reason);
+    object["why"] = not_asked ? because : ui::reasonText(row.reason);
     if (!not_asked)
         object["asked_because"] = because;
     return object;
@@ -61,8 +63,9 @@ OrderedJson doorJson(const Particulars& vessel, const GradedDoor& graded) {
     object["verdict"] = word(door.verdict);
     object["rows"] = OrderedJson::array();
     for (const RowGrade& row : door.rows)
-        object["rows"].push_back(
-            rowJson(row, askedBecause(*row.requirement, vessel, *graded.door, stand)));
+        object["rows"].push_back(rowJson(
+            row, ui::phraseWords(askedBecause(*row.requirement, vessel, *graded.door, stand))
+                     .toStdString()));
     return object;
 }
 

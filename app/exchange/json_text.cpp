@@ -4,6 +4,9 @@
 #include <set>
 #include <vector>
 
+#include "core/error/reading_errors.h"
+#include "core/phrase/places.h"
+
 namespace latchround {
 
 namespace {
@@ -64,20 +67,19 @@ private:
 };
 
 /// Line and column (in bytes) of a byte counted from 1, as the parser counts them.
-std::string lineAndColumn(std::string_view text, std::size_t byte) {
+Phrase lineAndColumn(const Phrase& name, std::string_view text, std::size_t byte) {
     const std::string_view before = text.substr(0, byte > 0 ? byte - 1 : 0);
     const std::size_t line_start = before.rfind('\n') + 1; // npos + 1 is 0
-    return " line " + std::to_string(std::ranges::count(before, '\n') + 1) + ", column " +
-           std::to_string(before.size() - line_start + 1);
+    return place::cell(name, std::ranges::count(before, '\n') + 1, before.size() - line_start + 1);
 }
 
-std::string columnAlone(std::string_view, std::size_t byte) {
-    return ", column " + std::to_string(byte);
+Phrase columnAlone(const Phrase& where, std::string_view, std::size_t byte) {
+    return place::column(where, byte);
 }
 
-/// `place` turns the byte of a slip into words that follow the name.
-Checked<Json> parsed(std::string_view text, const std::string& name,
-                     std::string (*place)(std::string_view, std::size_t)) {
+/// `slip_place`: where the byte of a slip is, in the file of this name.
+Checked<Json> parsed(std::string_view text, const Phrase& name,
+                     Phrase (*slip_place)(const Phrase&, std::string_view, std::size_t)) {
     KeyWatch watch;
     const Json::parser_callback_t callback = [&](int, Json::parse_event_t event, Json& part) {
         return watch(event, part);
@@ -86,52 +88,26 @@ Checked<Json> parsed(std::string_view text, const std::string& name,
     try {
         value = Json::parse(text, callback);
     } catch (const Json::parse_error& slip) {
-        return tl::unexpected(Complaints{{name + place(text, slip.byte), "this is not JSON",
-                                          "Look for a missing comma, quote or bracket just before "
-                                          "this place; the file must be UTF-8."}});
+        return tl::unexpected(Errors{{slip_place(name, text, slip.byte), errors::not_json()}});
     } catch (const Json::out_of_range&) {
-        return tl::unexpected(Complaints{
-            {placeInJson(name, ""), "a number in it is too large to be read", "Correct it."}});
+        return tl::unexpected(Errors{{place::top(name), errors::json_number_too_large()}});
     }
-    Complaints complaints;
+    Errors errors;
     for (const std::string& pointer : watch.twice())
-        complaints.push_back(
-            {placeInJson(name, pointer), "this field is given twice", "Take one of them out."});
-    if (!complaints.empty())
-        return tl::unexpected(std::move(complaints));
+        errors.emplace_back(place::inJson(name, pointer), errors::field_twice());
+    if (!errors.empty())
+        return tl::unexpected(std::move(errors));
     return value;
 }
 
 } // namespace
 
-Checked<Json> jsonFrom(std::string_view text, const std::string& name) {
+Checked<Json> jsonFrom(std::string_view text, const Phrase& name) {
     return parsed(text, name, lineAndColumn);
 }
 
-Checked<Json> jsonFromLine(std::string_view line, const std::string& where) {
+Checked<Json> jsonFromLine(std::string_view line, const Phrase& where) {
     return parsed(line, where, columnAlone);
-}
-
-std::string pointerTo(std::string_view parent, std::string_view key) {
-    std::string pointer(parent);
-    pointer += '/';
-    for (const char c : key) {
-        if (c == '~')
-            pointer += "~0";
-        else if (c == '/')
-            pointer += "~1";
-        else
-            pointer += c;
-    }
-    return pointer;
-}
-
-std::string pointerTo(std::string_view parent, std::size_t index) {
-    return std::string(parent) + '/' + std::to_string(index);
-}
-
-std::string placeInJson(std::string_view name, std::string_view pointer) {
-    return std::string(name) + " at " + (pointer.empty() ? "its top" : std::string(pointer));
 }
 
 } // namespace latchround

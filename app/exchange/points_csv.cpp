@@ -8,12 +8,14 @@
 
 #include "app/exchange/csv_row_reader.h"
 #include "app/exchange/csv_text.h"
+#include "core/error/exchange_errors.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
 namespace {
 
-constexpr std::size_t most_complaints = 50;
+constexpr std::size_t most_errors = 50;
 
 std::optional<double> numberFrom(std::string text, char delimiter) {
     if (delimiter != ',')
@@ -28,19 +30,15 @@ std::optional<double> numberFrom(std::string text, char delimiter) {
     return value;
 }
 
-std::string placeOf(const std::string& name, std::size_t line, std::size_t column) {
-    return name + " line " + std::to_string(line) + " column " + std::to_string(column);
-}
-
 } // namespace
 
 Checked<std::vector<Point>> pointsFromCsv(std::span<const char> bytes, const std::string& name) {
     const Result<CsvText> csv = csvTextFrom(bytes, name);
     if (!csv)
-        return tl::unexpected(Complaints{csv.error()});
-    Complaints complaints;
+        return tl::unexpected(Errors{csv.error()});
+    Errors errors;
     for (const CsvFlaw& flaw : csv->flaws)
-        complaints.push_back({placeOf(name, flaw.line, flaw.column), flaw.what, flaw.remedy});
+        errors.emplace_back(place::cell(name, flaw.line, flaw.column), flaw.what);
     std::vector<Point> points;
     for (const CsvRow& row : csv->rows) {
         std::vector<std::optional<double>> cells;
@@ -49,23 +47,19 @@ Checked<std::vector<Point>> pointsFromCsv(std::span<const char> bytes, const std
                 cells.push_back(numberFrom(cell.text, csv->delimiter));
         const bool names = &row == &csv->rows.front() &&
                            std::ranges::none_of(cells, [](auto& cell) { return cell.has_value(); });
-        if (names || row.broken || complaints.size() >= most_complaints)
+        if (names || row.broken || errors.size() >= most_errors)
             continue;
         if (cells.size() != 2)
-            complaints.push_back(
-                {name + " line " + std::to_string(row.line),
-                 "a point has two numbers, here are " + std::to_string(cells.size()) + " cells",
-                 "Write x,y on each line."});
+            errors.emplace_back(place::line(name, row.line), errors::not_two_cells(cells.size()));
         else if (cells[0] && cells[1])
             points.push_back({*cells[0], *cells[1]});
         for (std::size_t i = 0; i < cells.size() && cells.size() == 2; ++i)
             if (!cells[i])
-                complaints.push_back({placeOf(name, row.line, i + 1),
-                                      '"' + row.cells[i].text + "\" is not a number",
-                                      "Write a number such as 12.4."});
+                errors.emplace_back(place::cell(name, row.line, i + 1),
+                                    errors::point_not_a_number(row.cells[i].text));
     }
-    if (!complaints.empty())
-        return tl::unexpected(std::move(complaints));
+    if (!errors.empty())
+        return tl::unexpected(std::move(errors));
     return points;
 }
 

@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/trend/line.h"
 
 namespace latchround {

@@ -5,12 +5,12 @@
 #include <span>
 #include <string>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/vessel/arrangement.h"
 
 namespace latchround {
 
-/// `name` stands in complaints for the file: "fleet.csv line 12, column 9 (door.opening_m)". Lines
+/// `name` stands in errors for the file: "fleet.csv line 12, column 9 (door.opening_m)". Lines
 /// and columns count from 1, a column is a cell.
 Checked<Arrangement> arrangementFromCsv(std::span<const char> bytes, const std::string& name);
 

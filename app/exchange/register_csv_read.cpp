@@ -12,6 +12,7 @@
 #include "app/exchange/register_faults.h"
 #include "app/exchange/register_rows.h"
 #include "app/exchange/utf8.h"
+#include "core/error/exchange_errors.h"
 #include "core/near_name.h"
 
 namespace latchround {
@@ -46,14 +47,13 @@ public:
 
     Checked<Arrangement> all() {
         for (const CsvFlaw& flaw : m_csv.flaws)
-            m_faults.add({flaw.line, flaw.column, ""}, flaw.what, flaw.remedy);
+            m_faults.add({flaw.line, flaw.column, ""}, flaw.what);
         if (m_csv.given_up)
             setAllIncomplete();
         for (const CsvRow& row : m_csv.rows)
             read(row);
         if (m_tables[at(Table::Vessel)].rows.empty() && !m_tables[at(Table::Vessel)].incomplete)
-            m_faults.add({}, "the file has no vessel row",
-                         "Begin with the header \"vessel:\" and a row \"vessel\" below it.");
+            m_faults.add({}, errors::no_vessel_row());
         else
             addFaultsOfArrangement();
         if (!m_faults.empty())
@@ -104,33 +104,34 @@ private:
             std::array<char, 16> hex{};
             std::snprintf(hex.data(), hex.size(), "0x%02X",
                           static_cast<unsigned>(static_cast<unsigned char>(text[*bad])));
-            m_faults.add(place, std::string("byte ") + hex.data() + " is not UTF-8",
-                         "Save the file as CSV UTF-8.");
+            m_faults.add(place, errors::byte_not_utf8(hex.data()));
         }
     }
 
     void complainOfKind(const CsvRow& row, const std::string& kind) {
         if (firstByteNotUtf8(kind))
             return; // complained of as that
+        const CellPlace place{row.cells.front().line, 1, ""};
+        if (kind.empty()) {
+            m_faults.add(place, errors::row_of_no_table());
+            return;
+        }
         std::vector<std::string_view> known;
         known.reserve(arrangementTableWords.size());
         for (const auto& entry : arrangementTableWords)
             known.push_back(entry.word);
-        std::string remedy = didYouMean(kind, known);
-        if (!remedy.empty())
-            remedy += " ";
-        m_faults.add({row.cells.front().line, 1, ""},
-                     kind.empty() ? std::string("the row does not say of which table it is")
-                                  : '"' + std::string(trimmed(row.cells.front().text)) +
-                                        "\" begins no row of a register",
-                     remedy + "A row begins with vessel, deck, zone, boundary or door.");
+        const Phrase meant = didYouMean(kind, known);
+        m_faults.add(place,
+                     errors::row_of_unknown_table(trimmed(row.cells.front().text),
+                                                  meant.empty() ? errors::tables_of_register()
+                                                                : errors::meant_or_table(meant)));
     }
 
     void readHeader(Table table, const CsvRow& row) {
         CsvHeader header;
         const auto known = columnsOf(table);
         std::vector<std::string_view> known_names;
-        for (const ColumnSpec& column : known)
+        for (const ArrangementColumn& column : known)
             known_names.push_back(column.name);
         for (std::size_t i = 1; i < row.cells.size(); ++i) {
             const std::string name = lowerCase(trimmed(row.cells[i].text));
@@ -141,19 +142,19 @@ private:
             if (firstByteNotUtf8(name))
                 continue;
             if (std::ranges::find(known_names, name) == known_names.end()) {
-                std::string remedy = didYouMean(name, known_names);
-                m_faults.add(place, "the " + std::string(word(table)) + " table has no such column",
-                             remedy.empty() ? "Correct its name or take the column out." : remedy);
+                const Phrase meant = didYouMean(name, known_names);
+                m_faults.add(place,
+                             errors::unknown_column(
+                                 word(table), meant.empty() ? errors::take_column_out() : meant));
             } else if (!header.columns.emplace(name, i).second) {
-                m_faults.add(place, "the column is there twice", "Take one of them out.");
+                m_faults.add(place, errors::column_twice());
             }
         }
-        for (const ColumnSpec& column : known)
-            if (column.required && !header.columns.contains(column.name) && !row.broken) {
+        for (const ArrangementColumn& column : known)
+            if (column.is_required && !header.columns.contains(column.name) && !row.broken) {
                 m_faults.add(
                     {row.line, 1, std::string(word(table)) + "." + std::string(column.name)},
-                    "the required column " + std::string(column.name) + " is missing",
-                    "Add it to the header and to every row of the table.");
+                    errors::column_missing(column.name));
                 if (column.name == keyColumn(table))
                     m_tables[at(table)].incomplete = true;
             }
@@ -168,16 +169,12 @@ private:
         if (!header) {
             rows.incomplete = true;
             if (!std::exchange(rows.header_asked, true))
-                m_faults.add({row.line, 1, ""}, "this row stands before any header of its table",
-                             "Put the header \"" + std::string(word(table)) +
-                                 ":\" with the names of the columns above it.");
+                m_faults.add({row.line, 1, ""}, errors::row_before_header(word(table)));
             return;
         }
         if (table == Table::Vessel && !rows.rows.empty()) {
             m_faults.add({row.line, 1, "vessel"},
-                         "a file describes one vessel; the first is on line " +
-                             std::to_string(rows.rows.front().row->line),
-                         "Put each vessel in a file of its own.");
+                         errors::second_vessel_row(rows.rows.front().row->line));
             return;
         }
         const bool lines_up = !complainOfExtraCells(row, *header);
@@ -194,10 +191,9 @@ private:
             if (trimmed(row.cells[i].text).empty())
                 continue;
             m_faults.add({row.cells[i].line, i + 1, ""},
-                         "the row has more cells than its header has columns",
-                         m_csv.delimiter == ','
-                             ? "A text or number with a comma in it needs quotes around it."
-                             : "Take the cell out, or name its column in the header.");
+                         errors::more_cells_than_columns(m_csv.delimiter == ','
+                                                             ? errors::quote_commas()
+                                                             : errors::take_cell_out()));
             return true;
         }
         return false;
@@ -227,10 +223,10 @@ private:
         return false;
     }
 
-    /// "; the first is on line 12" where another row before this one has the same key.
-    std::string firstOfSameKey(const ArrangementFault& fault) {
+    /// Says as well on which line another row before this one has the same key.
+    Phrase withFirstOfSameKey(const ArrangementFault& fault) {
         if (fault.field != keyColumn(fault.table))
-            return {};
+            return fault.what;
         const TableRows& rows = m_tables[at(fault.table)];
         auto& first_lines = m_first_lines[at(fault.table)];
         if (first_lines.empty())
@@ -239,8 +235,8 @@ private:
                                     std::pair(i, rows.rows[i].row->line));
         const auto first = first_lines.find(keyOf(m_arrangement, fault.table, fault.row));
         if (first == first_lines.end() || first->second.first >= fault.row)
-            return {};
-        return "; the first is on line " + std::to_string(first->second.second);
+            return fault.what;
+        return errors::first_on_line(fault.what, first->second.second);
     }
 
     void addFaultsOfArrangement() {
@@ -250,8 +246,7 @@ private:
                 continue;
             const auto& [row, header] = rows.rows[fault.row];
             const CsvRowReader reader(fault.table, fault.row, *header, *row, m_faults);
-            m_faults.add(reader.placeOf(fault.field), fault.what + firstOfSameKey(fault),
-                         fault.remedy);
+            m_faults.add(reader.placeOf(fault.field), withFirstOfSameKey(fault));
         }
     }
 
@@ -268,7 +263,7 @@ private:
 Checked<Arrangement> arrangementFromCsv(std::span<const char> bytes, const std::string& name) {
     const Result<CsvText> csv = csvTextFrom(bytes, name);
     if (!csv)
-        return tl::unexpected(Complaints{csv.error()});
+        return tl::unexpected(Errors{csv.error()});
     return RegisterReading(*csv, name).all();
 }
 

@@ -1,8 +1,12 @@
 #include <array>
 #include <charconv>
 #include <cmath>
-#include <initializer_list>
+#include <optional>
+#include <string>
 #include <string_view>
+#include <type_traits>
+#include <utility>
+#include <vector>
 
 #include "app/exchange/register_columns.h"
 #include "app/exchange/register_csv.h"
@@ -30,32 +34,6 @@ std::string metres(double value) {
     return decimals < 2 ? text + "0" : text;
 }
 
-std::string_view yesNo(bool value) {
-    return value ? "yes" : "no";
-}
-
-template <class E>
-std::string_view wordOrNothing(const std::optional<E>& value) {
-    return value ? word(*value) : std::string_view{};
-}
-
-std::string dateOrNothing(const std::optional<CalendarDate>& date) {
-    return date ? isoText(*date) : std::string{};
-}
-
-std::string joined(const std::vector<std::string>& names) {
-    std::string text;
-    for (const std::string& name : names)
-        text += (text.empty() ? "" : " ") + name;
-    return text;
-}
-
-/// With a blank between: a spreadsheet takes 3-7 for a date.
-std::string spacesText(const std::optional<std::pair<int, int>>& spaces) {
-    return spaces ? std::to_string(spaces->first) + " " + std::to_string(spaces->second)
-                  : std::string{};
-}
-
 /// Blanks at an end would be taken off on reading if they stood outside quotes.
 bool needsQuotes(std::string_view cell) {
     constexpr std::string_view blanks = " \t";
@@ -76,81 +54,80 @@ void appendCell(std::string& csv, std::string_view cell) {
     csv += '"';
 }
 
+/// Writes each field into a cell.
+struct CellWriter {
+    std::string& csv;
+
+    void operator()(const ArrangementColumn&, const auto& member) const {
+        appendCell(csv, cell(member));
+    }
+
+private:
+    static std::string_view cell(const std::string& text) { return text; }
+    static std::string cell(double value) { return metres(value); }
+    static std::string cell(const std::optional<double>& value) {
+        return value ? figure(*value) : std::string{};
+    }
+    static std::string cell(int value) { return std::to_string(value); }
+    static std::string_view cell(bool value) { return value ? "yes" : "no"; }
+    static std::string cell(const std::optional<CalendarDate>& day) {
+        return day ? isoText(*day) : std::string{};
+    }
+    static std::string cell(const std::vector<std::string>& names) {
+        std::string text;
+        for (const std::string& name : names)
+            text += (text.empty() ? "" : " ") + name;
+        return text;
+    }
+    /// With a blank between: a spreadsheet takes 3-7 for a date.
+    static std::string cell(const std::optional<std::pair<int, int>>& spaces) {
+        return spaces ? std::to_string(spaces->first) + " " + std::to_string(spaces->second)
+                      : std::string{};
+    }
+    template <class Closed>
+    requires std::is_enum_v<Closed>
+    static std::string_view cell(Closed value) { return word(value); }
+    template <class Closed>
+    requires std::is_enum_v<Closed>
+    static std::string_view cell(const std::optional<Closed>& value) {
+        return value ? word(*value) : std::string_view{};
+    }
+};
+
 void appendHeader(std::string& csv, ArrangementTable table) {
     if (!csv.empty())
         csv += '\n';
     csv += word(table);
     csv += ':';
-    for (const ColumnSpec& column : columnsOf(table))
+    for (const ArrangementColumn& column : columnsOf(table))
         appendCell(csv, column.name);
     csv += '\n';
 }
 
-void appendRow(std::string& csv, ArrangementTable table,
-               std::initializer_list<std::string_view> cells) {
+template <class Listed>
+void appendRow(std::string& csv, ArrangementTable table, const Listed& row) {
     csv += word(table);
-    for (const std::string_view cell : cells)
-        appendCell(csv, cell);
+    eachField(row, CellWriter{csv});
     csv += '\n';
 }
 
-void appendDoor(std::string& csv, const Door& door) {
-    appendRow(csv, ArrangementTable::Door,
-              {door.number,
-               door.deck,
-               metres(door.x_m),
-               metres(door.y_m),
-               door.boundary,
-               word(door.kind),
-               word(door.fire_class),
-               door.plate,
-               metres(door.opening_m),
-               door.leaf_mass_kg ? figure(*door.leaf_mass_kg) : std::string{},
-               yesNo(door.power_operated),
-               yesNo(door.hold_back),
-               joined(door.release_groups),
-               yesNo(door.alarm),
-               yesNo(door.designed_to_reopen),
-               yesNo(door.hose_port),
-               yesNo(door.escape_route),
-               yesNo(door.sill_in_frame),
-               yesNo(door.latch),
-               yesNo(door.watertight),
-               yesNo(door.weathertight),
-               yesNo(door.escape_trunk),
-               yesNo(door.special_category),
-               yesNo(door.faces_embarkation),
-               word(door.normally),
-               dateOrNothing(door.installed),
-               door.maker});
+template <class Listed>
+void appendTable(std::string& csv, ArrangementTable table, const std::vector<Listed>& rows) {
+    appendHeader(csv, table);
+    for (const Listed& row : rows)
+        appendRow(csv, table, row);
 }
 
 } // namespace
 
 std::string csvFrom(const Arrangement& arrangement) {
     std::string csv;
-    const Particulars& vessel = arrangement.particulars;
     appendHeader(csv, ArrangementTable::Vessel);
-    appendRow(csv, ArrangementTable::Vessel,
-              {vessel.name, vessel.number, word(vessel.regime), std::to_string(vessel.passengers),
-               dateOrNothing(vessel.keel_laid), yesNo(vessel.sprinklers), metres(vessel.length_m)});
-    appendHeader(csv, ArrangementTable::Deck);
-    for (const Deck& deck : arrangement.decks)
-        appendRow(csv, ArrangementTable::Deck, {deck.number, deck.name, metres(deck.height_m)});
-    appendHeader(csv, ArrangementTable::Zone);
-    for (const Zone& zone : arrangement.zones)
-        appendRow(csv, ArrangementTable::Zone,
-                  {zone.number, metres(zone.aft_m), metres(zone.forward_m),
-                   zone.area_m2 ? figure(*zone.area_m2) : std::string{}});
-    appendHeader(csv, ArrangementTable::Boundary);
-    for (const Boundary& boundary : arrangement.boundaries)
-        appendRow(csv, ArrangementTable::Boundary,
-                  {boundary.id, word(boundary.place), boundary.zone_aft, boundary.zone_forward,
-                   metres(boundary.x_m), wordOrNothing(boundary.required), word(boundary.division),
-                   spacesText(boundary.spaces)});
-    appendHeader(csv, ArrangementTable::Door);
-    for (const Door& door : arrangement.doors)
-        appendDoor(csv, door);
+    appendRow(csv, ArrangementTable::Vessel, arrangement.particulars);
+    appendTable(csv, ArrangementTable::Deck, arrangement.decks);
+    appendTable(csv, ArrangementTable::Zone, arrangement.zones);
+    appendTable(csv, ArrangementTable::Boundary, arrangement.boundaries);
+    appendTable(csv, ArrangementTable::Door, arrangement.doors);
     return csv;
 }
 

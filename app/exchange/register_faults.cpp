@@ -4,32 +4,36 @@
 #include <utility>
 
 #include "app/exchange/utf8.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
 namespace {
 
-/// A complaint may quote a cell that is not UTF-8; who prints it must not stumble over that.
-std::string printable(std::string text) {
-    while (const auto bad = firstByteNotUtf8(text))
-        text[*bad] = '?';
-    return text;
+/// An error may quote a cell that is not UTF-8; who prints it must not stumble over that.
+Phrase printable(Phrase phrase) {
+    while (const auto bad = firstByteNotUtf8(phrase.text))
+        phrase.text[*bad] = '?';
+    for (Phrase& part : phrase.parts)
+        part = printable(std::move(part));
+    return phrase;
+}
+
+Phrase whereIs(const CellPlace& cell, const Phrase& file) {
+    if (cell.line == 0)
+        return cell.field.empty() ? file : place::field_of_file(file, cell.field);
+    if (cell.column == 0)
+        return cell.field.empty() ? place::line(file, cell.line)
+                                  : place::field_of_line(file, cell.line, cell.field);
+    return cell.field.empty() ? place::cell(file, cell.line, cell.column)
+                              : place::field_of_cell(file, cell.line, cell.column, cell.field);
 }
 
 } // namespace
 
-void RegisterFaults::add(const CellPlace& place, std::string what, std::string remedy) {
-    std::string where = m_file;
-    if (place.line > 0)
-        where += " line " + std::to_string(place.line);
-    if (place.column > 0)
-        where += ", column " + std::to_string(place.column);
-    if (!place.field.empty())
-        where += " (" + place.field + ")";
+void RegisterFaults::add(const CellPlace& cell, Phrase what) {
     m_found.push_back(
-        {place.line,
-         place.column,
-         {std::move(where), printable(std::move(what)), printable(std::move(remedy))}});
+        {cell.line, cell.column, {whereIs(cell, m_file), printable(std::move(what))}});
 }
 
 void RegisterFaults::settle(ArrangementTable table, std::size_t row, std::string_view field) {
@@ -41,15 +45,15 @@ bool RegisterFaults::isSettled(ArrangementTable table, std::size_t row,
     return m_settled.contains({table, row, std::string(field)});
 }
 
-Complaints RegisterFaults::inOrderOfFile() {
+Errors RegisterFaults::inOrderOfFile() {
     std::ranges::stable_sort(m_found, [](const Found& one, const Found& other) {
         return std::pair(one.line, one.column) < std::pair(other.line, other.column);
     });
-    Complaints complaints;
+    Errors errors;
     for (Found& found : m_found)
-        complaints.push_back(std::move(found.complaint));
+        errors.push_back(std::move(found.error));
     m_found.clear();
-    return complaints;
+    return errors;
 }
 
 } // namespace latchround

@@ -1,5 +1,5 @@
 // Collects what is wrong with a register file, cell by cell, so that one cell is complained of once
-// and all complaints come out in the order of the file.
+// and all errors come out in the order of the file.
 #pragma once
 
 #include <cstddef>
@@ -9,12 +9,12 @@
 #include <tuple>
 #include <vector>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/vessel/arrangement_check.h"
 
 namespace latchround {
 
-/// A cell of the file. Column 0: the complaint is about the line, or with line 0 about the file.
+/// A cell of the file. Column 0: the error is about the line, or with line 0 about the file.
 struct CellPlace {
     std::size_t line = 0;
     std::size_t column = 0;
@@ -23,27 +23,27 @@ struct CellPlace {
 
 class RegisterFaults {
 public:
-    explicit RegisterFaults(std::string file)
+    explicit RegisterFaults(Phrase file)
         : m_file(std::move(file)) {}
 
-    void add(const CellPlace& place, std::string what, std::string remedy);
+    void add(const CellPlace& cell, Phrase what);
 
-    /// The cell of this table, row and field has its complaint: what follows from it is not said
+    /// The cell of this table, row and field has its error: what follows from it is not said
     /// again.
     void settle(ArrangementTable table, std::size_t row, std::string_view field);
     bool isSettled(ArrangementTable table, std::size_t row, std::string_view field) const;
 
     bool empty() const { return m_found.empty(); }
-    Complaints inOrderOfFile();
+    Errors inOrderOfFile();
 
 private:
     struct Found {
         std::size_t line;
         std::size_t column;
-        Complaint complaint;
+        Error error;
     };
 
-    std::string m_file;
+    Phrase m_file;
     std::vector<Found> m_found;
     std::set<std::tuple<ArrangementTable, std::size_t, std::string>> m_settled;
 };

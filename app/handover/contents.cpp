@@ -4,6 +4,7 @@
 
 #include "app/exchange/hex.h"
 #include "app/handover/handover.h"
+#include "core/error/handover_errors.h"
 
 namespace latchround {
 
@@ -24,8 +25,7 @@ Result<Contents> contentsFrom(std::string_view text, const std::string& where) {
         const std::string_view entry = line.size() > 66 ? line.substr(66) : std::string_view{};
         if (end == line.npos || !bytesOfHex<32>(hash) || line.substr(64, 2) != "  " ||
             !contents.emplace(entry, hash).second)
-            return tl::unexpected(Complaint{where, std::string(contents_entry) + " is damaged",
-                                            "Have it handed over again."});
+            return tl::unexpected(Error{where, errors::entry_damaged(contents_entry)});
     }
     return contents;
 }

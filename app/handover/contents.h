@@ -7,7 +7,7 @@
 #include <string>
 #include <string_view>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 
 namespace latchround {
 
@@ -17,7 +17,7 @@ using Contents = std::map<std::string, std::string>;
 /// Lines in the order of the names.
 std::string textOf(const Contents& contents);
 
-/// `where` stands in complaints.
+/// `where` stands in errors.
 Result<Contents> contentsFrom(std::string_view text, const std::string& where);
 
 /// The hash that names a photograph's entry; nothing where the entry is none.

@@ -3,8 +3,10 @@
 #include <limits>
 
 #include "app/exchange/hex.h"
-#include "app/exchange/json_object.h"
+#include "app/exchange/json_text.h"
+#include "core/error/handover_errors.h"
 #include "core/evidence/moment_text.h"
+#include "core/reading/json_object.h"
 #include "core/reading/written_json.h"
 
 namespace latchround {
@@ -17,7 +19,7 @@ Moment momentOf(JsonObject& object, const char* key) {
     const auto written = object.text(key, Need::Required);
     const auto moment = written ? momentFrom(*written) : std::nullopt;
     if (written && !moment)
-        object.complain(key, '"' + *written + "\" is not a moment", "Have it handed over again.");
+        object.complain(key, errors::sheet_not_a_moment(*written));
     return moment.value_or(Moment{});
 }
 
@@ -26,34 +28,30 @@ std::size_t countOf(JsonObject& object, const char* key) {
         object.wholeNumber(key, Need::Required, 0, std::numeric_limits<int>::max()).value_or(0));
 }
 
-void readAdopted(JsonObject& top, JsonFaults& faults, CoverSheet& sheet) {
-    const Json* list = top.field("arrangements", Need::Required);
-    if (list && !list->is_array())
-        top.complain("arrangements", "this must be a list", "Have it handed over again.");
-    for (std::size_t i = 0; list && list->is_array() && i < list->size(); ++i) {
-        JsonObject issue((*list)[i], pointerTo("/arrangements", i), faults);
+void readAdopted(JsonObject& top, CoverSheet& sheet) {
+    for (JsonObject& issue :
+         top.objects("arrangements", Need::Required, errors::sheet_not_a_list())) {
         sheet.adopted.push_back(momentOf(issue, "adopted"));
         const auto entry = issue.text("file", Need::Required);
-        if (entry && *entry != arrangementEntry(i + 1))
-            issue.complain("file", "arrangements are numbered from 1",
-                           "Have it handed over again.");
+        if (entry && *entry != arrangementEntry(sheet.adopted.size()))
+            issue.complain("file", errors::sheet_arrangement_number());
         issue.complainOfTheRest();
     }
 }
 
-CoverSheet versionOne(JsonObject& top, JsonFaults& faults) {
+CoverSheet versionOne(JsonObject& top) {
     CoverSheet sheet;
     sheet.vessel_name = top.text("vessel_name", Need::Required).value_or("");
     sheet.vessel_number = top.text("vessel_number", Need::Required).value_or("");
     sheet.device = top.text("device", Need::Required).value_or("");
     sheet.key = top.text("key", Need::Required).value_or("");
     if (!bytesOfHex<32>(sheet.key))
-        top.complain("key", "this is not the key of a device", "Have it handed over again.");
+        top.complain("key", errors::sheet_not_a_key());
     sheet.when = momentOf(top, "when");
     sheet.program = top.text("program", Need::Required).value_or("");
     sheet.facts = countOf(top, "facts");
     sheet.photographs = countOf(top, "photographs");
-    readAdopted(top, faults, sheet);
+    readAdopted(top, sheet);
     top.complainOfTheRest();
     return sheet;
 }
@@ -93,14 +91,10 @@ Result<CoverSheet> coverSheetFrom(std::string_view json, const std::string& wher
     const auto version =
         top.wholeNumber("version", Need::Required, 1, std::numeric_limits<int>::max());
     if (format && *format != format_word)
-        return tl::unexpected(Complaint{where, "this is no handover file", "Choose another file."});
+        return tl::unexpected(Error{where, errors::no_handover()});
     if (version && *version > handover_version)
-        return tl::unexpected(
-            Complaint{where,
-                      "this file comes from a newer program (form " + std::to_string(*version) +
-                          "; this one reads up to " + std::to_string(handover_version) + ")",
-                      "Update this program, or take the file in with the newer one."});
-    CoverSheet sheet = versionOne(top, faults);
+        return tl::unexpected(Error{where, errors::handover_newer(*version, handover_version)});
+    CoverSheet sheet = versionOne(top);
     if (!faults.empty())
         return tl::unexpected(faults.take().front());
     return sheet;

@@ -7,7 +7,7 @@
 #include <string_view>
 #include <vector>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/evidence/stamp.h"
 
 namespace latchround {
@@ -33,7 +33,7 @@ struct CoverSheet {
 std::string jsonFrom(const CoverSheet& sheet);
 
 /// The one place that knows versions: refuses a newer one with a sentence, whatever else is in it.
-/// `where` stands in complaints.
+/// `where` stands in errors.
 Result<CoverSheet> coverSheetFrom(std::string_view json, const std::string& where);
 
 /// "arrangements/1.csv" and so on; counts from 1.

@@ -6,6 +6,8 @@
 
 #include "app/exchange/facts_hash.h"
 #include "app/exchange/hex.h"
+#include "core/error/handover_errors.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
@@ -31,8 +33,7 @@ SqliteRegister::KeySeed freshSeed() {
 
 Result<DeviceKey> DeviceKey::of(SqliteRegister& file) {
     if (sodium_init() < 0)
-        return tl::unexpected(Complaint{"this device's key", "the computer gives no random numbers",
-                                        "Start the computer again."});
+        return tl::unexpected(Error{place::own_key(), errors::no_random_numbers()});
     const auto seed = file.keySeed(freshSeed);
     if (!seed)
         return tl::unexpected(seed.error());

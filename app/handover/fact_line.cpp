@@ -5,12 +5,14 @@
 #include <concepts>
 #include <utility>
 
-#include "app/exchange/fact_fields.h"
 #include "app/exchange/fact_json.h"
 #include "app/exchange/utf8.h"
 #include "core/digit.h"
+#include "core/error/handover_errors.h"
+#include "core/evidence/fact_fields.h"
 #include "core/evidence/fact_id.h"
 #include "core/evidence/moment_text.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
@@ -76,7 +78,8 @@ public:
         expectKey(key);
         list([&] { object(member.emplace_back()); });
     }
-    void operator()(const char* key, SampleDrawn& member) {
+    template <Described Part>
+    void operator()(const char* key, Part& member) {
         expectKey(key);
         object(member);
     }
@@ -208,13 +211,6 @@ private:
     bool m_lost = false;
 };
 
-template <std::size_t... Index>
-FactBody emptyBody(std::size_t kind, std::index_sequence<Index...>) {
-    FactBody body;
-    ((Index == kind ? void(body.emplace<Index>()) : void()), ...);
-    return body;
-}
-
 Result<std::vector<Fact>> allFacts(std::string_view text, const std::string& name,
                                    const Pace& pace) {
     constexpr std::size_t often = 500;
@@ -231,7 +227,7 @@ Result<std::vector<Fact>> allFacts(std::string_view text, const std::string& nam
             facts.push_back(std::move(*plain));
             continue;
         }
-        auto fact = factFromJson(line, name + " line " + std::to_string(number));
+        auto fact = factFromJson(line, place::line(name, number));
         if (!fact)
             return tl::unexpected(fact.error());
         facts.push_back(std::move(*fact));
@@ -262,8 +258,7 @@ std::optional<Fact> factFromPlainLine(std::string_view line) {
     const auto kind = std::ranges::find(factKindWords, reader.field("kind"));
     if (reader.isLost() || kind == factKindWords.end())
         return std::nullopt;
-    fact.body = emptyBody(static_cast<std::size_t>(kind - factKindWords.begin()),
-                          std::make_index_sequence<std::variant_size_v<FactBodies>>{});
+    fact.body = emptyBody(static_cast<std::size_t>(kind - factKindWords.begin()));
     std::visit([&](auto& body) { eachField(body, reader); }, fact.body);
     reader.expect("}");
     return reader.isAtEnd() ? std::optional(std::move(fact)) : std::nullopt;
@@ -283,9 +278,7 @@ Result<std::vector<Fact>> factsById(std::string_view text, const std::string& na
         return one.stamp.id == next.stamp.id && one != next;
     });
     if (other != facts->end())
-        return tl::unexpected(Complaint{
-            name, "the fact " + other->stamp.id + " is there twice, with different content",
-            "Have it handed over again."});
+        return tl::unexpected(Error{name, errors::fact_twice_otherwise(other->stamp.id)});
     facts->erase(std::unique(facts->begin(), facts->end()), facts->end());
     return facts;
 }

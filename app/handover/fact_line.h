@@ -8,7 +8,7 @@
 #include <string_view>
 #include <vector>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/evidence/fact.h"
 #include "core/pace.h"
 
@@ -18,7 +18,7 @@ namespace latchround {
 std::optional<Fact> factFromPlainLine(std::string_view line);
 
 /// All facts of the text, by id and none twice, whatever their order in it; or the first fault.
-/// Refuses two different facts of one id. `name` stands in complaints for the text.
+/// Refuses two different facts of one id. `name` stands in errors for the text.
 /// `pace` may stop it.
 Result<std::vector<Fact>> factsById(std::string_view text, const std::string& name,
                                     const Pace& pace = Pace());

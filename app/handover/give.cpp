@@ -13,6 +13,9 @@
 #include "app/handover/device_key.h"
 #include "app/handover/handover.h"
 #include "app/handover/sealing.h"
+#include "core/error/command_errors.h"
+#include "core/error/handover_errors.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
@@ -78,17 +81,15 @@ Done addPhotographs(Packer& packer, SqliteRegister& from,
     std::size_t done = 0;
     for (const auto& [sha256, entry] : entries) {
         if (!pace.at(done++, entries.size()))
-            return tl::unexpected(stoppedAsAsked("handover file"));
+            return tl::unexpected(stoppedAsAsked(place::handover_file()));
         const auto bytes = from.photograph(sha256);
         if (!bytes)
             return tl::unexpected(bytes.error());
         packer.add(entry, {reinterpret_cast<const char*>(bytes->data()), bytes->size()},
                    Packing::Store);
         if (packer.size() > most_handover_bytes)
-            return tl::unexpected(Complaint{"handover file",
-                                            "it would be larger than " +
-                                                std::to_string(most_handover_bytes >> 20) + " MB",
-                                            "Give a copy of the whole register instead."});
+            return tl::unexpected(Error{place::handover_file(),
+                                        errors::handover_too_large(most_handover_bytes >> 20)});
     }
     return {};
 }
@@ -98,7 +99,7 @@ Done addPhotographs(Packer& packer, SqliteRegister& from,
 Result<Given> handoverOf(SqliteRegister& from, const Giving& giving, const Progress& progress) {
     const Pace pace(progress);
     if (!pace.at(0, 1))
-        return tl::unexpected(stoppedAsAsked("handover file"));
+        return tl::unexpected(stoppedAsAsked(place::handover_file()));
     // Facts before issues: so every door that a fact names is in one of them.
     const auto facts = from.facts();
     if (!facts)
@@ -107,8 +108,7 @@ Result<Given> handoverOf(SqliteRegister& from, const Giving& giving, const Progr
     if (!issues)
         return tl::unexpected(issues.error());
     if (issues->empty())
-        return tl::unexpected(
-            Complaint{"handover file", "this register holds no vessel yet", "Import one first."});
+        return tl::unexpected(Error{place::handover_file(), errors::no_vessel_yet()});
     const auto photographs = photographsOf(from, *facts);
     if (!photographs)
         return tl::unexpected(photographs.error());
@@ -127,7 +127,7 @@ Result<Given> handoverOf(SqliteRegister& from, const Giving& giving, const Progr
     for (const Fact& fact : *facts) {
         constexpr std::size_t often = 500;
         if (++written % often == 0 && !pace.part(fetched, put_down).at(written, facts->size()))
-            return tl::unexpected(stoppedAsAsked("handover file"));
+            return tl::unexpected(stoppedAsAsked(place::handover_file()));
         lines += jsonLineFrom(fact) + '\n';
     }
 
@@ -153,7 +153,7 @@ Result<Given> handoverOf(SqliteRegister& from, const Giving& giving, const Progr
     if (!bytes)
         return tl::unexpected(bytes.error());
     if (!pace.at(1, 1))
-        return tl::unexpected(stoppedAsAsked("handover file"));
+        return tl::unexpected(stoppedAsAsked(place::handover_file()));
     return Given{std::move(sheet), std::move(*bytes)};
 }
 

@@ -25,7 +25,7 @@ struct Given {
 };
 Result<Given> handoverOf(SqliteRegister& from, const Giving& giving, const Progress& progress = {});
 
-/// The same into a file, which is whole afterwards or, after a complaint, untouched; never over the
+/// The same into a file, which is whole afterwards or, after an error, untouched; never over the
 /// register itself.
 Result<CoverSheet> giveTo(const std::filesystem::path& to, SqliteRegister& from,
                           const Giving& giving, IfThere if_there, const Progress& progress = {});

@@ -10,6 +10,7 @@
 #include "app/handover/contents.h"
 #include "app/handover/fact_line.h"
 #include "app/handover/sealing.h"
+#include "core/error/handover_errors.h"
 
 namespace latchround {
 
@@ -17,8 +18,6 @@ namespace {
 
 /// Of the time that reading takes, in hundredths: all but the facts out of their lines.
 constexpr double unpacked = 40;
-
-constexpr const char* again = "Have it handed over again.";
 
 std::span<const std::byte> bytesIn(std::string_view text) {
     return std::as_bytes(std::span(text.data(), text.size()));
@@ -61,8 +60,7 @@ public:
         if (Done done = asSigned(std::string(cover_entry)); !done)
             return done;
         if (!isSignedBy(sheet.key, *listed, hexOf(bytesIn(*signature))))
-            return complain("the signature does not fit the key of the device that signed it: "
-                            "contents.sha256 or contents.sig was changed");
+            return refusal(errors::handover_signature_unfit());
         return {};
     }
 
@@ -72,19 +70,19 @@ public:
             if (entry == contents_entry || entry == signature_entry)
                 continue;
             if (!isKnownEntry(entry, sheet.adopted.size()))
-                return complain("the entry " + entry + " belongs to no handover file");
+                return refusal(errors::entry_not_of_handover(entry));
             if (!m_contents.contains(entry))
-                return complain("the entry " + entry + " was added after it was signed");
+                return refusal(errors::entry_added(entry));
         }
         for (const auto& [entry, hash] : m_contents)
             if (!m_archive.has(entry))
-                return complain(entry + " is missing from it");
+                return refusal(errors::entry_missing(entry));
         for (std::size_t number = 1; number <= sheet.adopted.size(); ++number)
             if (!m_archive.has(arrangementEntry(number)))
-                return complain(arrangementEntry(number) + " is missing from it");
+                return refusal(errors::entry_missing(arrangementEntry(number)));
         for (const std::string_view entry : {facts_entry, key_entry})
             if (!m_archive.has(entry))
-                return complain(std::string(entry) + " is missing from it");
+                return refusal(errors::entry_missing(entry));
         return {};
     }
 
@@ -96,15 +94,15 @@ public:
             return bytes;
         const auto listed = m_contents.find(entry);
         if (listed == m_contents.end() || sha256Hex(bytesIn(*bytes)) != listed->second)
-            return complain(entry + " was changed after it was signed");
+            return refusal(errors::entry_changed(entry));
         return bytes;
     }
     Done asSigned(const std::string& entry) {
         const auto bytes = bytesOf(entry);
         return bytes ? Done{} : tl::unexpected(bytes.error());
     }
-    tl::unexpected<Complaint> complain(const std::string& what) const {
-        return tl::unexpected(Complaint{m_name, what, again});
+    tl::unexpected<Error> refusal(Phrase what) const {
+        return tl::unexpected(Error{m_name, std::move(what)});
     }
 
 private:
@@ -128,7 +126,7 @@ Result<std::vector<Issue>> issuesIn(FileReading& reading, const CoverSheet& shee
         if (!arrangement)
             return tl::unexpected(arrangement.error().front());
         if (isPracticeVessel(arrangement->particulars.number))
-            return reading.complain(entry + " is the practice vessel, whose doors are not there");
+            return reading.refusal(errors::entry_of_practice_vessel(entry));
         issues.push_back({sheet.adopted[i], std::move(*arrangement)});
     }
     std::ranges::sort(issues, isEarlier);
@@ -141,7 +139,7 @@ Done photographsIn(FileReading& reading, const std::map<std::string, std::string
         if (!bytes)
             return tl::unexpected(bytes.error());
         if (sha256Hex(bytesIn(*bytes)) != hash)
-            return reading.complain(entry + " does not have the hash it is named by");
+            return reading.refusal(errors::entry_of_other_hash(entry));
     }
     return {};
 }
@@ -152,9 +150,7 @@ Result<Handover> Handover::read(std::string bytes, const std::string& name, cons
                                 const Progress& progress) {
     if (isSealed(bytes)) {
         if (own == nullptr)
-            return tl::unexpected(
-                Complaint{name, "this file is sealed for one device",
-                          "Look at it with the register of the device it is meant for."});
+            return tl::unexpected(Error{name, errors::sealed_for_a_device()});
         auto opened = unsealed(bytes, *own, name);
         if (!opened)
             return tl::unexpected(opened.error());
@@ -175,7 +171,7 @@ Result<Handover> Handover::read(std::string bytes, const std::string& name, cons
         return tl::unexpected(sheet.error());
     handover.sheet = std::move(*sheet);
     if (isPracticeVessel(handover.sheet.vessel_number))
-        return reading.complain("this comes from practice: nothing in it is a record of a vessel");
+        return reading.refusal(errors::handover_from_practice());
     Done done = reading.signature(handover.sheet);
     if (done)
         done = reading.entries(handover.sheet);
@@ -185,7 +181,7 @@ Result<Handover> Handover::read(std::string bytes, const std::string& name, cons
     if (!pem)
         return tl::unexpected(pem.error());
     if (*pem != pemOf(handover.sheet.key))
-        return reading.complain("key.pem is not the key that handover.json names");
+        return reading.refusal(errors::handover_key_unfit());
     auto issues = issuesIn(reading, handover.sheet, name);
     if (!issues)
         return tl::unexpected(issues.error());
@@ -201,7 +197,7 @@ Result<Handover> Handover::read(std::string bytes, const std::string& name, cons
     handover.facts = std::move(*facts);
     if (handover.facts.size() != handover.sheet.facts ||
         handover.m_photographs.size() != handover.sheet.photographs)
-        return reading.complain("it does not hold as much as its first page says");
+        return reading.refusal(errors::handover_holds_other_count());
     if (!pace.at(1, 1))
         return tl::unexpected(stoppedAsAsked(name));
     return handover;

@@ -40,9 +40,9 @@ inline constexpr std::uint64_t most_small_entry_bytes = 64ull << 20;
 
 class Handover {
 public:
-    /// Reads and checks all of it: form, hashes, signature, every fact and arrangement. A complaint
+    /// Reads and checks all of it: form, hashes, signature, every fact and arrangement. An error
     /// names what is wrong, and where a byte was changed, in which entry. `name` stands in
-    /// complaints for the file; a file sealed for `own` is opened with it. Whether the key is one
+    /// errors for the file; a file sealed for `own` is opened with it. Whether the key is one
     /// to believe is another question: handover/key_rules.
     static Result<Handover> read(std::string bytes, const std::string& name, const DeviceKey* own,
                                  const Progress& progress = {});

@@ -4,8 +4,10 @@
 #include <vector>
 
 #include "app/handover/device_key.h"
+#include "core/error/handover_errors.h"
 #include "core/evidence/ledger.h"
 #include "core/evidence/references.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
@@ -35,18 +37,14 @@ bool isAcceptance(const Fact& fact, const std::string& key, const std::string& o
 } // namespace
 
 Result<KeyStanding> standingOf(const CoverSheet& sheet, SqliteRegister& here) {
-    const std::string fingerprint = "the fingerprint " + fingerprintOf(sheet.key);
     if (sheet.device == here.device()) {
         const auto own = DeviceKey::of(here);
         if (!own)
             return tl::unexpected(own.error());
         if (own->publicHex() == sheet.key)
             return KeyStanding::Own;
-        return tl::unexpected(
-            Complaint{"device " + sheet.device,
-                      "the file says that it comes from this very device, but its key has " +
-                          fingerprint + ", which is not this device's",
-                      "Do not take it; find out who made it."});
+        return tl::unexpected(Error{place::device(sheet.device),
+                                    errors::own_device_other_key(fingerprintOf(sheet.key))});
     }
     const auto keys = keysAccepted(here);
     if (!keys)
@@ -60,12 +58,10 @@ Result<KeyStanding> standingOf(const CoverSheet& sheet, SqliteRegister& here) {
         other = &accepted;
     }
     if (other != nullptr)
-        return tl::unexpected(Complaint{
-            "device " + sheet.device + (other->remark.empty() ? "" : " (" + other->remark + ")"),
-            "it comes with another key than the one accepted for it: " + fingerprint +
-                " instead of " + fingerprintOf(other->key),
-            "Do not take it before you have asked whoever has that tablet; if its key "
-            "really is new, take the old acceptance back first."});
+        return tl::unexpected(
+            Error{other->remark.empty() ? place::device(sheet.device)
+                                        : place::device_named(sheet.device, other->remark),
+                  errors::device_other_key(fingerprintOf(sheet.key), fingerprintOf(other->key))});
     return KeyStanding::Asks;
 }
 
@@ -84,14 +80,9 @@ Done acceptsNothingInOurName(std::span<const Fact> brought, SqliteRegister& here
         };
         if (std::ranges::any_of(*recorded, same) || std::ranges::any_of(acceptance, same))
             continue;
-        return tl::unexpected(Complaint{
-            "fact " + fact.stamp.id,
-            "it accepts, in the name of this device, a key that nobody here has accepted: "
-            "key " +
-                body->key + " of device " + body->of_device + ", fingerprint " +
-                fingerprintOf(body->key),
-            "If this register was put back from a backup, compare that key as well and "
-            "accept it; else do not take the file."});
+        return tl::unexpected(Error{
+            place::fact(fact.stamp.id),
+            errors::accepts_in_our_name(body->key, body->of_device, fingerprintOf(body->key))});
     }
     return {};
 }
@@ -102,10 +93,8 @@ Done acceptedBy(std::span<const Fact> facts, const CoverSheet& sheet, const std:
     });
     if (accepted)
         return {};
-    return tl::unexpected(Complaint{
-        "device " + sheet.device,
-        "nobody here has accepted its key yet; it has the fingerprint " + fingerprintOf(sheet.key),
-        "Compare the fingerprint with what that tablet shows, and accept it."});
+    return tl::unexpected(
+        Error{place::device(sheet.device), errors::key_not_accepted(fingerprintOf(sheet.key))});
 }
 
 } // namespace latchround

@@ -25,7 +25,7 @@ Result<KeyStanding> standingOf(const CoverSheet& sheet, SqliteRegister& here);
 Done acceptsNothingInOurName(std::span<const Fact> brought, SqliteRegister& here,
                              std::span<const Fact> acceptance);
 
-/// A complaint unless the facts hold a KeyAccepted of this device for the sheet's key and device.
+/// An error unless the facts hold a KeyAccepted of this device for the sheet's key and device.
 Done acceptedBy(std::span<const Fact> facts, const CoverSheet& sheet, const std::string& device);
 
 } // namespace latchround

@@ -5,8 +5,11 @@
 #include <set>
 
 #include "app/exchange/facts_hash.h"
+#include "core/error/handover_errors.h"
 #include "core/evidence/admission.h"
 #include "core/evidence/basis.h"
+#include "core/evidence/references.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
@@ -22,8 +25,7 @@ Done checkPhotographs(const SqliteRegister& file, const Ledger& ledger, Register
         if (!bytes)
             return tl::unexpected(bytes.error());
         if (sha256Hex(*bytes) != sha256)
-            check.faults.push_back({"photograph " + sha256, "its bytes were changed",
-                                    "Take it over again from another tablet."});
+            check.faults.push_back({place::photograph(sha256), errors::photograph_changed()});
     }
     std::set<std::string> missing;
     for (const auto& [id, fact] : ledger.facts())
@@ -55,25 +57,24 @@ void checkCorrections(const Ledger& ledger, RegisterCheck& check) {
         return found ? std::optional(*found) : std::nullopt;
     };
     for (const auto& [id, fact] : ledger.facts()) {
-        const bool takes_back = std::holds_alternative<TakenBack>(fact.body) ||
-                                std::holds_alternative<Undone>(fact.body);
-        const auto complain = [&, &where = id](const std::string& what) {
-            check.faults.push_back({"fact " + where, what, "No program of ours writes this."});
+        const bool takes_back = takesBack(fact.body);
+        const auto complain = [&, &where = id](Phrase what) {
+            check.faults.push_back({place::fact(where), std::move(what)});
         };
         if (!fact.stamp.supersedes) {
             if (takes_back)
-                complain("it takes something back but does not say what");
+                complain(errors::takes_back_nothing());
             continue;
         }
         const FactId& slip = *fact.stamp.supersedes;
         replaced.insert(slip);
         const Fact* old = ledger.find(slip);
         if (old == nullptr)
-            complain("the fact it replaces, " + slip + ", is not here");
+            complain(errors::replaced_not_here(slip));
         else if (runsInACircle(ledger, fact))
-            complain("it replaces " + slip + ", which replaces it in turn");
+            complain(errors::replaced_in_circle(slip));
         else if (!mayReplace(fact, *old, copyOf))
-            complain("it replaces " + slip + ", which is about something else");
+            complain(errors::replaced_other(slip));
         else if (id < slip)
             check.out_of_order.push_back(id);
     }
@@ -108,12 +109,14 @@ void checkSignature(const Ledger& ledger, const Keys& keys, const Fact& fact,
     const auto& body = std::get<WalkdownSigned>(fact.body);
     const BasisCheck basis = checkedSignature(ledger, fact);
     const KeyStanding standing = keys.standing(fact.stamp.device, body.key);
-    const std::string where = "signature " + fact.stamp.id;
+    const auto complain = [&](Phrase why) {
+        check.faults.push_back(
+            {place::signature(fact.stamp.id), errors::signature_fails(std::move(why))});
+    };
     if (basis.fault)
-        check.faults.push_back({where, *basis.fault, "Do not rely on this signature."});
+        complain(*basis.fault);
     if (standing == KeyStanding::Asks && keys.knows(fact.stamp.device))
-        check.faults.push_back({where, "it was made with another key than that of its device",
-                                "Do not rely on this signature."});
+        complain(errors::signed_with_other_key());
     check.signatures.push_back({&fact, standing, basis.later.size()});
 }
 
@@ -121,7 +124,8 @@ void checkReport(const Ledger& ledger, const Fact& fact, RegisterCheck& check) {
     const auto& body = std::get<ReportMade>(fact.body);
     const BasisCheck basis = checkedBasis(vesselBasisOf(ledger), body.covers, body.facts_sha256);
     if (basis.fault)
-        check.faults.push_back({"report " + fact.stamp.id, *basis.fault, "Make the report again."});
+        check.faults.push_back(
+            {place::report_made(fact.stamp.id), errors::report_fails(*basis.fault)});
     check.reports.push_back({&fact, basis.later.size()});
 }
 

@@ -24,7 +24,7 @@ struct ReportChecked {
 };
 
 struct RegisterCheck {
-    Complaints faults;
+    Errors faults;
     std::size_t photographs = 0;                  ///< whose bytes are here
     std::vector<std::string> photographs_missing; ///< hashes that facts name; not a fault
     std::vector<SignatureChecked> signatures;     ///< by id
@@ -35,7 +35,7 @@ struct RegisterCheck {
     std::vector<KeyAccepted> keys; ///< accepted on this device
 };
 
-/// `ledger`: every fact of the register. A complaint only where the register cannot be read.
+/// `ledger`: every fact of the register. An error only where the register cannot be read.
 Result<RegisterCheck> checkedRegister(SqliteRegister& file, const Ledger& ledger);
 
 } // namespace latchround

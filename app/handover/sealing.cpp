@@ -5,6 +5,8 @@
 #include <sodium.h>
 
 #include "app/exchange/hex.h"
+#include "core/error/handover_errors.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
@@ -31,9 +33,7 @@ Result<std::string> sealedFor(std::string_view receiver, std::string_view bytes)
     const auto key = bytesOfHex<32>(receiver);
     BoxKey box{};
     if (!key || crypto_sign_ed25519_pk_to_curve25519(box.data(), uchars(key->data())) != 0)
-        return tl::unexpected(Complaint{"key " + std::string(receiver),
-                                        "this is not the key of a device",
-                                        "Copy all 64 digits as the other tablet shows them."});
+        return tl::unexpected(Error{place::key(receiver), errors::receiver_not_a_key()});
     std::string sealed = std::string(sealed_line) + std::string(receiver) + "\n";
     const std::size_t header = sealed.size();
     sealed.resize(header + bytes.size() + crypto_box_SEALBYTES);
@@ -50,20 +50,13 @@ Result<std::string> unsealed(std::string_view sealed, const DeviceKey& own,
     sealed.remove_prefix(sealed_line.size());
     const std::string_view key_line = sealed.substr(0, key_line_size);
     const std::string_view receiver = key_line.substr(0, 64);
-    const auto damaged = [&] {
-        return tl::unexpected(
-            Complaint{name, "the sealed file is damaged", "Have it handed over again."});
-    };
+    const auto damaged = [&] { return tl::unexpected(Error{name, errors::sealed_file_damaged()}); };
     if (key_line.size() != key_line_size || key_line.back() != '\n' || !bytesOfHex<32>(receiver))
         return damaged();
     if (receiver != own.publicHex())
         return tl::unexpected(
-            Complaint{name,
-                      "this file is sealed for another device, the one whose key has the "
-                      "fingerprint " +
-                          fingerprintOf(receiver),
-                      "Open it there, or have it sealed for this device, whose fingerprint is " +
-                          fingerprintOf(own.publicHex()) + "."});
+            Error{name, errors::sealed_for_another(fingerprintOf(receiver),
+                                                   fingerprintOf(own.publicHex()))});
     sealed.remove_prefix(key_line_size);
     if (sealed.size() < crypto_box_SEALBYTES)
         return damaged();

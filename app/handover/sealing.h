@@ -15,7 +15,7 @@ Result<std::string> sealedFor(std::string_view receiver, std::string_view bytes)
 
 bool isSealed(std::string_view bytes);
 
-/// `name` stands in the complaint: sealed for somebody else, or damaged.
+/// `name` stands in the error: sealed for somebody else, or damaged.
 Result<std::string> unsealed(std::string_view sealed, const DeviceKey& own,
                              const std::string& name);
 

@@ -10,6 +10,7 @@
 
 #include "app/handover/walkdown_signature.h"
 #include "core/evidence/ledger.h"
+#include "core/phrase/phrase.h"
 
 namespace latchround {
 
@@ -21,8 +22,8 @@ public:
         : m_check(std::move(check)) {}
 
     struct Standing {
-        std::optional<std::string> fault; ///< in words; nothing where it holds
-        std::size_t later = 0;            ///< facts of the walkdown that came after it
+        std::optional<Phrase> fault; ///< nothing where it holds
+        std::size_t later = 0;       ///< facts of the walkdown that came after it
     };
     const Standing& of(const Ledger& ledger, const Fact& signature);
 

@@ -4,7 +4,9 @@
 #include <set>
 
 #include "app/handover/device_key.h"
+#include "core/error/handover_errors.h"
 #include "core/evidence/differences.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
@@ -19,11 +21,8 @@ Done isSameVessel(const CoverSheet& sheet, SqliteRegister& into) {
     const bool begins = *here == Arrangement{};
     if (begins || vessel.number == sheet.vessel_number)
         return {};
-    return tl::unexpected(
-        Complaint{"vessel " + sheet.vessel_number + " " + sheet.vessel_name,
-                  "the file is about another vessel than this register, which is about " +
-                      vessel.number + " " + vessel.name,
-                  "Open the register of that vessel, or begin a new one."});
+    return tl::unexpected(Error{place::vessel_named(sheet.vessel_number, sheet.vessel_name),
+                                errors::handover_of_other_vessel(vessel.number, vessel.name)});
 }
 
 Incoming incomingFrom(const Handover& handover, const Taking& taking) {

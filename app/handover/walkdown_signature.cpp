@@ -3,7 +3,9 @@
 #include "app/exchange/fact_json.h"
 #include "app/exchange/facts_hash.h"
 #include "app/exchange/hex.h"
+#include "core/error/handover_errors.h"
 #include "core/evidence/basis.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
@@ -21,8 +23,7 @@ Result<Fact> signedWalkdown(const Ledger& ledger, const Fact& unsigned_fact, con
     Fact fact = unsigned_fact;
     auto& body = std::get<WalkdownSigned>(fact.body);
     if (!ledger.walkdown(body.walkdown))
-        return tl::unexpected(Complaint{"walkdown " + body.walkdown,
-                                        "there is no such walkdown to sign", "Choose another."});
+        return tl::unexpected(Error{place::walkdown(body.walkdown), errors::no_walkdown_to_sign()});
     const std::vector<const Fact*> basis = basisOf(ledger, body.walkdown);
     body.covers = coverOf(basis);
     body.facts_sha256 = factsSha256(basis);
@@ -41,12 +42,10 @@ BasisCheck checkedBasis(std::span<const Fact* const> basis, std::span<const Cove
         for (const Covered& covered : found)
             now = covered.device == then.device ? covered.facts : now;
         if (now != then.facts)
-            check.fault = "it rests on " + std::to_string(then.facts) + " facts of device " +
-                          then.device + " up to " + then.last + "; " + std::to_string(now) +
-                          " are here";
+            check.fault = errors::basis_of_other_count(then.facts, then.device, then.last, now);
     }
     if (!check.fault && factsSha256(split.covered) != facts_sha256)
-        check.fault = "the facts it rests on are not what they were then";
+        check.fault = errors::basis_changed();
     return check;
 }
 
@@ -54,7 +53,7 @@ BasisCheck checkedSignature(const Ledger& ledger, const Fact& fact) {
     const auto& body = std::get<WalkdownSigned>(fact.body);
     BasisCheck check = checkedBasis(basisOf(ledger, body.walkdown), body.covers, body.facts_sha256);
     if (!check.fault && !isSignedBy(body.key, lineWithoutSignature(fact), body.signature))
-        check.fault = "the signature does not fit its key and what it says";
+        check.fault = errors::signature_unfit();
     return check;
 }
 

@@ -9,6 +9,7 @@
 
 #include "app/handover/device_key.h"
 #include "core/evidence/ledger.h"
+#include "core/phrase/phrase.h"
 
 namespace latchround {
 
@@ -18,8 +19,8 @@ Result<Fact> signedWalkdown(const Ledger& ledger, const Fact& unsigned_fact, con
 
 /// How a walkdown's facts stand to what somebody signed or reported.
 struct BasisCheck {
-    std::optional<std::string> fault; ///< in words; nothing where all is as it was
-    std::vector<const Fact*> later;   ///< came after it, by id; into the ledger
+    std::optional<Phrase> fault;    ///< nothing where all is as it was
+    std::vector<const Fact*> later; ///< came after it, by id; into the ledger
 };
 BasisCheck checkedBasis(std::span<const Fact* const> basis, std::span<const Covered> covers,
                         const std::string& facts_sha256);

@@ -4,6 +4,9 @@
 
 #include <zip.h>
 
+#include "core/error/handover_errors.h"
+#include "core/phrase/places.h"
+
 namespace latchround {
 
 namespace {
@@ -27,8 +30,8 @@ bool leadsOut(std::string_view name) {
            name.find("..") != name.npos || name.find(':') != name.npos;
 }
 
-Complaint damaged(const std::string& where, const std::string& detail) {
-    return {where, "the file is damaged (" + detail + ")", "Have it handed over again."};
+Error damaged(const std::string& where, Phrase in_what) {
+    return {where, errors::handover_damaged(std::move(in_what))};
 }
 
 } // namespace
@@ -102,23 +105,23 @@ Result<std::string> ZipWriter::finish(const Pace& pace) {
         m_inside->complain(zip_strerror(m_inside->archive));
     else
         m_inside->archive = nullptr;
-    const auto refuse = [&](const std::string& words) {
-        return tl::unexpected(Complaint{"handover file", "it could not be put together: " + words,
-                                        "Close other programs and try again."});
+    const auto refuse = [&](Phrase why) {
+        return tl::unexpected(
+            Error{place::handover_file(), errors::handover_not_made(std::move(why))});
     };
     if (asked.isStopped())
-        return tl::unexpected(stoppedAsAsked("handover file"));
+        return tl::unexpected(stoppedAsAsked(place::handover_file()));
     if (!m_inside->fault.empty())
         return refuse(m_inside->fault);
     zip_source_t* made = m_inside->target;
     zip_stat_t stat;
     if (zip_source_stat(made, &stat) != 0 || zip_source_open(made) != 0)
-        return refuse("its bytes cannot be had");
+        return refuse(errors::handover_bytes_missing());
     std::string bytes(stat.size, '\0');
     const zip_int64_t got = zip_source_read(made, bytes.data(), bytes.size());
     zip_source_close(made);
     if (got != static_cast<zip_int64_t>(bytes.size()))
-        return refuse("not all of its bytes can be had");
+        return refuse(errors::handover_bytes_cut_short());
     return bytes;
 }
 
@@ -134,10 +137,7 @@ Result<ZipReader> ZipReader::open(std::string bytes, const std::string& name) {
     ZipReader reader;
     reader.m_name = name;
     reader.m_bytes = std::make_unique<std::string>(std::move(bytes));
-    const auto no_archive = [&] {
-        return tl::unexpected(Complaint{name, "this is no handover file, or only a part of one",
-                                        "Choose another file, or have it handed over again."});
-    };
+    const auto no_archive = [&] { return tl::unexpected(Error{name, errors::handover_in_part()}); };
     if (reader.m_bytes->empty()) // libzip takes nothing for an archive of nothing
         return no_archive();
     zip_error_t error;
@@ -160,18 +160,14 @@ Result<ZipReader> ZipReader::open(std::string bytes, const std::string& name) {
         if (zip_stat_index(reader.m_archive.get(), i, ZIP_FL_ENC_STRICT, &stat) != 0 ||
             (stat.valid & ZIP_STAT_NAME) == 0 || (stat.valid & ZIP_STAT_SIZE) == 0 ||
             (stat.valid & ZIP_STAT_COMP_SIZE) == 0)
-            return tl::unexpected(damaged(name, "an entry cannot be read"));
+            return tl::unexpected(damaged(name, errors::an_entry_unreadable()));
         const std::string entry = stat.name;
         if (leadsOut(entry))
-            return tl::unexpected(
-                Complaint{name, "the name of the entry \"" + entry + "\" leads out of the file",
-                          "No handover file is made so; do not use it."});
+            return tl::unexpected(Error{name, errors::entry_leads_out(entry)});
         if (!reader.m_entries.emplace(entry, Place{i, stat.size}).second)
-            return tl::unexpected(damaged(name, "the entry " + entry + " is there twice"));
+            return tl::unexpected(damaged(name, errors::entry_twice(entry)));
         if (stat.size > small_enough && stat.size / most_swelling > stat.comp_size)
-            return tl::unexpected(
-                Complaint{name, "the entry " + entry + " would swell out of all proportion",
-                          "No handover file is made so; do not use it."});
+            return tl::unexpected(Error{name, errors::entry_swells(entry)});
     }
     return reader;
 }
@@ -186,16 +182,13 @@ std::vector<std::string> ZipReader::entries() const {
 Result<std::string> ZipReader::read(std::string_view entry, std::uint64_t most_bytes) const {
     const auto found = m_entries.find(entry);
     if (found == m_entries.end())
-        return tl::unexpected(Complaint{m_name, std::string(entry) + " is missing from it",
-                                        "Have it handed over again."});
+        return tl::unexpected(Error{m_name, errors::entry_missing(entry)});
     const auto& [name, place] = *found;
     if (place.size > most_bytes)
-        return tl::unexpected(
-            Complaint{m_name, name + " is larger than " + std::to_string(most_bytes >> 20) + " MB",
-                      "No handover file is made so; do not use it."});
+        return tl::unexpected(Error{m_name, errors::entry_too_large(name, most_bytes >> 20)});
     zip_file_t* file = zip_fopen_index(m_archive.get(), place.index, 0);
     if (file == nullptr)
-        return tl::unexpected(damaged(m_name, name + " cannot be read"));
+        return tl::unexpected(damaged(m_name, errors::entry_unreadable(name)));
     std::string bytes(place.size, '\0');
     const zip_int64_t got = zip_fread(file, bytes.data(), bytes.size());
     char beyond = 0;
@@ -204,8 +197,7 @@ Result<std::string> ZipReader::read(std::string_view entry, std::uint64_t most_b
         got == static_cast<zip_int64_t>(bytes.size()) && zip_fread(file, &beyond, 1) == 0;
     zip_fclose(file);
     if (!whole)
-        return tl::unexpected(
-            Complaint{m_name, name + " is damaged", "Have it handed over again."});
+        return tl::unexpected(Error{m_name, errors::entry_damaged(name)});
     return bytes;
 }
 

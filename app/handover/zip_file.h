@@ -10,7 +10,7 @@
 #include <string_view>
 #include <vector>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/pace.h"
 
 struct zip;
@@ -40,7 +40,7 @@ class ZipReader {
 public:
     /// Refuses what is no archive, what is damaged, two entries of one name, names that lead out of
     /// the archive, and entries that claim to swell out of all proportion. `name` stands in
-    /// complaints for the file.
+    /// errors for the file.
     static Result<ZipReader> open(std::string bytes, const std::string& name);
     ZipReader(ZipReader&&) noexcept;
     ZipReader& operator=(ZipReader&&) noexcept;

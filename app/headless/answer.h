@@ -3,14 +3,14 @@
 
 #include <string>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 
 namespace latchround::headless {
 
 using Answer = Checked<std::string>;
 
-inline tl::unexpected<Complaints> refused(const Complaint& complaint) {
-    return tl::unexpected(Complaints{complaint});
+inline tl::unexpected<Errors> refused(const Error& error) {
+    return tl::unexpected(Errors{error});
 }
 
 } // namespace latchround::headless

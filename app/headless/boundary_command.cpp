@@ -4,6 +4,9 @@
 
 #include "app/headless/json_answer.h"
 #include "core/division/required_class.h"
+#include "core/error/command_errors.h"
+#include "core/error/reading_errors.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::headless {
 
@@ -20,7 +23,7 @@ public:
         if (asked.built) {
             question.built = calendarDateFrom(*asked.built);
             if (!question.built)
-                complain("--built", '"' + *asked.built + "\" is not a date", "Write YYYY-MM-DD.");
+                complain("--built", errors::field_not_a_date(*asked.built));
         }
         if (asked.spaces)
             question.spaces = spaces(*asked.spaces, lastCategory(tables, question.ship));
@@ -29,11 +32,11 @@ public:
         return question;
     }
 
-    const Complaints& faults() const { return m_faults; }
+    const Errors& faults() const { return m_faults; }
 
 private:
-    void complain(const char* option, std::string what, std::string remedy) {
-        m_faults.push_back({option, std::move(what), std::move(remedy)});
+    void complain(const char* option, Phrase what) {
+        m_faults.push_back({option, std::move(what)});
     }
 
     template <class E>
@@ -43,7 +46,7 @@ private:
         std::string known;
         for (const Word<E>& entry : table)
             known += (known.empty() ? "" : ", ") + std::string(entry.word);
-        complain(option, '"' + written + "\" is not known here", "Write one of: " + known + ".");
+        complain(option, errors::not_one_of(written, known));
         return table.front().value;
     }
 
@@ -63,8 +66,7 @@ private:
                 known(pair.second))
                 return pair;
         }
-        complain("--spaces", '"' + written + "\" is no pair of this ship's categories",
-                 "Write two numbers from 1 to " + std::to_string(last) + ", such as 3,7.");
+        complain("--spaces", errors::no_pair_of_categories(written, last));
         return std::nullopt;
     }
 
@@ -81,14 +83,12 @@ private:
         const bool zone = question.division == DivisionKind::ZoneBulkhead ||
                           question.division == DivisionKind::ZoneStep;
         if (zone && (question.ship == ShipKind::Cargo || question.ship == ShipKind::Tanker))
-            complain("--division", "such a ship has no main vertical zones",
-                     "Ask for bulkhead or deck.");
+            complain("--division", errors::ship_without_main_zones());
         else if (!question.spaces && !settledWithoutSpaces(question))
-            complain("--spaces", "the categories of the two spaces are needed",
-                     "Write them like 3,7.");
+            complain("--spaces", errors::categories_needed());
     }
 
-    Complaints m_faults;
+    Errors m_faults;
 };
 
 OrderedJson classJson(const RequiredClass& answer) {
@@ -136,7 +136,9 @@ Answer boundaryClass(const DivisionAsked& asked, const FireTables& tables) {
         json["spaces"] = {nameOf(*answer.table, answer.spaces.first),
                           nameOf(*answer.table, answer.spaces.second)};
     }
-    json["notes"] = notesOf(answer, question);
+    json["notes"] = OrderedJson::array();
+    for (const Phrase& note : notesOf(answer, question))
+        json["notes"].push_back(ui::phraseWords(note).toStdString());
     if (answer.table)
         json["remarks"] = answer.table->remarks;
     json["cite"] = citeOf(answer);

@@ -9,6 +9,9 @@
 #include "app/ashore/fleet.h"
 #include "app/exchange/hex.h"
 #include "app/headless/json_answer.h"
+#include "core/error/ashore_errors.h"
+#include "core/error/command_errors.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::headless {
 
@@ -28,8 +31,8 @@ FleetWatch watchOf(const std::vector<std::string>& files) {
                                         : files[done - 1] + ": refused")
                           << std::endl;
             },
-            [](const Complaint& cut) {
-                std::cerr << inOneLine({cut.where, cut.what, "Trying again."}) << std::endl;
+            [](const Error& cut) {
+                std::cerr << ui::inOneLine({cut.where, errors::tried_again(cut.what)}) << std::endl;
             }};
 }
 
@@ -57,8 +60,8 @@ OrderedJson summaryOf(const std::string& database, const Fleet& fleet) {
         {"facts", added.facts}, {"arrangements", added.issues}, {"photographs", added.photographs}};
     summary["taken"] = std::move(taken);
     summary["refused"] = OrderedJson::array();
-    for (const Complaint& complaint : fleet.refused)
-        summary["refused"].push_back(inOneLine(complaint));
+    for (const Error& error : fleet.refused)
+        summary["refused"].push_back(ui::inOneLine(error));
     summary["not_reached"] = fleet.not_reached;
     return summary;
 }
@@ -68,8 +71,7 @@ OrderedJson summaryOf(const std::string& database, const Fleet& fleet) {
 Answer collect(const CollectAsked& asked, const Catalogue& catalogue) {
     for (const std::string& key : asked.accept_keys)
         if (!bytesOfHex<32>(key))
-            return refused({"--accept-key " + key, "a key is 64 lower-case hex digits",
-                            "The file that was refused names its key."});
+            return refused({"--accept-key " + key, errors::key_not_in_hex()});
     const auto url = databaseUrlFrom(asked.into);
     if (!url)
         return refused(url.error());
@@ -81,9 +83,7 @@ Answer collect(const CollectAsked& asked, const Catalogue& catalogue) {
     if (!fleet.not_reached.empty())
         fleet.refused.push_back(
             {url->shown(),
-             "the connection was cut: " + std::to_string(fleet.not_reached.size()) +
-                 " files are NOT taken in, from " + fleet.not_reached.front() + " on",
-             "Run the same command again; what is in stays in."});
+             errors::files_not_reached(fleet.not_reached.size(), fleet.not_reached.front())});
     if (fleet.refused.empty())
         return summary;
     std::cout << summary << std::flush;

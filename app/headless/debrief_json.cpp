@@ -1,6 +1,7 @@
 #include "app/headless/debrief_json.h"
 
 #include "core/grading/grade.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::headless {
 
@@ -30,7 +31,7 @@ OrderedJson faultsJson(const Debrief& debrief) {
         OrderedJson json{{"door", compared.door}, {"outcome", outcomeWord(compared.outcome)}};
         if (compared.fault) {
             json["fault"] = word(*compared.fault);
-            json["words"] = sentence(*compared.fault);
+            json["words"] = ui::phraseWords(sentence(*compared.fault)).toStdString();
         }
         if (!compared.requirement.empty())
             json["requirement"] = compared.requirement;

@@ -2,6 +2,7 @@
 
 #include "core/evidence/run_sequence.h"
 #include "core/requirement/applicability.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::headless {
 
@@ -74,9 +75,9 @@ OrderedJson frontJson(const ExerciseFile& file) {
     const Exercise& exercise = file.front;
     OrderedJson json;
     json["exercise"] = file.place.toStdString();
-    if (!file.complaints.empty()) {
-        for (const Complaint& complaint : file.complaints)
-            json["complaints"].push_back(inOneLine(complaint));
+    if (!file.errors.empty()) {
+        for (const Error& error : file.errors)
+            json["errors"].push_back(ui::inOneLine(error));
         return json;
     }
     json["id"] = exercise.id;

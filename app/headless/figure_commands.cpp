@@ -6,6 +6,8 @@
 #include "app/exchange/file_bytes.h"
 #include "app/exchange/points_csv.h"
 #include "app/headless/json_answer.h"
+#include "core/error/catalogue_errors.h"
+#include "core/error/command_errors.h"
 #include "core/grading/verdict.h"
 #include "core/measure/conformity.h"
 #include "core/trend/line.h"
@@ -43,9 +45,9 @@ Verdict verdictFor(double probability) {
 
 Answer trendOf(const TrendAsked& asked) {
     if (!(asked.confidence > 0 && asked.confidence < 1))
-        return refused({"--confidence", "must lie between 0 and 1", "Write 0.95 for 95 %."});
+        return refused({"--confidence", errors::confidence_not_a_share()});
     if (asked.at && !std::isfinite(*asked.at))
-        return refused({"--at", "is not a number that can be looked up", "Write a number."});
+        return refused({"--at", errors::nothing_to_look_up()});
     const Result<std::string> bytes = bytesOf(asked.csv, largest_csv_bytes);
     if (!bytes)
         return refused(bytes.error());
@@ -54,10 +56,7 @@ Answer trendOf(const TrendAsked& asked) {
         return tl::unexpected(points.error());
     const auto line = lineThrough(*points);
     if (!line)
-        return refused({asked.csv,
-                        "no line can be laid through " + std::to_string(points->size()) +
-                            " points, or all lie at the same x, or a number is too large",
-                        "Give at least three points at two different x."});
+        return refused({asked.csv, errors::no_line_through_points(points->size())});
     OrderedJson json;
     json["points"] = line->count;
     json["slope"] = line->slope;
@@ -73,26 +72,22 @@ Answer trendOf(const TrendAsked& asked) {
 }
 
 Answer conformityOfFigure(const ConformityAsked& asked) {
-    Complaints faults;
-    const auto check = [&](bool good, const char* option, const char* what, const char* remedy) {
+    Errors faults;
+    const auto check = [&](bool good, const char* option, const PhraseCode<0>& wrong) {
         if (!good)
-            faults.push_back({option, what, remedy});
+            faults.push_back({option, wrong()});
     };
     const auto finite = [](const std::optional<double>& value) {
         return !value || std::isfinite(*value);
     };
-    check(std::isfinite(asked.value), "--value", "is not a number that can be judged",
-          "Write a number such as 10.3.");
-    check(std::isfinite(asked.u) && asked.u >= 0, "--u", "a standard uncertainty is 0 or more",
-          "Write it in the unit of the value, for k = 1.");
-    check(finite(asked.low), "--low", "is no limit", "Write a number.");
-    check(finite(asked.high), "--high", "is no limit", "Write a number.");
-    check(asked.low || asked.high, "--low", "without a limit there is nothing to judge",
-          "Give --low, --high or both.");
-    check(!asked.low || !asked.high || *asked.low < *asked.high, "--low",
-          "the lower limit is not below the upper one", "Check both numbers.");
+    check(std::isfinite(asked.value), "--value", errors::nothing_to_judge);
+    check(std::isfinite(asked.u) && asked.u >= 0, "--u", errors::negative_uncertainty);
+    check(finite(asked.low), "--low", errors::limit_not_a_number);
+    check(finite(asked.high), "--high", errors::limit_not_a_number);
+    check(asked.low || asked.high, "--low", errors::no_limit_given);
+    check(!asked.low || !asked.high || *asked.low < *asked.high, "--low", errors::limits_reversed);
     check(!asked.degrees_of_freedom || *asked.degrees_of_freedom >= 1, "--dof",
-          "degrees of freedom are 1 or more", "Leave it out where u is well known.");
+          errors::too_few_degrees_of_freedom);
     if (!faults.empty())
         return tl::unexpected(std::move(faults));
     const double probability =

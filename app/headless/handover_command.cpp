@@ -11,6 +11,7 @@
 #include "app/handover/take.h"
 #include "app/headless/json_answer.h"
 #include "app/headless/opened_register.h"
+#include "core/error/command_errors.h"
 #include "core/evidence/fact_id.h"
 #include "core/evidence/moment_text.h"
 #include "core/evidence/same_name.h"
@@ -86,8 +87,7 @@ public:
         if (asked.accept_keys.empty())
             return facts;
         if (!asked.person || asked.person->empty())
-            return tl::unexpected(Complaint{"--accept-key", "it does not say who accepts the key",
-                                            "Add --person NAME."});
+            return tl::unexpected(Error{"--accept-key", errors::nobody_accepts_key()});
         std::optional<FactId> person = personNamed(*asked.person);
         if (!person) {
             person = freshId();
@@ -97,9 +97,7 @@ public:
             const auto device = deviceOf(key);
             if (!device)
                 return tl::unexpected(
-                    Complaint{"--accept-key " + key,
-                              "this is not the key of the file, which is " + m_handover.sheet.key,
-                              "Compare it with what the other tablet shows."});
+                    Error{"--accept-key " + key, errors::not_key_of_file(m_handover.sheet.key)});
             facts.push_back({stampOf(freshId(), *person), KeyAccepted{key, *device, ""}});
         }
         return facts;

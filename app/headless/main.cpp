@@ -26,7 +26,9 @@
 #include "app/headless/verify_command.h"
 #include "app/headless/walkdown_command.h"
 #include "app/vessels/vessel_folder.h"
+#include "core/error/command_errors.h"
 #include "ui/ink/typeface.h"
+#include "ui/words/phrase_words.h"
 
 namespace {
 
@@ -57,9 +59,9 @@ struct Asked {
     std::function<headless::Answer()> command;
 };
 
-int fail(const Complaints& faults) {
-    for (const Complaint& fault : faults)
-        std::cerr << inOneLine(fault) << '\n';
+int fail(const Errors& faults) {
+    for (const Error& fault : faults)
+        std::cerr << ui::inOneLine(fault) << '\n';
     return exit_refused;
 }
 
@@ -71,8 +73,8 @@ Checked<Catalogue> internationalCatalogue(const Asked& asked) {
     auto shipped = shippedCatalogue(folder);
     if (!shipped)
         return tl::unexpected(shipped.error());
-    if (!shipped->notice.empty())
-        std::cerr << "note: " << shipped->notice << '\n';
+    if (shipped->notice)
+        std::cerr << "note: " << ui::inOneLine(*shipped->notice) << '\n';
     return std::move(shipped->catalogue);
 }
 
@@ -279,7 +281,7 @@ int run(int argc, char** argv) {
     } catch (const CLI::Success& asked_for_help) {
         return program.exit(asked_for_help);
     } catch (const CLI::ParseError& fault) {
-        return fail({{"command line", fault.what(), "See latchround-cli --help."}});
+        return fail({{"command line", errors::command_line_said(fault.what())}});
     }
 
     qputenv("QT_QPA_PLATFORM", "offscreen");
@@ -291,7 +293,7 @@ int run(int argc, char** argv) {
     if (!answer)
         return fail(answer.error());
     std::cout << *answer << std::flush;
-    return std::cout ? exit_done : fail({{"standard output", "could not be written", ""}});
+    return std::cout ? exit_done : fail({{"standard output", errors::output_not_written()}});
 }
 
 } // namespace
@@ -300,7 +302,6 @@ int main(int argc, char** argv) {
     try {
         return run(argc, argv);
     } catch (const std::exception& fault) {
-        return fail({{"latchround-cli", std::string("a fault of the program: ") + fault.what(),
-                      "Please report it with the file that brought it about."}});
+        return fail({{"latchround-cli", errors::fault_of_the_program(fault.what())}});
     }
 }

@@ -7,13 +7,14 @@
 #include <QDateTime>
 #include <QFile>
 
+#include "core/error/command_errors.h"
+
 namespace latchround::headless {
 
 Result<OpenedRegister> openedRegister(const std::string& path) {
     std::error_code ignored;
     if (!std::filesystem::exists(path, ignored))
-        return tl::unexpected(
-            Complaint{path, "no register is here", "Check the name, or import one first."});
+        return tl::unexpected(Error{path, errors::no_register_here()});
     auto file = SqliteRegister::open(QFile::decodeName(QByteArray::fromStdString(path)));
     if (!file)
         return tl::unexpected(file.error());
@@ -33,15 +34,13 @@ Result<Walkdown> chosenWalkdown(const OpenedRegister& from, const std::optional<
                                 const std::string& path) {
     const std::vector<Walkdown> walkdowns = from.ledger.walkdowns();
     if (walkdowns.empty())
-        return tl::unexpected(
-            Complaint{path, "no walkdown is recorded in this register", "Begin one first."});
+        return tl::unexpected(Error{path, errors::no_walkdown_yet()});
     if (!id)
         return walkdowns.back();
     for (const Walkdown& walkdown : walkdowns)
         if (walkdown.id == *id)
             return walkdown;
-    return tl::unexpected(Complaint{path, "no walkdown has the id '" + *id + "'",
-                                    "The latest is " + walkdowns.back().id + "."});
+    return tl::unexpected(Error{path, errors::no_walkdown_of_id(*id, walkdowns.back().id)});
 }
 
 namespace {

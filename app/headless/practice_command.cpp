@@ -11,6 +11,8 @@
 #include "app/practice/exercise_files.h"
 #include "app/practice/practice_vessel.h"
 #include "app/practice/scored_run.h"
+#include "core/error/command_errors.h"
+#include "core/phrase/places.h"
 
 namespace latchround::headless {
 
@@ -39,15 +41,14 @@ Result<std::string> wordOf(const PracticeAsked& asked) {
 }
 
 /// Options that the command itself needs and its subcommands do not.
-Complaints missingOf(const PracticeAsked& asked) {
-    Complaints missing;
-    const auto need = [&](bool is_there, const char* option, const char* remedy) {
-        if (!is_there)
-            missing.push_back({option, "is missing", remedy});
-    };
-    need(!asked.exercise.empty(), "--exercise", "Give an id of \"practice list\" or a file.");
-    need(asked.seed.has_value(), "--seed", "Give a number; the same one gives the same doors.");
-    need(!asked.answers.empty(), "--answers", "Give the file of answers.");
+Errors missingOf(const PracticeAsked& asked) {
+    Errors missing;
+    if (asked.exercise.empty())
+        missing.push_back({"--exercise", errors::exercise_not_named()});
+    if (!asked.seed)
+        missing.push_back({"--seed", errors::seed_not_given()});
+    if (asked.answers.empty())
+        missing.push_back({"--answers", errors::answers_not_named()});
     return missing;
 }
 
@@ -75,7 +76,7 @@ Answer showExercise(const PracticeAsked& asked, const Catalogue& catalogue) {
 }
 
 Answer scoreExercise(const PracticeAsked& asked, const Catalogue& catalogue) {
-    if (Complaints missing = missingOf(asked); !missing.empty())
+    if (Errors missing = missingOf(asked); !missing.empty())
         return tl::unexpected(std::move(missing));
     const auto word = wordOf(asked);
     if (!word)
@@ -99,8 +100,7 @@ Answer sealExercise(const PracticeAsked& asked) {
     if (!word)
         return refused(word.error());
     if (word->empty())
-        return refused({"the instructor's word", "it is missing",
-                        "Put it into LATCHROUND_WORD, or into a file named by --word-file."});
+        return refused({place::instructors_word(), errors::word_not_given()});
     const auto sealed = sealExerciseFile(placeOf(asked.seal), placeOf(asked.output), *word);
     if (!sealed)
         return tl::unexpected(sealed.error());

@@ -9,6 +9,7 @@
 #include "app/exchange/register_csv.h"
 #include "app/headless/json_answer.h"
 #include "app/headless/opened_register.h"
+#include "core/error/command_errors.h"
 
 namespace latchround::headless {
 
@@ -71,7 +72,7 @@ Answer checkRegisterFile(const std::string& csv) {
 Answer importRegister(const Import& import) {
     const Checked<Arrangement> arrangement = arrangementIn(import.csv);
     const Checked<std::vector<Fact>> facts = factsIn(import.history);
-    Complaints faults;
+    Errors faults;
     if (!arrangement)
         faults = arrangement.error();
     if (!facts)
@@ -102,7 +103,7 @@ Answer exportRegister(const Export& given) {
     if (!opened)
         return refused(opened.error());
     if (opened->arrangement.particulars.name.empty() && opened->arrangement.doors.empty())
-        return refused({path, "this register holds no vessel yet", "Import one first."});
+        return refused({path, errors::no_vessel_yet()});
     const std::string csv = csvFrom(opened->arrangement);
     if (to == "-")
         return csv;

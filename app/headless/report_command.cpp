@@ -7,6 +7,7 @@
 #include "app/headless/opened_register.h"
 #include "app/report/made_report.h"
 #include "app/report/paper_form.h"
+#include "core/error/command_errors.h"
 #include "core/evidence/same_name.h"
 
 namespace latchround::headless {
@@ -27,9 +28,8 @@ Result<Format> formatOf(const Print& print) {
         return Format::Csv;
     if (wanted == "json" || wanted == "JSON")
         return Format::Json;
-    return tl::unexpected(Complaint{print.format ? "--format" : "--to",
-                                    '"' + wanted + "\" is no form a report is written in",
-                                    "Choose pdf, csv or json."});
+    return tl::unexpected(
+        Error{print.format ? "--format" : "--to", errors::unknown_report_form(wanted)});
 }
 
 Result<std::string> personOf(const Ledger& ledger, const std::optional<std::string>& name) {
@@ -38,8 +38,7 @@ Result<std::string> personOf(const Ledger& ledger, const std::optional<std::stri
     for (const Person& person : ledger.people())
         if (isSameName(person.name, *name))
             return person.id;
-    return tl::unexpected(Complaint{"--by", "the register knows nobody of the name '" + *name + "'",
-                                    "Write the name as it stands in the register."});
+    return tl::unexpected(Error{"--by", errors::nobody_of_name(*name)});
 }
 
 Result<FactId> walkdownFor(const Print& print, const OpenedRegister& opened) {
@@ -66,7 +65,7 @@ Answer written(const Print& print, const QByteArray& document, OrderedJson answe
 Answer printPaperForm(const Print& print, const OpenedRegister& opened, Format format,
                       const Catalogue& catalogue) {
     if (format != Format::Pdf)
-        return refused({"--kind", "a paper form is printed", "Write it to a PDF file."});
+        return refused({"--kind", errors::paper_form_not_pdf()});
     PaperForm form{opened.arrangement, catalogue, {}, Purpose::Annual, now(), program,
                    print.practice};
     if (print.walkdown) {
@@ -127,10 +126,9 @@ Answer printKind(const Print& print, const OpenedRegister& opened, ReportKind ki
 Answer printReport(const Print& print, const Catalogue& catalogue) {
     const auto kind = reportKindFrom(print.kind);
     if (!kind && print.kind != paper_form)
-        return refused({"--kind", '"' + print.kind + "\" is no document of this program",
-                        "Choose survey, deficiency-list, work-list, door-record or paper-form."});
+        return refused({"--kind", errors::unknown_document(print.kind)});
     if (kind == ReportKind::DoorRecord && !print.door)
-        return refused({"--door", "a door record is of one door", "Give its number."});
+        return refused({"--door", errors::door_record_without_door()});
     const auto format = formatOf(print);
     if (!format)
         return refused(format.error());

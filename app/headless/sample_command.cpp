@@ -3,40 +3,29 @@
 #include <cmath>
 
 #include "app/headless/json_answer.h"
+#include "core/error/command_errors.h"
 #include "core/planning/failure_rate.h"
-#include "core/planning/sample.h"
-#include "core/planning/sample_words.h"
+#include "ui/words/claim_words.h"
 
 namespace latchround::headless {
 
 namespace {
 
-Complaints faultsOf(const SampleAsked& asked) {
-    Complaints faults;
-    const auto complain = [&](const char* option, std::string what, std::string remedy) {
-        faults.push_back({option, std::move(what), std::move(remedy)});
-    };
+Errors faultsOf(const SampleAsked& asked) {
+    Errors faults;
     if (asked.doors < 1 || asked.doors > most_doors)
-        complain("--doors",
-                 "there must be at least 1 door and at most " + std::to_string(most_doors),
-                 "Give the number of doors.");
+        faults.push_back({"--doors", errors::sample_of_too_many(most_doors)});
     else if (asked.defective < 0 || asked.defective >= asked.doors)
-        complain("--defective", "must be 0 or more and less than the number of doors",
-                 "Give the number of defective doors that the claim allows.");
+        faults.push_back({"--defective", errors::claim_of_too_many_defective()});
     if (!(asked.confidence > 0 && asked.confidence < 1) ||
         std::abs(asked.confidence * certain_ppm - std::round(asked.confidence * certain_ppm)) >
             1e-6)
-        complain("--confidence", "must lie between 0 and 1, in whole millionths",
-                 "Write 0.95 for 95 %.");
+        faults.push_back({"--confidence", errors::confidence_not_in_millionths()});
     if (asked.failed.has_value() != asked.tested.has_value())
-        complain(asked.failed ? "--tested" : "--failed",
-                 "a result is how many were tested and how many of those failed",
-                 "Give both, or neither.");
+        faults.push_back({asked.failed ? "--tested" : "--failed", errors::half_a_result()});
     else if (asked.tested &&
              (*asked.failed < 0 || *asked.failed > *asked.tested || *asked.tested > asked.doors))
-        complain("--tested",
-                 "no more can fail than were tested, and no more be tested than there are",
-                 "Check the three numbers.");
+        faults.push_back({"--tested", errors::impossible_result()});
     return faults;
 }
 
@@ -63,34 +52,41 @@ OrderedJson rateJson(int failed, int tested) {
                 : OrderedJson(nullptr);
 }
 
+/// Without the spaces that keep a figure and its sign on one line of a screen.
+std::string plain(QString words) {
+    return words.replace(QChar(0x00a0), QChar(' ')).toStdString();
+}
+
 } // namespace
 
 Answer planSample(const SampleAsked& asked) {
-    if (Complaints faults = faultsOf(asked); !faults.empty())
+    if (Errors faults = faultsOf(asked); !faults.empty())
         return tl::unexpected(std::move(faults));
     const SampleClaim claim{
         asked.doors, asked.defective,
         static_cast<ConfidencePpm>(std::lround(asked.confidence * certain_ppm))};
     const int n = *sampleForAtMost(claim.doors, claim.defective, claim.confidence);
     OrderedJson json;
-    json["claim"] = claimWords(claim);
+    json["claim"] = plain(ui::claimedWords(claim.doors, claim.defective));
     json["doors"] = asked.doors;
     json["at_most_defective"] = asked.defective;
     json["confidence"] = asked.confidence;
     json["n"] = n;
-    json["says"] = planWords(claim, n);
+    json["says"] = plain(ui::planWords(claim, n));
     if (const auto find = sampleToFind(claim.doors, claim.defective, claim.confidence))
-        json["chance_to_find"] = {{"n", *find}, {"says", findWords(claim, *find)}};
+        json["chance_to_find"] = {{"n", *find}, {"says", plain(ui::findWords(claim, *find))}};
     if (asked.tested) {
-        const SampleResult result = *sampleResult(claim.doors, claim.defective, claim.confidence,
-                                                  *asked.tested, *asked.failed);
+        const SampleSoFar so_far{claim, *asked.tested, *asked.failed,
+                                 *sampleResult(claim.doors, claim.defective, claim.confidence,
+                                               *asked.tested, *asked.failed)};
+        const SampleResult& result = so_far.result;
         json["result"] = {{"tested", *asked.tested},
                           {"failed", *asked.failed},
                           {"at_most_defective", result.at_most},
                           {"next", wordOf(result.next)},
                           {"more", result.more},
                           {"doors_like_these", rateJson(*asked.failed, *asked.tested)},
-                          {"says", resultWords(claim, *asked.tested, *asked.failed, result)}};
+                          {"says", plain(ui::resultWords(so_far))}};
     }
     return inLines(json);
 }

@@ -10,6 +10,7 @@
 #include "core/evidence/moment_text.h"
 #include "core/grading/graded_walkdown.h"
 #include "core/reading/written_json.h"
+#include "ui/words/grade_words.h"
 
 namespace latchround::headless {
 
@@ -33,7 +34,7 @@ std::string worstRow(const GradedDoor& door) {
     const auto rows = askedWorstFirst(door.grade);
     if (rows.empty() || isWorse(Verdict::Untested, rows.front()->verdict))
         return {};
-    return rows.front()->requirement->words + ": " + inWords(rows.front()->reason);
+    return rows.front()->requirement->words + ": " + ui::reasonText(rows.front()->reason);
 }
 
 std::string doorTable(const std::vector<GradedDoor>& doors) {

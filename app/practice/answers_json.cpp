@@ -5,15 +5,18 @@
 #include <map>
 
 #include "app/exchange/grade_json_parts.h"
-#include "app/exchange/json_object.h"
+#include "app/exchange/json_text.h"
+#include "core/error/exchange_errors.h"
+#include "core/error/exercise_errors.h"
 #include "core/evidence/run_sequence.h"
 #include "core/near_name.h"
+#include "core/reading/json_object.h"
 
 namespace latchround::practice {
 
 namespace {
 
-constexpr double longest_run_s = 3600;
+constexpr int longest_run_s = 3600;
 /// Runs are made one after the other on one clock, each with room for the longest.
 constexpr std::int64_t between_runs_ns = 2 * 3'600'000'000'000;
 
@@ -34,8 +37,7 @@ public:
         const Json* doors = object.field("doors", Need::Required);
         const bool is_object = doors != nullptr && doors->is_object();
         if (doors != nullptr && !is_object)
-            object.complain("doors", "this must be an object of doors",
-                            R"(Write it like {"P-01": {"plate": "A-60"}}.)");
+            object.complain("doors", errors::answers_not_by_door());
         if (is_object)
             complainOfUnknown(*doors);
         for (const Door& door : m_vessel.doors) {
@@ -54,8 +56,8 @@ private:
             known.push_back(door.number);
         for (const auto& [number, ignored] : doors.items())
             if (std::ranges::find(known, number) == known.end())
-                m_faults.add(pointerTo("/doors", number), "the exercise has no door of this number",
-                             didYouMean(number, known));
+                m_faults.add(pointerTo("/doors", number),
+                             errors::door_not_in_exercise(didYouMean(number, known)));
     }
 
     DoorEvidence& evidence() { return m_answers.evidence.back(); }
@@ -64,38 +66,30 @@ private:
         JsonObject object(entry, pointer, m_faults);
         readSeen(object, {"answers", "measured", "plate"}, m_catalogue, m_faults, evidence());
         readJudgements(object);
-        const Json* runs = object.field("runs", Need::Optional);
-        if (runs != nullptr && !runs->is_array())
-            object.complain("runs", "this must be a list of runs", "Write it in brackets.");
-        for (std::size_t i = 0; runs != nullptr && runs->is_array() && i < runs->size(); ++i)
-            readRun((*runs)[i], pointerTo(object.pointerOf("runs"), i), door);
+        for (JsonObject& run : object.objects("runs", Need::Optional, errors::not_a_list_of_runs()))
+            readRun(run, door);
         object.complainOfTheRest();
     }
 
     void readJudgements(JsonObject& object) {
-        const Json* given = object.field("judgements", Need::Optional);
-        if (given == nullptr)
+        auto given = object.object("judgements", Need::Optional);
+        if (!given)
             return;
-        if (!given->is_object()) {
-            object.complain("judgements", "this must be an object", "Write it in braces.");
-            return;
-        }
-        for (const auto& [id, value] : given->items()) {
-            JsonObject entry(value, pointerTo(object.pointerOf("judgements"), id), m_faults);
+        for (const std::string& id : given->names()) {
+            auto entry = given->object(id, Need::Required);
             if (findRequirement(m_catalogue, id) == nullptr)
-                m_faults.add(pointerTo(object.pointerOf("judgements"), id),
-                             "the catalogue has no requirement of this name",
-                             "Use the ids of the catalogue.");
+                given->complain(id, errors::unknown_requirement(errors::use_catalogue_ids()));
+            if (!entry)
+                continue;
             Judgement judgement{{}, evidence().door, id, false, {}};
-            judgement.satisfactory = entry.truth("satisfactory", Need::Required).value_or(false);
-            judgement.reason = entry.text("reason", Need::Required).value_or("");
-            entry.complainOfTheRest();
+            judgement.satisfactory = entry->truth("satisfactory", Need::Required).value_or(false);
+            judgement.reason = entry->text("reason", Need::Required).value_or("");
+            entry->complainOfTheRest();
             evidence().judgements[id] = {{}, std::move(judgement)};
         }
     }
 
-    void readRun(const Json& entry, const std::string& pointer, const Door& door) {
-        JsonObject object(entry, pointer, m_faults);
+    void readRun(JsonObject& object, const Door& door) {
         AnsweredRun run;
         run.door = door.number;
         run.id = door.number + " run " + std::to_string(m_answers.runs.size() + 1);
@@ -107,8 +101,8 @@ private:
         record.id = run.id;
         record.kind = run.kind;
         record.release = run.release;
-        if (const Json* given = object.field("marks", Need::Optional))
-            readMarks(*given, object.pointerOf("marks"), run, record);
+        if (auto marks = object.object("marks", Need::Optional))
+            readMarks(*marks, run, record);
         if (const auto stopped_s = secondsIn(object, "stopped_s"))
             run.stopped_ns = run.released_ns + nanoseconds(*stopped_s);
         record.end = endOf(record, run, door);
@@ -127,8 +121,7 @@ private:
             std::string allowed;
             for (const Release way : ways)
                 allowed += (allowed.empty() ? "" : ", ") + std::string(word(way));
-            object.complain("release", "door " + door.number + " is not released this way",
-                            "Write one of: " + allowed + ".");
+            object.complain("release", errors::not_released_this_way(door.number, allowed));
         }
         return release.value_or(Release::LetGo);
     }
@@ -137,14 +130,12 @@ private:
         const auto seconds = object.number(key, Need::Optional);
         if (!seconds || (*seconds >= 0 && *seconds <= longest_run_s))
             return seconds;
-        object.complain(key, "a time must be from 0 to 3600 seconds",
-                        "Give seconds after the release.");
+        object.complain(key, errors::time_out_of_run(longest_run_s));
         return std::nullopt;
     }
 
-    void readMarks(const Json& given, const std::string& pointer, const AnsweredRun& run,
-                   RunRecord& record) {
-        for (const auto& [seconds, kind] : markTimes(given, pointer, m_faults)) {
+    static void readMarks(JsonObject& marks, const AnsweredRun& run, RunRecord& record) {
+        for (const auto& [seconds, kind] : markTimes(marks)) {
             Mark mark;
             mark.run = run.id;
             mark.kind = kind;

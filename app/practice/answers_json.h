@@ -8,7 +8,7 @@
 #include <string_view>
 #include <vector>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/evidence/door_evidence.h"
 #include "core/practice/exercise.h"
 #include "core/requirement/catalogue.h"

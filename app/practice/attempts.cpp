@@ -13,9 +13,12 @@
 
 #include "app/exchange/durable_file.h"
 #include "app/exchange/file_bytes.h"
-#include "app/exchange/json_object.h"
+#include "app/exchange/json_text.h"
 #include "app/practice/practice_folder.h"
+#include "core/error/exercise_errors.h"
 #include "core/evidence/moment_text.h"
+#include "core/phrase/places.h"
+#include "core/reading/json_object.h"
 #include "core/reading/written_json.h"
 
 namespace latchround::practice {
@@ -32,13 +35,9 @@ int count(JsonObject& object, const char* key, int most = most_counted) {
     return static_cast<int>(object.wholeNumber(key, Need::Required, 0, most).value_or(0));
 }
 
-std::vector<ThumbTrial> delaysIn(JsonObject& object, JsonFaults& faults) {
+std::vector<ThumbTrial> delaysIn(JsonObject& object) {
     std::vector<ThumbTrial> delays;
-    const Json* list = object.field("delays", Need::Required);
-    if (list != nullptr && !list->is_array())
-        object.complain("delays", "this must be a list", "Write it in brackets.");
-    for (std::size_t i = 0; list != nullptr && list->is_array() && i < list->size(); ++i) {
-        JsonObject entry((*list)[i], pointerTo(object.pointerOf("delays"), i), faults);
+    for (JsonObject& entry : object.objects("delays", Need::Required)) {
         ThumbTrial trial;
         trial.cue = entry.word<Cue>("cue", Need::Required, cueWords).value_or(trial.cue);
         trial.delay_s = entry.number("delay_s", Need::Required).value_or(0);
@@ -85,7 +84,7 @@ Checked<Attempt> attemptFrom(std::string_view json, const std::string& where) {
     if (const auto moment = momentFrom(ended))
         attempt.ended = *moment;
     else if (!ended.empty())
-        object.complain("ended", "this is no moment", "Write it like 2026-11-26T10:42:00+01:00.");
+        object.complain("ended", errors::not_a_moment());
     attempt.person = object.text("person", Need::Required).value_or("");
     attempt.exercise = object.text("exercise", Need::Required).value_or("");
     attempt.title = object.text("title", Need::Required).value_or("");
@@ -100,7 +99,7 @@ Checked<Attempt> attemptFrom(std::string_view json, const std::string& where) {
     attempt.imagined = count(object, "imagined");
     attempt.endangered = count(object, "endangered");
     attempt.cautions_untrue = count(object, "cautions_untrue");
-    attempt.delays = delaysIn(object, faults);
+    attempt.delays = delaysIn(object);
     object.complainOfTheRest();
     if (!faults.empty())
         return tl::unexpected(faults.take());
@@ -114,7 +113,7 @@ AttemptsRead attempts() {
          folder.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name)) {
         const auto bytes = bytesOf(pathOf(folder.filePath(name)), most_attempt_bytes);
         auto attempt = bytes ? attemptFrom(*bytes, name.toStdString())
-                             : Checked<Attempt>(tl::unexpect, Complaints{bytes.error()});
+                             : Checked<Attempt>(tl::unexpect, Errors{bytes.error()});
         if (attempt)
             all.attempts.push_back(std::move(*attempt));
         else
@@ -129,8 +128,7 @@ Done keepAttempt(const Attempt& attempt) {
     const bool finite = std::ranges::all_of(
         attempt.delays, [](const ThumbTrial& trial) { return std::isfinite(trial.delay_s); });
     if (!finite)
-        return tl::unexpected(
-            Complaint{"attempt", "a delay is no number: NOT kept.", "Please report this."});
+        return tl::unexpected(Error{place::attempt(), errors::delay_not_a_number()});
     const QDateTime ended = QDateTime::fromMSecsSinceEpoch(attempt.ended.utc_ms, Qt::UTC);
     const QString name = ended.toString(QStringLiteral("yyyyMMdd-HHmmss-zzz-")) +
                          QUuid::createUuid().toString(QUuid::Id128).left(8) +

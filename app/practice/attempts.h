@@ -12,7 +12,7 @@ namespace latchround::practice {
 
 struct AttemptsRead {
     std::vector<Attempt> attempts; ///< the oldest first
-    Complaints spoiled;            ///< one for each file that could not be read; it is left there
+    Errors spoiled;                ///< one for each file that could not be read; it is left there
 };
 AttemptsRead attempts();
 

@@ -13,6 +13,8 @@
 #include "app/practice/practice_folder.h"
 #include "app/practice/practice_vessel.h"
 #include "app/practice/sealed_exercise.h"
+#include "core/error/exercise_errors.h"
+#include "core/phrase/places.h"
 
 namespace latchround::practice {
 
@@ -20,8 +22,8 @@ namespace {
 
 constexpr std::uintmax_t most_exercise_bytes = 1u << 20;
 
-tl::unexpected<Complaints> refuse(std::string where, std::string what, std::string remedy) {
-    return tl::unexpected(Complaints{{std::move(where), std::move(what), std::move(remedy)}});
+tl::unexpected<Errors> refuse(Phrase where, Phrase what) {
+    return tl::unexpected(Errors{{std::move(where), std::move(what)}});
 }
 
 struct Text {
@@ -38,7 +40,7 @@ const BuiltInExercise* builtIn(const QString& place) {
 Checked<Text> textOfFile(const QString& path) {
     auto bytes = bytesOf(pathOf(path), most_exercise_bytes);
     if (!bytes)
-        return tl::unexpected(Complaints{bytes.error()});
+        return tl::unexpected(Errors{bytes.error()});
     return Text{QFileInfo(path).fileName().toStdString(), std::move(*bytes)};
 }
 
@@ -101,7 +103,7 @@ Checked<Exercise> openExercise(const QString& place, std::string_view word) {
     if (!isSealedExercise(text->json))
         return exerciseFrom(text->json, text->where, practiceVessel());
     if (word.empty())
-        return refuse(text->where, "it is sealed by the instructor's word", "Give the word.");
+        return refuse(text->where, errors::exercise_needs_word());
     return unsealedExercise(text->json, text->where, word, practiceVessel());
 }
 
@@ -114,20 +116,19 @@ Checked<QString> keepExerciseFile(const QString& path) {
         return tl::unexpected(file.error());
     const QString id = QString::fromStdString(file->front.id);
     if (builtIn(id) != nullptr)
-        return refuse(text->where + " at /id", "an exercise of this id ships with the program",
-                      "Give yours another id.");
+        return refuse(place::pointer(text->where, "/id"), errors::exercise_id_ships());
     const QString kept = pathForId(id);
     if (QFileInfo::exists(kept)) {
         const auto there = textOfFile(kept);
         if (there && there->json == text->json)
             return kept;
-        return refuse(text->where + " at /id", "another exercise of this id is kept here already",
-                      "Give yours another id, or take away " + kept.toStdString() + ".");
+        return refuse(place::pointer(text->where, "/id"),
+                      errors::exercise_id_taken(kept.toStdString()));
     }
     if (const Done written =
             writeDurably(pathOf(kept), std::as_bytes(std::span(text->json)), IfThere::Refuse);
         !written)
-        return tl::unexpected(Complaints{written.error()});
+        return tl::unexpected(Errors{written.error()});
     return kept;
 }
 
@@ -138,11 +139,11 @@ Checked<ExerciseFile> sealExerciseFile(const QString& from, const QString& to,
         return tl::unexpected(exercise.error());
     const auto sealed = sealedExercise(*exercise, word);
     if (!sealed)
-        return tl::unexpected(Complaints{sealed.error()});
+        return tl::unexpected(Errors{sealed.error()});
     if (const Done written =
             writeDurably(pathOf(to), std::as_bytes(std::span(*sealed)), IfThere::Refuse);
         !written)
-        return tl::unexpected(Complaints{written.error()});
+        return tl::unexpected(Errors{written.error()});
     return lookAtExercise(to);
 }
 

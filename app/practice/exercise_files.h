@@ -8,7 +8,7 @@
 
 #include <QString>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/practice/exercise.h"
 
 namespace latchround::practice {
@@ -17,7 +17,7 @@ struct ExerciseFile {
     QString place;  ///< id of one that ships, path of a file; handed back to openExercise()
     Exercise front; ///< as far as it can be read without a word; of a sealed one without faults
     bool is_sealed = false;
-    Complaints complaints; ///< not empty: it cannot be practised, and `front` has nothing
+    Errors errors; ///< not empty: it cannot be practised, and `front` has nothing
 };
 
 /// Those that ship, in their order, then the instructors' own by file name.

@@ -1,6 +1,7 @@
 #include "app/practice/practice_vessel.h"
 
 #include <stdexcept>
+#include <string>
 
 #include "app/exchange/register_csv.h"
 #include "app/practice/built_in.h"
@@ -12,7 +13,8 @@ const Arrangement& practiceVessel() {
         auto read = arrangementFromCsv({built_in_vessel_csv.data(), built_in_vessel_csv.size()},
                                        "practice vessel");
         if (!read) // a bug: a test reads it as well
-            throw std::logic_error(inOneLine(read.error().front()));
+            throw std::logic_error("practice vessel: " +
+                                   std::string(read.error().front().what.code));
         return std::move(*read);
     }();
     return vessel;

@@ -8,7 +8,10 @@
 #include <sodium.h>
 
 #include "app/exchange/hex.h"
-#include "app/exchange/json_object.h"
+#include "app/exchange/json_text.h"
+#include "core/error/exercise_errors.h"
+#include "core/phrase/places.h"
+#include "core/reading/json_object.h"
 #include "core/reading/written_json.h"
 
 namespace latchround::practice {
@@ -56,9 +59,8 @@ private:
     Key m_key{};
 };
 
-Complaint noMemory(const std::string& where) {
-    return {where, "this machine has too little memory free for the word",
-            "Close other programs and try again."};
+Error noMemory(const std::string& where) {
+    return {where, errors::no_memory_for_word()};
 }
 
 /// Without what the word seals.
@@ -97,23 +99,27 @@ void readHex(JsonObject& object, const char* key, std::array<std::byte, Size>& i
     if (bytes)
         into = *bytes;
     else if (text)
-        object.complain(key, "the seal is damaged", "Have the file given again.");
+        object.complain(key, errors::seal_damaged());
 }
 
 Sealed sealedPart(const Json& part, JsonFaults& faults) {
     Sealed sealed;
     JsonObject object(part, "/sealed", faults);
     if (const auto written = object.text("form", Need::Required); written && *written != form)
-        object.complain("form", "this seal is of another form than this program knows",
-                        "Update this program, or have the exercise sealed anew.");
+        object.complain("form", errors::unknown_seal_form());
     readHex(object, "salt", sealed.salt);
     readHex(object, "nonce", sealed.nonce);
     const auto box = object.text("box", Need::Required);
     sealed.box = box ? rawOfHex(*box) : std::string();
     if (box && sealed.box.size() <= crypto_secretbox_MACBYTES)
-        object.complain("box", "the seal is damaged", "Have the file given again.");
+        object.complain("box", errors::seal_damaged());
     object.complainOfTheRest();
     return sealed;
+}
+
+bool hasSealedPart(const Json& file) {
+    const auto part = file.is_object() ? file.find("sealed") : file.end();
+    return part != file.end() && !part->is_null();
 }
 
 struct SealedFile {
@@ -127,37 +133,33 @@ Checked<SealedFile> sealedFileFrom(std::string_view json, const std::string& whe
     if (!file)
         return tl::unexpected(file.error());
     JsonFaults faults(where);
-    if (!file->is_object() || !file->contains("sealed"))
-        return tl::unexpected(Complaints{{where, "this exercise is not sealed", ""}});
+    if (!hasSealedPart(*file))
+        return tl::unexpected(Errors{{where, errors::exercise_not_sealed()}});
     SealedFile read;
     read.sealed = sealedPart((*file)["sealed"], faults);
     file->erase("sealed");
     auto front = exerciseFrom(file->dump(), where, vessel);
-    Complaints all = faults.take();
+    Errors all = faults.take();
     if (!front)
         all.insert(all.end(), front.error().begin(), front.error().end());
     if (!all.empty())
         return tl::unexpected(std::move(all));
     read.front = std::move(*front);
     if (read.front != frontOf(read.front))
-        return tl::unexpected(Complaints{
-            {where, "a sealed exercise has faults in the open", "Have the exercise sealed anew."}});
+        return tl::unexpected(Errors{{where, errors::sealed_faults_in_open()}});
     return read;
 }
 
 } // namespace
 
 bool isSealedExercise(std::string_view json) {
-    const Json file = jsonIn(json);
-    return file.is_object() && file.contains("sealed");
+    return hasSealedPart(jsonIn(json));
 }
 
 Result<std::string> sealedExercise(const Exercise& exercise, std::string_view word) {
     if (word.size() < shortest_word)
         return tl::unexpected(
-            Complaint{"the instructor's word",
-                      "it must have at least " + std::to_string(shortest_word) + " characters",
-                      "Choose a longer one, best several words."});
+            Error{place::instructors_word(), errors::word_too_short(shortest_word)});
     Salt salt{};
     Nonce nonce{};
     WordKey key;
@@ -193,24 +195,15 @@ Checked<Exercise> unsealedExercise(std::string_view json, const std::string& whe
         return tl::unexpected(file.error());
     WordKey key;
     if (!key.make(word, file->sealed.salt))
-        return tl::unexpected(Complaints{noMemory(where)});
+        return tl::unexpected(Errors{noMemory(where)});
     const std::string& box = file->sealed.box;
     std::string whole(box.size() - crypto_secretbox_MACBYTES, '\0');
     if (crypto_secretbox_open_easy(reinterpret_cast<unsigned char*>(whole.data()), uchars(box),
                                    box.size(), uchars(file->sealed.nonce.data()), key.data()) != 0)
-        return tl::unexpected(
-            Complaints{{where,
-                        "the word does not open it: it is not the word it was sealed with, or the "
-                        "file was changed after it was sealed",
-                        "Type the word as the instructor chose it, or have the file given "
-                        "again."}});
+        return tl::unexpected(Errors{{where, errors::word_does_not_open()}});
     auto exercise = exerciseFrom(whole, where, vessel);
     if (exercise && frontOf(*exercise) != file->front)
-        return tl::unexpected(Complaints{
-            {where,
-             "what stands open in it was changed after it was sealed: title, words, level, "
-             "doors or mark",
-             "Have the file given again."}});
+        return tl::unexpected(Errors{{where, errors::changed_after_sealing()}});
     return exercise;
 }
 

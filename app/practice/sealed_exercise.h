@@ -11,7 +11,7 @@
 #include <string_view>
 #include <vector>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/practice/exercise.h"
 
 namespace latchround::practice {

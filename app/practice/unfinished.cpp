@@ -9,10 +9,12 @@
 
 #include "app/exchange/durable_file.h"
 #include "app/exchange/file_bytes.h"
-#include "app/exchange/json_object.h"
+#include "app/exchange/json_text.h"
 #include "app/practice/practice_folder.h"
+#include "core/error/exercise_errors.h"
 #include "core/evidence/fact_words.h"
 #include "core/evidence/moment_text.h"
+#include "core/reading/json_object.h"
 #include "core/reading/written_json.h"
 
 namespace latchround::practice {
@@ -42,20 +44,7 @@ Written written(const TrueRun& run) {
     return entry;
 }
 
-/// Each entry of a list, as an object of its own.
-template <class Read>
-void eachIn(JsonObject& object, const char* key, JsonFaults& faults, const Read& read) {
-    const Json* list = object.field(key, Need::Required);
-    if (list != nullptr && !list->is_array())
-        object.complain(key, "this must be a list", "Write it in brackets.");
-    for (std::size_t i = 0; list != nullptr && list->is_array() && i < list->size(); ++i) {
-        JsonObject entry((*list)[i], pointerTo(object.pointerOf(key), i), faults);
-        read(entry);
-        entry.complainOfTheRest();
-    }
-}
-
-TrueRun runFrom(JsonObject& entry, JsonFaults& faults) {
+TrueRun runFrom(JsonObject& entry) {
     TrueRun run;
     run.door = entry.text("door", Need::Required).value_or("");
     run.run = entry.text("run", Need::Required).value_or("");
@@ -63,16 +52,18 @@ TrueRun runFrom(JsonObject& entry, JsonFaults& faults) {
     run.release =
         entry.word<Release>("release", Need::Required, releaseWords).value_or(run.release);
     run.released_ns = entry.wholeNumber("released_ns", Need::Required, -any_ns, any_ns).value_or(0);
-    eachIn(entry, "events", faults, [&](JsonObject& each) {
+    for (JsonObject& each : entry.objects("events", Need::Required)) {
         TrueEvent event;
         event.mark =
             each.word<MarkKind>("mark", Need::Required, markKindWords).value_or(event.mark);
         event.t_s = each.number("t_s", Need::Required).value_or(0);
+        each.complainOfTheRest();
         run.events.push_back(event);
-    });
+    }
     run.stopped_ns = entry.wholeNumber("stopped_ns", Need::Optional, -any_ns, any_ns);
     run.endangered =
         static_cast<int>(entry.wholeNumber("endangered", Need::Required, 0, most_kept).value_or(0));
+    entry.complainOfTheRest();
     return run;
 }
 
@@ -114,11 +105,11 @@ Checked<Unfinished> unfinishedFrom(std::string_view json, const std::string& whe
     if (const auto moment = momentFrom(begun))
         exercise.begun = *moment;
     else
-        object.complain("begun", "this is no moment", "Write it like 2026-11-26T10:42:00+01:00.");
+        object.complain("begun", errors::not_a_moment());
     exercise.cautions_untrue = static_cast<int>(
         object.wholeNumber("cautions_untrue", Need::Required, 0, most_kept).value_or(0));
-    eachIn(object, "runs", faults,
-           [&](JsonObject& entry) { exercise.runs.push_back(runFrom(entry, faults)); });
+    for (JsonObject& entry : object.objects("runs", Need::Required))
+        exercise.runs.push_back(runFrom(entry));
     object.complainOfTheRest();
     if (!faults.empty())
         return tl::unexpected(faults.take());
@@ -139,7 +130,7 @@ std::optional<Unfinished> unfinishedExercise() {
         const QString file = folder.filePath(name.chopped(unfinished_ending.size()));
         const auto bytes = bytesOf(pathOf(folder.filePath(name)), most_unfinished_bytes);
         auto exercise = bytes ? unfinishedFrom(*bytes, name.toStdString())
-                              : Checked<Unfinished>(tl::unexpect, Complaints{bytes.error()});
+                              : Checked<Unfinished>(tl::unexpect, Errors{bytes.error()});
         if (!exercise || !QFile::exists(file))
             continue;
         exercise->register_file = file;
@@ -151,8 +142,7 @@ std::optional<Unfinished> unfinishedExercise() {
 Done putAside(const Unfinished& exercise) {
     QFile file(exercise.register_file + unfinished_ending);
     if (file.exists() && !file.remove())
-        return tl::unexpected(Complaint{file.fileName().toStdString(), "could not be taken away",
-                                        "Look whether the folder can be written to."});
+        return tl::unexpected(Error{file.fileName().toStdString(), errors::not_taken_away()});
     return {};
 }
 

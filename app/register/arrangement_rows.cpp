@@ -1,24 +1,128 @@
 #include "app/register/arrangement_rows.h"
 
 #include <algorithm>
-#include <array>
-#include <map>
 #include <string>
+#include <type_traits>
 #include <utility>
 #include <vector>
 
 #include <sqlite3.h>
 
+#include "app/register/columns.h"
+#include "core/error/register_errors.h"
+#include "core/phrase/places.h"
+#include "core/vessel/arrangement_fields.h"
+
 namespace latchround {
 
 namespace {
 
-Value dateOrNull(const std::optional<CalendarDate>& date) {
-    return date ? sqlText(isoText(*date)) : Value();
+using Spaces = std::optional<std::pair<int, int>>;
+
+/// The columns of a table in the order of the fields of its rows. Two numbers of one field are two
+/// columns; a list is a table of its own.
+struct IssueColumns {
+    std::vector<std::string> names;
+
+    template <class Member>
+    void operator()(const ArrangementColumn& column, const Member&) {
+        const std::string name(column.name);
+        if constexpr (std::is_same_v<Member, Spaces>) {
+            names.push_back(name + "_one");
+            names.push_back(name + "_other");
+        } else if constexpr (!is_part<Member>) {
+            names.push_back(name);
+        }
+    }
+};
+
+/// The same of their values. A reference that is empty refers to nothing.
+struct IssueValues {
+    std::vector<Value> values;
+
+    template <class Member>
+    void operator()(const ArrangementColumn&, const Member& member) {
+        if constexpr (std::is_same_v<Member, Spaces>) {
+            values.push_back(member ? Value(member->first) : Value());
+            values.push_back(member ? Value(member->second) : Value());
+        } else if constexpr (!is_part<Member>) {
+            values.push_back(columnValue(member));
+        }
+    }
+    void operator()(const ArrangementColumn& column, const std::string& text) {
+        const bool refers = column.role == ArrangementColumn::Role::Refers;
+        values.push_back(refers && text.empty() ? Value() : sqlText(text));
+    }
+};
+
+/// And back, from this column on.
+struct IssueReader {
+    Row& row;
+    int column;
+
+    template <class Member>
+    void operator()(const ArrangementColumn&, Member& member) {
+        if constexpr (std::is_same_v<Member, Spaces>) {
+            if (!row.isNull(column) && !row.isNull(column + 1))
+                member.emplace(row.smallWhole(column), row.smallWhole(column + 1));
+            column += 2;
+        } else if constexpr (!is_part<Member>) {
+            readColumn(row, column++, member);
+        }
+    }
+};
+
+/// What is said to SQLite of one table of an issue, written once.
+struct ListedSql {
+    std::string insert;
+    std::string select; ///< the columns of keys first
+};
+
+template <class Listed>
+ListedSql listedSqlOf(const std::string& table, const std::vector<std::string>& keys,
+                      const std::vector<std::string>& read_first) {
+    IssueColumns columns;
+    Listed row{};
+    eachField(row, columns);
+    std::vector<std::string> written = keys;
+    written.insert(written.end(), columns.names.begin(), columns.names.end());
+    std::vector<std::string> read = read_first;
+    read.insert(read.end(), columns.names.begin(), columns.names.end());
+    // With its table before it: SQLite takes a quoted name that it does not know for a text.
+    std::string list;
+    for (const std::string& column : read)
+        list += (list.empty() ? "t." : ", t.") + quotedName(column);
+    return {insertInto(table, written), "SELECT " + list + " FROM " + table + " AS t"};
 }
 
-Value classOrNull(const std::optional<FireClass>& value) {
-    return value ? sqlText(word(*value)) : Value();
+const ListedSql& issueSql() {
+    static const std::vector<std::string> moment{"adopted_utc_ms", "ship_offset_minutes"};
+    static const ListedSql sql = listedSqlOf<Particulars>(
+        "arrangement", moment, {"id", "adopted_utc_ms", "ship_offset_minutes"});
+    return sql;
+}
+
+constexpr const char* tableOf(const Deck&) {
+    return "deck";
+}
+constexpr const char* tableOf(const Zone&) {
+    return "zone";
+}
+constexpr const char* tableOf(const Boundary&) {
+    return "boundary";
+}
+constexpr const char* tableOf(const Door&) {
+    return "door";
+}
+
+template <class Listed>
+const ListedSql& listedSql() {
+    static const ListedSql sql = [] {
+        ListedSql made = listedSqlOf<Listed>(tableOf(Listed{}), {"arrangement", "seq"}, {"seq"});
+        made.select += " WHERE t.arrangement = ? ORDER BY t.seq";
+        return made;
+    }();
+    return sql;
 }
 
 Done added(const Result<int>& result) {
@@ -27,183 +131,84 @@ Done added(const Result<int>& result) {
     return {};
 }
 
-std::array<Value, 28> doorValues(std::int64_t issue, std::int64_t seq, const Door& door) {
-    return {sqlWhole(issue),
-            sqlWhole(seq),
-            sqlText(door.number),
-            sqlReference(door.deck),
-            door.x_m,
-            door.y_m,
-            sqlReference(door.boundary),
-            sqlText(word(door.kind)),
-            sqlText(word(door.fire_class)),
-            sqlText(door.plate),
-            door.opening_m,
-            door.leaf_mass_kg ? Value(*door.leaf_mass_kg) : Value(),
-            sqlFlag(door.power_operated),
-            sqlFlag(door.hold_back),
-            sqlFlag(door.alarm),
-            sqlFlag(door.designed_to_reopen),
-            sqlFlag(door.hose_port),
-            sqlFlag(door.escape_route),
-            sqlFlag(door.sill_in_frame),
-            sqlFlag(door.latch),
-            sqlFlag(door.watertight),
-            sqlText(word(door.normally)),
-            dateOrNull(door.installed),
-            sqlFlag(door.weathertight),
-            sqlFlag(door.escape_trunk),
-            sqlFlag(door.special_category),
-            sqlFlag(door.faces_embarkation),
-            sqlText(door.maker)};
-}
-
-Done writeDoor(SqliteConnection& connection, std::int64_t issue, std::int64_t seq,
-               const Door& door) {
-    if (Done done = added(
-            connection.run("INSERT INTO door_number (number) VALUES (?) ON CONFLICT DO NOTHING",
-                           {sqlText(door.number)}));
-        !done)
-        return done;
-    if (Done done = added(connection.run(
-            "INSERT INTO door (arrangement, seq, number, deck, x_m, y_m, boundary, "
-            "kind, fire_class, plate,"
-            " opening_m, leaf_mass_kg, power_operated, hold_back, alarm, "
-            "designed_to_reopen, hose_port,"
-            " escape_route, sill_in_frame, latch, watertight, normally, installed,"
-            " weathertight, escape_trunk, special_category, faces_embarkation, maker)"
-            " VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?,?)",
-            doorValues(issue, seq, door)));
-        !done)
-        return done;
+Done writeGroups(SqliteConnection& connection, std::int64_t issue, std::int64_t seq,
+                 const Door& door) {
     for (std::size_t i = 0; i < door.release_groups.size(); ++i)
-        if (Done done = added(connection.run("INSERT INTO door_release_group (arrangement, "
-                                             "door_seq, seq, name) VALUES (?,?,?,?)",
-                                             {sqlWhole(issue), sqlWhole(seq),
-                                              sqlWhole(static_cast<std::int64_t>(i)),
-                                              sqlText(door.release_groups[i])}));
+        if (Done done = added(
+                connection.run("INSERT INTO door_release_groups (arrangement, door_seq, seq, value)"
+                               " VALUES (?,?,?,?)",
+                               {Value(issue), Value(seq), Value(static_cast<std::int64_t>(i)),
+                                sqlText(door.release_groups[i])}));
             !done)
             return done;
     return {};
 }
 
-/// Writes each element with its place in the list; stops at the first complaint.
-template <class T, class Write>
-Done writeList(const std::vector<T>& list, const Write& write) {
-    for (std::size_t i = 0; i < list.size(); ++i)
-        if (Done done = write(static_cast<std::int64_t>(i), list[i]); !done)
-            return done;
-    return {};
+Done writeNumber(SqliteConnection& connection, const Door& door) {
+    return added(
+        connection.run("INSERT INTO door_number (number) VALUES (?) ON CONFLICT DO NOTHING",
+                       {sqlText(door.number)}));
 }
 
-Door doorOf(Row& row) {
-    Door door;
-    door.number = row.text(1);
-    door.deck = row.text(2);
-    door.x_m = row.real(3);
-    door.y_m = row.real(4);
-    door.boundary = row.text(5);
-    door.kind = row.word(6, doorKindFrom);
-    door.fire_class = row.word(7, fireClassFrom);
-    door.plate = row.text(8);
-    door.opening_m = row.real(9);
-    door.leaf_mass_kg = row.realIfAny(10);
-    door.power_operated = row.flag(11);
-    door.hold_back = row.flag(12);
-    door.alarm = row.flag(13);
-    door.designed_to_reopen = row.flag(14);
-    door.hose_port = row.flag(15);
-    door.escape_route = row.flag(16);
-    door.sill_in_frame = row.flag(17);
-    door.latch = row.flag(18);
-    door.watertight = row.flag(19);
-    door.normally = row.word(20, normalPositionFrom);
-    door.installed = row.dateIfAny(21);
-    door.weathertight = row.flag(22);
-    door.escape_trunk = row.flag(23);
-    door.special_category = row.flag(24);
-    door.faces_embarkation = row.flag(25);
-    door.maker = row.text(26);
-    return door;
+/// Writes each row with its place in the list; stops at the first error.
+template <class Listed>
+Done writeRows(SqliteConnection& connection, std::int64_t issue, const std::vector<Listed>& list) {
+    Done done;
+    for (std::size_t i = 0; i < list.size() && done; ++i) {
+        const auto seq = static_cast<std::int64_t>(i);
+        if constexpr (std::is_same_v<Listed, Door>)
+            done = writeNumber(connection, list[i]);
+        IssueValues row{{Value(issue), Value(seq)}};
+        eachField(list[i], row);
+        if (done)
+            done = added(connection.run(listedSql<Listed>().insert, row.values));
+        if constexpr (std::is_same_v<Listed, Door>)
+            if (done)
+                done = writeGroups(connection, issue, seq, list[i]);
+    }
+    return done;
 }
 
-Done readDoors(SqliteConnection& connection, std::int64_t issue, std::vector<Door>& doors) {
-    std::map<std::int64_t, std::vector<std::string>> groups;
-    if (Done done = connection.each(
-            "SELECT door_seq, name FROM door_release_group WHERE arrangement = ?"
-            " ORDER BY door_seq, seq",
-            {issue}, [&](Row& row) { groups[row.whole(0)].push_back(row.text(1)); });
-        !done)
-        return done;
-    return connection.each(
-        "SELECT seq, number, deck, x_m, y_m, boundary, kind, fire_class, plate, opening_m, "
-        "leaf_mass_kg,"
-        " power_operated, hold_back, alarm, designed_to_reopen, hose_port, escape_route, "
-        "sill_in_frame,"
-        " latch, watertight, normally, installed, weathertight, escape_trunk, special_category, "
-        "faces_embarkation, maker "
-        "FROM door WHERE arrangement = ? ORDER BY seq",
-        {issue}, [&](Row& row) {
-            doors.push_back(doorOf(row));
-            doors.back().release_groups = std::move(groups[row.whole(0)]);
-        });
+template <class Listed>
+Done readRows(SqliteConnection& connection, std::int64_t issue, std::vector<Listed>& list) {
+    return connection.each(listedSql<Listed>().select, {Value(issue)}, [&](Row& row) {
+        eachField(list.emplace_back(), IssueReader{row, 1});
+    });
 }
 
-std::optional<std::pair<int, int>> spacesOf(Row& row) {
-    const auto one = row.wholeIfAny<int>(7);
-    const auto other = row.wholeIfAny<int>(8);
-    return one && other ? std::optional(std::pair(*one, *other)) : std::nullopt;
-}
-
-Done readPlaces(SqliteConnection& connection, std::int64_t issue, Arrangement& arrangement) {
-    if (Done done = connection.each(
-            "SELECT number, name, height_m FROM deck WHERE arrangement = ? ORDER BY seq", {issue},
-            [&](Row& row) {
-                arrangement.decks.push_back({row.text(0), row.text(1), row.real(2)});
-            });
-        !done)
-        return done;
-    if (Done done = connection.each(
-            "SELECT number, aft_m, forward_m, area_m2 FROM zone WHERE arrangement = ? ORDER BY seq",
-            {issue},
-            [&](Row& row) {
-                arrangement.zones.push_back(
-                    {row.text(0), row.real(1), row.real(2), row.realIfAny(3)});
-            });
-        !done)
-        return done;
-    return connection.each("SELECT id, place, zone_aft, zone_forward, x_m, required, division, "
-                           "space_one, space_other FROM boundary WHERE arrangement = ?"
-                           " ORDER BY seq",
-                           {issue}, [&](Row& row) {
-                               arrangement.boundaries.push_back(
-                                   {row.text(0), row.word(1, placeFrom), row.text(2), row.text(3),
-                                    row.real(4), row.wordIfAny(5, fireClassFrom),
-                                    row.word(6, divisionFrom), spacesOf(row)});
+/// Doors are numbered from 0 in their order.
+Done readGroups(SqliteConnection& connection, std::int64_t issue, std::vector<Door>& doors) {
+    return connection.each("SELECT door_seq, value FROM door_release_groups WHERE arrangement = ?"
+                           " ORDER BY door_seq, seq",
+                           {Value(issue)}, [&](Row& row) {
+                               const auto seq = static_cast<std::size_t>(row.whole(0));
+                               if (seq < doors.size())
+                                   doors[seq].release_groups.push_back(row.text(1));
                            });
+}
+
+Done readLists(SqliteConnection& connection, std::int64_t issue, Arrangement& arrangement) {
+    Done done = readRows(connection, issue, arrangement.decks);
+    if (done)
+        done = readRows(connection, issue, arrangement.zones);
+    if (done)
+        done = readRows(connection, issue, arrangement.boundaries);
+    if (done)
+        done = readRows(connection, issue, arrangement.doors);
+    return done ? readGroups(connection, issue, arrangement.doors) : done;
 }
 
 Result<std::vector<Issue>> readWhere(SqliteConnection& connection, const std::string& condition) {
     std::vector<Issue> issues;
     std::vector<std::int64_t> rows;
-    Done done = connection.each(
-        "SELECT id, name, number, regime, passengers, keel_laid, sprinklers, length_m,"
-        " adopted_utc_ms, ship_offset_minutes FROM arrangement" +
-            condition,
-        {}, [&](Row& row) {
-            rows.push_back(row.whole(0));
-            Issue& issue = issues.emplace_back();
-            issue.arrangement.particulars = {
-                row.text(1),       row.text(2),      row.word(3, regimeFrom),
-                row.smallWhole(4), row.dateIfAny(5), row.flag(6),
-                row.real(7)};
-            issue.adopted = {row.whole(8), row.smallWhole(9)};
-        });
-    for (std::size_t i = 0; i < issues.size() && done; ++i) {
-        done = readPlaces(connection, rows[i], issues[i].arrangement);
-        if (done)
-            done = readDoors(connection, rows[i], issues[i].arrangement.doors);
-    }
+    Done done = connection.each(issueSql().select + condition, {}, [&](Row& row) {
+        rows.push_back(row.whole(0));
+        Issue& issue = issues.emplace_back();
+        issue.adopted = {row.whole(1), row.smallWhole(2)};
+        eachField(issue.arrangement.particulars, IssueReader{row, 3});
+    });
+    for (std::size_t i = 0; i < issues.size() && done; ++i)
+        done = readLists(connection, rows[i], issues[i].arrangement);
     if (!done)
         return tl::unexpected(done.error());
     std::ranges::sort(issues, isEarlier);
@@ -226,48 +231,18 @@ Result<std::optional<Issue>> readIssueInForce(SqliteConnection& connection) {
 
 Done writeIssue(SqliteConnection& connection, const Issue& issued) {
     const auto& [when, arrangement] = issued;
-    const Particulars& vessel = arrangement.particulars;
-    if (Done done = added(connection.run(
-            "INSERT INTO arrangement (adopted_utc_ms, ship_offset_minutes, name, number, regime, "
-            "passengers,"
-            " keel_laid, sprinklers, length_m) VALUES (?,?,?,?,?,?,?,?,?)",
-            {sqlWhole(when.utc_ms), when.ship_offset_minutes, sqlText(vessel.name),
-             sqlText(vessel.number), sqlText(word(vessel.regime)), vessel.passengers,
-             dateOrNull(vessel.keel_laid), sqlFlag(vessel.sprinklers), vessel.length_m}));
-        !done)
-        return done;
+    IssueValues row{{Value(when.utc_ms), Value(when.ship_offset_minutes)}};
+    eachField(arrangement.particulars, row);
+    Done done = added(connection.run(issueSql().insert, row.values));
     const std::int64_t issue = sqlite3_last_insert_rowid(connection.handle());
-    Done done = writeList(arrangement.decks, [&](std::int64_t seq, const Deck& deck) {
-        return added(connection.run(
-            "INSERT INTO deck (arrangement, seq, number, name, height_m) VALUES (?,?,?,?,?)",
-            {sqlWhole(issue), sqlWhole(seq), sqlText(deck.number), sqlText(deck.name),
-             deck.height_m}));
-    });
     if (done)
-        done = writeList(arrangement.zones, [&](std::int64_t seq, const Zone& zone) {
-            return added(connection.run(
-                "INSERT INTO zone (arrangement, seq, number, aft_m, forward_m, area_m2)"
-                " VALUES (?,?,?,?,?,?)",
-                {sqlWhole(issue), sqlWhole(seq), sqlText(zone.number), zone.aft_m, zone.forward_m,
-                 zone.area_m2 ? Value(*zone.area_m2) : Value()}));
-        });
+        done = writeRows(connection, issue, arrangement.decks);
     if (done)
-        done = writeList(arrangement.boundaries, [&](std::int64_t seq, const Boundary& boundary) {
-            return added(
-                connection.run("INSERT INTO boundary (arrangement, seq, id, place, zone_aft, "
-                               "zone_forward, x_m, required, division, space_one, space_other)"
-                               " VALUES (?,?,?,?,?,?,?,?,?,?,?)",
-                               {sqlWhole(issue), sqlWhole(seq), sqlText(boundary.id),
-                                sqlText(word(boundary.place)), sqlReference(boundary.zone_aft),
-                                sqlReference(boundary.zone_forward), boundary.x_m,
-                                classOrNull(boundary.required), sqlText(word(boundary.division)),
-                                boundary.spaces ? Value(boundary.spaces->first) : Value(),
-                                boundary.spaces ? Value(boundary.spaces->second) : Value()}));
-        });
+        done = writeRows(connection, issue, arrangement.zones);
     if (done)
-        done = writeList(arrangement.doors, [&](std::int64_t seq, const Door& door) {
-            return writeDoor(connection, issue, seq, door);
-        });
+        done = writeRows(connection, issue, arrangement.boundaries);
+    if (done)
+        done = writeRows(connection, issue, arrangement.doors);
     return done;
 }
 
@@ -296,13 +271,13 @@ Done refuseLostDoors(SqliteConnection& connection, const Arrangement& arrangemen
     if (lost.empty())
         return {};
     const auto& [number, facts] = lost.front();
-    std::string what = "the new arrangement has no such door, but " + std::to_string(facts) +
-                       (facts == 1 ? " fact is" : " facts are") + " recorded about it";
-    if (lost.size() > 1)
-        what += " (and " + std::to_string(lost.size() - 1) + " more such doors)";
-    return tl::unexpected(
-        Complaint{"door " + number, what + ": NOT adopted.",
-                  "Keep the door in the arrangement, under the number it was tested by."});
+    Phrase what =
+        facts == 1 ? errors::door_with_fact_dropped() : errors::door_with_facts_dropped(facts);
+    if (lost.size() == 2)
+        what = errors::and_one_more_door(std::move(what));
+    else if (lost.size() > 2)
+        what = errors::and_more_doors(std::move(what), lost.size() - 1);
+    return tl::unexpected(Error{place::door(number), errors::not_adopted(std::move(what))});
 }
 
 } // namespace latchround

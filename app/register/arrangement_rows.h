@@ -25,7 +25,7 @@ Done writeIssue(SqliteConnection& connection, const Issue& issue);
 using LostDoors = std::vector<std::pair<std::string, std::int64_t>>;
 Result<LostDoors> lostDoors(SqliteConnection& connection, const Arrangement& arrangement);
 
-/// A complaint where the arrangement lacks a door about which facts are recorded.
+/// An error where the arrangement lacks a door about which facts are recorded.
 Done refuseLostDoors(SqliteConnection& connection, const Arrangement& arrangement);
 
 } // namespace latchround

@@ -10,6 +10,7 @@
 #include "app/register/register_format.h"
 #include "app/register/sqlite_connection.h"
 #include "app/register/transaction.h"
+#include "core/error/register_errors.h"
 
 namespace latchround {
 
@@ -41,7 +42,7 @@ Done flush(SqliteConnection& connection) {
                          ? SQLITE_IOERR
                          : file->pMethods->xSync(file, SQLITE_SYNC_FULL);
     if (code != SQLITE_OK)
-        return tl::unexpected(connection.complaint(code, "flush"));
+        return tl::unexpected(connection.error(code, "flush"));
     return {};
 }
 
@@ -60,23 +61,18 @@ Done buildAt(const QString& file, const OpenOptions& options) {
 Done refuseStrayLogs(const QString& file) {
     for (const QString& ending : {QStringLiteral("-wal"), QStringLiteral("-journal")})
         if (QFileInfo info(file + ending); info.exists() && info.size() > 0)
-            return tl::unexpected(Complaint{file.toStdString(),
-                                            "the register is missing but \"" +
-                                                info.fileName().toStdString() +
-                                                "\" beside it holds entries of it.",
-                                            "Put the register back beside it, or move that file "
-                                            "away to begin a new register."});
+            return tl::unexpected(Error{file.toStdString(), errors::register_missing_beside(
+                                                                info.fileName().toStdString())});
     return {};
 }
 
 Done createRegisterFile(const QString& file, const OpenOptions& options) {
     const QFileInfo folder(QFileInfo(file).absolutePath());
+    const std::string where = file.toStdString();
     if (!folder.isDir())
-        return tl::unexpected(Complaint{file.toStdString(), "the folder does not exist.",
-                                        "Make the folder or choose another place."});
+        return tl::unexpected(Error{where, errors::register_folder_missing()});
     if (!folder.isWritable())
-        return tl::unexpected(Complaint{file.toStdString(), "you may not write to this folder.",
-                                        "Choose another folder."});
+        return tl::unexpected(Error{where, errors::register_folder_read_only()});
     if (Done done = refuseStrayLogs(file); !done)
         return done;
     const QString beside =
@@ -84,19 +80,16 @@ Done createRegisterFile(const QString& file, const OpenOptions& options) {
     if (Done done = buildAt(beside, options); !done) {
         QFile::remove(beside);
         QFile::remove(beside + QStringLiteral("-journal"));
-        done.error().where = file.toStdString();
+        done.error().where = where;
         return done;
     }
     if (!QFile::rename(beside, file)) { // never over another file
         QFile::remove(beside);
         if (!QFileInfo::exists(file))
-            return tl::unexpected(Complaint{file.toStdString(),
-                                            "the new register cannot be put in its place.",
-                                            "Choose another folder."});
+            return tl::unexpected(Error{where, errors::register_not_placed()});
     }
     if (!flushFolder(folder.filePath().toStdString()))
-        return tl::unexpected(Complaint{file.toStdString(), "the disk reports a fault.",
-                                        "Try again; if it comes back, choose another disk."});
+        return tl::unexpected(Error{where, errors::disk_fault_here()});
     return {};
 }
 

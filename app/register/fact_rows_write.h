@@ -1,4 +1,5 @@
-// A fact into its rows: one in `fact`, one in the table of its kind, and the lists of a walkdown.
+// A fact into its rows: one in `fact`, one in the table of its kind, and those of its lists and
+// parts.
 #pragma once
 
 #include "app/register/sqlite_connection.h"

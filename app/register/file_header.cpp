@@ -9,6 +9,7 @@
 #include <sqlite3.h>
 
 #include "app/register/sqlite_words.h"
+#include "core/error/register_errors.h"
 
 namespace latchround {
 
@@ -40,7 +41,7 @@ Result<FileHeader> readHeader(const QString& file, const QString& vfs) {
     sqlite3_initialize();
     sqlite3_vfs* layer = sqlite3_vfs_find(vfs.isEmpty() ? nullptr : vfs.toUtf8().constData());
     if (layer == nullptr)
-        return tl::unexpected(Complaint{where, "there is no file layer of that name.", ""});
+        return tl::unexpected(Error{where, errors::no_file_layer()});
     const auto words = static_cast<std::size_t>(layer->szOsFile) / sizeof(std::max_align_t) + 1;
     std::vector<std::max_align_t> storage(words);
     auto* handle = reinterpret_cast<sqlite3_file*>(storage.data());
@@ -55,7 +56,7 @@ Result<FileHeader> readHeader(const QString& file, const QString& vfs) {
         handle->pMethods->xClose(handle);
     sqlite3_free_filename(name);
     if (code != SQLITE_OK)
-        return tl::unexpected(complaintOf(code, sqlite3_errstr(code), where, Doing::Opening));
+        return tl::unexpected(errorOf(code, sqlite3_errstr(code), where, Doing::Opening));
     header.is_sqlite =
         std::equal(magic.begin(), magic.end(), bytes.begin(),
                    [](char a, unsigned char b) { return static_cast<unsigned char>(a) == b; });

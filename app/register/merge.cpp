@@ -9,6 +9,8 @@
 #include "app/register/fact_rows_write.h"
 #include "app/register/photograph_rows.h"
 #include "app/register/reference_order.h"
+#include "core/error/register_errors.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
@@ -29,11 +31,8 @@ Result<std::size_t> mergeIssues(SqliteConnection& connection, std::span<const Is
     return added;
 }
 
-Complaint recordedOtherwise(const Fact& fact) {
-    return {"fact " + fact.stamp.id,
-            "it is recorded here with other content under the same id: NOT taken in.",
-            "One of the two registers was changed by something else than this program; find out "
-            "which before either is used."};
+Error recordedOtherwise(const Fact& fact) {
+    return {place::fact(fact.stamp.id), errors::not_taken_in(errors::recorded_otherwise())};
 }
 
 using FactList = std::vector<const Fact*>;
@@ -78,8 +77,8 @@ Done areRecordedSo(const FactList& facts, const std::vector<Fact>& recorded) {
 /// Of the time that taking over takes, in hundredths: what comes before the writing.
 constexpr double compared = 20;
 
-tl::unexpected<Complaint> stoppedTaking() {
-    return tl::unexpected(Complaint{"", "stopped as asked: NOT taken in.", ""});
+tl::unexpected<Error> stoppedTaking() {
+    return tl::unexpected(Error{{}, errors::not_taken_in(errors::stopped())});
 }
 
 /// By id. Kind by kind, so that never more than the facts of one kind are held twice.
@@ -168,13 +167,10 @@ Done refuseDroppedDoors(SqliteConnection& connection, const std::optional<Issue>
         return tl::unexpected(lost.error());
     for (const auto& [number, facts] : *lost)
         if (findDoor(before->arrangement, number))
-            return tl::unexpected(Complaint{
-                "door " + number,
-                "the arrangement that comes with it has no such door, but " +
-                    std::to_string(facts) + (facts == 1 ? " fact is" : " facts are") +
-                    " recorded about it: NOT taken in.",
-                "Import the arrangement with that door in it, here or on the other device, then "
-                "hand over again."});
+            return tl::unexpected(Error{
+                place::door(number),
+                errors::not_taken_in(facts == 1 ? errors::incoming_drops_door_with_fact()
+                                                : errors::incoming_drops_door_with_facts(facts))});
     return {};
 }
 

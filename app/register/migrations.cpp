@@ -5,6 +5,7 @@
 #include <string>
 
 #include "app/register/transaction.h"
+#include "core/error/register_errors.h"
 #include "register_sql.h"
 
 namespace latchround {
@@ -59,12 +60,7 @@ Done runStep(SqliteConnection& connection, const Migration& step) {
     if (!dangling)
         return tl::unexpected(dangling.error());
     if (!dangling->empty())
-        return tl::unexpected(
-            Complaint{connection.where(),
-                      "bringing the register to this program's form would leave rows "
-                      "of " +
-                          *dangling + " without what they refer to: NOT changed.",
-                      "Open it with the program that wrote it."});
+        return tl::unexpected(Error{connection.where(), errors::rows_would_dangle(*dangling)});
     return transaction->commit();
 }
 

@@ -4,8 +4,9 @@
 #include <set>
 #include <string>
 
-#include "app/register/fact_header.h"
-#include "core/evidence/references.h"
+#include "app/register/fact_tables.h"
+#include "core/error/register_errors.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
@@ -42,33 +43,29 @@ private:
     std::array<std::set<FactId>, factKindWords.size()> m_by_kind;
 };
 
-std::optional<Complaint> missingOf(Search& search, const Fact& fact) {
-    std::optional<Complaint> missing;
+std::optional<Error> missingOf(Search& search, const Fact& fact) {
+    std::optional<Error> missing;
     eachDoorNamed(fact.body, [&](const std::string& door) {
         if (!missing && !search.hasDoor(door))
-            missing =
-                Complaint{"door " + (door.empty() ? std::string("(no number)") : door),
-                          "there is no such door in this vessel's register: NOT saved.",
-                          "Check the number, or take in an arrangement that lists the door first."};
+            missing = Error{door.empty() ? place::door_without_number() : place::door(door),
+                            errors::not_saved(errors::no_such_door())};
     });
-    eachReference(fact, [&](const char* what, const FactId& id, std::optional<std::size_t> kind) {
-        if (!missing && !search.has(id, kind))
-            missing =
-                Complaint{"fact " + fact.stamp.id,
-                          std::string(what) + " \"" + id + "\" is not in this register: NOT saved.",
-                          "Record it first, or both together."};
-    });
+    eachReference(
+        fact, [&](const PhraseCode<1>& what, const FactId& id, std::optional<std::size_t> kind) {
+            if (!missing && !search.has(id, kind))
+                missing = Error{place::fact(fact.stamp.id),
+                                errors::not_saved(errors::reference_not_here(what(id)))};
+        });
     return missing;
 }
 
 } // namespace
 
-std::optional<Complaint> missingReference(SqliteConnection& connection,
-                                          std::span<const Fact> facts) {
+std::optional<Error> missingReference(SqliteConnection& connection, std::span<const Fact> facts) {
     Search search(connection, facts);
     for (const Fact& fact : facts)
-        if (auto complaint = missingOf(search, fact))
-            return complaint;
+        if (auto error = missingOf(search, fact))
+            return error;
     return std::nullopt;
 }
 

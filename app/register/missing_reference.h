@@ -12,7 +12,6 @@ namespace latchround {
 
 /// The first reference that is neither in the register nor in the batch. Asked only after a
 /// refusal, so it costs nothing while a door is being timed.
-std::optional<Complaint> missingReference(SqliteConnection& connection,
-                                          std::span<const Fact> facts);
+std::optional<Error> missingReference(SqliteConnection& connection, std::span<const Fact> facts);
 
 } // namespace latchround

@@ -11,25 +11,21 @@
 #include "app/register/file_header.h"
 #include "app/register/migrations.h"
 #include "app/register/register_format.h"
+#include "core/error/register_errors.h"
 
 namespace latchround {
 
 namespace {
 
-tl::unexpected<Complaint> refusal(const std::string& where, const std::string& what,
-                                  const std::string& remedy) {
-    return tl::unexpected(Complaint{where, what, remedy});
+tl::unexpected<Error> refusal(const std::string& where, Phrase what) {
+    return tl::unexpected(Error{where, std::move(what)});
 }
 
 Done judgeVersion(const std::string& where, std::int64_t version) {
     if (version > currentVersion())
-        return refusal(where,
-                       "the register was written by a newer program (version " +
-                           std::to_string(version) + "; this one knows up to " +
-                           std::to_string(currentVersion()) + ").",
-                       "Update this program, then open it again.");
+        return refusal(where, errors::register_newer(version, currentVersion()));
     if (version < 1)
-        return refusal(where, "the register was never finished.", "Open the last backup instead.");
+        return refusal(where, errors::register_unfinished());
     return {};
 }
 
@@ -37,16 +33,15 @@ Done judgeKind(const std::string& where, const FileHeader& header, RegisterKind 
     if (header.is_sqlite && header.application_id == applicationIdOf(kind))
         return {};
     if (header.is_sqlite && header.application_id == practice_application_id)
-        return refusal(where, practice_register_words, "Choose another file.");
+        return refusal(where, errors::practice_register());
     if (header.is_sqlite && header.application_id == register_application_id)
-        return refusal(where, vessel_register_words, "Choose another file.");
-    return refusal(where, "this is no vessel register of Latchround.", "Choose another file.");
+        return refusal(where, errors::vessel_register());
+    return refusal(where, errors::register_of_others());
 }
 
 Done judgeHeader(const std::string& where, const FileHeader& header, RegisterKind kind) {
     if (header.size == 0)
-        return refusal(where, "the file is empty; it is no vessel register.",
-                       "Delete it to begin a new register of this name, or choose another file.");
+        return refusal(where, errors::register_empty());
     if (Done done = judgeKind(where, header, kind); !done)
         return done;
     return judgeVersion(where, header.user_version);
@@ -56,14 +51,11 @@ Done judgePlace(const QString& file) {
     const QFileInfo info(file);
     const QFileInfo folder(info.absolutePath());
     if (!info.isFile())
-        return refusal(file.toStdString(), "this is not a file.", "Choose another file.");
+        return refusal(file.toStdString(), errors::register_is_no_file());
     if (!info.isReadable())
-        return refusal(file.toStdString(), "you may not read this file.",
-                       "Copy it to a folder of your own and open it there.");
+        return refusal(file.toStdString(), errors::register_unreadable());
     if (!info.isWritable() || !folder.isWritable())
-        return refusal(file.toStdString(),
-                       "the register lies in a read-only place; nothing could be recorded.",
-                       "Copy it to a folder you may write to and open it there.");
+        return refusal(file.toStdString(), errors::register_read_only());
     return {};
 }
 
@@ -75,10 +67,7 @@ Done insist(SqliteConnection& connection, const char* set, const char* ask, cons
     if (!answer)
         return tl::unexpected(answer.error());
     if (*answer != expected)
-        return refusal(connection.where(),
-                       std::string("SQLite does not accept \"") + set + "\" here (it answers " +
-                           *answer + "), so entries would not be safe.",
-                       "Copy the register to a disk of this computer and open it there.");
+        return refusal(connection.where(), errors::setting_not_accepted(set, *answer));
     return {};
 }
 
@@ -97,8 +86,7 @@ Done judgeWhole(SqliteConnection& connection) {
     if (!sound)
         return tl::unexpected(sound.error());
     if (*sound != "ok")
-        return refusal(connection.where(), "the file is damaged (" + *sound + ").",
-                       "Open the last backup instead.");
+        return refusal(connection.where(), errors::register_damaged(*sound));
     return {};
 }
 
@@ -140,8 +128,7 @@ Done demandDurability(SqliteConnection& connection) {
     if (!mode)
         return tl::unexpected(mode.error());
     if (*mode != "wal")
-        return refusal(connection.where(), "this disk cannot hold a write-ahead log.",
-                       "Copy the register to a disk of this computer and open it there.");
+        return refusal(connection.where(), errors::no_write_ahead_log());
     return {};
 }
 
@@ -159,9 +146,7 @@ Done checkAll(SqliteConnection& connection, const OpenOptions& options) {
         return done;
     // Asked only now: SQLite may fall back to reading when the file is opened.
     if (sqlite3_db_readonly(handle, "main") != 0)
-        return refusal(connection.where(),
-                       "the register lies in a read-only place; nothing could be recorded.",
-                       "Copy it to a folder you may write to and open it there.");
+        return refusal(connection.where(), errors::register_read_only());
     if (Done done = demandDurability(connection); !done)
         return done;
     return migrate(connection, migrations());
@@ -173,8 +158,7 @@ Done judgeOldVersion(SqliteConnection& connection) {
     if (!version)
         return tl::unexpected(version.error());
     if (std::atoll(version->c_str()) != currentVersion())
-        return refusal(connection.where(), "another program of another version writes in it.",
-                       "Close it there, then open it here.");
+        return refusal(connection.where(), errors::other_version_writes());
     return {};
 }
 

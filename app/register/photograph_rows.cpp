@@ -1,6 +1,8 @@
 #include "app/register/photograph_rows.h"
 
 #include "app/exchange/facts_hash.h"
+#include "core/error/register_errors.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
@@ -8,9 +10,7 @@ Done keepPhotograph(SqliteConnection& connection, std::string_view sha256,
                     std::span<const std::byte> bytes) {
     if (sha256Hex(bytes) != sha256)
         return tl::unexpected(
-            Complaint{"photograph " + std::string(sha256),
-                      "the photograph's bytes do not have the hash it names: NOT saved.",
-                      "Take or choose the photograph again."});
+            Error{place::photograph(sha256), errors::not_saved(errors::photograph_hash_differs())});
     const Result<int> added = connection.run("INSERT INTO photograph_bytes (sha256, bytes) "
                                              "VALUES (?,?) ON CONFLICT (sha256) DO NOTHING",
                                              {sqlText(sha256), Value(bytes)});
@@ -32,9 +32,7 @@ Result<std::vector<std::byte>> readPhotograph(SqliteConnection& connection,
     if (!done)
         return tl::unexpected(done.error());
     if (!found)
-        return tl::unexpected(Complaint{"photograph " + std::string(sha256),
-                                        "its bytes are not in this register.",
-                                        "Take it over from the tablet it was taken with."});
+        return tl::unexpected(Error{place::photograph(sha256), errors::photograph_not_here()});
     return bytes;
 }
 

@@ -5,7 +5,9 @@
 
 #include "app/register/fact_rows_read.h"
 #include "app/register/fact_rows_write.h"
+#include "core/error/register_errors.h"
 #include "core/evidence/admission.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
@@ -66,9 +68,7 @@ Done writeEach(SqliteConnection& connection, std::span<const Fact> facts) {
             return tl::unexpected(stored.error());
         if (*stored != fact)
             return tl::unexpected(
-                Complaint{"fact " + fact.stamp.id,
-                          "another fact with this id is recorded already: NOT saved.",
-                          "Record a correction under an id of its own."});
+                Error{place::fact(fact.stamp.id), errors::not_saved(errors::fact_id_taken())});
     }
     return {};
 }
@@ -76,7 +76,7 @@ Done writeEach(SqliteConnection& connection, std::span<const Fact> facts) {
 Done recordEach(SqliteConnection& connection, std::span<const Fact> facts) {
     const OnRecord known = onRecord(connection, facts);
     for (const Fact& fact : facts) {
-        const std::optional<Complaint> refusal = refusalOf(fact, known);
+        const std::optional<Error> refusal = refusalOf(fact, known);
         if (!refusal)
             continue;
         const auto stored = readFact(connection, fact.stamp.id);

@@ -1,9 +1,13 @@
 #include "app/register/reference_order.h"
-#include "core/evidence/references.h"
 
 #include <string_view>
 #include <unordered_map>
 #include <unordered_set>
+#include <utility>
+
+#include "core/error/register_errors.h"
+#include "core/evidence/references.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
@@ -96,7 +100,7 @@ private:
     Result<std::optional<std::size_t>> waitsFor(const Fact& fact) {
         std::optional<std::size_t> before;
         Done done;
-        eachReference(fact, [&](const char* what, const FactId& id, Kind kind) {
+        eachReference(fact, [&](const PhraseCode<1>& what, const FactId& id, Kind kind) {
             if (!done || before || id == fact.stamp.id)
                 return;
             const auto place = m_places.find(id);
@@ -105,16 +109,14 @@ private:
                 if (!held)
                     done = tl::unexpected(held.error());
                 else if (!*held)
-                    done = missing(fact, what, id);
+                    done = refused(fact, errors::reference_nowhere(what(id)));
                 return;
             }
             const State state = m_states[place->second];
             if (kind && m_fresh[place->second]->body.index() != *kind)
-                done = missing(fact, what, id);
+                done = refused(fact, errors::reference_nowhere(what(id)));
             else if (state == State::Entered)
-                done = tl::unexpected(Complaint{
-                    "fact " + fact.stamp.id,
-                    std::string(what) + " \"" + id + "\" refers back to it: NOT taken in.", ""});
+                done = refused(fact, errors::refers_back(what(id)));
             else if (state == State::Waits)
                 before = place->second;
         });
@@ -132,19 +134,14 @@ private:
             if (!held)
                 done = tl::unexpected(held.error());
             else if (!*held)
-                done = tl::unexpected(Complaint{
-                    "fact " + fact.stamp.id,
-                    "no issue of the arrangement has a door \"" + door + "\": NOT taken in.", ""});
+                done = refused(fact, errors::no_issue_has_door(door));
         });
         return done;
     }
 
-    static Done missing(const Fact& fact, const char* what, const FactId& id) {
+    static Done refused(const Fact& fact, Phrase why) {
         return tl::unexpected(
-            Complaint{"fact " + fact.stamp.id,
-                      std::string(what) + " \"" + id +
-                          "\" is neither in this register nor with what comes: NOT taken in.",
-                      "Have it handed over again, all of it."});
+            Error{place::fact(fact.stamp.id), errors::not_taken_in(std::move(why))});
     }
 
     Held m_held;

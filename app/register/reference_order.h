@@ -10,7 +10,7 @@
 
 namespace latchround {
 
-/// `fresh`: by id, none of them in the register. A complaint names the first fact that refers to
+/// `fresh`: by id, none of them in the register. An error names the first fact that refers to
 /// something that is neither among them nor in the register, or to itself by a roundabout way.
 Result<std::vector<const Fact*>> inOrderOfReference(SqliteConnection& connection,
                                                     const std::vector<const Fact*>& fresh);

@@ -12,6 +12,7 @@
 #include <sqlite3.h>
 
 #include "core/vessel/calendar_date.h"
+#include "core/vessel/words.h"
 
 namespace latchround {
 
@@ -35,32 +36,16 @@ public:
         return {begin, static_cast<std::size_t>(sqlite3_column_bytes(m_statement, column))};
     }
 
-    std::optional<std::string> textIfAny(int column) const {
-        return isNull(column) ? std::nullopt : std::optional(text(column));
-    }
-    template <class T>
-    std::optional<T> wholeIfAny(int column) const {
-        return isNull(column) ? std::nullopt : std::optional(static_cast<T>(whole(column)));
-    }
-    std::optional<double> realIfAny(int column) const {
-        return isNull(column) ? std::nullopt : std::optional(real(column));
-    }
     template <class E>
-    E word(int column, std::optional<E> (*from)(std::string_view)) {
-        const std::optional<E> value = from(view(column));
+    E word(int column) {
+        const std::optional<E> value = valueIn<E>(wordsFor(E{}), view(column));
         m_sound = m_sound && value.has_value();
         return value.value_or(E{});
     }
-    template <class E>
-    std::optional<E> wordIfAny(int column, std::optional<E> (*from)(std::string_view)) {
-        return isNull(column) ? std::nullopt : std::optional(word<E>(column, from));
-    }
-    std::optional<CalendarDate> dateIfAny(int column) {
-        if (isNull(column))
-            return std::nullopt;
+    CalendarDate date(int column) {
         const std::optional<CalendarDate> date = calendarDateFrom(view(column));
         m_sound = m_sound && date.has_value();
-        return date;
+        return date.value_or(CalendarDate{});
     }
 
     /// False once a column held what no register writes.

@@ -53,32 +53,4 @@ inline Value sqlText(std::string&& text) {
     return Value(std::move(text));
 }
 
-/// For columns that refer to something: empty text refers to nothing.
-inline Value sqlReference(const std::string& text) {
-    return text.empty() ? Value() : sqlText(text);
-}
-
-inline Value sqlTextOrNull(const std::optional<std::string>& text) {
-    return text ? sqlText(*text) : Value();
-}
-
-/// The word of a value of a closed set.
-template <class Closed>
-Value sqlWordOrNull(const std::optional<Closed>& value) {
-    return value ? sqlText(word(*value)) : Value();
-}
-
-inline Value sqlWhole(std::int64_t value) {
-    return Value(value);
-}
-
-inline Value sqlFlag(bool value) {
-    return Value(value ? 1 : 0);
-}
-
-template <class T>
-Value sqlWholeOrNull(const std::optional<T>& value) {
-    return value ? sqlWhole(static_cast<std::int64_t>(*value)) : Value();
-}
-
 } // namespace latchround

@@ -9,6 +9,8 @@
 #include <QVariant>
 #include <sqlite3.h>
 
+#include "core/error/register_errors.h"
+
 namespace latchround {
 
 namespace {
@@ -40,17 +42,15 @@ Result<std::unique_ptr<SqliteConnection>> SqliteConnection::connect(const QStrin
     QSqlDatabase& database = connection->m_database;
     database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), name);
     if (!database.isValid())
-        return tl::unexpected(Complaint{file.toStdString(), "Qt's SQLite driver is not installed.",
-                                        "Install the package libqt6sql6-sqlite."});
+        return tl::unexpected(Error{connection->m_where, errors::no_sqlite_driver()});
     database.setConnectOptions(
         QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_BUSY_TIMEOUT=%1").arg(busy_timeout_ms));
     database.setDatabaseName(uriOf(file, mode, vfs));
     if (!database.open())
-        return tl::unexpected(connection->complaint(database.lastError()));
+        return tl::unexpected(connection->error(database.lastError()));
     const QVariant handle = database.driver()->handle();
     if (qstrcmp(handle.typeName(), "sqlite3*") != 0)
-        return tl::unexpected(Complaint{file.toStdString(), "Qt's SQLite driver is not usable.",
-                                        "Install the package libqt6sql6-sqlite."});
+        return tl::unexpected(Error{connection->m_where, errors::sqlite_driver_unusable()});
     connection->m_handle = *static_cast<sqlite3* const*>(handle.constData());
     return connection;
 }
@@ -62,17 +62,17 @@ SqliteConnection::~SqliteConnection() {
     QSqlDatabase::removeDatabase(m_name);
 }
 
-Complaint SqliteConnection::complaint(int code, const std::string& detail) {
+Error SqliteConnection::error(int code, const std::string& detail) {
     m_spent = m_spent || needsReopening(code);
-    return complaintOf(code, detail, m_where, m_doing);
+    return errorOf(code, detail, m_where, m_doing);
 }
 
-Complaint SqliteConnection::complaint(const QSqlError& error) {
-    return complaint(error.nativeErrorCode().toInt(), error.databaseText().toStdString());
+Error SqliteConnection::error(const QSqlError& fault) {
+    return error(fault.nativeErrorCode().toInt(), fault.databaseText().toStdString());
 }
 
-Complaint SqliteConnection::lastComplaint() {
-    return complaint(sqlite3_extended_errcode(m_handle), sqlite3_errmsg(m_handle));
+Error SqliteConnection::lastError() {
+    return error(sqlite3_extended_errcode(m_handle), sqlite3_errmsg(m_handle));
 }
 
 void SqliteConnection::Finalize::operator()(sqlite3_stmt* statement) const {
@@ -85,14 +85,14 @@ Result<sqlite3_stmt*> SqliteConnection::bound(std::string_view sql, Values value
         sqlite3_stmt* fresh = nullptr;
         if (sqlite3_prepare_v3(m_handle, sql.data(), static_cast<int>(sql.size()),
                                SQLITE_PREPARE_PERSISTENT, &fresh, nullptr) != SQLITE_OK)
-            return tl::unexpected(lastComplaint());
+            return tl::unexpected(lastError());
         found = m_statements.emplace(std::string(sql), Statement(fresh)).first;
     }
     sqlite3_stmt* statement = found->second.get();
     int place = 0;
     for (const Value& value : values)
         if (value.bindTo(statement, ++place) != SQLITE_OK)
-            return tl::unexpected(lastComplaint());
+            return tl::unexpected(lastError());
     return statement;
 }
 
@@ -102,7 +102,7 @@ Result<int> SqliteConnection::run(std::string_view sql, Values values) {
         return tl::unexpected(statement.error());
     const int code = sqlite3_step(*statement);
     if (code != SQLITE_DONE && code != SQLITE_ROW) {
-        const Complaint fault = lastComplaint();
+        const Error fault = lastError();
         sqlite3_reset(*statement);
         return tl::unexpected(fault);
     }
@@ -124,9 +124,9 @@ Done SqliteConnection::each(std::string_view sql, Values values, const OnRow& on
     }
     Done done;
     if (!sound)
-        done = tl::unexpected(complaint(SQLITE_CORRUPT, "a row holds an unknown word"));
+        done = tl::unexpected(error(SQLITE_CORRUPT, "a row holds an unknown word"));
     else if (code != SQLITE_DONE)
-        done = tl::unexpected(lastComplaint());
+        done = tl::unexpected(lastError());
     sqlite3_reset(*statement);
     return done;
 }
@@ -147,7 +147,7 @@ Result<std::string> SqliteConnection::single(std::string_view sql,
 Done SqliteConnection::script(const char* sql) {
     const int code = sqlite3_exec(m_handle, sql, nullptr, nullptr, nullptr);
     if (code != SQLITE_OK)
-        return tl::unexpected(lastComplaint());
+        return tl::unexpected(lastError());
     return {};
 }
 

@@ -1,5 +1,5 @@
 // One connection to a register file, opened by Qt's SQLite driver under a name of its own; its
-// statements are SQLite's own, prepared once and kept for the next time. Knows SQL and complaints;
+// statements are SQLite's own, prepared once and kept for the next time. Knows SQL and errors;
 // nothing of doors. One thread only.
 #pragma once
 
@@ -16,7 +16,7 @@
 #include "app/register/row.h"
 #include "app/register/sql_values.h"
 #include "app/register/sqlite_words.h"
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/store/register.h"
 
 struct sqlite3;
@@ -60,7 +60,7 @@ public:
     /// A fault came after which this connection must not write again.
     bool isSpent() const { return m_spent; }
     void spend() { m_spent = true; }
-    Complaint complaint(int code, const std::string& detail);
+    Error error(int code, const std::string& detail);
     const std::string& where() const { return m_where; }
     /// SQLite's own handle. Debian's Qt driver and this program share one libsqlite3.
     sqlite3* handle() const { return m_handle; }
@@ -68,8 +68,8 @@ public:
 private:
     SqliteConnection(QString name, const QString& file);
     Result<sqlite3_stmt*> bound(std::string_view sql, Values values);
-    Complaint complaint(const QSqlError& error);
-    Complaint lastComplaint();
+    Error error(const QSqlError& fault);
+    Error lastError();
 
     struct Finalize {
         void operator()(sqlite3_stmt* statement) const;

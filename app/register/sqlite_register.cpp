@@ -20,6 +20,8 @@
 #include "app/register/sqlite_connection.h"
 #include "app/register/transaction.h"
 #include "app/register/writer_lock.h"
+#include "core/error/register_errors.h"
+#include "core/phrase/places.h"
 #include "core/vessel/arrangement_check.h"
 
 namespace latchround {
@@ -47,30 +49,29 @@ bool lacksReferences(sqlite3* handle) {
     return unresolved != 0;
 }
 
-std::string rowName(const ArrangementFault& fault, const Arrangement& arrangement) {
+Phrase rowOf(const ArrangementFault& fault, const Arrangement& arrangement) {
     switch (fault.table) {
     case ArrangementTable::Vessel:
         break;
     case ArrangementTable::Deck:
-        return "deck " + arrangement.decks.at(fault.row).number;
+        return place::deck(arrangement.decks.at(fault.row).number);
     case ArrangementTable::Zone:
-        return "zone " + arrangement.zones.at(fault.row).number;
+        return place::zone(arrangement.zones.at(fault.row).number);
     case ArrangementTable::Boundary:
-        return "boundary " + arrangement.boundaries.at(fault.row).id;
+        return place::boundary(arrangement.boundaries.at(fault.row).id);
     case ArrangementTable::Door:
-        return "door " + arrangement.doors.at(fault.row).number;
+        return place::door(arrangement.doors.at(fault.row).number);
     }
-    return "vessel";
+    return place::vessel();
 }
 
-/// The core's own words for what is wrong with an arrangement that SQLite refused.
-Complaint explained(const Complaint& refusal, const Arrangement& arrangement) {
+/// The core's own reason for what is wrong with an arrangement that SQLite refused.
+Error explained(const Error& refusal, const Arrangement& arrangement) {
     const std::vector<ArrangementFault> faults = faultsOf(arrangement);
     if (faults.empty())
         return refusal;
     const ArrangementFault& fault = faults.front();
-    return {rowName(fault, arrangement) + ", " + fault.field, fault.what + ": NOT adopted.",
-            fault.remedy};
+    return {place::within(rowOf(fault, arrangement), fault.field), errors::not_adopted(fault.what)};
 }
 
 /// Asked before anything else is done on the connection. Where SQLite has nothing to complain of,
@@ -140,7 +141,7 @@ Result<std::unique_ptr<SqliteRegister>> SqliteRegister::open(const QString& path
 Done SqliteRegister::connect() {
     if (!m_lock && m_options.vfs.isEmpty()) {
         m_lock = WriterLock::take(m_file);
-        m_other_writer = m_lock ? std::string() : WriterLock::holderOf(m_file);
+        m_other_writer = m_lock ? Phrase() : WriterLock::holderOf(m_file);
     }
     OpenOptions options = m_options;
     options.only_read = !m_other_writer.empty();
@@ -171,10 +172,7 @@ Done SqliteRegister::lookAfterLog() {
     if (there == m_log)
         return {};
     m_connection->spend(); // closing it puts what its log holds into the register
-    return tl::unexpected(Complaint{
-        m_file.toStdString(), "another program took the register's log away: NOT saved.",
-        "Try again: what the log held is put into the register first. Open the register with no "
-        "other program meanwhile."});
+    return tl::unexpected(Error{m_file.toStdString(), errors::not_saved(errors::log_taken_away())});
 }
 
 Done SqliteRegister::reopen() {
@@ -184,22 +182,20 @@ Done SqliteRegister::reopen() {
 
 Done SqliteRegister::ready() {
     if (!m_other_writer.empty())
-        return tl::unexpected(Complaint{m_file.toStdString(),
-                                        "another program writes in this register (" +
-                                            m_other_writer + "): NOT saved.",
-                                        "Close it there first."});
+        return tl::unexpected(
+            Error{m_file.toStdString(),
+                  errors::not_saved(errors::register_written_elsewhere(m_other_writer))});
     if (m_connection && !m_connection->isSpent())
         return {};
     Done done = reopen();
-    if (!done)
-        done.error().what += " NOT saved.";
+    if (!done && !errors::not_saved.isOf(done.error().what)) // it was written to, and said so
+        done.error().what = errors::not_saved(std::move(done.error().what));
     return done;
 }
 
 Result<SqliteConnection*> SqliteRegister::connection() const {
     if (!m_connection)
-        return tl::unexpected(Complaint{m_file.toStdString(),
-                                        "the register is closed after a fault.", "Open it again."});
+        return tl::unexpected(Error{m_file.toStdString(), errors::register_closed()});
     return m_connection.get();
 }
 
@@ -224,7 +220,9 @@ Done SqliteRegister::takeIn(const Arrangement& arrangement, std::span<const Fact
         if (Done done = refuseLostDoors(connection, arrangement); !done)
             return done;
         const Particulars& vessel = arrangement.particulars;
-        if (Done done = refuseForeignVessel(kind(), vessel.number, "vessel " + vessel.name); !done)
+        if (Done done =
+                refuseForeignVessel(kind(), vessel.number, place::vessel_called(vessel.name));
+            !done)
             return done;
         const Result<Issue> issue = newestIssue(connection, arrangement, when);
         if (!issue)
@@ -289,8 +287,8 @@ Done SqliteRegister::record(std::span<const Fact> facts) {
 Done SqliteRegister::recordPhotograph(const Fact& photograph, std::span<const std::byte> bytes) {
     const auto* body = std::get_if<Photograph>(&photograph.body);
     if (body == nullptr)
-        return tl::unexpected(
-            Complaint{"fact " + photograph.stamp.id, "this is no photograph: NOT saved.", ""});
+        return tl::unexpected(Error{place::fact(photograph.stamp.id),
+                                    errors::not_saved(errors::fact_is_no_photograph())});
     const std::span<const Fact> facts(&photograph, 1);
     const Step step = [&](SqliteConnection& connection) {
         Done done = recordEach(connection, facts);
@@ -310,11 +308,12 @@ Result<std::vector<std::string>> SqliteRegister::photographs() const {
 
 Result<Added> SqliteRegister::takeOver(const Incoming& incoming, Ending ending) {
     if (kind() == RegisterKind::Practice)
-        return tl::unexpected(Complaint{m_file.toStdString(), practice_register_words,
-                                        "Take the file into the register of its vessel."});
+        return tl::unexpected(Error{m_file.toStdString(), errors::practice_takes_nothing_in()});
     for (const Issue& issue : incoming.issues) {
         const Particulars& vessel = issue.arrangement.particulars;
-        if (Done done = refuseForeignVessel(kind(), vessel.number, "vessel " + vessel.name); !done)
+        if (Done done =
+                refuseForeignVessel(kind(), vessel.number, place::vessel_called(vessel.name));
+            !done)
             return tl::unexpected(done.error());
     }
     Result<Added> added;
@@ -333,8 +332,7 @@ Result<Added> SqliteRegister::takeOver(const Incoming& incoming, Ending ending) 
 
 Result<SqliteRegister::KeySeed> SqliteRegister::keySeed(const std::function<KeySeed()>& fresh) {
     if (kind() == RegisterKind::Practice)
-        return tl::unexpected(Complaint{m_file.toStdString(), practice_register_words,
-                                        "Sign and hand over in the register of a vessel."});
+        return tl::unexpected(Error{m_file.toStdString(), errors::practice_signs_nothing()});
     KeySeed seed{};
     bool found = false;
     const auto read = [&](SqliteConnection& open) {
@@ -367,9 +365,8 @@ Done SqliteRegister::examine() const {
     if (!connected)
         return tl::unexpected(connected.error());
     SqliteConnection& open = **connected;
-    const auto faulty = [&](const std::string& what) {
-        return tl::unexpected(Complaint{open.where(), "the file is damaged: " + what + ".",
-                                        "Open the last backup instead."});
+    const auto faulty = [&](Phrase what) {
+        return tl::unexpected(Error{open.where(), errors::register_unsound(std::move(what))});
     };
     const auto sound = open.single("PRAGMA integrity_check(1)");
     if (!sound)
@@ -380,12 +377,12 @@ Done SqliteRegister::examine() const {
     if (!dangling)
         return tl::unexpected(dangling.error());
     if (!dangling->empty())
-        return faulty("a row of " + *dangling + " refers to nothing");
+        return faulty(errors::row_refers_to_nothing(*dangling));
     const auto half = open.single("SELECT id FROM fact_without_body LIMIT 1");
     if (!half)
         return tl::unexpected(half.error());
     if (!half->empty())
-        return faulty("fact " + *half + " is only half there");
+        return faulty(errors::fact_half_there(*half));
     return {};
 }
 

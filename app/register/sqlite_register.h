@@ -56,7 +56,7 @@ public:
     /// Hashes of the photographs whose bytes are here.
     Result<std::vector<std::string>> photographs() const;
     /// What another register of the vessel holds, in one transaction: all of it or, after a
-    /// complaint, none. Taking the same again changes nothing. A practice register takes nothing.
+    /// error, none. Taking the same again changes nothing. A practice register takes nothing.
     Result<Added> takeOver(const Incoming& incoming, Ending ending = Ending::Keep);
     /// The seed of the key this device signs with; before the first time `fresh` makes it. A
     /// practice register has none, so nothing of it is ever signed or handed over.
@@ -65,7 +65,7 @@ public:
     /// A write after an I/O error does this by itself first.
     Done reopen() override;
     std::string device() const override { return m_device; }
-    std::string otherWriter() const override { return m_other_writer; }
+    const Phrase& otherWriter() const override { return m_other_writer; }
     /// While another program writes: it has written since facts() was read last.
     bool hasChanged() const;
     RegisterKind kind() const { return m_options.kind; }
@@ -92,7 +92,7 @@ private:
     OpenOptions m_options;
     std::shared_ptr<const WriterLock>
         m_lock; ///< let go after the connection; null while another has it
-    std::string m_other_writer;
+    Phrase m_other_writer;
     std::pair<std::uint64_t, std::uint64_t> m_log; ///< device and number of its file; 0, 0 unknown
     mutable std::string m_seen_version;            ///< of the file when facts() was read last
     Obstacle m_obstacle = Obstacle::Fault;

@@ -1,78 +1,67 @@
 #include "app/register/sqlite_words.h"
 
+#include <utility>
+
 #include <sqlite3.h>
+
+#include "core/error/register_errors.h"
 
 namespace latchround {
 
 namespace {
 
-struct Words {
-    std::string what;
-    std::string remedy;
-};
-
-Words constraintWords(int code, const std::string& detail) {
+Phrase constraintPhrase(int code, const std::string& detail) {
     switch (code) {
     case SQLITE_CONSTRAINT_FOREIGNKEY:
-        return {"it refers to something that is not in this register",
-                "Record what it refers to first."};
+        return errors::refers_to_unknown();
     case SQLITE_CONSTRAINT_TRIGGER:
-        return {"what is recorded is never changed or deleted (" + detail + ")",
-                "Record a correction instead."};
+        return errors::record_never_changed(detail);
     case SQLITE_CONSTRAINT_DATATYPE:
-        return {"a text holds bytes that are no valid text, or a value is of the wrong kind",
-                "Enter it again."};
+        return errors::value_of_wrong_kind();
     case SQLITE_CONSTRAINT_NOTNULL:
-        return {"a value is missing or is not a number (" + detail + ")", "Enter it again."};
+        return errors::value_missing(detail);
     case SQLITE_CONSTRAINT_PRIMARYKEY:
     case SQLITE_CONSTRAINT_UNIQUE:
-        return {"it is there twice (" + detail + ")", "Leave one of the two out."};
+        return errors::recorded_twice(detail);
     default:
-        return {"a value is not one the register allows (" + detail + ")", "Enter it again."};
+        return errors::value_not_allowed(detail);
     }
 }
 
-Words wordsOf(int code, const std::string& detail) {
-    const std::string number = " (SQLite " + std::to_string(code) + ")";
+Phrase phraseOf(int code, const std::string& detail) {
     switch (code & 0xff) {
     case SQLITE_FULL:
-        return {"the disk is full", "Free some space and try again."};
+        return errors::disk_full();
     case SQLITE_IOERR:
-        return {"the disk reports a fault" + number,
-                "Try again; if it comes back, save the register to another disk."};
+        return errors::disk_fault(code);
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
-        return {"another program is writing to this register",
-                "Wait a moment or close the other program, then try again."};
+        return errors::somebody_is_writing();
     case SQLITE_READONLY:
     case SQLITE_PERM:
-        return {"the register may not be written here",
-                "Copy it to a folder you may write to and open it there."};
+        return errors::register_write_protected();
     case SQLITE_CANTOPEN:
-        return {"the file cannot be opened" + number,
-                "Check that the disk is connected and that you may write to the folder."};
+        return errors::register_not_opened(code);
     case SQLITE_CORRUPT:
-        return {"the file is damaged" + number, "Open the last backup instead."};
+        return errors::register_corrupt(code);
     case SQLITE_NOTADB:
-        return {"this is no vessel register", "Choose another file."};
+        return errors::no_register();
     case SQLITE_NOMEM:
-        return {"the computer is out of memory", "Close other programs and try again."};
+        return errors::out_of_memory();
     case SQLITE_TOOBIG:
-        return {"it is too large for the register", "Use a smaller photograph or a shorter text."};
+        return errors::too_large_for_register();
     case SQLITE_CONSTRAINT:
-        return constraintWords(code, detail);
+        return constraintPhrase(code, detail);
     default:
-        return {detail + number, "Try again; if it comes back, open the last backup."};
+        return errors::sqlite_said(detail, code);
     }
 }
 
 } // namespace
 
-Complaint complaintOf(int code, const std::string& detail, const std::string& where, Doing doing) {
-    Words words = wordsOf(code, detail);
-    if (doing == Doing::Saving)
-        words.what += ": NOT saved";
-    return Complaint{where, words.what + ".", words.remedy};
+Error errorOf(int code, const std::string& detail, const std::string& where, Doing doing) {
+    Phrase what = phraseOf(code, detail);
+    return {where, doing == Doing::Saving ? errors::not_saved(std::move(what)) : what};
 }
 
 bool needsReopening(int code) {

@@ -1,10 +1,9 @@
-// What SQLite's result codes mean to the person at the door: one plain sentence and what to do
-// next.
+// What SQLite's result codes mean to the person at the door.
 #pragma once
 
 #include <string>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 
 namespace latchround {
 
@@ -12,8 +11,8 @@ namespace latchround {
 enum class Doing { Opening, Reading, Saving };
 
 /// `code`: extended result code (sqlite.org/rescode.html). `where`: the register file.
-/// `detail`: SQLite's own text; kept where no better sentence is known.
-Complaint complaintOf(int code, const std::string& detail, const std::string& where, Doing doing);
+/// `detail`: SQLite's own text; kept where there is nothing better to say.
+Error errorOf(int code, const std::string& detail, const std::string& where, Doing doing);
 
 /// Whether the register has to be opened afresh before the next write: after an I/O error the state
 /// of what was written is not known to this connection.

@@ -17,6 +17,8 @@
 #include <QFileInfo>
 #include <QSysInfo>
 
+#include "core/error/register_errors.h"
+
 namespace latchround {
 
 namespace {
@@ -117,7 +119,7 @@ std::shared_ptr<const WriterLock> WriterLock::take(const QString& register_file)
     }
 }
 
-std::string WriterLock::holderOf(const QString& register_file) {
+Phrase WriterLock::holderOf(const QString& register_file) {
     const int descriptor = ::open(lockPathOf(register_file).c_str(), O_RDONLY | O_CLOEXEC);
     std::array<char, 300> words{};
     const ssize_t length = descriptor < 0 ? 0 : ::read(descriptor, words.data(), words.size());
@@ -125,7 +127,7 @@ std::string WriterLock::holderOf(const QString& register_file) {
         ::close(descriptor);
     std::string_view said(words.data(), length > 0 ? std::size_t(length) : 0);
     said = said.substr(0, said.find('\n'));
-    return said.empty() ? "another program" : std::string(said);
+    return said.empty() ? errors::another_program() : Phrase(said);
 }
 
 } // namespace latchround

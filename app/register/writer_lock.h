@@ -8,6 +8,8 @@
 
 #include <QString>
 
+#include "core/phrase/phrase.h"
+
 namespace latchround {
 
 class WriterLock {
@@ -15,9 +17,8 @@ public:
     /// Null where another program holds it for a second on end: one that only ends, or looks, has
     /// let go by then. All of one program share it.
     static std::shared_ptr<const WriterLock> take(const QString& register_file);
-    /// Who holds it, in words: "process 4711 on MACHINE"; of one that tells nothing "another
-    /// program".
-    static std::string holderOf(const QString& register_file);
+    /// Who holds it, as its file says, "process 4711 on MACHINE", or errors::another_program.
+    static Phrase holderOf(const QString& register_file);
 
     ~WriterLock();
     WriterLock(const WriterLock&) = delete;

@@ -6,6 +6,7 @@
 #include "app/report/report_words.h"
 #include "app/report/shapes.h"
 #include "core/safety/cautions.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::report {
 
@@ -99,8 +100,8 @@ QString questionsHtml() {
                             "confirmed:")) +
                    QStringLiteral("</p><ol>");
     for (const Caution& caution : cautionsBeforeRelease())
-        html +=
-            QStringLiteral("<li>") + safe(std::string(caution.question)) + QStringLiteral("</li>");
+        html += QStringLiteral("<li>") + safe(ui::phraseWords(caution.question())) +
+                QStringLiteral("</li>");
     return html + QStringLiteral("</ol>");
 }
 

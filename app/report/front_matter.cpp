@@ -6,7 +6,7 @@
 #include "app/report/moment_words.h"
 #include "app/report/report_words.h"
 #include "app/report/shapes.h"
-#include "core/planning/sample_words.h"
+#include "ui/words/claim_words.h"
 #include "ui/words/door_words.h"
 #include "ui/words/verdict_words.h"
 
@@ -162,7 +162,7 @@ QString walkdownHtml(const Matter& matter) {
     rows.add("Purpose", safe(ui::purposeWords(plan.purpose)));
     rows.add("Scope", safe(plan.scope));
     if (plan.sample)
-        rows.add("What the sample proves", safe(provedWords(*plan.sample, matter.tally)));
+        rows.add("What the sample proves", safe(ui::resultSoFarWords(*plan.sample, matter.tally)));
     if (const Upkeep* only = upkeepOf(matter.asked.catalogue, plan.purpose))
         rows.add("Asked",
                  safe(say("only what this upkeep tries, and whatever was recorded besides: "

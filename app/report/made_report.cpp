@@ -8,7 +8,9 @@
 #include "app/report/moment_words.h"
 #include "app/report/printed_kinds.h"
 #include "app/report/report_words.h"
+#include "core/error/document_errors.h"
 #include "core/evidence/basis.h"
+#include "core/phrase/places.h"
 #include "ui/words/item_words.h"
 
 namespace latchround {
@@ -81,15 +83,13 @@ Result<QByteArray> documentOf(const Matter& matter, ReportKind kind, Format form
     return QByteArray::fromStdString(items ? itemsJson(matter) : surveyJson(matter));
 }
 
-std::optional<Complaint> objectionTo(const WalkdownReport& asked, ReportKind kind, Format format) {
+std::optional<Error> objectionTo(const WalkdownReport& asked, ReportKind kind, Format format) {
     if (kind != ReportKind::DoorRecord)
         return std::nullopt;
     if (format != Format::Pdf)
-        return Complaint{"door record", "a door record is a printed page",
-                         "Choose PDF, or the survey as CSV or JSON."};
+        return Error{place::door_record(), errors::door_record_not_pdf()};
     if (!findDoor(asked.arrangement, asked.door))
-        return Complaint{"door " + asked.door, "the register knows no door of this number",
-                         "Check the number."};
+        return Error{place::door(asked.door), errors::door_not_in_register()};
     return std::nullopt;
 }
 
@@ -100,7 +100,7 @@ Result<MadeReport> madeReport(const WalkdownReport& asked, ReportKind kind, Form
     if (const auto objection = objectionTo(asked, kind, format))
         return tl::unexpected(*objection);
     if (!pace.at(0, 1))
-        return tl::unexpected(stoppedAsAsked("report"));
+        return tl::unexpected(stoppedAsAsked(place::report()));
     const auto matter = matterOf(asked);
     if (!matter)
         return tl::unexpected(matter.error());

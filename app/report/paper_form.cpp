@@ -8,9 +8,12 @@
 #include "app/report/pictures.h"
 #include "app/report/report_words.h"
 #include "app/report/shapes.h"
+#include "core/error/document_errors.h"
+#include "core/phrase/places.h"
 #include "core/planning/walk_order.h"
 #include "core/safety/cautions.h"
 #include "ui/words/door_words.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround {
 
@@ -49,7 +52,7 @@ QString cautionsToTick(Pictures& pictures) {
     QString rows;
     for (const Caution& caution : cautionsBeforeRelease())
         rows += QStringLiteral("<tr><td width=\"4%\">") + pictures.box(12) +
-                QStringLiteral("</td><td>") + safe(std::string(caution.question)) +
+                QStringLiteral("</td><td>") + safe(ui::phraseWords(caution.question())) +
                 QStringLiteral("</td></tr>");
     return heading("Before each release from the control station") + QStringLiteral("<p><b>") +
            safe(say("A released door moves by itself and can crush. Anyone may stop the test. Each "
@@ -92,7 +95,7 @@ std::vector<std::string> doorsOf(const PaperForm& form) {
 
 Result<QByteArray> paperFormPdf(const PaperForm& form, const Pace& pace) {
     if (!pace.at(0, 1))
-        return tl::unexpected(stoppedAsAsked("paper form"));
+        return tl::unexpected(stoppedAsAsked(place::paper_form()));
     const std::vector<std::string> numbers = doorsOf(form);
     Pictures pictures({});
     Pieces pieces{
@@ -102,12 +105,10 @@ Result<QByteArray> paperFormPdf(const PaperForm& form, const Pace& pace) {
     std::string deck;
     for (const std::string& number : numbers) {
         if (!pace.part(0, writing).at(pieces.size(), numbers.size()))
-            return tl::unexpected(stoppedAsAsked("paper form"));
+            return tl::unexpected(stoppedAsAsked(place::paper_form()));
         const Door* door = findDoor(form.arrangement, number);
         if (!door)
-            return tl::unexpected(Complaint{"door " + number,
-                                            "the register knows no door of this number",
-                                            "Check the number."});
+            return tl::unexpected(Error{place::door(number), errors::door_not_in_register()});
         const QString new_deck =
             door->deck == deck ? QString()
                                : QStringLiteral("<h2>") +

@@ -8,7 +8,7 @@
 
 #include <QByteArray>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/evidence/fact.h"
 #include "core/pace.h"
 #include "core/requirement/catalogue.h"

@@ -4,8 +4,10 @@
 #include <tuple>
 
 #include "app/exchange/facts_hash.h"
+#include "core/error/document_errors.h"
 #include "core/evidence/basis.h"
 #include "core/evidence/moment_text.h"
+#include "core/phrase/places.h"
 #include "ui/words/inclination_words.h"
 
 namespace latchround::report {
@@ -24,9 +26,8 @@ std::optional<Person> findPerson(const Matter& matter, const std::string& id) {
 Result<Matter> matterOf(const WalkdownReport& report) {
     const auto walkdown = report.ledger.walkdown(report.walkdown);
     if (!walkdown)
-        return tl::unexpected(Complaint{"walkdown " + report.walkdown,
-                                        "the register knows no walkdown of this id",
-                                        "Choose one of its walkdowns."});
+        return tl::unexpected(
+            Error{place::walkdown(report.walkdown), errors::walkdown_not_in_register()});
     Matter matter{report, *walkdown, {}, {}, {}, {}, {}, shipsDay(report.printed)};
     matter.doors = gradeWalkdown(report.arrangement, report.ledger, *walkdown, report.catalogue);
     matter.tally = tallyOf(matter.doors);

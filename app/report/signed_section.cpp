@@ -16,26 +16,6 @@ namespace {
 /// Later facts beyond so many are counted, not listed.
 constexpr std::size_t most_later_facts = 25;
 
-/// The door a fact speaks of: its own, that of its run, or that of its deficiency.
-std::string doorOf(const Ledger& ledger, const Fact& fact) {
-    return std::visit(
-        [&](const auto& body) -> std::string {
-            const auto of = [&](const FactId& id) {
-                const Fact* other = ledger.find(id);
-                return other ? doorOf(ledger, *other) : std::string();
-            };
-            if constexpr (requires { body.door; })
-                return body.door;
-            else if constexpr (requires { body.run; })
-                return of(body.run);
-            else if constexpr (requires { body.deficiency; })
-                return of(body.deficiency);
-            else
-                return {};
-        },
-        fact.body);
-}
-
 QString kindOfFact(const Fact& fact) {
     return ui::plainText(factKindWords[fact.body.index()]).replace(QChar('-'), QChar(' '));
 }
@@ -44,7 +24,7 @@ QString laterHtml(const Matter& matter, const std::vector<const Fact*>& later) {
     QString rows;
     for (std::size_t at = 0; at < std::min(later.size(), most_later_facts); ++at) {
         const Fact& fact = *later[at];
-        rows += QStringLiteral("<tr>") + cell(safe(doorOf(matter.asked.ledger, fact))) +
+        rows += QStringLiteral("<tr>") + cell(safe(matter.asked.ledger.doorOf(fact))) +
                 cell(safe(kindOfFact(fact))) + cell(safe(stampWords(matter, fact.stamp))) +
                 QStringLiteral("</tr>");
     }

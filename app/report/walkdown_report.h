@@ -10,7 +10,7 @@
 
 #include <QByteArray>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/evidence/ledger.h"
 #include "core/requirement/catalogue.h"
 #include "core/vessel/arrangement.h"

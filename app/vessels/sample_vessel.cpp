@@ -12,6 +12,7 @@
 #include "app/register/create_file.h"
 #include "app/register/sqlite_register.h"
 #include "app/vessels/vessel_folder.h"
+#include "core/error/exchange_errors.h"
 
 namespace latchround {
 
@@ -28,7 +29,7 @@ QString samplesFolder() {
 Checked<std::string> textOf(const QString& path) {
     auto bytes = bytesOf(std::filesystem::path(path.toStdString()), most_bytes);
     if (!bytes)
-        return tl::unexpected(Complaints{bytes.error()});
+        return tl::unexpected(Errors{bytes.error()});
     return std::move(*bytes);
 }
 
@@ -40,8 +41,8 @@ Checked<Arrangement> arrangementAt(const QString& csv_path) {
                               QFileInfo(csv_path).fileName().toStdString());
 }
 
-tl::unexpected<Complaints> stopped(const QString& where) {
-    return tl::unexpected(Complaints{stoppedAsAsked(where.toStdString())});
+tl::unexpected<Errors> stopped(const QString& where) {
+    return tl::unexpected(Errors{stoppedAsAsked(where.toStdString())});
 }
 
 /// A new register at `path`. Made beside its place first, so that what is cut short leaves no half
@@ -49,7 +50,7 @@ tl::unexpected<Complaints> stopped(const QString& where) {
 Checked<QString> madeAt(const QString& path, const Arrangement& arrangement,
                         std::span<const Fact> history, Moment now, const Pace& pace) {
     if (const Done alone = refuseStrayLogs(path); !alone)
-        return tl::unexpected(Complaints{alone.error()});
+        return tl::unexpected(Errors{alone.error()});
     const QString beside = path + QStringLiteral(".making");
     const auto clear = [&beside] {
         for (const char* ending : {"", "-wal", "-shm"})
@@ -66,7 +67,7 @@ Checked<QString> madeAt(const QString& path, const Arrangement& arrangement,
     }();
     if (!made) {
         clear();
-        return tl::unexpected(Complaints{made.error()});
+        return tl::unexpected(Errors{made.error()});
     }
     if (!pace.at(1, 1)) {
         clear();
@@ -75,8 +76,7 @@ Checked<QString> madeAt(const QString& path, const Arrangement& arrangement,
     if (QFile::rename(beside, path))
         return path;
     clear();
-    return tl::unexpected(
-        Complaints{{path.toStdString(), "the vessel could not be put there", "Check the folder."}});
+    return tl::unexpected(Errors{{path.toStdString(), errors::vessel_not_placed()}});
 }
 
 } // namespace
@@ -118,11 +118,11 @@ Checked<QString> takeInVessel(const QString& csv_path, Moment now, const Pace& p
         return madeAt(path, *arrangement, {}, now, rest);
     auto opened = SqliteRegister::open(path);
     if (!opened)
-        return tl::unexpected(Complaints{opened.error()});
+        return tl::unexpected(Errors{opened.error()});
     if (!rest.at(1, 1))
         return stopped(csv_path);
     if (const Done adopted = (*opened)->adopt(*arrangement, now); !adopted)
-        return tl::unexpected(Complaints{adopted.error()});
+        return tl::unexpected(Errors{adopted.error()});
     return path;
 }
 

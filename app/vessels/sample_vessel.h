@@ -5,7 +5,7 @@
 
 #include <QString>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/evidence/fact.h"
 #include "core/pace.h"
 
@@ -19,7 +19,7 @@ std::vector<QString> sampleVessels();
 Checked<QString> placeSampleVessel(const QString& sample, Moment now);
 
 /// Takes in a register CSV as a new vessel, or as a new issue of a vessel that is there; answers
-/// where it lies. After a complaint, or where `pace` stopped it, no vessel is new and none changed.
+/// where it lies. After an error, or where `pace` stopped it, no vessel is new and none changed.
 Checked<QString> takeInVessel(const QString& csv_path, Moment now, const Pace& pace = Pace());
 
 } // namespace latchround

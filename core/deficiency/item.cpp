@@ -118,7 +118,10 @@ private:
         item.withdrawn = Recorded<Withdrawal>{stamp, body};
     }
     template <class Other>
-    static void take(Item&, const Stamp&, const Other&) {}
+    static void take(Item&, const Stamp&, const Other&) {
+        static_assert(
+            !requires(const Other& of) { of.deficiency; }, "say what becomes of the item");
+    }
 
     void takePhotographs(Item& item) const {
         std::set<std::string> walkdowns;

@@ -11,8 +11,8 @@
 #include <utility>
 #include <vector>
 
-#include "core/complaint.h"
 #include "core/division/printed_cell.h"
+#include "core/error/error.h"
 #include "core/vessel/words.h"
 
 namespace latchround {
@@ -78,9 +78,9 @@ struct FireTables {
     std::vector<FireTable> tables;
 };
 
-/// All faults by JSON pointer in one pass, or all tables. `name` stands in complaints for the file.
+/// All faults by JSON pointer in one pass, or all tables. `name` stands in errors for the file.
 /// A table must have a cell, printed or not, for every pair of its categories.
-Checked<FireTables> fireTablesFrom(std::string_view json, std::string_view name);
+Checked<FireTables> fireTablesFrom(std::string_view json, Phrase name);
 
 /// The table of such divisions, or null where there is none.
 const FireTable* findTable(const FireTables& tables, ShipKind ship, DivisionKind division);

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/division/division_phrases.h"
+
 namespace latchround {
 
 namespace {
@@ -163,53 +165,41 @@ DivisionQuestion questionOf(const Particulars& vessel, const Boundary& boundary)
     return question;
 }
 
-std::vector<std::string> notesOf(const RequiredClass& answer, const DivisionQuestion& question) {
-    std::vector<std::string> notes;
+std::vector<Phrase> notesOf(const RequiredClass& answer, const DivisionQuestion& question) {
+    std::vector<Phrase> notes;
     if (answer.kind == Kind::NotPrinted)
-        notes.emplace_back("no value printed: ask the Administration");
+        notes.push_back(division::no_value_printed());
     if (answer.cell)
         for (const std::string& mark : answer.cell->marks)
             if (const auto note = answer.table->notes.find(mark);
                 note != answer.table->notes.end() &&
-                std::ranges::find(notes, note->second) == notes.end())
-                notes.push_back(note->second);
+                std::ranges::find(notes, Phrase(note->second)) == notes.end())
+                notes.emplace_back(note->second);
     switch (answer.rule) {
     case DivisionRule::ZoneOver36:
-        notes.emplace_back(
-            "A main vertical zone bulkhead, its steps and recesses are A-60; A-0 will "
-            "do with a category 5, 9 or 10 space on one side, or with oil fuel tanks "
-            "on both.");
+        notes.push_back(division::zone_over_36());
         break;
     case DivisionRule::Zone36OrFewer:
-        notes.emplace_back(
-            "A main vertical zone bulkhead is A class; its insulation is that of the "
-            "table, where B-0, C and * are read as A-0.");
+        notes.push_back(division::zone_36_or_fewer());
         break;
     case DivisionRule::SpecialCategory:
-        notes.emplace_back("Boundaries of special category and ro-ro spaces are A-60; A-0 will do "
-                           "with a category 5, 9 or 10 space on one side.");
+        notes.push_back(division::special_category());
         break;
     case DivisionRule::ZoneSubchapterK:
-        notes.emplace_back(
-            "A main vertical zone bulkhead has the greater of A-30 and table (b); A-0 "
-            "will do with a type 8, 12 or 13 space on either side.");
+        notes.push_back(division::zone_subchapter_k());
         break;
     case DivisionRule::ZoneStepSubchapterK:
-        notes.emplace_back(
-            "A step of a main vertical zone is A-60; A-0 will do with a type 8, 12 or "
-            "13 space on either side.");
+        notes.push_back(division::zone_step_subchapter_k());
         break;
     case DivisionRule::Table:
         break;
     }
     if (answer.cell && answer.cell->lower && !answer.cell->lower_with_sprinklers)
-        notes.emplace_back("Two values are printed; the stricter is given here.");
+        notes.push_back(division::stricter_of_two());
     if (answer.table && !question.built && answer.table->before_2014_07.contains(answer.spaces))
-        notes.emplace_back("The value of ships built on or after 1 July 2014 is given; the date of "
-                           "building is not known.");
+        notes.push_back(division::value_since_2014());
     if (answer.older_tables)
-        notes.emplace_back("A ship built before 1 July 2002 keeps the tables of its day, which are "
-                           "not here: compare with the approved plan.");
+        notes.push_back(division::older_tables());
     return notes;
 }
 

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/division/fire_table.h"
+#include "core/phrase/phrase.h"
 #include "core/vessel/arrangement.h"
 #include "core/vessel/calendar_date.h"
 
@@ -53,8 +54,9 @@ RequiredClass requiredClass(const FireTables& tables, const DivisionQuestion& qu
 /// The question that a boundary of the register puts.
 DivisionQuestion questionOf(const Particulars& vessel, const Boundary& boundary);
 
-/// The words of the answer: texts of the notes at the cell, then what else is to be known.
-std::vector<std::string> notesOf(const RequiredClass& answer, const DivisionQuestion& question);
+/// What goes with the answer: the notes at the cell, texts of the data as they stand, then what
+/// else is to be known.
+std::vector<Phrase> notesOf(const RequiredClass& answer, const DivisionQuestion& question);
 std::string citeOf(const RequiredClass& answer);
 
 /// SOLAS: as the division (II-2/9.4.1.1.2). US: a door in an division meets

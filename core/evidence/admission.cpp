@@ -1,8 +1,12 @@
 #include "core/evidence/admission.h"
 
-#include <type_traits>
+#include <string_view>
+#include <utility>
+#include <vector>
 
+#include "core/error/register_errors.h"
 #include "core/evidence/references.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
@@ -10,42 +14,33 @@ namespace {
 
 using Find = std::function<std::optional<Fact>(const FactId&)>;
 
+/// What a picture shows may have been written up after the walk.
+bool isOfTheWalk(const FactBody& body) {
+    const auto* photograph = std::get_if<Photograph>(&body);
+    return rulesFor(body).needs == Needs::Walk && !(photograph && photograph->shows);
+}
+
 /// The walkdown that must be under way for this fact; empty where none has to be.
 FactId walkOf(const Fact& fact, const OnRecord& on_record) {
-    const auto ofRun = [&](const FactId& run) {
-        if (on_record.walkdownOf)
-            return on_record.walkdownOf(run);
-        const std::optional<Fact> started = on_record.find(run);
-        return started ? walkOf(*started, on_record) : FactId{};
-    };
-    return std::visit(
-        [&](const auto& body) -> FactId {
-            using Body = std::remove_cvref_t<decltype(body)>;
-            if constexpr (is_one_of<Body, Mark, RunEnded>)
-                return ofRun(body.run);
-            else if constexpr (std::is_same_v<Body, WalkdownEnded>)
-                return body.walkdown;
-            else if constexpr (requires { body.walkdown; })
-                return doorWalkedTo(fact.body) ? body.walkdown : FactId{};
-            else
-                return {};
-        },
-        fact.body);
+    if (!isOfTheWalk(fact.body))
+        return {};
+    const FactReferences named = referencesOf(fact.body);
+    if (!named.run)
+        return named.walkdown ? *named.walkdown : FactId{};
+    if (on_record.walkdownOf)
+        return on_record.walkdownOf(*named.run);
+    const std::optional<Fact> started = on_record.find(*named.run);
+    return started ? walkOf(*started, on_record) : FactId{};
 }
 
 constexpr int longest_chain = 100; // a chain that is longer leads nowhere
 
-bool takesBack(const Fact& fact) {
-    return std::holds_alternative<TakenBack>(fact.body) ||
-           std::holds_alternative<Undone>(fact.body);
-}
-
 /// What is taken back or undone in the end; the fact itself where it is of another kind.
 std::optional<Fact> subjectOf(const Fact& fact, const Find& find) {
     std::optional<Fact> at = fact;
-    for (int i = 0; i < longest_chain && at && takesBack(*at); ++i)
+    for (int i = 0; i < longest_chain && at && takesBack(at->body); ++i)
         at = at->stamp.supersedes ? find(*at->stamp.supersedes) : std::nullopt;
-    return at && !takesBack(*at) ? at : std::nullopt;
+    return at && !takesBack(at->body) ? at : std::nullopt;
 }
 
 /// A walkdown that has ended is taken up again by taking its end back; all else of it stands.
@@ -66,60 +61,39 @@ bool mayUndo(const Fact& fact, const Fact& slip, const Find& find) {
             return false;
     }
     const std::optional<Fact> subject = subjectOf(slip, find);
-    return subject &&
-           std::visit(
-               [](const auto& body) {
-                   return !is_one_of<std::remove_cvref_t<decltype(body)>, PersonJoined, Mark,
-                                     RunEnded, KeyAccepted, WalkdownSigned, ReportMade>;
-               },
-               subject->body);
+    return subject && rulesFor(subject->body).undo == Undo::Yes;
 }
 
-/// Of two facts of one kind: they speak of the same thing.
-template <class Body>
-bool isOfTheSame(const Body& one, const Body& other) {
-    bool same = true;
-    if constexpr (requires { one.walkdown; })
-        same = same && one.walkdown == other.walkdown;
-    if constexpr (requires { one.door; })
-        same = same && one.door == other.door;
-    if constexpr (requires { one.requirement; })
-        same = same && one.requirement == other.requirement;
-    if constexpr (requires { one.side; })
-        same = same && one.side == other.side;
-    if constexpr (requires { one.question; })
-        same = same && one.question == other.question;
-    if constexpr (requires { one.run; })
-        same = same && one.run == other.run;
-    if constexpr (requires { one.deficiency; })
-        same = same && one.deficiency == other.deficiency;
-    return same;
+/// What a fact speaks of, field by field.
+struct Subject {
+    std::vector<std::string_view> parts;
+
+    template <FieldRole Role, class Member>
+    void operator()(FieldKey<Role>, const Member& member) {
+        if constexpr (isSubject(Role))
+            add(member);
+    }
+    void operator()(const char*, const auto&) {}
+
+private:
+    void add(const std::string& text) { parts.push_back(text); }
+    void add(Side side) { parts.push_back(word(side)); }
+};
+
+std::vector<std::string_view> spokenOf(const FactBody& body) {
+    Subject subject;
+    std::visit([&](const auto& one) { eachField(one, subject); }, body);
+    return std::move(subject.parts);
 }
 
 bool isOfTheSame(const FactBody& one, const FactBody& other) {
-    return one.index() == other.index() && std::visit(
-                                               [&](const auto& body) {
-                                                   using Body = std::remove_cvref_t<decltype(body)>;
-                                                   return isOfTheSame(body, std::get<Body>(other));
-                                               },
-                                               one);
+    return one.index() == other.index() && spokenOf(one) == spokenOf(other);
 }
 
 } // namespace
 
-const std::string* doorWalkedTo(const FactBody& walked) {
-    return std::visit(
-        [](const auto& body) -> const std::string* {
-            using Body = std::remove_cvref_t<decltype(body)>;
-            if constexpr (std::is_same_v<Body, Photograph>)
-                return body.shows ? nullptr : &body.door;
-            else if constexpr (is_one_of<Body, Observation, PlateRead, MeasuredValue, RunStarted,
-                                         CautionAnswered, Note, CouldNotTest, Judgement>)
-                return &body.door;
-            else
-                return nullptr;
-        },
-        walked);
+const std::string* doorWalkedTo(const FactBody& body) {
+    return isOfTheWalk(body) ? referencesOf(body).door : nullptr;
 }
 
 OnRecord onRecord(const Ledger& ledger) {
@@ -140,27 +114,24 @@ bool mayReplace(const Fact& fact, const Fact& slip, const Find& find) {
 }
 
 FactId walkFor(const Fact& fact, const OnRecord& on_record) {
-    return takesBack(fact) ? walkOfTakenBack(fact, on_record) : walkOf(fact, on_record);
+    return takesBack(fact.body) ? walkOfTakenBack(fact, on_record) : walkOf(fact, on_record);
 }
 
-std::optional<Complaint> refusalOf(const Fact& fact, const OnRecord& on_record) {
+std::optional<Error> refusalOf(const Fact& fact, const OnRecord& on_record) {
+    const auto refusal = [&fact](Phrase why) {
+        return Error{place::fact(fact.stamp.id), errors::not_saved(std::move(why))};
+    };
     const FactId walk = walkFor(fact, on_record);
     if (!walk.empty() && on_record.hasEnded(walk))
-        return Complaint{"fact " + fact.stamp.id, "its walkdown has ended: NOT saved.",
-                         "Take the end of the walkdown back first, or begin another."};
+        return refusal(errors::walkdown_has_ended());
     if (!fact.stamp.supersedes)
         return std::nullopt;
     const std::optional<Fact> slip = on_record.find(*fact.stamp.supersedes);
     if (slip && std::holds_alternative<Undone>(fact.body) &&
         !mayReplace(fact, *slip, on_record.find))
-        return Complaint{"fact " + fact.stamp.id,
-                         "undo does not reach " + slip->stamp.id + ": NOT saved.",
-                         "Only what you recorded on this tablet can be undone; correct it."};
+        return refusal(errors::undo_does_not_reach(slip->stamp.id));
     if (slip && !mayReplace(fact, *slip, on_record.find))
-        return Complaint{"fact " + fact.stamp.id,
-                         "it would replace " + slip->stamp.id +
-                             ", which is about something else: NOT saved.",
-                         "Record it on its own."};
+        return refusal(errors::would_replace_other(slip->stamp.id));
     return std::nullopt;
 }
 

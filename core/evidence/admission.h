@@ -6,7 +6,7 @@
 #include <optional>
 #include <string>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/evidence/ledger.h"
 
 namespace latchround {
@@ -41,6 +41,6 @@ FactId walkFor(const Fact& fact, const OnRecord& on_record);
 /// Why this fact may not be recorded now: its walkdown has ended, or it would replace something
 /// else. Nothing where it may. What it refers to and is not there at all is for the register to
 /// say.
-std::optional<Complaint> refusalOf(const Fact& fact, const OnRecord& on_record);
+std::optional<Error> refusalOf(const Fact& fact, const OnRecord& on_record);
 
 } // namespace latchround

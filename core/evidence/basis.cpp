@@ -4,18 +4,11 @@
 #include <map>
 #include <type_traits>
 
+#include "core/evidence/references.h"
+
 namespace latchround {
 
 namespace {
-
-template <class Body>
-constexpr bool is_of_the_register =
-    std::is_same_v<Body, PersonJoined> || std::is_same_v<Body, ThumbDrill> ||
-    std::is_same_v<Body, DecisionLimits>;
-
-template <class Body>
-constexpr bool is_about_a_basis =
-    std::is_same_v<Body, WalkdownSigned> || std::is_same_v<Body, ReportMade>;
 
 class Basis {
 public:
@@ -31,24 +24,35 @@ public:
     const std::set<FactId>& ids() const { return m_ids; }
 
 private:
+    /// What a fact hangs on, field by field.
+    struct Hanging {
+        const Basis& basis;
+        bool belongs = false;
+
+        template <FieldRole Role, class Member>
+        void operator()(FieldKey<Role>, const Member& member) {
+            if constexpr (Role == FieldRole::Walkdown)
+                belongs = belongs || member == basis.m_walkdown;
+            if constexpr (Role == FieldRole::Run || Role == FieldRole::Deficiency ||
+                          Role == FieldRole::Stands || Role == FieldRole::Yields)
+                eachText(member, [this](const FactId& id) {
+                    belongs = belongs || basis.m_ids.contains(id);
+                });
+        }
+        void operator()(const char*, const auto&) {}
+    };
+
     template <class Body>
     bool belongs(const FactId& id, const Body& body) const {
-        if constexpr (is_about_a_basis<Body>)
-            return false;
-        else if constexpr (is_of_the_register<Body>)
-            return true;
-        else if constexpr (requires { body.walkdown; })
-            return body.walkdown == m_walkdown;
-        else if constexpr (requires { body.run; })
-            return m_ids.contains(body.run);
-        else if constexpr (requires { body.deficiency; })
-            return m_ids.contains(body.deficiency);
-        else if constexpr (std::is_same_v<Body, DifferenceSettled>)
-            return m_ids.contains(body.stands) ||
-                   std::ranges::any_of(body.over,
-                                       [this](const FactId& over) { return m_ids.contains(over); });
-        else
+        constexpr Signed is_signed = rulesOf<Body>.is_signed;
+        if constexpr (std::is_same_v<Body, WalkdownBegun>)
             return id == m_walkdown;
+        if constexpr (is_signed == Signed::ByItsWay) {
+            Hanging hanging{*this};
+            eachField(body, hanging);
+            return hanging.belongs;
+        }
+        return is_signed == Signed::Always;
     }
 
     FactId m_walkdown;
@@ -75,11 +79,7 @@ std::vector<const Fact*> basisOf(const Ledger& ledger, const FactId& walkdown) {
 std::vector<const Fact*> vesselBasisOf(const Ledger& ledger) {
     std::vector<const Fact*> facts;
     for (const auto& [id, fact] : ledger.facts())
-        if (!std::visit(
-                [](const auto& body) {
-                    return is_about_a_basis<std::remove_cvref_t<decltype(body)>>;
-                },
-                fact.body))
+        if (rulesFor(fact.body).is_signed != Signed::Never)
             facts.push_back(&fact);
     return facts;
 }

@@ -5,6 +5,7 @@
 #include <optional>
 #include <tuple>
 
+#include "core/evidence/fact_fields.h"
 #include "core/evidence/terms.h"
 
 namespace latchround {
@@ -16,16 +17,30 @@ namespace {
 using About = std::tuple<std::string, std::string, std::string, Side, std::size_t, FactId,
                          std::optional<TermsField>>;
 
+/// What a fact is about by itself, field by field.
+struct OwnSubject {
+    About& about;
+
+    template <FieldRole Role, class Member>
+    void operator()(FieldKey<Role>, const Member& member) const {
+        if constexpr (Role == FieldRole::Walkdown)
+            std::get<0>(about) = member;
+        else if constexpr (Role == FieldRole::Door)
+            std::get<1>(about) = member;
+        else if constexpr (Role == FieldRole::Row)
+            std::get<2>(about) = member;
+        else if constexpr (Role == FieldRole::Side)
+            std::get<3>(about) = member;
+        else
+            static_assert(!isSubject(Role), "part of what is differed about");
+    }
+    void operator()(const char*, const auto&) const {}
+};
+
 struct AboutWhat {
     std::size_t kind;
     const Ledger& ledger;
 
-    std::optional<About> operator()(const Observation& body) const {
-        return About{body.walkdown, body.door, body.requirement, body.side, kind, {}, {}};
-    }
-    std::optional<About> operator()(const PlateRead& body) const {
-        return About{body.walkdown, body.door, "", Side::None, kind, {}, {}};
-    }
     std::optional<About> operator()(const DifferenceSettled& body) const {
         FactId first = body.stands;
         for (const FactId& over : body.over)
@@ -43,11 +58,13 @@ struct AboutWhat {
     }
     template <class Body>
     std::optional<About> operator()(const Body& body) const {
-        if constexpr (std::is_same_v<Body, MeasuredValue> || std::is_same_v<Body, Judgement> ||
-                      std::is_same_v<Body, CouldNotTest> || std::is_same_v<Body, Deficiency>)
-            return About{body.walkdown, body.door, body.requirement, Side::None, kind, {}, {}};
-        else
+        if constexpr (rulesOf<Body>.differs == Differs::No) {
             return std::nullopt;
+        } else {
+            About about{"", "", "", Side::None, kind, {}, {}};
+            eachField(body, OwnSubject{about});
+            return about;
+        }
     }
 };
 

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <array>
+#include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -30,7 +31,7 @@ struct SampleDrawn {
     int of_doors = 0;             ///< how many doors the sample speaks for
     int at_most = 0;              ///< claim: at most so many of them are defective
     int confidence_ppm = 950'000; ///< confidence of the claim, millionths
-    int lot = 0;                  ///< number the drawing began from; the same draws the same again
+    int random_seed = 0;          ///< number the drawing began from; the same draws the same again
 
     bool operator==(const SampleDrawn&) const = default;
 };
@@ -245,7 +246,8 @@ struct Undone {
     bool operator==(const Undone&) const = default;
 };
 
-/// Every kind of fact. The order is that of factKindWords.
+/// Every kind of fact. The order is that of factKindWords. What each says, field by field, and what
+/// holds of it stands in fact_fields.h and follow_up_fields.h.
 using FactBodies =
     std::variant<PersonJoined, WalkdownBegun, WalkdownEnded, Observation, PlateRead, MeasuredValue,
                  RunStarted, Mark, RunEnded, CautionAnswered, Note, Photograph, Deficiency,
@@ -300,6 +302,9 @@ inline constexpr std::array<std::string_view, std::variant_size_v<FactBodies>> f
     "walkdown-signed",
     "report-made",
     "undone"};
+
+/// A body of this kind, by its index, with nothing said in it yet.
+FactBody emptyBody(std::size_t kind);
 
 struct Fact {
     Stamp stamp;

@@ -142,41 +142,50 @@ constexpr std::string_view word(Capacity value) {
 constexpr std::string_view word(ReportKind value) {
     return wordIn<ReportKind>(reportKindWords, value);
 }
-constexpr std::optional<Purpose> purposeFrom(std::string_view text) {
-    return valueIn<Purpose>(purposeWords, text);
+constexpr const auto& wordsFor(Purpose) {
+    return purposeWords;
 }
-constexpr std::optional<Side> sideFrom(std::string_view text) {
-    return valueIn<Side>(sideWords, text);
+constexpr const auto& wordsFor(Side) {
+    return sideWords;
+}
+constexpr const auto& wordsFor(Answer) {
+    return answerWords;
+}
+constexpr const auto& wordsFor(PlateState) {
+    return plateStateWords;
+}
+constexpr const auto& wordsFor(RunKind) {
+    return runKindWords;
+}
+constexpr const auto& wordsFor(Release) {
+    return releaseWords;
+}
+constexpr const auto& wordsFor(MarkKind) {
+    return markKindWords;
+}
+constexpr const auto& wordsFor(Cue) {
+    return cueWords;
+}
+constexpr const auto& wordsFor(InputDevice) {
+    return inputDeviceWords;
+}
+constexpr const auto& wordsFor(RunOutcome) {
+    return runOutcomeWords;
+}
+constexpr const auto& wordsFor(PortAction) {
+    return portActionWords;
+}
+constexpr const auto& wordsFor(Capacity) {
+    return capacityWords;
+}
+constexpr const auto& wordsFor(ReportKind) {
+    return reportKindWords;
 }
 constexpr std::optional<Answer> answerFrom(std::string_view text) {
     return valueIn<Answer>(answerWords, text);
 }
 constexpr std::optional<PlateState> plateStateFrom(std::string_view text) {
     return valueIn<PlateState>(plateStateWords, text);
-}
-constexpr std::optional<RunKind> runKindFrom(std::string_view text) {
-    return valueIn<RunKind>(runKindWords, text);
-}
-constexpr std::optional<Release> releaseFrom(std::string_view text) {
-    return valueIn<Release>(releaseWords, text);
-}
-constexpr std::optional<MarkKind> markKindFrom(std::string_view text) {
-    return valueIn<MarkKind>(markKindWords, text);
-}
-constexpr std::optional<Cue> cueFrom(std::string_view text) {
-    return valueIn<Cue>(cueWords, text);
-}
-constexpr std::optional<InputDevice> inputDeviceFrom(std::string_view text) {
-    return valueIn<InputDevice>(inputDeviceWords, text);
-}
-constexpr std::optional<RunOutcome> runOutcomeFrom(std::string_view text) {
-    return valueIn<RunOutcome>(runOutcomeWords, text);
-}
-constexpr std::optional<PortAction> portActionFrom(std::string_view text) {
-    return valueIn<PortAction>(portActionWords, text);
-}
-constexpr std::optional<Capacity> capacityFrom(std::string_view text) {
-    return valueIn<Capacity>(capacityWords, text);
 }
 constexpr std::optional<ReportKind> reportKindFrom(std::string_view text) {
     return valueIn<ReportKind>(reportKindWords, text);

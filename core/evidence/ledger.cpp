@@ -10,6 +10,20 @@ namespace latchround {
 
 namespace {
 
+/// Filed by its door: sorted with the rest of what is known of it (Sorter).
+template <class Body>
+constexpr bool is_door_evidence =
+    is_one_of<Body, Observation, PlateRead, MeasuredValue, RunStarted, CautionAnswered, Note,
+              Photograph, Deficiency, CouldNotTest, Judgement>;
+
+template <class Body>
+constexpr bool is_of_a_course =
+    is_one_of<Body, DeficiencyTerms, Rectification, ReadyForRetest, Withdrawal>;
+
+/// Looked for in the ledger only where it is asked for by its id or kind.
+template <class Body>
+constexpr bool is_not_filed = is_one_of<Body, TakenBack, Undone, ReportMade>;
+
 /// Newer of two facts about the same thing; ids sort by time.
 template <class Body>
 void keepNewest(std::optional<Recorded<Body>>& slot, const Stamp& stamp, const Body& body) {
@@ -56,7 +70,9 @@ struct Sorter {
                              {}});
     }
     template <class Other>
-    void operator()(const Other&) const {}
+    void operator()(const Other&) const {
+        static_assert(!is_door_evidence<Other>, "say where it is sorted to");
+    }
 };
 
 } // namespace
@@ -77,7 +93,7 @@ void Ledger::add(Fact fact) {
                 m_walkdowns.insert(id);
             else if constexpr (std::is_same_v<Body, WalkdownEnded>) {
                 m_walkdown_ends[body.walkdown].insert(id);
-            } else if constexpr (std::is_same_v<Body, Mark> || std::is_same_v<Body, RunEnded>)
+            } else if constexpr (is_one_of<Body, Mark, RunEnded>)
                 m_by_run[body.run].insert(id);
             else if constexpr (std::is_same_v<Body, ThumbDrill>)
                 m_drills[{fact.stamp.person, fact.stamp.device}].emplace(
@@ -88,7 +104,7 @@ void Ledger::add(Fact fact) {
                 m_upkeep[body.upkeep].insert(id);
             else if constexpr (std::is_same_v<Body, CertificateSeen>)
                 m_certificates.insert(id);
-            else if constexpr (requires { body.deficiency; })
+            else if constexpr (is_of_a_course<Body>)
                 m_courses[body.deficiency].insert(id);
             else if constexpr (std::is_same_v<Body, DifferenceSettled>) {
                 m_settled[body.stands].emplace(id, false);
@@ -98,8 +114,10 @@ void Ledger::add(Fact fact) {
                 m_signatures[body.walkdown].insert(id);
             else if constexpr (std::is_same_v<Body, KeyAccepted>)
                 m_keys.insert(id);
-            else if constexpr (requires { body.door; })
+            else if constexpr (is_door_evidence<Body>)
                 m_by_door[{body.walkdown, body.door}].insert(id);
+            else
+                static_assert(is_not_filed<Body>, "say what the ledger makes of this kind");
             if constexpr (std::is_same_v<Body, Deficiency>)
                 m_courses[id].insert(id);
         },
@@ -287,8 +305,7 @@ const Fact* Ledger::subjectOf(const Fact& fact) const {
     constexpr int longest = 100; // a chain that is longer leads nowhere
     const Fact* at = &fact;
     for (int i = 0; i < longest && at; ++i) {
-        if (!std::holds_alternative<TakenBack>(at->body) &&
-            !std::holds_alternative<Undone>(at->body))
+        if (!takesBack(at->body))
             return at;
         at = at->stamp.supersedes ? find(*at->stamp.supersedes) : nullptr;
     }
@@ -297,26 +314,11 @@ const Fact* Ledger::subjectOf(const Fact& fact) const {
 
 std::string Ledger::doorOf(const Fact& fact) const {
     const Fact* subject = subjectOf(fact);
-    return subject ? std::visit(
-                         [this](const auto& body) -> std::string {
-                             const auto doorOfNamed = [this](const FactId& id) {
-                                 const Fact* named = find(id);
-                                 const auto door = named ? referencesOf(named->body).door : nullptr;
-                                 return door ? *door : std::string();
-                             };
-                             if constexpr (requires { body.run; })
-                                 return doorOfNamed(body.run);
-                             else if constexpr (requires { body.deficiency; })
-                                 return doorOfNamed(body.deficiency);
-                             else if constexpr (requires { body.stands; })
-                                 return doorOfNamed(body.stands);
-                             else if constexpr (requires { body.door; })
-                                 return body.door;
-                             else
-                                 return {};
-                         },
-                         subject->body)
-                   : std::string();
+    FactReferences named = subject ? referencesOf(subject->body) : FactReferences();
+    if (!named.door && named.by_way_of)
+        if (const Fact* other = find(*named.by_way_of))
+            named = referencesOf(other->body);
+    return named.door ? *named.door : std::string();
 }
 
 std::vector<const Fact*> Ledger::courseOf(const FactId& deficiency) const {

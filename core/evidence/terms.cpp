@@ -1,44 +1,53 @@
 #include "core/evidence/terms.h"
 
+#include "core/evidence/fact_fields.h"
+
 namespace latchround {
 
 namespace {
 
-/// Calls `visit(field, member)` for every field that is set.
+/// Tells the fields that may be set from the deficiency that they are set of.
 template <class Visit>
-void eachSet(const DeficiencyTerms& terms, Visit visit) {
-    const auto one = [&](TermsField field, auto member) {
-        if (terms.*member)
-            visit(field, member);
-    };
-    one(TermsField::Severity, &DeficiencyTerms::severity);
-    one(TermsField::Action, &DeficiencyTerms::action);
-    one(TermsField::Ground, &DeficiencyTerms::ground_for_detention);
-    one(TermsField::Due, &DeficiencyTerms::due);
-    one(TermsField::Interim, &DeficiencyTerms::interim);
-    one(TermsField::Assigned, &DeficiencyTerms::assigned);
+struct TermsVisitor {
+    const Visit& visit;
+    int next = 0;
+
+    template <class Member>
+    void operator()(const char*, std::optional<Member>& member) {
+        visit(TermsField(next++), member);
+    }
+    void operator()(const char*, const FactId&) {}
+};
+
+/// Calls `visit(field, member)` for every field that may be set.
+template <class Visit>
+void eachTerm(DeficiencyTerms& terms, const Visit& visit) {
+    eachField(terms, TermsVisitor<Visit>{visit});
+}
+
+std::vector<TermsField> fieldsSetIn(DeficiencyTerms terms) {
+    std::vector<TermsField> set;
+    eachTerm(terms, [&](TermsField field, const auto& member) {
+        if (member)
+            set.push_back(field);
+    });
+    return set;
 }
 
 } // namespace
 
 std::optional<TermsField> onlyFieldOf(const DeficiencyTerms& terms) {
-    std::optional<TermsField> only;
-    int set = 0;
-    eachSet(terms, [&](TermsField field, auto) {
-        only = field;
-        ++set;
-    });
-    return set == 1 ? only : std::nullopt;
+    const std::vector<TermsField> set = fieldsSetIn(terms);
+    return set.size() == 1 ? std::optional(set.front()) : std::nullopt;
 }
 
 std::vector<DeficiencyTerms> fieldByField(const DeficiencyTerms& terms) {
     std::vector<DeficiencyTerms> apart;
-    eachSet(terms, [&](TermsField, auto member) {
-        DeficiencyTerms one;
-        one.deficiency = terms.deficiency;
-        one.*member = terms.*member;
-        apart.push_back(std::move(one));
-    });
+    for (const TermsField only : fieldsSetIn(terms))
+        eachTerm(apart.emplace_back(terms), [&](TermsField field, auto& member) {
+            if (field != only)
+                member.reset();
+        });
     return apart;
 }
 

@@ -9,6 +9,7 @@
 
 namespace latchround {
 
+/// In the order in which they stand in follow_up_fields.h.
 enum class TermsField { Severity, Action, Ground, Due, Interim, Assigned };
 
 /// The field, where exactly one is set.

@@ -1,8 +1,7 @@
-// Why a row has its verdict: a kind and the figures it speaks of. Words are made from it in one
-// place.
+// Why a row has its verdict: a kind and what it speaks of. Worded in ui/words/grade_words.h.
 #pragma once
 
-#include <string>
+#include "core/phrase/phrase.h"
 
 namespace latchround {
 
@@ -41,13 +40,9 @@ enum class ReasonKind {
 
 struct Reason {
     ReasonKind kind = ReasonKind::NotYetTested;
-    std::string text;    ///< free words that belong to it: a reason given, two classes
+    Phrase text;         ///< what belongs to it: the words of a person, the classes compared
     int runs = 0;        ///< how many runs the figure comes from
     double heel_deg = 0; ///< for ShipNotUpright
 };
-
-/// One plain English sentence without a full stop, e.g. "limit lies inside the uncertainty: one
-/// more run settles it". Translations start from the kind, not from this.
-std::string inWords(const Reason& reason);
 
 } // namespace latchround

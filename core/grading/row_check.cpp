@@ -5,13 +5,14 @@
 #include <string>
 
 #include "core/grading/figure_check.h"
+#include "core/grading/reason_phrases.h"
 #include "core/measure/closing.h"
 
 namespace latchround {
 
 namespace {
 
-RowCheck verdictOf(Verdict verdict, ReasonKind kind, std::string text = {}) {
+RowCheck verdictOf(Verdict verdict, ReasonKind kind, Phrase text = {}) {
     return {verdict, {kind, std::move(text), 0, 0}, {}, {}, false};
 }
 
@@ -76,26 +77,25 @@ RowCheck seenBothSides(const Requirement& requirement, const DoorEvidence& evide
 }
 
 /// "boundary A-60 (SOLAS II-2 table 9.1, 2-12)".
-std::string boundaryWords(const DoorClass& asked) {
+Phrase boundaryAsked(const DoorClass& asked) {
     const RequiredClass& rule = asked.by_rule;
-    std::string words = "boundary " + std::string(word(*asked.division));
     const std::string by = rule.cell ? rule.table->name + ", " + std::to_string(rule.spaces.first) +
                                            "-" + std::to_string(rule.spaces.second)
                                      : citeOf(rule);
-    if (!asked.from_plan)
-        words += " (" + by + ")";
-    else if (rule.required && isStronger(*rule.required, *asked.division))
-        words += " by the approved plan, " + std::string(word(*rule.required)) + " by " + by;
-    if (*asked.door != *asked.division)
-        words += ", whose door needs " + std::string(word(*asked.door));
-    return words;
+    const bool beyond_rule = rule.required && isStronger(*rule.required, *asked.division);
+    Phrase boundary =
+        !asked.from_plan ? reason::boundary_by(word(*asked.division), by)
+        : beyond_rule    ? reason::boundary_by_plan(word(*asked.division), word(*rule.required), by)
+                         : reason::boundary(word(*asked.division));
+    return *asked.door == *asked.division
+               ? boundary
+               : reason::whose_door_needs(std::move(boundary), word(*asked.door));
 }
 
 RowCheck classAtLeast(const Door& door, const DoorClass& asked, const DoorEvidence& evidence) {
     const bool plate_read = evidence.plate && evidence.plate->body.fire_class;
     const FireClass has = plate_read ? *evidence.plate->body.fire_class : door.fire_class;
-    const std::string said =
-        std::string(plate_read ? "plate " : "register ") + std::string(word(has));
+    const Phrase said = plate_read ? reason::plate(word(has)) : reason::in_register(word(has));
     switch (asked.kind) {
     case DoorClass::Kind::NotKnown:
         return verdictOf(Verdict::Judge, ReasonKind::BoundaryClassUnknown, said);
@@ -106,7 +106,7 @@ RowCheck classAtLeast(const Door& door, const DoorClass& asked, const DoorEviden
     case DoorClass::Kind::Class:
         break;
     }
-    const std::string text = said + ", " + boundaryWords(asked);
+    const Phrase text = joined(phrase::with_commas, {said, boundaryAsked(asked)});
     // A watertight door needs no insulation (SOLAS II-2/9.4.1.1.3): any A class will do.
     const bool enough = suits(has, *asked.door) || (door.watertight && isAClass(has));
     return enough ? verdictOf(Verdict::Satisfactory, ReasonKind::ClassSuits, text)
@@ -119,9 +119,10 @@ RowCheck plateAgrees(const Door& door, const DoorEvidence& evidence) {
     const PlateRead& plate = evidence.plate->body;
     if (!plate.fire_class)
         return verdictOf(Verdict::Judge, ReasonKind::PlateMissing,
-                         plate.state == PlateState::None ? "no plate" : "plate illegible");
-    const std::string text = "plate " + std::string(word(*plate.fire_class)) + ", register " +
-                             std::string(word(door.fire_class));
+                         plate.state == PlateState::None ? reason::no_plate()
+                                                         : reason::plate_illegible());
+    const Phrase text = joined(phrase::with_commas, {reason::plate(word(*plate.fire_class)),
+                                                     reason::in_register(word(door.fire_class))});
     return *plate.fire_class == door.fire_class
                ? verdictOf(Verdict::Satisfactory, ReasonKind::PlateAgrees, text)
                : verdictOf(Verdict::Judge, ReasonKind::PlateDiffers, text);

@@ -141,8 +141,8 @@ std::vector<SampleOffer> sampleOffers(const Arrangement& arrangement,
     return offers;
 }
 
-std::vector<std::string> drawn(const std::vector<Stratum>& strata, std::uint32_t lot) {
-    std::mt19937 generator(lot);
+std::vector<std::string> drawn(const std::vector<Stratum>& strata, std::uint32_t random_seed) {
+    std::mt19937 generator(random_seed);
     std::vector<std::string> doors;
     for (const Stratum& stratum : strata) {
         std::vector<std::string> rest = stratum.doors;

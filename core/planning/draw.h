@@ -46,8 +46,8 @@ struct SampleOffer {
 std::vector<SampleOffer> sampleOffers(const Arrangement& arrangement,
                                       const std::vector<std::string>& doors);
 
-/// The doors drawn by this lot, in the order of the strata; the same lot draws the same doors on
-/// every machine.
-std::vector<std::string> drawn(const std::vector<Stratum>& strata, std::uint32_t lot);
+/// The doors drawn from this number, in the order of the strata; the same number draws the same
+/// doors on every machine.
+std::vector<std::string> drawn(const std::vector<Stratum>& strata, std::uint32_t random_seed);
 
 } // namespace latchround

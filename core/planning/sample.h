@@ -16,6 +16,13 @@ inline constexpr ConfidencePpm usual_confidence_ppm = 950'000;
 /// Largest population a plan is worked out for.
 inline constexpr int most_doors = 2000;
 
+/// "At most so many of these doors are defective."
+struct SampleClaim {
+    int doors = 0;     ///< that the claim is about
+    int defective = 0; ///< at most so many of them
+    ConfidencePpm confidence = usual_confidence_ppm;
+};
+
 /// Smallest number of doors out of `doors` whose clean result (at most `failures` of them
 /// defective) gives this confidence that AT MOST `defective` of all are defective. Nothing where no
 /// test can show that: doors < 1 or > most_doors, defective outside [0, doors), failures outside

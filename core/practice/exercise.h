@@ -8,7 +8,7 @@
 #include <string_view>
 #include <vector>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/practice/door_truth.h"
 #include "core/vessel/arrangement.h"
 

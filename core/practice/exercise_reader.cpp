@@ -3,16 +3,17 @@
 
 #include <nlohmann/json.hpp>
 
+#include "core/error/exercise_errors.h"
 #include "core/near_name.h"
 #include "core/practice/exercise.h"
-#include "core/reading/json_reader.h"
+#include "core/reading/json_object.h"
 #include "core/reading/written_json.h"
 
 namespace latchround::practice {
 
 namespace {
 
-using Json = nlohmann::ordered_json;
+using Written = nlohmann::ordered_json;
 
 constexpr int exercise_version = 1;
 /// More would be no exercise any more (our choice, no source).
@@ -26,114 +27,86 @@ bool isExerciseId(std::string_view text) {
 
 class ExerciseFile {
 public:
-    ExerciseFile(const Arrangement& vessel, JsonReader& reader)
+    ExerciseFile(const Arrangement& vessel, JsonObject& file, JsonFaults& faults)
         : m_vessel(vessel)
-        , m_reader(reader) {}
+        , m_file(file)
+        , m_faults(faults) {}
 
-    Exercise read(const nlohmann::json& file) {
+    Exercise read() {
         Exercise exercise;
-        m_reader.onlyKnown(file, "",
-                           {"exercise", "id", "title", "words", "level", "doors", "drawn",
-                            "drawn_from", "pass_percent"});
-        exercise.id = m_reader.text(file, "", "id", true);
+        exercise.id = m_file.filledText("id", Need::Required).value_or("");
         if (!isExerciseId(exercise.id))
-            m_reader.complain("/id", "has other signs than lower-case letters, digits and hyphens",
-                              "Write it like \"stairway-doors\".");
-        exercise.title = words(file, "title");
-        exercise.words = words(file, "words");
-        m_reader.word<Level>(file, "", "level", levelWords, exercise.level, true);
-        readDoors(file, exercise);
-        exercise.drawn = wholeNumber(file, "drawn", 0, most_drawn);
-        m_reader.words<Fault>(file, "", "drawn_from", faultWords, exercise.drawn_from);
-        judgeDrawn(file, exercise);
-        judgePass(file, exercise);
+            m_file.complain("id", errors::not_an_exercise_id());
+        exercise.title = words("title");
+        exercise.words = words("words");
+        const auto level = m_file.word<Level>("level", Need::Required, levelWords);
+        exercise.level = level.value_or(exercise.level);
+        readDoors(exercise);
+        exercise.drawn = wholeNumber("drawn", 0, most_drawn);
+        exercise.drawn_from = m_file.words<Fault>("drawn_from", faultWords);
+        judgeDrawn(exercise);
+        exercise.pass_percent = wholeNumber("pass_percent", 1, 100);
+        judgePass(level);
+        m_file.complainOfTheRest();
         return exercise;
     }
 
 private:
-    std::string words(const nlohmann::json& file, const char* key) {
-        std::string text = m_reader.text(file, "", key, true);
+    bool isGiven(const char* key) { return m_file.field(key, Need::Optional) != nullptr; }
+
+    std::string words(const char* key) {
+        std::string text = m_file.filledText(key, Need::Required).value_or("");
         if (text.size() > longest_words)
-            m_reader.complain("/" + std::string(key),
-                              "is longer than " + std::to_string(longest_words) + " bytes",
-                              "Say it shorter.");
+            m_file.complain(key, errors::exercise_words_too_long(longest_words));
         return text;
     }
 
-    int wholeNumber(const nlohmann::json& file, const std::string& key, int low, int high) {
-        if (!file.contains(key))
-            return 0;
-        const nlohmann::json& cell = file[key];
-        const bool whole = cell.is_number_integer();
-        // Compared as a double: a number of any size can be written.
-        if (whole && cell.get<double>() >= low && cell.get<double>() <= high)
-            return cell.get<int>();
-        m_reader.complain("/" + key,
-                          "must be a whole number from " + std::to_string(low) + " to " +
-                              std::to_string(high),
-                          "Write it without quotes.");
-        return 0;
+    int wholeNumber(const char* key, int low, int high) {
+        return static_cast<int>(m_file.wholeNumber(key, Need::Optional, low, high).value_or(0));
     }
 
-    void readDoors(const nlohmann::json& file, Exercise& exercise) {
-        if (!file.contains("doors") || !file["doors"].is_array() || file["doors"].empty()) {
-            m_reader.complain("/doors", "must be a list of doors",
-                              R"(Write it like [{"door": "P-01", "faults": []}].)");
-            return;
-        }
-        for (std::size_t i = 0; i < file["doors"].size(); ++i)
-            readDoor(file["doors"][i], "/doors/" + std::to_string(i), exercise);
+    void readDoors(Exercise& exercise) {
+        for (JsonObject& entry :
+             m_file.filledObjects("doors", Need::Required, errors::no_exercise_doors()))
+            readDoor(entry, exercise);
     }
 
-    void readDoor(const nlohmann::json& entry, const std::string& at, Exercise& exercise) {
-        if (!entry.is_object()) {
-            m_reader.complain(at, "must be an object",
-                              R"(Write it like {"door": "P-01", "faults": []}.)");
-            return;
-        }
-        m_reader.onlyKnown(entry, at, {"door", "faults"});
+    void readDoor(JsonObject& entry, Exercise& exercise) {
         DoorTask task;
-        task.door = m_reader.text(entry, at, "door", true);
-        if (entry.contains("faults") && !isEmptyList(entry["faults"]))
-            m_reader.words<Fault>(entry, at, "faults", faultWords, task.faults);
+        task.door = entry.filledText("door", Need::Required).value_or("");
+        if (const Json* faults = entry.field("faults", Need::Optional);
+            faults && !(faults->is_array() && faults->empty()))
+            task.faults = entry.words<Fault>("faults", faultWords);
+        entry.complainOfTheRest();
         const Door* door = findDoor(m_vessel, task.door);
         if (!task.door.empty() && door == nullptr)
-            complainOfUnknown(at + "/door", task.door);
+            complainOfUnknown(entry, task.door);
         if (door != nullptr && !m_seen.insert(task.door).second)
-            m_reader.complain(at + "/door", "door " + task.door + " is there twice",
-                              "Put all of its faults in one place.");
+            entry.complain("door", errors::exercise_door_twice(task.door));
         if (door != nullptr)
-            judgeFaults(task, *door, at + "/faults");
+            judgeFaults(task, *door, entry.pointerOf("faults"));
         exercise.doors.push_back(std::move(task));
     }
 
-    static bool isEmptyList(const nlohmann::json& list) { return list.is_array() && list.empty(); }
-
-    void complainOfUnknown(const std::string& at, const std::string& number) {
+    void complainOfUnknown(JsonObject& entry, const std::string& number) {
         std::vector<std::string_view> known;
         for (const Door& door : m_vessel.doors)
             known.push_back(door.number);
-        const std::string meant = didYouMean(number, known);
-        m_reader.complain(at, "the practice vessel has no door '" + number + "'",
-                          meant.empty() ? "Use one of its doors." : meant);
+        const Phrase meant = didYouMean(number, known);
+        entry.complain("door", errors::no_practice_door(
+                                   number, meant.empty() ? errors::use_practice_doors() : meant));
     }
 
-    void judgeFaults(const DoorTask& task, const Door& door, const std::string& at) {
+    void judgeFaults(const DoorTask& task, const Door& door, const std::string& pointer) {
         for (std::size_t i = 0; i < task.faults.size(); ++i) {
             const Fault fault = task.faults[i];
-            const std::string here = at + "/" + std::to_string(i);
+            const std::string here = pointerTo(pointer, i);
             if (!fits(fault, door, findBoundary(m_vessel, door.boundary)))
-                m_reader.complain(here,
-                                  "door " + door.number + " cannot have the fault '" +
-                                      std::string(word(fault)) + "'",
-                                  "Give it to a door of another kind or fitting.");
+                m_faults.add(here, errors::fault_does_not_fit(door.number, word(fault)));
             for (std::size_t other = 0; other < i; ++other)
                 if (exclude(fault, task.faults[other])) {
-                    m_reader.complain(here,
-                                      "'" + std::string(word(fault)) + "' and '" +
-                                          std::string(word(task.faults[other])) +
-                                          "' would hide one another on one door",
-                                      "Give one of them to another door.");
+                    m_faults.add(here, errors::faults_hide_each_other(word(fault),
+                                                                      word(task.faults[other])));
                     break;
                 }
         }
@@ -162,62 +135,45 @@ private:
                std::ranges::find(exercise.drawn_from, fault) != exercise.drawn_from.end();
     }
 
-    void judgeDrawn(const nlohmann::json& file, const Exercise& exercise) {
-        if (exercise.drawn == 0 && !exercise.drawn_from.empty() && !file.contains("drawn"))
-            m_reader.complain("/drawn_from", "stands without \"drawn\": nothing is drawn",
-                              "Say how many faults are drawn.");
-        if (!m_reader.complaints().empty()) // of a faulty list nothing can be counted
+    void judgeDrawn(const Exercise& exercise) {
+        if (exercise.drawn == 0 && !exercise.drawn_from.empty() && !isGiven("drawn"))
+            m_file.complain("drawn_from", errors::nothing_drawn());
+        if (!m_faults.empty()) // of a faulty list nothing can be counted
             return;
         if (const int places = placesFor(exercise); exercise.drawn > places)
-            m_reader.complain("/drawn",
-                              "only " + std::to_string(places) +
-                                  " faults more can be put into these doors",
-                              "Draw fewer, or name more doors.");
+            m_file.complain("drawn", errors::too_many_drawn(places));
     }
 
-    void judgePass(const nlohmann::json& file, Exercise& exercise) {
-        const bool exam = exercise.level == Level::Exam;
-        if (file.contains("pass_percent"))
-            exercise.pass_percent = wholeNumber(file, "pass_percent", 1, 100);
-        if (exam && !file.contains("pass_percent"))
-            m_reader.complain("/pass_percent", "is missing: an exam says what passes it",
-                              "Add it, 1 to 100.");
-        if (!exam && file.contains("pass_percent") && levelIsKnown(file))
-            m_reader.complain("/pass_percent", "only an exam is passed or failed",
-                              "Take it out, or write \"exam\" as the level.");
-    }
-
-    static bool levelIsKnown(const nlohmann::json& file) {
-        return file.contains("level") && file["level"].is_string() &&
-               valueIn<Level>(levelWords, file["level"].get_ref<const std::string&>());
+    void judgePass(const std::optional<Level>& level) {
+        if (level == Level::Exam && !isGiven("pass_percent"))
+            m_file.complain("pass_percent", errors::exam_without_mark());
+        if (level && level != Level::Exam && isGiven("pass_percent"))
+            m_file.complain("pass_percent", errors::mark_without_exam());
     }
 
     const Arrangement& m_vessel;
-    JsonReader& m_reader;
+    JsonObject& m_file;
+    JsonFaults& m_faults;
     std::set<std::string> m_seen;
 };
 
 /// Whether it is a form of exercise that can be read at all.
-bool isReadable(const nlohmann::json& file, JsonReader& reader) {
-    if (!file.is_object())
-        reader.complain("", "is not a JSON object",
-                        "Ask whoever gave you the file for a good one.");
-    else if (!file.contains("exercise") || !file["exercise"].is_number_integer())
-        reader.complain("/exercise", "is missing: this is no exercise", "Choose another file.");
-    else if (file["exercise"] != exercise_version)
-        reader.complain("/exercise",
-                        "this exercise is of another form than this program knows (" +
-                            std::to_string(exercise_version) + ")",
-                        "Update this program, or have the exercise written anew.");
-    else if (file.contains("sealed"))
-        reader.complain("/sealed", "it is sealed by the instructor's word",
-                        "Open it with that word.");
-    return reader.complaints().empty();
+bool isReadable(JsonObject& file) {
+    const Json* form = file.field("exercise", Need::Optional);
+    if (!form || !form->is_number_integer())
+        file.complain("exercise", errors::no_exercise());
+    else if (*form != exercise_version)
+        file.complain("exercise", errors::unknown_exercise_form(exercise_version));
+    else if (file.field("sealed", Need::Optional))
+        file.complain("sealed", errors::exercise_is_sealed());
+    else
+        return true;
+    return false;
 }
 
 template <class E>
-Json wordsOf(const std::vector<E>& values) {
-    Json list = Json::array();
+Written wordsOf(const std::vector<E>& values) {
+    Written list = Written::array();
     for (const E value : values)
         list.push_back(word(value));
     return list;
@@ -227,24 +183,29 @@ Json wordsOf(const std::vector<E>& values) {
 
 Checked<Exercise> exerciseFrom(std::string_view json, const std::string& where,
                                const Arrangement& vessel) {
-    JsonReader reader{where};
-    const nlohmann::json file = jsonIn(json);
+    JsonFaults faults{where};
+    const Json file = jsonIn(json);
+    if (!file.is_object()) {
+        faults.add("", errors::given_file_no_object());
+        return tl::unexpected(faults.take());
+    }
+    JsonObject top(file, "", faults);
     Exercise exercise;
-    if (isReadable(file, reader))
-        exercise = ExerciseFile(vessel, reader).read(file);
-    if (!reader.complaints().empty())
-        return tl::unexpected(reader.complaints());
+    if (isReadable(top))
+        exercise = ExerciseFile(vessel, top, faults).read();
+    if (!faults.empty())
+        return tl::unexpected(faults.take());
     return exercise;
 }
 
 std::string jsonFrom(const Exercise& exercise) {
-    Json file;
+    Written file;
     file["exercise"] = exercise_version;
     file["id"] = exercise.id;
     file["title"] = exercise.title;
     file["words"] = exercise.words;
     file["level"] = word(exercise.level);
-    file["doors"] = Json::array();
+    file["doors"] = Written::array();
     for (const DoorTask& task : exercise.doors)
         file["doors"].push_back({{"door", task.door}, {"faults", wordsOf(task.faults)}});
     file["drawn"] = exercise.drawn;

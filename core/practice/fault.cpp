@@ -1,6 +1,7 @@
 #include "core/practice/fault.h"
 
 #include "core/evidence/run_sequence.h"
+#include "core/practice/fault_phrases.h"
 #include "core/practice/lower_class.h"
 #include "core/requirement/applicability.h"
 
@@ -46,52 +47,50 @@ bool isOfMagnet(Fault fault) {
 
 } // namespace
 
-std::string_view sentence(Fault fault) {
+Phrase sentence(Fault fault) {
     switch (fault) {
     case Fault::TooFast:
-        return "It shuts faster than the text allows.";
+        return practice_fault::too_fast();
     case Fault::TooSlow:
-        return "It shuts more slowly than the text allows.";
+        return practice_fault::too_slow();
     case Fault::NearLimit:
-        return "It shuts within a hair of the limit: no thumb can pass or fail it.";
+        return practice_fault::near_limit();
     case Fault::AlarmShort:
-        return "It moves less than 5 s after the alarm begins.";
+        return practice_fault::alarm_short();
     case Fault::AlarmStops:
-        return "The alarm stops before the leaf is home.";
+        return practice_fault::alarm_stops();
     case Fault::ReopensTooFar:
-        return "On contact it re-opens more than 1 m.";
+        return practice_fault::reopens_too_far();
     case Fault::LeavesReversed:
-        return "The selector fails: the leaf that must wait comes home first.";
+        return practice_fault::leaves_reversed();
     case Fault::NoLatch:
-        return "It shuts but does not latch: it gives way when it is pushed.";
+        return practice_fault::no_latch();
     case Fault::MagnetLate:
-        return "The magnet holds on for half a minute after the control station's release, which "
-               "is "
-               "taken as not released (common practice, no source).";
+        return practice_fault::magnet_late();
     case Fault::MagnetOneSide:
-        return "It cannot be released from one of its sides.";
+        return practice_fault::magnet_one_side();
     case Fault::Hook:
-        return "A hook can hold it open that the control station cannot release.";
+        return practice_fault::hook();
     case Fault::Wedge:
-        return "A wedge holds it open.";
+        return practice_fault::wedge();
     case Fault::PocketLitter:
-        return "Litter lies in the pocket.";
+        return practice_fault::pocket_litter();
     case Fault::SillMissing:
-        return "The sill is missing.";
+        return practice_fault::sill_missing();
     case Fault::Gap:
-        return "The gap under the leaf is wider than the text allows.";
+        return practice_fault::gap();
     case Fault::WrongPlate:
-        return "The plate names a lower class than the boundary asks for.";
+        return practice_fault::wrong_plate();
     case Fault::PaintedSeal:
-        return "The seal is painted over.";
+        return practice_fault::painted_seal();
     case Fault::IndicatorLies:
-        return "The control station's panel shows it open when it is shut.";
+        return practice_fault::indicator_lies();
     case Fault::HosePortStuck:
-        return "The cover of the hose port does not shut by itself.";
+        return practice_fault::hose_port_stuck();
     case Fault::StaysOpen:
-        return "Opened again at the door after remote closing, it stays open.";
+        return practice_fault::stays_open();
     case Fault::PeopleInPath:
-        return "Somebody was in the way of the leaf: the run has to be stopped.";
+        return practice_fault::people_in_path();
     }
     return {};
 }

@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/phrase/phrase.h"
 #include "core/vessel/arrangement.h"
 #include "core/vessel/words.h"
 
@@ -67,7 +68,7 @@ constexpr std::optional<Fault> faultFrom(std::string_view text) {
 }
 
 /// One sentence for the debrief: what was wrong.
-std::string_view sentence(Fault fault);
+Phrase sentence(Fault fault);
 
 /// Whether a door of this kind and fitting can have it.
 bool fits(Fault fault, const Door& door, const Boundary* boundary);

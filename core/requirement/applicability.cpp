@@ -2,64 +2,69 @@
 
 #include <algorithm>
 #include <optional>
+#include <vector>
+
+#include "core/requirement/applicability_phrases.h"
 
 namespace latchround {
 
 namespace {
 
-std::string_view said(Place place) {
+PhraseCode<0> said(Place place) {
     switch (place) {
     case Place::ZoneBulkhead:
-        return "zone bulkhead";
+        return applies::zone_bulkhead;
     case Place::Stairway:
-        return "stairway enclosure";
+        return applies::stairway_enclosure;
     case Place::Galley:
-        return "galley boundary";
+        return applies::galley_boundary;
     case Place::Machinery:
-        return "machinery space boundary";
+        return applies::machinery_boundary;
     case Place::SpecialCategory:
-        return "special category boundary";
+        return applies::special_category_boundary;
     case Place::Cabin:
-        return "cabin";
+        return applies::cabin;
     case Place::Exterior:
-        return "exterior";
+        return applies::exterior;
     case Place::Other:
         break;
     }
-    return "other boundary";
+    return applies::other_boundary;
 }
 
-std::string_view said(DoorKind kind) {
+PhraseCode<0> said(DoorKind kind) {
     switch (kind) {
     case DoorKind::SingleLeaf:
-        return "single leaf";
+        return applies::single_leaf;
     case DoorKind::DoubleLeaf:
-        return "double leaf";
+        return applies::double_leaf;
     case DoorKind::Sliding:
-        return "sliding";
+        return applies::sliding;
     case DoorKind::DoubleSwing:
         break;
     }
-    return "double swing";
+    return applies::double_swing;
 }
 
-/// Outcome of one condition. Words are gathered only where somebody asks why.
+/// Outcome of one condition. Phrases are made only where somebody asks why.
 struct Fit {
     bool speak = false;
     bool holds = true;
     bool date_unknown = false;
-    std::string held{};   ///< what held
-    std::string failed{}; ///< the first that did not
+    std::vector<Phrase> held{}; ///< what held
+    Phrase failed{};            ///< the first that did not
 
-    void need(bool met, std::string_view yes, std::string_view no) {
+    /// `yes` and `no` make a phrase when called, as a code does.
+    template <class Yes, class No>
+    void need(bool met, const Yes& yes, const No& no) {
         if (speak && met)
-            held += (held.empty() ? "" : ", ") + std::string(yes);
+            held.push_back(yes());
         if (speak && holds && !met)
-            failed = no;
+            failed = no();
         holds = holds && met;
     }
-    void need(const std::optional<bool>& wanted, bool actual, std::string_view yes,
-              std::string_view no) {
+    void need(const std::optional<bool>& wanted, bool actual, const PhraseCode<0>& yes,
+              const PhraseCode<0>& no) {
         if (wanted)
             need(*wanted == actual, actual ? yes : no, actual ? yes : no);
     }
@@ -75,57 +80,61 @@ Fit fit(const DoorCondition& condition, const Door& door, Stand stand, bool spea
     Fit result{speak};
     if (condition.listed)
         result.need(*condition.listed == isListed(door, place),
-                    *condition.listed ? said(place) : "not listed by II-2/9.4.1.1.5",
-                    door.normally == NormalPosition::Locked ? "normally locked"
-                    : door.watertight && door.power_operated
-                        ? "power-operated watertight door"
-                        : "not in a zone bulkhead, galley or stairway boundary");
+                    *condition.listed ? said(place) : applies::not_listed,
+                    door.normally == NormalPosition::Locked  ? applies::normally_locked
+                    : door.watertight && door.power_operated ? applies::power_watertight
+                                                             : applies::not_in_listed_place);
     if (!condition.places.empty())
         result.need(holdsOneOf(condition.places, place), said(place), said(place));
     if (!condition.kinds.empty())
         result.need(holdsOneOf(condition.kinds, door.kind), said(door.kind), said(door.kind));
     if (condition.family == ClassFamily::A)
-        result.need(isAClass(door.fire_class), "A class", "not an A-class door");
+        result.need(isAClass(door.fire_class), applies::a_class, applies::not_a_class);
     if (condition.family == ClassFamily::B)
-        result.need(isBClass(door.fire_class), "B class", "not a B-class door");
-    result.need(condition.power_operated, door.power_operated, "power-operated",
-                "not power-operated");
-    result.need(condition.remote_release, isRemotelyReleased(door), "released remotely",
-                "no remote release");
-    result.need(condition.hold_back, door.hold_back, "held open", "not held open");
-    result.need(condition.designed_to_reopen, door.designed_to_reopen, "designed to re-open",
-                "not designed to re-open");
-    result.need(condition.hose_port, door.hose_port, "hose port fitted", "no hose port");
-    result.need(condition.escape_route, door.escape_route, "in an escape route",
-                "not in an escape route");
-    result.need(condition.sill_in_frame, door.sill_in_frame, "sill in its frame",
-                "no sill in its frame");
-    result.need(condition.latch, door.latch, "needs a latch", "needs no latch");
-    result.need(condition.watertight, door.watertight, "watertight", "not watertight");
-    result.need(condition.weathertight, door.weathertight, "weathertight", "not weathertight");
-    result.need(condition.escape_trunk, door.escape_trunk, "emergency escape trunk",
-                "not of an escape trunk");
+        result.need(isBClass(door.fire_class), applies::b_class, applies::not_b_class);
+    result.need(condition.power_operated, door.power_operated, applies::power_operated,
+                applies::not_power_operated);
+    result.need(condition.remote_release, isRemotelyReleased(door), applies::released_remotely,
+                applies::no_remote_release);
+    result.need(condition.hold_back, door.hold_back, applies::held_open, applies::not_held_open);
+    result.need(condition.designed_to_reopen, door.designed_to_reopen, applies::designed_to_reopen,
+                applies::not_designed_to_reopen);
+    result.need(condition.hose_port, door.hose_port, applies::hose_port, applies::no_hose_port);
+    result.need(condition.escape_route, door.escape_route, applies::in_escape_route,
+                applies::not_in_escape_route);
+    result.need(condition.sill_in_frame, door.sill_in_frame, applies::sill_in_frame,
+                applies::no_sill_in_frame);
+    result.need(condition.latch, door.latch, applies::needs_latch, applies::needs_no_latch);
+    result.need(condition.watertight, door.watertight, applies::watertight,
+                applies::not_watertight);
+    result.need(condition.weathertight, door.weathertight, applies::weathertight,
+                applies::not_weathertight);
+    result.need(condition.escape_trunk, door.escape_trunk, applies::escape_trunk,
+                applies::not_of_escape_trunk);
     result.need(condition.special_category,
-                door.special_category || place == Place::SpecialCategory, "special category space",
-                "no special category space");
-    result.need(condition.faces_embarkation, door.faces_embarkation,
-                "faces embarkation or an escape deck", "faces no embarkation or escape deck");
+                door.special_category || place == Place::SpecialCategory,
+                applies::special_category_space, applies::no_special_category_space);
+    result.need(condition.faces_embarkation, door.faces_embarkation, applies::faces_embarkation,
+                applies::faces_no_embarkation);
     if (condition.division)
-        result.need(*condition.division == stand.division, word(stand.division),
-                    stand.division == Division::Deck ? "in a deck" : "not in a deck");
+        result.need(*condition.division == stand.division,
+                    stand.division == Division::Deck ? applies::deck : applies::bulkhead,
+                    stand.division == Division::Deck ? applies::in_deck : applies::not_in_deck);
     if (!condition.normally.empty()) {
-        const std::string_view kept = door.normally == NormalPosition::Open     ? "normally open"
-                                      : door.normally == NormalPosition::Closed ? "normally closed"
-                                                                                : "normally locked";
+        const PhraseCode<0> kept = door.normally == NormalPosition::Open ? applies::normally_open
+                                   : door.normally == NormalPosition::Closed
+                                       ? applies::normally_closed
+                                       : applies::normally_locked;
         result.need(holdsOneOf(condition.normally, door.normally), kept, kept);
     }
-    result.need(condition.locked, door.normally == NormalPosition::Locked, "normally locked",
-                "not normally locked");
+    result.need(condition.locked, door.normally == NormalPosition::Locked, applies::normally_locked,
+                applies::not_normally_locked);
     if (condition.installed_from) {
         if (door.installed)
-            result.need(*door.installed >= *condition.installed_from,
-                        speak ? "installed " + isoText(*door.installed) : "",
-                        speak ? "installed before " + isoText(*condition.installed_from) : "");
+            result.need(
+                *door.installed >= *condition.installed_from,
+                [&] { return applies::installed(isoText(*door.installed)); },
+                [&] { return applies::installed_before(isoText(*condition.installed_from)); });
         else if (result.holds)
             result.date_unknown = true;
     }
@@ -161,7 +170,9 @@ Fit bestFit(const Requirement& requirement, const Door& door, Stand stand, bool 
     }
     for (const DoorCondition& exempt : requirement.none_of)
         if (const Fit found = fit(exempt, door, stand, speak); best.holds && found.holds)
-            best.need(false, {}, speak ? "exempt: " + found.held : std::string());
+            best.need(
+                false, [] { return Phrase(); },
+                [&] { return applies::exempt(joined(phrase::with_commas, found.held)); });
     return best;
 }
 
@@ -204,24 +215,29 @@ Asked howAsked(const Requirement& requirement, const Particulars& vessel, const 
                                                                         : Asked::Advice;
 }
 
-std::string askedBecause(const Requirement& requirement, const Particulars& vessel,
-                         const Door& door, Stand stand) {
+Phrase askedBecause(const Requirement& requirement, const Particulars& vessel, const Door& door,
+                    Stand stand) {
     const bool binds = bindsFlag(requirement, vessel);
     if (!binds && !advisesFlag(requirement, vessel))
-        return "a text of other ships: " + requirement.issuer;
+        return applies::text_of_other_ships(requirement.issuer);
     const Fit best = bestFit(requirement, door, stand, true);
     if (!best.holds)
         return best.failed;
-    const std::string held = best.held.empty() ? "every door" : best.held;
+    const Phrase held =
+        best.held.empty() ? applies::every_door() : joined(phrase::with_commas, best.held);
+    const auto but = [&](Phrase why_advice) {
+        return joined(phrase::with_semicolons, {held, std::move(why_advice)});
+    };
     if (!binds)
-        return held + "; the vessel's own flag has its own text";
+        return but(applies::flag_has_own_text());
     if (!bindsAge(requirement, vessel))
-        return held + (vessel.keel_laid ? "; keel laid before " + isoText(*requirement.keel_from) +
-                                              ": compare with the approved drawing"
-                                        : "; keel date unknown: compare with the approved drawing");
+        return but(vessel.keel_laid ? applies::keel_before(isoText(*requirement.keel_from))
+                                    : applies::keel_unknown());
     if (best.date_unknown)
-        return held + "; date of installation unknown";
-    return requirement.keel_from ? held + ", keel laid " + isoText(*vessel.keel_laid) : held;
+        return but(applies::installation_unknown());
+    return requirement.keel_from
+               ? joined(phrase::with_commas, {held, applies::keel_laid(isoText(*vessel.keel_laid))})
+               : held;
 }
 
 } // namespace latchround

@@ -1,9 +1,8 @@
-// Whether a row is asked of a door aboard a vessel, and why or why not, in words a surveyor can
-// check.
+// Whether a row is asked of a door aboard a vessel, and why or why not, so that a surveyor can
+// check it.
 #pragma once
 
-#include <string>
-
+#include "core/phrase/phrase.h"
 #include "core/requirement/requirement.h"
 #include "core/vessel/arrangement.h"
 
@@ -42,7 +41,7 @@ bool speaksTo(const Requirement& requirement, const Particulars& vessel);
 bool meetsOneOf(const std::vector<DoorCondition>& conditions, const Door& door, Stand stand);
 
 /// Why howAsked() answers as it does: "zone bulkhead, sliding"; for No the condition that fails.
-std::string askedBecause(const Requirement& requirement, const Particulars& vessel,
-                         const Door& door, Stand stand);
+Phrase askedBecause(const Requirement& requirement, const Particulars& vessel, const Door& door,
+                    Stand stand);
 
 } // namespace latchround

@@ -3,7 +3,11 @@
 #include <algorithm>
 #include <iterator>
 #include <set>
+#include <utility>
 
+#include <nlohmann/json.hpp>
+
+#include "core/error/catalogue_errors.h"
 #include "core/reading/written_json.h"
 #include "core/requirement/requirement_reader.h"
 
@@ -11,103 +15,96 @@ namespace latchround {
 
 namespace {
 
-using nlohmann::json;
-
-std::vector<std::string> rowIdsFrom(JsonReader& reader, const json& row, const std::string& at,
-                                    const std::string& key) {
-    std::vector<std::string> ids;
-    if (!row.contains(key))
-        return ids;
-    if (!row[key].is_array()) {
-        reader.complain(at + "/" + key, "must be a list of row ids", "");
-        return ids;
-    }
-    for (const json& id : row[key])
-        ids.push_back(id.is_string() ? id.get<std::string>() : onOneLine(id));
-    return ids;
-}
-
-Upkeep upkeepFrom(JsonReader& reader, const json& row, const std::string& at) {
+Upkeep upkeepFrom(JsonObject& row) {
     Upkeep into;
-    if (!row.is_object()) {
-        reader.complain(at, "an upkeep row must be an object", "");
-        return into;
-    }
-    reader.onlyKnown(
-        row, at,
-        {"id", "words", "every", "applies", "shown_by", "covers", "cite", "edition", "status"});
-    into.id = reader.text(row, at, "id", true);
-    into.words = reader.text(row, at, "words", true);
-    into.cite = reader.text(row, at, "cite", true);
-    into.edition = reader.text(row, at, "edition", false);
-    reader.word<Period>(row, at, "every", periodWords, into.every, true);
-    reader.word<Status>(row, at, "status", statusWords, into.status, true);
-    into.any_of = conditionsFrom(reader, row, at, "applies");
-    into.covers = rowIdsFrom(reader, row, at, "covers");
-    into.shown_by = rowIdsFrom(reader, row, at, "shown_by");
+    into.id = row.filledText("id", Need::Required).value_or("");
+    into.words = row.filledText("words", Need::Required).value_or("");
+    into.cite = row.filledText("cite", Need::Required).value_or("");
+    into.edition = row.filledText("edition", Need::Optional).value_or("");
+    into.every = row.word<Period>("every", Need::Required, periodWords).value_or(into.every);
+    into.status = row.word<Status>("status", Need::Required, statusWords).value_or(into.status);
+    into.any_of = conditionsFrom(row, "applies");
+    into.covers = row.texts("covers", Need::Optional).value_or(into.covers);
+    into.shown_by = row.texts("shown_by", Need::Optional).value_or(into.shown_by);
+    row.complainOfTheRest();
     return into;
 }
 
-const json& listOf(const json& document, const char* key) {
-    static const json none = json::array();
-    return document.contains(key) ? document[key] : none;
-}
+class CatalogueFile {
+public:
+    CatalogueFile(JsonObject& top, JsonFaults& faults)
+        : m_top(top)
+        , m_faults(faults) {}
+
+    Catalogue read() {
+        m_catalogue.edition = m_top.filledText("edition", Need::Required).value_or("");
+        m_catalogue.deference = m_top.filledText("deference", Need::Required).value_or("");
+        m_issuer = m_top.filledText("issuer", Need::Required).value_or("");
+        for (JsonObject& row : m_top.objects("rows", Need::Optional, errors::not_a_list_of_rows()))
+            readRow(row);
+        for (JsonObject& row : m_top.objects("upkeep", Need::Optional))
+            readUpkeep(row);
+        m_top.complainOfTheRest();
+        const Json* rows = m_top.field("rows", Need::Optional);
+        if (m_catalogue.rows.empty() && m_catalogue.upkeep.empty() && (!rows || rows->empty()))
+            m_top.complain("rows", errors::not_a_list_of_rows());
+        return std::move(m_catalogue);
+    }
+
+private:
+    void readRow(JsonObject& object) {
+        Requirement row = requirementFrom(object);
+        object.complainOfTheRest();
+        stamp(row, m_issuer, m_catalogue.edition);
+        mustBeNew(row.id, object);
+        checkRequirement(row, object.pointer(), m_faults);
+        m_catalogue.rows.push_back(std::move(row));
+    }
+
+    void readUpkeep(JsonObject& object) {
+        Upkeep row = upkeepFrom(object);
+        row.issuer = m_issuer;
+        if (row.edition.empty())
+            row.edition = m_catalogue.edition;
+        mustBeNew(row.id, object);
+        m_catalogue.upkeep.push_back(std::move(row));
+    }
+
+    void mustBeNew(const std::string& id, JsonObject& row) {
+        if (!id.empty() && !m_ids.insert(id).second)
+            row.complain("id", errors::row_id_twice(id));
+    }
+
+    JsonObject& m_top;
+    JsonFaults& m_faults;
+    Catalogue m_catalogue;
+    std::string m_issuer;
+    std::set<std::string> m_ids;
+};
 
 } // namespace
 
-Checked<Catalogue> catalogueFrom(std::string_view text, std::string_view name) {
-    JsonReader reader{std::string(name)};
-    const json document = jsonIn(text);
-    if (document.is_discarded() || !document.is_object()) {
-        reader.complain("", "is not a JSON object", "Restore the file from a good copy.");
-        return tl::unexpected(reader.complaints());
+Checked<Catalogue> catalogueFrom(std::string_view text, Phrase name) {
+    JsonFaults faults{std::move(name)};
+    const Json document = jsonIn(text);
+    if (!document.is_object()) {
+        faults.add("", errors::shipped_file_no_object());
+        return tl::unexpected(faults.take());
     }
-    Catalogue catalogue;
-    reader.onlyKnown(document, "", {"edition", "deference", "issuer", "rows", "upkeep"});
-    catalogue.edition = reader.text(document, "", "edition", true);
-    catalogue.deference = reader.text(document, "", "deference", true);
-    const std::string issuer = reader.text(document, "", "issuer", true);
-    const json& rows = listOf(document, "rows");
-    const json& upkeep = listOf(document, "upkeep");
-    if (!rows.is_array() || !upkeep.is_array() || rows.size() + upkeep.size() == 0) {
-        reader.complain("/rows", "must be a list with at least one row", "");
-        return tl::unexpected(reader.complaints());
-    }
-    std::set<std::string> ids;
-    const auto once = [&](const std::string& id, const std::string& at) {
-        if (!ids.insert(id).second)
-            reader.complain(at + "/id", "'" + id + "' stands twice", "Ids must be unique.");
-    };
-    for (std::size_t i = 0; i < rows.size(); ++i) {
-        const std::string at = "/rows/" + std::to_string(i);
-        Requirement row = requirementFrom(reader, rows[i], at);
-        stamp(row, issuer, catalogue.edition);
-        once(row.id, at);
-        checkRequirement(reader, row, at);
-        catalogue.rows.push_back(std::move(row));
-    }
-    for (std::size_t i = 0; i < upkeep.size(); ++i) {
-        const std::string at = "/upkeep/" + std::to_string(i);
-        Upkeep row = upkeepFrom(reader, upkeep[i], at);
-        row.issuer = issuer;
-        if (row.edition.empty())
-            row.edition = catalogue.edition;
-        once(row.id, at);
-        catalogue.upkeep.push_back(std::move(row));
-    }
-    if (!reader.complaints().empty())
-        return tl::unexpected(reader.complaints());
+    JsonObject top(document, "", faults);
+    Catalogue catalogue = CatalogueFile(top, faults).read();
+    if (!faults.empty())
+        return tl::unexpected(faults.take());
     return catalogue;
 }
 
 Checked<Catalogue> joined(Catalogue one, Catalogue other) {
-    Complaints complaints;
+    Errors errors;
     for (const Requirement& row : other.rows)
         if (findRequirement(one, row.id))
-            complaints.push_back({other.edition, "row '" + row.id + "' stands in both catalogues",
-                                  "Keep it in one of them."});
-    if (!complaints.empty())
-        return tl::unexpected(complaints);
+            errors.emplace_back(other.edition, errors::row_in_both_catalogues(row.id));
+    if (!errors.empty())
+        return tl::unexpected(errors);
     one.edition += "; " + other.edition;
     one.deference += " " + other.deference;
     one.rows.insert(one.rows.end(), std::make_move_iterator(other.rows.begin()),

@@ -7,8 +7,8 @@
 #include <string_view>
 #include <vector>
 
-#include "core/complaint.h"
 #include "core/division/fire_table.h"
+#include "core/error/error.h"
 #include "core/requirement/requirement.h"
 #include "core/requirement/upkeep.h"
 
@@ -23,8 +23,8 @@ struct Catalogue {
     FireTables divisions;
 };
 
-/// `name` stands in complaints for the file. The fire tables are a file of their own.
-Checked<Catalogue> catalogueFrom(std::string_view json, std::string_view name);
+/// `name` stands in errors for the file. The fire tables are a file of their own.
+Checked<Catalogue> catalogueFrom(std::string_view json, Phrase name);
 
 /// Both sets of rows as one catalogue; complains where an id stands in both.
 Checked<Catalogue> joined(Catalogue one, Catalogue other);

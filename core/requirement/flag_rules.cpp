@@ -2,7 +2,11 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
+#include <nlohmann/json.hpp>
+
+#include "core/error/catalogue_errors.h"
 #include "core/reading/written_json.h"
 #include "core/requirement/requirement_reader.h"
 
@@ -10,131 +14,124 @@ namespace latchround {
 
 namespace {
 
-using nlohmann::json;
-
 enum class Change { Add, Tighten, Replace };
 constexpr std::array<Word<Change>, 3> changeWords{
     {{Change::Add, "add"}, {Change::Tighten, "tighten"}, {Change::Replace, "replace"}}};
 
 class FlagFile {
 public:
-    FlagFile(Catalogue& catalogue, JsonReader& reader)
+    FlagFile(Catalogue& catalogue, JsonFaults& faults)
         : m_catalogue(catalogue)
-        , m_reader(reader) {}
+        , m_faults(faults) {}
 
-    void read(const json& document) {
-        m_reader.onlyKnown(document, "", {"edition", "deference", "issuer", "rows"});
-        m_edition = m_reader.text(document, "", "edition", true);
-        m_issuer = m_reader.text(document, "", "issuer", true);
-        const std::string deference = m_reader.text(document, "", "deference", false);
-        if (!document.contains("rows") || !document["rows"].is_array() ||
-            document["rows"].empty()) {
-            m_reader.complain("/rows", "must be a list with at least one row", "");
-            return;
-        }
-        for (std::size_t i = 0; i < document["rows"].size(); ++i)
-            readRow(document["rows"][i], "/rows/" + std::to_string(i));
+    void read(JsonObject& top) {
+        m_edition = top.filledText("edition", Need::Required).value_or("");
+        m_issuer = top.filledText("issuer", Need::Required).value_or("");
+        const auto deference = top.filledText("deference", Need::Optional);
+        for (JsonObject& row :
+             top.filledObjects("rows", Need::Required, errors::not_a_list_of_rows()))
+            readRow(row);
+        top.complainOfTheRest();
         m_catalogue.edition += "; " + m_edition + " (" + m_issuer + ")";
         m_catalogue.flag = m_issuer;
-        if (!deference.empty())
-            m_catalogue.deference += " " + deference;
+        if (deference)
+            m_catalogue.deference += " " + *deference;
     }
 
 private:
-    void readRow(const json& row, const std::string& at) {
-        if (!row.is_object()) {
-            m_reader.complain(at, "a row must be an object", "Write { \"id\": ..., ... }.");
-            return;
-        }
-        Change change = Change::Add;
-        m_reader.word<Change>(row, at, "change", changeWords, change, true);
-        const std::string id = m_reader.text(row, at, "id", true);
-        const auto known = std::ranges::find(m_catalogue.rows, id, &Requirement::id);
-        const bool is_known = known != m_catalogue.rows.end();
-        if (change == Change::Add && is_known)
-            m_reader.complain(at + "/id", "'" + id + "' is in the catalogue already",
-                              "Write \"change\": \"tighten\" or \"replace\".");
-        else if (change != Change::Add && !is_known)
-            m_reader.complain(at + "/id", "'" + id + "' is not in the catalogue",
-                              "Check its spelling, or write \"change\": \"add\".");
-        else if (change == Change::Tighten)
-            tighten(row, at, *known);
-        else
-            put(wholeRow(row, at), is_known ? &*known : nullptr);
+    /// What else a row must say depends on its change.
+    void readRow(JsonObject& row) {
+        const auto change = row.word<Change>("change", Need::Required, changeWords);
+        if (change == Change::Tighten)
+            tighten(row);
+        else if (change)
+            put(row, *change);
     }
 
-    Requirement wholeRow(const json& row, const std::string& at) {
-        Requirement whole = requirementFrom(m_reader, row, at, "change");
-        stamp(whole, m_issuer, m_edition);
-        checkRequirement(m_reader, whole, at);
-        return whole;
+    Requirement* known(const std::string& id) {
+        const auto found = std::ranges::find(m_catalogue.rows, id, &Requirement::id);
+        return found == m_catalogue.rows.end() ? nullptr : &*found;
     }
 
-    void put(Requirement row, Requirement* in_place_of) {
-        if (in_place_of)
-            *in_place_of = std::move(row);
-        else
+    void put(JsonObject& object, Change change) {
+        Requirement row = requirementFrom(object);
+        object.complainOfTheRest();
+        stamp(row, m_issuer, m_edition);
+        checkRequirement(row, object.pointer(), m_faults);
+        Requirement* there = known(row.id);
+        if (change == Change::Add && there)
+            object.complain("id", errors::row_there_already(row.id));
+        else if (change == Change::Add)
             m_catalogue.rows.push_back(std::move(row));
+        else if (there)
+            *there = std::move(row);
+        else if (!row.id.empty())
+            object.complain("id", errors::row_not_in_catalogue(row.id));
     }
 
-    void tighten(const json& row, const std::string& at, Requirement& known) {
-        m_reader.onlyKnown(row, at, {"id", "change", "low", "high", "cite", "edition", "words"});
-        const std::string cite = m_reader.text(row, at, "cite", true);
-        const std::string words = m_reader.text(row, at, "words", false);
-        const std::string edition = m_reader.text(row, at, "edition", false);
-        const auto low = m_reader.number(row, at, "low");
-        const auto high = m_reader.number(row, at, "high");
+    void tighten(JsonObject& row) {
+        const auto id = row.filledText("id", Need::Required);
+        const auto cite = row.filledText("cite", Need::Required);
+        const auto words = row.filledText("words", Need::Optional);
+        const auto edition = row.filledText("edition", Need::Optional);
+        const auto low = row.number("low", Need::Optional);
+        const auto high = row.number("high", Need::Optional);
+        row.complainOfTheRest();
         if (!low && !high)
-            m_reader.complain(at, "a tightened row needs a limit", "Give low or high.");
+            row.complain(errors::tightened_without_limit());
+        Requirement* there = id ? known(*id) : nullptr;
+        if (id && !there)
+            row.complain("id", errors::row_not_in_catalogue(*id));
+        if (!there)
+            return;
         const auto apply = [&](Requirement& each) {
-            limit(each.low, low, at + "/low", each.unit, std::less<>());
-            limit(each.high, high, at + "/high", each.unit, std::greater<>());
-            each.cite = cite;
+            limit(each.low, low, row, "low", each.unit, std::less<>());
+            limit(each.high, high, row, "high", each.unit, std::greater<>());
+            each.cite = cite.value_or("");
             each.issuer = m_issuer;
-            each.edition = edition.empty() ? m_edition : edition;
-            if (!words.empty())
-                each.words = words;
+            each.edition = edition.value_or(m_edition);
+            if (words)
+                each.words = *words;
         };
-        apply(known);
-        for (Requirement& variant : known.variants)
+        apply(*there);
+        for (Requirement& variant : there->variants)
             apply(variant);
-        checkRequirement(m_reader, known, at);
+        checkRequirement(*there, row.pointer(), m_faults);
     }
 
     template <class Wider>
-    void limit(std::optional<double>& known, const std::optional<double>& wanted,
-               const std::string& at, const std::string& unit, Wider wider) {
+    static void limit(std::optional<double>& known, const std::optional<double>& wanted,
+                      JsonObject& row, const char* key, const std::string& unit, Wider wider) {
         if (!wanted)
             return;
         if (!known)
-            m_reader.complain(at, "the row has no such limit", "Replace the whole row instead.");
+            row.complain(key, errors::limit_not_there());
         else if (wider(*wanted, *known))
-            m_reader.complain(at,
-                              onOneLine(json(*wanted)) + " " + unit + " is wider than the " +
-                                  onOneLine(json(*known)) + " " + unit + " of the catalogue",
-                              "A row is tightened, or replaced as a whole.");
+            row.complain(key, errors::limit_widened(onOneLine(Json(*wanted)), unit,
+                                                    onOneLine(Json(*known))));
         else
             known = wanted;
     }
 
     Catalogue& m_catalogue;
-    JsonReader& m_reader;
+    JsonFaults& m_faults;
     std::string m_edition;
     std::string m_issuer;
 };
 
 } // namespace
 
-Checked<Catalogue> withFlagRules(Catalogue base, std::string_view text, std::string_view name) {
-    JsonReader reader{std::string(name)};
-    const json document = jsonIn(text);
-    if (!document.is_object())
-        reader.complain("", "is not a JSON object",
-                        "Ask whoever gave you the file for a good one.");
-    else
-        FlagFile(base, reader).read(document);
-    if (!reader.complaints().empty())
-        return tl::unexpected(reader.complaints());
+Checked<Catalogue> withFlagRules(Catalogue base, std::string_view text, Phrase name) {
+    JsonFaults faults{std::move(name)};
+    const Json document = jsonIn(text);
+    if (!document.is_object()) {
+        faults.add("", errors::given_file_no_object());
+    } else {
+        JsonObject top(document, "", faults);
+        FlagFile(base, faults).read(top);
+    }
+    if (!faults.empty())
+        return tl::unexpected(faults.take());
     return base;
 }
 

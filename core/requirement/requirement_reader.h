@@ -1,26 +1,25 @@
-// A row of a catalogue file as JSON, read into a Requirement; complaints go to the reader.
+// A row of a catalogue file as JSON, read into a Requirement.
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
-#include "core/reading/json_reader.h"
+#include "core/reading/json_object.h"
 #include "core/requirement/requirement.h"
 
 namespace latchround {
 
-/// A whole row, its variants included. `also`: one more field that the file's rows may have.
-Requirement requirementFrom(JsonReader& reader, const nlohmann::json& row, const std::string& at,
-                            const char* also = nullptr);
+/// A whole row, its variants included. Of fields that it does not know the caller complains.
+Requirement requirementFrom(JsonObject& row);
 
 /// The conditions under `key`; none where it is not there.
-std::vector<DoorCondition> conditionsFrom(JsonReader& reader, const nlohmann::json& row,
-                                          const std::string& at, const char* key);
+std::vector<DoorCondition> conditionsFrom(JsonObject& row, std::string_view key);
 
 /// Says of a row and its variants whose it is and, where it does not say so itself, its edition.
 void stamp(Requirement& row, const std::string& issuer, const std::string& edition);
 
 /// What a row must have for its kind of check, and that its limits make sense.
-void checkRequirement(JsonReader& reader, const Requirement& row, const std::string& at);
+void checkRequirement(const Requirement& row, const std::string& pointer, JsonFaults& faults);
 
 } // namespace latchround

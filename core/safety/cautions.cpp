@@ -4,6 +4,7 @@
 #include <array>
 #include <numbers>
 
+#include "core/safety/caution_phrases.h"
 #include "core/safety/shore_figures.h"
 
 namespace latchround {
@@ -11,13 +12,12 @@ namespace latchround {
 namespace {
 
 // What a careful watch asks before a door moves that nobody at the door has set moving.
-constexpr std::array<Caution, 6> cautions{
-    {{"announced", "The release has been announced to everyone near these doors"},
-     {"people-clear", "Passengers and crew are clear of every door that will move, and kept clear"},
-     {"watch-posted", "A watch stands at every door that will move, on both sides"},
-     {"station-ready", "The control station is on the agreed channel and ready"},
-     {"words-agreed", "The word to start and the word to stop have been said and repeated"},
-     {"path-free", "Nothing stands in the path or the pocket; no hand, foot or cable at an edge"}}};
+constexpr std::array<Caution, 6> cautions{{{"announced", caution::announced},
+                                           {"people-clear", caution::people_clear},
+                                           {"watch-posted", caution::watch_posted},
+                                           {"station-ready", caution::station_ready},
+                                           {"words-agreed", caution::words_agreed},
+                                           {"path-free", caution::path_free}}};
 
 constexpr double fastest_sliding_m_s = 0.2;
 constexpr double fastest_quarter_turn_s = 10.0;

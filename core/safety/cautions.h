@@ -10,13 +10,14 @@
 #include <vector>
 
 #include "core/evidence/door_evidence.h"
+#include "core/phrase/phrase.h"
 #include "core/vessel/arrangement.h"
 
 namespace latchround {
 
 struct Caution {
     std::string_view id;
-    std::string_view question; ///< to be confirmed in so many words
+    PhraseCode<0> question; ///< to be confirmed in so many words
 };
 
 /// Every question that must be confirmed before a remote release of this door.

@@ -1,7 +1,7 @@
 // The vessel register as the rest of the program sees it: one vessel, its arrangement, and its
-// facts. Whatever implements it promises: when record() or adopt() has returned without a
-// complaint, all of it is on disk and survives a crash of the program and, if the storage honours
-// flush requests, loss of power; when it returns a complaint, none of it is.
+// facts. Whatever implements it promises: when record() or adopt() has returned without an
+// error, all of it is on disk and survives a crash of the program and, if the storage honours
+// flush requests, loss of power; when it returns an error, none of it is.
 #pragma once
 
 #include <cstddef>
@@ -10,7 +10,7 @@
 #include <string_view>
 #include <vector>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/evidence/fact.h"
 #include "core/vessel/arrangement.h"
 
@@ -57,9 +57,12 @@ public:
     /// After a fault: closes and opens the register again, so that the next record() starts clean.
     virtual Done reopen() = 0;
 
-    /// Who else writes in this register, in words: then record() and adopt() are refused, and
-    /// facts() brings what the other adds. Empty: nobody.
-    virtual std::string otherWriter() const { return {}; }
+    /// Who else writes in this register: then record() and adopt() are refused, and facts() brings
+    /// what the other adds. Empty: nobody.
+    virtual const Phrase& otherWriter() const {
+        static const Phrase nobody;
+        return nobody;
+    }
 
     /// This device's own id, made once and kept with the register.
     virtual std::string device() const = 0;

@@ -50,14 +50,14 @@ inline constexpr std::array<Word<Place>, 8> placeWords{
 constexpr std::string_view word(Regime value) {
     return wordIn<Regime>(regimeWords, value);
 }
-constexpr std::optional<Regime> regimeFrom(std::string_view text) {
-    return valueIn<Regime>(regimeWords, text);
+constexpr const auto& wordsFor(Regime) {
+    return regimeWords;
 }
 constexpr std::string_view word(Place value) {
     return wordIn<Place>(placeWords, value);
 }
-constexpr std::optional<Place> placeFrom(std::string_view text) {
-    return valueIn<Place>(placeWords, text);
+constexpr const auto& wordsFor(Place) {
+    return placeWords;
 }
 
 /// Whether a boundary stands upright or lies between decks.
@@ -69,8 +69,8 @@ inline constexpr std::array<Word<Division>, 2> divisionWords{
 constexpr std::string_view word(Division value) {
     return wordIn<Division>(divisionWords, value);
 }
-constexpr std::optional<Division> divisionFrom(std::string_view text) {
-    return valueIn<Division>(divisionWords, text);
+constexpr const auto& wordsFor(Division) {
+    return divisionWords;
 }
 
 struct Particulars {

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "core/phrase/phrase.h"
 #include "core/vessel/arrangement.h"
 
 namespace latchround {
@@ -17,8 +18,7 @@ struct ArrangementFault {
     ArrangementTable table;
     std::size_t row;   ///< index into the table's vector; 0 for the vessel
     std::string field; ///< column name as in the register CSV, e.g. "boundary", "opening_m"
-    std::string what;
-    std::string remedy;
+    Phrase what;
 };
 
 /// Every fault in one pass, in the order of tables and rows; empty when the arrangement is sound.

@@ -29,14 +29,14 @@ inline constexpr std::array<Word<NormalPosition>, 3> normalPositionWords{
 constexpr std::string_view word(DoorKind value) {
     return wordIn<DoorKind>(doorKindWords, value);
 }
-constexpr std::optional<DoorKind> doorKindFrom(std::string_view text) {
-    return valueIn<DoorKind>(doorKindWords, text);
+constexpr const auto& wordsFor(DoorKind) {
+    return doorKindWords;
 }
 constexpr std::string_view word(NormalPosition value) {
     return wordIn<NormalPosition>(normalPositionWords, value);
 }
-constexpr std::optional<NormalPosition> normalPositionFrom(std::string_view text) {
-    return valueIn<NormalPosition>(normalPositionWords, text);
+constexpr const auto& wordsFor(NormalPosition) {
+    return normalPositionWords;
 }
 
 constexpr bool isHinged(DoorKind kind) {

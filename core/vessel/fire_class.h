@@ -26,6 +26,9 @@ constexpr std::string_view word(FireClass value) {
 constexpr std::optional<FireClass> fireClassFrom(std::string_view text) {
     return valueIn<FireClass>(fireClassWords, text);
 }
+constexpr const auto& wordsFor(FireClass) {
+    return fireClassWords;
+}
 
 constexpr bool isAClass(FireClass value) {
     return value <= FireClass::A0;

@@ -19,8 +19,8 @@ inline constexpr std::array<Word<Severity>, 3> severityWords{
 constexpr std::string_view word(Severity value) {
     return wordIn<Severity>(severityWords, value);
 }
-constexpr std::optional<Severity> severityFrom(std::string_view text) {
-    return valueIn<Severity>(severityWords, text);
+constexpr const auto& wordsFor(Severity) {
+    return severityWords;
 }
 
 } // namespace latchround

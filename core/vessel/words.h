@@ -1,5 +1,6 @@
 // The word by which a value of a closed set is written in files, registers and reports, both ways.
 // Every enum of the core has one table of these beside it; there is no second spelling anywhere.
+// What a fact or an arrangement says has wordsFor(E) as well, which finds the table by the type.
 #pragma once
 
 #include <optional>

@@ -1742,6 +1742,38 @@
         <source>%1 of %2 doors tested, %3 failed: %4 confident that %5. %6</source>
         <translation type="unfinished">%1 de %2 puertas probadas, %3 fallaron: confianza del %4 en que %5. %6</translation>
     </message>
+    <message>
+        <source>none of 1 door is defective</source>
+        <translation type="unfinished">la única puerta no es defectuosa</translation>
+    </message>
+    <message>
+        <source>at most 1 of 1 door is defective</source>
+        <translation type="unfinished">como máximo 1 de 1 puerta es defectuosa</translation>
+    </message>
+    <message>
+        <source>Test 1 door, drawn by lot. If none fails: %1 confident that %2.</source>
+        <translation type="unfinished">Pruebe 1 puerta, elegida por sorteo. Si no falla: confianza del %1 en que %2.</translation>
+    </message>
+    <message>
+        <source>Test %1 doors, drawn by lot. If none fails: %2 confident that %3.</source>
+        <translation type="unfinished">Pruebe %1 puertas, elegidas por sorteo. Si ninguna falla: confianza del %2 en que %3.</translation>
+    </message>
+    <message>
+        <source>Another claim, not to be mixed up with it: where exactly %1 of %2 doors are defective, testing %3 gives a chance of at least %4 to find one of them or more.</source>
+        <translation type="unfinished">Otra afirmación, que no debe confundirse con la anterior: si hay exactamente %1 de %2 puertas defectuosas, probar %3 da una probabilidad de al menos el %4 de hallar una o más de ellas.</translation>
+    </message>
+    <message>
+        <source>%1 of 1 door tested, none failed: %2 confident that %3. %4</source>
+        <translation type="unfinished">%1 de 1 puerta probada, ninguna falló: confianza del %2 en que %3. %4</translation>
+    </message>
+    <message>
+        <source>%1 of %2 doors tested, none failed: %3 confident that %4. %5</source>
+        <translation type="unfinished">%1 de %2 puertas probadas, ninguna falló: confianza del %3 en que %4. %5</translation>
+    </message>
+    <message>
+        <source>1 of 1 door tested, 1 failed: %1 confident that %2. %3</source>
+        <translation type="unfinished">1 de 1 puerta probada, 1 falló: confianza del %1 en que %2. %3</translation>
+    </message>
 </context>
 <context>
     <name>CloseUpWords</name>
@@ -2285,28 +2317,8 @@
         <translation type="unfinished">placa ilegible</translation>
     </message>
     <message>
-        <source>plate %1, register %2</source>
-        <translation type="unfinished">placa %1, registro %2</translation>
-    </message>
-    <message>
-        <source>plate %1, boundary %2</source>
-        <translation type="unfinished">placa %1, contorno %2</translation>
-    </message>
-    <message>
-        <source>register %1, boundary %2</source>
-        <translation type="unfinished">registro %1, contorno %2</translation>
-    </message>
-    <message>
         <source>%1, whose door needs %2</source>
         <translation type="unfinished">%1, cuya puerta requiere %2</translation>
-    </message>
-    <message>
-        <source>%1 by the approved plan, %2 by %3</source>
-        <translation type="unfinished">%1 según el plano aprobado, %2 según %3</translation>
-    </message>
-    <message>
-        <source>%1 by the approved plan</source>
-        <translation type="unfinished">%1 según el plano aprobado</translation>
     </message>
     <message>
         <source>plate %1</source>
@@ -2315,10 +2327,6 @@
     <message>
         <source>register %1</source>
         <translation type="unfinished">registro %1</translation>
-    </message>
-    <message>
-        <source>%1: NOT saved.</source>
-        <translation type="unfinished">%1: NO guardado.</translation>
     </message>
     <message>
         <source>the disk is full</source>
@@ -2389,16 +2397,8 @@
         <translation type="unfinished">puerta %1</translation>
     </message>
     <message>
-        <source>Something is not saved yet.</source>
-        <translation type="unfinished">Algo aún no está guardado.</translation>
-    </message>
-    <message>
         <source>Save it first, then try again.</source>
         <translation type="unfinished">Guárdelo primero e inténtelo de nuevo.</translation>
-    </message>
-    <message>
-        <source>Nothing of it is refused any more.</source>
-        <translation type="unfinished">Nada de ello está ya rechazado.</translation>
     </message>
     <message>
         <source>Take the end of the walkdown back first, or begin another.</source>
@@ -2433,12 +2433,2648 @@
         <translation type="unfinished">sustituiría a %1, que trata de otra cosa</translation>
     </message>
     <message>
-        <source>the program ended before this was saved.</source>
-        <translation type="unfinished">el programa terminó antes de guardar esto.</translation>
-    </message>
-    <message>
         <source>Save it now.</source>
         <translation type="unfinished">Guárdelo ahora.</translation>
+    </message>
+    <message>
+        <source>the vessel has no name</source>
+        <translation type="unfinished">el buque no tiene nombre</translation>
+    </message>
+    <message>
+        <source>Give the vessel&apos;s name.</source>
+        <translation type="unfinished">Indique el nombre del buque.</translation>
+    </message>
+    <message>
+        <source>%1 passengers cannot be carried</source>
+        <translation type="unfinished">no se pueden transportar %1 pasajeros</translation>
+    </message>
+    <message>
+        <source>Give the number on the certificate, 0 or more.</source>
+        <translation type="unfinished">Indique el número del certificado, 0 o más.</translation>
+    </message>
+    <message>
+        <source>a length cannot be negative</source>
+        <translation type="unfinished">una eslora no puede ser negativa</translation>
+    </message>
+    <message>
+        <source>Give the drawing&apos;s length in metres.</source>
+        <translation type="unfinished">Indique en metros la eslora del plano.</translation>
+    </message>
+    <message>
+        <source>this day does not exist</source>
+        <translation type="unfinished">este día no existe</translation>
+    </message>
+    <message>
+        <source>Write dates as YYYY-MM-DD.</source>
+        <translation type="unfinished">Escriba las fechas en la forma YYYY-MM-DD.</translation>
+    </message>
+    <message>
+        <source>%1 lies before 1900</source>
+        <translation type="unfinished">%1 es anterior a 1900</translation>
+    </message>
+    <message>
+        <source>Check the year; leave it empty where the date is unknown.</source>
+        <translation type="unfinished">Compruebe el año; déjelo vacío si no se conoce la fecha.</translation>
+    </message>
+    <message>
+        <source>this is not a number</source>
+        <translation type="unfinished">esto no es un número</translation>
+    </message>
+    <message>
+        <source>Give the figure.</source>
+        <translation type="unfinished">Indique la cifra.</translation>
+    </message>
+    <message>
+        <source>%1 m lies outside %2 to %3 m</source>
+        <translation type="unfinished">%1 m queda fuera de %2 a %3 m</translation>
+    </message>
+    <message>
+        <source>Give metres, and check the decimal point.</source>
+        <translation type="unfinished">Indique metros y compruebe el punto decimal.</translation>
+    </message>
+    <message>
+        <source>the deck has no number</source>
+        <translation type="unfinished">la cubierta no tiene número</translation>
+    </message>
+    <message>
+        <source>Give every deck its own number.</source>
+        <translation type="unfinished">Dé a cada cubierta su propio número.</translation>
+    </message>
+    <message>
+        <source>the zone has no number</source>
+        <translation type="unfinished">la zona no tiene número</translation>
+    </message>
+    <message>
+        <source>Give every zone its own number.</source>
+        <translation type="unfinished">Dé a cada zona su propio número.</translation>
+    </message>
+    <message>
+        <source>the boundary has no id</source>
+        <translation type="unfinished">el contorno no tiene id</translation>
+    </message>
+    <message>
+        <source>Give every boundary its own id.</source>
+        <translation type="unfinished">Dé a cada contorno su propio id.</translation>
+    </message>
+    <message>
+        <source>the door has no number</source>
+        <translation type="unfinished">la puerta no tiene número</translation>
+    </message>
+    <message>
+        <source>Give every door its own number.</source>
+        <translation type="unfinished">Dé a cada puerta su propio número.</translation>
+    </message>
+    <message>
+        <source>deck &quot;%1&quot; has blanks around its number</source>
+        <translation type="unfinished">la cubierta &quot;%1&quot; tiene espacios en blanco antes o después del número</translation>
+    </message>
+    <message>
+        <source>Take the blanks away.</source>
+        <translation type="unfinished">Quite los espacios en blanco.</translation>
+    </message>
+    <message>
+        <source>zone &quot;%1&quot; has blanks around its number</source>
+        <translation type="unfinished">la zona &quot;%1&quot; tiene espacios en blanco antes o después del número</translation>
+    </message>
+    <message>
+        <source>boundary &quot;%1&quot; has blanks around its id</source>
+        <translation type="unfinished">el contorno &quot;%1&quot; tiene espacios en blanco antes o después del id</translation>
+    </message>
+    <message>
+        <source>door &quot;%1&quot; has blanks around its number</source>
+        <translation type="unfinished">la puerta &quot;%1&quot; tiene espacios en blanco antes o después del número</translation>
+    </message>
+    <message>
+        <source>deck &quot;%1&quot; is there twice</source>
+        <translation type="unfinished">la cubierta &quot;%1&quot; está dos veces</translation>
+    </message>
+    <message>
+        <source>Give every deck its own number, or take one row out.</source>
+        <translation type="unfinished">Dé a cada cubierta su propio número o quite una fila.</translation>
+    </message>
+    <message>
+        <source>zone &quot;%1&quot; is there twice</source>
+        <translation type="unfinished">la zona &quot;%1&quot; está dos veces</translation>
+    </message>
+    <message>
+        <source>Give every zone its own number, or take one row out.</source>
+        <translation type="unfinished">Dé a cada zona su propio número o quite una fila.</translation>
+    </message>
+    <message>
+        <source>boundary &quot;%1&quot; is there twice</source>
+        <translation type="unfinished">el contorno &quot;%1&quot; está dos veces</translation>
+    </message>
+    <message>
+        <source>Give every boundary its own id, or take one row out.</source>
+        <translation type="unfinished">Dé a cada contorno su propio id o quite una fila.</translation>
+    </message>
+    <message>
+        <source>door &quot;%1&quot; is there twice</source>
+        <translation type="unfinished">la puerta &quot;%1&quot; está dos veces</translation>
+    </message>
+    <message>
+        <source>Give every door its own number, or take one row out.</source>
+        <translation type="unfinished">Dé a cada puerta su propio número o quite una fila.</translation>
+    </message>
+    <message>
+        <source>no deck is named</source>
+        <translation type="unfinished">no se nombra ninguna cubierta</translation>
+    </message>
+    <message>
+        <source>Name the deck.</source>
+        <translation type="unfinished">Nombre la cubierta.</translation>
+    </message>
+    <message>
+        <source>no zone is named</source>
+        <translation type="unfinished">no se nombra ninguna zona</translation>
+    </message>
+    <message>
+        <source>Name the zone.</source>
+        <translation type="unfinished">Nombre la zona.</translation>
+    </message>
+    <message>
+        <source>no boundary is named</source>
+        <translation type="unfinished">no se nombra ningún contorno</translation>
+    </message>
+    <message>
+        <source>Name the boundary.</source>
+        <translation type="unfinished">Nombre el contorno.</translation>
+    </message>
+    <message>
+        <source>deck &quot;%1&quot; is not there</source>
+        <translation type="unfinished">la cubierta &quot;%1&quot; no existe</translation>
+    </message>
+    <message>
+        <source>zone &quot;%1&quot; is not there</source>
+        <translation type="unfinished">la zona &quot;%1&quot; no existe</translation>
+    </message>
+    <message>
+        <source>boundary &quot;%1&quot; is not there</source>
+        <translation type="unfinished">el contorno &quot;%1&quot; no existe</translation>
+    </message>
+    <message>
+        <source>Correct the name, or add the deck.</source>
+        <translation type="unfinished">Corrija el nombre o añada la cubierta.</translation>
+    </message>
+    <message>
+        <source>Correct the name, or add the zone.</source>
+        <translation type="unfinished">Corrija el nombre o añada la zona.</translation>
+    </message>
+    <message>
+        <source>Correct the name, or add the boundary.</source>
+        <translation type="unfinished">Corrija el nombre o añada el contorno.</translation>
+    </message>
+    <message>
+        <source>an area must be more than 0</source>
+        <translation type="unfinished">un área debe ser mayor que 0</translation>
+    </message>
+    <message>
+        <source>Give square metres, or leave it empty where it is not known.</source>
+        <translation type="unfinished">Indique metros cuadrados, o déjelo vacío si no se conoce.</translation>
+    </message>
+    <message>
+        <source>the forward limit, %1 m, is not forward of the after limit, %2 m</source>
+        <translation type="unfinished">el límite de proa, %1 m, no está a proa del límite de popa, %2 m</translation>
+    </message>
+    <message>
+        <source>Count metres from the aft perpendicular, forward positive.</source>
+        <translation type="unfinished">Cuente los metros desde la perpendicular de popa, positivos hacia proa.</translation>
+    </message>
+    <message>
+        <source>zone &quot;%1&quot; begins at %2 m, inside zone &quot;%3&quot;, which ends at %4 m</source>
+        <translation type="unfinished">la zona &quot;%1&quot; empieza en %2 m, dentro de la zona &quot;%3&quot;, que acaba en %4 m</translation>
+    </message>
+    <message>
+        <source>Zones may touch, not overlap.</source>
+        <translation type="unfinished">Las zonas pueden tocarse, no solaparse.</translation>
+    </message>
+    <message>
+        <source>the fire tables of this vessel know no such category of space</source>
+        <translation type="unfinished">las tablas contraincendios de este buque no tienen esa categoría de espacio</translation>
+    </message>
+    <message>
+        <source>Write two numbers from 1 to %1, or leave it empty.</source>
+        <translation type="unfinished">Escriba dos números de 1 a %1, o déjelo vacío.</translation>
+    </message>
+    <message>
+        <source>a zone bulkhead stands between two zones, here both are &quot;%1&quot;</source>
+        <translation type="unfinished">un mamparo de zona está entre dos zonas; aquí ambas son &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>Name the zone aft of it and the zone forward of it.</source>
+        <translation type="unfinished">Nombre la zona que queda a popa y la que queda a proa.</translation>
+    </message>
+    <message>
+        <source>zone &quot;%1&quot; lies aft of zone &quot;%2&quot;</source>
+        <translation type="unfinished">la zona &quot;%1&quot; está a popa de la zona &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>Exchange zone_aft and zone_forward.</source>
+        <translation type="unfinished">Intercambie zone_aft y zone_forward.</translation>
+    </message>
+    <message>
+        <source>%1 m lies more than 3 m outside its zones, %2 to %3 m</source>
+        <translation type="unfinished">%1 m queda a más de 3 m fuera de sus zonas, de %2 a %3 m</translation>
+    </message>
+    <message>
+        <source>Check the place of the boundary, or the zones it names.</source>
+        <translation type="unfinished">Compruebe la posición del contorno o las zonas que nombra.</translation>
+    </message>
+    <message>
+        <source>a clear opening of %1 m cannot be</source>
+        <translation type="unfinished">una abertura libre de %1 m no es posible</translation>
+    </message>
+    <message>
+        <source>Give the clear width in metres, more than 0 and at most 10.</source>
+        <translation type="unfinished">Indique el ancho libre en metros, más de 0 y como máximo 10.</translation>
+    </message>
+    <message>
+        <source>a leaf of %1 kg cannot be</source>
+        <translation type="unfinished">una hoja de %1 kg no es posible</translation>
+    </message>
+    <message>
+        <source>Give kilograms, more than 0 and at most 5000, or leave it empty.</source>
+        <translation type="unfinished">Indique kilogramos, más de 0 y como máximo 5000, o déjelo vacío.</translation>
+    </message>
+    <message>
+        <source>release group &quot;%1&quot; is empty or has a blank in its name</source>
+        <translation type="unfinished">el grupo de accionamiento &quot;%1&quot; está vacío o tiene un espacio en blanco en el nombre</translation>
+    </message>
+    <message>
+        <source>Name release groups without blanks.</source>
+        <translation type="unfinished">Dé a los grupos de accionamiento nombres sin espacios en blanco.</translation>
+    </message>
+    <message>
+        <source>Give it as postgresql://USER@HOST:PORT/DATABASE, with the password in PGPASSWORD or ~/.pgpass.</source>
+        <translation type="unfinished">Indíquela como postgresql://USER@HOST:PORT/DATABASE, con la contraseña en PGPASSWORD o en ~/.pgpass.</translation>
+    </message>
+    <message>
+        <source>this is no URL: signs other than letters and digits in a password are written as %1 for @ and so on</source>
+        <translation type="unfinished">esto no es una URL: en una contraseña, los signos que no son letras ni cifras se escriben %1 en vez de @, y así los demás</translation>
+    </message>
+    <message>
+        <source>only databases of PostgreSQL are known</source>
+        <translation type="unfinished">solo se conocen bases de datos de PostgreSQL</translation>
+    </message>
+    <message>
+        <source>an option holds a semicolon</source>
+        <translation type="unfinished">una opción contiene un punto y coma</translation>
+    </message>
+    <message>
+        <source>it names no database</source>
+        <translation type="unfinished">no nombra ninguna base de datos</translation>
+    </message>
+    <message>
+        <source>Qt&apos;s PostgreSQL driver is not installed</source>
+        <translation type="unfinished">el controlador de PostgreSQL de Qt no está instalado</translation>
+    </message>
+    <message>
+        <source>Install the package libqt6sql6-psql.</source>
+        <translation type="unfinished">Instale el paquete libqt6sql6-psql.</translation>
+    </message>
+    <message>
+        <source>no connection: %1</source>
+        <translation type="unfinished">sin conexión: %1</translation>
+    </message>
+    <message>
+        <source>Check the address, the name and the password, and that the server runs.</source>
+        <translation type="unfinished">Compruebe la dirección, el nombre y la contraseña, y que el servidor esté en marcha.</translation>
+    </message>
+    <message>
+        <source>the connection was cut</source>
+        <translation type="unfinished">la conexión se cortó</translation>
+    </message>
+    <message>
+        <source>Run it again.</source>
+        <translation type="unfinished">Ejecútelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Trying again.</source>
+        <translation type="unfinished">Se intenta de nuevo.</translation>
+    </message>
+    <message>
+        <source>the connection was cut: %1 files are NOT taken in, from %2 on</source>
+        <translation type="unfinished">la conexión se cortó: %1 archivos NO se han incorporado, a partir de %2</translation>
+    </message>
+    <message>
+        <source>Run the same command again; what is in stays in.</source>
+        <translation type="unfinished">Ejecute de nuevo la misma orden; lo ya incorporado se conserva.</translation>
+    </message>
+    <message>
+        <source>this database holds something else: NOT touched</source>
+        <translation type="unfinished">esta base de datos contiene otra cosa: NO se ha tocado</translation>
+    </message>
+    <message>
+        <source>Give an empty one (CREATE DATABASE).</source>
+        <translation type="unfinished">Indique una vacía (CREATE DATABASE).</translation>
+    </message>
+    <message>
+        <source>its schema &quot;latchround&quot; was not made by this program: NOT touched</source>
+        <translation type="unfinished">su esquema &quot;latchround&quot; no lo creó este programa: NO se ha tocado</translation>
+    </message>
+    <message>
+        <source>Give an empty database.</source>
+        <translation type="unfinished">Indique una base de datos vacía.</translation>
+    </message>
+    <message>
+        <source>this database does not keep texts as UTF-8: NOT touched</source>
+        <translation type="unfinished">esta base de datos no guarda los textos en UTF-8: NO se ha tocado</translation>
+    </message>
+    <message>
+        <source>Make one WITH ENCODING &apos;UTF8&apos; TEMPLATE template0.</source>
+        <translation type="unfinished">Cree una WITH ENCODING &apos;UTF8&apos; TEMPLATE template0.</translation>
+    </message>
+    <message>
+        <source>the tables were made by a newer program (version %1; this one knows up to %2): NOT touched</source>
+        <translation type="unfinished">las tablas las creó un programa más nuevo (versión %1; este conoce hasta la %2): NO se han tocado</translation>
+    </message>
+    <message>
+        <source>Update this program.</source>
+        <translation type="unfinished">Actualice este programa.</translation>
+    </message>
+    <message>
+        <source>its vessel has no identification number</source>
+        <translation type="unfinished">su buque no tiene número de identificación</translation>
+    </message>
+    <message>
+        <source>Give the vessel its number aboard, and hand over again.</source>
+        <translation type="unfinished">Dé al buque su número a bordo y traspase de nuevo.</translation>
+    </message>
+    <message>
+        <source>it comes with another key than before: %1, fingerprint %2, instead of %3</source>
+        <translation type="unfinished">viene con otra clave que antes: %1, huella %2, en lugar de %3</translation>
+    </message>
+    <message>
+        <source>Ask aboard whether its key is new; if it is, take the file in with --accept-key and that key.</source>
+        <translation type="unfinished">Pregunte a bordo si su clave es nueva; si lo es, incorpore el archivo con --accept-key y esa clave.</translation>
+    </message>
+    <message>
+        <source>no file is named</source>
+        <translation type="unfinished">no se nombra ningún archivo</translation>
+    </message>
+    <message>
+        <source>Name at least one.</source>
+        <translation type="unfinished">Nombre al menos uno.</translation>
+    </message>
+    <message>
+        <source>The catalogue built into the program is used: %1</source>
+        <translation type="unfinished">Se usa el catálogo incluido en el programa: %1</translation>
+    </message>
+    <message>
+        <source>its catalogue files are not there</source>
+        <translation type="unfinished">faltan sus archivos de catálogo</translation>
+    </message>
+    <message>
+        <source>is not a JSON object</source>
+        <translation type="unfinished">no es un objeto JSON</translation>
+    </message>
+    <message>
+        <source>Restore the file from a good copy.</source>
+        <translation type="unfinished">Restaure el archivo desde una copia buena.</translation>
+    </message>
+    <message>
+        <source>must be a list with at least one row</source>
+        <translation type="unfinished">debe ser una lista con al menos una fila</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; stands twice</source>
+        <translation type="unfinished">&apos;%1&apos; está dos veces</translation>
+    </message>
+    <message>
+        <source>Ids must be unique.</source>
+        <translation type="unfinished">Los id deben ser únicos.</translation>
+    </message>
+    <message>
+        <source>row &apos;%1&apos; stands in both catalogues</source>
+        <translation type="unfinished">la fila &apos;%1&apos; está en ambos catálogos</translation>
+    </message>
+    <message>
+        <source>Keep it in one of them.</source>
+        <translation type="unfinished">Déjela en uno de ellos.</translation>
+    </message>
+    <message>
+        <source>this condition asks nothing of a door</source>
+        <translation type="unfinished">esta condición no pide nada a una puerta</translation>
+    </message>
+    <message>
+        <source>Give it a field.</source>
+        <translation type="unfinished">Póngale un campo.</translation>
+    </message>
+    <message>
+        <source>must be a list of conditions</source>
+        <translation type="unfinished">debe ser una lista de condiciones</translation>
+    </message>
+    <message>
+        <source>Leave it out where every door is meant.</source>
+        <translation type="unfinished">Omítala si vale para todas las puertas.</translation>
+    </message>
+    <message>
+        <source>must be a list of variants</source>
+        <translation type="unfinished">debe ser una lista de variantes</translation>
+    </message>
+    <message>
+        <source>Leave it out where there are none.</source>
+        <translation type="unfinished">Omítala si no hay ninguna.</translation>
+    </message>
+    <message>
+        <source>a row that is seen needs a question</source>
+        <translation type="unfinished">una fila que se comprueba a la vista necesita una pregunta</translation>
+    </message>
+    <message>
+        <source>Write the question as it is asked at the door.</source>
+        <translation type="unfinished">Escriba la pregunta como se hace ante la puerta.</translation>
+    </message>
+    <message>
+        <source>this check needs a lower limit</source>
+        <translation type="unfinished">esta comprobación necesita un límite inferior</translation>
+    </message>
+    <message>
+        <source>Add a number.</source>
+        <translation type="unfinished">Añada un número.</translation>
+    </message>
+    <message>
+        <source>this check needs an upper limit</source>
+        <translation type="unfinished">esta comprobación necesita un límite superior</translation>
+    </message>
+    <message>
+        <source>the lower limit is not below the upper one</source>
+        <translation type="unfinished">el límite inferior no es menor que el superior</translation>
+    </message>
+    <message>
+        <source>Check both numbers.</source>
+        <translation type="unfinished">Compruebe ambos números.</translation>
+    </message>
+    <message>
+        <source>a number must come from somewhere</source>
+        <translation type="unfinished">un número debe venir de alguna parte</translation>
+    </message>
+    <message>
+        <source>Name gauge, closing-time, closing-rate, alarm-lead or alarm-after-shut.</source>
+        <translation type="unfinished">Nombre gauge, closing-time, closing-rate, alarm-lead o alarm-after-shut.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is in the catalogue already</source>
+        <translation type="unfinished">&apos;%1&apos; ya está en el catálogo</translation>
+    </message>
+    <message>
+        <source>Write &quot;change&quot;: &quot;tighten&quot; or &quot;replace&quot;.</source>
+        <translation type="unfinished">Escriba &quot;change&quot;: &quot;tighten&quot; o &quot;replace&quot;.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not in the catalogue</source>
+        <translation type="unfinished">&apos;%1&apos; no está en el catálogo</translation>
+    </message>
+    <message>
+        <source>Check its spelling, or write &quot;change&quot;: &quot;add&quot;.</source>
+        <translation type="unfinished">Compruebe cómo está escrito, o escriba &quot;change&quot;: &quot;add&quot;.</translation>
+    </message>
+    <message>
+        <source>a tightened row needs a limit</source>
+        <translation type="unfinished">una fila que se hace más estricta necesita un límite</translation>
+    </message>
+    <message>
+        <source>Give low or high.</source>
+        <translation type="unfinished">Indique low o high.</translation>
+    </message>
+    <message>
+        <source>the row has no such limit</source>
+        <translation type="unfinished">la fila no tiene ese límite</translation>
+    </message>
+    <message>
+        <source>Replace the whole row instead.</source>
+        <translation type="unfinished">Sustituya la fila entera.</translation>
+    </message>
+    <message>
+        <source>%1 %2 is wider than the %3 %2 of the catalogue</source>
+        <translation type="unfinished">%1 %2 es un límite más amplio que el de %3 %2 del catálogo</translation>
+    </message>
+    <message>
+        <source>A row is tightened, or replaced as a whole.</source>
+        <translation type="unfinished">Una fila se hace más estricta o se sustituye entera.</translation>
+    </message>
+    <message>
+        <source>must be a list of categories</source>
+        <translation type="unfinished">debe ser una lista de categorías</translation>
+    </message>
+    <message>
+        <source>categories must be numbered from 1 without a gap</source>
+        <translation type="unfinished">las categorías deben numerarse desde 1 sin saltos</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no list of categories here</source>
+        <translation type="unfinished">&apos;%1&apos; no es aquí ninguna lista de categorías</translation>
+    </message>
+    <message>
+        <source>must be a list with at least one table</source>
+        <translation type="unfinished">debe ser una lista con al menos una tabla</translation>
+    </message>
+    <message>
+        <source>there is a table of such divisions already</source>
+        <translation type="unfinished">ya hay una tabla de tales divisiones</translation>
+    </message>
+    <message>
+        <source>Keep one of them.</source>
+        <translation type="unfinished">Deje una de ellas.</translation>
+    </message>
+    <message>
+        <source>is missing</source>
+        <translation type="unfinished">falta</translation>
+    </message>
+    <message>
+        <source>Write null where nothing is printed.</source>
+        <translation type="unfinished">Escriba null donde no haya nada impreso.</translation>
+    </message>
+    <message>
+        <source>is no cell of this table</source>
+        <translation type="unfinished">no es una celda de esta tabla</translation>
+    </message>
+    <message>
+        <source>Write two of its categories, of a bulkhead the lower first.</source>
+        <translation type="unfinished">Escriba dos de sus categorías; de un mamparo, la menor primero.</translation>
+    </message>
+    <message>
+        <source>%1 is no value that a table prints</source>
+        <translation type="unfinished">%1 no es un valor que imprima una tabla</translation>
+    </message>
+    <message>
+        <source>Write a class with its notes in brackets, *, - or null.</source>
+        <translation type="unfinished">Escriba una clase con sus notas entre paréntesis, *, - o null.</translation>
+    </message>
+    <message>
+        <source>note &apos;%1&apos; is not in this table&apos;s notes</source>
+        <translation type="unfinished">la nota &apos;%1&apos; no está en las notas de esta tabla</translation>
+    </message>
+    <message>
+        <source>Add the note.</source>
+        <translation type="unfinished">Añada la nota.</translation>
+    </message>
+    <message>
+        <source>See latchround-cli --help.</source>
+        <translation type="unfinished">Véase latchround-cli --help.</translation>
+    </message>
+    <message>
+        <source>a fault of the program: %1</source>
+        <translation type="unfinished">un fallo del programa: %1</translation>
+    </message>
+    <message>
+        <source>Please report it with the file that brought it about.</source>
+        <translation type="unfinished">Comuníquelo, por favor, con el archivo que lo causó.</translation>
+    </message>
+    <message>
+        <source>could not be written</source>
+        <translation type="unfinished">no se pudo escribir</translation>
+    </message>
+    <message>
+        <source>no register is here</source>
+        <translation type="unfinished">aquí no hay ningún registro</translation>
+    </message>
+    <message>
+        <source>Check the name, or import one first.</source>
+        <translation type="unfinished">Compruebe el nombre, o importe antes uno.</translation>
+    </message>
+    <message>
+        <source>this register holds no vessel yet</source>
+        <translation type="unfinished">este registro aún no contiene ningún buque</translation>
+    </message>
+    <message>
+        <source>Import one first.</source>
+        <translation type="unfinished">Importe antes uno.</translation>
+    </message>
+    <message>
+        <source>no walkdown is recorded in this register</source>
+        <translation type="unfinished">en este registro no consta ningún recorrido</translation>
+    </message>
+    <message>
+        <source>Begin one first.</source>
+        <translation type="unfinished">Empiece antes uno.</translation>
+    </message>
+    <message>
+        <source>no walkdown has the id &apos;%1&apos;</source>
+        <translation type="unfinished">ningún recorrido tiene el id &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>The latest is %2.</source>
+        <translation type="unfinished">El último es %2.</translation>
+    </message>
+    <message>
+        <source>a key is 64 lower-case hex digits</source>
+        <translation type="unfinished">una clave consta de 64 cifras hexadecimales en minúscula</translation>
+    </message>
+    <message>
+        <source>The file that was refused names its key.</source>
+        <translation type="unfinished">El archivo rechazado indica su clave.</translation>
+    </message>
+    <message>
+        <source>it does not say who accepts the key</source>
+        <translation type="unfinished">no dice quién acepta la clave</translation>
+    </message>
+    <message>
+        <source>Add --person NAME.</source>
+        <translation type="unfinished">Añada --person NAME.</translation>
+    </message>
+    <message>
+        <source>this is not the key of the file, which is %1</source>
+        <translation type="unfinished">esta no es la clave del archivo, que es %1</translation>
+    </message>
+    <message>
+        <source>Compare it with what the other tablet shows.</source>
+        <translation type="unfinished">Compárela con la que muestra la otra tableta.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no document of this program</source>
+        <translation type="unfinished">&quot;%1&quot; no es un documento de este programa</translation>
+    </message>
+    <message>
+        <source>Choose survey, deficiency-list, work-list, door-record or paper-form.</source>
+        <translation type="unfinished">Elija survey, deficiency-list, work-list, door-record o paper-form.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no form a report is written in</source>
+        <translation type="unfinished">&quot;%1&quot; no es un formato en que se escriba un informe</translation>
+    </message>
+    <message>
+        <source>Choose pdf, csv or json.</source>
+        <translation type="unfinished">Elija pdf, csv o json.</translation>
+    </message>
+    <message>
+        <source>a paper form is printed</source>
+        <translation type="unfinished">un formulario en papel se imprime</translation>
+    </message>
+    <message>
+        <source>Write it to a PDF file.</source>
+        <translation type="unfinished">Escríbalo en un archivo PDF.</translation>
+    </message>
+    <message>
+        <source>a door record is of one door</source>
+        <translation type="unfinished">una ficha de puerta es de una sola puerta</translation>
+    </message>
+    <message>
+        <source>Give its number.</source>
+        <translation type="unfinished">Indique su número.</translation>
+    </message>
+    <message>
+        <source>the register knows nobody of the name &apos;%1&apos;</source>
+        <translation type="unfinished">el registro no conoce a nadie con el nombre &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>Write the name as it stands in the register.</source>
+        <translation type="unfinished">Escriba el nombre como está en el registro.</translation>
+    </message>
+    <message>
+        <source>Give an id of &quot;practice list&quot; or a file.</source>
+        <translation type="unfinished">Indique un id de &quot;practice list&quot; o un archivo.</translation>
+    </message>
+    <message>
+        <source>Give a number; the same one gives the same doors.</source>
+        <translation type="unfinished">Indique un número; el mismo da las mismas puertas.</translation>
+    </message>
+    <message>
+        <source>Give the file of answers.</source>
+        <translation type="unfinished">Indique el archivo de respuestas.</translation>
+    </message>
+    <message>
+        <source>it is missing</source>
+        <translation type="unfinished">falta</translation>
+    </message>
+    <message>
+        <source>Put it into LATCHROUND_WORD, or into a file named by --word-file.</source>
+        <translation type="unfinished">Póngala en LATCHROUND_WORD o en un archivo nombrado con --word-file.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no pair of this ship&apos;s categories</source>
+        <translation type="unfinished">&quot;%1&quot; no es un par de categorías de este buque</translation>
+    </message>
+    <message>
+        <source>Write two numbers from 1 to %2, such as 3,7.</source>
+        <translation type="unfinished">Escriba dos números de 1 a %2, por ejemplo 3,7.</translation>
+    </message>
+    <message>
+        <source>the categories of the two spaces are needed</source>
+        <translation type="unfinished">hacen falta las categorías de los dos espacios</translation>
+    </message>
+    <message>
+        <source>Write them like 3,7.</source>
+        <translation type="unfinished">Escríbalas así: 3,7.</translation>
+    </message>
+    <message>
+        <source>such a ship has no main vertical zones</source>
+        <translation type="unfinished">un buque así no tiene zonas verticales principales</translation>
+    </message>
+    <message>
+        <source>Ask for bulkhead or deck.</source>
+        <translation type="unfinished">Pida bulkhead o deck.</translation>
+    </message>
+    <message>
+        <source>must lie between 0 and 1</source>
+        <translation type="unfinished">debe estar entre 0 y 1</translation>
+    </message>
+    <message>
+        <source>Write 0.95 for 95 %.</source>
+        <translation type="unfinished">Escriba 0.95 para el 95 %.</translation>
+    </message>
+    <message>
+        <source>must lie between 0 and 1, in whole millionths</source>
+        <translation type="unfinished">debe estar entre 0 y 1, en millonésimas enteras</translation>
+    </message>
+    <message>
+        <source>is not a number that can be looked up</source>
+        <translation type="unfinished">no es un número que se pueda consultar</translation>
+    </message>
+    <message>
+        <source>Write a number.</source>
+        <translation type="unfinished">Escriba un número.</translation>
+    </message>
+    <message>
+        <source>no line can be laid through %1 points, or all lie at the same x, or a number is too large</source>
+        <translation type="unfinished">no se puede trazar una recta por %1 puntos, o todos tienen la misma x, o un número es demasiado grande</translation>
+    </message>
+    <message>
+        <source>Give at least three points at two different x.</source>
+        <translation type="unfinished">Indique al menos tres puntos con dos x distintas.</translation>
+    </message>
+    <message>
+        <source>is not a number that can be judged</source>
+        <translation type="unfinished">no es un número que se pueda evaluar</translation>
+    </message>
+    <message>
+        <source>Write a number such as 10.3.</source>
+        <translation type="unfinished">Escriba un número, por ejemplo 10.3.</translation>
+    </message>
+    <message>
+        <source>a standard uncertainty is 0 or more</source>
+        <translation type="unfinished">una incertidumbre típica es 0 o más</translation>
+    </message>
+    <message>
+        <source>Write it in the unit of the value, for k = 1.</source>
+        <translation type="unfinished">Escríbala en la unidad del valor, para k = 1.</translation>
+    </message>
+    <message>
+        <source>is no limit</source>
+        <translation type="unfinished">no es un límite</translation>
+    </message>
+    <message>
+        <source>without a limit there is nothing to judge</source>
+        <translation type="unfinished">sin un límite no hay nada que evaluar</translation>
+    </message>
+    <message>
+        <source>Give --low, --high or both.</source>
+        <translation type="unfinished">Indique --low, --high o ambos.</translation>
+    </message>
+    <message>
+        <source>degrees of freedom are 1 or more</source>
+        <translation type="unfinished">los grados de libertad son 1 o más</translation>
+    </message>
+    <message>
+        <source>Leave it out where u is well known.</source>
+        <translation type="unfinished">Omítalos si u se conoce bien.</translation>
+    </message>
+    <message>
+        <source>there must be at least 1 door and at most %1</source>
+        <translation type="unfinished">debe haber al menos 1 puerta y como máximo %1</translation>
+    </message>
+    <message>
+        <source>Give the number of doors.</source>
+        <translation type="unfinished">Indique el número de puertas.</translation>
+    </message>
+    <message>
+        <source>must be 0 or more and less than the number of doors</source>
+        <translation type="unfinished">debe ser 0 o más y menor que el número de puertas</translation>
+    </message>
+    <message>
+        <source>Give the number of defective doors that the claim allows.</source>
+        <translation type="unfinished">Indique el número de puertas defectuosas que admite la afirmación.</translation>
+    </message>
+    <message>
+        <source>a result is how many were tested and how many of those failed</source>
+        <translation type="unfinished">un resultado es cuántas se probaron y cuántas de ellas fallaron</translation>
+    </message>
+    <message>
+        <source>Give both, or neither.</source>
+        <translation type="unfinished">Indique ambos números o ninguno.</translation>
+    </message>
+    <message>
+        <source>no more can fail than were tested, and no more be tested than there are</source>
+        <translation type="unfinished">no pueden fallar más de las probadas, ni probarse más de las que hay</translation>
+    </message>
+    <message>
+        <source>Check the three numbers.</source>
+        <translation type="unfinished">Compruebe los tres números.</translation>
+    </message>
+    <message>
+        <source>there is no display here</source>
+        <translation type="unfinished">aquí no hay pantalla</translation>
+    </message>
+    <message>
+        <source>Start it on a desktop, or use latchround-cli.</source>
+        <translation type="unfinished">Inícielo en un escritorio, o use latchround-cli.</translation>
+    </message>
+    <message>
+        <source>there is no such register file</source>
+        <translation type="unfinished">no existe ese archivo de registro</translation>
+    </message>
+    <message>
+        <source>Check the path, or start without one.</source>
+        <translation type="unfinished">Compruebe la ruta, o inicie sin ninguno.</translation>
+    </message>
+    <message>
+        <source>The flag&apos;s own rules are NOT in force: %1</source>
+        <translation type="unfinished">Las reglas propias de la bandera NO están en vigor: %1</translation>
+    </message>
+    <message>
+        <source>entries of this vessel wait to be saved, and cannot be kept elsewhere</source>
+        <translation type="unfinished">hay entradas de este buque pendientes de guardar que no se pueden conservar en otro lugar</translation>
+    </message>
+    <message>
+        <source>Save them first.</source>
+        <translation type="unfinished">Guárdelas primero.</translation>
+    </message>
+    <message>
+        <source>no file was looked at</source>
+        <translation type="unfinished">no se ha mirado ningún archivo</translation>
+    </message>
+    <message>
+        <source>Look at it first.</source>
+        <translation type="unfinished">Mírelo primero.</translation>
+    </message>
+    <message>
+        <source>nothing of an exercise is signed, handed over, or taken in from elsewhere</source>
+        <translation type="unfinished">de un ejercicio no se firma ni se traspasa nada, ni se incorpora nada de otra parte</translation>
+    </message>
+    <message>
+        <source>End the exercise first.</source>
+        <translation type="unfinished">Termine primero el ejercicio.</translation>
+    </message>
+    <message>
+        <source>no exercise was broken off</source>
+        <translation type="unfinished">no hay ningún ejercicio interrumpido</translation>
+    </message>
+    <message>
+        <source>the exercise is not what it was when it was begun</source>
+        <translation type="unfinished">el ejercicio no es el que era cuando se empezó</translation>
+    </message>
+    <message>
+        <source>Put it aside, and begin it anew.</source>
+        <translation type="unfinished">Apártelo y empiécelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>is not a door of this walkdown</source>
+        <translation type="unfinished">no es una puerta de este recorrido</translation>
+    </message>
+    <message>
+        <source>the file cannot be read</source>
+        <translation type="unfinished">no se puede leer el archivo</translation>
+    </message>
+    <message>
+        <source>Choose another or check its rights.</source>
+        <translation type="unfinished">Elija otro o compruebe sus permisos.</translation>
+    </message>
+    <message>
+        <source>the picture is larger than %1 MB</source>
+        <translation type="unfinished">la imagen ocupa más de %1 MB</translation>
+    </message>
+    <message>
+        <source>Take it again in a smaller size.</source>
+        <translation type="unfinished">Tómela de nuevo en un tamaño menor.</translation>
+    </message>
+    <message>
+        <source>this is not a picture that can be shown</source>
+        <translation type="unfinished">esto no es una imagen que se pueda mostrar</translation>
+    </message>
+    <message>
+        <source>Choose a JPEG or PNG file.</source>
+        <translation type="unfinished">Elija un archivo JPEG o PNG.</translation>
+    </message>
+    <message>
+        <source>it could not be kept</source>
+        <translation type="unfinished">no se pudo conservar</translation>
+    </message>
+    <message>
+        <source>Take it again.</source>
+        <translation type="unfinished">Tómela de nuevo.</translation>
+    </message>
+    <message>
+        <source>another program writes in it (%1)</source>
+        <translation type="unfinished">otro programa escribe en él (%1)</translation>
+    </message>
+    <message>
+        <source>Close it there, then open the vessel here again.</source>
+        <translation type="unfinished">Ciérrelo allí y abra aquí el buque de nuevo.</translation>
+    </message>
+    <message>
+        <source>Something is not saved yet</source>
+        <translation type="unfinished">Algo aún no está guardado</translation>
+    </message>
+    <message>
+        <source>the program ended before this was saved</source>
+        <translation type="unfinished">el programa terminó antes de guardarse esto</translation>
+    </message>
+    <message>
+        <source>Nothing of it is refused any more</source>
+        <translation type="unfinished">Ya no hay en ello nada rechazado</translation>
+    </message>
+    <message>
+        <source>it was cut short</source>
+        <translation type="unfinished">quedó cortado</translation>
+    </message>
+    <message>
+        <source>what cannot be read in it is kept nowhere else</source>
+        <translation type="unfinished">lo que no se puede leer en él no se conserva en ninguna otra parte</translation>
+    </message>
+    <message>
+        <source>Free some space and start again.</source>
+        <translation type="unfinished">Libere espacio y vuelva a iniciar el programa.</translation>
+    </message>
+    <message>
+        <source>what waited to be saved here cannot be read: %1</source>
+        <translation type="unfinished">no se puede leer lo que aquí esperaba guardarse: %1</translation>
+    </message>
+    <message>
+        <source>It is kept as %2; report this.</source>
+        <translation type="unfinished">Se conserva como %2; comuníquelo.</translation>
+    </message>
+    <message>
+        <source>The file stays as it is, and nothing is added to it: free some space, then start again.</source>
+        <translation type="unfinished">El archivo queda como está y no se le añade nada: libere espacio y vuelva a iniciar el programa.</translation>
+    </message>
+    <message>
+        <source>of what waited to be saved here, not all can be read: %1</source>
+        <translation type="unfinished">de lo que aquí esperaba guardarse, no todo se puede leer: %1</translation>
+    </message>
+    <message>
+        <source>the register knows no walkdown of this id</source>
+        <translation type="unfinished">el registro no conoce ningún recorrido con este id</translation>
+    </message>
+    <message>
+        <source>Choose one of its walkdowns.</source>
+        <translation type="unfinished">Elija uno de sus recorridos.</translation>
+    </message>
+    <message>
+        <source>the register knows no door of this number</source>
+        <translation type="unfinished">el registro no conoce ninguna puerta con este número</translation>
+    </message>
+    <message>
+        <source>Check the number.</source>
+        <translation type="unfinished">Compruebe el número.</translation>
+    </message>
+    <message>
+        <source>a door record is a printed page</source>
+        <translation type="unfinished">una ficha de puerta es una página impresa</translation>
+    </message>
+    <message>
+        <source>Choose PDF, or the survey as CSV or JSON.</source>
+        <translation type="unfinished">Elija PDF, o el reconocimiento en CSV o JSON.</translation>
+    </message>
+    <message>
+        <source>the PDF could not be made</source>
+        <translation type="unfinished">no se pudo hacer el PDF</translation>
+    </message>
+    <message>
+        <source>Free some memory and try again.</source>
+        <translation type="unfinished">Libere memoria e inténtelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>the bookmarks could not be written: %1</source>
+        <translation type="unfinished">no se pudieron escribir los marcadores: %1</translation>
+    </message>
+    <message>
+        <source>the file has no vessel row</source>
+        <translation type="unfinished">el archivo no tiene fila de buque</translation>
+    </message>
+    <message>
+        <source>Begin with the header &quot;vessel:&quot; and a row &quot;vessel&quot; below it.</source>
+        <translation type="unfinished">Empiece con el encabezado &quot;vessel:&quot; y una fila &quot;vessel&quot; debajo.</translation>
+    </message>
+    <message>
+        <source>a file describes one vessel; the first is on line %1</source>
+        <translation type="unfinished">un archivo describe un solo buque; el primero está en la línea %1</translation>
+    </message>
+    <message>
+        <source>Put each vessel in a file of its own.</source>
+        <translation type="unfinished">Ponga cada buque en un archivo propio.</translation>
+    </message>
+    <message>
+        <source>the row does not say of which table it is</source>
+        <translation type="unfinished">la fila no dice de qué tabla es</translation>
+    </message>
+    <message>
+        <source>A row begins with vessel, deck, zone, boundary or door.</source>
+        <translation type="unfinished">Una fila empieza por vessel, deck, zone, boundary o door.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; begins no row of a register</source>
+        <translation type="unfinished">&quot;%1&quot; no es comienzo de ninguna fila de un registro</translation>
+    </message>
+    <message>
+        <source>%1 A row begins with vessel, deck, zone, boundary or door.</source>
+        <translation type="unfinished">%1 Una fila empieza por vessel, deck, zone, boundary o door.</translation>
+    </message>
+    <message>
+        <source>this row stands before any header of its table</source>
+        <translation type="unfinished">esta fila está antes de cualquier encabezado de su tabla</translation>
+    </message>
+    <message>
+        <source>Put the header &quot;%1:&quot; with the names of the columns above it.</source>
+        <translation type="unfinished">Ponga encima el encabezado &quot;%1:&quot; con los nombres de las columnas.</translation>
+    </message>
+    <message>
+        <source>the row has more cells than its header has columns</source>
+        <translation type="unfinished">la fila tiene más celdas que columnas su encabezado</translation>
+    </message>
+    <message>
+        <source>A text or number with a comma in it needs quotes around it.</source>
+        <translation type="unfinished">Un texto o número que contiene una coma debe ir entre comillas.</translation>
+    </message>
+    <message>
+        <source>Take the cell out, or name its column in the header.</source>
+        <translation type="unfinished">Quite la celda, o nombre su columna en el encabezado.</translation>
+    </message>
+    <message>
+        <source>the %1 table has no such column</source>
+        <translation type="unfinished">la tabla %1 no tiene esa columna</translation>
+    </message>
+    <message>
+        <source>Correct its name or take the column out.</source>
+        <translation type="unfinished">Corrija su nombre o quite la columna.</translation>
+    </message>
+    <message>
+        <source>the column is there twice</source>
+        <translation type="unfinished">la columna está dos veces</translation>
+    </message>
+    <message>
+        <source>Take one of them out.</source>
+        <translation type="unfinished">Quite una de ellas.</translation>
+    </message>
+    <message>
+        <source>the required column %1 is missing</source>
+        <translation type="unfinished">falta la columna obligatoria %1</translation>
+    </message>
+    <message>
+        <source>Add it to the header and to every row of the table.</source>
+        <translation type="unfinished">Añádala al encabezado y a cada fila de la tabla.</translation>
+    </message>
+    <message>
+        <source>%1; the first is on line %2</source>
+        <translation type="unfinished">%1; la primera vez está en la línea %2</translation>
+    </message>
+    <message>
+        <source>these are not the categories of two spaces</source>
+        <translation type="unfinished">estas no son las categorías de dos espacios</translation>
+    </message>
+    <message>
+        <source>Write two numbers with a blank between, such as 3 7, or leave it empty.</source>
+        <translation type="unfinished">Escriba dos números separados por un espacio en blanco, por ejemplo 3 7, o déjelo vacío.</translation>
+    </message>
+    <message>
+        <source>a point has two numbers, here are %1 cells</source>
+        <translation type="unfinished">un punto tiene dos números; aquí hay %1 celdas</translation>
+    </message>
+    <message>
+        <source>Write x,y on each line.</source>
+        <translation type="unfinished">Escriba x,y en cada línea.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number</source>
+        <translation type="unfinished">&quot;%1&quot; no es un número</translation>
+    </message>
+    <message>
+        <source>Write a number such as 12.4.</source>
+        <translation type="unfinished">Escriba un número, por ejemplo 12.4.</translation>
+    </message>
+    <message>
+        <source>this is not the id of a fact</source>
+        <translation type="unfinished">este no es el id de un asiento</translation>
+    </message>
+    <message>
+        <source>Ids are UUIDs of version 7 in lower case.</source>
+        <translation type="unfinished">Los id son UUID de la versión 7 en minúscula.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a moment</source>
+        <translation type="unfinished">&quot;%1&quot; no es un momento</translation>
+    </message>
+    <message>
+        <source>Write it like 2026-11-25T10:42:13.120+01:00.</source>
+        <translation type="unfinished">Escríbalo así: 2026-11-25T10:42:13.120+01:00.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no kind of fact</source>
+        <translation type="unfinished">&quot;%1&quot; no es una clase de asiento</translation>
+    </message>
+    <message>
+        <source>It must be one of: %2.</source>
+        <translation type="unfinished">Debe ser una de estas: %2.</translation>
+    </message>
+    <message>
+        <source>this must be a list of doors</source>
+        <translation type="unfinished">esto debe ser una lista de puertas</translation>
+    </message>
+    <message>
+        <source>Write it in brackets.</source>
+        <translation type="unfinished">Escríbala entre corchetes.</translation>
+    </message>
+    <message>
+        <source>a door needs a number</source>
+        <translation type="unfinished">una puerta necesita un número</translation>
+    </message>
+    <message>
+        <source>Give the one painted on it.</source>
+        <translation type="unfinished">Indique el que lleva pintado.</translation>
+    </message>
+    <message>
+        <source>door &quot;%1&quot; is there twice, first at %2</source>
+        <translation type="unfinished">la puerta &quot;%1&quot; está dos veces, la primera en %2</translation>
+    </message>
+    <message>
+        <source>Give every door its own id, or put both records in one.</source>
+        <translation type="unfinished">Dé a cada puerta su propio id, o junte ambas fichas en una.</translation>
+    </message>
+    <message>
+        <source>a clear opening must be more than 0 and at most 10 m</source>
+        <translation type="unfinished">una abertura libre debe ser mayor que 0 y como máximo de 10 m</translation>
+    </message>
+    <message>
+        <source>Give the clear width in metres.</source>
+        <translation type="unfinished">Indique el ancho libre en metros.</translation>
+    </message>
+    <message>
+        <source>a leaf must weigh more than 0 and at most 5000 kg</source>
+        <translation type="unfinished">una hoja debe pesar más de 0 y como máximo 5000 kg</translation>
+    </message>
+    <message>
+        <source>Give the mass of the heaviest leaf in kilograms.</source>
+        <translation type="unfinished">Indique la masa de la hoja más pesada en kilogramos.</translation>
+    </message>
+    <message>
+        <source>this must be the categories of the two spaces, 1 to %1 by the fire tables of this vessel</source>
+        <translation type="unfinished">esto deben ser las categorías de los dos espacios, de 1 a %1 según las tablas contraincendios de este buque</translation>
+    </message>
+    <message>
+        <source>Write them like [3, 5].</source>
+        <translation type="unfinished">Escríbalas así: [3, 5].</translation>
+    </message>
+    <message>
+        <source>this must be an object</source>
+        <translation type="unfinished">esto debe ser un objeto</translation>
+    </message>
+    <message>
+        <source>Write it in braces: {&quot;requirement&quot;: value}.</source>
+        <translation type="unfinished">Escríbalo entre llaves: {&quot;requirement&quot;: value}.</translation>
+    </message>
+    <message>
+        <source>the catalogue has no requirement of this name</source>
+        <translation type="unfinished">el catálogo no tiene ninguna prescripción con este nombre</translation>
+    </message>
+    <message>
+        <source>Use the ids of the catalogue.</source>
+        <translation type="unfinished">Use los id del catálogo.</translation>
+    </message>
+    <message>
+        <source>this is no answer</source>
+        <translation type="unfinished">esto no es una respuesta</translation>
+    </message>
+    <message>
+        <source>Write &quot;yes&quot;, &quot;no&quot; or &quot;n/a&quot;.</source>
+        <translation type="unfinished">Escriba &quot;yes&quot;, &quot;no&quot; o &quot;n/a&quot;.</translation>
+    </message>
+    <message>
+        <source>this requirement is not answered by yes or no</source>
+        <translation type="unfinished">a esta prescripción no se responde con sí o no</translation>
+    </message>
+    <message>
+        <source>Give its figure under &quot;measured&quot;.</source>
+        <translation type="unfinished">Indique su cifra en &quot;measured&quot;.</translation>
+    </message>
+    <message>
+        <source>It follows from the runs or from the class.</source>
+        <translation type="unfinished">Se deduce de los ensayos o de la clase.</translation>
+    </message>
+    <message>
+        <source>this requirement has no figure taken with rule or gauge</source>
+        <translation type="unfinished">esta prescripción no tiene ninguna cifra tomada con regla o galga</translation>
+    </message>
+    <message>
+        <source>Give runs with their marks, or an answer under &quot;observations&quot;.</source>
+        <translation type="unfinished">Indique ensayos con sus marcas, o una respuesta en &quot;observations&quot;.</translation>
+    </message>
+    <message>
+        <source>this must be a number, 0 or more</source>
+        <translation type="unfinished">esto debe ser un número, 0 o más</translation>
+    </message>
+    <message>
+        <source>Write it without quotes.</source>
+        <translation type="unfinished">Escríbalo sin comillas.</translation>
+    </message>
+    <message>
+        <source>Write it in %1, without quotes.</source>
+        <translation type="unfinished">Escríbalo en %1, sin comillas.</translation>
+    </message>
+    <message>
+        <source>this must be a list of runs</source>
+        <translation type="unfinished">esto debe ser una lista de ensayos</translation>
+    </message>
+    <message>
+        <source>a run without marks shows nothing</source>
+        <translation type="unfinished">un ensayo sin marcas no muestra nada</translation>
+    </message>
+    <message>
+        <source>Give the marks that were timed, or take the run out.</source>
+        <translation type="unfinished">Indique las marcas que se cronometraron, o quite el ensayo.</translation>
+    </message>
+    <message>
+        <source>a time must be from 0 to 3600 seconds</source>
+        <translation type="unfinished">un tiempo debe estar entre 0 y 3600 segundos</translation>
+    </message>
+    <message>
+        <source>Give seconds from the start of the watch.</source>
+        <translation type="unfinished">Indique los segundos desde la puesta en marcha del cronómetro.</translation>
+    </message>
+    <message>
+        <source>a heel of more than 45 degrees cannot be</source>
+        <translation type="unfinished">una escora de más de 45 grados no es posible</translation>
+    </message>
+    <message>
+        <source>Give the heel in degrees.</source>
+        <translation type="unfinished">Indique la escora en grados.</translation>
+    </message>
+    <message>
+        <source>the run is not complete: &quot;%1&quot; was not marked</source>
+        <translation type="unfinished">el ensayo no está completo: no se marcó &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>Give that mark, or write &quot;spoiled&quot;.</source>
+        <translation type="unfinished">Indique esa marca, o escriba &quot;spoiled&quot;.</translation>
+    </message>
+    <message>
+        <source>the vessel could not be put there</source>
+        <translation type="unfinished">no se pudo poner allí el buque</translation>
+    </message>
+    <message>
+        <source>Check the folder.</source>
+        <translation type="unfinished">Compruebe la carpeta.</translation>
+    </message>
+    <message>
+        <source>is missing: this is no exercise</source>
+        <translation type="unfinished">falta: esto no es un ejercicio</translation>
+    </message>
+    <message>
+        <source>Choose another file.</source>
+        <translation type="unfinished">Elija otro archivo.</translation>
+    </message>
+    <message>
+        <source>this exercise is of another form than this program knows (%1)</source>
+        <translation type="unfinished">este ejercicio tiene una forma distinta de la que conoce este programa (%1)</translation>
+    </message>
+    <message>
+        <source>Update this program, or have the exercise written anew.</source>
+        <translation type="unfinished">Actualice este programa o pida que escriban de nuevo el ejercicio.</translation>
+    </message>
+    <message>
+        <source>it is sealed by the instructor&apos;s word</source>
+        <translation type="unfinished">está sellado con la palabra del instructor</translation>
+    </message>
+    <message>
+        <source>Open it with that word.</source>
+        <translation type="unfinished">Ábralo con esa palabra.</translation>
+    </message>
+    <message>
+        <source>has other signs than lower-case letters, digits and hyphens</source>
+        <translation type="unfinished">tiene signos que no son minúsculas, cifras ni guiones</translation>
+    </message>
+    <message>
+        <source>Write it like &quot;stairway-doors&quot;.</source>
+        <translation type="unfinished">Escríbalo como &quot;stairway-doors&quot;.</translation>
+    </message>
+    <message>
+        <source>is longer than %1 bytes</source>
+        <translation type="unfinished">ocupa más de %1 bytes</translation>
+    </message>
+    <message>
+        <source>Say it shorter.</source>
+        <translation type="unfinished">Dígalo más corto.</translation>
+    </message>
+    <message>
+        <source>must be a list of doors</source>
+        <translation type="unfinished">debe ser una lista de puertas</translation>
+    </message>
+    <message>
+        <source>Write it like [{&quot;door&quot;: &quot;P-01&quot;, &quot;faults&quot;: []}].</source>
+        <translation type="unfinished">Escríbalo como [{&quot;door&quot;: &quot;P-01&quot;, &quot;faults&quot;: []}].</translation>
+    </message>
+    <message>
+        <source>door %1 is there twice</source>
+        <translation type="unfinished">la puerta %1 figura dos veces</translation>
+    </message>
+    <message>
+        <source>Put all of its faults in one place.</source>
+        <translation type="unfinished">Ponga todos sus fallos en un solo lugar.</translation>
+    </message>
+    <message>
+        <source>the practice vessel has no door &apos;%1&apos;</source>
+        <translation type="unfinished">el buque de práctica no tiene ninguna puerta &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>Use one of its doors.</source>
+        <translation type="unfinished">Use una de sus puertas.</translation>
+    </message>
+    <message>
+        <source>door %1 cannot have the fault &apos;%2&apos;</source>
+        <translation type="unfinished">la puerta %1 no puede tener el fallo &apos;%2&apos;</translation>
+    </message>
+    <message>
+        <source>Give it to a door of another kind or fitting.</source>
+        <translation type="unfinished">Póngalo en una puerta de otro tipo o con otro equipamiento.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; and &apos;%2&apos; would hide one another on one door</source>
+        <translation type="unfinished">&apos;%1&apos; y &apos;%2&apos; se ocultarían el uno al otro en la misma puerta</translation>
+    </message>
+    <message>
+        <source>Give one of them to another door.</source>
+        <translation type="unfinished">Ponga uno de ellos en otra puerta.</translation>
+    </message>
+    <message>
+        <source>stands without &quot;drawn&quot;: nothing is drawn</source>
+        <translation type="unfinished">figura sin &quot;drawn&quot;: no se sortea nada</translation>
+    </message>
+    <message>
+        <source>Say how many faults are drawn.</source>
+        <translation type="unfinished">Indique cuántos fallos se sortean.</translation>
+    </message>
+    <message>
+        <source>only %1 faults more can be put into these doors</source>
+        <translation type="unfinished">en estas puertas solo caben %1 fallos más</translation>
+    </message>
+    <message>
+        <source>Draw fewer, or name more doors.</source>
+        <translation type="unfinished">Sortee menos o nombre más puertas.</translation>
+    </message>
+    <message>
+        <source>is missing: an exam says what passes it</source>
+        <translation type="unfinished">falta: un examen indica con cuánto se aprueba</translation>
+    </message>
+    <message>
+        <source>Add it, 1 to 100.</source>
+        <translation type="unfinished">Añádalo, de 1 a 100.</translation>
+    </message>
+    <message>
+        <source>only an exam is passed or failed</source>
+        <translation type="unfinished">solo un examen se aprueba o se suspende</translation>
+    </message>
+    <message>
+        <source>Take it out, or write &quot;exam&quot; as the level.</source>
+        <translation type="unfinished">Quítelo o escriba &quot;exam&quot; como nivel.</translation>
+    </message>
+    <message>
+        <source>this must be an object of doors</source>
+        <translation type="unfinished">esto debe ser un objeto de puertas</translation>
+    </message>
+    <message>
+        <source>Write it like {&quot;P-01&quot;: {&quot;plate&quot;: &quot;A-60&quot;}}.</source>
+        <translation type="unfinished">Escríbalo como {&quot;P-01&quot;: {&quot;plate&quot;: &quot;A-60&quot;}}.</translation>
+    </message>
+    <message>
+        <source>the exercise has no door of this number</source>
+        <translation type="unfinished">el ejercicio no tiene ninguna puerta con este número</translation>
+    </message>
+    <message>
+        <source>door %1 is not released this way</source>
+        <translation type="unfinished">la puerta %1 no se acciona de este modo</translation>
+    </message>
+    <message>
+        <source>Write one of: %2.</source>
+        <translation type="unfinished">Escriba uno de estos: %2.</translation>
+    </message>
+    <message>
+        <source>a time must be from 0 to %1 seconds</source>
+        <translation type="unfinished">un tiempo debe estar entre 0 y %1 segundos</translation>
+    </message>
+    <message>
+        <source>Give seconds after the release.</source>
+        <translation type="unfinished">Indique los segundos desde el accionamiento.</translation>
+    </message>
+    <message>
+        <source>this is no moment</source>
+        <translation type="unfinished">esto no es una fecha con hora</translation>
+    </message>
+    <message>
+        <source>Write it like 2026-11-26T10:42:00+01:00.</source>
+        <translation type="unfinished">Escríbala como 2026-11-26T10:42:00+01:00.</translation>
+    </message>
+    <message>
+        <source>a delay is no number: NOT kept</source>
+        <translation type="unfinished">un retraso no es un número: NO conservado</translation>
+    </message>
+    <message>
+        <source>Please report this.</source>
+        <translation type="unfinished">Comuníquelo, por favor.</translation>
+    </message>
+    <message>
+        <source>could not be taken away</source>
+        <translation type="unfinished">no se pudo eliminar</translation>
+    </message>
+    <message>
+        <source>Look whether the folder can be written to.</source>
+        <translation type="unfinished">Mire si se puede escribir en la carpeta.</translation>
+    </message>
+    <message>
+        <source>an exercise of this id ships with the program</source>
+        <translation type="unfinished">el programa ya trae un ejercicio con este id</translation>
+    </message>
+    <message>
+        <source>Give yours another id.</source>
+        <translation type="unfinished">Dé otro id al suyo.</translation>
+    </message>
+    <message>
+        <source>another exercise of this id is kept here already</source>
+        <translation type="unfinished">aquí ya se guarda otro ejercicio con este id</translation>
+    </message>
+    <message>
+        <source>Give yours another id, or take away %1.</source>
+        <translation type="unfinished">Dé otro id al suyo o elimine %1.</translation>
+    </message>
+    <message>
+        <source>this exercise is not sealed</source>
+        <translation type="unfinished">este ejercicio no está sellado</translation>
+    </message>
+    <message>
+        <source>Give the word.</source>
+        <translation type="unfinished">Indique la palabra.</translation>
+    </message>
+    <message>
+        <source>it must have at least %1 characters</source>
+        <translation type="unfinished">debe tener al menos %1 caracteres</translation>
+    </message>
+    <message>
+        <source>Choose a longer one, best several words.</source>
+        <translation type="unfinished">Elija una más larga, mejor varias palabras.</translation>
+    </message>
+    <message>
+        <source>this machine has too little memory free for the word</source>
+        <translation type="unfinished">este equipo tiene muy poca memoria libre para la palabra</translation>
+    </message>
+    <message>
+        <source>the word does not open it: it is not the word it was sealed with, or the file was changed after it was sealed</source>
+        <translation type="unfinished">la palabra no lo abre: no es la palabra con que se selló, o el archivo se modificó después de sellarlo</translation>
+    </message>
+    <message>
+        <source>Type the word as the instructor chose it, or have the file given again.</source>
+        <translation type="unfinished">Escriba la palabra tal como la eligió el instructor o pida que le den el archivo de nuevo.</translation>
+    </message>
+    <message>
+        <source>the seal is damaged</source>
+        <translation type="unfinished">el sello está dañado</translation>
+    </message>
+    <message>
+        <source>Have the file given again.</source>
+        <translation type="unfinished">Pida que le den el archivo de nuevo.</translation>
+    </message>
+    <message>
+        <source>this seal is of another form than this program knows</source>
+        <translation type="unfinished">este sello tiene una forma distinta de la que conoce este programa</translation>
+    </message>
+    <message>
+        <source>Update this program, or have the exercise sealed anew.</source>
+        <translation type="unfinished">Actualice este programa o pida que sellen de nuevo el ejercicio.</translation>
+    </message>
+    <message>
+        <source>a sealed exercise has faults in the open</source>
+        <translation type="unfinished">un ejercicio sellado tiene fallos a la vista</translation>
+    </message>
+    <message>
+        <source>Have the exercise sealed anew.</source>
+        <translation type="unfinished">Pida que sellen de nuevo el ejercicio.</translation>
+    </message>
+    <message>
+        <source>what stands open in it was changed after it was sealed: title, words, level, doors or mark</source>
+        <translation type="unfinished">lo que lleva a la vista se modificó después de sellarlo: título, texto, nivel, puertas o nota</translation>
+    </message>
+    <message>
+        <source>it could not be put together: %1</source>
+        <translation type="unfinished">no se pudo componer: %1</translation>
+    </message>
+    <message>
+        <source>its bytes cannot be had</source>
+        <translation type="unfinished">no se pueden obtener sus bytes</translation>
+    </message>
+    <message>
+        <source>not all of its bytes can be had</source>
+        <translation type="unfinished">no se pueden obtener todos sus bytes</translation>
+    </message>
+    <message>
+        <source>this is no handover file, or only a part of one</source>
+        <translation type="unfinished">esto no es un archivo de traspaso, o es solo una parte de uno</translation>
+    </message>
+    <message>
+        <source>Choose another file, or have it handed over again.</source>
+        <translation type="unfinished">Elija otro archivo o pida que se lo traspasen de nuevo.</translation>
+    </message>
+    <message>
+        <source>the file is damaged (%1)</source>
+        <translation type="unfinished">el archivo está dañado (%1)</translation>
+    </message>
+    <message>
+        <source>Have it handed over again.</source>
+        <translation type="unfinished">Pida que se lo traspasen de nuevo.</translation>
+    </message>
+    <message>
+        <source>an entry cannot be read</source>
+        <translation type="unfinished">no se puede leer una entrada</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read</source>
+        <translation type="unfinished">no se puede leer %1</translation>
+    </message>
+    <message>
+        <source>the entry %1 is there twice</source>
+        <translation type="unfinished">la entrada %1 figura dos veces</translation>
+    </message>
+    <message>
+        <source>the name of the entry &quot;%1&quot; leads out of the file</source>
+        <translation type="unfinished">el nombre de la entrada &quot;%1&quot; lleva fuera del archivo</translation>
+    </message>
+    <message>
+        <source>No handover file is made so; do not use it.</source>
+        <translation type="unfinished">Ningún archivo de traspaso se hace así; no lo use.</translation>
+    </message>
+    <message>
+        <source>the entry %1 would swell out of all proportion</source>
+        <translation type="unfinished">la entrada %1 se expandiría de forma desmesurada al descomprimirla</translation>
+    </message>
+    <message>
+        <source>%1 is missing from it</source>
+        <translation type="unfinished">le falta %1</translation>
+    </message>
+    <message>
+        <source>%1 is larger than %2 MB</source>
+        <translation type="unfinished">%1 ocupa más de %2 MB</translation>
+    </message>
+    <message>
+        <source>%1 is damaged</source>
+        <translation type="unfinished">%1 está dañado</translation>
+    </message>
+    <message>
+        <source>the signature does not fit the key of the device that signed it: contents.sha256 or contents.sig was changed</source>
+        <translation type="unfinished">la firma no corresponde a la clave del equipo que lo firmó: se modificó contents.sha256 o contents.sig</translation>
+    </message>
+    <message>
+        <source>key.pem is not the key that handover.json names</source>
+        <translation type="unfinished">key.pem no es la clave que indica handover.json</translation>
+    </message>
+    <message>
+        <source>the entry %1 belongs to no handover file</source>
+        <translation type="unfinished">la entrada %1 no es propia de un archivo de traspaso</translation>
+    </message>
+    <message>
+        <source>the entry %1 was added after it was signed</source>
+        <translation type="unfinished">la entrada %1 se añadió después de la firma</translation>
+    </message>
+    <message>
+        <source>%1 was changed after it was signed</source>
+        <translation type="unfinished">%1 se modificó después de la firma</translation>
+    </message>
+    <message>
+        <source>%1 does not have the hash it is named by</source>
+        <translation type="unfinished">%1 no tiene el hash que le da nombre</translation>
+    </message>
+    <message>
+        <source>the fact %1 is there twice, with different content</source>
+        <translation type="unfinished">el asiento %1 figura dos veces, con distinto contenido</translation>
+    </message>
+    <message>
+        <source>it does not hold as much as its first page says</source>
+        <translation type="unfinished">no contiene tanto como dice su primera página</translation>
+    </message>
+    <message>
+        <source>this comes from practice: nothing in it is a record of a vessel</source>
+        <translation type="unfinished">esto viene de la práctica: nada de lo que contiene es constancia de un buque</translation>
+    </message>
+    <message>
+        <source>%1 is the practice vessel, whose doors are not there</source>
+        <translation type="unfinished">%1 es el buque de práctica, cuyas puertas no existen</translation>
+    </message>
+    <message>
+        <source>this is no handover file</source>
+        <translation type="unfinished">esto no es un archivo de traspaso</translation>
+    </message>
+    <message>
+        <source>this file comes from a newer program (form %1; this one reads up to %2)</source>
+        <translation type="unfinished">este archivo viene de un programa más nuevo (forma %1; este lee hasta la %2)</translation>
+    </message>
+    <message>
+        <source>Update this program, or take the file in with the newer one.</source>
+        <translation type="unfinished">Actualice este programa o incorpore el archivo con el más nuevo.</translation>
+    </message>
+    <message>
+        <source>this must be a list</source>
+        <translation type="unfinished">esto debe ser una lista</translation>
+    </message>
+    <message>
+        <source>arrangements are numbered from 1</source>
+        <translation type="unfinished">las disposiciones se numeran desde 1</translation>
+    </message>
+    <message>
+        <source>this is not the key of a device</source>
+        <translation type="unfinished">esto no es la clave de un equipo</translation>
+    </message>
+    <message>
+        <source>it would be larger than %1 MB</source>
+        <translation type="unfinished">ocuparía más de %1 MB</translation>
+    </message>
+    <message>
+        <source>Give a copy of the whole register instead.</source>
+        <translation type="unfinished">Dé en su lugar una copia de todo el registro.</translation>
+    </message>
+    <message>
+        <source>the file is about another vessel than this register, which is about %1 %2</source>
+        <translation type="unfinished">el archivo trata de un buque distinto del de este registro, que es %1 %2</translation>
+    </message>
+    <message>
+        <source>Open the register of that vessel, or begin a new one.</source>
+        <translation type="unfinished">Abra el registro de ese buque o empiece uno nuevo.</translation>
+    </message>
+    <message>
+        <source>Copy all 64 digits as the other tablet shows them.</source>
+        <translation type="unfinished">Copie los 64 caracteres tal como los muestra la otra tableta.</translation>
+    </message>
+    <message>
+        <source>the sealed file is damaged</source>
+        <translation type="unfinished">el archivo sellado está dañado</translation>
+    </message>
+    <message>
+        <source>this file is sealed for one device</source>
+        <translation type="unfinished">este archivo está sellado para un equipo</translation>
+    </message>
+    <message>
+        <source>Look at it with the register of the device it is meant for.</source>
+        <translation type="unfinished">Véalo con el registro del equipo al que va destinado.</translation>
+    </message>
+    <message>
+        <source>this file is sealed for another device, the one whose key has the fingerprint %1</source>
+        <translation type="unfinished">este archivo está sellado para otro equipo, aquel cuya clave tiene la huella %1</translation>
+    </message>
+    <message>
+        <source>Open it there, or have it sealed for this device, whose fingerprint is %2.</source>
+        <translation type="unfinished">Ábralo allí o pida que lo sellen para este equipo, cuya huella es %2.</translation>
+    </message>
+    <message>
+        <source>the computer gives no random numbers</source>
+        <translation type="unfinished">el equipo no da números aleatorios</translation>
+    </message>
+    <message>
+        <source>Start the computer again.</source>
+        <translation type="unfinished">Reinicie el equipo.</translation>
+    </message>
+    <message>
+        <source>the file says that it comes from this very device, but its key has the fingerprint %1, which is not this device&apos;s</source>
+        <translation type="unfinished">el archivo dice que viene de este mismo equipo, pero su clave tiene la huella %1, que no es la de este equipo</translation>
+    </message>
+    <message>
+        <source>Do not take it; find out who made it.</source>
+        <translation type="unfinished">No lo incorpore; averigüe quién lo hizo.</translation>
+    </message>
+    <message>
+        <source>it comes with another key than the one accepted for it: the fingerprint %1 instead of %2</source>
+        <translation type="unfinished">viene con una clave distinta de la aceptada para él: la huella %1 en vez de %2</translation>
+    </message>
+    <message>
+        <source>Do not take it before you have asked whoever has that tablet; if its key really is new, take the old acceptance back first.</source>
+        <translation type="unfinished">No lo incorpore antes de preguntar a quien tenga esa tableta; si su clave es de verdad nueva, retire primero la aceptación anterior.</translation>
+    </message>
+    <message>
+        <source>it accepts, in the name of this device, a key that nobody here has accepted: key %1 of device %2, fingerprint %3</source>
+        <translation type="unfinished">acepta, en nombre de este equipo, una clave que aquí nadie ha aceptado: clave %1 del equipo %2, huella %3</translation>
+    </message>
+    <message>
+        <source>If this register was put back from a backup, compare that key as well and accept it; else do not take the file.</source>
+        <translation type="unfinished">Si este registro se recuperó de una copia de seguridad, compare también esa clave y acéptela; si no, no incorpore el archivo.</translation>
+    </message>
+    <message>
+        <source>nobody here has accepted its key yet; it has the fingerprint %1</source>
+        <translation type="unfinished">aquí nadie ha aceptado aún su clave; tiene la huella %1</translation>
+    </message>
+    <message>
+        <source>Compare the fingerprint with what that tablet shows, and accept it.</source>
+        <translation type="unfinished">Compare la huella con la que muestra esa tableta y acéptela.</translation>
+    </message>
+    <message>
+        <source>there is no such walkdown to sign</source>
+        <translation type="unfinished">no existe ese recorrido para firmarlo</translation>
+    </message>
+    <message>
+        <source>Choose another.</source>
+        <translation type="unfinished">Elija otro.</translation>
+    </message>
+    <message>
+        <source>Do not rely on this signature.</source>
+        <translation type="unfinished">No se fíe de esta firma.</translation>
+    </message>
+    <message>
+        <source>Make the report again.</source>
+        <translation type="unfinished">Haga de nuevo el informe.</translation>
+    </message>
+    <message>
+        <source>it rests on %1 facts of device %2 up to %3; %4 are here</source>
+        <translation type="unfinished">se basa en %1 asientos del equipo %2 hasta %3; aquí hay %4</translation>
+    </message>
+    <message>
+        <source>the facts it rests on are not what they were then</source>
+        <translation type="unfinished">los asientos en que se basa no son los que eran entonces</translation>
+    </message>
+    <message>
+        <source>the signature does not fit its key and what it says</source>
+        <translation type="unfinished">la firma no corresponde a su clave ni a lo que dice</translation>
+    </message>
+    <message>
+        <source>it was made with another key than that of its device</source>
+        <translation type="unfinished">se hizo con una clave distinta de la de su equipo</translation>
+    </message>
+    <message>
+        <source>its bytes were changed</source>
+        <translation type="unfinished">sus bytes se modificaron</translation>
+    </message>
+    <message>
+        <source>Take it over again from another tablet.</source>
+        <translation type="unfinished">Tráigala de nuevo de otra tableta.</translation>
+    </message>
+    <message>
+        <source>it takes something back but does not say what</source>
+        <translation type="unfinished">retira algo, pero no dice qué</translation>
+    </message>
+    <message>
+        <source>No program of ours writes this.</source>
+        <translation type="unfinished">Ningún programa nuestro escribe esto.</translation>
+    </message>
+    <message>
+        <source>the fact it replaces, %1, is not here</source>
+        <translation type="unfinished">el asiento al que sustituye, %1, no está aquí</translation>
+    </message>
+    <message>
+        <source>it replaces %1, which replaces it in turn</source>
+        <translation type="unfinished">sustituye a %1, que a su vez lo sustituye</translation>
+    </message>
+    <message>
+        <source>it replaces %1, which is about something else</source>
+        <translation type="unfinished">sustituye a %1, que trata de otra cosa</translation>
+    </message>
+    <message>
+        <source>%1 line %2</source>
+        <translation type="unfinished">%1 línea %2</translation>
+    </message>
+    <message>
+        <source>%1 line %2, column %3</source>
+        <translation type="unfinished">%1 línea %2, columna %3</translation>
+    </message>
+    <message>
+        <source>%1, column %2</source>
+        <translation type="unfinished">%1, columna %2</translation>
+    </message>
+    <message>
+        <source>%1 line %2, column %3 (%4)</source>
+        <translation type="unfinished">%1 línea %2, columna %3 (%4)</translation>
+    </message>
+    <message>
+        <source>%1 line %2 (%3)</source>
+        <translation type="unfinished">%1 línea %2 (%3)</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation type="unfinished">%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation type="unfinished">%1 en %2</translation>
+    </message>
+    <message>
+        <source>%1 at its top</source>
+        <translation type="unfinished">%1, en su nivel superior</translation>
+    </message>
+    <message>
+        <source>built-in %1</source>
+        <translation type="unfinished">%1 del programa</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished">%1, %2</translation>
+    </message>
+    <message>
+        <source>door (no number)</source>
+        <translation type="unfinished">puerta (sin número)</translation>
+    </message>
+    <message>
+        <source>deck %1</source>
+        <translation type="unfinished">cubierta %1</translation>
+    </message>
+    <message>
+        <source>zone %1</source>
+        <translation type="unfinished">zona %1</translation>
+    </message>
+    <message>
+        <source>boundary %1</source>
+        <translation type="unfinished">contorno %1</translation>
+    </message>
+    <message>
+        <source>vessel</source>
+        <translation type="unfinished">buque</translation>
+    </message>
+    <message>
+        <source>vessel %1</source>
+        <translation type="unfinished">buque %1</translation>
+    </message>
+    <message>
+        <source>vessel %1 %2</source>
+        <translation type="unfinished">buque %1 %2</translation>
+    </message>
+    <message>
+        <source>fact %1</source>
+        <translation type="unfinished">asiento %1</translation>
+    </message>
+    <message>
+        <source>signature %1</source>
+        <translation type="unfinished">firma %1</translation>
+    </message>
+    <message>
+        <source>report %1</source>
+        <translation type="unfinished">informe %1</translation>
+    </message>
+    <message>
+        <source>photograph %1</source>
+        <translation type="unfinished">foto %1</translation>
+    </message>
+    <message>
+        <source>device %1</source>
+        <translation type="unfinished">equipo %1</translation>
+    </message>
+    <message>
+        <source>device %1 (%2)</source>
+        <translation type="unfinished">equipo %1 (%2)</translation>
+    </message>
+    <message>
+        <source>key %1</source>
+        <translation type="unfinished">clave %1</translation>
+    </message>
+    <message>
+        <source>this device&apos;s key</source>
+        <translation type="unfinished">la clave de este equipo</translation>
+    </message>
+    <message>
+        <source>register</source>
+        <translation type="unfinished">registro</translation>
+    </message>
+    <message>
+        <source>handover file</source>
+        <translation type="unfinished">archivo de traspaso</translation>
+    </message>
+    <message>
+        <source>handover</source>
+        <translation type="unfinished">traspaso</translation>
+    </message>
+    <message>
+        <source>practice</source>
+        <translation type="unfinished">práctica</translation>
+    </message>
+    <message>
+        <source>photograph</source>
+        <translation type="unfinished">foto</translation>
+    </message>
+    <message>
+        <source>walkdown %1</source>
+        <translation type="unfinished">recorrido %1</translation>
+    </message>
+    <message>
+        <source>report</source>
+        <translation type="unfinished">informe</translation>
+    </message>
+    <message>
+        <source>door record</source>
+        <translation type="unfinished">ficha de la puerta</translation>
+    </message>
+    <message>
+        <source>paper form</source>
+        <translation type="unfinished">formulario en papel</translation>
+    </message>
+    <message>
+        <source>attempt</source>
+        <translation type="unfinished">intento</translation>
+    </message>
+    <message>
+        <source>the instructor&apos;s word</source>
+        <translation type="unfinished">la palabra del instructor</translation>
+    </message>
+    <message>
+        <source>stopped as asked: nothing was changed</source>
+        <translation type="unfinished">parado, como se pidió: no se cambió nada</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>Did you mean &quot;%1&quot;?</source>
+        <translation type="unfinished">¿Quería decir &quot;%1&quot;?</translation>
+    </message>
+    <message>
+        <source>Did you mean &quot;%1&quot; or &quot;%2&quot;?</source>
+        <translation type="unfinished">¿Quería decir &quot;%1&quot; o &quot;%2&quot;?</translation>
+    </message>
+    <message>
+        <source>Did you mean &quot;%1&quot;, &quot;%2&quot; or &quot;%3&quot;?</source>
+        <translation type="unfinished">¿Quería decir &quot;%1&quot;, &quot;%2&quot; o &quot;%3&quot;?</translation>
+    </message>
+    <message>
+        <source>there is no such file</source>
+        <translation type="unfinished">no existe tal archivo</translation>
+    </message>
+    <message>
+        <source>Check its name and folder.</source>
+        <translation type="unfinished">Compruebe su nombre y su carpeta.</translation>
+    </message>
+    <message>
+        <source>this is a folder, not a file</source>
+        <translation type="unfinished">esto es una carpeta, no un archivo</translation>
+    </message>
+    <message>
+        <source>Name the file in it.</source>
+        <translation type="unfinished">Indique el archivo que está en ella.</translation>
+    </message>
+    <message>
+        <source>this is not a file that can be read</source>
+        <translation type="unfinished">esto no es un archivo que se pueda leer</translation>
+    </message>
+    <message>
+        <source>Copy it to a folder of yours.</source>
+        <translation type="unfinished">Cópielo a una carpeta suya.</translation>
+    </message>
+    <message>
+        <source>the file is larger than %1 MB</source>
+        <translation type="unfinished">el archivo ocupa más de %1 MB</translation>
+    </message>
+    <message>
+        <source>Choose the right file.</source>
+        <translation type="unfinished">Elija el archivo correcto.</translation>
+    </message>
+    <message>
+        <source>the file cannot be opened</source>
+        <translation type="unfinished">no se puede abrir el archivo</translation>
+    </message>
+    <message>
+        <source>Ask for permission to read it.</source>
+        <translation type="unfinished">Pida permiso para leerlo.</translation>
+    </message>
+    <message>
+        <source>the file could not be read to its end</source>
+        <translation type="unfinished">no se pudo leer el archivo hasta el final</translation>
+    </message>
+    <message>
+        <source>Try again, or copy it first.</source>
+        <translation type="unfinished">Vuelva a intentarlo o cópielo primero.</translation>
+    </message>
+    <message>
+        <source>Give a file name.</source>
+        <translation type="unfinished">Dé un nombre de archivo.</translation>
+    </message>
+    <message>
+        <source>there is a file of this name already: NOT replaced</source>
+        <translation type="unfinished">ya hay un archivo con este nombre: NO sustituido</translation>
+    </message>
+    <message>
+        <source>Give another name, or say that it may be replaced.</source>
+        <translation type="unfinished">Dé otro nombre o indique que se puede sustituir.</translation>
+    </message>
+    <message>
+        <source>this is the register itself: NOT written over</source>
+        <translation type="unfinished">este es el registro mismo: NO sobrescrito</translation>
+    </message>
+    <message>
+        <source>Give another name.</source>
+        <translation type="unfinished">Dé otro nombre.</translation>
+    </message>
+    <message>
+        <source>cannot be written here: %1</source>
+        <translation type="unfinished">no se puede escribir aquí: %1</translation>
+    </message>
+    <message>
+        <source>not all of it could be written: %1</source>
+        <translation type="unfinished">no se pudo escribir todo: %1</translation>
+    </message>
+    <message>
+        <source>it could not be flushed to the storage: %1</source>
+        <translation type="unfinished">no se pudo volcar al almacenamiento: %1</translation>
+    </message>
+    <message>
+        <source>the written file could not be closed: %1</source>
+        <translation type="unfinished">no se pudo cerrar el archivo escrito: %1</translation>
+    </message>
+    <message>
+        <source>the written file could not take its place: %1</source>
+        <translation type="unfinished">no se pudo poner en su lugar el archivo escrito: %1</translation>
+    </message>
+    <message>
+        <source>Choose another place; what was there before is untouched.</source>
+        <translation type="unfinished">Elija otro lugar; lo que había antes sigue intacto.</translation>
+    </message>
+    <message>
+        <source>it is written, but its folder could not be flushed: %1</source>
+        <translation type="unfinished">está escrito, pero no se pudo volcar su carpeta: %1</translation>
+    </message>
+    <message>
+        <source>Write it once more before the power goes.</source>
+        <translation type="unfinished">Escríbalo otra vez antes de que se corte la energía.</translation>
+    </message>
+    <message>
+        <source>could not be taken away: %1</source>
+        <translation type="unfinished">no se pudo eliminar: %1</translation>
+    </message>
+    <message>
+        <source>its folder could not be flushed: %1</source>
+        <translation type="unfinished">no se pudo volcar su carpeta: %1</translation>
+    </message>
+    <message>
+        <source>A vessel&apos;s register is far smaller; choose the right file.</source>
+        <translation type="unfinished">El registro de un buque es mucho menor; elija el archivo correcto.</translation>
+    </message>
+    <message>
+        <source>the file is written in UTF-16, not in UTF-8</source>
+        <translation type="unfinished">el archivo está escrito en UTF-16, no en UTF-8</translation>
+    </message>
+    <message>
+        <source>Save it as CSV UTF-8.</source>
+        <translation type="unfinished">Guárdelo como CSV UTF-8.</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation type="unfinished">el archivo está vacío</translation>
+    </message>
+    <message>
+        <source>Export a register to see the tables it needs.</source>
+        <translation type="unfinished">Exporte un registro para ver las tablas que necesita.</translation>
+    </message>
+    <message>
+        <source>text stands before or after the quotes of a cell</source>
+        <translation type="unfinished">hay texto antes o después de las comillas de una celda</translation>
+    </message>
+    <message>
+        <source>Put one quote at each end of the cell and double any quote inside it, or save the table as CSV again from the spreadsheet.</source>
+        <translation type="unfinished">Ponga una comilla en cada extremo de la celda y doble toda comilla que haya dentro, o guarde de nuevo la tabla como CSV desde la hoja de cálculo.</translation>
+    </message>
+    <message>
+        <source>a quoted cell is not closed before the file ends</source>
+        <translation type="unfinished">una celda entre comillas no se cierra antes del fin del archivo</translation>
+    </message>
+    <message>
+        <source>byte %1 is not UTF-8</source>
+        <translation type="unfinished">el byte %1 no es UTF-8</translation>
+    </message>
+    <message>
+        <source>Save the file as CSV UTF-8.</source>
+        <translation type="unfinished">Guarde el archivo como CSV UTF-8.</translation>
+    </message>
+    <message>
+        <source>the cell is empty</source>
+        <translation type="unfinished">la celda está vacía</translation>
+    </message>
+    <message>
+        <source>Fill it in.</source>
+        <translation type="unfinished">Rellénela.</translation>
+    </message>
+    <message>
+        <source>Write digits with a point, such as 71.40, without a unit.</source>
+        <translation type="unfinished">Escriba cifras con punto, como 71.40, sin unidad.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a whole number</source>
+        <translation type="unfinished">&quot;%1&quot; no es un número entero</translation>
+    </message>
+    <message>
+        <source>Write digits only, such as 1200.</source>
+        <translation type="unfinished">Escriba solo cifras, como 1200.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is neither yes nor no</source>
+        <translation type="unfinished">&quot;%1&quot; no es ni yes ni no</translation>
+    </message>
+    <message>
+        <source>Write yes or no.</source>
+        <translation type="unfinished">Escriba yes o no.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a date</source>
+        <translation type="unfinished">&quot;%1&quot; no es una fecha</translation>
+    </message>
+    <message>
+        <source>Write it as YYYY-MM-DD, such as 2015-03-01, or leave it empty.</source>
+        <translation type="unfinished">Escríbala como YYYY-MM-DD, por ejemplo 2015-03-01, o déjela vacía.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not known here</source>
+        <translation type="unfinished">&quot;%1&quot; no se conoce aquí</translation>
+    </message>
+    <message>
+        <source>this is not JSON</source>
+        <translation type="unfinished">esto no es JSON</translation>
+    </message>
+    <message>
+        <source>Look for a missing comma, quote or bracket just before this place; the file must be UTF-8.</source>
+        <translation type="unfinished">Busque una coma, una comilla, una llave o un corchete que falte justo antes de este lugar; el archivo debe estar en UTF-8.</translation>
+    </message>
+    <message>
+        <source>a number in it is too large to be read</source>
+        <translation type="unfinished">contiene un número demasiado grande para leerlo</translation>
+    </message>
+    <message>
+        <source>Correct it.</source>
+        <translation type="unfinished">Corríjalo.</translation>
+    </message>
+    <message>
+        <source>Ask whoever gave you the file for a good one.</source>
+        <translation type="unfinished">Pida uno bueno a quien le dio el archivo.</translation>
+    </message>
+    <message>
+        <source>this field is given twice</source>
+        <translation type="unfinished">este campo figura dos veces</translation>
+    </message>
+    <message>
+        <source>this field is missing</source>
+        <translation type="unfinished">falta este campo</translation>
+    </message>
+    <message>
+        <source>Add it.</source>
+        <translation type="unfinished">Añádalo.</translation>
+    </message>
+    <message>
+        <source>this field is not known here</source>
+        <translation type="unfinished">este campo no se conoce aquí</translation>
+    </message>
+    <message>
+        <source>Take it out, or begin its name with &quot;x-&quot;.</source>
+        <translation type="unfinished">Quítelo o haga que su nombre empiece por &quot;x-&quot;.</translation>
+    </message>
+    <message>
+        <source>this field is empty</source>
+        <translation type="unfinished">este campo está vacío</translation>
+    </message>
+    <message>
+        <source>this list is empty</source>
+        <translation type="unfinished">esta lista está vacía</translation>
+    </message>
+    <message>
+        <source>Name at least one, or leave the field out.</source>
+        <translation type="unfinished">Indique al menos uno o deje fuera el campo.</translation>
+    </message>
+    <message>
+        <source>Write it in braces: {&quot;field&quot;: value}.</source>
+        <translation type="unfinished">Escríbalo entre llaves: {&quot;field&quot;: valor}.</translation>
+    </message>
+    <message>
+        <source>this must be a list of texts</source>
+        <translation type="unfinished">esto debe ser una lista de textos</translation>
+    </message>
+    <message>
+        <source>Write it in brackets: [&quot;one&quot;, &quot;two&quot;].</source>
+        <translation type="unfinished">Escríbala entre corchetes: [&quot;uno&quot;, &quot;dos&quot;].</translation>
+    </message>
+    <message>
+        <source>this must be a text</source>
+        <translation type="unfinished">esto debe ser un texto</translation>
+    </message>
+    <message>
+        <source>Write it in quotes.</source>
+        <translation type="unfinished">Escríbalo entre comillas.</translation>
+    </message>
+    <message>
+        <source>this must be a number</source>
+        <translation type="unfinished">esto debe ser un número</translation>
+    </message>
+    <message>
+        <source>Write it without quotes, with a point.</source>
+        <translation type="unfinished">Escríbalo sin comillas, con punto.</translation>
+    </message>
+    <message>
+        <source>this must be a whole number from %1 to %2</source>
+        <translation type="unfinished">esto debe ser un número entero de %1 a %2</translation>
+    </message>
+    <message>
+        <source>Write digits only, without quotes.</source>
+        <translation type="unfinished">Escriba solo cifras, sin comillas.</translation>
+    </message>
+    <message>
+        <source>this must be true or false</source>
+        <translation type="unfinished">esto debe ser true o false</translation>
+    </message>
+    <message>
+        <source>Write YYYY-MM-DD.</source>
+        <translation type="unfinished">Escriba YYYY-MM-DD.</translation>
+    </message>
+    <message>
+        <source>boundary %1 (%2)</source>
+        <translation type="unfinished">contorno %1 (%2)</translation>
+    </message>
+    <message>
+        <source>boundary %1 by the approved plan, %2 by %3</source>
+        <translation type="unfinished">contorno %1 según el plano aprobado, %2 según %3</translation>
+    </message>
+    <message>
+        <source>%1: NOT saved</source>
+        <translation type="unfinished">%1: NO guardado</translation>
+    </message>
+    <message>
+        <source>%1: NOT adopted</source>
+        <translation type="unfinished">%1: NO adoptada</translation>
+    </message>
+    <message>
+        <source>%1: NOT taken in</source>
+        <translation type="unfinished">%1: NO incorporado</translation>
+    </message>
+    <message>
+        <source>stopped as asked</source>
+        <translation type="unfinished">parado, como se pidió</translation>
+    </message>
+    <message>
+        <source>it refers to something that is not in this register</source>
+        <translation type="unfinished">remite a algo que no está en este registro</translation>
+    </message>
+    <message>
+        <source>Record what it refers to first.</source>
+        <translation type="unfinished">Registre primero aquello a lo que remite.</translation>
+    </message>
+    <message>
+        <source>what is recorded is never changed or deleted (%1)</source>
+        <translation type="unfinished">lo registrado no se modifica ni se borra nunca (%1)</translation>
+    </message>
+    <message>
+        <source>Record a correction instead.</source>
+        <translation type="unfinished">Registre en su lugar una corrección.</translation>
+    </message>
+    <message>
+        <source>a text holds bytes that are no valid text, or a value is of the wrong kind</source>
+        <translation type="unfinished">un texto contiene bytes que no son texto válido, o un valor es de otro tipo</translation>
+    </message>
+    <message>
+        <source>Enter it again.</source>
+        <translation type="unfinished">Introdúzcalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>a value is missing or is not a number (%1)</source>
+        <translation type="unfinished">falta un valor o no es un número (%1)</translation>
+    </message>
+    <message>
+        <source>it is there twice (%1)</source>
+        <translation type="unfinished">figura dos veces (%1)</translation>
+    </message>
+    <message>
+        <source>Leave one of the two out.</source>
+        <translation type="unfinished">Quite uno de los dos.</translation>
+    </message>
+    <message>
+        <source>a value is not one the register allows (%1)</source>
+        <translation type="unfinished">un valor no es de los que admite el registro (%1)</translation>
+    </message>
+    <message>
+        <source>this is no vessel register</source>
+        <translation type="unfinished">esto no es el registro de un buque</translation>
+    </message>
+    <message>
+        <source>it is too large for the register</source>
+        <translation type="unfinished">es demasiado grande para el registro</translation>
+    </message>
+    <message>
+        <source>Use a smaller photograph or a shorter text.</source>
+        <translation type="unfinished">Use una foto más pequeña o un texto más corto.</translation>
+    </message>
+    <message>
+        <source>%1 (SQLite %2)</source>
+        <translation type="unfinished">%1 (SQLite %2)</translation>
+    </message>
+    <message>
+        <source>Try again; if it comes back, open the last backup.</source>
+        <translation type="unfinished">Vuelva a intentarlo; si se repite, abra la última copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>Qt&apos;s SQLite driver is not installed</source>
+        <translation type="unfinished">el controlador SQLite de Qt no está instalado</translation>
+    </message>
+    <message>
+        <source>Install the package libqt6sql6-sqlite.</source>
+        <translation type="unfinished">Instale el paquete libqt6sql6-sqlite.</translation>
+    </message>
+    <message>
+        <source>Qt&apos;s SQLite driver is not usable</source>
+        <translation type="unfinished">el controlador SQLite de Qt no se puede usar</translation>
+    </message>
+    <message>
+        <source>there is no file layer of that name</source>
+        <translation type="unfinished">no existe ninguna capa de archivos con ese nombre</translation>
+    </message>
+    <message>
+        <source>the register is missing but &quot;%1&quot; beside it holds entries of it</source>
+        <translation type="unfinished">falta el registro, pero &quot;%1&quot;, junto a él, contiene entradas suyas</translation>
+    </message>
+    <message>
+        <source>Put the register back beside it, or move that file away to begin a new register.</source>
+        <translation type="unfinished">Vuelva a poner el registro junto a ese archivo, o llévese ese archivo a otro lugar para empezar un registro nuevo.</translation>
+    </message>
+    <message>
+        <source>the folder does not exist</source>
+        <translation type="unfinished">la carpeta no existe</translation>
+    </message>
+    <message>
+        <source>Make the folder or choose another place.</source>
+        <translation type="unfinished">Cree la carpeta o elija otro lugar.</translation>
+    </message>
+    <message>
+        <source>you may not write to this folder</source>
+        <translation type="unfinished">usted no tiene permiso para escribir en esta carpeta</translation>
+    </message>
+    <message>
+        <source>Choose another folder.</source>
+        <translation type="unfinished">Elija otra carpeta.</translation>
+    </message>
+    <message>
+        <source>the new register cannot be put in its place</source>
+        <translation type="unfinished">no se puede poner en su lugar el registro nuevo</translation>
+    </message>
+    <message>
+        <source>the disk reports a fault</source>
+        <translation type="unfinished">el disco comunica un fallo</translation>
+    </message>
+    <message>
+        <source>Try again; if it comes back, choose another disk.</source>
+        <translation type="unfinished">Vuelva a intentarlo; si se repite, elija otro disco.</translation>
+    </message>
+    <message>
+        <source>this is not a file</source>
+        <translation type="unfinished">esto no es un archivo</translation>
+    </message>
+    <message>
+        <source>you may not read this file</source>
+        <translation type="unfinished">usted no tiene permiso para leer este archivo</translation>
+    </message>
+    <message>
+        <source>Copy it to a folder of your own and open it there.</source>
+        <translation type="unfinished">Cópielo a una carpeta suya y ábralo allí.</translation>
+    </message>
+    <message>
+        <source>the register lies in a read-only place; nothing could be recorded</source>
+        <translation type="unfinished">el registro está en un lugar de solo lectura; no se podría registrar nada</translation>
+    </message>
+    <message>
+        <source>the file is empty; it is no vessel register</source>
+        <translation type="unfinished">el archivo está vacío; no es el registro de un buque</translation>
+    </message>
+    <message>
+        <source>Delete it to begin a new register of this name, or choose another file.</source>
+        <translation type="unfinished">Bórrelo para empezar un registro nuevo con este nombre o elija otro archivo.</translation>
+    </message>
+    <message>
+        <source>this is no vessel register of Latchround</source>
+        <translation type="unfinished">esto no es un registro de buque de Latchround</translation>
+    </message>
+    <message>
+        <source>the register was written by a newer program (version %1; this one knows up to %2)</source>
+        <translation type="unfinished">el registro lo escribió un programa más nuevo (versión %1; este conoce hasta la %2)</translation>
+    </message>
+    <message>
+        <source>Update this program, then open it again.</source>
+        <translation type="unfinished">Actualice este programa y ábralo de nuevo.</translation>
+    </message>
+    <message>
+        <source>the register was never finished</source>
+        <translation type="unfinished">el registro no se terminó de crear</translation>
+    </message>
+    <message>
+        <source>SQLite does not accept &quot;%1&quot; here (it answers %2), so entries would not be safe</source>
+        <translation type="unfinished">SQLite no acepta aquí &quot;%1&quot; (responde %2), así que las entradas no estarían a salvo</translation>
+    </message>
+    <message>
+        <source>Copy the register to a disk of this computer and open it there.</source>
+        <translation type="unfinished">Copie el registro a un disco de este equipo y ábralo allí.</translation>
+    </message>
+    <message>
+        <source>this disk cannot hold a write-ahead log</source>
+        <translation type="unfinished">este disco no admite un diario de escritura anticipada</translation>
+    </message>
+    <message>
+        <source>another program of another version writes in it</source>
+        <translation type="unfinished">otro programa de otra versión escribe en él</translation>
+    </message>
+    <message>
+        <source>Close it there, then open it here.</source>
+        <translation type="unfinished">Ciérrelo allí y ábralo aquí después.</translation>
+    </message>
+    <message>
+        <source>bringing the register to this program&apos;s form would leave rows of %1 without what they refer to: NOT changed</source>
+        <translation type="unfinished">pasar el registro a la forma de este programa dejaría filas de %1 sin aquello a lo que remiten: NO modificado</translation>
+    </message>
+    <message>
+        <source>Open it with the program that wrote it.</source>
+        <translation type="unfinished">Ábralo con el programa que lo escribió.</translation>
+    </message>
+    <message>
+        <source>the file is damaged: %1</source>
+        <translation type="unfinished">el archivo está dañado: %1</translation>
+    </message>
+    <message>
+        <source>a row of %1 refers to nothing</source>
+        <translation type="unfinished">una fila de %1 no remite a nada</translation>
+    </message>
+    <message>
+        <source>fact %1 is only half there</source>
+        <translation type="unfinished">el asiento %1 está solo a medias</translation>
+    </message>
+    <message>
+        <source>this is a practice register: nothing in it is a record of a vessel</source>
+        <translation type="unfinished">este es un registro de práctica: nada de lo que contiene es constancia de un buque</translation>
+    </message>
+    <message>
+        <source>Take the file into the register of its vessel.</source>
+        <translation type="unfinished">Incorpore el archivo en el registro de su buque.</translation>
+    </message>
+    <message>
+        <source>Sign and hand over in the register of a vessel.</source>
+        <translation type="unfinished">Firme y traspase en el registro de un buque.</translation>
+    </message>
+    <message>
+        <source>this is the register of a vessel: nobody practises in it</source>
+        <translation type="unfinished">este es el registro de un buque: en él no practica nadie</translation>
+    </message>
+    <message>
+        <source>a practice register holds the practice vessel alone</source>
+        <translation type="unfinished">un registro de práctica contiene solo el buque de práctica</translation>
+    </message>
+    <message>
+        <source>Import it into a register of its own.</source>
+        <translation type="unfinished">Impórtelo en un registro propio.</translation>
+    </message>
+    <message>
+        <source>the number %1 marks the practice vessel, whose doors are not there</source>
+        <translation type="unfinished">el número %1 designa el buque de práctica, cuyas puertas no existen</translation>
+    </message>
+    <message>
+        <source>Give the vessel&apos;s own number, or practise with it under Practice.</source>
+        <translation type="unfinished">Dé el número propio del buque o practique con él en Práctica.</translation>
+    </message>
+    <message>
+        <source>another program</source>
+        <translation type="unfinished">otro programa</translation>
+    </message>
+    <message>
+        <source>another program writes in this register (%1)</source>
+        <translation type="unfinished">otro programa escribe en este registro (%1)</translation>
+    </message>
+    <message>
+        <source>Close it there first.</source>
+        <translation type="unfinished">Ciérrelo allí primero.</translation>
+    </message>
+    <message>
+        <source>another program took the register&apos;s log away</source>
+        <translation type="unfinished">otro programa se llevó el diario de escritura del registro</translation>
+    </message>
+    <message>
+        <source>Try again: what the log held is put into the register first. Open the register with no other program meanwhile.</source>
+        <translation type="unfinished">Vuelva a intentarlo: primero se pasa al registro lo que contenía el diario. Mientras tanto no abra el registro con ningún otro programa.</translation>
+    </message>
+    <message>
+        <source>the register is closed after a fault</source>
+        <translation type="unfinished">el registro está cerrado tras un fallo</translation>
+    </message>
+    <message>
+        <source>Open it again.</source>
+        <translation type="unfinished">Ábralo de nuevo.</translation>
+    </message>
+    <message>
+        <source>another fact with this id is recorded already</source>
+        <translation type="unfinished">ya está registrado otro asiento con este id</translation>
+    </message>
+    <message>
+        <source>Record a correction under an id of its own.</source>
+        <translation type="unfinished">Registre una corrección con su propio id.</translation>
+    </message>
+    <message>
+        <source>this is no photograph</source>
+        <translation type="unfinished">esto no es una foto</translation>
+    </message>
+    <message>
+        <source>the photograph&apos;s bytes do not have the hash it names</source>
+        <translation type="unfinished">los bytes de la foto no tienen el hash que indica</translation>
+    </message>
+    <message>
+        <source>Take or choose the photograph again.</source>
+        <translation type="unfinished">Tome o elija la foto de nuevo.</translation>
+    </message>
+    <message>
+        <source>its bytes are not in this register</source>
+        <translation type="unfinished">sus bytes no están en este registro</translation>
+    </message>
+    <message>
+        <source>Take it over from the tablet it was taken with.</source>
+        <translation type="unfinished">Tráigala de la tableta con que se tomó.</translation>
+    </message>
+    <message>
+        <source>there is no such door in this vessel&apos;s register</source>
+        <translation type="unfinished">no existe tal puerta en el registro de este buque</translation>
+    </message>
+    <message>
+        <source>Check the number, or take in an arrangement that lists the door first.</source>
+        <translation type="unfinished">Compruebe el número o incorpore primero una disposición en la que figure la puerta.</translation>
+    </message>
+    <message>
+        <source>%1 is not in this register</source>
+        <translation type="unfinished">%1 no está en este registro</translation>
+    </message>
+    <message>
+        <source>Record it first, or both together.</source>
+        <translation type="unfinished">Regístrelo primero, o ambos a la vez.</translation>
+    </message>
+    <message>
+        <source>the walkdown &quot;%1&quot;</source>
+        <translation type="unfinished">el recorrido &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>the run &quot;%1&quot;</source>
+        <translation type="unfinished">el ensayo &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>the deficiency &quot;%1&quot;</source>
+        <translation type="unfinished">la deficiencia &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>the person &quot;%1&quot;</source>
+        <translation type="unfinished">la persona &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>the deficiency it repeats, &quot;%1&quot;</source>
+        <translation type="unfinished">la deficiencia &quot;%1&quot; que repite</translation>
+    </message>
+    <message>
+        <source>the fact it shows, &quot;%1&quot;</source>
+        <translation type="unfinished">el asiento &quot;%1&quot; que muestra</translation>
+    </message>
+    <message>
+        <source>the fact it replaces, &quot;%1&quot;</source>
+        <translation type="unfinished">el asiento &quot;%1&quot; al que sustituye</translation>
+    </message>
+    <message>
+        <source>the fact that stands, &quot;%1&quot;</source>
+        <translation type="unfinished">el asiento &quot;%1&quot; que vale</translation>
+    </message>
+    <message>
+        <source>the fact that yields, &quot;%1&quot;</source>
+        <translation type="unfinished">el asiento &quot;%1&quot; que cede</translation>
+    </message>
+    <message>
+        <source>the new arrangement has no such door, but 1 fact is recorded about it</source>
+        <translation type="unfinished">la nueva disposición no tiene tal puerta, pero hay 1 asiento registrado sobre ella</translation>
+    </message>
+    <message>
+        <source>Keep the door in the arrangement, under the number it was tested by.</source>
+        <translation type="unfinished">Conserve la puerta en la disposición, con el número con que se probó.</translation>
+    </message>
+    <message>
+        <source>the new arrangement has no such door, but %1 facts are recorded about it</source>
+        <translation type="unfinished">la nueva disposición no tiene tal puerta, pero hay %1 asientos registrados sobre ella</translation>
+    </message>
+    <message>
+        <source>%1 (and 1 more such door)</source>
+        <translation type="unfinished">%1 (y 1 puerta más en el mismo caso)</translation>
+    </message>
+    <message>
+        <source>%1 (and %2 more such doors)</source>
+        <translation type="unfinished">%1 (y %2 puertas más en el mismo caso)</translation>
+    </message>
+    <message>
+        <source>the arrangement that comes with it has no such door, but 1 fact is recorded about it</source>
+        <translation type="unfinished">la disposición que lo acompaña no tiene tal puerta, pero hay 1 asiento registrado sobre ella</translation>
+    </message>
+    <message>
+        <source>Import the arrangement with that door in it, here or on the other device, then hand over again.</source>
+        <translation type="unfinished">Importe la disposición que contenga esa puerta, aquí o en el otro equipo, y haga de nuevo el traspaso.</translation>
+    </message>
+    <message>
+        <source>the arrangement that comes with it has no such door, but %1 facts are recorded about it</source>
+        <translation type="unfinished">la disposición que lo acompaña no tiene tal puerta, pero hay %1 asientos registrados sobre ella</translation>
+    </message>
+    <message>
+        <source>it is recorded here with other content under the same id</source>
+        <translation type="unfinished">aquí está registrado con otro contenido y el mismo id</translation>
+    </message>
+    <message>
+        <source>One of the two registers was changed by something else than this program; find out which before either is used.</source>
+        <translation type="unfinished">Uno de los dos registros fue modificado por algo ajeno a este programa; averigüe cuál antes de usar ninguno de los dos.</translation>
+    </message>
+    <message>
+        <source>%1 refers back to it</source>
+        <translation type="unfinished">%1 remite de vuelta a este asiento</translation>
+    </message>
+    <message>
+        <source>%1 is neither in this register nor with what comes</source>
+        <translation type="unfinished">%1 no está ni en este registro ni en lo que llega</translation>
+    </message>
+    <message>
+        <source>Have it handed over again, all of it.</source>
+        <translation type="unfinished">Pida que se lo traspasen todo de nuevo.</translation>
+    </message>
+    <message>
+        <source>no issue of the arrangement has a door &quot;%1&quot;</source>
+        <translation type="unfinished">ninguna edición de la disposición tiene una puerta &quot;%1&quot;</translation>
     </message>
 </context>
 <context>

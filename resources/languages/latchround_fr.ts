@@ -1742,6 +1742,38 @@
         <source>%1 of %2 doors tested, %3 failed: %4 confident that %5. %6</source>
         <translation type="unfinished">%1 portes sur %2 testées, %3 en échec&#xa0;; confiance de %4&#xa0;: %5. %6</translation>
     </message>
+    <message>
+        <source>none of 1 door is defective</source>
+        <translation type="unfinished">la seule porte n&apos;est pas défectueuse</translation>
+    </message>
+    <message>
+        <source>at most 1 of 1 door is defective</source>
+        <translation type="unfinished">au plus 1 porte sur 1 est défectueuse</translation>
+    </message>
+    <message>
+        <source>Test 1 door, drawn by lot. If none fails: %1 confident that %2.</source>
+        <translation type="unfinished">Testez 1 porte, tirée au sort. Si aucune n&apos;échoue, confiance de %1&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>Test %1 doors, drawn by lot. If none fails: %2 confident that %3.</source>
+        <translation type="unfinished">Testez %1 portes, tirées au sort. Si aucune n&apos;échoue, confiance de %2&#xa0;: %3.</translation>
+    </message>
+    <message>
+        <source>Another claim, not to be mixed up with it: where exactly %1 of %2 doors are defective, testing %3 gives a chance of at least %4 to find one of them or more.</source>
+        <translation type="unfinished">Une autre affirmation, à ne pas confondre avec celle-ci&#xa0;: là où exactement %1 portes sur %2 sont défectueuses, en tester %3 donne une probabilité d&apos;au moins %4 d&apos;en trouver une ou plusieurs.</translation>
+    </message>
+    <message>
+        <source>%1 of 1 door tested, none failed: %2 confident that %3. %4</source>
+        <translation type="unfinished">%1 porte sur 1 testée, aucune en échec&#xa0;; confiance de %2&#xa0;: %3. %4</translation>
+    </message>
+    <message>
+        <source>%1 of %2 doors tested, none failed: %3 confident that %4. %5</source>
+        <translation type="unfinished">%1 portes sur %2 testées, aucune en échec&#xa0;; confiance de %3&#xa0;: %4. %5</translation>
+    </message>
+    <message>
+        <source>1 of 1 door tested, 1 failed: %1 confident that %2. %3</source>
+        <translation type="unfinished">1 porte sur 1 testée, 1 en échec&#xa0;; confiance de %1&#xa0;: %2. %3</translation>
+    </message>
 </context>
 <context>
     <name>CloseUpWords</name>
@@ -2285,28 +2317,8 @@
         <translation type="unfinished">plaque illisible</translation>
     </message>
     <message>
-        <source>plate %1, register %2</source>
-        <translation type="unfinished">plaque %1, registre %2</translation>
-    </message>
-    <message>
-        <source>plate %1, boundary %2</source>
-        <translation type="unfinished">plaque %1, cloisonnement %2</translation>
-    </message>
-    <message>
-        <source>register %1, boundary %2</source>
-        <translation type="unfinished">registre %1, cloisonnement %2</translation>
-    </message>
-    <message>
         <source>%1, whose door needs %2</source>
         <translation type="unfinished">%1, dont la porte exige %2</translation>
-    </message>
-    <message>
-        <source>%1 by the approved plan, %2 by %3</source>
-        <translation type="unfinished">%1 selon le plan approuvé, %2 selon %3</translation>
-    </message>
-    <message>
-        <source>%1 by the approved plan</source>
-        <translation type="unfinished">%1 selon le plan approuvé</translation>
     </message>
     <message>
         <source>plate %1</source>
@@ -2315,10 +2327,6 @@
     <message>
         <source>register %1</source>
         <translation type="unfinished">registre %1</translation>
-    </message>
-    <message>
-        <source>%1: NOT saved.</source>
-        <translation type="unfinished">%1&#xa0;: NON enregistré.</translation>
     </message>
     <message>
         <source>the disk is full</source>
@@ -2389,16 +2397,8 @@
         <translation type="unfinished">porte %1</translation>
     </message>
     <message>
-        <source>Something is not saved yet.</source>
-        <translation type="unfinished">Quelque chose n’est pas encore enregistré.</translation>
-    </message>
-    <message>
         <source>Save it first, then try again.</source>
         <translation type="unfinished">Enregistrez-le d’abord, puis réessayez.</translation>
-    </message>
-    <message>
-        <source>Nothing of it is refused any more.</source>
-        <translation type="unfinished">Plus rien de cela n’est refusé.</translation>
     </message>
     <message>
         <source>Take the end of the walkdown back first, or begin another.</source>
@@ -2433,12 +2433,2648 @@
         <translation type="unfinished">cela remplacerait %1, qui porte sur autre chose</translation>
     </message>
     <message>
-        <source>the program ended before this was saved.</source>
-        <translation type="unfinished">le programme s’est arrêté avant que ce soit enregistré.</translation>
-    </message>
-    <message>
         <source>Save it now.</source>
         <translation type="unfinished">Enregistrez-le maintenant.</translation>
+    </message>
+    <message>
+        <source>the vessel has no name</source>
+        <translation type="unfinished">le navire n&apos;a pas de nom</translation>
+    </message>
+    <message>
+        <source>Give the vessel&apos;s name.</source>
+        <translation type="unfinished">Donnez le nom du navire.</translation>
+    </message>
+    <message>
+        <source>%1 passengers cannot be carried</source>
+        <translation type="unfinished">%1 passagers&#xa0;: nombre impossible</translation>
+    </message>
+    <message>
+        <source>Give the number on the certificate, 0 or more.</source>
+        <translation type="unfinished">Donnez le nombre du certificat, 0 ou plus.</translation>
+    </message>
+    <message>
+        <source>a length cannot be negative</source>
+        <translation type="unfinished">une longueur ne peut pas être négative</translation>
+    </message>
+    <message>
+        <source>Give the drawing&apos;s length in metres.</source>
+        <translation type="unfinished">Donnez la longueur du plan en mètres.</translation>
+    </message>
+    <message>
+        <source>this day does not exist</source>
+        <translation type="unfinished">ce jour n&apos;existe pas</translation>
+    </message>
+    <message>
+        <source>Write dates as YYYY-MM-DD.</source>
+        <translation type="unfinished">Écrivez les dates sous la forme YYYY-MM-DD.</translation>
+    </message>
+    <message>
+        <source>%1 lies before 1900</source>
+        <translation type="unfinished">%1 est avant 1900</translation>
+    </message>
+    <message>
+        <source>Check the year; leave it empty where the date is unknown.</source>
+        <translation type="unfinished">Vérifiez l&apos;année&#xa0;; laissez vide si la date n&apos;est pas connue.</translation>
+    </message>
+    <message>
+        <source>this is not a number</source>
+        <translation type="unfinished">ce n&apos;est pas un nombre</translation>
+    </message>
+    <message>
+        <source>Give the figure.</source>
+        <translation type="unfinished">Donnez la valeur.</translation>
+    </message>
+    <message>
+        <source>%1 m lies outside %2 to %3 m</source>
+        <translation type="unfinished">%1 m est hors de l&apos;intervalle de %2 à %3 m</translation>
+    </message>
+    <message>
+        <source>Give metres, and check the decimal point.</source>
+        <translation type="unfinished">Donnez des mètres et vérifiez le séparateur décimal.</translation>
+    </message>
+    <message>
+        <source>the deck has no number</source>
+        <translation type="unfinished">le pont n&apos;a pas de numéro</translation>
+    </message>
+    <message>
+        <source>Give every deck its own number.</source>
+        <translation type="unfinished">Donnez à chaque pont son propre numéro.</translation>
+    </message>
+    <message>
+        <source>the zone has no number</source>
+        <translation type="unfinished">la tranche n&apos;a pas de numéro</translation>
+    </message>
+    <message>
+        <source>Give every zone its own number.</source>
+        <translation type="unfinished">Donnez à chaque tranche son propre numéro.</translation>
+    </message>
+    <message>
+        <source>the boundary has no id</source>
+        <translation type="unfinished">le cloisonnement n&apos;a pas d&apos;identifiant</translation>
+    </message>
+    <message>
+        <source>Give every boundary its own id.</source>
+        <translation type="unfinished">Donnez à chaque cloisonnement son propre identifiant.</translation>
+    </message>
+    <message>
+        <source>the door has no number</source>
+        <translation type="unfinished">la porte n&apos;a pas de numéro</translation>
+    </message>
+    <message>
+        <source>Give every door its own number.</source>
+        <translation type="unfinished">Donnez à chaque porte son propre numéro.</translation>
+    </message>
+    <message>
+        <source>deck &quot;%1&quot; has blanks around its number</source>
+        <translation type="unfinished">le numéro du pont &quot;%1&quot; est entouré d&apos;espaces</translation>
+    </message>
+    <message>
+        <source>Take the blanks away.</source>
+        <translation type="unfinished">Supprimez les espaces.</translation>
+    </message>
+    <message>
+        <source>zone &quot;%1&quot; has blanks around its number</source>
+        <translation type="unfinished">le numéro de la tranche &quot;%1&quot; est entouré d&apos;espaces</translation>
+    </message>
+    <message>
+        <source>boundary &quot;%1&quot; has blanks around its id</source>
+        <translation type="unfinished">l&apos;identifiant du cloisonnement &quot;%1&quot; est entouré d&apos;espaces</translation>
+    </message>
+    <message>
+        <source>door &quot;%1&quot; has blanks around its number</source>
+        <translation type="unfinished">le numéro de la porte &quot;%1&quot; est entouré d&apos;espaces</translation>
+    </message>
+    <message>
+        <source>deck &quot;%1&quot; is there twice</source>
+        <translation type="unfinished">le pont &quot;%1&quot; figure deux fois</translation>
+    </message>
+    <message>
+        <source>Give every deck its own number, or take one row out.</source>
+        <translation type="unfinished">Donnez à chaque pont son propre numéro, ou retirez une ligne.</translation>
+    </message>
+    <message>
+        <source>zone &quot;%1&quot; is there twice</source>
+        <translation type="unfinished">la tranche &quot;%1&quot; figure deux fois</translation>
+    </message>
+    <message>
+        <source>Give every zone its own number, or take one row out.</source>
+        <translation type="unfinished">Donnez à chaque tranche son propre numéro, ou retirez une ligne.</translation>
+    </message>
+    <message>
+        <source>boundary &quot;%1&quot; is there twice</source>
+        <translation type="unfinished">le cloisonnement &quot;%1&quot; figure deux fois</translation>
+    </message>
+    <message>
+        <source>Give every boundary its own id, or take one row out.</source>
+        <translation type="unfinished">Donnez à chaque cloisonnement son propre identifiant, ou retirez une ligne.</translation>
+    </message>
+    <message>
+        <source>door &quot;%1&quot; is there twice</source>
+        <translation type="unfinished">la porte &quot;%1&quot; figure deux fois</translation>
+    </message>
+    <message>
+        <source>Give every door its own number, or take one row out.</source>
+        <translation type="unfinished">Donnez à chaque porte son propre numéro, ou retirez une ligne.</translation>
+    </message>
+    <message>
+        <source>no deck is named</source>
+        <translation type="unfinished">aucun pont n&apos;est indiqué</translation>
+    </message>
+    <message>
+        <source>Name the deck.</source>
+        <translation type="unfinished">Indiquez le pont.</translation>
+    </message>
+    <message>
+        <source>no zone is named</source>
+        <translation type="unfinished">aucune tranche n&apos;est indiquée</translation>
+    </message>
+    <message>
+        <source>Name the zone.</source>
+        <translation type="unfinished">Indiquez la tranche.</translation>
+    </message>
+    <message>
+        <source>no boundary is named</source>
+        <translation type="unfinished">aucun cloisonnement n&apos;est indiqué</translation>
+    </message>
+    <message>
+        <source>Name the boundary.</source>
+        <translation type="unfinished">Indiquez le cloisonnement.</translation>
+    </message>
+    <message>
+        <source>deck &quot;%1&quot; is not there</source>
+        <translation type="unfinished">le pont &quot;%1&quot; n&apos;existe pas</translation>
+    </message>
+    <message>
+        <source>zone &quot;%1&quot; is not there</source>
+        <translation type="unfinished">la tranche &quot;%1&quot; n&apos;existe pas</translation>
+    </message>
+    <message>
+        <source>boundary &quot;%1&quot; is not there</source>
+        <translation type="unfinished">le cloisonnement &quot;%1&quot; n&apos;existe pas</translation>
+    </message>
+    <message>
+        <source>Correct the name, or add the deck.</source>
+        <translation type="unfinished">Corrigez le nom, ou ajoutez le pont.</translation>
+    </message>
+    <message>
+        <source>Correct the name, or add the zone.</source>
+        <translation type="unfinished">Corrigez le nom, ou ajoutez la tranche.</translation>
+    </message>
+    <message>
+        <source>Correct the name, or add the boundary.</source>
+        <translation type="unfinished">Corrigez le nom, ou ajoutez le cloisonnement.</translation>
+    </message>
+    <message>
+        <source>an area must be more than 0</source>
+        <translation type="unfinished">une surface doit être supérieure à 0</translation>
+    </message>
+    <message>
+        <source>Give square metres, or leave it empty where it is not known.</source>
+        <translation type="unfinished">Donnez des mètres carrés, ou laissez vide si elle n&apos;est pas connue.</translation>
+    </message>
+    <message>
+        <source>the forward limit, %1 m, is not forward of the after limit, %2 m</source>
+        <translation type="unfinished">la limite avant, %1 m, n&apos;est pas en avant de la limite arrière, %2 m</translation>
+    </message>
+    <message>
+        <source>Count metres from the aft perpendicular, forward positive.</source>
+        <translation type="unfinished">Comptez les mètres depuis la perpendiculaire arrière, positifs vers l&apos;avant.</translation>
+    </message>
+    <message>
+        <source>zone &quot;%1&quot; begins at %2 m, inside zone &quot;%3&quot;, which ends at %4 m</source>
+        <translation type="unfinished">la tranche &quot;%1&quot; commence à %2 m, à l&apos;intérieur de la tranche &quot;%3&quot;, qui finit à %4 m</translation>
+    </message>
+    <message>
+        <source>Zones may touch, not overlap.</source>
+        <translation type="unfinished">Les tranches peuvent se toucher, pas se chevaucher.</translation>
+    </message>
+    <message>
+        <source>the fire tables of this vessel know no such category of space</source>
+        <translation type="unfinished">les tableaux d&apos;incendie de ce navire ne connaissent pas cette catégorie de local</translation>
+    </message>
+    <message>
+        <source>Write two numbers from 1 to %1, or leave it empty.</source>
+        <translation type="unfinished">Écrivez deux nombres de 1 à %1, ou laissez vide.</translation>
+    </message>
+    <message>
+        <source>a zone bulkhead stands between two zones, here both are &quot;%1&quot;</source>
+        <translation type="unfinished">une cloison de tranche se trouve entre deux tranches&#xa0;; ici, l&apos;une et l&apos;autre sont &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>Name the zone aft of it and the zone forward of it.</source>
+        <translation type="unfinished">Indiquez la tranche en arrière d&apos;elle et la tranche en avant d&apos;elle.</translation>
+    </message>
+    <message>
+        <source>zone &quot;%1&quot; lies aft of zone &quot;%2&quot;</source>
+        <translation type="unfinished">la tranche &quot;%1&quot; est en arrière de la tranche &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>Exchange zone_aft and zone_forward.</source>
+        <translation type="unfinished">Intervertissez zone_aft et zone_forward.</translation>
+    </message>
+    <message>
+        <source>%1 m lies more than 3 m outside its zones, %2 to %3 m</source>
+        <translation type="unfinished">%1 m est à plus de 3 m hors de ses tranches, de %2 à %3 m</translation>
+    </message>
+    <message>
+        <source>Check the place of the boundary, or the zones it names.</source>
+        <translation type="unfinished">Vérifiez l&apos;emplacement du cloisonnement, ou les tranches qu&apos;il indique.</translation>
+    </message>
+    <message>
+        <source>a clear opening of %1 m cannot be</source>
+        <translation type="unfinished">un passage libre de %1 m est impossible</translation>
+    </message>
+    <message>
+        <source>Give the clear width in metres, more than 0 and at most 10.</source>
+        <translation type="unfinished">Donnez la largeur libre en mètres, supérieure à 0 et d&apos;au plus 10.</translation>
+    </message>
+    <message>
+        <source>a leaf of %1 kg cannot be</source>
+        <translation type="unfinished">un vantail de %1 kg est impossible</translation>
+    </message>
+    <message>
+        <source>Give kilograms, more than 0 and at most 5000, or leave it empty.</source>
+        <translation type="unfinished">Donnez des kilogrammes, plus de 0 et au plus 5000, ou laissez vide.</translation>
+    </message>
+    <message>
+        <source>release group &quot;%1&quot; is empty or has a blank in its name</source>
+        <translation type="unfinished">le groupe de portes &quot;%1&quot; est vide ou son nom contient un espace</translation>
+    </message>
+    <message>
+        <source>Name release groups without blanks.</source>
+        <translation type="unfinished">Donnez aux groupes de portes des noms sans espace.</translation>
+    </message>
+    <message>
+        <source>Give it as postgresql://USER@HOST:PORT/DATABASE, with the password in PGPASSWORD or ~/.pgpass.</source>
+        <translation type="unfinished">Donnez-la sous la forme postgresql://USER@HOST:PORT/DATABASE, avec le mot de passe dans PGPASSWORD ou ~/.pgpass.</translation>
+    </message>
+    <message>
+        <source>this is no URL: signs other than letters and digits in a password are written as %1 for @ and so on</source>
+        <translation type="unfinished">ce n&apos;est pas une URL&#xa0;: dans un mot de passe, les signes autres que lettres et chiffres s&apos;écrivent %1 pour @, et ainsi de suite</translation>
+    </message>
+    <message>
+        <source>only databases of PostgreSQL are known</source>
+        <translation type="unfinished">seules les bases de données PostgreSQL sont reconnues</translation>
+    </message>
+    <message>
+        <source>an option holds a semicolon</source>
+        <translation type="unfinished">une option contient un point-virgule</translation>
+    </message>
+    <message>
+        <source>it names no database</source>
+        <translation type="unfinished">elle n&apos;indique aucune base de données</translation>
+    </message>
+    <message>
+        <source>Qt&apos;s PostgreSQL driver is not installed</source>
+        <translation type="unfinished">le pilote PostgreSQL de Qt n&apos;est pas installé</translation>
+    </message>
+    <message>
+        <source>Install the package libqt6sql6-psql.</source>
+        <translation type="unfinished">Installez le paquet libqt6sql6-psql.</translation>
+    </message>
+    <message>
+        <source>no connection: %1</source>
+        <translation type="unfinished">pas de connexion&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Check the address, the name and the password, and that the server runs.</source>
+        <translation type="unfinished">Vérifiez l&apos;adresse, le nom et le mot de passe, et que le serveur tourne.</translation>
+    </message>
+    <message>
+        <source>the connection was cut</source>
+        <translation type="unfinished">la connexion a été coupée</translation>
+    </message>
+    <message>
+        <source>Run it again.</source>
+        <translation type="unfinished">Relancez.</translation>
+    </message>
+    <message>
+        <source>Trying again.</source>
+        <translation type="unfinished">Nouvel essai.</translation>
+    </message>
+    <message>
+        <source>the connection was cut: %1 files are NOT taken in, from %2 on</source>
+        <translation type="unfinished">la connexion a été coupée&#xa0;: fichiers NON importés&#xa0;: %1, à partir de %2</translation>
+    </message>
+    <message>
+        <source>Run the same command again; what is in stays in.</source>
+        <translation type="unfinished">Relancez la même commande&#xa0;; ce qui est déjà importé le reste.</translation>
+    </message>
+    <message>
+        <source>this database holds something else: NOT touched</source>
+        <translation type="unfinished">cette base de données contient autre chose&#xa0;: NON modifiée</translation>
+    </message>
+    <message>
+        <source>Give an empty one (CREATE DATABASE).</source>
+        <translation type="unfinished">Donnez-en une vide (CREATE DATABASE).</translation>
+    </message>
+    <message>
+        <source>its schema &quot;latchround&quot; was not made by this program: NOT touched</source>
+        <translation type="unfinished">son schéma &quot;latchround&quot; n&apos;a pas été créé par ce programme&#xa0;: base NON modifiée</translation>
+    </message>
+    <message>
+        <source>Give an empty database.</source>
+        <translation type="unfinished">Donnez une base de données vide.</translation>
+    </message>
+    <message>
+        <source>this database does not keep texts as UTF-8: NOT touched</source>
+        <translation type="unfinished">cette base de données ne conserve pas les textes en UTF-8&#xa0;: NON modifiée</translation>
+    </message>
+    <message>
+        <source>Make one WITH ENCODING &apos;UTF8&apos; TEMPLATE template0.</source>
+        <translation type="unfinished">Créez-en une WITH ENCODING &apos;UTF8&apos; TEMPLATE template0.</translation>
+    </message>
+    <message>
+        <source>the tables were made by a newer program (version %1; this one knows up to %2): NOT touched</source>
+        <translation type="unfinished">les tables ont été créées par un programme plus récent (version %1&#xa0;; celui-ci connaît jusqu&apos;à %2)&#xa0;: NON modifiées</translation>
+    </message>
+    <message>
+        <source>Update this program.</source>
+        <translation type="unfinished">Mettez ce programme à jour.</translation>
+    </message>
+    <message>
+        <source>its vessel has no identification number</source>
+        <translation type="unfinished">son navire n&apos;a pas de numéro d&apos;identification</translation>
+    </message>
+    <message>
+        <source>Give the vessel its number aboard, and hand over again.</source>
+        <translation type="unfinished">Donnez au navire son numéro à bord, puis refaites la transmission.</translation>
+    </message>
+    <message>
+        <source>it comes with another key than before: %1, fingerprint %2, instead of %3</source>
+        <translation type="unfinished">il arrive avec une autre clé qu&apos;auparavant&#xa0;: %1, empreinte %2, au lieu de %3</translation>
+    </message>
+    <message>
+        <source>Ask aboard whether its key is new; if it is, take the file in with --accept-key and that key.</source>
+        <translation type="unfinished">Demandez à bord si sa clé est nouvelle&#xa0;; si oui, importez le fichier avec --accept-key et cette clé.</translation>
+    </message>
+    <message>
+        <source>no file is named</source>
+        <translation type="unfinished">aucun fichier n&apos;est indiqué</translation>
+    </message>
+    <message>
+        <source>Name at least one.</source>
+        <translation type="unfinished">Indiquez-en au moins un.</translation>
+    </message>
+    <message>
+        <source>The catalogue built into the program is used: %1</source>
+        <translation type="unfinished">Le catalogue intégré au programme est utilisé&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>its catalogue files are not there</source>
+        <translation type="unfinished">ses fichiers de catalogue sont absents</translation>
+    </message>
+    <message>
+        <source>is not a JSON object</source>
+        <translation type="unfinished">n&apos;est pas un objet JSON</translation>
+    </message>
+    <message>
+        <source>Restore the file from a good copy.</source>
+        <translation type="unfinished">Restaurez le fichier à partir d&apos;une bonne copie.</translation>
+    </message>
+    <message>
+        <source>must be a list with at least one row</source>
+        <translation type="unfinished">doit être une liste d&apos;au moins une ligne</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; stands twice</source>
+        <translation type="unfinished">&apos;%1&apos; figure deux fois</translation>
+    </message>
+    <message>
+        <source>Ids must be unique.</source>
+        <translation type="unfinished">Les identifiants doivent être uniques.</translation>
+    </message>
+    <message>
+        <source>row &apos;%1&apos; stands in both catalogues</source>
+        <translation type="unfinished">la ligne &apos;%1&apos; figure dans les deux catalogues</translation>
+    </message>
+    <message>
+        <source>Keep it in one of them.</source>
+        <translation type="unfinished">Gardez-la dans un seul.</translation>
+    </message>
+    <message>
+        <source>this condition asks nothing of a door</source>
+        <translation type="unfinished">cette condition ne demande rien à une porte</translation>
+    </message>
+    <message>
+        <source>Give it a field.</source>
+        <translation type="unfinished">Donnez-lui un champ.</translation>
+    </message>
+    <message>
+        <source>must be a list of conditions</source>
+        <translation type="unfinished">doit être une liste de conditions</translation>
+    </message>
+    <message>
+        <source>Leave it out where every door is meant.</source>
+        <translation type="unfinished">Omettez-la si toutes les portes sont visées.</translation>
+    </message>
+    <message>
+        <source>must be a list of variants</source>
+        <translation type="unfinished">doit être une liste de variantes</translation>
+    </message>
+    <message>
+        <source>Leave it out where there are none.</source>
+        <translation type="unfinished">Omettez-la s&apos;il n&apos;y en a pas.</translation>
+    </message>
+    <message>
+        <source>a row that is seen needs a question</source>
+        <translation type="unfinished">une ligne contrôlée à la vue a besoin d&apos;une question</translation>
+    </message>
+    <message>
+        <source>Write the question as it is asked at the door.</source>
+        <translation type="unfinished">Écrivez la question telle qu&apos;elle est posée à la porte.</translation>
+    </message>
+    <message>
+        <source>this check needs a lower limit</source>
+        <translation type="unfinished">ce contrôle a besoin d&apos;une limite inférieure</translation>
+    </message>
+    <message>
+        <source>Add a number.</source>
+        <translation type="unfinished">Ajoutez un nombre.</translation>
+    </message>
+    <message>
+        <source>this check needs an upper limit</source>
+        <translation type="unfinished">ce contrôle a besoin d&apos;une limite supérieure</translation>
+    </message>
+    <message>
+        <source>the lower limit is not below the upper one</source>
+        <translation type="unfinished">la limite inférieure n&apos;est pas en dessous de la limite supérieure</translation>
+    </message>
+    <message>
+        <source>Check both numbers.</source>
+        <translation type="unfinished">Vérifiez les deux nombres.</translation>
+    </message>
+    <message>
+        <source>a number must come from somewhere</source>
+        <translation type="unfinished">un nombre doit venir de quelque part</translation>
+    </message>
+    <message>
+        <source>Name gauge, closing-time, closing-rate, alarm-lead or alarm-after-shut.</source>
+        <translation type="unfinished">Indiquez gauge, closing-time, closing-rate, alarm-lead ou alarm-after-shut.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is in the catalogue already</source>
+        <translation type="unfinished">&apos;%1&apos; est déjà dans le catalogue</translation>
+    </message>
+    <message>
+        <source>Write &quot;change&quot;: &quot;tighten&quot; or &quot;replace&quot;.</source>
+        <translation type="unfinished">Écrivez &quot;change&quot;: &quot;tighten&quot; ou &quot;replace&quot;.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not in the catalogue</source>
+        <translation type="unfinished">&apos;%1&apos; n&apos;est pas dans le catalogue</translation>
+    </message>
+    <message>
+        <source>Check its spelling, or write &quot;change&quot;: &quot;add&quot;.</source>
+        <translation type="unfinished">Vérifiez l&apos;orthographe, ou écrivez &quot;change&quot;: &quot;add&quot;.</translation>
+    </message>
+    <message>
+        <source>a tightened row needs a limit</source>
+        <translation type="unfinished">une ligne durcie a besoin d&apos;une limite</translation>
+    </message>
+    <message>
+        <source>Give low or high.</source>
+        <translation type="unfinished">Donnez low ou high.</translation>
+    </message>
+    <message>
+        <source>the row has no such limit</source>
+        <translation type="unfinished">la ligne n&apos;a pas cette limite</translation>
+    </message>
+    <message>
+        <source>Replace the whole row instead.</source>
+        <translation type="unfinished">Remplacez plutôt toute la ligne.</translation>
+    </message>
+    <message>
+        <source>%1 %2 is wider than the %3 %2 of the catalogue</source>
+        <translation type="unfinished">%1 %2 est plus large que les %3 %2 du catalogue</translation>
+    </message>
+    <message>
+        <source>A row is tightened, or replaced as a whole.</source>
+        <translation type="unfinished">Une ligne se durcit, ou se remplace en entier.</translation>
+    </message>
+    <message>
+        <source>must be a list of categories</source>
+        <translation type="unfinished">doit être une liste de catégories</translation>
+    </message>
+    <message>
+        <source>categories must be numbered from 1 without a gap</source>
+        <translation type="unfinished">les catégories doivent être numérotées à partir de 1 sans lacune</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no list of categories here</source>
+        <translation type="unfinished">&apos;%1&apos; n&apos;est pas une liste de catégories ici</translation>
+    </message>
+    <message>
+        <source>must be a list with at least one table</source>
+        <translation type="unfinished">doit être une liste d&apos;au moins un tableau</translation>
+    </message>
+    <message>
+        <source>there is a table of such divisions already</source>
+        <translation type="unfinished">il y a déjà un tableau de ces cloisonnements</translation>
+    </message>
+    <message>
+        <source>Keep one of them.</source>
+        <translation type="unfinished">Gardez-en un seul.</translation>
+    </message>
+    <message>
+        <source>is missing</source>
+        <translation type="unfinished">manque</translation>
+    </message>
+    <message>
+        <source>Write null where nothing is printed.</source>
+        <translation type="unfinished">Écrivez null là où rien n&apos;est imprimé.</translation>
+    </message>
+    <message>
+        <source>is no cell of this table</source>
+        <translation type="unfinished">n&apos;est pas une case de ce tableau</translation>
+    </message>
+    <message>
+        <source>Write two of its categories, of a bulkhead the lower first.</source>
+        <translation type="unfinished">Écrivez deux de ses catégories&#xa0;; pour une cloison, la plus petite d&apos;abord.</translation>
+    </message>
+    <message>
+        <source>%1 is no value that a table prints</source>
+        <translation type="unfinished">%1 n&apos;est pas une valeur qu&apos;un tableau imprime</translation>
+    </message>
+    <message>
+        <source>Write a class with its notes in brackets, *, - or null.</source>
+        <translation type="unfinished">Écrivez une classe avec ses notes entre crochets, *, - ou null.</translation>
+    </message>
+    <message>
+        <source>note &apos;%1&apos; is not in this table&apos;s notes</source>
+        <translation type="unfinished">la note &apos;%1&apos; n&apos;est pas dans les notes de ce tableau</translation>
+    </message>
+    <message>
+        <source>Add the note.</source>
+        <translation type="unfinished">Ajoutez la note.</translation>
+    </message>
+    <message>
+        <source>See latchround-cli --help.</source>
+        <translation type="unfinished">Voir latchround-cli --help.</translation>
+    </message>
+    <message>
+        <source>a fault of the program: %1</source>
+        <translation type="unfinished">un défaut du programme&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Please report it with the file that brought it about.</source>
+        <translation type="unfinished">Veuillez le signaler avec le fichier qui l&apos;a provoqué.</translation>
+    </message>
+    <message>
+        <source>could not be written</source>
+        <translation type="unfinished">n&apos;a pas pu être écrit</translation>
+    </message>
+    <message>
+        <source>no register is here</source>
+        <translation type="unfinished">aucun registre ne se trouve ici</translation>
+    </message>
+    <message>
+        <source>Check the name, or import one first.</source>
+        <translation type="unfinished">Vérifiez le nom, ou importez-en un d&apos;abord.</translation>
+    </message>
+    <message>
+        <source>this register holds no vessel yet</source>
+        <translation type="unfinished">ce registre ne contient encore aucun navire</translation>
+    </message>
+    <message>
+        <source>Import one first.</source>
+        <translation type="unfinished">Importez-en un d&apos;abord.</translation>
+    </message>
+    <message>
+        <source>no walkdown is recorded in this register</source>
+        <translation type="unfinished">aucune tournée n&apos;est enregistrée dans ce registre</translation>
+    </message>
+    <message>
+        <source>Begin one first.</source>
+        <translation type="unfinished">Commencez-en une d&apos;abord.</translation>
+    </message>
+    <message>
+        <source>no walkdown has the id &apos;%1&apos;</source>
+        <translation type="unfinished">aucune tournée ne porte l&apos;identifiant &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>The latest is %2.</source>
+        <translation type="unfinished">La plus récente est %2.</translation>
+    </message>
+    <message>
+        <source>a key is 64 lower-case hex digits</source>
+        <translation type="unfinished">une clé est faite de 64 chiffres hexadécimaux en minuscules</translation>
+    </message>
+    <message>
+        <source>The file that was refused names its key.</source>
+        <translation type="unfinished">Le fichier refusé indique sa clé.</translation>
+    </message>
+    <message>
+        <source>it does not say who accepts the key</source>
+        <translation type="unfinished">il n&apos;est pas dit qui accepte la clé</translation>
+    </message>
+    <message>
+        <source>Add --person NAME.</source>
+        <translation type="unfinished">Ajoutez --person NAME.</translation>
+    </message>
+    <message>
+        <source>this is not the key of the file, which is %1</source>
+        <translation type="unfinished">ce n&apos;est pas la clé du fichier, qui est %1</translation>
+    </message>
+    <message>
+        <source>Compare it with what the other tablet shows.</source>
+        <translation type="unfinished">Comparez-la à ce que montre l&apos;autre tablette.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no document of this program</source>
+        <translation type="unfinished">&quot;%1&quot; n&apos;est pas un document de ce programme</translation>
+    </message>
+    <message>
+        <source>Choose survey, deficiency-list, work-list, door-record or paper-form.</source>
+        <translation type="unfinished">Choisissez survey, deficiency-list, work-list, door-record ou paper-form.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no form a report is written in</source>
+        <translation type="unfinished">&quot;%1&quot; n&apos;est pas un format de rapport</translation>
+    </message>
+    <message>
+        <source>Choose pdf, csv or json.</source>
+        <translation type="unfinished">Choisissez pdf, csv ou json.</translation>
+    </message>
+    <message>
+        <source>a paper form is printed</source>
+        <translation type="unfinished">un formulaire papier s&apos;imprime</translation>
+    </message>
+    <message>
+        <source>Write it to a PDF file.</source>
+        <translation type="unfinished">Écrivez-le dans un fichier PDF.</translation>
+    </message>
+    <message>
+        <source>a door record is of one door</source>
+        <translation type="unfinished">une fiche de porte concerne une seule porte</translation>
+    </message>
+    <message>
+        <source>Give its number.</source>
+        <translation type="unfinished">Donnez son numéro.</translation>
+    </message>
+    <message>
+        <source>the register knows nobody of the name &apos;%1&apos;</source>
+        <translation type="unfinished">le registre ne connaît personne du nom de &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>Write the name as it stands in the register.</source>
+        <translation type="unfinished">Écrivez le nom tel qu&apos;il figure au registre.</translation>
+    </message>
+    <message>
+        <source>Give an id of &quot;practice list&quot; or a file.</source>
+        <translation type="unfinished">Donnez un identifiant de &quot;practice list&quot; ou un fichier.</translation>
+    </message>
+    <message>
+        <source>Give a number; the same one gives the same doors.</source>
+        <translation type="unfinished">Donnez un nombre&#xa0;; le même donne les mêmes portes.</translation>
+    </message>
+    <message>
+        <source>Give the file of answers.</source>
+        <translation type="unfinished">Donnez le fichier de réponses.</translation>
+    </message>
+    <message>
+        <source>it is missing</source>
+        <translation type="unfinished">il manque</translation>
+    </message>
+    <message>
+        <source>Put it into LATCHROUND_WORD, or into a file named by --word-file.</source>
+        <translation type="unfinished">Mettez-le dans LATCHROUND_WORD, ou dans un fichier indiqué par --word-file.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no pair of this ship&apos;s categories</source>
+        <translation type="unfinished">&quot;%1&quot; n&apos;est pas une paire de catégories de ce navire</translation>
+    </message>
+    <message>
+        <source>Write two numbers from 1 to %2, such as 3,7.</source>
+        <translation type="unfinished">Écrivez deux nombres de 1 à %2, par exemple 3,7.</translation>
+    </message>
+    <message>
+        <source>the categories of the two spaces are needed</source>
+        <translation type="unfinished">les catégories des deux locaux sont nécessaires</translation>
+    </message>
+    <message>
+        <source>Write them like 3,7.</source>
+        <translation type="unfinished">Écrivez-les comme 3,7.</translation>
+    </message>
+    <message>
+        <source>such a ship has no main vertical zones</source>
+        <translation type="unfinished">un tel navire n&apos;a pas de tranches verticales principales</translation>
+    </message>
+    <message>
+        <source>Ask for bulkhead or deck.</source>
+        <translation type="unfinished">Demandez bulkhead ou deck.</translation>
+    </message>
+    <message>
+        <source>must lie between 0 and 1</source>
+        <translation type="unfinished">doit être compris entre 0 et 1</translation>
+    </message>
+    <message>
+        <source>Write 0.95 for 95 %.</source>
+        <translation type="unfinished">Écrivez 0.95 pour 95&#xa0;%.</translation>
+    </message>
+    <message>
+        <source>must lie between 0 and 1, in whole millionths</source>
+        <translation type="unfinished">doit être compris entre 0 et 1, en millionièmes entiers</translation>
+    </message>
+    <message>
+        <source>is not a number that can be looked up</source>
+        <translation type="unfinished">n&apos;est pas un nombre pour lequel on peut lire une valeur</translation>
+    </message>
+    <message>
+        <source>Write a number.</source>
+        <translation type="unfinished">Écrivez un nombre.</translation>
+    </message>
+    <message>
+        <source>no line can be laid through %1 points, or all lie at the same x, or a number is too large</source>
+        <translation type="unfinished">aucune droite ne peut être tracée par %1 points, ou tous ont le même x, ou un nombre est trop grand</translation>
+    </message>
+    <message>
+        <source>Give at least three points at two different x.</source>
+        <translation type="unfinished">Donnez au moins trois points à deux x différents.</translation>
+    </message>
+    <message>
+        <source>is not a number that can be judged</source>
+        <translation type="unfinished">n&apos;est pas un nombre qui puisse être jugé</translation>
+    </message>
+    <message>
+        <source>Write a number such as 10.3.</source>
+        <translation type="unfinished">Écrivez un nombre comme 10.3.</translation>
+    </message>
+    <message>
+        <source>a standard uncertainty is 0 or more</source>
+        <translation type="unfinished">une incertitude-type est de 0 ou plus</translation>
+    </message>
+    <message>
+        <source>Write it in the unit of the value, for k = 1.</source>
+        <translation type="unfinished">Écrivez-la dans l&apos;unité de la valeur, pour k = 1.</translation>
+    </message>
+    <message>
+        <source>is no limit</source>
+        <translation type="unfinished">n&apos;est pas une limite</translation>
+    </message>
+    <message>
+        <source>without a limit there is nothing to judge</source>
+        <translation type="unfinished">sans limite, il n&apos;y a rien à juger</translation>
+    </message>
+    <message>
+        <source>Give --low, --high or both.</source>
+        <translation type="unfinished">Donnez --low, --high ou les deux.</translation>
+    </message>
+    <message>
+        <source>degrees of freedom are 1 or more</source>
+        <translation type="unfinished">les degrés de liberté sont de 1 ou plus</translation>
+    </message>
+    <message>
+        <source>Leave it out where u is well known.</source>
+        <translation type="unfinished">Omettez-les si u est bien connue.</translation>
+    </message>
+    <message>
+        <source>there must be at least 1 door and at most %1</source>
+        <translation type="unfinished">il faut au moins 1 porte et au plus %1</translation>
+    </message>
+    <message>
+        <source>Give the number of doors.</source>
+        <translation type="unfinished">Donnez le nombre de portes.</translation>
+    </message>
+    <message>
+        <source>must be 0 or more and less than the number of doors</source>
+        <translation type="unfinished">doit être de 0 ou plus et inférieur au nombre de portes</translation>
+    </message>
+    <message>
+        <source>Give the number of defective doors that the claim allows.</source>
+        <translation type="unfinished">Donnez le nombre de portes défectueuses que l&apos;affirmation admet.</translation>
+    </message>
+    <message>
+        <source>a result is how many were tested and how many of those failed</source>
+        <translation type="unfinished">un résultat dit combien ont été testées et combien d&apos;entre elles ont échoué</translation>
+    </message>
+    <message>
+        <source>Give both, or neither.</source>
+        <translation type="unfinished">Donnez les deux, ou aucun.</translation>
+    </message>
+    <message>
+        <source>no more can fail than were tested, and no more be tested than there are</source>
+        <translation type="unfinished">il ne peut pas y avoir plus d&apos;échecs que de portes testées, ni plus de portes testées que de portes</translation>
+    </message>
+    <message>
+        <source>Check the three numbers.</source>
+        <translation type="unfinished">Vérifiez les trois nombres.</translation>
+    </message>
+    <message>
+        <source>there is no display here</source>
+        <translation type="unfinished">il n&apos;y a pas d&apos;écran ici</translation>
+    </message>
+    <message>
+        <source>Start it on a desktop, or use latchround-cli.</source>
+        <translation type="unfinished">Lancez-le dans une session graphique, ou utilisez latchround-cli.</translation>
+    </message>
+    <message>
+        <source>there is no such register file</source>
+        <translation type="unfinished">ce fichier de registre n&apos;existe pas</translation>
+    </message>
+    <message>
+        <source>Check the path, or start without one.</source>
+        <translation type="unfinished">Vérifiez le chemin, ou démarrez sans registre.</translation>
+    </message>
+    <message>
+        <source>The flag&apos;s own rules are NOT in force: %1</source>
+        <translation type="unfinished">Les règles propres du pavillon ne sont PAS en vigueur&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>entries of this vessel wait to be saved, and cannot be kept elsewhere</source>
+        <translation type="unfinished">des entrées de ce navire attendent d&apos;être enregistrées et ne peuvent être gardées ailleurs</translation>
+    </message>
+    <message>
+        <source>Save them first.</source>
+        <translation type="unfinished">Enregistrez-les d&apos;abord.</translation>
+    </message>
+    <message>
+        <source>no file was looked at</source>
+        <translation type="unfinished">aucun fichier n&apos;a été examiné</translation>
+    </message>
+    <message>
+        <source>Look at it first.</source>
+        <translation type="unfinished">Examinez-le d&apos;abord.</translation>
+    </message>
+    <message>
+        <source>nothing of an exercise is signed, handed over, or taken in from elsewhere</source>
+        <translation type="unfinished">rien d&apos;un exercice ne se signe, ne se transmet ni ne s&apos;importe d&apos;ailleurs</translation>
+    </message>
+    <message>
+        <source>End the exercise first.</source>
+        <translation type="unfinished">Terminez d&apos;abord l&apos;exercice.</translation>
+    </message>
+    <message>
+        <source>no exercise was broken off</source>
+        <translation type="unfinished">aucun exercice n&apos;a été interrompu</translation>
+    </message>
+    <message>
+        <source>the exercise is not what it was when it was begun</source>
+        <translation type="unfinished">l&apos;exercice n&apos;est plus ce qu&apos;il était à son début</translation>
+    </message>
+    <message>
+        <source>Put it aside, and begin it anew.</source>
+        <translation type="unfinished">Mettez-le de côté et recommencez-le.</translation>
+    </message>
+    <message>
+        <source>is not a door of this walkdown</source>
+        <translation type="unfinished">n&apos;est pas une porte de cette tournée</translation>
+    </message>
+    <message>
+        <source>the file cannot be read</source>
+        <translation type="unfinished">le fichier ne peut pas être lu</translation>
+    </message>
+    <message>
+        <source>Choose another or check its rights.</source>
+        <translation type="unfinished">Choisissez-en un autre ou vérifiez ses droits d&apos;accès.</translation>
+    </message>
+    <message>
+        <source>the picture is larger than %1 MB</source>
+        <translation type="unfinished">l&apos;image dépasse %1 Mo</translation>
+    </message>
+    <message>
+        <source>Take it again in a smaller size.</source>
+        <translation type="unfinished">Reprenez-la en plus petit.</translation>
+    </message>
+    <message>
+        <source>this is not a picture that can be shown</source>
+        <translation type="unfinished">ce n&apos;est pas une image affichable</translation>
+    </message>
+    <message>
+        <source>Choose a JPEG or PNG file.</source>
+        <translation type="unfinished">Choisissez un fichier JPEG ou PNG.</translation>
+    </message>
+    <message>
+        <source>it could not be kept</source>
+        <translation type="unfinished">elle n&apos;a pas pu être conservée</translation>
+    </message>
+    <message>
+        <source>Take it again.</source>
+        <translation type="unfinished">Reprenez-la.</translation>
+    </message>
+    <message>
+        <source>another program writes in it (%1)</source>
+        <translation type="unfinished">un autre programme y écrit (%1)</translation>
+    </message>
+    <message>
+        <source>Close it there, then open the vessel here again.</source>
+        <translation type="unfinished">Fermez-le là-bas, puis rouvrez le navire ici.</translation>
+    </message>
+    <message>
+        <source>Something is not saved yet</source>
+        <translation type="unfinished">Quelque chose n&apos;est pas encore enregistré</translation>
+    </message>
+    <message>
+        <source>the program ended before this was saved</source>
+        <translation type="unfinished">le programme s&apos;est arrêté avant que ceci soit enregistré</translation>
+    </message>
+    <message>
+        <source>Nothing of it is refused any more</source>
+        <translation type="unfinished">Plus rien n&apos;en est refusé</translation>
+    </message>
+    <message>
+        <source>it was cut short</source>
+        <translation type="unfinished">entrée tronquée</translation>
+    </message>
+    <message>
+        <source>what cannot be read in it is kept nowhere else</source>
+        <translation type="unfinished">ce qui n&apos;y est pas lisible n&apos;est conservé nulle part ailleurs</translation>
+    </message>
+    <message>
+        <source>Free some space and start again.</source>
+        <translation type="unfinished">Libérez de la place et relancez.</translation>
+    </message>
+    <message>
+        <source>what waited to be saved here cannot be read: %1</source>
+        <translation type="unfinished">ce qui attendait d&apos;être enregistré ici ne peut pas être lu&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>It is kept as %2; report this.</source>
+        <translation type="unfinished">C&apos;est conservé sous %2&#xa0;; signalez-le.</translation>
+    </message>
+    <message>
+        <source>The file stays as it is, and nothing is added to it: free some space, then start again.</source>
+        <translation type="unfinished">Le fichier reste tel quel et rien n&apos;y est ajouté&#xa0;: libérez de la place, puis relancez.</translation>
+    </message>
+    <message>
+        <source>of what waited to be saved here, not all can be read: %1</source>
+        <translation type="unfinished">une partie de ce qui attendait d&apos;être enregistré ici ne peut pas être lue&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>the register knows no walkdown of this id</source>
+        <translation type="unfinished">le registre ne connaît aucune tournée de cet identifiant</translation>
+    </message>
+    <message>
+        <source>Choose one of its walkdowns.</source>
+        <translation type="unfinished">Choisissez une de ses tournées.</translation>
+    </message>
+    <message>
+        <source>the register knows no door of this number</source>
+        <translation type="unfinished">le registre ne connaît aucune porte de ce numéro</translation>
+    </message>
+    <message>
+        <source>Check the number.</source>
+        <translation type="unfinished">Vérifiez le numéro.</translation>
+    </message>
+    <message>
+        <source>a door record is a printed page</source>
+        <translation type="unfinished">une fiche de porte est une page imprimée</translation>
+    </message>
+    <message>
+        <source>Choose PDF, or the survey as CSV or JSON.</source>
+        <translation type="unfinished">Choisissez PDF, ou le rapport de visite en CSV ou JSON.</translation>
+    </message>
+    <message>
+        <source>the PDF could not be made</source>
+        <translation type="unfinished">le PDF n&apos;a pas pu être créé</translation>
+    </message>
+    <message>
+        <source>Free some memory and try again.</source>
+        <translation type="unfinished">Libérez de la mémoire et réessayez.</translation>
+    </message>
+    <message>
+        <source>the bookmarks could not be written: %1</source>
+        <translation type="unfinished">les signets n&apos;ont pas pu être écrits&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>the file has no vessel row</source>
+        <translation type="unfinished">le fichier n&apos;a pas de ligne vessel</translation>
+    </message>
+    <message>
+        <source>Begin with the header &quot;vessel:&quot; and a row &quot;vessel&quot; below it.</source>
+        <translation type="unfinished">Commencez par l&apos;en-tête &quot;vessel:&quot; et, dessous, une ligne &quot;vessel&quot;.</translation>
+    </message>
+    <message>
+        <source>a file describes one vessel; the first is on line %1</source>
+        <translation type="unfinished">un fichier décrit un seul navire&#xa0;; le premier est à la ligne %1</translation>
+    </message>
+    <message>
+        <source>Put each vessel in a file of its own.</source>
+        <translation type="unfinished">Mettez chaque navire dans son propre fichier.</translation>
+    </message>
+    <message>
+        <source>the row does not say of which table it is</source>
+        <translation type="unfinished">la ligne ne dit pas de quelle table elle est</translation>
+    </message>
+    <message>
+        <source>A row begins with vessel, deck, zone, boundary or door.</source>
+        <translation type="unfinished">Une ligne commence par vessel, deck, zone, boundary ou door.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; begins no row of a register</source>
+        <translation type="unfinished">&quot;%1&quot; ne commence aucune ligne d&apos;un registre</translation>
+    </message>
+    <message>
+        <source>%1 A row begins with vessel, deck, zone, boundary or door.</source>
+        <translation type="unfinished">%1 Une ligne commence par vessel, deck, zone, boundary ou door.</translation>
+    </message>
+    <message>
+        <source>this row stands before any header of its table</source>
+        <translation type="unfinished">cette ligne précède tout en-tête de sa table</translation>
+    </message>
+    <message>
+        <source>Put the header &quot;%1:&quot; with the names of the columns above it.</source>
+        <translation type="unfinished">Placez au-dessus l&apos;en-tête &quot;%1:&quot; avec les noms des colonnes.</translation>
+    </message>
+    <message>
+        <source>the row has more cells than its header has columns</source>
+        <translation type="unfinished">la ligne a plus de cellules que son en-tête n&apos;a de colonnes</translation>
+    </message>
+    <message>
+        <source>A text or number with a comma in it needs quotes around it.</source>
+        <translation type="unfinished">Un texte ou un nombre qui contient une virgule se met entre guillemets.</translation>
+    </message>
+    <message>
+        <source>Take the cell out, or name its column in the header.</source>
+        <translation type="unfinished">Retirez la cellule, ou nommez sa colonne dans l&apos;en-tête.</translation>
+    </message>
+    <message>
+        <source>the %1 table has no such column</source>
+        <translation type="unfinished">la table %1 n&apos;a pas cette colonne</translation>
+    </message>
+    <message>
+        <source>Correct its name or take the column out.</source>
+        <translation type="unfinished">Corrigez son nom ou retirez la colonne.</translation>
+    </message>
+    <message>
+        <source>the column is there twice</source>
+        <translation type="unfinished">la colonne figure deux fois</translation>
+    </message>
+    <message>
+        <source>Take one of them out.</source>
+        <translation type="unfinished">Retirez-en une.</translation>
+    </message>
+    <message>
+        <source>the required column %1 is missing</source>
+        <translation type="unfinished">la colonne obligatoire %1 manque</translation>
+    </message>
+    <message>
+        <source>Add it to the header and to every row of the table.</source>
+        <translation type="unfinished">Ajoutez-la à l&apos;en-tête et à chaque ligne de la table.</translation>
+    </message>
+    <message>
+        <source>%1; the first is on line %2</source>
+        <translation type="unfinished">%1&#xa0;; première occurrence à la ligne %2</translation>
+    </message>
+    <message>
+        <source>these are not the categories of two spaces</source>
+        <translation type="unfinished">ce ne sont pas les catégories de deux locaux</translation>
+    </message>
+    <message>
+        <source>Write two numbers with a blank between, such as 3 7, or leave it empty.</source>
+        <translation type="unfinished">Écrivez deux nombres séparés par un espace, comme 3 7, ou laissez vide.</translation>
+    </message>
+    <message>
+        <source>a point has two numbers, here are %1 cells</source>
+        <translation type="unfinished">un point a deux nombres&#xa0;; nombre de cellules ici&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Write x,y on each line.</source>
+        <translation type="unfinished">Écrivez x,y sur chaque ligne.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number</source>
+        <translation type="unfinished">&quot;%1&quot; n&apos;est pas un nombre</translation>
+    </message>
+    <message>
+        <source>Write a number such as 12.4.</source>
+        <translation type="unfinished">Écrivez un nombre comme 12.4.</translation>
+    </message>
+    <message>
+        <source>this is not the id of a fact</source>
+        <translation type="unfinished">ce n&apos;est pas l&apos;identifiant d&apos;un fait</translation>
+    </message>
+    <message>
+        <source>Ids are UUIDs of version 7 in lower case.</source>
+        <translation type="unfinished">Les identifiants sont des UUID de version 7 en minuscules.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a moment</source>
+        <translation type="unfinished">&quot;%1&quot; n&apos;est pas un instant</translation>
+    </message>
+    <message>
+        <source>Write it like 2026-11-25T10:42:13.120+01:00.</source>
+        <translation type="unfinished">Écrivez-le comme 2026-11-25T10:42:13.120+01:00.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no kind of fact</source>
+        <translation type="unfinished">&quot;%1&quot; n&apos;est pas un genre de fait</translation>
+    </message>
+    <message>
+        <source>It must be one of: %2.</source>
+        <translation type="unfinished">Ce doit être l&apos;un de ceux-ci&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>this must be a list of doors</source>
+        <translation type="unfinished">ce doit être une liste de portes</translation>
+    </message>
+    <message>
+        <source>Write it in brackets.</source>
+        <translation type="unfinished">Écrivez-la entre crochets.</translation>
+    </message>
+    <message>
+        <source>a door needs a number</source>
+        <translation type="unfinished">une porte a besoin d&apos;un numéro</translation>
+    </message>
+    <message>
+        <source>Give the one painted on it.</source>
+        <translation type="unfinished">Donnez celui qui est peint dessus.</translation>
+    </message>
+    <message>
+        <source>door &quot;%1&quot; is there twice, first at %2</source>
+        <translation type="unfinished">la porte &quot;%1&quot; figure deux fois, d&apos;abord à %2</translation>
+    </message>
+    <message>
+        <source>Give every door its own id, or put both records in one.</source>
+        <translation type="unfinished">Donnez à chaque porte son propre identifiant, ou réunissez les deux fiches en une.</translation>
+    </message>
+    <message>
+        <source>a clear opening must be more than 0 and at most 10 m</source>
+        <translation type="unfinished">un passage libre doit être supérieur à 0 et d&apos;au plus 10 m</translation>
+    </message>
+    <message>
+        <source>Give the clear width in metres.</source>
+        <translation type="unfinished">Donnez la largeur libre en mètres.</translation>
+    </message>
+    <message>
+        <source>a leaf must weigh more than 0 and at most 5000 kg</source>
+        <translation type="unfinished">un vantail doit peser plus de 0 et au plus 5000 kg</translation>
+    </message>
+    <message>
+        <source>Give the mass of the heaviest leaf in kilograms.</source>
+        <translation type="unfinished">Donnez la masse du vantail le plus lourd en kilogrammes.</translation>
+    </message>
+    <message>
+        <source>this must be the categories of the two spaces, 1 to %1 by the fire tables of this vessel</source>
+        <translation type="unfinished">ce doit être les catégories des deux locaux, de 1 à %1 selon les tableaux d&apos;incendie de ce navire</translation>
+    </message>
+    <message>
+        <source>Write them like [3, 5].</source>
+        <translation type="unfinished">Écrivez-les comme [3, 5].</translation>
+    </message>
+    <message>
+        <source>this must be an object</source>
+        <translation type="unfinished">ce doit être un objet</translation>
+    </message>
+    <message>
+        <source>Write it in braces: {&quot;requirement&quot;: value}.</source>
+        <translation type="unfinished">Écrivez-le entre accolades&#xa0;: {&quot;requirement&quot;: value}.</translation>
+    </message>
+    <message>
+        <source>the catalogue has no requirement of this name</source>
+        <translation type="unfinished">le catalogue n&apos;a pas d&apos;exigence de ce nom</translation>
+    </message>
+    <message>
+        <source>Use the ids of the catalogue.</source>
+        <translation type="unfinished">Utilisez les identifiants du catalogue.</translation>
+    </message>
+    <message>
+        <source>this is no answer</source>
+        <translation type="unfinished">ce n&apos;est pas une réponse</translation>
+    </message>
+    <message>
+        <source>Write &quot;yes&quot;, &quot;no&quot; or &quot;n/a&quot;.</source>
+        <translation type="unfinished">Écrivez &quot;yes&quot;, &quot;no&quot; ou &quot;n/a&quot;.</translation>
+    </message>
+    <message>
+        <source>this requirement is not answered by yes or no</source>
+        <translation type="unfinished">on ne répond pas par oui ou non à cette exigence</translation>
+    </message>
+    <message>
+        <source>Give its figure under &quot;measured&quot;.</source>
+        <translation type="unfinished">Donnez sa valeur sous &quot;measured&quot;.</translation>
+    </message>
+    <message>
+        <source>It follows from the runs or from the class.</source>
+        <translation type="unfinished">Cela découle des essais ou de la classe.</translation>
+    </message>
+    <message>
+        <source>this requirement has no figure taken with rule or gauge</source>
+        <translation type="unfinished">cette exigence n&apos;a pas de valeur relevée à la règle ou au peson</translation>
+    </message>
+    <message>
+        <source>Give runs with their marks, or an answer under &quot;observations&quot;.</source>
+        <translation type="unfinished">Donnez des essais avec leurs repères, ou une réponse sous &quot;observations&quot;.</translation>
+    </message>
+    <message>
+        <source>this must be a number, 0 or more</source>
+        <translation type="unfinished">ce doit être un nombre, 0 ou plus</translation>
+    </message>
+    <message>
+        <source>Write it without quotes.</source>
+        <translation type="unfinished">Écrivez-le sans guillemets.</translation>
+    </message>
+    <message>
+        <source>Write it in %1, without quotes.</source>
+        <translation type="unfinished">Écrivez-le en %1, sans guillemets.</translation>
+    </message>
+    <message>
+        <source>this must be a list of runs</source>
+        <translation type="unfinished">ce doit être une liste d&apos;essais</translation>
+    </message>
+    <message>
+        <source>a run without marks shows nothing</source>
+        <translation type="unfinished">un essai sans repères ne montre rien</translation>
+    </message>
+    <message>
+        <source>Give the marks that were timed, or take the run out.</source>
+        <translation type="unfinished">Donnez les repères chronométrés, ou retirez l&apos;essai.</translation>
+    </message>
+    <message>
+        <source>a time must be from 0 to 3600 seconds</source>
+        <translation type="unfinished">un temps doit être de 0 à 3600 secondes</translation>
+    </message>
+    <message>
+        <source>Give seconds from the start of the watch.</source>
+        <translation type="unfinished">Donnez les secondes depuis le départ du chronomètre.</translation>
+    </message>
+    <message>
+        <source>a heel of more than 45 degrees cannot be</source>
+        <translation type="unfinished">une gîte de plus de 45 degrés est impossible</translation>
+    </message>
+    <message>
+        <source>Give the heel in degrees.</source>
+        <translation type="unfinished">Donnez la gîte en degrés.</translation>
+    </message>
+    <message>
+        <source>the run is not complete: &quot;%1&quot; was not marked</source>
+        <translation type="unfinished">l&apos;essai n&apos;est pas complet&#xa0;: &quot;%1&quot; n&apos;a pas été marqué</translation>
+    </message>
+    <message>
+        <source>Give that mark, or write &quot;spoiled&quot;.</source>
+        <translation type="unfinished">Donnez ce repère, ou écrivez &quot;spoiled&quot;.</translation>
+    </message>
+    <message>
+        <source>the vessel could not be put there</source>
+        <translation type="unfinished">le navire n&apos;a pas pu être placé là</translation>
+    </message>
+    <message>
+        <source>Check the folder.</source>
+        <translation type="unfinished">Vérifiez le dossier.</translation>
+    </message>
+    <message>
+        <source>is missing: this is no exercise</source>
+        <translation type="unfinished">manque&#xa0;: ce n&apos;est pas un exercice</translation>
+    </message>
+    <message>
+        <source>Choose another file.</source>
+        <translation type="unfinished">Choisissez un autre fichier.</translation>
+    </message>
+    <message>
+        <source>this exercise is of another form than this program knows (%1)</source>
+        <translation type="unfinished">cet exercice est d&apos;un autre format que celui que connaît ce programme (%1)</translation>
+    </message>
+    <message>
+        <source>Update this program, or have the exercise written anew.</source>
+        <translation type="unfinished">Mettez ce programme à jour, ou faites réécrire l&apos;exercice.</translation>
+    </message>
+    <message>
+        <source>it is sealed by the instructor&apos;s word</source>
+        <translation type="unfinished">il est scellé par le mot de l&apos;instructeur</translation>
+    </message>
+    <message>
+        <source>Open it with that word.</source>
+        <translation type="unfinished">Ouvrez-le avec ce mot.</translation>
+    </message>
+    <message>
+        <source>has other signs than lower-case letters, digits and hyphens</source>
+        <translation type="unfinished">contient d&apos;autres signes que des minuscules, des chiffres et des traits d&apos;union</translation>
+    </message>
+    <message>
+        <source>Write it like &quot;stairway-doors&quot;.</source>
+        <translation type="unfinished">Écrivez par exemple &quot;stairway-doors&quot;.</translation>
+    </message>
+    <message>
+        <source>is longer than %1 bytes</source>
+        <translation type="unfinished">dépasse %1 octets</translation>
+    </message>
+    <message>
+        <source>Say it shorter.</source>
+        <translation type="unfinished">Dites-le plus brièvement.</translation>
+    </message>
+    <message>
+        <source>must be a list of doors</source>
+        <translation type="unfinished">doit être une liste de portes</translation>
+    </message>
+    <message>
+        <source>Write it like [{&quot;door&quot;: &quot;P-01&quot;, &quot;faults&quot;: []}].</source>
+        <translation type="unfinished">Écrivez par exemple [{&quot;door&quot;: &quot;P-01&quot;, &quot;faults&quot;: []}].</translation>
+    </message>
+    <message>
+        <source>door %1 is there twice</source>
+        <translation type="unfinished">la porte %1 figure deux fois</translation>
+    </message>
+    <message>
+        <source>Put all of its faults in one place.</source>
+        <translation type="unfinished">Mettez tous ses défauts au même endroit.</translation>
+    </message>
+    <message>
+        <source>the practice vessel has no door &apos;%1&apos;</source>
+        <translation type="unfinished">le navire d&apos;entraînement n&apos;a pas de porte &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>Use one of its doors.</source>
+        <translation type="unfinished">Prenez l&apos;une de ses portes.</translation>
+    </message>
+    <message>
+        <source>door %1 cannot have the fault &apos;%2&apos;</source>
+        <translation type="unfinished">la porte %1 ne peut pas avoir le défaut &apos;%2&apos;</translation>
+    </message>
+    <message>
+        <source>Give it to a door of another kind or fitting.</source>
+        <translation type="unfinished">Donnez-le à une porte d&apos;un autre genre ou autrement équipée.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; and &apos;%2&apos; would hide one another on one door</source>
+        <translation type="unfinished">&apos;%1&apos; et &apos;%2&apos; se masqueraient l&apos;un l&apos;autre sur une même porte</translation>
+    </message>
+    <message>
+        <source>Give one of them to another door.</source>
+        <translation type="unfinished">Donnez l&apos;un des deux à une autre porte.</translation>
+    </message>
+    <message>
+        <source>stands without &quot;drawn&quot;: nothing is drawn</source>
+        <translation type="unfinished">figure sans &quot;drawn&quot;&#xa0;: rien n&apos;est tiré au sort</translation>
+    </message>
+    <message>
+        <source>Say how many faults are drawn.</source>
+        <translation type="unfinished">Indiquez combien de défauts sont tirés au sort.</translation>
+    </message>
+    <message>
+        <source>only %1 faults more can be put into these doors</source>
+        <translation type="unfinished">ces portes ne peuvent recevoir que %1 défauts de plus</translation>
+    </message>
+    <message>
+        <source>Draw fewer, or name more doors.</source>
+        <translation type="unfinished">Tirez-en moins, ou nommez plus de portes.</translation>
+    </message>
+    <message>
+        <source>is missing: an exam says what passes it</source>
+        <translation type="unfinished">manque&#xa0;: un examen indique ce qu&apos;il faut pour le réussir</translation>
+    </message>
+    <message>
+        <source>Add it, 1 to 100.</source>
+        <translation type="unfinished">Ajoutez-le, de 1 à 100.</translation>
+    </message>
+    <message>
+        <source>only an exam is passed or failed</source>
+        <translation type="unfinished">seul un examen est réussi ou échoué</translation>
+    </message>
+    <message>
+        <source>Take it out, or write &quot;exam&quot; as the level.</source>
+        <translation type="unfinished">Retirez-le, ou écrivez &quot;exam&quot; comme niveau.</translation>
+    </message>
+    <message>
+        <source>this must be an object of doors</source>
+        <translation type="unfinished">ceci doit être un objet de portes</translation>
+    </message>
+    <message>
+        <source>Write it like {&quot;P-01&quot;: {&quot;plate&quot;: &quot;A-60&quot;}}.</source>
+        <translation type="unfinished">Écrivez par exemple {&quot;P-01&quot;: {&quot;plate&quot;: &quot;A-60&quot;}}.</translation>
+    </message>
+    <message>
+        <source>the exercise has no door of this number</source>
+        <translation type="unfinished">l&apos;exercice n&apos;a pas de porte de ce numéro</translation>
+    </message>
+    <message>
+        <source>door %1 is not released this way</source>
+        <translation type="unfinished">la porte %1 ne se déclenche pas de cette façon</translation>
+    </message>
+    <message>
+        <source>Write one of: %2.</source>
+        <translation type="unfinished">Écrivez l&apos;un de&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>a time must be from 0 to %1 seconds</source>
+        <translation type="unfinished">un temps doit être compris entre 0 et %1 secondes</translation>
+    </message>
+    <message>
+        <source>Give seconds after the release.</source>
+        <translation type="unfinished">Indiquez les secondes après le déclenchement.</translation>
+    </message>
+    <message>
+        <source>this is no moment</source>
+        <translation type="unfinished">ceci n&apos;est pas une date avec heure</translation>
+    </message>
+    <message>
+        <source>Write it like 2026-11-26T10:42:00+01:00.</source>
+        <translation type="unfinished">Écrivez par exemple 2026-11-26T10:42:00+01:00.</translation>
+    </message>
+    <message>
+        <source>a delay is no number: NOT kept</source>
+        <translation type="unfinished">un retard n&apos;est pas un nombre&#xa0;: NON conservé</translation>
+    </message>
+    <message>
+        <source>Please report this.</source>
+        <translation type="unfinished">Veuillez le signaler.</translation>
+    </message>
+    <message>
+        <source>could not be taken away</source>
+        <translation type="unfinished">n&apos;a pas pu être supprimé</translation>
+    </message>
+    <message>
+        <source>Look whether the folder can be written to.</source>
+        <translation type="unfinished">Vérifiez que l&apos;on peut écrire dans le dossier.</translation>
+    </message>
+    <message>
+        <source>an exercise of this id ships with the program</source>
+        <translation type="unfinished">un exercice de cet identifiant est livré avec le programme</translation>
+    </message>
+    <message>
+        <source>Give yours another id.</source>
+        <translation type="unfinished">Donnez un autre identifiant au vôtre.</translation>
+    </message>
+    <message>
+        <source>another exercise of this id is kept here already</source>
+        <translation type="unfinished">un autre exercice de cet identifiant est déjà conservé ici</translation>
+    </message>
+    <message>
+        <source>Give yours another id, or take away %1.</source>
+        <translation type="unfinished">Donnez un autre identifiant au vôtre, ou supprimez %1.</translation>
+    </message>
+    <message>
+        <source>this exercise is not sealed</source>
+        <translation type="unfinished">cet exercice n&apos;est pas scellé</translation>
+    </message>
+    <message>
+        <source>Give the word.</source>
+        <translation type="unfinished">Indiquez le mot.</translation>
+    </message>
+    <message>
+        <source>it must have at least %1 characters</source>
+        <translation type="unfinished">il doit avoir au moins %1 caractères</translation>
+    </message>
+    <message>
+        <source>Choose a longer one, best several words.</source>
+        <translation type="unfinished">Choisissez-en un plus long, de préférence plusieurs mots.</translation>
+    </message>
+    <message>
+        <source>this machine has too little memory free for the word</source>
+        <translation type="unfinished">cet appareil a trop peu de mémoire libre pour le mot</translation>
+    </message>
+    <message>
+        <source>the word does not open it: it is not the word it was sealed with, or the file was changed after it was sealed</source>
+        <translation type="unfinished">le mot ne l&apos;ouvre pas&#xa0;: ce n&apos;est pas celui avec lequel il a été scellé, ou le fichier a été modifié après avoir été scellé</translation>
+    </message>
+    <message>
+        <source>Type the word as the instructor chose it, or have the file given again.</source>
+        <translation type="unfinished">Tapez le mot tel que l&apos;instructeur l&apos;a choisi, ou faites-vous redonner le fichier.</translation>
+    </message>
+    <message>
+        <source>the seal is damaged</source>
+        <translation type="unfinished">le scellé est endommagé</translation>
+    </message>
+    <message>
+        <source>Have the file given again.</source>
+        <translation type="unfinished">Faites-vous redonner le fichier.</translation>
+    </message>
+    <message>
+        <source>this seal is of another form than this program knows</source>
+        <translation type="unfinished">ce scellé est d&apos;une autre forme que celles que ce programme connaît</translation>
+    </message>
+    <message>
+        <source>Update this program, or have the exercise sealed anew.</source>
+        <translation type="unfinished">Mettez ce programme à jour, ou faites sceller l&apos;exercice de nouveau.</translation>
+    </message>
+    <message>
+        <source>a sealed exercise has faults in the open</source>
+        <translation type="unfinished">un exercice scellé a des défauts lisibles en clair</translation>
+    </message>
+    <message>
+        <source>Have the exercise sealed anew.</source>
+        <translation type="unfinished">Faites sceller l&apos;exercice de nouveau.</translation>
+    </message>
+    <message>
+        <source>what stands open in it was changed after it was sealed: title, words, level, doors or mark</source>
+        <translation type="unfinished">ce qui y est lisible en clair a été modifié après avoir été scellé&#xa0;: titre, texte, niveau, portes ou note exigée</translation>
+    </message>
+    <message>
+        <source>it could not be put together: %1</source>
+        <translation type="unfinished">il n&apos;a pas pu être composé&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>its bytes cannot be had</source>
+        <translation type="unfinished">ses octets sont introuvables</translation>
+    </message>
+    <message>
+        <source>not all of its bytes can be had</source>
+        <translation type="unfinished">une partie de ses octets est introuvable</translation>
+    </message>
+    <message>
+        <source>this is no handover file, or only a part of one</source>
+        <translation type="unfinished">ce n&apos;est pas un fichier de transmission, ou ce n&apos;en est qu&apos;une partie</translation>
+    </message>
+    <message>
+        <source>Choose another file, or have it handed over again.</source>
+        <translation type="unfinished">Choisissez un autre fichier, ou faites-le transmettre de nouveau.</translation>
+    </message>
+    <message>
+        <source>the file is damaged (%1)</source>
+        <translation type="unfinished">le fichier est endommagé (%1)</translation>
+    </message>
+    <message>
+        <source>Have it handed over again.</source>
+        <translation type="unfinished">Faites-le transmettre de nouveau.</translation>
+    </message>
+    <message>
+        <source>an entry cannot be read</source>
+        <translation type="unfinished">une entrée ne peut pas être lue</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read</source>
+        <translation type="unfinished">%1 ne peut pas être lu</translation>
+    </message>
+    <message>
+        <source>the entry %1 is there twice</source>
+        <translation type="unfinished">l&apos;entrée %1 figure deux fois</translation>
+    </message>
+    <message>
+        <source>the name of the entry &quot;%1&quot; leads out of the file</source>
+        <translation type="unfinished">le nom de l&apos;entrée &quot;%1&quot; mène hors du fichier</translation>
+    </message>
+    <message>
+        <source>No handover file is made so; do not use it.</source>
+        <translation type="unfinished">Aucun fichier de transmission n&apos;est fait ainsi&#xa0;; ne l&apos;utilisez pas.</translation>
+    </message>
+    <message>
+        <source>the entry %1 would swell out of all proportion</source>
+        <translation type="unfinished">l&apos;entrée %1 gonflerait hors de toute proportion</translation>
+    </message>
+    <message>
+        <source>%1 is missing from it</source>
+        <translation type="unfinished">%1 y manque</translation>
+    </message>
+    <message>
+        <source>%1 is larger than %2 MB</source>
+        <translation type="unfinished">%1 dépasse %2 Mo</translation>
+    </message>
+    <message>
+        <source>%1 is damaged</source>
+        <translation type="unfinished">%1 est endommagé</translation>
+    </message>
+    <message>
+        <source>the signature does not fit the key of the device that signed it: contents.sha256 or contents.sig was changed</source>
+        <translation type="unfinished">la signature ne correspond pas à la clé de l&apos;appareil qui a signé&#xa0;: contents.sha256 ou contents.sig a été modifié</translation>
+    </message>
+    <message>
+        <source>key.pem is not the key that handover.json names</source>
+        <translation type="unfinished">key.pem n&apos;est pas la clé que nomme handover.json</translation>
+    </message>
+    <message>
+        <source>the entry %1 belongs to no handover file</source>
+        <translation type="unfinished">l&apos;entrée %1 n&apos;appartient à aucun fichier de transmission</translation>
+    </message>
+    <message>
+        <source>the entry %1 was added after it was signed</source>
+        <translation type="unfinished">l&apos;entrée %1 a été ajoutée après la signature</translation>
+    </message>
+    <message>
+        <source>%1 was changed after it was signed</source>
+        <translation type="unfinished">%1 a été modifié après la signature</translation>
+    </message>
+    <message>
+        <source>%1 does not have the hash it is named by</source>
+        <translation type="unfinished">%1 n&apos;a pas le hachage que porte son nom</translation>
+    </message>
+    <message>
+        <source>the fact %1 is there twice, with different content</source>
+        <translation type="unfinished">le fait %1 figure deux fois, avec un contenu différent</translation>
+    </message>
+    <message>
+        <source>it does not hold as much as its first page says</source>
+        <translation type="unfinished">il ne contient pas autant que l&apos;annonce sa première page</translation>
+    </message>
+    <message>
+        <source>this comes from practice: nothing in it is a record of a vessel</source>
+        <translation type="unfinished">ceci vient de l&apos;entraînement&#xa0;: rien n&apos;y est un enregistrement d&apos;un navire</translation>
+    </message>
+    <message>
+        <source>%1 is the practice vessel, whose doors are not there</source>
+        <translation type="unfinished">%1 est le navire d&apos;entraînement, dont les portes n&apos;existent pas</translation>
+    </message>
+    <message>
+        <source>this is no handover file</source>
+        <translation type="unfinished">ce n&apos;est pas un fichier de transmission</translation>
+    </message>
+    <message>
+        <source>this file comes from a newer program (form %1; this one reads up to %2)</source>
+        <translation type="unfinished">ce fichier vient d&apos;un programme plus récent (forme %1&#xa0;; celui-ci lit jusqu&apos;à %2)</translation>
+    </message>
+    <message>
+        <source>Update this program, or take the file in with the newer one.</source>
+        <translation type="unfinished">Mettez ce programme à jour, ou importez le fichier avec le plus récent.</translation>
+    </message>
+    <message>
+        <source>this must be a list</source>
+        <translation type="unfinished">ceci doit être une liste</translation>
+    </message>
+    <message>
+        <source>arrangements are numbered from 1</source>
+        <translation type="unfinished">les dispositions sont numérotées à partir de 1</translation>
+    </message>
+    <message>
+        <source>this is not the key of a device</source>
+        <translation type="unfinished">ce n&apos;est pas la clé d&apos;un appareil</translation>
+    </message>
+    <message>
+        <source>it would be larger than %1 MB</source>
+        <translation type="unfinished">il dépasserait %1 Mo</translation>
+    </message>
+    <message>
+        <source>Give a copy of the whole register instead.</source>
+        <translation type="unfinished">Donnez plutôt une copie de tout le registre.</translation>
+    </message>
+    <message>
+        <source>the file is about another vessel than this register, which is about %1 %2</source>
+        <translation type="unfinished">le fichier concerne un autre navire que ce registre, qui concerne %1 %2</translation>
+    </message>
+    <message>
+        <source>Open the register of that vessel, or begin a new one.</source>
+        <translation type="unfinished">Ouvrez le registre de ce navire, ou commencez-en un nouveau.</translation>
+    </message>
+    <message>
+        <source>Copy all 64 digits as the other tablet shows them.</source>
+        <translation type="unfinished">Recopiez les 64 chiffres et lettres tels que l&apos;autre tablette les affiche.</translation>
+    </message>
+    <message>
+        <source>the sealed file is damaged</source>
+        <translation type="unfinished">le fichier scellé est endommagé</translation>
+    </message>
+    <message>
+        <source>this file is sealed for one device</source>
+        <translation type="unfinished">ce fichier est scellé pour un appareil donné</translation>
+    </message>
+    <message>
+        <source>Look at it with the register of the device it is meant for.</source>
+        <translation type="unfinished">Ouvrez-le avec le registre de l&apos;appareil auquel il est destiné.</translation>
+    </message>
+    <message>
+        <source>this file is sealed for another device, the one whose key has the fingerprint %1</source>
+        <translation type="unfinished">ce fichier est scellé pour un autre appareil, celui dont la clé a l&apos;empreinte %1</translation>
+    </message>
+    <message>
+        <source>Open it there, or have it sealed for this device, whose fingerprint is %2.</source>
+        <translation type="unfinished">Ouvrez-le là-bas, ou faites-le sceller pour cet appareil, dont l&apos;empreinte est %2.</translation>
+    </message>
+    <message>
+        <source>the computer gives no random numbers</source>
+        <translation type="unfinished">l&apos;ordinateur ne fournit pas de nombres aléatoires</translation>
+    </message>
+    <message>
+        <source>Start the computer again.</source>
+        <translation type="unfinished">Redémarrez l&apos;ordinateur.</translation>
+    </message>
+    <message>
+        <source>the file says that it comes from this very device, but its key has the fingerprint %1, which is not this device&apos;s</source>
+        <translation type="unfinished">le fichier dit venir de cet appareil même, mais sa clé a l&apos;empreinte %1, qui n&apos;est pas celle de cet appareil</translation>
+    </message>
+    <message>
+        <source>Do not take it; find out who made it.</source>
+        <translation type="unfinished">Ne l&apos;importez pas&#xa0;; cherchez qui l&apos;a fait.</translation>
+    </message>
+    <message>
+        <source>it comes with another key than the one accepted for it: the fingerprint %1 instead of %2</source>
+        <translation type="unfinished">il arrive avec une autre clé que celle acceptée pour lui&#xa0;: l&apos;empreinte %1 au lieu de %2</translation>
+    </message>
+    <message>
+        <source>Do not take it before you have asked whoever has that tablet; if its key really is new, take the old acceptance back first.</source>
+        <translation type="unfinished">Ne l&apos;importez pas avant d&apos;avoir interrogé qui a cette tablette&#xa0;; si sa clé est vraiment nouvelle, annulez d&apos;abord l&apos;ancienne acceptation.</translation>
+    </message>
+    <message>
+        <source>it accepts, in the name of this device, a key that nobody here has accepted: key %1 of device %2, fingerprint %3</source>
+        <translation type="unfinished">il accepte, au nom de cet appareil, une clé que personne ici n&apos;a acceptée&#xa0;: clé %1 de l&apos;appareil %2, empreinte %3</translation>
+    </message>
+    <message>
+        <source>If this register was put back from a backup, compare that key as well and accept it; else do not take the file.</source>
+        <translation type="unfinished">Si ce registre a été rétabli à partir d&apos;une sauvegarde, comparez aussi cette clé et acceptez-la&#xa0;; sinon, n&apos;importez pas le fichier.</translation>
+    </message>
+    <message>
+        <source>nobody here has accepted its key yet; it has the fingerprint %1</source>
+        <translation type="unfinished">personne ici n&apos;a encore accepté sa clé&#xa0;; elle a l&apos;empreinte %1</translation>
+    </message>
+    <message>
+        <source>Compare the fingerprint with what that tablet shows, and accept it.</source>
+        <translation type="unfinished">Comparez l&apos;empreinte avec ce qu&apos;affiche cette tablette-là, et acceptez-la.</translation>
+    </message>
+    <message>
+        <source>there is no such walkdown to sign</source>
+        <translation type="unfinished">il n&apos;y a pas de telle tournée à signer</translation>
+    </message>
+    <message>
+        <source>Choose another.</source>
+        <translation type="unfinished">Choisissez-en une autre.</translation>
+    </message>
+    <message>
+        <source>Do not rely on this signature.</source>
+        <translation type="unfinished">Ne vous fiez pas à cette signature.</translation>
+    </message>
+    <message>
+        <source>Make the report again.</source>
+        <translation type="unfinished">Refaites le rapport.</translation>
+    </message>
+    <message>
+        <source>it rests on %1 facts of device %2 up to %3; %4 are here</source>
+        <translation type="unfinished">cela repose sur %1 faits de l&apos;appareil %2 jusqu&apos;à %3&#xa0;; %4 sont ici</translation>
+    </message>
+    <message>
+        <source>the facts it rests on are not what they were then</source>
+        <translation type="unfinished">les faits sur lesquels cela repose ne sont plus ce qu&apos;ils étaient alors</translation>
+    </message>
+    <message>
+        <source>the signature does not fit its key and what it says</source>
+        <translation type="unfinished">la signature ne correspond pas à sa clé et à ce qu&apos;elle dit</translation>
+    </message>
+    <message>
+        <source>it was made with another key than that of its device</source>
+        <translation type="unfinished">elle a été faite avec une autre clé que celle de son appareil</translation>
+    </message>
+    <message>
+        <source>its bytes were changed</source>
+        <translation type="unfinished">ses octets ont été modifiés</translation>
+    </message>
+    <message>
+        <source>Take it over again from another tablet.</source>
+        <translation type="unfinished">Récupérez-la de nouveau d&apos;une autre tablette.</translation>
+    </message>
+    <message>
+        <source>it takes something back but does not say what</source>
+        <translation type="unfinished">il annule quelque chose mais ne dit pas quoi</translation>
+    </message>
+    <message>
+        <source>No program of ours writes this.</source>
+        <translation type="unfinished">Aucun de nos programmes n&apos;écrit cela.</translation>
+    </message>
+    <message>
+        <source>the fact it replaces, %1, is not here</source>
+        <translation type="unfinished">le fait qu&apos;il remplace, %1, n&apos;est pas ici</translation>
+    </message>
+    <message>
+        <source>it replaces %1, which replaces it in turn</source>
+        <translation type="unfinished">il remplace %1, qui le remplace à son tour</translation>
+    </message>
+    <message>
+        <source>it replaces %1, which is about something else</source>
+        <translation type="unfinished">il remplace %1, qui porte sur autre chose</translation>
+    </message>
+    <message>
+        <source>%1 line %2</source>
+        <translation type="unfinished">%1, ligne %2</translation>
+    </message>
+    <message>
+        <source>%1 line %2, column %3</source>
+        <translation type="unfinished">%1, ligne %2, colonne %3</translation>
+    </message>
+    <message>
+        <source>%1, column %2</source>
+        <translation type="unfinished">%1, colonne %2</translation>
+    </message>
+    <message>
+        <source>%1 line %2, column %3 (%4)</source>
+        <translation type="unfinished">%1, ligne %2, colonne %3 (%4)</translation>
+    </message>
+    <message>
+        <source>%1 line %2 (%3)</source>
+        <translation type="unfinished">%1, ligne %2 (%3)</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation type="unfinished">%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation type="unfinished">%1 à %2</translation>
+    </message>
+    <message>
+        <source>%1 at its top</source>
+        <translation type="unfinished">%1, tout en haut</translation>
+    </message>
+    <message>
+        <source>built-in %1</source>
+        <translation type="unfinished">%1 (intégré)</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished">%1, %2</translation>
+    </message>
+    <message>
+        <source>door (no number)</source>
+        <translation type="unfinished">porte (sans numéro)</translation>
+    </message>
+    <message>
+        <source>deck %1</source>
+        <translation type="unfinished">pont %1</translation>
+    </message>
+    <message>
+        <source>zone %1</source>
+        <translation type="unfinished">tranche %1</translation>
+    </message>
+    <message>
+        <source>boundary %1</source>
+        <translation type="unfinished">cloisonnement %1</translation>
+    </message>
+    <message>
+        <source>vessel</source>
+        <translation type="unfinished">navire</translation>
+    </message>
+    <message>
+        <source>vessel %1</source>
+        <translation type="unfinished">navire %1</translation>
+    </message>
+    <message>
+        <source>vessel %1 %2</source>
+        <translation type="unfinished">navire %1 %2</translation>
+    </message>
+    <message>
+        <source>fact %1</source>
+        <translation type="unfinished">fait %1</translation>
+    </message>
+    <message>
+        <source>signature %1</source>
+        <translation type="unfinished">signature %1</translation>
+    </message>
+    <message>
+        <source>report %1</source>
+        <translation type="unfinished">rapport %1</translation>
+    </message>
+    <message>
+        <source>photograph %1</source>
+        <translation type="unfinished">photo %1</translation>
+    </message>
+    <message>
+        <source>device %1</source>
+        <translation type="unfinished">appareil %1</translation>
+    </message>
+    <message>
+        <source>device %1 (%2)</source>
+        <translation type="unfinished">appareil %1 (%2)</translation>
+    </message>
+    <message>
+        <source>key %1</source>
+        <translation type="unfinished">clé %1</translation>
+    </message>
+    <message>
+        <source>this device&apos;s key</source>
+        <translation type="unfinished">la clé de cet appareil</translation>
+    </message>
+    <message>
+        <source>register</source>
+        <translation type="unfinished">registre</translation>
+    </message>
+    <message>
+        <source>handover file</source>
+        <translation type="unfinished">fichier de transmission</translation>
+    </message>
+    <message>
+        <source>handover</source>
+        <translation type="unfinished">transmission</translation>
+    </message>
+    <message>
+        <source>practice</source>
+        <translation type="unfinished">entraînement</translation>
+    </message>
+    <message>
+        <source>photograph</source>
+        <translation type="unfinished">photo</translation>
+    </message>
+    <message>
+        <source>walkdown %1</source>
+        <translation type="unfinished">tournée %1</translation>
+    </message>
+    <message>
+        <source>report</source>
+        <translation type="unfinished">rapport</translation>
+    </message>
+    <message>
+        <source>door record</source>
+        <translation type="unfinished">fiche de porte</translation>
+    </message>
+    <message>
+        <source>paper form</source>
+        <translation type="unfinished">formulaire papier</translation>
+    </message>
+    <message>
+        <source>attempt</source>
+        <translation type="unfinished">tentative</translation>
+    </message>
+    <message>
+        <source>the instructor&apos;s word</source>
+        <translation type="unfinished">le mot de l&apos;instructeur</translation>
+    </message>
+    <message>
+        <source>stopped as asked: nothing was changed</source>
+        <translation type="unfinished">arrêté comme demandé&#xa0;: rien n&apos;a été modifié</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>Did you mean &quot;%1&quot;?</source>
+        <translation type="unfinished">Vouliez-vous dire &quot;%1&quot;&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Did you mean &quot;%1&quot; or &quot;%2&quot;?</source>
+        <translation type="unfinished">Vouliez-vous dire &quot;%1&quot; ou &quot;%2&quot;&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Did you mean &quot;%1&quot;, &quot;%2&quot; or &quot;%3&quot;?</source>
+        <translation type="unfinished">Vouliez-vous dire &quot;%1&quot;, &quot;%2&quot; ou &quot;%3&quot;&#xa0;?</translation>
+    </message>
+    <message>
+        <source>there is no such file</source>
+        <translation type="unfinished">ce fichier n&apos;existe pas</translation>
+    </message>
+    <message>
+        <source>Check its name and folder.</source>
+        <translation type="unfinished">Vérifiez son nom et son dossier.</translation>
+    </message>
+    <message>
+        <source>this is a folder, not a file</source>
+        <translation type="unfinished">c&apos;est un dossier, pas un fichier</translation>
+    </message>
+    <message>
+        <source>Name the file in it.</source>
+        <translation type="unfinished">Nommez le fichier qui s&apos;y trouve.</translation>
+    </message>
+    <message>
+        <source>this is not a file that can be read</source>
+        <translation type="unfinished">ce n&apos;est pas un fichier qui puisse être lu</translation>
+    </message>
+    <message>
+        <source>Copy it to a folder of yours.</source>
+        <translation type="unfinished">Copiez-le dans un dossier à vous.</translation>
+    </message>
+    <message>
+        <source>the file is larger than %1 MB</source>
+        <translation type="unfinished">le fichier dépasse %1 Mo</translation>
+    </message>
+    <message>
+        <source>Choose the right file.</source>
+        <translation type="unfinished">Choisissez le bon fichier.</translation>
+    </message>
+    <message>
+        <source>the file cannot be opened</source>
+        <translation type="unfinished">le fichier ne peut pas être ouvert</translation>
+    </message>
+    <message>
+        <source>Ask for permission to read it.</source>
+        <translation type="unfinished">Demandez la permission de le lire.</translation>
+    </message>
+    <message>
+        <source>the file could not be read to its end</source>
+        <translation type="unfinished">le fichier n&apos;a pas pu être lu jusqu&apos;au bout</translation>
+    </message>
+    <message>
+        <source>Try again, or copy it first.</source>
+        <translation type="unfinished">Réessayez, ou copiez-le d&apos;abord.</translation>
+    </message>
+    <message>
+        <source>Give a file name.</source>
+        <translation type="unfinished">Indiquez un nom de fichier.</translation>
+    </message>
+    <message>
+        <source>there is a file of this name already: NOT replaced</source>
+        <translation type="unfinished">un fichier de ce nom existe déjà&#xa0;: NON remplacé</translation>
+    </message>
+    <message>
+        <source>Give another name, or say that it may be replaced.</source>
+        <translation type="unfinished">Donnez un autre nom, ou indiquez qu&apos;il peut être remplacé.</translation>
+    </message>
+    <message>
+        <source>this is the register itself: NOT written over</source>
+        <translation type="unfinished">c&apos;est le registre lui-même&#xa0;: NON écrasé</translation>
+    </message>
+    <message>
+        <source>Give another name.</source>
+        <translation type="unfinished">Donnez un autre nom.</translation>
+    </message>
+    <message>
+        <source>cannot be written here: %1</source>
+        <translation type="unfinished">écriture impossible ici&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>not all of it could be written: %1</source>
+        <translation type="unfinished">tout n&apos;a pas pu être écrit&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>it could not be flushed to the storage: %1</source>
+        <translation type="unfinished">l&apos;écriture n&apos;a pas pu être menée à bien sur le support&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>the written file could not be closed: %1</source>
+        <translation type="unfinished">le fichier écrit n&apos;a pas pu être fermé&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>the written file could not take its place: %1</source>
+        <translation type="unfinished">le fichier écrit n&apos;a pas pu être mis à sa place&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Choose another place; what was there before is untouched.</source>
+        <translation type="unfinished">Choisissez un autre endroit&#xa0;; ce qui s&apos;y trouvait avant est intact.</translation>
+    </message>
+    <message>
+        <source>it is written, but its folder could not be flushed: %1</source>
+        <translation type="unfinished">il est écrit, mais la mise à jour de son dossier n&apos;a pas pu être menée à bien sur le support&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>Write it once more before the power goes.</source>
+        <translation type="unfinished">Écrivez-le encore une fois avant toute coupure de courant.</translation>
+    </message>
+    <message>
+        <source>could not be taken away: %1</source>
+        <translation type="unfinished">n&apos;a pas pu être supprimé&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>its folder could not be flushed: %1</source>
+        <translation type="unfinished">la mise à jour de son dossier n&apos;a pas pu être menée à bien sur le support&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>A vessel&apos;s register is far smaller; choose the right file.</source>
+        <translation type="unfinished">Le registre d&apos;un navire est bien plus petit&#xa0;; choisissez le bon fichier.</translation>
+    </message>
+    <message>
+        <source>the file is written in UTF-16, not in UTF-8</source>
+        <translation type="unfinished">le fichier est écrit en UTF-16, et non en UTF-8</translation>
+    </message>
+    <message>
+        <source>Save it as CSV UTF-8.</source>
+        <translation type="unfinished">Enregistrez-le au format CSV UTF-8.</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation type="unfinished">le fichier est vide</translation>
+    </message>
+    <message>
+        <source>Export a register to see the tables it needs.</source>
+        <translation type="unfinished">Exportez un registre pour voir les tableaux qu&apos;il faut.</translation>
+    </message>
+    <message>
+        <source>text stands before or after the quotes of a cell</source>
+        <translation type="unfinished">du texte se trouve avant ou après les guillemets d&apos;une cellule</translation>
+    </message>
+    <message>
+        <source>Put one quote at each end of the cell and double any quote inside it, or save the table as CSV again from the spreadsheet.</source>
+        <translation type="unfinished">Mettez un guillemet à chaque bout de la cellule et doublez tout guillemet à l&apos;intérieur, ou réenregistrez le tableau en CSV depuis le tableur.</translation>
+    </message>
+    <message>
+        <source>a quoted cell is not closed before the file ends</source>
+        <translation type="unfinished">une cellule entre guillemets n&apos;est pas fermée avant la fin du fichier</translation>
+    </message>
+    <message>
+        <source>byte %1 is not UTF-8</source>
+        <translation type="unfinished">l&apos;octet %1 n&apos;est pas de l&apos;UTF-8</translation>
+    </message>
+    <message>
+        <source>Save the file as CSV UTF-8.</source>
+        <translation type="unfinished">Enregistrez le fichier au format CSV UTF-8.</translation>
+    </message>
+    <message>
+        <source>the cell is empty</source>
+        <translation type="unfinished">la cellule est vide</translation>
+    </message>
+    <message>
+        <source>Fill it in.</source>
+        <translation type="unfinished">Remplissez-la.</translation>
+    </message>
+    <message>
+        <source>Write digits with a point, such as 71.40, without a unit.</source>
+        <translation type="unfinished">Écrivez des chiffres avec un point, par exemple 71.40, sans unité.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a whole number</source>
+        <translation type="unfinished">&quot;%1&quot; n&apos;est pas un nombre entier</translation>
+    </message>
+    <message>
+        <source>Write digits only, such as 1200.</source>
+        <translation type="unfinished">Écrivez seulement des chiffres, par exemple 1200.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is neither yes nor no</source>
+        <translation type="unfinished">&quot;%1&quot; n&apos;est ni yes ni no</translation>
+    </message>
+    <message>
+        <source>Write yes or no.</source>
+        <translation type="unfinished">Écrivez yes (oui) ou no (non).</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a date</source>
+        <translation type="unfinished">&quot;%1&quot; n&apos;est pas une date</translation>
+    </message>
+    <message>
+        <source>Write it as YYYY-MM-DD, such as 2015-03-01, or leave it empty.</source>
+        <translation type="unfinished">Écrivez-la sous la forme YYYY-MM-DD, par exemple 2015-03-01, ou laissez-la vide.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not known here</source>
+        <translation type="unfinished">&quot;%1&quot; est inconnu ici</translation>
+    </message>
+    <message>
+        <source>this is not JSON</source>
+        <translation type="unfinished">ce n&apos;est pas du JSON</translation>
+    </message>
+    <message>
+        <source>Look for a missing comma, quote or bracket just before this place; the file must be UTF-8.</source>
+        <translation type="unfinished">Cherchez une virgule, un guillemet ou un crochet qui manque juste avant cet endroit&#xa0;; le fichier doit être en UTF-8.</translation>
+    </message>
+    <message>
+        <source>a number in it is too large to be read</source>
+        <translation type="unfinished">il contient un nombre trop grand pour être lu</translation>
+    </message>
+    <message>
+        <source>Correct it.</source>
+        <translation type="unfinished">Corrigez-le.</translation>
+    </message>
+    <message>
+        <source>Ask whoever gave you the file for a good one.</source>
+        <translation type="unfinished">Demandez-en un bon à qui vous a donné le fichier.</translation>
+    </message>
+    <message>
+        <source>this field is given twice</source>
+        <translation type="unfinished">ce champ figure deux fois</translation>
+    </message>
+    <message>
+        <source>this field is missing</source>
+        <translation type="unfinished">ce champ manque</translation>
+    </message>
+    <message>
+        <source>Add it.</source>
+        <translation type="unfinished">Ajoutez-le.</translation>
+    </message>
+    <message>
+        <source>this field is not known here</source>
+        <translation type="unfinished">ce champ est inconnu ici</translation>
+    </message>
+    <message>
+        <source>Take it out, or begin its name with &quot;x-&quot;.</source>
+        <translation type="unfinished">Retirez-le, ou faites commencer son nom par &quot;x-&quot;.</translation>
+    </message>
+    <message>
+        <source>this field is empty</source>
+        <translation type="unfinished">ce champ est vide</translation>
+    </message>
+    <message>
+        <source>this list is empty</source>
+        <translation type="unfinished">cette liste est vide</translation>
+    </message>
+    <message>
+        <source>Name at least one, or leave the field out.</source>
+        <translation type="unfinished">Indiquez-en au moins un, ou omettez le champ.</translation>
+    </message>
+    <message>
+        <source>Write it in braces: {&quot;field&quot;: value}.</source>
+        <translation type="unfinished">Écrivez-le entre accolades&#xa0;: {&quot;field&quot;: value}.</translation>
+    </message>
+    <message>
+        <source>this must be a list of texts</source>
+        <translation type="unfinished">ceci doit être une liste de textes</translation>
+    </message>
+    <message>
+        <source>Write it in brackets: [&quot;one&quot;, &quot;two&quot;].</source>
+        <translation type="unfinished">Écrivez-la entre crochets&#xa0;: [&quot;one&quot;, &quot;two&quot;].</translation>
+    </message>
+    <message>
+        <source>this must be a text</source>
+        <translation type="unfinished">ceci doit être un texte</translation>
+    </message>
+    <message>
+        <source>Write it in quotes.</source>
+        <translation type="unfinished">Écrivez-le entre guillemets.</translation>
+    </message>
+    <message>
+        <source>this must be a number</source>
+        <translation type="unfinished">ceci doit être un nombre</translation>
+    </message>
+    <message>
+        <source>Write it without quotes, with a point.</source>
+        <translation type="unfinished">Écrivez-le sans guillemets, avec un point.</translation>
+    </message>
+    <message>
+        <source>this must be a whole number from %1 to %2</source>
+        <translation type="unfinished">ceci doit être un nombre entier de %1 à %2</translation>
+    </message>
+    <message>
+        <source>Write digits only, without quotes.</source>
+        <translation type="unfinished">Écrivez seulement des chiffres, sans guillemets.</translation>
+    </message>
+    <message>
+        <source>this must be true or false</source>
+        <translation type="unfinished">ceci doit être true ou false</translation>
+    </message>
+    <message>
+        <source>Write YYYY-MM-DD.</source>
+        <translation type="unfinished">Écrivez YYYY-MM-DD.</translation>
+    </message>
+    <message>
+        <source>boundary %1 (%2)</source>
+        <translation type="unfinished">cloisonnement %1 (%2)</translation>
+    </message>
+    <message>
+        <source>boundary %1 by the approved plan, %2 by %3</source>
+        <translation type="unfinished">cloisonnement %1 selon le plan approuvé, %2 selon %3</translation>
+    </message>
+    <message>
+        <source>%1: NOT saved</source>
+        <translation type="unfinished">%1&#xa0;: NON enregistré</translation>
+    </message>
+    <message>
+        <source>%1: NOT adopted</source>
+        <translation type="unfinished">%1&#xa0;: NON adopté</translation>
+    </message>
+    <message>
+        <source>%1: NOT taken in</source>
+        <translation type="unfinished">%1&#xa0;: NON importé</translation>
+    </message>
+    <message>
+        <source>stopped as asked</source>
+        <translation type="unfinished">arrêté comme demandé</translation>
+    </message>
+    <message>
+        <source>it refers to something that is not in this register</source>
+        <translation type="unfinished">cela renvoie à quelque chose qui n&apos;est pas dans ce registre</translation>
+    </message>
+    <message>
+        <source>Record what it refers to first.</source>
+        <translation type="unfinished">Consignez d&apos;abord ce à quoi cela renvoie.</translation>
+    </message>
+    <message>
+        <source>what is recorded is never changed or deleted (%1)</source>
+        <translation type="unfinished">ce qui est consigné n&apos;est jamais modifié ni effacé (%1)</translation>
+    </message>
+    <message>
+        <source>Record a correction instead.</source>
+        <translation type="unfinished">Consignez plutôt une correction.</translation>
+    </message>
+    <message>
+        <source>a text holds bytes that are no valid text, or a value is of the wrong kind</source>
+        <translation type="unfinished">un texte contient des octets qui ne forment pas un texte valable, ou une valeur n&apos;est pas du bon genre</translation>
+    </message>
+    <message>
+        <source>Enter it again.</source>
+        <translation type="unfinished">Saisissez de nouveau.</translation>
+    </message>
+    <message>
+        <source>a value is missing or is not a number (%1)</source>
+        <translation type="unfinished">une valeur manque ou n&apos;est pas un nombre (%1)</translation>
+    </message>
+    <message>
+        <source>it is there twice (%1)</source>
+        <translation type="unfinished">cela figure deux fois (%1)</translation>
+    </message>
+    <message>
+        <source>Leave one of the two out.</source>
+        <translation type="unfinished">Omettez l&apos;un des deux.</translation>
+    </message>
+    <message>
+        <source>a value is not one the register allows (%1)</source>
+        <translation type="unfinished">une valeur n&apos;est pas de celles que le registre admet (%1)</translation>
+    </message>
+    <message>
+        <source>this is no vessel register</source>
+        <translation type="unfinished">ce n&apos;est pas un registre de navire</translation>
+    </message>
+    <message>
+        <source>it is too large for the register</source>
+        <translation type="unfinished">c&apos;est trop grand pour le registre</translation>
+    </message>
+    <message>
+        <source>Use a smaller photograph or a shorter text.</source>
+        <translation type="unfinished">Prenez une photo plus petite ou un texte plus court.</translation>
+    </message>
+    <message>
+        <source>%1 (SQLite %2)</source>
+        <translation type="unfinished">%1 (SQLite %2)</translation>
+    </message>
+    <message>
+        <source>Try again; if it comes back, open the last backup.</source>
+        <translation type="unfinished">Réessayez&#xa0;; si l&apos;erreur revient, ouvrez la dernière sauvegarde.</translation>
+    </message>
+    <message>
+        <source>Qt&apos;s SQLite driver is not installed</source>
+        <translation type="unfinished">le pilote SQLite de Qt n&apos;est pas installé</translation>
+    </message>
+    <message>
+        <source>Install the package libqt6sql6-sqlite.</source>
+        <translation type="unfinished">Installez le paquet libqt6sql6-sqlite.</translation>
+    </message>
+    <message>
+        <source>Qt&apos;s SQLite driver is not usable</source>
+        <translation type="unfinished">le pilote SQLite de Qt n&apos;est pas utilisable</translation>
+    </message>
+    <message>
+        <source>there is no file layer of that name</source>
+        <translation type="unfinished">il n&apos;existe pas de couche de fichiers de ce nom</translation>
+    </message>
+    <message>
+        <source>the register is missing but &quot;%1&quot; beside it holds entries of it</source>
+        <translation type="unfinished">le registre manque, mais &quot;%1&quot; à côté de lui contient de ses entrées</translation>
+    </message>
+    <message>
+        <source>Put the register back beside it, or move that file away to begin a new register.</source>
+        <translation type="unfinished">Remettez le registre à côté, ou déplacez ce fichier ailleurs pour commencer un nouveau registre.</translation>
+    </message>
+    <message>
+        <source>the folder does not exist</source>
+        <translation type="unfinished">le dossier n&apos;existe pas</translation>
+    </message>
+    <message>
+        <source>Make the folder or choose another place.</source>
+        <translation type="unfinished">Créez le dossier ou choisissez un autre endroit.</translation>
+    </message>
+    <message>
+        <source>you may not write to this folder</source>
+        <translation type="unfinished">vous n&apos;avez pas le droit d&apos;écrire dans ce dossier</translation>
+    </message>
+    <message>
+        <source>Choose another folder.</source>
+        <translation type="unfinished">Choisissez un autre dossier.</translation>
+    </message>
+    <message>
+        <source>the new register cannot be put in its place</source>
+        <translation type="unfinished">le nouveau registre ne peut pas être mis à sa place</translation>
+    </message>
+    <message>
+        <source>the disk reports a fault</source>
+        <translation type="unfinished">le disque signale une erreur</translation>
+    </message>
+    <message>
+        <source>Try again; if it comes back, choose another disk.</source>
+        <translation type="unfinished">Réessayez&#xa0;; si l&apos;erreur revient, choisissez un autre disque.</translation>
+    </message>
+    <message>
+        <source>this is not a file</source>
+        <translation type="unfinished">ce n&apos;est pas un fichier</translation>
+    </message>
+    <message>
+        <source>you may not read this file</source>
+        <translation type="unfinished">vous n&apos;avez pas le droit de lire ce fichier</translation>
+    </message>
+    <message>
+        <source>Copy it to a folder of your own and open it there.</source>
+        <translation type="unfinished">Copiez-le dans un dossier à vous et ouvrez-le là.</translation>
+    </message>
+    <message>
+        <source>the register lies in a read-only place; nothing could be recorded</source>
+        <translation type="unfinished">le registre se trouve dans un endroit en lecture seule&#xa0;; rien ne pourrait être consigné</translation>
+    </message>
+    <message>
+        <source>the file is empty; it is no vessel register</source>
+        <translation type="unfinished">le fichier est vide&#xa0;; ce n&apos;est pas un registre de navire</translation>
+    </message>
+    <message>
+        <source>Delete it to begin a new register of this name, or choose another file.</source>
+        <translation type="unfinished">Supprimez-le pour commencer un nouveau registre de ce nom, ou choisissez un autre fichier.</translation>
+    </message>
+    <message>
+        <source>this is no vessel register of Latchround</source>
+        <translation type="unfinished">ce n&apos;est pas un registre de navire de Latchround</translation>
+    </message>
+    <message>
+        <source>the register was written by a newer program (version %1; this one knows up to %2)</source>
+        <translation type="unfinished">le registre a été écrit par un programme plus récent (version %1&#xa0;; celui-ci connaît jusqu&apos;à %2)</translation>
+    </message>
+    <message>
+        <source>Update this program, then open it again.</source>
+        <translation type="unfinished">Mettez ce programme à jour, puis ouvrez-le de nouveau.</translation>
+    </message>
+    <message>
+        <source>the register was never finished</source>
+        <translation type="unfinished">le registre n&apos;a jamais été achevé</translation>
+    </message>
+    <message>
+        <source>SQLite does not accept &quot;%1&quot; here (it answers %2), so entries would not be safe</source>
+        <translation type="unfinished">SQLite n&apos;accepte pas &quot;%1&quot; ici (il répond %2)&#xa0;; les entrées ne seraient donc pas en sûreté</translation>
+    </message>
+    <message>
+        <source>Copy the register to a disk of this computer and open it there.</source>
+        <translation type="unfinished">Copiez le registre sur un disque de cet ordinateur et ouvrez-le là.</translation>
+    </message>
+    <message>
+        <source>this disk cannot hold a write-ahead log</source>
+        <translation type="unfinished">ce disque ne peut pas tenir de journal d&apos;écriture anticipée</translation>
+    </message>
+    <message>
+        <source>another program of another version writes in it</source>
+        <translation type="unfinished">un autre programme d&apos;une autre version y écrit</translation>
+    </message>
+    <message>
+        <source>Close it there, then open it here.</source>
+        <translation type="unfinished">Fermez-le là-bas, puis ouvrez-le ici.</translation>
+    </message>
+    <message>
+        <source>bringing the register to this program&apos;s form would leave rows of %1 without what they refer to: NOT changed</source>
+        <translation type="unfinished">mettre le registre à la forme de ce programme laisserait des lignes de %1 sans ce à quoi elles renvoient&#xa0;: NON modifié</translation>
+    </message>
+    <message>
+        <source>Open it with the program that wrote it.</source>
+        <translation type="unfinished">Ouvrez-le avec le programme qui l&apos;a écrit.</translation>
+    </message>
+    <message>
+        <source>the file is damaged: %1</source>
+        <translation type="unfinished">le fichier est endommagé&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>a row of %1 refers to nothing</source>
+        <translation type="unfinished">une ligne de %1 ne renvoie à rien</translation>
+    </message>
+    <message>
+        <source>fact %1 is only half there</source>
+        <translation type="unfinished">le fait %1 n&apos;est là qu&apos;à moitié</translation>
+    </message>
+    <message>
+        <source>this is a practice register: nothing in it is a record of a vessel</source>
+        <translation type="unfinished">ceci est un registre d&apos;entraînement&#xa0;: rien n&apos;y est un enregistrement d&apos;un navire</translation>
+    </message>
+    <message>
+        <source>Take the file into the register of its vessel.</source>
+        <translation type="unfinished">Importez le fichier dans le registre de son navire.</translation>
+    </message>
+    <message>
+        <source>Sign and hand over in the register of a vessel.</source>
+        <translation type="unfinished">Signez et transmettez dans le registre d&apos;un navire.</translation>
+    </message>
+    <message>
+        <source>this is the register of a vessel: nobody practises in it</source>
+        <translation type="unfinished">ceci est le registre d&apos;un navire&#xa0;: on ne s&apos;y entraîne pas</translation>
+    </message>
+    <message>
+        <source>a practice register holds the practice vessel alone</source>
+        <translation type="unfinished">un registre d&apos;entraînement ne contient que le navire d&apos;entraînement</translation>
+    </message>
+    <message>
+        <source>Import it into a register of its own.</source>
+        <translation type="unfinished">Importez-le dans un registre à lui.</translation>
+    </message>
+    <message>
+        <source>the number %1 marks the practice vessel, whose doors are not there</source>
+        <translation type="unfinished">le numéro %1 désigne le navire d&apos;entraînement, dont les portes n&apos;existent pas</translation>
+    </message>
+    <message>
+        <source>Give the vessel&apos;s own number, or practise with it under Practice.</source>
+        <translation type="unfinished">Indiquez le numéro propre du navire, ou entraînez-vous avec lui sous «&#xa0;Entraînement&#xa0;».</translation>
+    </message>
+    <message>
+        <source>another program</source>
+        <translation type="unfinished">un autre programme</translation>
+    </message>
+    <message>
+        <source>another program writes in this register (%1)</source>
+        <translation type="unfinished">un autre programme écrit dans ce registre (%1)</translation>
+    </message>
+    <message>
+        <source>Close it there first.</source>
+        <translation type="unfinished">Fermez-le d&apos;abord là-bas.</translation>
+    </message>
+    <message>
+        <source>another program took the register&apos;s log away</source>
+        <translation type="unfinished">un autre programme a retiré le journal du registre</translation>
+    </message>
+    <message>
+        <source>Try again: what the log held is put into the register first. Open the register with no other program meanwhile.</source>
+        <translation type="unfinished">Réessayez&#xa0;: ce que contenait le journal est d&apos;abord versé au registre. N&apos;ouvrez le registre avec aucun autre programme entre-temps.</translation>
+    </message>
+    <message>
+        <source>the register is closed after a fault</source>
+        <translation type="unfinished">le registre est fermé après une erreur</translation>
+    </message>
+    <message>
+        <source>Open it again.</source>
+        <translation type="unfinished">Ouvrez-le de nouveau.</translation>
+    </message>
+    <message>
+        <source>another fact with this id is recorded already</source>
+        <translation type="unfinished">un autre fait de cet identifiant est déjà consigné</translation>
+    </message>
+    <message>
+        <source>Record a correction under an id of its own.</source>
+        <translation type="unfinished">Consignez une correction sous un identifiant à elle.</translation>
+    </message>
+    <message>
+        <source>this is no photograph</source>
+        <translation type="unfinished">ce n&apos;est pas une photo</translation>
+    </message>
+    <message>
+        <source>the photograph&apos;s bytes do not have the hash it names</source>
+        <translation type="unfinished">les octets de la photo n&apos;ont pas le hachage indiqué</translation>
+    </message>
+    <message>
+        <source>Take or choose the photograph again.</source>
+        <translation type="unfinished">Reprenez ou rechoisissez la photo.</translation>
+    </message>
+    <message>
+        <source>its bytes are not in this register</source>
+        <translation type="unfinished">ses octets ne sont pas dans ce registre</translation>
+    </message>
+    <message>
+        <source>Take it over from the tablet it was taken with.</source>
+        <translation type="unfinished">Récupérez-la de la tablette qui l&apos;a prise.</translation>
+    </message>
+    <message>
+        <source>there is no such door in this vessel&apos;s register</source>
+        <translation type="unfinished">il n&apos;y a pas de telle porte dans le registre de ce navire</translation>
+    </message>
+    <message>
+        <source>Check the number, or take in an arrangement that lists the door first.</source>
+        <translation type="unfinished">Vérifiez le numéro, ou importez d&apos;abord une disposition où figure la porte.</translation>
+    </message>
+    <message>
+        <source>%1 is not in this register</source>
+        <translation type="unfinished">%1 n&apos;est pas dans ce registre</translation>
+    </message>
+    <message>
+        <source>Record it first, or both together.</source>
+        <translation type="unfinished">Consignez-le d&apos;abord, ou les deux ensemble.</translation>
+    </message>
+    <message>
+        <source>the walkdown &quot;%1&quot;</source>
+        <translation type="unfinished">la tournée «&#xa0;%1&#xa0;»</translation>
+    </message>
+    <message>
+        <source>the run &quot;%1&quot;</source>
+        <translation type="unfinished">l&apos;essai «&#xa0;%1&#xa0;»</translation>
+    </message>
+    <message>
+        <source>the deficiency &quot;%1&quot;</source>
+        <translation type="unfinished">l&apos;anomalie «&#xa0;%1&#xa0;»</translation>
+    </message>
+    <message>
+        <source>the person &quot;%1&quot;</source>
+        <translation type="unfinished">la personne «&#xa0;%1&#xa0;»</translation>
+    </message>
+    <message>
+        <source>the deficiency it repeats, &quot;%1&quot;</source>
+        <translation type="unfinished">l&apos;anomalie que cela répète, «&#xa0;%1&#xa0;»</translation>
+    </message>
+    <message>
+        <source>the fact it shows, &quot;%1&quot;</source>
+        <translation type="unfinished">le fait que cela montre, «&#xa0;%1&#xa0;»</translation>
+    </message>
+    <message>
+        <source>the fact it replaces, &quot;%1&quot;</source>
+        <translation type="unfinished">le fait que cela remplace, «&#xa0;%1&#xa0;»</translation>
+    </message>
+    <message>
+        <source>the fact that stands, &quot;%1&quot;</source>
+        <translation type="unfinished">le fait retenu, «&#xa0;%1&#xa0;»</translation>
+    </message>
+    <message>
+        <source>the fact that yields, &quot;%1&quot;</source>
+        <translation type="unfinished">le fait écarté, «&#xa0;%1&#xa0;»</translation>
+    </message>
+    <message>
+        <source>the new arrangement has no such door, but 1 fact is recorded about it</source>
+        <translation type="unfinished">la nouvelle disposition n&apos;a pas cette porte, mais 1 fait est consigné à son sujet</translation>
+    </message>
+    <message>
+        <source>Keep the door in the arrangement, under the number it was tested by.</source>
+        <translation type="unfinished">Gardez la porte dans la disposition, sous le numéro qu&apos;elle avait lors des tests.</translation>
+    </message>
+    <message>
+        <source>the new arrangement has no such door, but %1 facts are recorded about it</source>
+        <translation type="unfinished">la nouvelle disposition n&apos;a pas cette porte, mais %1 faits sont consignés à son sujet</translation>
+    </message>
+    <message>
+        <source>%1 (and 1 more such door)</source>
+        <translation type="unfinished">%1 (et 1 autre porte dans ce cas)</translation>
+    </message>
+    <message>
+        <source>%1 (and %2 more such doors)</source>
+        <translation type="unfinished">%1 (et %2 autres portes dans ce cas)</translation>
+    </message>
+    <message>
+        <source>the arrangement that comes with it has no such door, but 1 fact is recorded about it</source>
+        <translation type="unfinished">la disposition qui l&apos;accompagne n&apos;a pas cette porte, mais 1 fait est consigné à son sujet</translation>
+    </message>
+    <message>
+        <source>Import the arrangement with that door in it, here or on the other device, then hand over again.</source>
+        <translation type="unfinished">Importez la disposition contenant cette porte, ici ou sur l&apos;autre appareil, puis transmettez de nouveau.</translation>
+    </message>
+    <message>
+        <source>the arrangement that comes with it has no such door, but %1 facts are recorded about it</source>
+        <translation type="unfinished">la disposition qui l&apos;accompagne n&apos;a pas cette porte, mais %1 faits sont consignés à son sujet</translation>
+    </message>
+    <message>
+        <source>it is recorded here with other content under the same id</source>
+        <translation type="unfinished">c&apos;est consigné ici avec un autre contenu sous le même identifiant</translation>
+    </message>
+    <message>
+        <source>One of the two registers was changed by something else than this program; find out which before either is used.</source>
+        <translation type="unfinished">L&apos;un des deux registres a été modifié par autre chose que ce programme&#xa0;; trouvez lequel avant d&apos;utiliser l&apos;un ou l&apos;autre.</translation>
+    </message>
+    <message>
+        <source>%1 refers back to it</source>
+        <translation type="unfinished">%1 y renvoie en retour</translation>
+    </message>
+    <message>
+        <source>%1 is neither in this register nor with what comes</source>
+        <translation type="unfinished">%1 n&apos;est ni dans ce registre ni dans ce qui arrive</translation>
+    </message>
+    <message>
+        <source>Have it handed over again, all of it.</source>
+        <translation type="unfinished">Faites tout transmettre de nouveau.</translation>
+    </message>
+    <message>
+        <source>no issue of the arrangement has a door &quot;%1&quot;</source>
+        <translation type="unfinished">aucune version de la disposition n&apos;a de porte &quot;%1&quot;</translation>
     </message>
 </context>
 <context>

@@ -1742,6 +1742,38 @@
         <source>%1 of %2 doors tested, %3 failed: %4 confident that %5. %6</source>
         <translation type="unfinished">%1 dari %2 pintu diuji, %3 gagal: %4 yakin bahwa %5. %6</translation>
     </message>
+    <message>
+        <source>none of 1 door is defective</source>
+        <translation type="unfinished">tidak satu pun dari 1 pintu cacat</translation>
+    </message>
+    <message>
+        <source>at most 1 of 1 door is defective</source>
+        <translation type="unfinished">maksimal 1 dari 1 pintu cacat</translation>
+    </message>
+    <message>
+        <source>Test 1 door, drawn by lot. If none fails: %1 confident that %2.</source>
+        <translation type="unfinished">Uji 1 pintu, dipilih dengan undian. Bila tidak ada yang gagal: %1 yakin bahwa %2.</translation>
+    </message>
+    <message>
+        <source>Test %1 doors, drawn by lot. If none fails: %2 confident that %3.</source>
+        <translation type="unfinished">Uji %1 pintu, dipilih dengan undian. Bila tidak ada yang gagal: %2 yakin bahwa %3.</translation>
+    </message>
+    <message>
+        <source>Another claim, not to be mixed up with it: where exactly %1 of %2 doors are defective, testing %3 gives a chance of at least %4 to find one of them or more.</source>
+        <translation type="unfinished">Pernyataan lain, jangan dicampuradukkan dengan yang tadi: bila tepat %1 dari %2 pintu cacat, menguji %3 memberi peluang minimal %4 untuk menemukan satu atau lebih di antaranya.</translation>
+    </message>
+    <message>
+        <source>%1 of 1 door tested, none failed: %2 confident that %3. %4</source>
+        <translation type="unfinished">%1 dari 1 pintu diuji, tidak ada yang gagal: %2 yakin bahwa %3. %4</translation>
+    </message>
+    <message>
+        <source>%1 of %2 doors tested, none failed: %3 confident that %4. %5</source>
+        <translation type="unfinished">%1 dari %2 pintu diuji, tidak ada yang gagal: %3 yakin bahwa %4. %5</translation>
+    </message>
+    <message>
+        <source>1 of 1 door tested, 1 failed: %1 confident that %2. %3</source>
+        <translation type="unfinished">1 dari 1 pintu diuji, 1 gagal: %1 yakin bahwa %2. %3</translation>
+    </message>
 </context>
 <context>
     <name>CloseUpWords</name>
@@ -2285,28 +2317,8 @@
         <translation type="unfinished">pelat tak terbaca</translation>
     </message>
     <message>
-        <source>plate %1, register %2</source>
-        <translation type="unfinished">pelat %1, register %2</translation>
-    </message>
-    <message>
-        <source>plate %1, boundary %2</source>
-        <translation type="unfinished">pelat %1, pembatas %2</translation>
-    </message>
-    <message>
-        <source>register %1, boundary %2</source>
-        <translation type="unfinished">register %1, pembatas %2</translation>
-    </message>
-    <message>
         <source>%1, whose door needs %2</source>
         <translation type="unfinished">%1, yang pintunya perlu %2</translation>
-    </message>
-    <message>
-        <source>%1 by the approved plan, %2 by %3</source>
-        <translation type="unfinished">%1 menurut denah yang disetujui, %2 menurut %3</translation>
-    </message>
-    <message>
-        <source>%1 by the approved plan</source>
-        <translation type="unfinished">%1 menurut denah yang disetujui</translation>
     </message>
     <message>
         <source>plate %1</source>
@@ -2315,10 +2327,6 @@
     <message>
         <source>register %1</source>
         <translation type="unfinished">register %1</translation>
-    </message>
-    <message>
-        <source>%1: NOT saved.</source>
-        <translation type="unfinished">%1: TIDAK tersimpan.</translation>
     </message>
     <message>
         <source>the disk is full</source>
@@ -2389,16 +2397,8 @@
         <translation type="unfinished">pintu %1</translation>
     </message>
     <message>
-        <source>Something is not saved yet.</source>
-        <translation type="unfinished">Masih ada yang belum tersimpan.</translation>
-    </message>
-    <message>
         <source>Save it first, then try again.</source>
         <translation type="unfinished">Simpan dahulu, lalu coba lagi.</translation>
-    </message>
-    <message>
-        <source>Nothing of it is refused any more.</source>
-        <translation type="unfinished">Tidak ada lagi yang ditolak darinya.</translation>
     </message>
     <message>
         <source>Take the end of the walkdown back first, or begin another.</source>
@@ -2433,12 +2433,2648 @@
         <translation type="unfinished">ini akan menggantikan %1, yang tentang hal lain</translation>
     </message>
     <message>
-        <source>the program ended before this was saved.</source>
-        <translation type="unfinished">program berakhir sebelum ini tersimpan.</translation>
-    </message>
-    <message>
         <source>Save it now.</source>
         <translation type="unfinished">Simpan sekarang.</translation>
+    </message>
+    <message>
+        <source>the vessel has no name</source>
+        <translation type="unfinished">kapal tidak punya nama</translation>
+    </message>
+    <message>
+        <source>Give the vessel&apos;s name.</source>
+        <translation type="unfinished">Isi nama kapal.</translation>
+    </message>
+    <message>
+        <source>%1 passengers cannot be carried</source>
+        <translation type="unfinished">tidak mungkin mengangkut %1 penumpang</translation>
+    </message>
+    <message>
+        <source>Give the number on the certificate, 0 or more.</source>
+        <translation type="unfinished">Isi jumlah menurut sertifikat, 0 atau lebih.</translation>
+    </message>
+    <message>
+        <source>a length cannot be negative</source>
+        <translation type="unfinished">panjang tidak boleh negatif</translation>
+    </message>
+    <message>
+        <source>Give the drawing&apos;s length in metres.</source>
+        <translation type="unfinished">Isi panjang gambar dalam meter.</translation>
+    </message>
+    <message>
+        <source>this day does not exist</source>
+        <translation type="unfinished">tanggal ini tidak ada</translation>
+    </message>
+    <message>
+        <source>Write dates as YYYY-MM-DD.</source>
+        <translation type="unfinished">Tulis tanggal sebagai YYYY-MM-DD.</translation>
+    </message>
+    <message>
+        <source>%1 lies before 1900</source>
+        <translation type="unfinished">%1 lebih awal dari tahun 1900</translation>
+    </message>
+    <message>
+        <source>Check the year; leave it empty where the date is unknown.</source>
+        <translation type="unfinished">Periksa tahunnya; kosongkan bila tanggal tidak diketahui.</translation>
+    </message>
+    <message>
+        <source>this is not a number</source>
+        <translation type="unfinished">ini bukan angka</translation>
+    </message>
+    <message>
+        <source>Give the figure.</source>
+        <translation type="unfinished">Isi angkanya.</translation>
+    </message>
+    <message>
+        <source>%1 m lies outside %2 to %3 m</source>
+        <translation type="unfinished">%1 m berada di luar %2 sampai %3 m</translation>
+    </message>
+    <message>
+        <source>Give metres, and check the decimal point.</source>
+        <translation type="unfinished">Isi dalam meter, dan periksa tanda desimalnya.</translation>
+    </message>
+    <message>
+        <source>the deck has no number</source>
+        <translation type="unfinished">geladak tidak punya nomor</translation>
+    </message>
+    <message>
+        <source>Give every deck its own number.</source>
+        <translation type="unfinished">Beri setiap geladak nomor sendiri.</translation>
+    </message>
+    <message>
+        <source>the zone has no number</source>
+        <translation type="unfinished">zona tidak punya nomor</translation>
+    </message>
+    <message>
+        <source>Give every zone its own number.</source>
+        <translation type="unfinished">Beri setiap zona nomor sendiri.</translation>
+    </message>
+    <message>
+        <source>the boundary has no id</source>
+        <translation type="unfinished">pembatas tidak punya id</translation>
+    </message>
+    <message>
+        <source>Give every boundary its own id.</source>
+        <translation type="unfinished">Beri setiap pembatas id sendiri.</translation>
+    </message>
+    <message>
+        <source>the door has no number</source>
+        <translation type="unfinished">pintu tidak punya nomor</translation>
+    </message>
+    <message>
+        <source>Give every door its own number.</source>
+        <translation type="unfinished">Beri setiap pintu nomor sendiri.</translation>
+    </message>
+    <message>
+        <source>deck &quot;%1&quot; has blanks around its number</source>
+        <translation type="unfinished">nomor geladak &quot;%1&quot; diawali atau diakhiri spasi</translation>
+    </message>
+    <message>
+        <source>Take the blanks away.</source>
+        <translation type="unfinished">Hapus spasi itu.</translation>
+    </message>
+    <message>
+        <source>zone &quot;%1&quot; has blanks around its number</source>
+        <translation type="unfinished">nomor zona &quot;%1&quot; diawali atau diakhiri spasi</translation>
+    </message>
+    <message>
+        <source>boundary &quot;%1&quot; has blanks around its id</source>
+        <translation type="unfinished">id pembatas &quot;%1&quot; diawali atau diakhiri spasi</translation>
+    </message>
+    <message>
+        <source>door &quot;%1&quot; has blanks around its number</source>
+        <translation type="unfinished">nomor pintu &quot;%1&quot; diawali atau diakhiri spasi</translation>
+    </message>
+    <message>
+        <source>deck &quot;%1&quot; is there twice</source>
+        <translation type="unfinished">geladak &quot;%1&quot; tercantum dua kali</translation>
+    </message>
+    <message>
+        <source>Give every deck its own number, or take one row out.</source>
+        <translation type="unfinished">Beri setiap geladak nomor sendiri, atau hapus satu baris.</translation>
+    </message>
+    <message>
+        <source>zone &quot;%1&quot; is there twice</source>
+        <translation type="unfinished">zona &quot;%1&quot; tercantum dua kali</translation>
+    </message>
+    <message>
+        <source>Give every zone its own number, or take one row out.</source>
+        <translation type="unfinished">Beri setiap zona nomor sendiri, atau hapus satu baris.</translation>
+    </message>
+    <message>
+        <source>boundary &quot;%1&quot; is there twice</source>
+        <translation type="unfinished">pembatas &quot;%1&quot; tercantum dua kali</translation>
+    </message>
+    <message>
+        <source>Give every boundary its own id, or take one row out.</source>
+        <translation type="unfinished">Beri setiap pembatas id sendiri, atau hapus satu baris.</translation>
+    </message>
+    <message>
+        <source>door &quot;%1&quot; is there twice</source>
+        <translation type="unfinished">pintu &quot;%1&quot; tercantum dua kali</translation>
+    </message>
+    <message>
+        <source>Give every door its own number, or take one row out.</source>
+        <translation type="unfinished">Beri setiap pintu nomor sendiri, atau hapus satu baris.</translation>
+    </message>
+    <message>
+        <source>no deck is named</source>
+        <translation type="unfinished">geladak tidak disebutkan</translation>
+    </message>
+    <message>
+        <source>Name the deck.</source>
+        <translation type="unfinished">Sebutkan geladaknya.</translation>
+    </message>
+    <message>
+        <source>no zone is named</source>
+        <translation type="unfinished">zona tidak disebutkan</translation>
+    </message>
+    <message>
+        <source>Name the zone.</source>
+        <translation type="unfinished">Sebutkan zonanya.</translation>
+    </message>
+    <message>
+        <source>no boundary is named</source>
+        <translation type="unfinished">pembatas tidak disebutkan</translation>
+    </message>
+    <message>
+        <source>Name the boundary.</source>
+        <translation type="unfinished">Sebutkan pembatasnya.</translation>
+    </message>
+    <message>
+        <source>deck &quot;%1&quot; is not there</source>
+        <translation type="unfinished">geladak &quot;%1&quot; tidak ada</translation>
+    </message>
+    <message>
+        <source>zone &quot;%1&quot; is not there</source>
+        <translation type="unfinished">zona &quot;%1&quot; tidak ada</translation>
+    </message>
+    <message>
+        <source>boundary &quot;%1&quot; is not there</source>
+        <translation type="unfinished">pembatas &quot;%1&quot; tidak ada</translation>
+    </message>
+    <message>
+        <source>Correct the name, or add the deck.</source>
+        <translation type="unfinished">Perbaiki namanya, atau tambahkan geladak itu.</translation>
+    </message>
+    <message>
+        <source>Correct the name, or add the zone.</source>
+        <translation type="unfinished">Perbaiki namanya, atau tambahkan zona itu.</translation>
+    </message>
+    <message>
+        <source>Correct the name, or add the boundary.</source>
+        <translation type="unfinished">Perbaiki namanya, atau tambahkan pembatas itu.</translation>
+    </message>
+    <message>
+        <source>an area must be more than 0</source>
+        <translation type="unfinished">luas harus lebih dari 0</translation>
+    </message>
+    <message>
+        <source>Give square metres, or leave it empty where it is not known.</source>
+        <translation type="unfinished">Isi dalam meter persegi, atau kosongkan bila tidak diketahui.</translation>
+    </message>
+    <message>
+        <source>the forward limit, %1 m, is not forward of the after limit, %2 m</source>
+        <translation type="unfinished">batas depan, %1 m, tidak berada di depan batas belakang, %2 m</translation>
+    </message>
+    <message>
+        <source>Count metres from the aft perpendicular, forward positive.</source>
+        <translation type="unfinished">Hitung meter dari garis tegak buritan (AP), ke arah haluan positif.</translation>
+    </message>
+    <message>
+        <source>zone &quot;%1&quot; begins at %2 m, inside zone &quot;%3&quot;, which ends at %4 m</source>
+        <translation type="unfinished">zona &quot;%1&quot; mulai di %2 m, di dalam zona &quot;%3&quot;, yang berakhir di %4 m</translation>
+    </message>
+    <message>
+        <source>Zones may touch, not overlap.</source>
+        <translation type="unfinished">Zona boleh bersentuhan, tidak boleh tumpang tindih.</translation>
+    </message>
+    <message>
+        <source>the fire tables of this vessel know no such category of space</source>
+        <translation type="unfinished">tabel api kapal ini tidak mengenal kategori ruang seperti itu</translation>
+    </message>
+    <message>
+        <source>Write two numbers from 1 to %1, or leave it empty.</source>
+        <translation type="unfinished">Tulis dua angka dari 1 sampai %1, atau kosongkan.</translation>
+    </message>
+    <message>
+        <source>a zone bulkhead stands between two zones, here both are &quot;%1&quot;</source>
+        <translation type="unfinished">sekat zona berada di antara dua zona, di sini keduanya &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>Name the zone aft of it and the zone forward of it.</source>
+        <translation type="unfinished">Sebutkan zona di belakangnya dan zona di depannya.</translation>
+    </message>
+    <message>
+        <source>zone &quot;%1&quot; lies aft of zone &quot;%2&quot;</source>
+        <translation type="unfinished">zona &quot;%1&quot; terletak di belakang zona &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>Exchange zone_aft and zone_forward.</source>
+        <translation type="unfinished">Tukar zone_aft dan zone_forward.</translation>
+    </message>
+    <message>
+        <source>%1 m lies more than 3 m outside its zones, %2 to %3 m</source>
+        <translation type="unfinished">%1 m berada lebih dari 3 m di luar zonanya, %2 sampai %3 m</translation>
+    </message>
+    <message>
+        <source>Check the place of the boundary, or the zones it names.</source>
+        <translation type="unfinished">Periksa letak pembatas, atau zona yang disebutnya.</translation>
+    </message>
+    <message>
+        <source>a clear opening of %1 m cannot be</source>
+        <translation type="unfinished">bukaan bersih %1 m tidak mungkin</translation>
+    </message>
+    <message>
+        <source>Give the clear width in metres, more than 0 and at most 10.</source>
+        <translation type="unfinished">Isi lebar bersih dalam meter, lebih dari 0 dan maksimal 10.</translation>
+    </message>
+    <message>
+        <source>a leaf of %1 kg cannot be</source>
+        <translation type="unfinished">daun pintu seberat %1 kg tidak mungkin</translation>
+    </message>
+    <message>
+        <source>Give kilograms, more than 0 and at most 5000, or leave it empty.</source>
+        <translation type="unfinished">Isi dalam kilogram, lebih dari 0 dan maksimal 5000, atau kosongkan.</translation>
+    </message>
+    <message>
+        <source>release group &quot;%1&quot; is empty or has a blank in its name</source>
+        <translation type="unfinished">nama grup pelepasan &quot;%1&quot; kosong atau mengandung spasi</translation>
+    </message>
+    <message>
+        <source>Name release groups without blanks.</source>
+        <translation type="unfinished">Beri grup pelepasan nama tanpa spasi.</translation>
+    </message>
+    <message>
+        <source>Give it as postgresql://USER@HOST:PORT/DATABASE, with the password in PGPASSWORD or ~/.pgpass.</source>
+        <translation type="unfinished">Tulis sebagai postgresql://USER@HOST:PORT/DATABASE, dengan kata sandi di PGPASSWORD atau ~/.pgpass.</translation>
+    </message>
+    <message>
+        <source>this is no URL: signs other than letters and digits in a password are written as %1 for @ and so on</source>
+        <translation type="unfinished">ini bukan URL: tanda selain huruf dan angka dalam kata sandi ditulis sebagai %1 untuk @, dan seterusnya</translation>
+    </message>
+    <message>
+        <source>only databases of PostgreSQL are known</source>
+        <translation type="unfinished">hanya basis data PostgreSQL yang dikenal</translation>
+    </message>
+    <message>
+        <source>an option holds a semicolon</source>
+        <translation type="unfinished">suatu opsi mengandung titik koma</translation>
+    </message>
+    <message>
+        <source>it names no database</source>
+        <translation type="unfinished">tidak menyebutkan basis data</translation>
+    </message>
+    <message>
+        <source>Qt&apos;s PostgreSQL driver is not installed</source>
+        <translation type="unfinished">driver PostgreSQL untuk Qt belum terpasang</translation>
+    </message>
+    <message>
+        <source>Install the package libqt6sql6-psql.</source>
+        <translation type="unfinished">Pasang paket libqt6sql6-psql.</translation>
+    </message>
+    <message>
+        <source>no connection: %1</source>
+        <translation type="unfinished">tidak ada sambungan: %1</translation>
+    </message>
+    <message>
+        <source>Check the address, the name and the password, and that the server runs.</source>
+        <translation type="unfinished">Periksa alamat, nama, dan kata sandi, serta apakah server berjalan.</translation>
+    </message>
+    <message>
+        <source>the connection was cut</source>
+        <translation type="unfinished">sambungan terputus</translation>
+    </message>
+    <message>
+        <source>Run it again.</source>
+        <translation type="unfinished">Jalankan lagi.</translation>
+    </message>
+    <message>
+        <source>Trying again.</source>
+        <translation type="unfinished">Mencoba lagi.</translation>
+    </message>
+    <message>
+        <source>the connection was cut: %1 files are NOT taken in, from %2 on</source>
+        <translation type="unfinished">sambungan terputus: %1 berkas TIDAK diimpor, mulai dari %2</translation>
+    </message>
+    <message>
+        <source>Run the same command again; what is in stays in.</source>
+        <translation type="unfinished">Jalankan lagi perintah yang sama; yang sudah diimpor tetap ada.</translation>
+    </message>
+    <message>
+        <source>this database holds something else: NOT touched</source>
+        <translation type="unfinished">basis data ini berisi hal lain: TIDAK disentuh</translation>
+    </message>
+    <message>
+        <source>Give an empty one (CREATE DATABASE).</source>
+        <translation type="unfinished">Berikan yang kosong (CREATE DATABASE).</translation>
+    </message>
+    <message>
+        <source>its schema &quot;latchround&quot; was not made by this program: NOT touched</source>
+        <translation type="unfinished">skemanya &quot;latchround&quot; tidak dibuat oleh program ini: TIDAK disentuh</translation>
+    </message>
+    <message>
+        <source>Give an empty database.</source>
+        <translation type="unfinished">Berikan basis data yang kosong.</translation>
+    </message>
+    <message>
+        <source>this database does not keep texts as UTF-8: NOT touched</source>
+        <translation type="unfinished">basis data ini tidak menyimpan teks sebagai UTF-8: TIDAK disentuh</translation>
+    </message>
+    <message>
+        <source>Make one WITH ENCODING &apos;UTF8&apos; TEMPLATE template0.</source>
+        <translation type="unfinished">Buat satu WITH ENCODING &apos;UTF8&apos; TEMPLATE template0.</translation>
+    </message>
+    <message>
+        <source>the tables were made by a newer program (version %1; this one knows up to %2): NOT touched</source>
+        <translation type="unfinished">tabel dibuat oleh program yang lebih baru (versi %1; program ini mengenal sampai %2): TIDAK disentuh</translation>
+    </message>
+    <message>
+        <source>Update this program.</source>
+        <translation type="unfinished">Perbarui program ini.</translation>
+    </message>
+    <message>
+        <source>its vessel has no identification number</source>
+        <translation type="unfinished">kapalnya tidak punya nomor identifikasi</translation>
+    </message>
+    <message>
+        <source>Give the vessel its number aboard, and hand over again.</source>
+        <translation type="unfinished">Isi nomornya di atas kapal, lalu serahkan lagi.</translation>
+    </message>
+    <message>
+        <source>it comes with another key than before: %1, fingerprint %2, instead of %3</source>
+        <translation type="unfinished">datang dengan kunci lain daripada sebelumnya: %1, sidik jari %2, bukan %3</translation>
+    </message>
+    <message>
+        <source>Ask aboard whether its key is new; if it is, take the file in with --accept-key and that key.</source>
+        <translation type="unfinished">Tanyakan ke kapal apakah kuncinya baru; bila ya, impor berkas itu dengan --accept-key dan kunci tersebut.</translation>
+    </message>
+    <message>
+        <source>no file is named</source>
+        <translation type="unfinished">tidak ada berkas yang disebutkan</translation>
+    </message>
+    <message>
+        <source>Name at least one.</source>
+        <translation type="unfinished">Sebutkan minimal satu.</translation>
+    </message>
+    <message>
+        <source>The catalogue built into the program is used: %1</source>
+        <translation type="unfinished">Dipakai katalog bawaan program: %1</translation>
+    </message>
+    <message>
+        <source>its catalogue files are not there</source>
+        <translation type="unfinished">berkas katalognya tidak ada</translation>
+    </message>
+    <message>
+        <source>is not a JSON object</source>
+        <translation type="unfinished">bukan objek JSON</translation>
+    </message>
+    <message>
+        <source>Restore the file from a good copy.</source>
+        <translation type="unfinished">Pulihkan berkas dari salinan yang baik.</translation>
+    </message>
+    <message>
+        <source>must be a list with at least one row</source>
+        <translation type="unfinished">harus berupa daftar dengan minimal satu butir</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; stands twice</source>
+        <translation type="unfinished">&apos;%1&apos; tercantum dua kali</translation>
+    </message>
+    <message>
+        <source>Ids must be unique.</source>
+        <translation type="unfinished">Setiap id harus unik.</translation>
+    </message>
+    <message>
+        <source>row &apos;%1&apos; stands in both catalogues</source>
+        <translation type="unfinished">butir &apos;%1&apos; ada di kedua katalog</translation>
+    </message>
+    <message>
+        <source>Keep it in one of them.</source>
+        <translation type="unfinished">Pertahankan di salah satunya.</translation>
+    </message>
+    <message>
+        <source>this condition asks nothing of a door</source>
+        <translation type="unfinished">syarat ini tidak meminta apa pun dari pintu</translation>
+    </message>
+    <message>
+        <source>Give it a field.</source>
+        <translation type="unfinished">Beri satu field.</translation>
+    </message>
+    <message>
+        <source>must be a list of conditions</source>
+        <translation type="unfinished">harus berupa daftar syarat</translation>
+    </message>
+    <message>
+        <source>Leave it out where every door is meant.</source>
+        <translation type="unfinished">Hilangkan bila yang dimaksud adalah setiap pintu.</translation>
+    </message>
+    <message>
+        <source>must be a list of variants</source>
+        <translation type="unfinished">harus berupa daftar varian</translation>
+    </message>
+    <message>
+        <source>Leave it out where there are none.</source>
+        <translation type="unfinished">Hilangkan bila tidak ada.</translation>
+    </message>
+    <message>
+        <source>a row that is seen needs a question</source>
+        <translation type="unfinished">butir yang diperiksa dengan melihat memerlukan pertanyaan</translation>
+    </message>
+    <message>
+        <source>Write the question as it is asked at the door.</source>
+        <translation type="unfinished">Tulis pertanyaan seperti yang diajukan di pintu.</translation>
+    </message>
+    <message>
+        <source>this check needs a lower limit</source>
+        <translation type="unfinished">pemeriksaan ini memerlukan batas bawah</translation>
+    </message>
+    <message>
+        <source>Add a number.</source>
+        <translation type="unfinished">Tambahkan angka.</translation>
+    </message>
+    <message>
+        <source>this check needs an upper limit</source>
+        <translation type="unfinished">pemeriksaan ini memerlukan batas atas</translation>
+    </message>
+    <message>
+        <source>the lower limit is not below the upper one</source>
+        <translation type="unfinished">batas bawah tidak lebih rendah dari batas atas</translation>
+    </message>
+    <message>
+        <source>Check both numbers.</source>
+        <translation type="unfinished">Periksa kedua angka.</translation>
+    </message>
+    <message>
+        <source>a number must come from somewhere</source>
+        <translation type="unfinished">angka harus berasal dari suatu sumber</translation>
+    </message>
+    <message>
+        <source>Name gauge, closing-time, closing-rate, alarm-lead or alarm-after-shut.</source>
+        <translation type="unfinished">Sebutkan gauge, closing-time, closing-rate, alarm-lead atau alarm-after-shut.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is in the catalogue already</source>
+        <translation type="unfinished">&apos;%1&apos; sudah ada di katalog</translation>
+    </message>
+    <message>
+        <source>Write &quot;change&quot;: &quot;tighten&quot; or &quot;replace&quot;.</source>
+        <translation type="unfinished">Tulis &quot;change&quot;: &quot;tighten&quot; atau &quot;replace&quot;.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is not in the catalogue</source>
+        <translation type="unfinished">&apos;%1&apos; tidak ada di katalog</translation>
+    </message>
+    <message>
+        <source>Check its spelling, or write &quot;change&quot;: &quot;add&quot;.</source>
+        <translation type="unfinished">Periksa ejaannya, atau tulis &quot;change&quot;: &quot;add&quot;.</translation>
+    </message>
+    <message>
+        <source>a tightened row needs a limit</source>
+        <translation type="unfinished">butir yang diperketat memerlukan batas</translation>
+    </message>
+    <message>
+        <source>Give low or high.</source>
+        <translation type="unfinished">Isi low atau high.</translation>
+    </message>
+    <message>
+        <source>the row has no such limit</source>
+        <translation type="unfinished">butir itu tidak punya batas seperti itu</translation>
+    </message>
+    <message>
+        <source>Replace the whole row instead.</source>
+        <translation type="unfinished">Ganti seluruh butir saja.</translation>
+    </message>
+    <message>
+        <source>%1 %2 is wider than the %3 %2 of the catalogue</source>
+        <translation type="unfinished">%1 %2 lebih longgar daripada %3 %2 di katalog</translation>
+    </message>
+    <message>
+        <source>A row is tightened, or replaced as a whole.</source>
+        <translation type="unfinished">Suatu butir diperketat, atau diganti seluruhnya.</translation>
+    </message>
+    <message>
+        <source>must be a list of categories</source>
+        <translation type="unfinished">harus berupa daftar kategori</translation>
+    </message>
+    <message>
+        <source>categories must be numbered from 1 without a gap</source>
+        <translation type="unfinished">kategori harus bernomor urut mulai dari 1 tanpa celah</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; is no list of categories here</source>
+        <translation type="unfinished">&apos;%1&apos; bukan daftar kategori di sini</translation>
+    </message>
+    <message>
+        <source>must be a list with at least one table</source>
+        <translation type="unfinished">harus berupa daftar dengan minimal satu tabel</translation>
+    </message>
+    <message>
+        <source>there is a table of such divisions already</source>
+        <translation type="unfinished">sudah ada tabel untuk divisi seperti itu</translation>
+    </message>
+    <message>
+        <source>Keep one of them.</source>
+        <translation type="unfinished">Pertahankan salah satunya.</translation>
+    </message>
+    <message>
+        <source>is missing</source>
+        <translation type="unfinished">tidak ada</translation>
+    </message>
+    <message>
+        <source>Write null where nothing is printed.</source>
+        <translation type="unfinished">Tulis null bila tidak ada yang tercetak.</translation>
+    </message>
+    <message>
+        <source>is no cell of this table</source>
+        <translation type="unfinished">bukan sel tabel ini</translation>
+    </message>
+    <message>
+        <source>Write two of its categories, of a bulkhead the lower first.</source>
+        <translation type="unfinished">Tulis dua dari kategorinya; untuk sekat, yang lebih rendah dahulu.</translation>
+    </message>
+    <message>
+        <source>%1 is no value that a table prints</source>
+        <translation type="unfinished">%1 bukan nilai yang dicetak dalam tabel</translation>
+    </message>
+    <message>
+        <source>Write a class with its notes in brackets, *, - or null.</source>
+        <translation type="unfinished">Tulis kelas dengan catatannya dalam kurung siku, *, - atau null.</translation>
+    </message>
+    <message>
+        <source>note &apos;%1&apos; is not in this table&apos;s notes</source>
+        <translation type="unfinished">catatan &apos;%1&apos; tidak ada di antara catatan tabel ini</translation>
+    </message>
+    <message>
+        <source>Add the note.</source>
+        <translation type="unfinished">Tambahkan catatan itu.</translation>
+    </message>
+    <message>
+        <source>See latchround-cli --help.</source>
+        <translation type="unfinished">Lihat latchround-cli --help.</translation>
+    </message>
+    <message>
+        <source>a fault of the program: %1</source>
+        <translation type="unfinished">kesalahan program: %1</translation>
+    </message>
+    <message>
+        <source>Please report it with the file that brought it about.</source>
+        <translation type="unfinished">Laporkan bersama berkas yang menyebabkannya.</translation>
+    </message>
+    <message>
+        <source>could not be written</source>
+        <translation type="unfinished">tidak dapat ditulis</translation>
+    </message>
+    <message>
+        <source>no register is here</source>
+        <translation type="unfinished">tidak ada register di sini</translation>
+    </message>
+    <message>
+        <source>Check the name, or import one first.</source>
+        <translation type="unfinished">Periksa namanya, atau impor register dahulu.</translation>
+    </message>
+    <message>
+        <source>this register holds no vessel yet</source>
+        <translation type="unfinished">register ini belum berisi kapal</translation>
+    </message>
+    <message>
+        <source>Import one first.</source>
+        <translation type="unfinished">Impor kapal dahulu.</translation>
+    </message>
+    <message>
+        <source>no walkdown is recorded in this register</source>
+        <translation type="unfinished">tidak ada inspeksi yang tercatat di register ini</translation>
+    </message>
+    <message>
+        <source>Begin one first.</source>
+        <translation type="unfinished">Mulai inspeksi dahulu.</translation>
+    </message>
+    <message>
+        <source>no walkdown has the id &apos;%1&apos;</source>
+        <translation type="unfinished">tidak ada inspeksi dengan id &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>The latest is %2.</source>
+        <translation type="unfinished">Yang terakhir adalah %2.</translation>
+    </message>
+    <message>
+        <source>a key is 64 lower-case hex digits</source>
+        <translation type="unfinished">kunci terdiri dari 64 digit heksadesimal berhuruf kecil</translation>
+    </message>
+    <message>
+        <source>The file that was refused names its key.</source>
+        <translation type="unfinished">Berkas yang ditolak menyebutkan kuncinya.</translation>
+    </message>
+    <message>
+        <source>it does not say who accepts the key</source>
+        <translation type="unfinished">tidak disebutkan siapa yang menerima kunci</translation>
+    </message>
+    <message>
+        <source>Add --person NAME.</source>
+        <translation type="unfinished">Tambahkan --person NAME.</translation>
+    </message>
+    <message>
+        <source>this is not the key of the file, which is %1</source>
+        <translation type="unfinished">ini bukan kunci berkas itu, yaitu %1</translation>
+    </message>
+    <message>
+        <source>Compare it with what the other tablet shows.</source>
+        <translation type="unfinished">Bandingkan dengan yang ditampilkan tablet lain.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no document of this program</source>
+        <translation type="unfinished">&quot;%1&quot; bukan dokumen program ini</translation>
+    </message>
+    <message>
+        <source>Choose survey, deficiency-list, work-list, door-record or paper-form.</source>
+        <translation type="unfinished">Pilih survey, deficiency-list, work-list, door-record atau paper-form.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no form a report is written in</source>
+        <translation type="unfinished">&quot;%1&quot; bukan format laporan</translation>
+    </message>
+    <message>
+        <source>Choose pdf, csv or json.</source>
+        <translation type="unfinished">Pilih pdf, csv atau json.</translation>
+    </message>
+    <message>
+        <source>a paper form is printed</source>
+        <translation type="unfinished">formulir kertas harus dicetak</translation>
+    </message>
+    <message>
+        <source>Write it to a PDF file.</source>
+        <translation type="unfinished">Tulis ke berkas PDF.</translation>
+    </message>
+    <message>
+        <source>a door record is of one door</source>
+        <translation type="unfinished">catatan pintu adalah tentang satu pintu</translation>
+    </message>
+    <message>
+        <source>Give its number.</source>
+        <translation type="unfinished">Isi nomornya.</translation>
+    </message>
+    <message>
+        <source>the register knows nobody of the name &apos;%1&apos;</source>
+        <translation type="unfinished">register tidak mengenal orang dengan nama &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>Write the name as it stands in the register.</source>
+        <translation type="unfinished">Tulis nama seperti tercantum di register.</translation>
+    </message>
+    <message>
+        <source>Give an id of &quot;practice list&quot; or a file.</source>
+        <translation type="unfinished">Berikan id dari &quot;practice list&quot; atau sebuah berkas.</translation>
+    </message>
+    <message>
+        <source>Give a number; the same one gives the same doors.</source>
+        <translation type="unfinished">Isi sebuah angka; angka yang sama memberi pintu yang sama.</translation>
+    </message>
+    <message>
+        <source>Give the file of answers.</source>
+        <translation type="unfinished">Berikan berkas jawaban.</translation>
+    </message>
+    <message>
+        <source>it is missing</source>
+        <translation type="unfinished">tidak ada</translation>
+    </message>
+    <message>
+        <source>Put it into LATCHROUND_WORD, or into a file named by --word-file.</source>
+        <translation type="unfinished">Taruh di LATCHROUND_WORD, atau di berkas yang disebut dengan --word-file.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no pair of this ship&apos;s categories</source>
+        <translation type="unfinished">&quot;%1&quot; bukan pasangan kategori kapal ini</translation>
+    </message>
+    <message>
+        <source>Write two numbers from 1 to %2, such as 3,7.</source>
+        <translation type="unfinished">Tulis dua angka dari 1 sampai %2, misalnya 3,7.</translation>
+    </message>
+    <message>
+        <source>the categories of the two spaces are needed</source>
+        <translation type="unfinished">kategori kedua ruang diperlukan</translation>
+    </message>
+    <message>
+        <source>Write them like 3,7.</source>
+        <translation type="unfinished">Tulis seperti 3,7.</translation>
+    </message>
+    <message>
+        <source>such a ship has no main vertical zones</source>
+        <translation type="unfinished">kapal seperti itu tidak punya zona vertikal utama</translation>
+    </message>
+    <message>
+        <source>Ask for bulkhead or deck.</source>
+        <translation type="unfinished">Tanyakan untuk bulkhead atau deck.</translation>
+    </message>
+    <message>
+        <source>must lie between 0 and 1</source>
+        <translation type="unfinished">harus antara 0 dan 1</translation>
+    </message>
+    <message>
+        <source>Write 0.95 for 95 %.</source>
+        <translation type="unfinished">Tulis 0.95 untuk 95 %.</translation>
+    </message>
+    <message>
+        <source>must lie between 0 and 1, in whole millionths</source>
+        <translation type="unfinished">harus antara 0 dan 1, dalam kelipatan sepersejuta</translation>
+    </message>
+    <message>
+        <source>is not a number that can be looked up</source>
+        <translation type="unfinished">bukan angka yang dapat dicari</translation>
+    </message>
+    <message>
+        <source>Write a number.</source>
+        <translation type="unfinished">Tulis sebuah angka.</translation>
+    </message>
+    <message>
+        <source>no line can be laid through %1 points, or all lie at the same x, or a number is too large</source>
+        <translation type="unfinished">tidak dapat ditarik garis melalui %1 titik, atau semuanya pada x yang sama, atau suatu angka terlalu besar</translation>
+    </message>
+    <message>
+        <source>Give at least three points at two different x.</source>
+        <translation type="unfinished">Isi minimal tiga titik pada dua x yang berbeda.</translation>
+    </message>
+    <message>
+        <source>is not a number that can be judged</source>
+        <translation type="unfinished">bukan angka yang dapat dinilai</translation>
+    </message>
+    <message>
+        <source>Write a number such as 10.3.</source>
+        <translation type="unfinished">Tulis angka seperti 10.3.</translation>
+    </message>
+    <message>
+        <source>a standard uncertainty is 0 or more</source>
+        <translation type="unfinished">ketidakpastian baku adalah 0 atau lebih</translation>
+    </message>
+    <message>
+        <source>Write it in the unit of the value, for k = 1.</source>
+        <translation type="unfinished">Tulis dalam satuan nilainya, untuk k = 1.</translation>
+    </message>
+    <message>
+        <source>is no limit</source>
+        <translation type="unfinished">bukan batas</translation>
+    </message>
+    <message>
+        <source>without a limit there is nothing to judge</source>
+        <translation type="unfinished">tanpa batas tidak ada yang dapat dinilai</translation>
+    </message>
+    <message>
+        <source>Give --low, --high or both.</source>
+        <translation type="unfinished">Isi --low, --high atau keduanya.</translation>
+    </message>
+    <message>
+        <source>degrees of freedom are 1 or more</source>
+        <translation type="unfinished">derajat kebebasan adalah 1 atau lebih</translation>
+    </message>
+    <message>
+        <source>Leave it out where u is well known.</source>
+        <translation type="unfinished">Hilangkan bila u diketahui dengan baik.</translation>
+    </message>
+    <message>
+        <source>there must be at least 1 door and at most %1</source>
+        <translation type="unfinished">harus ada minimal 1 pintu dan maksimal %1</translation>
+    </message>
+    <message>
+        <source>Give the number of doors.</source>
+        <translation type="unfinished">Isi jumlah pintu.</translation>
+    </message>
+    <message>
+        <source>must be 0 or more and less than the number of doors</source>
+        <translation type="unfinished">harus 0 atau lebih dan kurang dari jumlah pintu</translation>
+    </message>
+    <message>
+        <source>Give the number of defective doors that the claim allows.</source>
+        <translation type="unfinished">Isi jumlah pintu cacat yang masih diizinkan pernyataan itu.</translation>
+    </message>
+    <message>
+        <source>a result is how many were tested and how many of those failed</source>
+        <translation type="unfinished">hasil adalah berapa yang diuji dan berapa di antaranya yang gagal</translation>
+    </message>
+    <message>
+        <source>Give both, or neither.</source>
+        <translation type="unfinished">Isi keduanya, atau jangan satu pun.</translation>
+    </message>
+    <message>
+        <source>no more can fail than were tested, and no more be tested than there are</source>
+        <translation type="unfinished">yang gagal tidak mungkin lebih banyak dari yang diuji, dan yang diuji tidak mungkin lebih banyak dari yang ada</translation>
+    </message>
+    <message>
+        <source>Check the three numbers.</source>
+        <translation type="unfinished">Periksa ketiga angka.</translation>
+    </message>
+    <message>
+        <source>there is no display here</source>
+        <translation type="unfinished">tidak ada layar di sini</translation>
+    </message>
+    <message>
+        <source>Start it on a desktop, or use latchround-cli.</source>
+        <translation type="unfinished">Jalankan di desktop, atau pakai latchround-cli.</translation>
+    </message>
+    <message>
+        <source>there is no such register file</source>
+        <translation type="unfinished">berkas register seperti itu tidak ada</translation>
+    </message>
+    <message>
+        <source>Check the path, or start without one.</source>
+        <translation type="unfinished">Periksa jalur berkasnya, atau mulai tanpa berkas.</translation>
+    </message>
+    <message>
+        <source>The flag&apos;s own rules are NOT in force: %1</source>
+        <translation type="unfinished">Aturan negara bendera sendiri TIDAK berlaku: %1</translation>
+    </message>
+    <message>
+        <source>entries of this vessel wait to be saved, and cannot be kept elsewhere</source>
+        <translation type="unfinished">ada entri kapal ini yang menunggu disimpan, dan tidak dapat disimpan di tempat lain</translation>
+    </message>
+    <message>
+        <source>Save them first.</source>
+        <translation type="unfinished">Simpan dahulu.</translation>
+    </message>
+    <message>
+        <source>no file was looked at</source>
+        <translation type="unfinished">belum ada berkas yang dilihat</translation>
+    </message>
+    <message>
+        <source>Look at it first.</source>
+        <translation type="unfinished">Lihat dahulu berkasnya.</translation>
+    </message>
+    <message>
+        <source>nothing of an exercise is signed, handed over, or taken in from elsewhere</source>
+        <translation type="unfinished">tidak ada bagian latihan yang boleh ditandatangani, diserahkan, atau diimpor dari tempat lain</translation>
+    </message>
+    <message>
+        <source>End the exercise first.</source>
+        <translation type="unfinished">Akhiri latihan dahulu.</translation>
+    </message>
+    <message>
+        <source>no exercise was broken off</source>
+        <translation type="unfinished">tidak ada latihan yang terputus</translation>
+    </message>
+    <message>
+        <source>the exercise is not what it was when it was begun</source>
+        <translation type="unfinished">latihan tidak lagi sama seperti saat dimulai</translation>
+    </message>
+    <message>
+        <source>Put it aside, and begin it anew.</source>
+        <translation type="unfinished">Sisihkan, lalu mulai dari awal.</translation>
+    </message>
+    <message>
+        <source>is not a door of this walkdown</source>
+        <translation type="unfinished">bukan pintu dalam inspeksi ini</translation>
+    </message>
+    <message>
+        <source>the file cannot be read</source>
+        <translation type="unfinished">berkas tidak dapat dibaca</translation>
+    </message>
+    <message>
+        <source>Choose another or check its rights.</source>
+        <translation type="unfinished">Pilih berkas lain atau periksa hak aksesnya.</translation>
+    </message>
+    <message>
+        <source>the picture is larger than %1 MB</source>
+        <translation type="unfinished">gambar lebih besar dari %1 MB</translation>
+    </message>
+    <message>
+        <source>Take it again in a smaller size.</source>
+        <translation type="unfinished">Ambil lagi dengan ukuran lebih kecil.</translation>
+    </message>
+    <message>
+        <source>this is not a picture that can be shown</source>
+        <translation type="unfinished">ini bukan gambar yang dapat ditampilkan</translation>
+    </message>
+    <message>
+        <source>Choose a JPEG or PNG file.</source>
+        <translation type="unfinished">Pilih berkas JPEG atau PNG.</translation>
+    </message>
+    <message>
+        <source>it could not be kept</source>
+        <translation type="unfinished">tidak dapat disimpan</translation>
+    </message>
+    <message>
+        <source>Take it again.</source>
+        <translation type="unfinished">Ambil lagi.</translation>
+    </message>
+    <message>
+        <source>another program writes in it (%1)</source>
+        <translation type="unfinished">program lain sedang menulis di dalamnya (%1)</translation>
+    </message>
+    <message>
+        <source>Close it there, then open the vessel here again.</source>
+        <translation type="unfinished">Tutup di sana, lalu buka lagi kapal itu di sini.</translation>
+    </message>
+    <message>
+        <source>Something is not saved yet</source>
+        <translation type="unfinished">Masih ada yang belum tersimpan</translation>
+    </message>
+    <message>
+        <source>the program ended before this was saved</source>
+        <translation type="unfinished">program berakhir sebelum ini tersimpan</translation>
+    </message>
+    <message>
+        <source>Nothing of it is refused any more</source>
+        <translation type="unfinished">Tidak ada lagi bagiannya yang ditolak</translation>
+    </message>
+    <message>
+        <source>it was cut short</source>
+        <translation type="unfinished">terpotong sebelum selesai</translation>
+    </message>
+    <message>
+        <source>what cannot be read in it is kept nowhere else</source>
+        <translation type="unfinished">yang tidak dapat dibaca di dalamnya tidak tersimpan di tempat lain</translation>
+    </message>
+    <message>
+        <source>Free some space and start again.</source>
+        <translation type="unfinished">Kosongkan sedikit ruang disk, lalu mulai lagi.</translation>
+    </message>
+    <message>
+        <source>what waited to be saved here cannot be read: %1</source>
+        <translation type="unfinished">yang menunggu disimpan di sini tidak dapat dibaca: %1</translation>
+    </message>
+    <message>
+        <source>It is kept as %2; report this.</source>
+        <translation type="unfinished">Isinya disimpan sebagai %2; laporkan hal ini.</translation>
+    </message>
+    <message>
+        <source>The file stays as it is, and nothing is added to it: free some space, then start again.</source>
+        <translation type="unfinished">Berkas dibiarkan apa adanya, dan tidak ada yang ditambahkan: kosongkan sedikit ruang disk, lalu mulai lagi.</translation>
+    </message>
+    <message>
+        <source>of what waited to be saved here, not all can be read: %1</source>
+        <translation type="unfinished">dari yang menunggu disimpan di sini, tidak semuanya dapat dibaca: %1</translation>
+    </message>
+    <message>
+        <source>the register knows no walkdown of this id</source>
+        <translation type="unfinished">register tidak mengenal inspeksi dengan id ini</translation>
+    </message>
+    <message>
+        <source>Choose one of its walkdowns.</source>
+        <translation type="unfinished">Pilih salah satu inspeksinya.</translation>
+    </message>
+    <message>
+        <source>the register knows no door of this number</source>
+        <translation type="unfinished">register tidak mengenal pintu dengan nomor ini</translation>
+    </message>
+    <message>
+        <source>Check the number.</source>
+        <translation type="unfinished">Periksa nomornya.</translation>
+    </message>
+    <message>
+        <source>a door record is a printed page</source>
+        <translation type="unfinished">catatan pintu adalah halaman cetak</translation>
+    </message>
+    <message>
+        <source>Choose PDF, or the survey as CSV or JSON.</source>
+        <translation type="unfinished">Pilih PDF, atau survei sebagai CSV atau JSON.</translation>
+    </message>
+    <message>
+        <source>the PDF could not be made</source>
+        <translation type="unfinished">PDF tidak dapat dibuat</translation>
+    </message>
+    <message>
+        <source>Free some memory and try again.</source>
+        <translation type="unfinished">Bebaskan sebagian memori, lalu coba lagi.</translation>
+    </message>
+    <message>
+        <source>the bookmarks could not be written: %1</source>
+        <translation type="unfinished">markah (bookmark) tidak dapat ditulis: %1</translation>
+    </message>
+    <message>
+        <source>the file has no vessel row</source>
+        <translation type="unfinished">berkas tidak punya baris kapal (vessel)</translation>
+    </message>
+    <message>
+        <source>Begin with the header &quot;vessel:&quot; and a row &quot;vessel&quot; below it.</source>
+        <translation type="unfinished">Mulai dengan kepala tabel &quot;vessel:&quot; dan baris &quot;vessel&quot; di bawahnya.</translation>
+    </message>
+    <message>
+        <source>a file describes one vessel; the first is on line %1</source>
+        <translation type="unfinished">satu berkas memuat satu kapal; yang pertama ada di baris %1</translation>
+    </message>
+    <message>
+        <source>Put each vessel in a file of its own.</source>
+        <translation type="unfinished">Taruh setiap kapal dalam berkas sendiri.</translation>
+    </message>
+    <message>
+        <source>the row does not say of which table it is</source>
+        <translation type="unfinished">baris ini tidak menyebutkan tabelnya</translation>
+    </message>
+    <message>
+        <source>A row begins with vessel, deck, zone, boundary or door.</source>
+        <translation type="unfinished">Baris dimulai dengan vessel, deck, zone, boundary atau door.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; begins no row of a register</source>
+        <translation type="unfinished">&quot;%1&quot; bukan awal baris register</translation>
+    </message>
+    <message>
+        <source>%1 A row begins with vessel, deck, zone, boundary or door.</source>
+        <translation type="unfinished">%1 Baris dimulai dengan vessel, deck, zone, boundary atau door.</translation>
+    </message>
+    <message>
+        <source>this row stands before any header of its table</source>
+        <translation type="unfinished">baris ini mendahului kepala tabelnya</translation>
+    </message>
+    <message>
+        <source>Put the header &quot;%1:&quot; with the names of the columns above it.</source>
+        <translation type="unfinished">Taruh kepala tabel &quot;%1:&quot; dengan nama kolom-kolom di atasnya.</translation>
+    </message>
+    <message>
+        <source>the row has more cells than its header has columns</source>
+        <translation type="unfinished">baris ini punya lebih banyak sel daripada kolom di kepala tabelnya</translation>
+    </message>
+    <message>
+        <source>A text or number with a comma in it needs quotes around it.</source>
+        <translation type="unfinished">Teks atau angka yang mengandung koma harus diapit tanda kutip.</translation>
+    </message>
+    <message>
+        <source>Take the cell out, or name its column in the header.</source>
+        <translation type="unfinished">Hapus sel itu, atau beri nama kolomnya di kepala tabel.</translation>
+    </message>
+    <message>
+        <source>the %1 table has no such column</source>
+        <translation type="unfinished">tabel %1 tidak punya kolom seperti itu</translation>
+    </message>
+    <message>
+        <source>Correct its name or take the column out.</source>
+        <translation type="unfinished">Perbaiki namanya atau hapus kolom itu.</translation>
+    </message>
+    <message>
+        <source>the column is there twice</source>
+        <translation type="unfinished">kolom itu ada dua kali</translation>
+    </message>
+    <message>
+        <source>Take one of them out.</source>
+        <translation type="unfinished">Hapus salah satunya.</translation>
+    </message>
+    <message>
+        <source>the required column %1 is missing</source>
+        <translation type="unfinished">kolom wajib %1 tidak ada</translation>
+    </message>
+    <message>
+        <source>Add it to the header and to every row of the table.</source>
+        <translation type="unfinished">Tambahkan ke kepala tabel dan ke setiap baris tabel.</translation>
+    </message>
+    <message>
+        <source>%1; the first is on line %2</source>
+        <translation type="unfinished">%1; yang pertama ada di baris %2</translation>
+    </message>
+    <message>
+        <source>these are not the categories of two spaces</source>
+        <translation type="unfinished">ini bukan kategori dua ruang</translation>
+    </message>
+    <message>
+        <source>Write two numbers with a blank between, such as 3 7, or leave it empty.</source>
+        <translation type="unfinished">Tulis dua angka dengan spasi di antaranya, misalnya 3 7, atau kosongkan.</translation>
+    </message>
+    <message>
+        <source>a point has two numbers, here are %1 cells</source>
+        <translation type="unfinished">sebuah titik punya dua angka, di sini ada %1 sel</translation>
+    </message>
+    <message>
+        <source>Write x,y on each line.</source>
+        <translation type="unfinished">Tulis x,y di setiap baris.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number</source>
+        <translation type="unfinished">&quot;%1&quot; bukan angka</translation>
+    </message>
+    <message>
+        <source>Write a number such as 12.4.</source>
+        <translation type="unfinished">Tulis angka seperti 12.4.</translation>
+    </message>
+    <message>
+        <source>this is not the id of a fact</source>
+        <translation type="unfinished">ini bukan id fakta</translation>
+    </message>
+    <message>
+        <source>Ids are UUIDs of version 7 in lower case.</source>
+        <translation type="unfinished">Id adalah UUID versi 7 dengan huruf kecil.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a moment</source>
+        <translation type="unfinished">&quot;%1&quot; bukan waktu yang sah</translation>
+    </message>
+    <message>
+        <source>Write it like 2026-11-25T10:42:13.120+01:00.</source>
+        <translation type="unfinished">Tulis seperti 2026-11-25T10:42:13.120+01:00.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no kind of fact</source>
+        <translation type="unfinished">&quot;%1&quot; bukan jenis fakta</translation>
+    </message>
+    <message>
+        <source>It must be one of: %2.</source>
+        <translation type="unfinished">Harus salah satu dari: %2.</translation>
+    </message>
+    <message>
+        <source>this must be a list of doors</source>
+        <translation type="unfinished">ini harus berupa daftar pintu</translation>
+    </message>
+    <message>
+        <source>Write it in brackets.</source>
+        <translation type="unfinished">Tulis dalam kurung siku.</translation>
+    </message>
+    <message>
+        <source>a door needs a number</source>
+        <translation type="unfinished">pintu harus punya nomor</translation>
+    </message>
+    <message>
+        <source>Give the one painted on it.</source>
+        <translation type="unfinished">Isi nomor yang tercat padanya.</translation>
+    </message>
+    <message>
+        <source>door &quot;%1&quot; is there twice, first at %2</source>
+        <translation type="unfinished">pintu &quot;%1&quot; ada dua kali, pertama di %2</translation>
+    </message>
+    <message>
+        <source>Give every door its own id, or put both records in one.</source>
+        <translation type="unfinished">Beri setiap pintu id sendiri, atau gabungkan kedua catatan menjadi satu.</translation>
+    </message>
+    <message>
+        <source>a clear opening must be more than 0 and at most 10 m</source>
+        <translation type="unfinished">bukaan bersih harus lebih dari 0 dan maksimal 10 m</translation>
+    </message>
+    <message>
+        <source>Give the clear width in metres.</source>
+        <translation type="unfinished">Isi lebar bersih dalam meter.</translation>
+    </message>
+    <message>
+        <source>a leaf must weigh more than 0 and at most 5000 kg</source>
+        <translation type="unfinished">massa daun pintu harus lebih dari 0 dan maksimal 5000 kg</translation>
+    </message>
+    <message>
+        <source>Give the mass of the heaviest leaf in kilograms.</source>
+        <translation type="unfinished">Isi massa daun pintu terberat dalam kilogram.</translation>
+    </message>
+    <message>
+        <source>this must be the categories of the two spaces, 1 to %1 by the fire tables of this vessel</source>
+        <translation type="unfinished">ini harus kategori kedua ruang, 1 sampai %1 menurut tabel api kapal ini</translation>
+    </message>
+    <message>
+        <source>Write them like [3, 5].</source>
+        <translation type="unfinished">Tulis seperti [3, 5].</translation>
+    </message>
+    <message>
+        <source>this must be an object</source>
+        <translation type="unfinished">ini harus berupa objek</translation>
+    </message>
+    <message>
+        <source>Write it in braces: {&quot;requirement&quot;: value}.</source>
+        <translation type="unfinished">Tulis dalam kurung kurawal: {&quot;requirement&quot;: nilai}.</translation>
+    </message>
+    <message>
+        <source>the catalogue has no requirement of this name</source>
+        <translation type="unfinished">katalog tidak punya persyaratan dengan nama ini</translation>
+    </message>
+    <message>
+        <source>Use the ids of the catalogue.</source>
+        <translation type="unfinished">Pakai id dari katalog.</translation>
+    </message>
+    <message>
+        <source>this is no answer</source>
+        <translation type="unfinished">ini bukan jawaban</translation>
+    </message>
+    <message>
+        <source>Write &quot;yes&quot;, &quot;no&quot; or &quot;n/a&quot;.</source>
+        <translation type="unfinished">Tulis &quot;yes&quot;, &quot;no&quot; atau &quot;n/a&quot;.</translation>
+    </message>
+    <message>
+        <source>this requirement is not answered by yes or no</source>
+        <translation type="unfinished">persyaratan ini tidak dijawab dengan ya atau tidak</translation>
+    </message>
+    <message>
+        <source>Give its figure under &quot;measured&quot;.</source>
+        <translation type="unfinished">Isi angkanya di bawah &quot;measured&quot;.</translation>
+    </message>
+    <message>
+        <source>It follows from the runs or from the class.</source>
+        <translation type="unfinished">Ini ditentukan dari uji atau dari kelas.</translation>
+    </message>
+    <message>
+        <source>this requirement has no figure taken with rule or gauge</source>
+        <translation type="unfinished">persyaratan ini tidak punya angka yang diukur dengan mistar atau alat ukur</translation>
+    </message>
+    <message>
+        <source>Give runs with their marks, or an answer under &quot;observations&quot;.</source>
+        <translation type="unfinished">Isi uji dengan tanda-tandanya, atau jawaban di bawah &quot;observations&quot;.</translation>
+    </message>
+    <message>
+        <source>this must be a number, 0 or more</source>
+        <translation type="unfinished">ini harus berupa angka, 0 atau lebih</translation>
+    </message>
+    <message>
+        <source>Write it without quotes.</source>
+        <translation type="unfinished">Tulis tanpa tanda kutip.</translation>
+    </message>
+    <message>
+        <source>Write it in %1, without quotes.</source>
+        <translation type="unfinished">Tulis dalam %1, tanpa tanda kutip.</translation>
+    </message>
+    <message>
+        <source>this must be a list of runs</source>
+        <translation type="unfinished">ini harus berupa daftar uji</translation>
+    </message>
+    <message>
+        <source>a run without marks shows nothing</source>
+        <translation type="unfinished">uji tanpa tanda tidak menunjukkan apa pun</translation>
+    </message>
+    <message>
+        <source>Give the marks that were timed, or take the run out.</source>
+        <translation type="unfinished">Isi tanda yang diukur waktunya, atau hapus uji itu.</translation>
+    </message>
+    <message>
+        <source>a time must be from 0 to 3600 seconds</source>
+        <translation type="unfinished">waktu harus dari 0 sampai 3600 detik</translation>
+    </message>
+    <message>
+        <source>Give seconds from the start of the watch.</source>
+        <translation type="unfinished">Isi detik sejak stopwatch dimulai.</translation>
+    </message>
+    <message>
+        <source>a heel of more than 45 degrees cannot be</source>
+        <translation type="unfinished">kemiringan lebih dari 45 derajat tidak mungkin</translation>
+    </message>
+    <message>
+        <source>Give the heel in degrees.</source>
+        <translation type="unfinished">Isi kemiringan (heel) dalam derajat.</translation>
+    </message>
+    <message>
+        <source>the run is not complete: &quot;%1&quot; was not marked</source>
+        <translation type="unfinished">uji tidak lengkap: &quot;%1&quot; tidak ditandai</translation>
+    </message>
+    <message>
+        <source>Give that mark, or write &quot;spoiled&quot;.</source>
+        <translation type="unfinished">Isi tanda itu, atau tulis &quot;spoiled&quot;.</translation>
+    </message>
+    <message>
+        <source>the vessel could not be put there</source>
+        <translation type="unfinished">kapal tidak dapat ditaruh di sana</translation>
+    </message>
+    <message>
+        <source>Check the folder.</source>
+        <translation type="unfinished">Periksa foldernya.</translation>
+    </message>
+    <message>
+        <source>is missing: this is no exercise</source>
+        <translation type="unfinished">tidak ada: ini bukan latihan</translation>
+    </message>
+    <message>
+        <source>Choose another file.</source>
+        <translation type="unfinished">Pilih berkas lain.</translation>
+    </message>
+    <message>
+        <source>this exercise is of another form than this program knows (%1)</source>
+        <translation type="unfinished">bentuk latihan ini lain daripada yang dikenal program ini (%1)</translation>
+    </message>
+    <message>
+        <source>Update this program, or have the exercise written anew.</source>
+        <translation type="unfinished">Perbarui program ini, atau minta latihan ditulis ulang.</translation>
+    </message>
+    <message>
+        <source>it is sealed by the instructor&apos;s word</source>
+        <translation type="unfinished">disegel dengan kata sandi instruktur</translation>
+    </message>
+    <message>
+        <source>Open it with that word.</source>
+        <translation type="unfinished">Buka dengan kata sandi itu.</translation>
+    </message>
+    <message>
+        <source>has other signs than lower-case letters, digits and hyphens</source>
+        <translation type="unfinished">memuat tanda selain huruf kecil, angka, dan tanda hubung</translation>
+    </message>
+    <message>
+        <source>Write it like &quot;stairway-doors&quot;.</source>
+        <translation type="unfinished">Tulis seperti &quot;stairway-doors&quot;.</translation>
+    </message>
+    <message>
+        <source>is longer than %1 bytes</source>
+        <translation type="unfinished">lebih panjang dari %1 byte</translation>
+    </message>
+    <message>
+        <source>Say it shorter.</source>
+        <translation type="unfinished">Persingkat.</translation>
+    </message>
+    <message>
+        <source>must be a list of doors</source>
+        <translation type="unfinished">harus berupa daftar pintu</translation>
+    </message>
+    <message>
+        <source>Write it like [{&quot;door&quot;: &quot;P-01&quot;, &quot;faults&quot;: []}].</source>
+        <translation type="unfinished">Tulis seperti [{&quot;door&quot;: &quot;P-01&quot;, &quot;faults&quot;: []}].</translation>
+    </message>
+    <message>
+        <source>door %1 is there twice</source>
+        <translation type="unfinished">pintu %1 tercantum dua kali</translation>
+    </message>
+    <message>
+        <source>Put all of its faults in one place.</source>
+        <translation type="unfinished">Satukan semua cacatnya di satu tempat.</translation>
+    </message>
+    <message>
+        <source>the practice vessel has no door &apos;%1&apos;</source>
+        <translation type="unfinished">kapal latihan tidak punya pintu &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>Use one of its doors.</source>
+        <translation type="unfinished">Pakai salah satu pintunya.</translation>
+    </message>
+    <message>
+        <source>door %1 cannot have the fault &apos;%2&apos;</source>
+        <translation type="unfinished">pintu %1 tidak dapat diberi cacat &apos;%2&apos;</translation>
+    </message>
+    <message>
+        <source>Give it to a door of another kind or fitting.</source>
+        <translation type="unfinished">Berikan kepada pintu dengan jenis atau perlengkapan lain.</translation>
+    </message>
+    <message>
+        <source>&apos;%1&apos; and &apos;%2&apos; would hide one another on one door</source>
+        <translation type="unfinished">&apos;%1&apos; dan &apos;%2&apos; akan saling menutupi pada satu pintu</translation>
+    </message>
+    <message>
+        <source>Give one of them to another door.</source>
+        <translation type="unfinished">Berikan salah satunya kepada pintu lain.</translation>
+    </message>
+    <message>
+        <source>stands without &quot;drawn&quot;: nothing is drawn</source>
+        <translation type="unfinished">ada tanpa &quot;drawn&quot;: tidak ada yang diundi</translation>
+    </message>
+    <message>
+        <source>Say how many faults are drawn.</source>
+        <translation type="unfinished">Sebutkan berapa cacat yang diundi.</translation>
+    </message>
+    <message>
+        <source>only %1 faults more can be put into these doors</source>
+        <translation type="unfinished">hanya %1 cacat lagi dapat ditempatkan pada pintu-pintu ini</translation>
+    </message>
+    <message>
+        <source>Draw fewer, or name more doors.</source>
+        <translation type="unfinished">Undi lebih sedikit, atau sebutkan lebih banyak pintu.</translation>
+    </message>
+    <message>
+        <source>is missing: an exam says what passes it</source>
+        <translation type="unfinished">tidak ada: ujian harus menyebut batas lulusnya</translation>
+    </message>
+    <message>
+        <source>Add it, 1 to 100.</source>
+        <translation type="unfinished">Tambahkan, 1 sampai 100.</translation>
+    </message>
+    <message>
+        <source>only an exam is passed or failed</source>
+        <translation type="unfinished">hanya ujian yang punya hasil lulus atau gagal</translation>
+    </message>
+    <message>
+        <source>Take it out, or write &quot;exam&quot; as the level.</source>
+        <translation type="unfinished">Keluarkan, atau tulis &quot;exam&quot; sebagai tingkatnya.</translation>
+    </message>
+    <message>
+        <source>this must be an object of doors</source>
+        <translation type="unfinished">ini harus berupa objek berisi pintu</translation>
+    </message>
+    <message>
+        <source>Write it like {&quot;P-01&quot;: {&quot;plate&quot;: &quot;A-60&quot;}}.</source>
+        <translation type="unfinished">Tulis seperti {&quot;P-01&quot;: {&quot;plate&quot;: &quot;A-60&quot;}}.</translation>
+    </message>
+    <message>
+        <source>the exercise has no door of this number</source>
+        <translation type="unfinished">latihan ini tidak punya pintu dengan nomor itu</translation>
+    </message>
+    <message>
+        <source>door %1 is not released this way</source>
+        <translation type="unfinished">penahan pintu %1 tidak dilepas dengan cara ini</translation>
+    </message>
+    <message>
+        <source>Write one of: %2.</source>
+        <translation type="unfinished">Tulis salah satu dari: %2.</translation>
+    </message>
+    <message>
+        <source>a time must be from 0 to %1 seconds</source>
+        <translation type="unfinished">waktu harus dari 0 sampai %1 detik</translation>
+    </message>
+    <message>
+        <source>Give seconds after the release.</source>
+        <translation type="unfinished">Berikan dalam detik setelah pelepasan penahan.</translation>
+    </message>
+    <message>
+        <source>this is no moment</source>
+        <translation type="unfinished">ini bukan tanggal dan waktu</translation>
+    </message>
+    <message>
+        <source>Write it like 2026-11-26T10:42:00+01:00.</source>
+        <translation type="unfinished">Tulis seperti 2026-11-26T10:42:00+01:00.</translation>
+    </message>
+    <message>
+        <source>a delay is no number: NOT kept</source>
+        <translation type="unfinished">suatu kelambatan bukan angka: TIDAK disimpan</translation>
+    </message>
+    <message>
+        <source>Please report this.</source>
+        <translation type="unfinished">Harap laporkan ini.</translation>
+    </message>
+    <message>
+        <source>could not be taken away</source>
+        <translation type="unfinished">tidak dapat dihapus</translation>
+    </message>
+    <message>
+        <source>Look whether the folder can be written to.</source>
+        <translation type="unfinished">Periksa apakah folder itu dapat ditulisi.</translation>
+    </message>
+    <message>
+        <source>an exercise of this id ships with the program</source>
+        <translation type="unfinished">latihan dengan id ini disertakan bersama program</translation>
+    </message>
+    <message>
+        <source>Give yours another id.</source>
+        <translation type="unfinished">Beri latihan Anda id lain.</translation>
+    </message>
+    <message>
+        <source>another exercise of this id is kept here already</source>
+        <translation type="unfinished">latihan lain dengan id ini sudah disimpan di sini</translation>
+    </message>
+    <message>
+        <source>Give yours another id, or take away %1.</source>
+        <translation type="unfinished">Beri latihan Anda id lain, atau hapus %1.</translation>
+    </message>
+    <message>
+        <source>this exercise is not sealed</source>
+        <translation type="unfinished">latihan ini tidak disegel</translation>
+    </message>
+    <message>
+        <source>Give the word.</source>
+        <translation type="unfinished">Berikan kata sandinya.</translation>
+    </message>
+    <message>
+        <source>it must have at least %1 characters</source>
+        <translation type="unfinished">harus terdiri atas paling sedikit %1 karakter</translation>
+    </message>
+    <message>
+        <source>Choose a longer one, best several words.</source>
+        <translation type="unfinished">Pilih yang lebih panjang, sebaiknya beberapa kata.</translation>
+    </message>
+    <message>
+        <source>this machine has too little memory free for the word</source>
+        <translation type="unfinished">memori bebas mesin ini terlalu sedikit untuk kata sandi itu</translation>
+    </message>
+    <message>
+        <source>the word does not open it: it is not the word it was sealed with, or the file was changed after it was sealed</source>
+        <translation type="unfinished">kata sandi tidak membukanya: bukan kata sandi yang dipakai saat menyegel, atau berkas diubah setelah disegel</translation>
+    </message>
+    <message>
+        <source>Type the word as the instructor chose it, or have the file given again.</source>
+        <translation type="unfinished">Ketik kata sandi persis seperti dipilih instruktur, atau minta berkasnya diberikan lagi.</translation>
+    </message>
+    <message>
+        <source>the seal is damaged</source>
+        <translation type="unfinished">segelnya rusak</translation>
+    </message>
+    <message>
+        <source>Have the file given again.</source>
+        <translation type="unfinished">Minta berkasnya diberikan lagi.</translation>
+    </message>
+    <message>
+        <source>this seal is of another form than this program knows</source>
+        <translation type="unfinished">segel ini berbentuk lain daripada yang dikenal program ini</translation>
+    </message>
+    <message>
+        <source>Update this program, or have the exercise sealed anew.</source>
+        <translation type="unfinished">Perbarui program ini, atau minta latihan disegel ulang.</translation>
+    </message>
+    <message>
+        <source>a sealed exercise has faults in the open</source>
+        <translation type="unfinished">latihan yang disegel memuat cacat secara terbuka</translation>
+    </message>
+    <message>
+        <source>Have the exercise sealed anew.</source>
+        <translation type="unfinished">Minta latihan disegel ulang.</translation>
+    </message>
+    <message>
+        <source>what stands open in it was changed after it was sealed: title, words, level, doors or mark</source>
+        <translation type="unfinished">bagian terbukanya diubah setelah disegel: judul, teks, tingkat, pintu, atau batas lulus</translation>
+    </message>
+    <message>
+        <source>it could not be put together: %1</source>
+        <translation type="unfinished">tidak dapat disusun: %1</translation>
+    </message>
+    <message>
+        <source>its bytes cannot be had</source>
+        <translation type="unfinished">byte-nya tidak dapat diperoleh</translation>
+    </message>
+    <message>
+        <source>not all of its bytes can be had</source>
+        <translation type="unfinished">tidak semua byte-nya dapat diperoleh</translation>
+    </message>
+    <message>
+        <source>this is no handover file, or only a part of one</source>
+        <translation type="unfinished">ini bukan berkas serah terima, atau hanya sebagian darinya</translation>
+    </message>
+    <message>
+        <source>Choose another file, or have it handed over again.</source>
+        <translation type="unfinished">Pilih berkas lain, atau minta diserahkan lagi.</translation>
+    </message>
+    <message>
+        <source>the file is damaged (%1)</source>
+        <translation type="unfinished">berkas rusak (%1)</translation>
+    </message>
+    <message>
+        <source>Have it handed over again.</source>
+        <translation type="unfinished">Minta diserahkan lagi.</translation>
+    </message>
+    <message>
+        <source>an entry cannot be read</source>
+        <translation type="unfinished">satu entri tidak dapat dibaca</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read</source>
+        <translation type="unfinished">%1 tidak dapat dibaca</translation>
+    </message>
+    <message>
+        <source>the entry %1 is there twice</source>
+        <translation type="unfinished">entri %1 tercantum dua kali</translation>
+    </message>
+    <message>
+        <source>the name of the entry &quot;%1&quot; leads out of the file</source>
+        <translation type="unfinished">nama entri &quot;%1&quot; menunjuk ke luar berkas</translation>
+    </message>
+    <message>
+        <source>No handover file is made so; do not use it.</source>
+        <translation type="unfinished">Berkas serah terima tidak dibuat seperti ini; jangan dipakai.</translation>
+    </message>
+    <message>
+        <source>the entry %1 would swell out of all proportion</source>
+        <translation type="unfinished">entri %1 akan mengembang jauh di luar kewajaran</translation>
+    </message>
+    <message>
+        <source>%1 is missing from it</source>
+        <translation type="unfinished">%1 tidak ada di dalamnya</translation>
+    </message>
+    <message>
+        <source>%1 is larger than %2 MB</source>
+        <translation type="unfinished">%1 lebih besar dari %2 MB</translation>
+    </message>
+    <message>
+        <source>%1 is damaged</source>
+        <translation type="unfinished">%1 rusak</translation>
+    </message>
+    <message>
+        <source>the signature does not fit the key of the device that signed it: contents.sha256 or contents.sig was changed</source>
+        <translation type="unfinished">tanda tangan tidak cocok dengan kunci perangkat yang menandatanganinya: contents.sha256 atau contents.sig diubah</translation>
+    </message>
+    <message>
+        <source>key.pem is not the key that handover.json names</source>
+        <translation type="unfinished">key.pem bukan kunci yang disebut handover.json</translation>
+    </message>
+    <message>
+        <source>the entry %1 belongs to no handover file</source>
+        <translation type="unfinished">entri %1 bukan bagian dari berkas serah terima</translation>
+    </message>
+    <message>
+        <source>the entry %1 was added after it was signed</source>
+        <translation type="unfinished">entri %1 ditambahkan setelah ditandatangani</translation>
+    </message>
+    <message>
+        <source>%1 was changed after it was signed</source>
+        <translation type="unfinished">%1 diubah setelah ditandatangani</translation>
+    </message>
+    <message>
+        <source>%1 does not have the hash it is named by</source>
+        <translation type="unfinished">%1 tidak memiliki hash yang menjadi namanya</translation>
+    </message>
+    <message>
+        <source>the fact %1 is there twice, with different content</source>
+        <translation type="unfinished">fakta %1 tercantum dua kali, dengan isi berbeda</translation>
+    </message>
+    <message>
+        <source>it does not hold as much as its first page says</source>
+        <translation type="unfinished">jumlah isinya tidak sama dengan yang disebut halaman pertamanya</translation>
+    </message>
+    <message>
+        <source>this comes from practice: nothing in it is a record of a vessel</source>
+        <translation type="unfinished">ini berasal dari latihan: tidak ada isinya yang merupakan catatan suatu kapal</translation>
+    </message>
+    <message>
+        <source>%1 is the practice vessel, whose doors are not there</source>
+        <translation type="unfinished">%1 adalah kapal latihan, yang pintunya tidak nyata</translation>
+    </message>
+    <message>
+        <source>this is no handover file</source>
+        <translation type="unfinished">ini bukan berkas serah terima</translation>
+    </message>
+    <message>
+        <source>this file comes from a newer program (form %1; this one reads up to %2)</source>
+        <translation type="unfinished">berkas ini berasal dari program yang lebih baru (bentuk %1; program ini membaca sampai %2)</translation>
+    </message>
+    <message>
+        <source>Update this program, or take the file in with the newer one.</source>
+        <translation type="unfinished">Perbarui program ini, atau impor berkas dengan program yang lebih baru itu.</translation>
+    </message>
+    <message>
+        <source>this must be a list</source>
+        <translation type="unfinished">ini harus berupa daftar</translation>
+    </message>
+    <message>
+        <source>arrangements are numbered from 1</source>
+        <translation type="unfinished">susunan dinomori mulai dari 1</translation>
+    </message>
+    <message>
+        <source>this is not the key of a device</source>
+        <translation type="unfinished">ini bukan kunci suatu perangkat</translation>
+    </message>
+    <message>
+        <source>it would be larger than %1 MB</source>
+        <translation type="unfinished">akan lebih besar dari %1 MB</translation>
+    </message>
+    <message>
+        <source>Give a copy of the whole register instead.</source>
+        <translation type="unfinished">Berikan salinan seluruh register sebagai gantinya.</translation>
+    </message>
+    <message>
+        <source>the file is about another vessel than this register, which is about %1 %2</source>
+        <translation type="unfinished">berkas ini tentang kapal lain, sedangkan register ini tentang %1 %2</translation>
+    </message>
+    <message>
+        <source>Open the register of that vessel, or begin a new one.</source>
+        <translation type="unfinished">Buka register kapal itu, atau mulai register baru.</translation>
+    </message>
+    <message>
+        <source>Copy all 64 digits as the other tablet shows them.</source>
+        <translation type="unfinished">Salin semua 64 digit seperti ditampilkan tablet lain itu.</translation>
+    </message>
+    <message>
+        <source>the sealed file is damaged</source>
+        <translation type="unfinished">berkas tersegel rusak</translation>
+    </message>
+    <message>
+        <source>this file is sealed for one device</source>
+        <translation type="unfinished">berkas ini disegel untuk satu perangkat</translation>
+    </message>
+    <message>
+        <source>Look at it with the register of the device it is meant for.</source>
+        <translation type="unfinished">Lihat dengan register di perangkat yang dituju.</translation>
+    </message>
+    <message>
+        <source>this file is sealed for another device, the one whose key has the fingerprint %1</source>
+        <translation type="unfinished">berkas ini disegel untuk perangkat lain, yaitu yang kuncinya bersidik jari %1</translation>
+    </message>
+    <message>
+        <source>Open it there, or have it sealed for this device, whose fingerprint is %2.</source>
+        <translation type="unfinished">Buka di sana, atau minta disegel untuk perangkat ini, yang sidik jarinya %2.</translation>
+    </message>
+    <message>
+        <source>the computer gives no random numbers</source>
+        <translation type="unfinished">komputer tidak memberikan bilangan acak</translation>
+    </message>
+    <message>
+        <source>Start the computer again.</source>
+        <translation type="unfinished">Nyalakan ulang komputer.</translation>
+    </message>
+    <message>
+        <source>the file says that it comes from this very device, but its key has the fingerprint %1, which is not this device&apos;s</source>
+        <translation type="unfinished">berkas menyatakan berasal dari perangkat ini sendiri, tetapi kuncinya bersidik jari %1, yang bukan milik perangkat ini</translation>
+    </message>
+    <message>
+        <source>Do not take it; find out who made it.</source>
+        <translation type="unfinished">Jangan impor; cari tahu siapa yang membuatnya.</translation>
+    </message>
+    <message>
+        <source>it comes with another key than the one accepted for it: the fingerprint %1 instead of %2</source>
+        <translation type="unfinished">datang dengan kunci lain daripada yang diterima untuknya: sidik jari %1, bukan %2</translation>
+    </message>
+    <message>
+        <source>Do not take it before you have asked whoever has that tablet; if its key really is new, take the old acceptance back first.</source>
+        <translation type="unfinished">Jangan impor sebelum Anda bertanya kepada pemegang tablet itu; bila kuncinya memang baru, tarik dahulu penerimaan yang lama.</translation>
+    </message>
+    <message>
+        <source>it accepts, in the name of this device, a key that nobody here has accepted: key %1 of device %2, fingerprint %3</source>
+        <translation type="unfinished">di dalamnya, atas nama perangkat ini, diterima kunci yang belum diterima siapa pun di sini: kunci %1 dari perangkat %2, sidik jari %3</translation>
+    </message>
+    <message>
+        <source>If this register was put back from a backup, compare that key as well and accept it; else do not take the file.</source>
+        <translation type="unfinished">Bila register ini dipulihkan dari cadangan, bandingkan juga kunci itu lalu terima; bila tidak, jangan impor berkasnya.</translation>
+    </message>
+    <message>
+        <source>nobody here has accepted its key yet; it has the fingerprint %1</source>
+        <translation type="unfinished">belum ada yang menerima kuncinya di sini; sidik jarinya %1</translation>
+    </message>
+    <message>
+        <source>Compare the fingerprint with what that tablet shows, and accept it.</source>
+        <translation type="unfinished">Bandingkan sidik jari itu dengan yang ditampilkan tablet tersebut, lalu terima.</translation>
+    </message>
+    <message>
+        <source>there is no such walkdown to sign</source>
+        <translation type="unfinished">tidak ada inspeksi itu untuk ditandatangani</translation>
+    </message>
+    <message>
+        <source>Choose another.</source>
+        <translation type="unfinished">Pilih yang lain.</translation>
+    </message>
+    <message>
+        <source>Do not rely on this signature.</source>
+        <translation type="unfinished">Jangan mengandalkan tanda tangan ini.</translation>
+    </message>
+    <message>
+        <source>Make the report again.</source>
+        <translation type="unfinished">Buat laporannya lagi.</translation>
+    </message>
+    <message>
+        <source>it rests on %1 facts of device %2 up to %3; %4 are here</source>
+        <translation type="unfinished">didasarkan pada %1 fakta dari perangkat %2 sampai %3; di sini ada %4</translation>
+    </message>
+    <message>
+        <source>the facts it rests on are not what they were then</source>
+        <translation type="unfinished">fakta yang menjadi dasarnya tidak lagi seperti saat itu</translation>
+    </message>
+    <message>
+        <source>the signature does not fit its key and what it says</source>
+        <translation type="unfinished">tanda tangan tidak cocok dengan kunci dan isinya</translation>
+    </message>
+    <message>
+        <source>it was made with another key than that of its device</source>
+        <translation type="unfinished">dibuat dengan kunci lain daripada kunci perangkatnya</translation>
+    </message>
+    <message>
+        <source>its bytes were changed</source>
+        <translation type="unfinished">byte-nya telah diubah</translation>
+    </message>
+    <message>
+        <source>Take it over again from another tablet.</source>
+        <translation type="unfinished">Ambil alih lagi dari tablet lain.</translation>
+    </message>
+    <message>
+        <source>it takes something back but does not say what</source>
+        <translation type="unfinished">ini menarik kembali sesuatu tetapi tidak menyebut apa</translation>
+    </message>
+    <message>
+        <source>No program of ours writes this.</source>
+        <translation type="unfinished">Tidak ada program kami yang menulis ini.</translation>
+    </message>
+    <message>
+        <source>the fact it replaces, %1, is not here</source>
+        <translation type="unfinished">fakta yang digantikannya, %1, tidak ada di sini</translation>
+    </message>
+    <message>
+        <source>it replaces %1, which replaces it in turn</source>
+        <translation type="unfinished">ini menggantikan %1, yang sebaliknya menggantikannya</translation>
+    </message>
+    <message>
+        <source>it replaces %1, which is about something else</source>
+        <translation type="unfinished">ini menggantikan %1, yang tentang hal lain</translation>
+    </message>
+    <message>
+        <source>%1 line %2</source>
+        <translation type="unfinished">%1 baris %2</translation>
+    </message>
+    <message>
+        <source>%1 line %2, column %3</source>
+        <translation type="unfinished">%1 baris %2, kolom %3</translation>
+    </message>
+    <message>
+        <source>%1, column %2</source>
+        <translation type="unfinished">%1, kolom %2</translation>
+    </message>
+    <message>
+        <source>%1 line %2, column %3 (%4)</source>
+        <translation type="unfinished">%1 baris %2, kolom %3 (%4)</translation>
+    </message>
+    <message>
+        <source>%1 line %2 (%3)</source>
+        <translation type="unfinished">%1 baris %2 (%3)</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation type="unfinished">%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation type="unfinished">%1 pada %2</translation>
+    </message>
+    <message>
+        <source>%1 at its top</source>
+        <translation type="unfinished">%1 di bagian paling atas</translation>
+    </message>
+    <message>
+        <source>built-in %1</source>
+        <translation type="unfinished">%1 bawaan</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished">%1, %2</translation>
+    </message>
+    <message>
+        <source>door (no number)</source>
+        <translation type="unfinished">pintu (tanpa nomor)</translation>
+    </message>
+    <message>
+        <source>deck %1</source>
+        <translation type="unfinished">geladak %1</translation>
+    </message>
+    <message>
+        <source>zone %1</source>
+        <translation type="unfinished">zona %1</translation>
+    </message>
+    <message>
+        <source>boundary %1</source>
+        <translation type="unfinished">pembatas %1</translation>
+    </message>
+    <message>
+        <source>vessel</source>
+        <translation type="unfinished">kapal</translation>
+    </message>
+    <message>
+        <source>vessel %1</source>
+        <translation type="unfinished">kapal %1</translation>
+    </message>
+    <message>
+        <source>vessel %1 %2</source>
+        <translation type="unfinished">kapal %1 %2</translation>
+    </message>
+    <message>
+        <source>fact %1</source>
+        <translation type="unfinished">fakta %1</translation>
+    </message>
+    <message>
+        <source>signature %1</source>
+        <translation type="unfinished">tanda tangan %1</translation>
+    </message>
+    <message>
+        <source>report %1</source>
+        <translation type="unfinished">laporan %1</translation>
+    </message>
+    <message>
+        <source>photograph %1</source>
+        <translation type="unfinished">foto %1</translation>
+    </message>
+    <message>
+        <source>device %1</source>
+        <translation type="unfinished">perangkat %1</translation>
+    </message>
+    <message>
+        <source>device %1 (%2)</source>
+        <translation type="unfinished">perangkat %1 (%2)</translation>
+    </message>
+    <message>
+        <source>key %1</source>
+        <translation type="unfinished">kunci %1</translation>
+    </message>
+    <message>
+        <source>this device&apos;s key</source>
+        <translation type="unfinished">kunci perangkat ini</translation>
+    </message>
+    <message>
+        <source>register</source>
+        <translation type="unfinished">register</translation>
+    </message>
+    <message>
+        <source>handover file</source>
+        <translation type="unfinished">berkas serah terima</translation>
+    </message>
+    <message>
+        <source>handover</source>
+        <translation type="unfinished">serah terima</translation>
+    </message>
+    <message>
+        <source>practice</source>
+        <translation type="unfinished">latihan</translation>
+    </message>
+    <message>
+        <source>photograph</source>
+        <translation type="unfinished">foto</translation>
+    </message>
+    <message>
+        <source>walkdown %1</source>
+        <translation type="unfinished">inspeksi %1</translation>
+    </message>
+    <message>
+        <source>report</source>
+        <translation type="unfinished">laporan</translation>
+    </message>
+    <message>
+        <source>door record</source>
+        <translation type="unfinished">catatan pintu</translation>
+    </message>
+    <message>
+        <source>paper form</source>
+        <translation type="unfinished">formulir kertas</translation>
+    </message>
+    <message>
+        <source>attempt</source>
+        <translation type="unfinished">percobaan</translation>
+    </message>
+    <message>
+        <source>the instructor&apos;s word</source>
+        <translation type="unfinished">kata sandi instruktur</translation>
+    </message>
+    <message>
+        <source>stopped as asked: nothing was changed</source>
+        <translation type="unfinished">dihentikan sesuai permintaan: tidak ada yang diubah</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>Did you mean &quot;%1&quot;?</source>
+        <translation type="unfinished">Apakah maksud Anda &quot;%1&quot;?</translation>
+    </message>
+    <message>
+        <source>Did you mean &quot;%1&quot; or &quot;%2&quot;?</source>
+        <translation type="unfinished">Apakah maksud Anda &quot;%1&quot; atau &quot;%2&quot;?</translation>
+    </message>
+    <message>
+        <source>Did you mean &quot;%1&quot;, &quot;%2&quot; or &quot;%3&quot;?</source>
+        <translation type="unfinished">Apakah maksud Anda &quot;%1&quot;, &quot;%2&quot;, atau &quot;%3&quot;?</translation>
+    </message>
+    <message>
+        <source>there is no such file</source>
+        <translation type="unfinished">tidak ada berkas seperti itu</translation>
+    </message>
+    <message>
+        <source>Check its name and folder.</source>
+        <translation type="unfinished">Periksa nama dan foldernya.</translation>
+    </message>
+    <message>
+        <source>this is a folder, not a file</source>
+        <translation type="unfinished">ini folder, bukan berkas</translation>
+    </message>
+    <message>
+        <source>Name the file in it.</source>
+        <translation type="unfinished">Sebutkan berkas di dalamnya.</translation>
+    </message>
+    <message>
+        <source>this is not a file that can be read</source>
+        <translation type="unfinished">ini bukan berkas yang dapat dibaca</translation>
+    </message>
+    <message>
+        <source>Copy it to a folder of yours.</source>
+        <translation type="unfinished">Salin ke folder Anda sendiri.</translation>
+    </message>
+    <message>
+        <source>the file is larger than %1 MB</source>
+        <translation type="unfinished">berkas lebih besar dari %1 MB</translation>
+    </message>
+    <message>
+        <source>Choose the right file.</source>
+        <translation type="unfinished">Pilih berkas yang benar.</translation>
+    </message>
+    <message>
+        <source>the file cannot be opened</source>
+        <translation type="unfinished">berkas tidak dapat dibuka</translation>
+    </message>
+    <message>
+        <source>Ask for permission to read it.</source>
+        <translation type="unfinished">Minta izin untuk membacanya.</translation>
+    </message>
+    <message>
+        <source>the file could not be read to its end</source>
+        <translation type="unfinished">berkas tidak dapat dibaca sampai akhir</translation>
+    </message>
+    <message>
+        <source>Try again, or copy it first.</source>
+        <translation type="unfinished">Coba lagi, atau salin dahulu.</translation>
+    </message>
+    <message>
+        <source>Give a file name.</source>
+        <translation type="unfinished">Berikan nama berkas.</translation>
+    </message>
+    <message>
+        <source>there is a file of this name already: NOT replaced</source>
+        <translation type="unfinished">sudah ada berkas dengan nama ini: TIDAK diganti</translation>
+    </message>
+    <message>
+        <source>Give another name, or say that it may be replaced.</source>
+        <translation type="unfinished">Beri nama lain, atau nyatakan bahwa berkas itu boleh diganti.</translation>
+    </message>
+    <message>
+        <source>this is the register itself: NOT written over</source>
+        <translation type="unfinished">ini register itu sendiri: TIDAK ditimpa</translation>
+    </message>
+    <message>
+        <source>Give another name.</source>
+        <translation type="unfinished">Beri nama lain.</translation>
+    </message>
+    <message>
+        <source>cannot be written here: %1</source>
+        <translation type="unfinished">tidak dapat ditulis di sini: %1</translation>
+    </message>
+    <message>
+        <source>not all of it could be written: %1</source>
+        <translation type="unfinished">tidak semuanya dapat ditulis: %1</translation>
+    </message>
+    <message>
+        <source>it could not be flushed to the storage: %1</source>
+        <translation type="unfinished">tidak dapat dituntaskan ke media penyimpanan: %1</translation>
+    </message>
+    <message>
+        <source>the written file could not be closed: %1</source>
+        <translation type="unfinished">berkas yang ditulis tidak dapat ditutup: %1</translation>
+    </message>
+    <message>
+        <source>the written file could not take its place: %1</source>
+        <translation type="unfinished">berkas yang ditulis tidak dapat dipasang di tempatnya: %1</translation>
+    </message>
+    <message>
+        <source>Choose another place; what was there before is untouched.</source>
+        <translation type="unfinished">Pilih tempat lain; yang sudah ada sebelumnya tidak berubah.</translation>
+    </message>
+    <message>
+        <source>it is written, but its folder could not be flushed: %1</source>
+        <translation type="unfinished">sudah ditulis, tetapi foldernya tidak dapat dituntaskan ke media penyimpanan: %1</translation>
+    </message>
+    <message>
+        <source>Write it once more before the power goes.</source>
+        <translation type="unfinished">Tulis sekali lagi sebelum listrik padam.</translation>
+    </message>
+    <message>
+        <source>could not be taken away: %1</source>
+        <translation type="unfinished">tidak dapat dihapus: %1</translation>
+    </message>
+    <message>
+        <source>its folder could not be flushed: %1</source>
+        <translation type="unfinished">foldernya tidak dapat dituntaskan ke media penyimpanan: %1</translation>
+    </message>
+    <message>
+        <source>A vessel&apos;s register is far smaller; choose the right file.</source>
+        <translation type="unfinished">Register kapal jauh lebih kecil; pilih berkas yang benar.</translation>
+    </message>
+    <message>
+        <source>the file is written in UTF-16, not in UTF-8</source>
+        <translation type="unfinished">berkas ditulis dalam UTF-16, bukan UTF-8</translation>
+    </message>
+    <message>
+        <source>Save it as CSV UTF-8.</source>
+        <translation type="unfinished">Simpan sebagai CSV UTF-8.</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation type="unfinished">berkas kosong</translation>
+    </message>
+    <message>
+        <source>Export a register to see the tables it needs.</source>
+        <translation type="unfinished">Ekspor satu register untuk melihat tabel yang diperlukan.</translation>
+    </message>
+    <message>
+        <source>text stands before or after the quotes of a cell</source>
+        <translation type="unfinished">ada teks sebelum atau sesudah tanda kutip sebuah sel</translation>
+    </message>
+    <message>
+        <source>Put one quote at each end of the cell and double any quote inside it, or save the table as CSV again from the spreadsheet.</source>
+        <translation type="unfinished">Beri satu tanda kutip di setiap ujung sel dan gandakan setiap tanda kutip di dalamnya, atau simpan lagi tabel sebagai CSV dari lembar sebar.</translation>
+    </message>
+    <message>
+        <source>a quoted cell is not closed before the file ends</source>
+        <translation type="unfinished">sel bertanda kutip tidak ditutup sebelum berkas berakhir</translation>
+    </message>
+    <message>
+        <source>byte %1 is not UTF-8</source>
+        <translation type="unfinished">byte %1 bukan UTF-8</translation>
+    </message>
+    <message>
+        <source>Save the file as CSV UTF-8.</source>
+        <translation type="unfinished">Simpan berkas sebagai CSV UTF-8.</translation>
+    </message>
+    <message>
+        <source>the cell is empty</source>
+        <translation type="unfinished">sel kosong</translation>
+    </message>
+    <message>
+        <source>Fill it in.</source>
+        <translation type="unfinished">Isilah.</translation>
+    </message>
+    <message>
+        <source>Write digits with a point, such as 71.40, without a unit.</source>
+        <translation type="unfinished">Tulis angka dengan titik desimal, misalnya 71.40, tanpa satuan.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a whole number</source>
+        <translation type="unfinished">&quot;%1&quot; bukan bilangan bulat</translation>
+    </message>
+    <message>
+        <source>Write digits only, such as 1200.</source>
+        <translation type="unfinished">Tulis angka saja, misalnya 1200.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is neither yes nor no</source>
+        <translation type="unfinished">&quot;%1&quot; bukan yes dan bukan no</translation>
+    </message>
+    <message>
+        <source>Write yes or no.</source>
+        <translation type="unfinished">Tulis yes atau no.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a date</source>
+        <translation type="unfinished">&quot;%1&quot; bukan tanggal</translation>
+    </message>
+    <message>
+        <source>Write it as YYYY-MM-DD, such as 2015-03-01, or leave it empty.</source>
+        <translation type="unfinished">Tulis sebagai YYYY-MM-DD, misalnya 2015-03-01, atau biarkan kosong.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not known here</source>
+        <translation type="unfinished">&quot;%1&quot; tidak dikenal di sini</translation>
+    </message>
+    <message>
+        <source>this is not JSON</source>
+        <translation type="unfinished">ini bukan JSON</translation>
+    </message>
+    <message>
+        <source>Look for a missing comma, quote or bracket just before this place; the file must be UTF-8.</source>
+        <translation type="unfinished">Cari koma, tanda kutip, atau kurung yang hilang tepat sebelum tempat ini; berkas harus UTF-8.</translation>
+    </message>
+    <message>
+        <source>a number in it is too large to be read</source>
+        <translation type="unfinished">ada angka di dalamnya yang terlalu besar untuk dibaca</translation>
+    </message>
+    <message>
+        <source>Correct it.</source>
+        <translation type="unfinished">Perbaiki.</translation>
+    </message>
+    <message>
+        <source>Ask whoever gave you the file for a good one.</source>
+        <translation type="unfinished">Minta berkas yang baik kepada pemberi berkas ini.</translation>
+    </message>
+    <message>
+        <source>this field is given twice</source>
+        <translation type="unfinished">isian ini diberikan dua kali</translation>
+    </message>
+    <message>
+        <source>this field is missing</source>
+        <translation type="unfinished">isian ini tidak ada</translation>
+    </message>
+    <message>
+        <source>Add it.</source>
+        <translation type="unfinished">Tambahkan.</translation>
+    </message>
+    <message>
+        <source>this field is not known here</source>
+        <translation type="unfinished">isian ini tidak dikenal di sini</translation>
+    </message>
+    <message>
+        <source>Take it out, or begin its name with &quot;x-&quot;.</source>
+        <translation type="unfinished">Keluarkan, atau awali namanya dengan &quot;x-&quot;.</translation>
+    </message>
+    <message>
+        <source>this field is empty</source>
+        <translation type="unfinished">isian ini kosong</translation>
+    </message>
+    <message>
+        <source>this list is empty</source>
+        <translation type="unfinished">daftar ini kosong</translation>
+    </message>
+    <message>
+        <source>Name at least one, or leave the field out.</source>
+        <translation type="unfinished">Sebutkan paling sedikit satu, atau hilangkan isian ini.</translation>
+    </message>
+    <message>
+        <source>Write it in braces: {&quot;field&quot;: value}.</source>
+        <translation type="unfinished">Tulis dalam kurung kurawal: {&quot;field&quot;: value}.</translation>
+    </message>
+    <message>
+        <source>this must be a list of texts</source>
+        <translation type="unfinished">ini harus berupa daftar teks</translation>
+    </message>
+    <message>
+        <source>Write it in brackets: [&quot;one&quot;, &quot;two&quot;].</source>
+        <translation type="unfinished">Tulis dalam kurung siku: [&quot;one&quot;, &quot;two&quot;].</translation>
+    </message>
+    <message>
+        <source>this must be a text</source>
+        <translation type="unfinished">ini harus berupa teks</translation>
+    </message>
+    <message>
+        <source>Write it in quotes.</source>
+        <translation type="unfinished">Tulis dalam tanda kutip.</translation>
+    </message>
+    <message>
+        <source>this must be a number</source>
+        <translation type="unfinished">ini harus berupa angka</translation>
+    </message>
+    <message>
+        <source>Write it without quotes, with a point.</source>
+        <translation type="unfinished">Tulis tanpa tanda kutip, dengan titik desimal.</translation>
+    </message>
+    <message>
+        <source>this must be a whole number from %1 to %2</source>
+        <translation type="unfinished">ini harus bilangan bulat dari %1 sampai %2</translation>
+    </message>
+    <message>
+        <source>Write digits only, without quotes.</source>
+        <translation type="unfinished">Tulis angka saja, tanpa tanda kutip.</translation>
+    </message>
+    <message>
+        <source>this must be true or false</source>
+        <translation type="unfinished">ini harus true atau false</translation>
+    </message>
+    <message>
+        <source>Write YYYY-MM-DD.</source>
+        <translation type="unfinished">Tulis YYYY-MM-DD.</translation>
+    </message>
+    <message>
+        <source>boundary %1 (%2)</source>
+        <translation type="unfinished">pembatas %1 (%2)</translation>
+    </message>
+    <message>
+        <source>boundary %1 by the approved plan, %2 by %3</source>
+        <translation type="unfinished">pembatas %1 menurut denah yang disetujui, %2 menurut %3</translation>
+    </message>
+    <message>
+        <source>%1: NOT saved</source>
+        <translation type="unfinished">%1: TIDAK tersimpan</translation>
+    </message>
+    <message>
+        <source>%1: NOT adopted</source>
+        <translation type="unfinished">%1: TIDAK diadopsi</translation>
+    </message>
+    <message>
+        <source>%1: NOT taken in</source>
+        <translation type="unfinished">%1: TIDAK diimpor</translation>
+    </message>
+    <message>
+        <source>stopped as asked</source>
+        <translation type="unfinished">dihentikan sesuai permintaan</translation>
+    </message>
+    <message>
+        <source>it refers to something that is not in this register</source>
+        <translation type="unfinished">merujuk ke sesuatu yang tidak ada di register ini</translation>
+    </message>
+    <message>
+        <source>Record what it refers to first.</source>
+        <translation type="unfinished">Catat dahulu yang dirujuknya.</translation>
+    </message>
+    <message>
+        <source>what is recorded is never changed or deleted (%1)</source>
+        <translation type="unfinished">yang sudah dicatat tidak pernah diubah atau dihapus (%1)</translation>
+    </message>
+    <message>
+        <source>Record a correction instead.</source>
+        <translation type="unfinished">Catat koreksi sebagai gantinya.</translation>
+    </message>
+    <message>
+        <source>a text holds bytes that are no valid text, or a value is of the wrong kind</source>
+        <translation type="unfinished">suatu teks memuat byte yang bukan teks yang sah, atau suatu nilai salah jenisnya</translation>
+    </message>
+    <message>
+        <source>Enter it again.</source>
+        <translation type="unfinished">Masukkan lagi.</translation>
+    </message>
+    <message>
+        <source>a value is missing or is not a number (%1)</source>
+        <translation type="unfinished">suatu nilai tidak ada atau bukan angka (%1)</translation>
+    </message>
+    <message>
+        <source>it is there twice (%1)</source>
+        <translation type="unfinished">tercantum dua kali (%1)</translation>
+    </message>
+    <message>
+        <source>Leave one of the two out.</source>
+        <translation type="unfinished">Hilangkan salah satu dari keduanya.</translation>
+    </message>
+    <message>
+        <source>a value is not one the register allows (%1)</source>
+        <translation type="unfinished">suatu nilai tidak diperbolehkan register (%1)</translation>
+    </message>
+    <message>
+        <source>this is no vessel register</source>
+        <translation type="unfinished">ini bukan register kapal</translation>
+    </message>
+    <message>
+        <source>it is too large for the register</source>
+        <translation type="unfinished">terlalu besar untuk register</translation>
+    </message>
+    <message>
+        <source>Use a smaller photograph or a shorter text.</source>
+        <translation type="unfinished">Pakai foto yang lebih kecil atau teks yang lebih pendek.</translation>
+    </message>
+    <message>
+        <source>%1 (SQLite %2)</source>
+        <translation type="unfinished">%1 (SQLite %2)</translation>
+    </message>
+    <message>
+        <source>Try again; if it comes back, open the last backup.</source>
+        <translation type="unfinished">Coba lagi; bila terulang, buka cadangan terakhir.</translation>
+    </message>
+    <message>
+        <source>Qt&apos;s SQLite driver is not installed</source>
+        <translation type="unfinished">driver SQLite dari Qt tidak terpasang</translation>
+    </message>
+    <message>
+        <source>Install the package libqt6sql6-sqlite.</source>
+        <translation type="unfinished">Pasang paket libqt6sql6-sqlite.</translation>
+    </message>
+    <message>
+        <source>Qt&apos;s SQLite driver is not usable</source>
+        <translation type="unfinished">driver SQLite dari Qt tidak dapat dipakai</translation>
+    </message>
+    <message>
+        <source>there is no file layer of that name</source>
+        <translation type="unfinished">tidak ada lapisan berkas dengan nama itu</translation>
+    </message>
+    <message>
+        <source>the register is missing but &quot;%1&quot; beside it holds entries of it</source>
+        <translation type="unfinished">register tidak ada, tetapi &quot;%1&quot; di sampingnya memuat entri register itu</translation>
+    </message>
+    <message>
+        <source>Put the register back beside it, or move that file away to begin a new register.</source>
+        <translation type="unfinished">Kembalikan register ke sampingnya, atau pindahkan berkas itu untuk memulai register baru.</translation>
+    </message>
+    <message>
+        <source>the folder does not exist</source>
+        <translation type="unfinished">folder tidak ada</translation>
+    </message>
+    <message>
+        <source>Make the folder or choose another place.</source>
+        <translation type="unfinished">Buat foldernya atau pilih tempat lain.</translation>
+    </message>
+    <message>
+        <source>you may not write to this folder</source>
+        <translation type="unfinished">Anda tidak boleh menulis ke folder ini</translation>
+    </message>
+    <message>
+        <source>Choose another folder.</source>
+        <translation type="unfinished">Pilih folder lain.</translation>
+    </message>
+    <message>
+        <source>the new register cannot be put in its place</source>
+        <translation type="unfinished">register baru tidak dapat dipasang di tempatnya</translation>
+    </message>
+    <message>
+        <source>the disk reports a fault</source>
+        <translation type="unfinished">disk melaporkan gangguan</translation>
+    </message>
+    <message>
+        <source>Try again; if it comes back, choose another disk.</source>
+        <translation type="unfinished">Coba lagi; bila terulang, pilih disk lain.</translation>
+    </message>
+    <message>
+        <source>this is not a file</source>
+        <translation type="unfinished">ini bukan berkas</translation>
+    </message>
+    <message>
+        <source>you may not read this file</source>
+        <translation type="unfinished">Anda tidak boleh membaca berkas ini</translation>
+    </message>
+    <message>
+        <source>Copy it to a folder of your own and open it there.</source>
+        <translation type="unfinished">Salin ke folder Anda sendiri, lalu buka di sana.</translation>
+    </message>
+    <message>
+        <source>the register lies in a read-only place; nothing could be recorded</source>
+        <translation type="unfinished">register berada di tempat yang hanya dapat dibaca; tidak ada yang dapat dicatat</translation>
+    </message>
+    <message>
+        <source>the file is empty; it is no vessel register</source>
+        <translation type="unfinished">berkas kosong; ini bukan register kapal</translation>
+    </message>
+    <message>
+        <source>Delete it to begin a new register of this name, or choose another file.</source>
+        <translation type="unfinished">Hapus untuk memulai register baru dengan nama ini, atau pilih berkas lain.</translation>
+    </message>
+    <message>
+        <source>this is no vessel register of Latchround</source>
+        <translation type="unfinished">ini bukan register kapal dari Latchround</translation>
+    </message>
+    <message>
+        <source>the register was written by a newer program (version %1; this one knows up to %2)</source>
+        <translation type="unfinished">register ditulis oleh program yang lebih baru (versi %1; program ini mengenal sampai %2)</translation>
+    </message>
+    <message>
+        <source>Update this program, then open it again.</source>
+        <translation type="unfinished">Perbarui program ini, lalu buka lagi.</translation>
+    </message>
+    <message>
+        <source>the register was never finished</source>
+        <translation type="unfinished">register ini tidak pernah selesai dibuat</translation>
+    </message>
+    <message>
+        <source>SQLite does not accept &quot;%1&quot; here (it answers %2), so entries would not be safe</source>
+        <translation type="unfinished">SQLite tidak menerima &quot;%1&quot; di sini (jawabannya %2), sehingga entri tidak akan aman</translation>
+    </message>
+    <message>
+        <source>Copy the register to a disk of this computer and open it there.</source>
+        <translation type="unfinished">Salin register ke disk komputer ini, lalu buka di sana.</translation>
+    </message>
+    <message>
+        <source>this disk cannot hold a write-ahead log</source>
+        <translation type="unfinished">disk ini tidak dapat memuat log tulis-dahulu (write-ahead log)</translation>
+    </message>
+    <message>
+        <source>another program of another version writes in it</source>
+        <translation type="unfinished">program lain dengan versi lain sedang menulis di dalamnya</translation>
+    </message>
+    <message>
+        <source>Close it there, then open it here.</source>
+        <translation type="unfinished">Tutup di sana, lalu buka di sini.</translation>
+    </message>
+    <message>
+        <source>bringing the register to this program&apos;s form would leave rows of %1 without what they refer to: NOT changed</source>
+        <translation type="unfinished">mengubah register ke bentuk program ini akan meninggalkan baris %1 tanpa yang dirujuknya: TIDAK diubah</translation>
+    </message>
+    <message>
+        <source>Open it with the program that wrote it.</source>
+        <translation type="unfinished">Buka dengan program yang menulisnya.</translation>
+    </message>
+    <message>
+        <source>the file is damaged: %1</source>
+        <translation type="unfinished">berkas rusak: %1</translation>
+    </message>
+    <message>
+        <source>a row of %1 refers to nothing</source>
+        <translation type="unfinished">satu baris %1 tidak merujuk ke apa pun</translation>
+    </message>
+    <message>
+        <source>fact %1 is only half there</source>
+        <translation type="unfinished">fakta %1 hanya ada separuh</translation>
+    </message>
+    <message>
+        <source>this is a practice register: nothing in it is a record of a vessel</source>
+        <translation type="unfinished">ini register latihan: tidak ada isinya yang merupakan catatan suatu kapal</translation>
+    </message>
+    <message>
+        <source>Take the file into the register of its vessel.</source>
+        <translation type="unfinished">Impor berkas ke register kapalnya.</translation>
+    </message>
+    <message>
+        <source>Sign and hand over in the register of a vessel.</source>
+        <translation type="unfinished">Tanda tangani dan serahkan dalam register suatu kapal.</translation>
+    </message>
+    <message>
+        <source>this is the register of a vessel: nobody practises in it</source>
+        <translation type="unfinished">ini register suatu kapal: jangan berlatih di dalamnya</translation>
+    </message>
+    <message>
+        <source>a practice register holds the practice vessel alone</source>
+        <translation type="unfinished">register latihan hanya memuat kapal latihan</translation>
+    </message>
+    <message>
+        <source>Import it into a register of its own.</source>
+        <translation type="unfinished">Impor ke register tersendiri.</translation>
+    </message>
+    <message>
+        <source>the number %1 marks the practice vessel, whose doors are not there</source>
+        <translation type="unfinished">nomor %1 menandai kapal latihan, yang pintunya tidak nyata</translation>
+    </message>
+    <message>
+        <source>Give the vessel&apos;s own number, or practise with it under Practice.</source>
+        <translation type="unfinished">Berikan nomor kapal itu sendiri, atau berlatihlah dengannya di Latihan.</translation>
+    </message>
+    <message>
+        <source>another program</source>
+        <translation type="unfinished">program lain</translation>
+    </message>
+    <message>
+        <source>another program writes in this register (%1)</source>
+        <translation type="unfinished">program lain sedang menulis di register ini (%1)</translation>
+    </message>
+    <message>
+        <source>Close it there first.</source>
+        <translation type="unfinished">Tutup dahulu di sana.</translation>
+    </message>
+    <message>
+        <source>another program took the register&apos;s log away</source>
+        <translation type="unfinished">program lain mengambil log register</translation>
+    </message>
+    <message>
+        <source>Try again: what the log held is put into the register first. Open the register with no other program meanwhile.</source>
+        <translation type="unfinished">Coba lagi: isi log dimasukkan dahulu ke register. Selama itu jangan buka register dengan program lain.</translation>
+    </message>
+    <message>
+        <source>the register is closed after a fault</source>
+        <translation type="unfinished">register ditutup setelah terjadi gangguan</translation>
+    </message>
+    <message>
+        <source>Open it again.</source>
+        <translation type="unfinished">Buka lagi.</translation>
+    </message>
+    <message>
+        <source>another fact with this id is recorded already</source>
+        <translation type="unfinished">fakta lain dengan id ini sudah dicatat</translation>
+    </message>
+    <message>
+        <source>Record a correction under an id of its own.</source>
+        <translation type="unfinished">Catat koreksi dengan id tersendiri.</translation>
+    </message>
+    <message>
+        <source>this is no photograph</source>
+        <translation type="unfinished">ini bukan foto</translation>
+    </message>
+    <message>
+        <source>the photograph&apos;s bytes do not have the hash it names</source>
+        <translation type="unfinished">byte foto tidak memiliki hash yang disebutkan</translation>
+    </message>
+    <message>
+        <source>Take or choose the photograph again.</source>
+        <translation type="unfinished">Ambil atau pilih foto lagi.</translation>
+    </message>
+    <message>
+        <source>its bytes are not in this register</source>
+        <translation type="unfinished">byte-nya tidak ada di register ini</translation>
+    </message>
+    <message>
+        <source>Take it over from the tablet it was taken with.</source>
+        <translation type="unfinished">Ambil alih dari tablet yang memotretnya.</translation>
+    </message>
+    <message>
+        <source>there is no such door in this vessel&apos;s register</source>
+        <translation type="unfinished">tidak ada pintu seperti itu di register kapal ini</translation>
+    </message>
+    <message>
+        <source>Check the number, or take in an arrangement that lists the door first.</source>
+        <translation type="unfinished">Periksa nomornya, atau impor dahulu susunan yang memuat pintu itu.</translation>
+    </message>
+    <message>
+        <source>%1 is not in this register</source>
+        <translation type="unfinished">%1 tidak ada di register ini</translation>
+    </message>
+    <message>
+        <source>Record it first, or both together.</source>
+        <translation type="unfinished">Catat itu dahulu, atau keduanya bersama-sama.</translation>
+    </message>
+    <message>
+        <source>the walkdown &quot;%1&quot;</source>
+        <translation type="unfinished">inspeksi &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>the run &quot;%1&quot;</source>
+        <translation type="unfinished">uji &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>the deficiency &quot;%1&quot;</source>
+        <translation type="unfinished">defisiensi &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>the person &quot;%1&quot;</source>
+        <translation type="unfinished">orang &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>the deficiency it repeats, &quot;%1&quot;</source>
+        <translation type="unfinished">defisiensi yang diulanginya, &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>the fact it shows, &quot;%1&quot;</source>
+        <translation type="unfinished">fakta yang ditunjukkannya, &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>the fact it replaces, &quot;%1&quot;</source>
+        <translation type="unfinished">fakta yang digantikannya, &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>the fact that stands, &quot;%1&quot;</source>
+        <translation type="unfinished">fakta yang tetap berlaku, &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>the fact that yields, &quot;%1&quot;</source>
+        <translation type="unfinished">fakta yang dikesampingkan, &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>the new arrangement has no such door, but 1 fact is recorded about it</source>
+        <translation type="unfinished">susunan baru tidak memuat pintu itu, tetapi 1 fakta tercatat tentangnya</translation>
+    </message>
+    <message>
+        <source>Keep the door in the arrangement, under the number it was tested by.</source>
+        <translation type="unfinished">Pertahankan pintu itu dalam susunan, dengan nomor yang dipakai saat diuji.</translation>
+    </message>
+    <message>
+        <source>the new arrangement has no such door, but %1 facts are recorded about it</source>
+        <translation type="unfinished">susunan baru tidak memuat pintu itu, tetapi %1 fakta tercatat tentangnya</translation>
+    </message>
+    <message>
+        <source>%1 (and 1 more such door)</source>
+        <translation type="unfinished">%1 (dan 1 pintu lain seperti itu)</translation>
+    </message>
+    <message>
+        <source>%1 (and %2 more such doors)</source>
+        <translation type="unfinished">%1 (dan %2 pintu lain seperti itu)</translation>
+    </message>
+    <message>
+        <source>the arrangement that comes with it has no such door, but 1 fact is recorded about it</source>
+        <translation type="unfinished">susunan yang menyertainya tidak memuat pintu itu, tetapi 1 fakta tercatat tentang pintu itu</translation>
+    </message>
+    <message>
+        <source>Import the arrangement with that door in it, here or on the other device, then hand over again.</source>
+        <translation type="unfinished">Impor susunan yang memuat pintu itu, di sini atau di perangkat lain, lalu serahkan lagi.</translation>
+    </message>
+    <message>
+        <source>the arrangement that comes with it has no such door, but %1 facts are recorded about it</source>
+        <translation type="unfinished">susunan yang menyertainya tidak memuat pintu itu, tetapi %1 fakta tercatat tentang pintu itu</translation>
+    </message>
+    <message>
+        <source>it is recorded here with other content under the same id</source>
+        <translation type="unfinished">sudah dicatat di sini dengan isi lain di bawah id yang sama</translation>
+    </message>
+    <message>
+        <source>One of the two registers was changed by something else than this program; find out which before either is used.</source>
+        <translation type="unfinished">Salah satu dari kedua register diubah oleh sesuatu selain program ini; cari tahu yang mana sebelum salah satunya dipakai.</translation>
+    </message>
+    <message>
+        <source>%1 refers back to it</source>
+        <translation type="unfinished">%1 merujuk balik kepadanya</translation>
+    </message>
+    <message>
+        <source>%1 is neither in this register nor with what comes</source>
+        <translation type="unfinished">%1 tidak ada di register ini maupun dalam kiriman yang masuk</translation>
+    </message>
+    <message>
+        <source>Have it handed over again, all of it.</source>
+        <translation type="unfinished">Minta diserahkan lagi, seluruhnya.</translation>
+    </message>
+    <message>
+        <source>no issue of the arrangement has a door &quot;%1&quot;</source>
+        <translation type="unfinished">tidak ada terbitan susunan yang memuat pintu &quot;%1&quot;</translation>
     </message>
 </context>
 <context>

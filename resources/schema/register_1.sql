@@ -1,6 +1,8 @@
 -- The whole schema of a vessel register. Run once, inside one transaction, by app/register/migrations.
 -- A register holds one vessel. Rows are only ever added; the triggers at the end refuse every change and deletion.
 -- Texts of closed sets are the words of core (core/evidence/fact_words.h, core/vessel/*.h).
+-- Columns bear the keys of core/evidence/fact_fields.h, as in JSON, and of core/vessel/arrangement_fields.h, as in CSV; a
+-- list, or a part with fields of its own, is a table named for its table and its key.
 
 -- The tablet this file lives on. One row, made with the file.
 CREATE TABLE this_device (
@@ -67,8 +69,8 @@ CREATE TABLE boundary (
     required TEXT CHECK (required IN ('A-60', 'A-30', 'A-15', 'A-0', 'B-15', 'B-0', 'C')),
     division TEXT NOT NULL CHECK (division IN ('bulkhead', 'deck')),
     -- Of the fire tables, on either side.
-    space_one INTEGER CHECK (space_one BETWEEN 1 AND 14),
-    space_other INTEGER CHECK (space_other BETWEEN 1 AND 14),
+    spaces_one INTEGER CHECK (spaces_one BETWEEN 1 AND 14),
+    spaces_other INTEGER CHECK (spaces_other BETWEEN 1 AND 14),
     PRIMARY KEY (arrangement, seq),
     UNIQUE (arrangement, id),
     FOREIGN KEY (arrangement, zone_aft) REFERENCES zone (arrangement, number),
@@ -84,8 +86,7 @@ CREATE TABLE door (
     y_m REAL NOT NULL,
     boundary TEXT,
     kind TEXT NOT NULL CHECK (kind IN ('single', 'double', 'sliding', 'double-swing')),
-    fire_class TEXT NOT NULL
-        CHECK (fire_class IN ('A-60', 'A-30', 'A-15', 'A-0', 'B-15', 'B-0', 'C')),
+    class TEXT NOT NULL CHECK (class IN ('A-60', 'A-30', 'A-15', 'A-0', 'B-15', 'B-0', 'C')),
     plate TEXT NOT NULL,
     opening_m REAL NOT NULL,
     leaf_mass_kg REAL,
@@ -111,11 +112,11 @@ CREATE TABLE door (
     FOREIGN KEY (arrangement, boundary) REFERENCES boundary (arrangement, id)
 ) STRICT, WITHOUT ROWID;
 
-CREATE TABLE door_release_group (
+CREATE TABLE door_release_groups (
     arrangement INTEGER NOT NULL,
     door_seq INTEGER NOT NULL,
     seq INTEGER NOT NULL,
-    name TEXT NOT NULL,
+    value TEXT NOT NULL,
     PRIMARY KEY (arrangement, door_seq, seq),
     FOREIGN KEY (arrangement, door_seq) REFERENCES door (arrangement, seq)
 ) STRICT, WITHOUT ROWID;
@@ -171,18 +172,27 @@ CREATE TABLE walkdown_begun (
     brief_read INTEGER NOT NULL CHECK (brief_read IN (0, 1))
 ) STRICT, WITHOUT ROWID;
 
-CREATE TABLE walkdown_team (
+CREATE TABLE walkdown_begun_team (
     fact TEXT NOT NULL REFERENCES walkdown_begun (fact) DEFERRABLE INITIALLY DEFERRED,
     seq INTEGER NOT NULL,
-    name TEXT NOT NULL,
+    value TEXT NOT NULL,
     PRIMARY KEY (fact, seq)
 ) STRICT, WITHOUT ROWID;
 
-CREATE TABLE walkdown_door (
+CREATE TABLE walkdown_begun_doors (
     fact TEXT NOT NULL REFERENCES walkdown_begun (fact) DEFERRABLE INITIALLY DEFERRED,
     seq INTEGER NOT NULL,
-    door TEXT NOT NULL REFERENCES door_number (number) DEFERRABLE INITIALLY DEFERRED,
+    value TEXT NOT NULL REFERENCES door_number (number) DEFERRABLE INITIALLY DEFERRED,
     PRIMARY KEY (fact, seq)
+) STRICT, WITHOUT ROWID;
+
+-- What a walkdown that takes in a sample is to prove; no row where it takes in every door of its scope.
+CREATE TABLE walkdown_begun_sample (
+    fact TEXT PRIMARY KEY REFERENCES walkdown_begun (fact) DEFERRABLE INITIALLY DEFERRED,
+    of_doors INTEGER NOT NULL CHECK (of_doors > 0),
+    at_most INTEGER NOT NULL CHECK (at_most >= 0),
+    confidence_ppm INTEGER NOT NULL CHECK (confidence_ppm BETWEEN 1 AND 999999),
+    random_seed INTEGER NOT NULL
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE walkdown_ended (
@@ -293,7 +303,7 @@ CREATE TABLE thumb_drill (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED
 ) STRICT, WITHOUT ROWID;
 
-CREATE TABLE thumb_trial (
+CREATE TABLE thumb_drill_trials (
     fact TEXT NOT NULL REFERENCES thumb_drill (fact) DEFERRABLE INITIALLY DEFERRED,
     seq INTEGER NOT NULL,
     cue TEXT NOT NULL CHECK (cue IN ('alarm-heard', 'leaf-starts', 'leaf-stops')),
@@ -319,15 +329,6 @@ CREATE TABLE certificate_seen (
     valid_until TEXT NOT NULL CHECK (valid_until IS date(valid_until))
 ) STRICT, WITHOUT ROWID;
 
--- What a walkdown that takes in a sample is to prove; no row where it takes in every door of its scope.
-CREATE TABLE walkdown_sample (
-    fact TEXT PRIMARY KEY REFERENCES walkdown_begun (fact) DEFERRABLE INITIALLY DEFERRED,
-    of_doors INTEGER NOT NULL CHECK (of_doors > 0),
-    at_most INTEGER NOT NULL CHECK (at_most >= 0),
-    confidence_ppm INTEGER NOT NULL CHECK (confidence_ppm BETWEEN 1 AND 999999),
-    lot INTEGER NOT NULL
-) STRICT, WITHOUT ROWID;
-
 CREATE TABLE deficiency_terms (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     deficiency TEXT NOT NULL REFERENCES deficiency (fact) DEFERRABLE INITIALLY DEFERRED,
@@ -343,7 +344,7 @@ CREATE TABLE rectification (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     deficiency TEXT NOT NULL REFERENCES deficiency (fact) DEFERRABLE INITIALLY DEFERRED,
     what TEXT NOT NULL,
-    by_name TEXT NOT NULL
+    "by" TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE ready_for_retest (
@@ -364,10 +365,10 @@ CREATE TABLE difference_settled (
     reason TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 
-CREATE TABLE difference_over (
+CREATE TABLE difference_settled_over (
     fact TEXT NOT NULL REFERENCES difference_settled (fact) DEFERRABLE INITIALLY DEFERRED,
     seq INTEGER NOT NULL,
-    yields TEXT NOT NULL REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
+    value TEXT NOT NULL REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     PRIMARY KEY (fact, seq)
 ) STRICT, WITHOUT ROWID;
 
@@ -386,6 +387,16 @@ CREATE TABLE walkdown_signed (
     signature TEXT NOT NULL CHECK (length(signature) = 128 AND signature NOT GLOB '*[^0-9a-f]*')
 ) STRICT, WITHOUT ROWID;
 
+-- What it rests on: of each device the facts up to the last one.
+CREATE TABLE walkdown_signed_covers (
+    fact TEXT NOT NULL REFERENCES walkdown_signed (fact) DEFERRABLE INITIALLY DEFERRED,
+    seq INTEGER NOT NULL,
+    device TEXT NOT NULL,
+    last TEXT NOT NULL,
+    facts INTEGER NOT NULL CHECK (facts > 0),
+    PRIMARY KEY (fact, seq)
+) STRICT, WITHOUT ROWID;
+
 CREATE TABLE report_made (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     report TEXT NOT NULL CHECK (report IN ('survey', 'deficiency-list', 'work-list', 'door-record')),
@@ -395,9 +406,8 @@ CREATE TABLE report_made (
     document_sha256 TEXT NOT NULL CHECK (length(document_sha256) = 64 AND document_sha256 NOT GLOB '*[^0-9a-f]*')
 ) STRICT, WITHOUT ROWID;
 
--- What a signature or a report rests on: of each device the facts up to the last one.
-CREATE TABLE fact_covered (
-    fact TEXT NOT NULL REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
+CREATE TABLE report_made_covers (
+    fact TEXT NOT NULL REFERENCES report_made (fact) DEFERRABLE INITIALLY DEFERRED,
     seq INTEGER NOT NULL,
     device TEXT NOT NULL,
     last TEXT NOT NULL,
@@ -525,8 +535,8 @@ CREATE TRIGGER boundary_stays BEFORE UPDATE ON boundary BEGIN SELECT RAISE(ABORT
 CREATE TRIGGER boundary_kept BEFORE DELETE ON boundary BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
 CREATE TRIGGER door_stays BEFORE UPDATE ON door BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
 CREATE TRIGGER door_kept BEFORE DELETE ON door BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
-CREATE TRIGGER door_release_group_stays BEFORE UPDATE ON door_release_group BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
-CREATE TRIGGER door_release_group_kept BEFORE DELETE ON door_release_group BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER door_release_groups_stays BEFORE UPDATE ON door_release_groups BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER door_release_groups_kept BEFORE DELETE ON door_release_groups BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
 CREATE TRIGGER fact_stays BEFORE UPDATE ON fact BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
 CREATE TRIGGER fact_kept BEFORE DELETE ON fact BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
 CREATE TRIGGER person_joined_stays BEFORE UPDATE ON person_joined BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
@@ -561,26 +571,26 @@ CREATE TRIGGER judgement_stays BEFORE UPDATE ON judgement BEGIN SELECT RAISE(ABO
 CREATE TRIGGER judgement_kept BEFORE DELETE ON judgement BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
 CREATE TRIGGER taken_back_stays BEFORE UPDATE ON taken_back BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
 CREATE TRIGGER taken_back_kept BEFORE DELETE ON taken_back BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
-CREATE TRIGGER walkdown_team_stays BEFORE UPDATE ON walkdown_team BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
-CREATE TRIGGER walkdown_team_kept BEFORE DELETE ON walkdown_team BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
-CREATE TRIGGER walkdown_door_stays BEFORE UPDATE ON walkdown_door BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
-CREATE TRIGGER walkdown_door_kept BEFORE DELETE ON walkdown_door BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER walkdown_begun_team_stays BEFORE UPDATE ON walkdown_begun_team BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER walkdown_begun_team_kept BEFORE DELETE ON walkdown_begun_team BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER walkdown_begun_doors_stays BEFORE UPDATE ON walkdown_begun_doors BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER walkdown_begun_doors_kept BEFORE DELETE ON walkdown_begun_doors BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
 CREATE TRIGGER photograph_bytes_stays BEFORE UPDATE ON photograph_bytes BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
 CREATE TRIGGER photograph_bytes_kept BEFORE DELETE ON photograph_bytes BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
 CREATE TRIGGER fact_kind_stays BEFORE UPDATE ON fact_kind BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
 CREATE TRIGGER fact_kind_kept BEFORE DELETE ON fact_kind BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
 CREATE TRIGGER thumb_drill_stays BEFORE UPDATE ON thumb_drill BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
 CREATE TRIGGER thumb_drill_kept BEFORE DELETE ON thumb_drill BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
-CREATE TRIGGER thumb_trial_stays BEFORE UPDATE ON thumb_trial BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
-CREATE TRIGGER thumb_trial_kept BEFORE DELETE ON thumb_trial BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER thumb_drill_trials_stays BEFORE UPDATE ON thumb_drill_trials BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER thumb_drill_trials_kept BEFORE DELETE ON thumb_drill_trials BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
 CREATE TRIGGER decision_limits_stays BEFORE UPDATE ON decision_limits BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
 CREATE TRIGGER decision_limits_kept BEFORE DELETE ON decision_limits BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
 CREATE TRIGGER upkeep_done_stays BEFORE UPDATE ON upkeep_done BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
 CREATE TRIGGER upkeep_done_kept BEFORE DELETE ON upkeep_done BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
 CREATE TRIGGER certificate_seen_stays BEFORE UPDATE ON certificate_seen BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
 CREATE TRIGGER certificate_seen_kept BEFORE DELETE ON certificate_seen BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
-CREATE TRIGGER walkdown_sample_stays BEFORE UPDATE ON walkdown_sample BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
-CREATE TRIGGER walkdown_sample_kept BEFORE DELETE ON walkdown_sample BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER walkdown_begun_sample_stays BEFORE UPDATE ON walkdown_begun_sample BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER walkdown_begun_sample_kept BEFORE DELETE ON walkdown_begun_sample BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
 CREATE TRIGGER this_device_key_stays BEFORE UPDATE ON this_device_key BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
 CREATE TRIGGER this_device_key_kept BEFORE DELETE ON this_device_key BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
 CREATE TRIGGER deficiency_terms_stays BEFORE UPDATE ON deficiency_terms BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
@@ -599,9 +609,11 @@ CREATE TRIGGER walkdown_signed_stays BEFORE UPDATE ON walkdown_signed BEGIN SELE
 CREATE TRIGGER walkdown_signed_kept BEFORE DELETE ON walkdown_signed BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
 CREATE TRIGGER report_made_stays BEFORE UPDATE ON report_made BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
 CREATE TRIGGER report_made_kept BEFORE DELETE ON report_made BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
-CREATE TRIGGER difference_over_stays BEFORE UPDATE ON difference_over BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
-CREATE TRIGGER difference_over_kept BEFORE DELETE ON difference_over BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
-CREATE TRIGGER fact_covered_stays BEFORE UPDATE ON fact_covered BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
-CREATE TRIGGER fact_covered_kept BEFORE DELETE ON fact_covered BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER difference_settled_over_stays BEFORE UPDATE ON difference_settled_over BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER difference_settled_over_kept BEFORE DELETE ON difference_settled_over BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER walkdown_signed_covers_stays BEFORE UPDATE ON walkdown_signed_covers BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER walkdown_signed_covers_kept BEFORE DELETE ON walkdown_signed_covers BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER report_made_covers_stays BEFORE UPDATE ON report_made_covers BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER report_made_covers_kept BEFORE DELETE ON report_made_covers BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
 CREATE TRIGGER undone_stays BEFORE UPDATE ON undone BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
 CREATE TRIGGER undone_kept BEFORE DELETE ON undone BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;

@@ -6,13 +6,14 @@
 #include "app/ashore/ashore_schema.h"
 #include "app/ashore/vessel_rows.h"
 #include "app/exchange/fact_json.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::test {
 
 std::unique_ptr<PostgresConnection> connected(const DatabaseUrl& url) {
     auto connection = PostgresConnection::connect(url);
     if (!connection)
-        throw std::runtime_error(inOneLine(connection.error()));
+        throw std::runtime_error(ui::inOneLine(connection.error()));
     const Done done = (*connection)->script("SET search_path TO latchround");
     EXPECT_TRUE(done);
     return std::move(*connection);
@@ -26,7 +27,7 @@ std::vector<std::string> rowsOf(PostgresConnection& ashore, const std::string& s
             text += (i > 0 ? "\t" : "") + row.value(i).toString().toStdString();
         rows.push_back(std::move(text));
     });
-    EXPECT_TRUE(done) << inOneLine(done.error());
+    EXPECT_TRUE(done) << ui::inOneLine(done.error());
     return rows;
 }
 
@@ -49,7 +50,7 @@ FromAshore vesselFrom(PostgresConnection& ashore, const std::string& number) {
     EXPECT_TRUE(mirror);
     EXPECT_TRUE(mirror->begin());
     const Done done = loadVessel(ashore, number, *mirror);
-    EXPECT_TRUE(done) << inOneLine(done.error());
+    EXPECT_TRUE(done) << ui::inOneLine(done.error());
     return {mirror->arrangement().value(), mirror->ledger().value()};
 }
 

@@ -3,10 +3,13 @@
 
 #include "app/ashore/ashore_schema.h"
 #include "app/exchange/register_csv.h"
+#include "core/error/ashore_errors.h"
+#include "core/phrase/places.h"
 #include "tests/ashore/ashore_text.h"
 #include "tests/ashore/fleet_files.h"
 #include "tests/ashore/postgres_server.h"
 #include "tests/register/sample_facts.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround {
 namespace {
@@ -97,7 +100,7 @@ TEST_F(Collect, EveryKindOfFactComesBackByteForByte) {
     // The same once more through a vessel that is known: nothing may seem to differ.
     tablet.join("C. Cole");
     const auto more = take(url, files.put("h2.zip", tablet.give()));
-    ASSERT_TRUE(more) << inOneLine(more.error());
+    ASSERT_TRUE(more) << ui::inOneLine(more.error());
     EXPECT_EQ(more->added.facts, 1u);
 }
 
@@ -108,7 +111,7 @@ TEST_F(Collect, AFileTakenTwiceChangesNothing) {
     const auto ashore = connected(url);
     const std::string once = everythingIn(*ashore);
     const auto again = take(url, file);
-    ASSERT_TRUE(again) << inOneLine(again.error());
+    ASSERT_TRUE(again) << ui::inOneLine(again.error());
     EXPECT_TRUE(again->was_taken);
     EXPECT_EQ(again->added, Added{});
     EXPECT_EQ(everythingIn(*ashore), once);
@@ -153,8 +156,8 @@ TEST_F(Collect, ADeviceUnderAnotherKeyIsRefusedUnlessTheKeyIsNamed) {
     const auto refused = take(url, other);
     ASSERT_FALSE(refused);
     const std::string key = DeviceKey::of(replaced.file()).value().publicHex();
-    EXPECT_THAT(inOneLine(refused.error()), HasSubstr("device " + tablet.file().device()));
-    EXPECT_THAT(inOneLine(refused.error()), HasSubstr(key));
+    EXPECT_THAT(ui::inOneLine(refused.error()), HasSubstr("device " + tablet.file().device()));
+    EXPECT_THAT(ui::inOneLine(refused.error()), HasSubstr(key));
     EXPECT_TRUE(take(url, other, {key}));
     EXPECT_TRUE(take(url, other)) << "named once, it is known";
 }
@@ -172,7 +175,8 @@ TEST_F(Collect, AFactThatIsAshoreOtherwiseIsRefusedByVesselAndFact) {
     const auto key = DeviceKey::of(tampered.file()).value().publicHex();
     const auto refused = take(url, files.put("2.zip", tampered.give()), {key});
     ASSERT_FALSE(refused);
-    EXPECT_THAT(refused.error().where, HasSubstr("0000001 Grey Heron, fact " + id));
+    EXPECT_EQ(refused.error().where,
+              place::within(place::vessel_named("0000001", "Grey Heron"), place::fact(id)));
     EXPECT_EQ(rowsOf(*connected(url), "SELECT count(*) FROM file_taken").front(), "1");
 }
 
@@ -190,14 +194,17 @@ TEST_F(Collect, WhatIsAshoreCanNeitherBeChangedNorDeleted) {
               "TRUNCATE " + table + " CASCADE"}) {
             const Done done = ashore->script(change);
             ASSERT_FALSE(done) << change;
-            EXPECT_THAT(done.error().what, HasSubstr("never changed or deleted")) << change;
+            EXPECT_TRUE(errors::database_said.isOf(done.error().what)) << change;
+            EXPECT_THAT(ui::phraseWords(done.error().what).toStdString(),
+                        HasSubstr("never changed or deleted"))
+                << change;
         }
     const Done other = ashore->script(
         "INSERT INTO fact (vessel, id, kind, utc_ms, ship_offset_minutes, person, device)"
         " VALUES ('v', 'f', 'note', 0, 0, 'f', 'd');"
         "INSERT INTO person_joined (vessel, fact, name, role) VALUES ('v', 'f', '', '')");
     ASSERT_FALSE(other);
-    EXPECT_THAT(other.error().what, HasSubstr("another kind"));
+    EXPECT_THAT(ui::phraseWords(other.error().what).toStdString(), HasSubstr("another kind"));
 }
 
 TEST_F(Collect, ADatabaseOfSomebodyElseIsLeftAlone) {
@@ -205,14 +212,14 @@ TEST_F(Collect, ADatabaseOfSomebodyElseIsLeftAlone) {
     EXPECT_TRUE(connected(url)->script("SET search_path TO public; CREATE TABLE ledger (x int)"));
     const auto refused = take(url, "none.zip");
     ASSERT_FALSE(refused);
-    EXPECT_THAT(refused.error().what, HasSubstr("holds something else"));
+    EXPECT_EQ(refused.error().what, errors::database_of_others());
     EXPECT_THAT(rowsOf(*connected(url), "SELECT nspname FROM pg_namespace WHERE nspname = "
                                         "'latchround'"),
                 ElementsAre());
 
     const DatabaseUrl named = server.database("named");
     EXPECT_TRUE(connected(named)->script("CREATE SCHEMA latchround"));
-    EXPECT_THAT(take(named, "none.zip").error().what, HasSubstr("not made by this program"));
+    EXPECT_EQ(take(named, "none.zip").error().what, errors::schema_of_others());
 }
 
 TEST_F(Collect, ADatabaseThatKeepsNoUtf8IsLeftAlone) {
@@ -220,7 +227,7 @@ TEST_F(Collect, ADatabaseThatKeepsNoUtf8IsLeftAlone) {
                     ->script("CREATE DATABASE ascii ENCODING 'SQL_ASCII' TEMPLATE template0"));
     const auto refused = take(server.urlOf("ascii"), "none.zip");
     ASSERT_FALSE(refused);
-    EXPECT_THAT(refused.error().what, HasSubstr("UTF-8"));
+    EXPECT_EQ(refused.error().what, errors::database_without_utf8());
 }
 
 TEST_F(Collect, TablesOfANewerProgramAreRefusedWithASentence) {
@@ -230,7 +237,7 @@ TEST_F(Collect, TablesOfANewerProgramAreRefusedWithASentence) {
                                        std::to_string(ashoreVersion() + 1) + ")"));
     const auto refused = take(url, "none.zip");
     ASSERT_FALSE(refused);
-    EXPECT_THAT(refused.error().what, HasSubstr("made by a newer program"));
+    EXPECT_EQ(refused.error().what, errors::newer_tables(ashoreVersion() + 1, ashoreVersion()));
 }
 
 TEST_F(Collect, ANewerCatalogueWorksOutAnew) {

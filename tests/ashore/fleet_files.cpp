@@ -10,6 +10,7 @@
 #include "app/exchange/file_bytes.h"
 #include "app/exchange/register_csv.h"
 #include "tests/register/sample_facts.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::test {
 
@@ -46,7 +47,7 @@ Tablet sampleVessel(const std::string& name) {
     const Done done = tablet.file().takeIn(arrangementFromCsv(csv, "register.csv").value(),
                                            factsFromJsonLines(history, "history.jsonl").value(),
                                            {1'000'000'000'000, 0});
-    EXPECT_TRUE(done) << inOneLine(done.error());
+    EXPECT_TRUE(done) << ui::inOneLine(done.error());
     return tablet;
 }
 
@@ -77,10 +78,10 @@ std::vector<std::string> Files::smallVessels(int count) {
 
 void collect(const DatabaseUrl& url, const std::vector<std::string>& files) {
     auto collector = Collector::open(url, shipped(), {});
-    ASSERT_TRUE(collector) << inOneLine(collector.error());
+    ASSERT_TRUE(collector) << ui::inOneLine(collector.error());
     for (const std::string& file : files) {
         const auto collected = collector->take(file);
-        EXPECT_TRUE(collected) << inOneLine(collected.error());
+        EXPECT_TRUE(collected) << ui::inOneLine(collected.error());
     }
 }
 

@@ -15,6 +15,7 @@
 
 #include "app/register/sqlite_register.h"
 #include "core/evidence/fact_id.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround {
 namespace {
@@ -44,7 +45,7 @@ Mark markOf(int n) {
 std::unique_ptr<SqliteRegister> registerWithRun(const QString& file) {
     auto opened = SqliteRegister::open(file);
     if (!opened)
-        giveUp(inOneLine(opened.error()));
+        giveUp(ui::inOneLine(opened.error()));
     Arrangement arrangement;
     arrangement.particulars.name = "Grey Heron";
     arrangement.decks = {{"5", "", 7}};
@@ -63,7 +64,7 @@ std::unique_ptr<SqliteRegister> registerWithRun(const QString& file) {
     if (done)
         done = (*opened)->record(start);
     if (!done)
-        giveUp(inOneLine(done.error()));
+        giveUp(ui::inOneLine(done.error()));
     return std::move(*opened);
 }
 
@@ -166,7 +167,7 @@ void measure(const QString& folder) {
         const auto measureOurs = [&] {
             ours = microsecondsOf([&] {
                 if (const Done done = opened->record({&fact, 1}); !done)
-                    giveUp(inOneLine(done.error()));
+                    giveUp(ui::inOneLine(done.error()));
             });
         };
         const auto measureLeast = [&] { least = microsecondsOf([&] { bare.record(n); }); };

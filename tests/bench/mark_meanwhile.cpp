@@ -27,6 +27,7 @@
 #include "core/evidence/fact_id.h"
 #include "tests/ui/memory_register.h"
 #include "ui/ink/typeface.h"
+#include "ui/words/phrase_words.h"
 
 using namespace latchround;
 
@@ -44,21 +45,24 @@ template <class T, class Fault>
 T orDie(tl::expected<T, Fault> result) {
     if (result)
         return std::move(*result);
-    if constexpr (std::is_same_v<Fault, Complaints>)
-        std::fprintf(stderr, "%s\n", inOneLine(result.error().front()).c_str());
+    if constexpr (std::is_same_v<Fault, Errors>)
+        std::fprintf(stderr, "%s\n", ui::inOneLine(result.error().front()).c_str());
     else
-        std::fprintf(stderr, "%s\n", inOneLine(result.error()).c_str());
+        std::fprintf(stderr, "%s\n", ui::inOneLine(result.error()).c_str());
     std::exit(1);
 }
 
-/// The world outside as the program has it, as far as a mark asks for it.
-class OnDisk : public ui::FakeOutside {
+/// Keeps what waits as the program does.
+class OnDisk : public ui::WaitingStore {
 public:
     explicit OnDisk(const QString& file)
         : m_waiting(file) {}
-    Done keepWaiting(const std::vector<ui::WaitingBatch>& waiting) override {
+    Done keep(const std::vector<ui::WaitingBatch>& waiting) override {
         kept_aside += waiting.empty() ? 0 : 1;
         return m_waiting.keep(waiting);
+    }
+    Result<QString> putAside(const std::vector<ui::WaitingBatch>& refused) override {
+        return m_waiting.putAside(refused);
     }
     int kept_aside = 0;
 
@@ -77,9 +81,9 @@ double quantile(std::vector<double> values, double part) {
 class Timed {
 public:
     Timed(const QString& file, const Moment& now)
-        : m_outside(file)
+        : m_on_disk(file)
         , m_register(opened(file))
-        , m_round(*m_register, m_outside, builtInCatalogue().value()) {
+        , m_round(*m_register, ports(), builtInCatalogue().value()) {
         m_outside.clock = now;
         if (!orDie(m_round.load().map([](auto) { return true; })))
             return;
@@ -108,10 +112,14 @@ public:
         return m_took_us;
     }
     bool isEnough() const { return m_took_us.size() >= marks_a_turn + unmeasured; }
-    int keptAside() const { return m_outside.kept_aside; }
+    int keptAside() const { return m_on_disk.kept_aside; }
     const ui::Round& round() const { return m_round; }
 
 private:
+    const ui::Ports& ports() {
+        m_outside.setWaitingStore(m_on_disk);
+        return m_outside.all();
+    }
     static std::unique_ptr<SqliteRegister> opened(const QString& file) {
         OpenOptions options;
         options.busy_timeout_ms = 0; // as the desk has it
@@ -138,7 +146,8 @@ private:
             m_due += std::chrono::milliseconds(between_ms);
     }
 
-    OnDisk m_outside;
+    OnDisk m_on_disk;
+    ui::FakePorts m_outside;
     std::unique_ptr<SqliteRegister> m_register;
     ui::Round m_round;
     QTimer m_timer;

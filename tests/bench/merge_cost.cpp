@@ -24,6 +24,7 @@
 #include "app/handover/take.h"
 #include "core/evidence/fact_id.h"
 #include "tests/bench/best_ms.h"
+#include "ui/words/phrase_words.h"
 
 using namespace latchround;
 
@@ -35,7 +36,7 @@ template <class T>
 T orDie(Result<T> result) {
     if (result)
         return std::move(*result);
-    std::fprintf(stderr, "%s\n", inOneLine(result.error()).c_str());
+    std::fprintf(stderr, "%s\n", ui::inOneLine(result.error()).c_str());
     std::exit(1);
 }
 
@@ -109,7 +110,7 @@ public:
         m_fact = prepared("fact VALUES (?,?,?,?,?,?,?,?,?)");
         m_person = prepared("person_joined VALUES (?,?,?)");
         m_begun = prepared("walkdown_begun VALUES (?,?,?,?,?,?,?,?,?,?)");
-        m_door = prepared("walkdown_door VALUES (?,?,?)");
+        m_door = prepared("walkdown_begun_doors VALUES (?,?,?)");
         m_ended = prepared("walkdown_ended VALUES (?,?)");
         m_seen = prepared("observation VALUES (?,?,?,?)");
         m_run = prepared("run_started VALUES (?,?,?,?,?)");
@@ -239,7 +240,7 @@ std::unique_ptr<SqliteRegister> opened(const QString& path) {
 void fill(const QString& path, const Arrangement& arrangement, const std::vector<Fact>& facts) {
     const auto file = opened(path);
     if (Done done = file->takeIn(arrangement, facts, {1'000'000'000'000, 0}); !done) {
-        std::fprintf(stderr, "%s\n", inOneLine(done.error()).c_str());
+        std::fprintf(stderr, "%s\n", ui::inOneLine(done.error()).c_str());
         std::exit(1);
     }
 }

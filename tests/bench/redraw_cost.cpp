@@ -174,10 +174,10 @@ int main(int argc, char** argv) {
     print("stopwatch", framesOf(application, *desk.window(), desk.window()->doorScreen().door()),
           baseline);
 
-    for (const ui::ExerciseOffered& exercise : desk.exercises()) {
+    for (const ui::ExerciseOffered& exercise : desk.ports().exercises->offered()) {
         if (exercise.id != "sliding")
             continue;
-        if (!desk.practise(exercise.place, {}))
+        if (!desk.ports().exercises->begin(exercise.place, {}))
             return 2;
         ui::Window& window = *desk.practiceDesk()->window();
         window.resize(window_size);

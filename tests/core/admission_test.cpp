@@ -19,9 +19,7 @@ struct Admission : testing::Test {
     Ledger ledger;
 
     void SetUp() override { ledger.add(fact("01", WalkdownBegun{})); }
-    std::optional<Complaint> refusal(const Fact& asked) {
-        return refusalOf(asked, onRecord(ledger));
-    }
+    std::optional<Error> refusal(const Fact& asked) { return refusalOf(asked, onRecord(ledger)); }
 };
 
 } // namespace

@@ -1,6 +1,7 @@
 #include <gtest/gtest.h>
 
 #include "core/requirement/applicability.h"
+#include "core/requirement/applicability_phrases.h"
 #include "tests/core/given.h"
 
 using namespace latchround;
@@ -70,12 +71,14 @@ TEST(Applicability, InstalledDateDecidesTheGapRows) {
 TEST(Applicability, SaysWhyAndWhyNot) {
     EXPECT_EQ(askedBecause(given::row("sliding-rate"), given::solasVessel(), given::slidingDoor(),
                            Place::ZoneBulkhead),
-              "zone bulkhead, sliding, keel laid 2012-05-01");
+              joined(phrase::with_commas,
+                     {joined(phrase::with_commas, {applies::zone_bulkhead(), applies::sliding()}),
+                      applies::keel_laid("2012-05-01")}));
     Door locked = given::slidingDoor();
     locked.normally = NormalPosition::Locked;
     EXPECT_EQ(
         askedBecause(given::row("sliding-rate"), given::solasVessel(), locked, Place::ZoneBulkhead),
-        "normally locked");
+        applies::normally_locked());
 }
 
 TEST(Applicability, HosePortInEscapeRoutesOnly) {

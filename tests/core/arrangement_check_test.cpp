@@ -9,11 +9,13 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "core/error/arrangement_errors.h"
+#include "core/error/reading_errors.h"
+
 namespace latchround {
 namespace {
 
 using testing::ElementsAre;
-using testing::HasSubstr;
 using testing::IsEmpty;
 
 Arrangement soundVessel() {
@@ -45,8 +47,7 @@ std::vector<std::string> faultsAfter(Spoil spoil) {
     std::vector<std::string> found;
     constexpr const char* tables[] = {"vessel", "deck", "zone", "boundary", "door"};
     for (const ArrangementFault& fault : faultsOf(vessel)) {
-        EXPECT_FALSE(fault.what.empty());
-        EXPECT_FALSE(fault.remedy.empty());
+        EXPECT_FALSE(fault.what.code.empty()) << fault.what.text;
         found.push_back(std::string(tables[static_cast<int>(fault.table)]) + " " +
                         std::to_string(fault.row) + " " + fault.field);
     }
@@ -138,7 +139,11 @@ TEST(ArrangementCheck, ReferencesAreThereWithNearNamesSuggested) {
     Arrangement vessel = soundVessel();
     vessel.doors[1].boundary = "Stair2";
     ASSERT_EQ(faultsOf(vessel).size(), 1u);
-    EXPECT_THAT(faultsOf(vessel).front().remedy, HasSubstr("Did you mean \"stair 2\"?"));
+    EXPECT_EQ(faultsOf(vessel).front().what,
+              errors::unknown_boundary("Stair2", errors::did_you_mean_one("stair 2")));
+    vessel.doors[1].boundary = "funnel";
+    EXPECT_EQ(faultsOf(vessel).front().what,
+              errors::unknown_boundary("funnel", errors::correct_or_add_boundary()));
 }
 
 TEST(ArrangementCheck, ZoneBulkheadStandsBetweenTwoZonesInTheirOrder) {

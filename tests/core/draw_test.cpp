@@ -8,7 +8,7 @@
 #include <gtest/gtest.h>
 
 #include "core/planning/draw.h"
-#include "core/planning/sample_words.h"
+#include "core/planning/sample_so_far.h"
 #include "tests/core/given.h"
 
 using namespace latchround;
@@ -128,8 +128,8 @@ TEST(Drawing, FavoursNoDoor) {
     auto strata = strataOf(ship, allOf(ship));
     shareOut(strata, 30);
     std::map<std::string, int> times;
-    for (std::uint32_t lot = 0; lot < 2000; ++lot)
-        for (const std::string& door : drawn(strata, lot))
+    for (std::uint32_t seed = 0; seed < 2000; ++seed)
+        for (const std::string& door : drawn(strata, seed))
             ++times[door];
     ASSERT_EQ(times.size(), 100u);
     for (const auto& [door, count] : times)
@@ -147,23 +147,35 @@ TEST(Offers, GrowWithWhatTheyProve) {
     EXPECT_TRUE(std::ranges::is_sorted(offers, {}, &SampleOffer::doors));
 }
 
-TEST(Proved, SpeaksOfTheSampleSoFar) {
+TEST(SampleSoFarOf, CountsWhatIsSettledAlone) {
     const SampleDrawn sample{100, 5, 950'000, 1};
     Tally tally;
     tally.by_verdict = {{Verdict::Satisfactory, 39}};
-    EXPECT_EQ(provedWords(sample, tally),
-              "39 of 100 doors tested, none failed: 95 % confident that "
-              "at most 5 of 100 doors are defective. The claim stands.");
+    const auto proven = sampleSoFar(sample, tally);
+    ASSERT_TRUE(proven);
+    EXPECT_EQ(proven->claim.doors, 100);
+    EXPECT_EQ(proven->claim.defective, 5);
+    EXPECT_EQ(proven->claim.confidence, 950'000);
+    EXPECT_EQ(proven->tested, 39);
+    EXPECT_EQ(proven->failed, 0);
+    EXPECT_EQ(proven->result.at_most, 5);
+    EXPECT_EQ(proven->result.next, NextStep::Proven);
     tally.by_verdict = {{Verdict::Satisfactory, 20}, {Verdict::TimeAgain, 19}};
-    EXPECT_EQ(provedWords(sample, tally).substr(0, 22), "20 of 100 doors tested");
+    EXPECT_EQ(sampleSoFar(sample, tally)->tested, 20);
     tally.by_verdict = {{Verdict::Satisfactory, 38}, {Verdict::Unsatisfactory, 1}};
-    EXPECT_NE(provedWords(sample, tally).find("Extend: test 19 more"), std::string::npos);
+    const auto extended = sampleSoFar(sample, tally);
+    EXPECT_EQ(extended->tested, 39);
+    EXPECT_EQ(extended->failed, 1);
+    EXPECT_EQ(extended->result.next, NextStep::Extend);
+    EXPECT_EQ(extended->result.more, 19);
     tally.by_verdict = {{Verdict::Satisfactory, 34}, {Verdict::Unsatisfactory, 6}};
-    EXPECT_NE(provedWords(sample, tally).find("Test all: the 60 doors"), std::string::npos);
+    const auto all = sampleSoFar(sample, tally);
+    EXPECT_EQ(all->result.next, NextStep::TestAll);
+    EXPECT_EQ(all->result.more, 60);
 }
 
-TEST(Percent, KeepsWhatCounts) {
-    EXPECT_EQ(percentText(950'000), "95 %");
-    EXPECT_EQ(percentText(995'000), "99.5 %");
-    EXPECT_EQ(percentText(999'001), "99.9001 %");
+TEST(SampleSoFarOf, IsNothingWhereTheNumbersDoNotGoTogether) {
+    Tally tally;
+    tally.by_verdict = {{Verdict::Satisfactory, 101}};
+    EXPECT_FALSE(sampleSoFar({100, 5, 950'000, 1}, tally));
 }

@@ -4,10 +4,15 @@
 #include <gmock/gmock.h>
 
 #include "core/division/printed_cell.h"
+#include "core/error/catalogue_errors.h"
+#include "core/error/reading_errors.h"
+#include "core/phrase/places.h"
 #include "tests/core/given.h"
 
 using namespace latchround;
-using testing::HasSubstr;
+using testing::Contains;
+using testing::IsEmpty;
+using testing::IsSupersetOf;
 
 namespace {
 
@@ -89,13 +94,13 @@ const FireTable& table(std::string_view id) {
     throw std::out_of_range(std::string(id));
 }
 
-std::string faultsOf(const std::string& json) {
+Errors faultsOf(const std::string& json) {
     const auto read = fireTablesFrom(json, "tables.json");
-    std::string all;
-    if (!read)
-        for (const Complaint& each : read.error())
-            all += inOneLine(each) + "\n";
-    return all;
+    return read ? Errors() : read.error();
+}
+
+Error at(const char* pointer, Phrase what) {
+    return {place::pointer("tables.json", pointer), std::move(what)};
 }
 
 std::string oneTable(const std::string& cells, const std::string& division = "bulkhead") {
@@ -163,16 +168,42 @@ TEST(PrintedCell, IsTakenApart) {
 }
 
 TEST(FireTablesFile, FaultsComeByPointerAllAtOnce) {
-    EXPECT_EQ(faultsOf(oneTable(R"("1-1":"A-0","1-2":"A-60[a]","2-2":null)")), "");
-    const std::string all =
-        faultsOf(oneTable(R"("1-1":"A-9","2-1":"A-0","1-2":"A-0[z]","3-3":"C")"));
-    EXPECT_THAT(all, HasSubstr("tables.json at /tables/0/cells/1-1: \"A-9\" is no value"));
-    EXPECT_THAT(all, HasSubstr("/tables/0/cells/2-1: is no cell of this table"));
-    EXPECT_THAT(all, HasSubstr("/tables/0/cells/1-2: note 'z' is not in this table's notes"));
-    EXPECT_THAT(all, HasSubstr("/tables/0/cells/3-3: is no cell of this table"));
-    EXPECT_THAT(all, HasSubstr("/tables/0/cells/2-2: is missing"));
+    EXPECT_THAT(faultsOf(oneTable(R"("1-1":"A-0","1-2":"A-60[a]","2-2":null)")), IsEmpty());
+    EXPECT_THAT(faultsOf(oneTable(R"("1-1":"A-9","2-1":"A-0","1-2":"A-0[z]","3-3":"C")")),
+                IsSupersetOf({at("/tables/0/cells/1-1", errors::no_printed_value("\"A-9\"")),
+                              at("/tables/0/cells/2-1", errors::no_cell_of_table()),
+                              at("/tables/0/cells/1-2", errors::note_not_in_table("z")),
+                              at("/tables/0/cells/3-3", errors::no_cell_of_table()),
+                              at("/tables/0/cells/2-2", errors::table_cell_missing())}));
     EXPECT_THAT(faultsOf(oneTable(R"("1-1":"C","1-2":"C","2-2":"C")", "deck")),
-                HasSubstr("/tables/0/cells/2-1: is missing"));
-    EXPECT_THAT(faultsOf("[]"), HasSubstr("is not a JSON object"));
-    EXPECT_THAT(faultsOf("{\"edition\":\"e\",\"tables\":7}"), HasSubstr("/tables"));
+                Contains(at("/tables/0/cells/2-1", errors::table_cell_missing())));
+    EXPECT_THAT(faultsOf("[]"),
+                Contains(Error{place::top("tables.json"), errors::shipped_file_no_object()}));
+    EXPECT_THAT(faultsOf("{\"edition\":\"e\",\"tables\":7}"),
+                IsSupersetOf({at("/tables", errors::not_a_list_of_tables()),
+                              at("/category_lists", errors::field_missing())}));
+}
+
+TEST(FireTablesFile, FieldsThatDoNotFitAreNamedOneByOne) {
+    const std::string lists = R"({"edition":"e","x-from":"us","category_lists":)"
+                              R"({"one":[{"number":2,"name":"","size":1},7]},)";
+    EXPECT_THAT(
+        faultsOf(lists + R"("remarks":["r",7],"tables":[{"id":"t","name":"T","title":"t",)"
+                         R"("ship":"cargo","division":"bulkhead","categories":"one","cite":"c",)"
+                         R"("remarks":"r","notes":7,"cells":7,"readings":{},"colour":"red"}]})"),
+        testing::UnorderedElementsAre(
+            at("/remarks/1", errors::field_not_a_text()),
+            at("/category_lists/one/0/number", errors::categories_not_numbered()),
+            at("/category_lists/one/0/name", errors::field_empty()),
+            at("/category_lists/one/0/size", errors::field_not_known(errors::take_field_out())),
+            at("/category_lists/one/1", errors::field_not_an_object()),
+            at("/tables/0/remarks", errors::field_not_a_list_of_texts()),
+            at("/tables/0/notes", errors::field_not_an_object()),
+            at("/tables/0/cells", errors::field_not_an_object()),
+            at("/tables/0/cells/1-1", errors::table_cell_missing()),
+            at("/tables/0/colour", errors::field_not_known(errors::take_field_out()))));
+    EXPECT_THAT(faultsOf(lists + R"("tables":[{"id":"t","categories":"two"},7]})"),
+                IsSupersetOf({at("/tables/0/categories", errors::unknown_category_list("two")),
+                              at("/tables/0/cells", errors::field_missing()),
+                              at("/tables/1", errors::field_not_an_object())}));
 }

@@ -1,11 +1,15 @@
 // A flag's own rules over the catalogue.
 #include <gmock/gmock.h>
 
+#include "core/error/catalogue_errors.h"
+#include "core/error/reading_errors.h"
 #include "core/grading/grade.h"
+#include "core/phrase/places.h"
 #include "core/requirement/flag_rules.h"
 #include "tests/core/given.h"
 
 using namespace latchround;
+using testing::Contains;
 using testing::HasSubstr;
 
 namespace {
@@ -19,13 +23,13 @@ Checked<Catalogue> over(const std::string& rows) {
     return withFlagRules(given::catalogue(), file(rows), "flag.json");
 }
 
-std::string faults(const std::string& rows) {
+Errors faults(const std::string& rows) {
     const auto read = over(rows);
-    std::string all;
-    if (!read)
-        for (const Complaint& each : read.error())
-            all += inOneLine(each) + "\n";
-    return all;
+    return read ? Errors() : read.error();
+}
+
+Error at(const char* pointer, Phrase what) {
+    return {place::pointer("flag.json", pointer), std::move(what)};
 }
 
 Verdict hingedVerdict(const Catalogue& catalogue, double seconds) {
@@ -83,18 +87,19 @@ TEST(FlagRules, TighteningReachesEveryVariant) {
 
 TEST(FlagRules, EveryFaultComesByPointerAndNothingIsHalfTaken) {
     EXPECT_THAT(faults(R"({"id":"hinged-time","change":"tighten","high":50,"cite":"c"})"),
-                HasSubstr("flag.json at /rows/0/high: 50.0 s is wider than the 40.0 s"));
+                Contains(at("/rows/0/high", errors::limit_widened("50.0", "s", "40.0"))));
     EXPECT_THAT(faults(R"({"id":"hinged-time","change":"tighten","low":5,"cite":"c"})"),
-                HasSubstr("/rows/0/low: 5.0 s is wider"));
+                Contains(at("/rows/0/low", errors::limit_widened("5.0", "s", "10.0"))));
     EXPECT_THAT(faults(R"({"id":"hinged-tim","change":"tighten","high":30,"cite":"c"})"),
-                HasSubstr("/rows/0/id: 'hinged-tim' is not in the catalogue"));
+                Contains(at("/rows/0/id", errors::row_not_in_catalogue("hinged-tim"))));
     EXPECT_THAT(faults(R"({"id":"plate","change":"add"})"),
-                HasSubstr("/rows/0/id: 'plate' is in the catalogue already"));
-    EXPECT_THAT(faults(R"({"id":"plate","change":"loosen"})"),
-                HasSubstr("/rows/0/change: 'loosen' is not known here"));
-    const std::string all = faults(std::string(tighter) + R"(,{"id":"x","change":"add"},7)");
-    EXPECT_THAT(all, HasSubstr("/rows/1/words"));
-    EXPECT_THAT(all, HasSubstr("/rows/2: a row must be an object"));
+                Contains(at("/rows/0/id", errors::row_there_already("plate"))));
+    EXPECT_THAT(
+        faults(R"({"id":"plate","change":"loosen"})"),
+        Contains(at("/rows/0/change", errors::not_one_of("loosen", "add, tighten, replace"))));
+    const Errors all = faults(std::string(tighter) + R"(,{"id":"x","change":"add"},7)");
+    EXPECT_THAT(all, Contains(at("/rows/1/words", errors::field_missing())));
+    EXPECT_THAT(all, Contains(at("/rows/2", errors::field_not_an_object())));
     EXPECT_FALSE(withFlagRules(given::catalogue(), "{", "flag.json"));
     EXPECT_FALSE(withFlagRules(given::catalogue(), "{}", "flag.json"));
 }

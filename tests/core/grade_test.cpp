@@ -1,6 +1,7 @@
 #include <gtest/gtest.h>
 
 #include "core/grading/grade.h"
+#include "core/grading/reason_phrases.h"
 #include "tests/core/given.h"
 
 using namespace latchround;
@@ -19,6 +20,10 @@ RowGrade rowOf(const DoorGrade& grade, std::string_view id) {
             return row;
     ADD_FAILURE() << "no row " << id;
     return {};
+}
+
+Phrase compared(Phrase has, Phrase asked) {
+    return joined(phrase::with_commas, {std::move(has), std::move(asked)});
 }
 
 DoorEvidence slidingWith(const RunRecord& run) {
@@ -208,13 +213,15 @@ TEST(Rating, PlateRegisterAndBoundaryAreThreeThings) {
     given::plate(evidence, FireClass::A0);
     DoorGrade result = graded(door, evidence);
     EXPECT_EQ(rowOf(result, "rating").verdict, Verdict::Unsatisfactory);
-    EXPECT_EQ(rowOf(result, "rating").reason.text, "plate A-0, boundary A-60");
+    EXPECT_EQ(rowOf(result, "rating").reason.text,
+              compared(reason::plate("A-0"), reason::boundary("A-60")));
     EXPECT_EQ(rowOf(result, "plate").verdict, Verdict::Judge);
 
     evidence.plate.reset();
     door.fire_class = FireClass::A15;
     result = graded(door, evidence);
-    EXPECT_EQ(rowOf(result, "rating").reason.text, "register A-15, boundary A-60");
+    EXPECT_EQ(rowOf(result, "rating").reason.text,
+              compared(reason::in_register("A-15"), reason::boundary("A-60")));
     EXPECT_EQ(rowOf(result, "rating").verdict, Verdict::Unsatisfactory);
     door.watertight = true; // needs no insulation: SOLAS II-2/9.4.1.1.3
     EXPECT_EQ(rowOf(graded(door, evidence), "rating").verdict, Verdict::Satisfactory);
@@ -228,15 +235,16 @@ TEST(Rating, PlanThatAsksLessThanTheRulesIsNamedBesideThem) {
         return rowOf(grade(given::solasVessel(), door, &boundary, {}, given::catalogue()), "rating")
             .reason.text;
     };
-    EXPECT_EQ(text(), "register A-60, boundary A-0 by the approved plan, A-60 by SOLAS "
-                      "II-2/9.2.2.1.1.1");
+    const Phrase has = reason::in_register("A-60");
+    EXPECT_EQ(text(),
+              compared(has, reason::boundary_by_plan("A-0", "A-60", "SOLAS II-2/9.2.2.1.1.1")));
     boundary.required.reset();
-    EXPECT_EQ(text(), "register A-60, boundary A-60 (SOLAS II-2/9.2.2.1.1.1)");
+    EXPECT_EQ(text(), compared(has, reason::boundary_by("A-60", "SOLAS II-2/9.2.2.1.1.1")));
     boundary.place = Place::Stairway;
     boundary.spaces = std::pair(2, 12); // SOLAS II-2 table 9.1: A-30
-    EXPECT_EQ(text(), "register A-60, boundary A-30 (SOLAS II-2 table 9.1, 2-12)");
+    EXPECT_EQ(text(), compared(has, reason::boundary_by("A-30", "SOLAS II-2 table 9.1, 2-12")));
     boundary.spaces = std::pair(4, 4);
-    EXPECT_EQ(text(), "register A-60");
+    EXPECT_EQ(text(), has);
     EXPECT_EQ(rowOf(grade(given::solasVessel(), door, &boundary, {}, given::catalogue()), "rating")
                   .reason.kind,
               ReasonKind::NoValuePrinted);
@@ -297,7 +305,8 @@ TEST(DoorGrade, CouldNotTestSaysWhyAndStaysUntested) {
                                             {"w", "5-31", "fail-safe", "no engineer free"}};
     const DoorGrade result = graded(given::hingedDoor(), evidence);
     EXPECT_EQ(result.verdict, Verdict::Untested);
-    EXPECT_EQ(inWords(rowOf(result, "fail-safe").reason), "could not be tested: no engineer free");
+    EXPECT_EQ(rowOf(result, "fail-safe").reason.kind, ReasonKind::CouldNotTest);
+    EXPECT_EQ(rowOf(result, "fail-safe").reason.text, Phrase("no engineer free"));
 }
 
 TEST(OneSide, AnsweredLeavesTheRowUntested) {

@@ -1,6 +1,8 @@
 // What each fault does to a practice door: it changes the rows it should, and no other.
-#include <gmock/gmock.h>
+#include <algorithm>
 #include <set>
+
+#include <gmock/gmock.h>
 
 #include "tests/core/practice_given.h"
 #include "tests/long_form.h"
@@ -64,10 +66,12 @@ TEST_P(EachFault, ChangesExactlyTheRowsItShould) {
     EXPECT_GT(doors, 0) << "no door of the practice vessel can have it";
 }
 
-TEST_P(EachFault, IsSaidInASentenceAndShowsSomewhere) {
+TEST_P(EachFault, HasASentenceOfItsOwnAndShowsSomewhere) {
     const Fault fault = GetParam().value;
-    const std::string_view words = sentence(fault);
-    EXPECT_TRUE(words.ends_with('.') || words.ends_with(')')) << words;
+    EXPECT_NE(sentence(fault).code, "");
+    EXPECT_TRUE(std::ranges::none_of(faultWords, [&](const auto& other) {
+        return other.value != fault && sentence(other.value) == sentence(fault);
+    })) << "another is said in the same";
     const Arrangement vessel = practiceVessel();
     for (const Door& door : vessel.doors) {
         if (fits(fault, door, findBoundary(vessel, door.boundary)) &&

@@ -105,9 +105,9 @@ TEST(House, UiKnowsNeitherAppNorDatabaseNorFiles) {
 
 /// Each room of the screens, from the ground up: it reaches for what stands before it alone.
 TEST(House, RoomsOfTheScreensReachDownAlone) {
-    const std::vector<std::string> rooms{"words",    "ink",    "look",    "figures", "keys",
-                                         "drawings", "frames", "ship",    "lists",   "help",
-                                         "round",    "sheets", "screens", "window"};
+    const std::vector<std::string> rooms{"words",    "ink",    "look",   "figures", "keys",
+                                         "drawings", "frames", "ship",   "lists",   "help",
+                                         "ports",    "round",  "sheets", "screens", "window"};
     std::string above;
     for (auto room = rooms.rbegin(); room != rooms.rend(); ++room) {
         if (!above.empty())
@@ -130,9 +130,31 @@ TEST(House, WordsAndPapersKnowNoWidget) {
         "");
     EXPECT_EQ(linesMatching({"ui/words"}, R"(#include\s*<(QGuiApplication|QPainter|QColor|QFont))"),
               "");
-    EXPECT_EQ(linesMatching({"app/report", "app/headless", "app/ashore"}, R"(#include\s*"ui/)",
-                            R"("ui/(words|ink)/)"),
+    EXPECT_EQ(
+        linesMatching({"app/catalogue", "app/exchange", "app/handover", "app/practice",
+                       "app/register", "app/report", "app/headless", "app/ashore", "app/vessels"},
+                      R"(#include\s*"ui/)", R"("ui/(words|ink)/)"),
+        "");
+}
+
+/// What core tells a person is a code. Left are what the compiler says to a programmer, and the
+/// words that begin a note which is on record.
+TEST(House, CoreSaysNoSentence) {
+    EXPECT_EQ(linesMatching({"core"}, R"re("[^"]*[a-z]+ [a-z]+ [^"]*")re",
+                            R"(//|static_assert|^\s*!requires|typed_in_by)"),
               "");
+}
+
+/// A port that must answer everything is a second main program.
+TEST(House, PortsAreSmall) {
+    std::map<std::string, int> functions;
+    const Pattern function(R"(\) (const )?= 0;)");
+    for (const Line& line : lines())
+        if (line.folder == "ui/ports" && function.isIn(line.text))
+            ++functions[line.place.substr(0, line.place.rfind(':'))];
+    EXPECT_EQ(functions.size(), 12u);
+    for (const auto& [port, count] : functions)
+        EXPECT_LE(count, 8) << port;
 }
 
 TEST(House, NoDrawerIsFull) {

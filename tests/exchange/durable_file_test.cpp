@@ -10,6 +10,9 @@
 
 #include <gmock/gmock.h>
 
+#include "core/error/reading_errors.h"
+#include "ui/words/phrase_words.h"
+
 namespace latchround {
 
 namespace {
@@ -65,7 +68,7 @@ TEST_F(DurableFile, AnotherFileOfThatNameStaysUnlessItMayBeReplaced) {
     ASSERT_TRUE(write(at("a"), "old"));
     const Done refused = writeDurably(at("a"), bytes, IfThere::Refuse);
     ASSERT_FALSE(refused);
-    EXPECT_THAT(refused.error().what, ::testing::HasSubstr("NOT replaced"));
+    EXPECT_EQ(refused.error().what, errors::file_there_already());
     EXPECT_EQ(read(at("a")), "old");
     EXPECT_EQ(files(), 1);
 }
@@ -107,7 +110,8 @@ TEST_F(DurableFile, LeavesTheOldFileWholeWhenTheDiskIsFull) {
         done = write(at("a.pdf"), large);
     }
     ASSERT_FALSE(done);
-    EXPECT_THAT(inOneLine(done.error()), ::testing::HasSubstr("not all of it could be written"));
+    EXPECT_THAT(ui::inOneLine(done.error()),
+                ::testing::HasSubstr("not all of it could be written"));
     EXPECT_EQ(read(at("a.pdf")), "old");
     EXPECT_EQ(files(), 1) << "the unfinished file was left behind";
 }

@@ -4,9 +4,13 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "core/phrase/places.h"
+#include "tests/exchange/error_words.h"
+
 namespace latchround {
 namespace {
 
+using test::whereOf;
 using testing::HasSubstr;
 
 const std::string id = "0192f3a4-5b6c-7d8e-9f01-23456789abcd";
@@ -46,6 +50,22 @@ TEST(FactJson, ClashingNamesAreWrittenApart) {
                      R"("release":"remote","heel_deg":0.5})");
 }
 
+TEST(FactJson, ListsAndPartsStandInsideTheirFact) {
+    WalkdownBegun begun;
+    begun.team = {"A. Ahn"};
+    begun.doors = {"5-32", "5-33"};
+    EXPECT_EQ(jsonLineFrom({stamp(), begun}),
+              head + R"("kind":"walkdown-begun","purpose":"annual","team":["A. Ahn"],"scope":"",)"
+                     R"("doors":["5-32","5-33"],"heel_deg":0.0,"control_station":"",)"
+                     R"("channel":"","start_word":"","stop_word":"","may_stop":"",)"
+                     R"("brief_read":false})");
+    begun.sample = SampleDrawn{100, 5, 950'000, 4711};
+    const std::string line = jsonLineFrom({stamp(), begun});
+    EXPECT_THAT(line, testing::EndsWith(R"("sample":{"of_doors":100,"at_most":5,)"
+                                        R"("confidence_ppm":950000,"random_seed":4711}})"));
+    EXPECT_EQ(factFromJson(line, "f").value().body, FactBody(begun));
+}
+
 TEST(FactJson, SupersedesStandsAfterTheDevice) {
     Fact fact{stamp(), TakenBack{"slip"}};
     fact.stamp.supersedes = other_id;
@@ -57,14 +77,14 @@ TEST(FactJson, LineBreaksInTextStayInsideTheLine) {
     const Fact fact{stamp(), Note{"w", "5-32", "first\nsecond \"third\""}};
     EXPECT_EQ(jsonLineFrom(fact).find('\n'), std::string::npos);
     const auto again = factFromJson(jsonLineFrom(fact), "f");
-    ASSERT_TRUE(again) << inOneLine(again.error());
+    ASSERT_TRUE(again) << ui::inOneLine(again.error());
     EXPECT_EQ(*again, fact);
 }
 
 TEST(FactJson, FaultsAreNamedByPointer) {
     const auto fault = [&](const std::string& rest) {
-        const auto fact = factFromJson(head + rest, "facts.jsonl line 3");
-        return fact ? std::string("read") : inOneLine(fact.error());
+        const auto fact = factFromJson(head + rest, place::line("facts.jsonl", 3));
+        return fact ? std::string("read") : ui::inOneLine(fact.error());
     };
     EXPECT_THAT(fault(R"("kind":"observation","walkdown":"w","door":"d","requirement":"r"})"),
                 HasSubstr("facts.jsonl line 3 at /answer: this field is missing"));
@@ -89,9 +109,9 @@ TEST(FactJson, IdsAndMomentsMustBeWhatTheySay) {
                R"(","person":"p","device":"d","kind":"taken-back","reason":""})";
     };
     EXPECT_TRUE(factFromJson(line(id, "2026-11-25T10:42:13.120+01:00"), "f"));
-    EXPECT_EQ(factFromJson(line("17", "2026-11-25T10:42:13.120+01:00"), "f").error().where,
+    EXPECT_EQ(whereOf(factFromJson(line("17", "2026-11-25T10:42:13.120+01:00"), "f").error()),
               "f at /id");
-    EXPECT_EQ(factFromJson(line(id, "2026-11-25 10:42"), "f").error().where, "f at /at");
+    EXPECT_EQ(whereOf(factFromJson(line(id, "2026-11-25 10:42"), "f").error()), "f at /at");
 }
 
 TEST(FactJson, EveryBadLineIsNamedAndNothingIsTaken) {
@@ -99,14 +119,14 @@ TEST(FactJson, EveryBadLineIsNamedAndNothingIsTaken) {
     const auto facts =
         factsFromJsonLines(good + "\r\n\nnonsense\n" + good + "\n{}\n", "walk.jsonl");
     ASSERT_FALSE(facts);
-    EXPECT_THAT(facts.error().front().where, testing::StartsWith("walk.jsonl line 3, column 2"));
-    EXPECT_THAT(facts.error().back().where, testing::StartsWith("walk.jsonl line 5 at /"));
+    EXPECT_THAT(whereOf(facts.error().front()), testing::StartsWith("walk.jsonl line 3, column 2"));
+    EXPECT_THAT(whereOf(facts.error().back()), testing::StartsWith("walk.jsonl line 5 at /"));
 }
 
 TEST(FactJson, BlankLinesAndByteOrderMarkArePassedOver) {
     const std::string good = jsonLineFrom({stamp(), TakenBack{"slip"}});
     const auto facts = factsFromJsonLines("\xEF\xBB\xBF" + good + "\r\n\r\n" + good, "walk.jsonl");
-    ASSERT_TRUE(facts) << inOneLine(facts.error().front());
+    ASSERT_TRUE(facts) << ui::inOneLine(facts.error().front());
     EXPECT_EQ(facts->size(), 2u);
 }
 

@@ -5,6 +5,7 @@
 #include <rapidcheck/gtest.h>
 
 #include "app/exchange/fact_json.h"
+#include "tests/exchange/error_words.h"
 #include "tests/exchange/random_fact.h"
 
 namespace latchround::test {
@@ -18,7 +19,7 @@ RC_GTEST_PROP(FactRoundTrip, EveryKindComesBackEqual, ()) {
         const std::string line = jsonLineFrom(fact);
         const auto again = factFromJson(line, "f");
         if (!again)
-            RC_LOG() << line << inOneLine(again.error());
+            RC_LOG() << line << ui::inOneLine(again.error());
         RC_ASSERT(again.has_value());
         RC_ASSERT(*again == fact);
         RC_ASSERT(jsonLineFrom(*again) == line);
@@ -38,7 +39,8 @@ RC_GTEST_PROP(FactRoundTrip, DamagedLinesAreReadOrComplainedOf, ()) {
     if (fact)
         RC_ASSERT(factFromJson(jsonLineFrom(*fact), "f").value() == *fact);
     else
-        RC_ASSERT(fact.error().where.starts_with("f") && !fact.error().what.empty());
+        RC_ASSERT(test::whereOf(fact.error()).starts_with("f") &&
+                  !test::whatOf(fact.error()).empty());
 }
 
 TEST(FactRoundTrip, KindWordsAreOneForEachKindAndAllDifferent) {

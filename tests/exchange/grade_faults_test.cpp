@@ -11,7 +11,7 @@ using testing::HasSubstr;
 
 std::string faultsAfter(std::string_view from, std::string_view to) {
     const auto input = readGrade(replaced(grade_sample, from, to));
-    return input ? "read without a complaint" : inLines(input.error());
+    return input ? "read without an error" : inLines(input.error());
 }
 
 void expectOne(std::string_view from, std::string_view to, const std::string& start) {
@@ -56,8 +56,8 @@ TEST(GradeFaults, MissingFields) {
     const auto empty = readGrade("{}");
     ASSERT_FALSE(empty);
     EXPECT_EQ(empty.error().size(), 2u);
-    EXPECT_EQ(empty.error()[0].where, "grade.json at /vessel");
-    EXPECT_EQ(empty.error()[1].where, "grade.json at /doors");
+    EXPECT_EQ(whereOf(empty.error()[0]), "grade.json at /vessel");
+    EXPECT_EQ(whereOf(empty.error()[1]), "grade.json at /doors");
 }
 
 TEST(GradeFaults, UnknownFieldsSuggestTheNearOne) {
@@ -114,7 +114,7 @@ TEST(GradeFaults, FieldTwiceIsNamedWhereItStands) {
 TEST(GradeFaults, WhatIsNotJsonIsNamedByLineAndColumn) {
     const auto broken = readGrade("{\"vessel\": {},\n \"doors\": [,]}");
     ASSERT_FALSE(broken);
-    EXPECT_EQ(broken.error().front().where, "grade.json line 2, column 12");
+    EXPECT_EQ(whereOf(broken.error().front()), "grade.json line 2, column 12");
     EXPECT_FALSE(readGrade(""));
     EXPECT_FALSE(readGrade("[]"));
     EXPECT_FALSE(readGrade("{\"vessel\": 1e999}"));
@@ -130,8 +130,8 @@ TEST(GradeFaults, AllFaultsComeInOnePass) {
     const auto input = readGrade(json);
     ASSERT_FALSE(input);
     std::vector<std::string> places;
-    for (const Complaint& complaint : input.error())
-        places.push_back(complaint.where);
+    for (const Error& error : input.error())
+        places.push_back(whereOf(error));
     EXPECT_THAT(places,
                 testing::UnorderedElementsAre(
                     "grade.json at /vessel/passengers", "grade.json at /doors/0/kind",

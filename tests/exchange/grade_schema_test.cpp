@@ -6,7 +6,9 @@
 #include <nlohmann/json.hpp>
 
 #include "app/exchange/file_bytes.h"
+#include "core/error/reading_errors.h"
 #include "tests/exchange/grade_sample.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::test {
 namespace {
@@ -17,7 +19,7 @@ json schema(const std::string& name) {
     const auto bytes =
         bytesOf(std::string(LATCHROUND_SOURCE) + "/resources/schema/" + name, 1 << 20);
     if (!bytes) {
-        ADD_FAILURE() << inOneLine(bytes.error());
+        ADD_FAILURE() << ui::inOneLine(bytes.error());
         return {};
     }
     return json::parse(*bytes);
@@ -48,7 +50,7 @@ std::set<std::string> keysOf(const json& object) {
 
 /// The fields that reading complains of in an object at `pointer` whose every field has the odd
 /// value [].
-std::string complaintsOfOddFields(const json& document) {
+std::string errorsOfOddFields(const json& document) {
     const auto input = readGrade(document.dump());
     return input ? std::string{} : inLines(input.error());
 }
@@ -76,16 +78,16 @@ TEST(GradeSchema, EveryFieldOfTheSchemaIsReadAndNoOther) {
         const json before = object;
         for (const std::string& key : keysOf(properties)) {
             object[key] = json::array({json::object()}); // no field takes a list of an empty object
-            EXPECT_THAT(complaintsOfOddFields(document),
+            EXPECT_THAT(errorsOfOddFields(document),
                         testing::HasSubstr("grade.json at " + pointer + "/" + key))
                 << key << " is not read";
-            EXPECT_THAT(complaintsOfOddFields(document),
+            EXPECT_THAT(errorsOfOddFields(document),
                         testing::Not(
                             testing::HasSubstr(pointer + "/" + key + ": this field is not known")));
             object = before;
         }
         object["surplus"] = 1;
-        EXPECT_THAT(complaintsOfOddFields(document),
+        EXPECT_THAT(errorsOfOddFields(document),
                     testing::HasSubstr(pointer + "/surplus: this field is not known"));
         object = before;
     };
@@ -103,10 +105,10 @@ TEST(GradeSchema, RequiredFieldsAreTheOnesReadingAsksFor) {
         const auto input = readGrade(document.dump());
         if (input)
             return keys;
-        for (const Complaint& complaint : input.error())
-            if (complaint.what == "this field is missing" &&
-                complaint.where.starts_with("grade.json at " + pointer))
-                keys.insert(complaint.where.substr(complaint.where.rfind('/') + 1));
+        for (const Error& error : input.error())
+            if (error.what == errors::field_missing() &&
+                whereOf(error).starts_with("grade.json at " + pointer))
+                keys.insert(whereOf(error).substr(whereOf(error).rfind('/') + 1));
         return keys;
     };
     const json bare = json::parse(R"({"vessel":{},"doors":[{"runs":[{}]}]})");

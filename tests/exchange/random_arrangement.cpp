@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/vessel/arrangement_fields.h"
+
 namespace latchround::test {
 namespace {
 
@@ -31,6 +33,12 @@ std::string name(std::size_t count) {
     return std::to_string(count) + *awkwardText() + "/" + std::to_string(count);
 }
 
+/// Every yes or no at random.
+struct EachCoin {
+    void operator()(const ArrangementColumn&, bool& member) const { member = coin(); }
+    void operator()(const ArrangementColumn&, const auto&) const {}
+};
+
 Door someDoor(const Arrangement& vessel, std::size_t count) {
     Door door;
     door.number = name(count);
@@ -45,11 +53,7 @@ Door someDoor(const Arrangement& vessel, std::size_t count) {
     door.opening_m = *rc::gen::inRange(1, 1001) / 100.0;
     if (coin())
         door.leaf_mass_kg = *rc::gen::inRange(1, 500001) / 100.0;
-    for (bool* member :
-         {&door.power_operated, &door.hold_back, &door.alarm, &door.designed_to_reopen,
-          &door.hose_port, &door.escape_route, &door.sill_in_frame, &door.latch, &door.watertight,
-          &door.weathertight, &door.escape_trunk, &door.special_category, &door.faces_embarkation})
-        *member = coin();
+    eachField(door, EachCoin{});
     for (int i = *rc::gen::inRange(0, 3); i > 0; --i)
         door.release_groups.push_back("G" + std::to_string(i));
     door.normally = oneOf(normalPositionWords);

@@ -12,7 +12,7 @@
 
 #include <rapidcheck.h>
 
-#include "app/exchange/fact_fields.h"
+#include "core/evidence/fact_fields.h"
 #include "core/evidence/fact_id.h"
 #include "tests/exchange/random_arrangement.h"
 
@@ -30,9 +30,9 @@ struct FieldFiller {
         for (Part& part : member)
             eachField(part, *this);
     }
-    void operator()(const char*, std::optional<SampleDrawn>& member) {
-        if (*rc::gen::arbitrary<bool>())
-            eachField(member.emplace(), *this);
+    template <Described Part>
+    void operator()(const char*, Part& member) {
+        eachField(member, *this);
     }
     void operator()(const char*, int& member) { member = *rc::gen::arbitrary<int>(); }
     void operator()(const char*, CalendarDate& member) {

@@ -55,7 +55,7 @@ TEST(RegisterHabits, SeparatorNamedInAFirstLine) {
     expectSameAsSample("sep=;\r\n" + replacedAll(withSemicolons(), "\n", "\r\n"));
     const auto bad = read("sep=;\n" + replaced(withSemicolons(), "sliding", "roller"));
     ASSERT_FALSE(bad);
-    EXPECT_EQ(bad.error().front().where, "fleet.csv line 18, column 7 (door.kind)");
+    EXPECT_EQ(whereOf(bad.error().front()), "fleet.csv line 18, column 7 (door.kind)");
 }
 
 TEST(RegisterHabits, Tabs) {
@@ -73,7 +73,7 @@ TEST(RegisterHabits, LineEndsAreCountedOnceWhateverTheyAre) {
         const auto bad =
             read(replacedAll(replaced(sample_csv, "3/4,sliding", "3/4,roller"), "\n", end));
         ASSERT_FALSE(bad);
-        EXPECT_EQ(bad.error().front().where, "fleet.csv line 17, column 7 (door.kind)");
+        EXPECT_EQ(whereOf(bad.error().front()), "fleet.csv line 17, column 7 (door.kind)");
     }
 }
 

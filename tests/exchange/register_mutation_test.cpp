@@ -19,10 +19,10 @@ void holdsTogetherOrComplains(const std::string& csv) {
         return;
     }
     RC_ASSERT(!result.error().empty());
-    for (const Complaint& complaint : result.error()) {
-        RC_ASSERT(complaint.where.starts_with("fleet.csv"));
-        RC_ASSERT(!complaint.what.empty());
-        RC_ASSERT(!complaint.remedy.empty());
+    for (const Error& error : result.error()) {
+        RC_ASSERT(whereOf(error).starts_with("fleet.csv"));
+        RC_ASSERT(!whatOf(error).empty());
+        RC_ASSERT(!remedyOf(error).empty());
     }
 }
 
@@ -54,7 +54,7 @@ RC_GTEST_PROP(RegisterMutation, AnyBytesAtAllAreReadOrComplainedOf, ()) {
     holdsTogetherOrComplains(*rc::gen::arbitrary<std::string>());
 }
 
-TEST(RegisterMutation, ManyBadQuotesEndInComplaintsInReasonableTime) {
+TEST(RegisterMutation, ManyBadQuotesEndInErrorsInReasonableTime) {
     std::string csv = sample_csv;
     for (int i = 0; i < 20000; ++i)
         csv += "deck,\"x" + std::to_string(i) + ",\n";

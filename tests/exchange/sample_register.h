@@ -5,6 +5,7 @@
 #include <string_view>
 
 #include "app/exchange/register_csv.h"
+#include "tests/exchange/error_words.h"
 
 namespace latchround::test {
 
@@ -25,7 +26,8 @@ inline const std::string sample_csv =
     "boundary,3/4,zone-bulkhead,3,4,100.00,A-60,bulkhead,3 3\n"
     "boundary,stair 2,stairway,3,3,71.00,,deck,\n"
     "\n"
-    "door:,number,deck,x_m,y_m,boundary,kind,class,plate,opening_m,leaf_mass_kg,power,hold_back,"
+    "door:,number,deck,x_m,y_m,boundary,kind,class,plate,opening_m,leaf_mass_kg,power_operated,"
+    "hold_back,"
     "release_groups,alarm,designed_to_reopen,hose_port,escape_route,sill_in_frame,latch,watertight,"
     "weathertight,escape_trunk,special_category,faces_embarkation,normally,installed,maker\n"
     "door,5-32,5,99.80,-2.10,3/4,sliding,A-60,A-60,1.40,180,yes,yes,MVZ3 "
@@ -50,14 +52,6 @@ inline std::string replacedAll(std::string text, std::string_view from, std::str
          at = text.find(from, at + to.size()))
         text.replace(at, from.size(), to);
     return text;
-}
-
-/// Complaints as "where: what remedy", one a line.
-inline std::string inLines(const Complaints& complaints) {
-    std::string lines;
-    for (const Complaint& complaint : complaints)
-        lines += inOneLine(complaint) + "\n";
-    return lines;
 }
 
 } // namespace latchround::test

@@ -41,7 +41,7 @@ protected:
 
     void SetUp() override {
         qputenv("LATCHROUND_DATA", data.path().toUtf8());
-        desk.setSteadyClock([this] { return now_ns; });
+        desk.clock().setSteady([this] { return now_ns; });
         desk.setLot([] { return 7U; });
         const auto placed = placeSampleVessel(sampleVessels().front(), momentNow());
         ASSERT_TRUE(placed);

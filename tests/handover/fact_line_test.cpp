@@ -5,6 +5,7 @@
 #include "app/exchange/fact_json.h"
 #include "app/handover/fact_line.h"
 #include "tests/exchange/random_fact.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::test {
 namespace {
@@ -40,7 +41,7 @@ RC_GTEST_PROP(FactLine, OfADamagedLineItReadsNothingElse, ()) {
     if (const auto plain = factFromPlainLine(line)) {
         const auto fact = factFromJson(line, "f");
         if (!fact)
-            RC_LOG() << line << "\n" << inOneLine(fact.error());
+            RC_LOG() << line << "\n" << ui::inOneLine(fact.error());
         RC_ASSERT(fact.has_value());
         RC_ASSERT(*plain == *fact);
     }
@@ -73,7 +74,7 @@ TEST(FactLine, FactsComeOutByIdAndNoneTwice) {
     }();
     const auto facts =
         factsById(lines[0] + "\n" + lines[1] + "\n" + lines[2] + "\n" + lines[1] + "\n", "f");
-    ASSERT_TRUE(facts) << inOneLine(facts.error());
+    ASSERT_TRUE(facts) << ui::inOneLine(facts.error());
     ASSERT_EQ(facts->size(), 3u);
     EXPECT_LT((*facts)[0].stamp.id, (*facts)[1].stamp.id);
     EXPECT_LT((*facts)[1].stamp.id, (*facts)[2].stamp.id);

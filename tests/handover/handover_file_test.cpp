@@ -12,7 +12,9 @@
 #include "app/handover/contents.h"
 #include "app/handover/give.h"
 #include "app/handover/sealing.h"
+#include "core/error/command_errors.h"
 #include "tests/handover/tablet.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::test {
 namespace {
@@ -71,7 +73,7 @@ protected:
     }
     static std::string refusal(const std::string& bytes) {
         const auto read = Handover::read(bytes, "h.zip", nullptr);
-        return read ? "was read" : inOneLine(read.error());
+        return read ? "was read" : ui::inOneLine(read.error());
     }
     std::string refusalAfter(const std::function<void(std::map<std::string, std::string>&)>& change,
                              bool sign_anew) const {
@@ -236,7 +238,7 @@ TEST_F(HandoverFile, AnEarlierFormOfFactsIsRead) {
     ASSERT_EQ(refusal(bytes), "was read");
     Tablet other = Tablet::ofSampleVessel();
     const auto added = other.take(bytes);
-    ASSERT_TRUE(added) << inOneLine(added.error());
+    ASSERT_TRUE(added) << ui::inOneLine(added.error());
     EXPECT_EQ(added->facts, 7u);
 }
 
@@ -244,16 +246,16 @@ TEST_F(HandoverFile, SealedForOneDeviceOpensThereAndNowhereElse) {
     const Tablet receiver;
     const DeviceKey key = DeviceKey::of(receiver.file()).value();
     const auto given = handoverOf(m_tablet.file(), {{1'800'000'000'000, 60}, "t", key.publicHex()});
-    ASSERT_TRUE(given) << inOneLine(given.error());
+    ASSERT_TRUE(given) << ui::inOneLine(given.error());
     EXPECT_EQ(given->bytes.find("facts.jsonl"), std::string::npos);
     const auto opened = Handover::read(given->bytes, "h.zip", &key);
-    ASSERT_TRUE(opened) << inOneLine(opened.error());
+    ASSERT_TRUE(opened) << ui::inOneLine(opened.error());
     EXPECT_EQ(opened->facts, m_tablet.file().facts().value());
 
     const DeviceKey own = DeviceKey::of(m_tablet.file()).value();
     const auto elsewhere = Handover::read(given->bytes, "h.zip", &own);
     ASSERT_FALSE(elsewhere);
-    EXPECT_THAT(inOneLine(elsewhere.error()),
+    EXPECT_THAT(ui::inOneLine(elsewhere.error()),
                 HasSubstr("sealed for another device, the one whose key has the fingerprint " +
                           fingerprintOf(key.publicHex())));
     EXPECT_THAT(refusal(given->bytes), HasSubstr("sealed for one device"));
@@ -267,7 +269,7 @@ TEST(HandoverFileOf, ARegisterWithoutAVesselIsRefused) {
     const Tablet empty;
     const auto given = handoverOf(empty.file(), {});
     ASSERT_FALSE(given);
-    EXPECT_THAT(given.error().what, HasSubstr("holds no vessel yet"));
+    EXPECT_EQ(given.error().what, errors::no_vessel_yet());
 }
 
 } // namespace

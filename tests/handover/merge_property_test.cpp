@@ -7,6 +7,7 @@
 #include "core/evidence/differences.h"
 #include "tests/handover/tablet.h"
 #include "tests/register/sample_facts.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::test {
 namespace {
@@ -167,7 +168,7 @@ void takeAll(Tablet& into, const std::vector<std::string>& files) {
     for (const std::string& file : files) {
         const auto taken = into.take(file);
         if (!taken)
-            RC_FAIL(inOneLine(taken.error()));
+            RC_FAIL(ui::inOneLine(taken.error()));
     }
 }
 

@@ -9,6 +9,7 @@
 #include "core/evidence/basis.h"
 #include "tests/handover/tablet.h"
 #include "tests/register/raw_sqlite.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::test {
 namespace {
@@ -45,8 +46,8 @@ protected:
     }
     std::string faults() const {
         std::string all;
-        for (const Complaint& fault : check().faults)
-            all += inOneLine(fault) + "\n";
+        for (const Error& fault : check().faults)
+            all += ui::inOneLine(fault) + "\n";
         return all;
     }
     /// Something other than this program has a hand in the file.

@@ -15,6 +15,7 @@
 #include "core/grading/graded_walkdown.h"
 #include "core/integrity/zone_integrity.h"
 #include "tests/register/sample_facts.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::test {
 
@@ -41,7 +42,7 @@ Tablet::Tablet()
 
 void Tablet::open() {
     auto opened = SqliteRegister::open(path());
-    EXPECT_TRUE(opened) << inOneLine(opened.error());
+    EXPECT_TRUE(opened) << ui::inOneLine(opened.error());
     m_file = std::move(*opened);
 }
 
@@ -73,7 +74,7 @@ FactId Tablet::record(FactBody body, const FactId& person, std::optional<FactId>
                      std::move(supersedes)},
                     std::move(body)};
     const Done done = file().record({&fact, 1});
-    EXPECT_TRUE(done) << inOneLine(done.error());
+    EXPECT_TRUE(done) << ui::inOneLine(done.error());
     return made;
 }
 
@@ -92,7 +93,7 @@ FactId Tablet::photograph(const FactId& walkdown, const FactId& person, const st
     const Fact fact{{made, {m_now_ms, 60}, person, file().device(), std::nullopt},
                     Photograph{walkdown, "5-32", sha256Hex(raw), "image/jpeg", "sill", "", {}}};
     const Done done = file().recordPhotograph(fact, raw);
-    EXPECT_TRUE(done) << inOneLine(done.error());
+    EXPECT_TRUE(done) << ui::inOneLine(done.error());
     return made;
 }
 
@@ -112,7 +113,7 @@ Ledger Tablet::ledger() const {
 
 std::string Tablet::give(const Moment& when) const {
     auto given = handoverOf(file(), {when, "latchround test", std::nullopt});
-    EXPECT_TRUE(given) << inOneLine(given.error());
+    EXPECT_TRUE(given) << ui::inOneLine(given.error());
     return given ? given->bytes : std::string{};
 }
 
@@ -157,7 +158,7 @@ std::string Tablet::exported() const {
 Handover readHandover(const std::string& bytes) {
     auto handover = Handover::read(bytes, "h.zip", nullptr);
     if (!handover)
-        throw std::runtime_error(inOneLine(handover.error()));
+        throw std::runtime_error(ui::inOneLine(handover.error()));
     return std::move(*handover);
 }
 

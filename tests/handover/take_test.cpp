@@ -5,8 +5,12 @@
 
 #include "app/exchange/facts_hash.h"
 #include "app/handover/give.h"
+#include "core/error/handover_errors.h"
+#include "core/error/register_errors.h"
+#include "core/phrase/places.h"
 #include "tests/handover/tablet.h"
 #include "tests/register/sample_facts.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::test {
 namespace {
@@ -38,7 +42,7 @@ protected:
 TEST_F(HandoverTaken, ANewRegisterMayBeginFromIt) {
     Tablet taker;
     const auto preview = look(taker, m_giver.give());
-    ASSERT_TRUE(preview) << inOneLine(preview.error());
+    ASSERT_TRUE(preview) << ui::inOneLine(preview.error());
     EXPECT_EQ(preview->added, (Added{4, 1, 1}));
     EXPECT_EQ(preview->key, KeyStanding::Asks);
     EXPECT_THAT(preview->facts_by_kind,
@@ -51,7 +55,7 @@ TEST_F(HandoverTaken, ANewRegisterMayBeginFromIt) {
     EXPECT_TRUE(taker.file().issues().value().empty());
 
     const auto added = taker.take(m_giver.give());
-    ASSERT_TRUE(added) << inOneLine(added.error());
+    ASSERT_TRUE(added) << ui::inOneLine(added.error());
     EXPECT_EQ(*added, (Added{4, 1, 1}));
     EXPECT_EQ(taker.file().arrangement().value(), sampleArrangement());
     EXPECT_EQ(taker.file().photographs().value(), m_giver.file().photographs().value());
@@ -63,7 +67,7 @@ TEST_F(HandoverTaken, TwiceChangesNothing) {
     ASSERT_TRUE(taker.take(m_giver.give()));
     const std::string before = taker.exported();
     const auto again = taker.take(m_giver.give());
-    ASSERT_TRUE(again) << inOneLine(again.error());
+    ASSERT_TRUE(again) << ui::inOneLine(again.error());
     EXPECT_EQ(*again, Added{});
     EXPECT_EQ(taker.exported(), before);
 }
@@ -75,7 +79,7 @@ TEST_F(HandoverTaken, ItSaysWhichDifferencesItWouldOpen) {
     taker.record(Observation{m_walk, "5-32", "leaf-gap", Side::None, Answer::Yes}, mate);
     m_giver.accept(taker, m_ahn);
     const auto preview = look(m_giver, taker.give());
-    ASSERT_TRUE(preview) << inOneLine(preview.error());
+    ASSERT_TRUE(preview) << ui::inOneLine(preview.error());
     EXPECT_EQ(preview->differences, 1u);
     EXPECT_EQ(preview->key, KeyStanding::Accepted);
     EXPECT_EQ(look(taker, taker.give())->differences, 0u);
@@ -94,8 +98,8 @@ TEST_F(HandoverTaken, NoDoorWithFactsVanishesByTheOthersArrangement) {
     const std::string before = taker.exported();
     const auto refused = taker.take(m_giver.give());
     ASSERT_FALSE(refused);
-    EXPECT_EQ(refused.error().where, "door 5-33");
-    EXPECT_THAT(refused.error().what, HasSubstr("1 fact is recorded"));
+    EXPECT_EQ(refused.error().where, place::door("5-33"));
+    EXPECT_EQ(refused.error().what, errors::not_taken_in(errors::incoming_drops_door_with_fact()));
     EXPECT_EQ(taker.exported(), before);
     ASSERT_TRUE(m_giver.file().adopt(sampleArrangement(), {1'900'000'100'000, 60}));
     EXPECT_TRUE(taker.take(m_giver.give())) << "with the door in it again";
@@ -106,7 +110,7 @@ TEST_F(HandoverTaken, AnUnknownKeyIsNotBelievedUntilSomebodyHereAcceptsIt) {
     const Handover handover = readHandover(m_giver.give());
     const auto refused = take(handover, taker.file(), {});
     ASSERT_FALSE(refused);
-    EXPECT_THAT(refused.error().what, HasSubstr(fingerprintOf(handover.sheet.key)));
+    EXPECT_EQ(refused.error().what, errors::key_not_accepted(fingerprintOf(handover.sheet.key)));
     EXPECT_TRUE(taker.file().facts().value().empty());
     ASSERT_TRUE(taker.take(m_giver.give()));
     EXPECT_TRUE(take(handover, taker.file(), {})) << "accepted for good";
@@ -133,7 +137,8 @@ TEST_F(HandoverTaken, AKeyAcceptedInThisDevicesNameIsNotBelievedEither) {
     const Handover handover = readHandover(m_giver.give());
     const auto refused = take(handover, taker.file(), {});
     ASSERT_FALSE(refused);
-    EXPECT_THAT(refused.error().where, HasSubstr(forged.stamp.id));
+    EXPECT_EQ(refused.error().where, place::fact(forged.stamp.id));
+    EXPECT_TRUE(errors::accepts_in_our_name.isOf(refused.error().what));
     // The register came back from a backup, and somebody has compared that key too.
     Fact accepted = forged;
     accepted.stamp.id = taker.id();
@@ -147,12 +152,13 @@ TEST_F(HandoverTaken, ADeviceThatComesWithAnotherKeyIsRefusedByName) {
     handover.sheet.key = DeviceKey(SqliteRegister::KeySeed{}).publicHex();
     const auto other_key = take(handover, taker.file(), {});
     ASSERT_FALSE(other_key);
-    EXPECT_THAT(other_key.error().where, HasSubstr(m_giver.file().device()));
-    EXPECT_THAT(other_key.error().what, HasSubstr("another key than the one accepted"));
+    EXPECT_EQ(other_key.error().where.parts.front(), m_giver.file().device());
+    EXPECT_TRUE(errors::device_other_key.isOf(other_key.error().what));
     handover.sheet.device = taker.file().device();
     const auto as_this = take(handover, taker.file(), {});
     ASSERT_FALSE(as_this);
-    EXPECT_THAT(as_this.error().what, HasSubstr("from this very device"));
+    EXPECT_EQ(as_this.error().what,
+              errors::own_device_other_key(fingerprintOf(handover.sheet.key)));
 }
 
 TEST_F(HandoverTaken, AnotherVesselsFileIsRefused) {
@@ -162,7 +168,7 @@ TEST_F(HandoverTaken, AnotherVesselsFileIsRefused) {
     ASSERT_TRUE(other.file().adopt(arrangement, sampleMoment()));
     const auto taken = other.take(m_giver.give());
     ASSERT_FALSE(taken);
-    EXPECT_THAT(taken.error().what, HasSubstr("about another vessel"));
+    EXPECT_TRUE(errors::handover_of_other_vessel.isOf(taken.error().what));
 }
 
 TEST_F(HandoverTaken, AFactRecordedHereOtherwiseIsRefusedByItsIdAndNothingIsTaken) {
@@ -176,7 +182,7 @@ TEST_F(HandoverTaken, AFactRecordedHereOtherwiseIsRefusedByItsIdAndNothingIsTake
     const std::string before = taker.exported();
     auto taken = taker.take(m_giver.give());
     ASSERT_FALSE(taken);
-    EXPECT_THAT(taken.error().where, HasSubstr(note));
+    EXPECT_EQ(taken.error().where, place::fact(note));
     EXPECT_EQ(taker.exported(), before);
 
     Tablet another;
@@ -187,7 +193,7 @@ TEST_F(HandoverTaken, AFactRecordedHereOtherwiseIsRefusedByItsIdAndNothingIsTake
             fact.body = Deficiency{m_walk, "5-32", "", "under another kind", {}};
     taken = take(as_photograph, another.file(), {});
     ASSERT_FALSE(taken);
-    EXPECT_THAT(taken.error().where, HasSubstr(note));
+    EXPECT_EQ(taken.error().where, place::fact(note));
 }
 
 TEST_F(HandoverTaken, FactsAboutADoorThatIsNoLongerListedAreTakenStill) {
@@ -198,12 +204,12 @@ TEST_F(HandoverTaken, FactsAboutADoorThatIsNoLongerListedAreTakenStill) {
     Tablet taker;
     ASSERT_TRUE(taker.file().adopt(smaller, later));
     const auto added = taker.take(m_giver.give());
-    ASSERT_TRUE(added) << inOneLine(added.error());
+    ASSERT_TRUE(added) << ui::inOneLine(added.error());
     EXPECT_EQ(added->issues, 1u);
     EXPECT_EQ(taker.file().arrangement().value(), smaller) << "adopted last";
     const auto back = m_giver.take(taker.give());
     ASSERT_FALSE(back) << "it would drop a door that was tested here";
-    EXPECT_EQ(back.error().where, "door 5-32");
+    EXPECT_EQ(back.error().where, place::door("5-32"));
     EXPECT_EQ(m_giver.file().arrangement().value(), sampleArrangement());
 }
 
@@ -230,7 +236,7 @@ TEST_F(HandoverTaken, ReferencesThatLeadNowhereOrInACircleAreRefusedByName) {
         change(handover);
         taker.accept(m_giver, taker.join("D. Dunn"));
         const auto taken = take(handover, taker.file(), {});
-        return taken ? "was taken" : inOneLine(taken.error());
+        return taken ? "was taken" : ui::inOneLine(taken.error());
     };
     EXPECT_THAT(takenWith([](Handover& h) { h.facts.erase(h.facts.begin() + 1); }),
                 HasSubstr("the walkdown \"" + m_walk + "\" is neither in this register"));
@@ -267,7 +273,7 @@ TEST_F(HandoverTaken, StoppingOnTheWayChangesNothing) {
             EXPECT_GT(stop_at, 3) << "it was asked at all, on the way and at the end";
             break;
         }
-        EXPECT_THAT(taken.error().what, HasSubstr("stopped as asked"));
+        EXPECT_EQ(taken.error().what, errors::not_taken_in(errors::stopped()));
         EXPECT_EQ(asked, stop_at) << "nobody is asked again after a no";
         EXPECT_EQ(taker.exported(), before);
     }
@@ -280,7 +286,7 @@ TEST_F(HandoverTaken, BytesOfAPhotographMayComeAfterItsFact) {
     ASSERT_TRUE(without.file().record(m_giver.file().facts().value()));
     EXPECT_TRUE(without.file().photographs().value().empty());
     const auto added = without.take(m_giver.give());
-    ASSERT_TRUE(added) << inOneLine(added.error());
+    ASSERT_TRUE(added) << ui::inOneLine(added.error());
     EXPECT_EQ(*added, (Added{0, 0, 1}));
 }
 

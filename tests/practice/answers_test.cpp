@@ -6,6 +6,7 @@
 #include "app/practice/scored_run.h"
 #include "tests/practice/perfect_answers.h"
 #include "tests/practice/practice_world.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::practice {
 namespace {
@@ -31,7 +32,7 @@ Checked<Answers> read(const Exercise& exercise, const json& answers) {
 
 Debrief debriefOf(const Exercise& exercise, const json& answers, std::uint32_t seed = 5) {
     const auto read_answers = read(exercise, answers);
-    EXPECT_TRUE(read_answers) << inOneLine(read_answers.error().front());
+    EXPECT_TRUE(read_answers) << ui::inOneLine(read_answers.error().front());
     return scored(exercise, vesselFor(exercise, practiceVessel()), seed, *read_answers,
                   catalogue());
 }
@@ -40,8 +41,8 @@ std::vector<std::string> placesOfFaults(const json& answers) {
     const auto refused = read(exerciseOf({{"P-01", {}}}), answers);
     std::vector<std::string> places;
     if (!refused)
-        for (const Complaint& complaint : refused.error())
-            places.push_back(complaint.where);
+        for (const Error& error : refused.error())
+            places.push_back(ui::phraseWords(error.where).toStdString());
     return places;
 }
 
@@ -112,7 +113,7 @@ TEST(Answers, AStoppedRunAndOneWithoutItsLastMarkAreNoMeasurements) {
             {"release": "let-go", "marks": {"moves": 1, "shut": 15}},
             {"release": "let-go", "marks": {"moves": 1}},
             {"release": "let-go", "marks": {"moves": 1, "shut": 15}, "stopped_s": 9}]}}})"));
-    ASSERT_TRUE(answers) << inOneLine(answers.error().front());
+    ASSERT_TRUE(answers) << ui::inOneLine(answers.error().front());
     ASSERT_THAT(answers->evidence, SizeIs(1));
     EXPECT_THAT(completeRuns(answers->evidence[0], RunKind::Closing), SizeIs(1));
     EXPECT_EQ(answers->evidence[0].runs[2].end->outcome, RunOutcome::Stopped);
@@ -124,7 +125,7 @@ TEST(Answers, AJudgementGoesWithItsReason) {
     const auto answers =
         read(exercise, json::parse(R"({"doors": {"P-01": {"judgements": {"seals-whole":
                        {"satisfactory": false, "reason": "painted over"}}}}})"));
-    ASSERT_TRUE(answers) << inOneLine(answers.error().front());
+    ASSERT_TRUE(answers) << ui::inOneLine(answers.error().front());
     const Judgement& judgement = answers->evidence[0].judgements.at("seals-whole").body;
     EXPECT_FALSE(judgement.satisfactory);
     EXPECT_EQ(judgement.reason, "painted over");
@@ -152,7 +153,7 @@ TEST(Answers, ARunThatTheDoorDoesNotMakeIsRefused) {
         read(exerciseOf({{"P-12", {}}}), json::parse(R"({"doors": {"P-12": {"runs": [
                                   {"release": "remote", "marks": {"shut": 2}}]}}})"));
     ASSERT_FALSE(answers);
-    EXPECT_THAT(inOneLine(answers.error().front()),
+    EXPECT_THAT(ui::inOneLine(answers.error().front()),
                 AllOf(HasSubstr("/doors/P-12/runs/0/release"), HasSubstr("let-go")));
 }
 

@@ -5,6 +5,7 @@
 #include "app/practice/attempts.h"
 #include "app/practice/practice_folder.h"
 #include "tests/practice/practice_world.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::practice {
 namespace {
@@ -60,7 +61,8 @@ TEST(Attempts, ASpoiledFileIsNamedAndTheOthersAreRead) {
     const AttemptsRead read = attempts();
     EXPECT_THAT(read.attempts, SizeIs(1));
     ASSERT_THAT(read.spoiled, SizeIs(1));
-    EXPECT_THAT(read.spoiled[0].where, HasSubstr("20200101-bad.json"));
+    EXPECT_THAT(ui::phraseWords(read.spoiled[0].where).toStdString(),
+                HasSubstr("20200101-bad.json"));
     EXPECT_TRUE(bad.exists()) << "it is left where it is";
 }
 
@@ -74,8 +76,8 @@ TEST(Attempts, EveryFaultOfAFileIsNamedByItsPlace) {
     const auto attempt = attemptFrom(json, "a.json");
     ASSERT_FALSE(attempt);
     std::vector<std::string> places;
-    for (const Complaint& complaint : attempt.error())
-        places.push_back(complaint.where);
+    for (const Error& error : attempt.error())
+        places.push_back(ui::phraseWords(error.where).toStdString());
     EXPECT_THAT(places,
                 ElementsAre("a.json at /level", "a.json at /percent", "a.json at /delays/1/cue"));
 }

@@ -7,6 +7,7 @@
 #include "app/practice/practice_folder.h"
 #include "app/practice/practice_vessel.h"
 #include "tests/practice/practice_world.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::practice {
 namespace {
@@ -34,7 +35,7 @@ protected:
     }
     static std::string whyNotKept(const QString& path) {
         const auto kept = keepExerciseFile(path);
-        return kept ? "it was kept" : inOneLine(kept.error().front());
+        return kept ? "it was kept" : ui::inOneLine(kept.error().front());
     }
 
     test::DataFolder folder;
@@ -42,7 +43,7 @@ protected:
 
 TEST_F(ExerciseFiles, AnInstructorsFileIsKeptListedAndOpened) {
     const auto kept = keepExerciseFile(put("from-the-mail.json", sample()));
-    ASSERT_TRUE(kept) << inOneLine(kept.error().front());
+    ASSERT_TRUE(kept) << ui::inOneLine(kept.error().front());
     const auto files = own();
     ASSERT_THAT(files, SizeIs(1));
     EXPECT_EQ(files[0].place, *kept);
@@ -72,7 +73,7 @@ TEST_F(ExerciseFiles, AFaultyFileIsNotKept) {
     EXPECT_THAT(own(), IsEmpty());
 }
 
-TEST_F(ExerciseFiles, AFaultyFileInTheFolderIsListedWithItsComplaints) {
+TEST_F(ExerciseFiles, AFaultyFileInTheFolderIsListedWithItsErrors) {
     ASSERT_TRUE(keepExerciseFile(put("mine.json", sample())));
     QFile bad(exerciseFolder() + QStringLiteral("/bad.json"));
     ASSERT_TRUE(bad.open(QIODevice::WriteOnly));
@@ -80,22 +81,22 @@ TEST_F(ExerciseFiles, AFaultyFileInTheFolderIsListedWithItsComplaints) {
     bad.close();
     const auto files = own();
     ASSERT_THAT(files, SizeIs(2));
-    EXPECT_THAT(files[0].complaints, SizeIs(3)) << "title, words and doors";
-    EXPECT_THAT(files[1].complaints, IsEmpty());
+    EXPECT_THAT(files[0].errors, SizeIs(3)) << "title, words and doors";
+    EXPECT_THAT(files[1].errors, IsEmpty());
 }
 
 TEST_F(ExerciseFiles, ASealedFileIsKeptAndOpensByTheWordOnly) {
     const QString to = folder.at(QStringLiteral("sealed.json"));
     const auto sealed = sealExerciseFile(put("mine.json", sample()), to, instructors_word);
-    ASSERT_TRUE(sealed) << inOneLine(sealed.error().front());
+    ASSERT_TRUE(sealed) << ui::inOneLine(sealed.error().front());
     EXPECT_TRUE(sealed->is_sealed);
     const QString kept = keepExerciseFile(to).value();
     ASSERT_THAT(own(), SizeIs(1));
     EXPECT_TRUE(own()[0].is_sealed);
     EXPECT_THAT(own()[0].front.doors[0].faults, IsEmpty());
     EXPECT_EQ(openExercise(kept, instructors_word).value(), sample());
-    EXPECT_THAT(inOneLine(openExercise(kept).error().front()), HasSubstr("instructor's word"));
-    EXPECT_THAT(inOneLine(openExercise(kept, "another word").error().front()),
+    EXPECT_THAT(ui::inOneLine(openExercise(kept).error().front()), HasSubstr("instructor's word"));
+    EXPECT_THAT(ui::inOneLine(openExercise(kept, "another word").error().front()),
                 HasSubstr("does not open it"));
 }
 

@@ -3,6 +3,7 @@
 
 #include "app/practice/practice_vessel.h"
 #include "core/practice/exercise.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::practice {
 namespace {
@@ -27,14 +28,14 @@ std::vector<std::string> placesOfFaults(const std::string& json) {
     const auto exercise = read(json);
     std::vector<std::string> places;
     if (!exercise)
-        for (const Complaint& complaint : exercise.error())
-            places.push_back(complaint.where);
+        for (const Error& error : exercise.error())
+            places.push_back(ui::phraseWords(error.where).toStdString());
     return places;
 }
 
 std::string whatIsWrong(const std::string& json) {
     const auto exercise = read(json);
-    return exercise ? "" : inOneLine(exercise.error().front());
+    return exercise ? "" : ui::inOneLine(exercise.error().front());
 }
 
 TEST(ExerciseReader, ReadsEveryField) {
@@ -42,7 +43,7 @@ TEST(ExerciseReader, ReadsEveryField) {
         "words": "Three doors.", "level": "exam",
         "doors": [{"door": "P-01", "faults": ["hook", "too-fast"]}, {"door": "P-04"}],
         "drawn": 2, "drawn_from": ["wedge", "alarm-short"], "pass_percent": 75})");
-    ASSERT_TRUE(exercise) << inOneLine(exercise.error().front());
+    ASSERT_TRUE(exercise) << ui::inOneLine(exercise.error().front());
     const Exercise expected{"own-exam",
                             "Our exam",
                             "Three doors.",
@@ -64,7 +65,7 @@ TEST(ExerciseReader, ReadsWhatItWrites) {
                             {},
                             0};
     const auto again = read(jsonFrom(exercise));
-    ASSERT_TRUE(again) << inOneLine(again.error().front());
+    ASSERT_TRUE(again) << ui::inOneLine(again.error().front());
     EXPECT_EQ(*again, exercise);
 }
 
@@ -77,6 +78,15 @@ TEST(ExerciseReader, NamesEveryFaultAtOnceByItsPlace) {
                     "my.json at /words", "my.json at /level", "my.json at /doors/0/door",
                     "my.json at /doors/1/faults/0", "my.json at /doors/1/side",
                     "my.json at /doors/2", "my.json at /drawn"));
+}
+
+TEST(ExerciseReader, NullIsAbsentAndRemarksArePassedOver) {
+    const auto exercise = read(with(R"([{"door": "P-01", "faults": null, "x-why": 7}])",
+                                    R"(, "$schema": "exercise", "drawn": null, "pass_percent": null,
+                      "sealed": null)"));
+    ASSERT_TRUE(exercise) << ui::inOneLine(exercise.error().front());
+    EXPECT_THAT(exercise->doors.front().faults, ::testing::IsEmpty());
+    EXPECT_EQ(exercise->drawn, 0);
 }
 
 TEST(ExerciseReader, RefusesWhatIsNoExercise) {

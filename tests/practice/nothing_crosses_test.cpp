@@ -20,6 +20,7 @@
 #include "tests/handover/tablet.h"
 #include "tests/practice/practice_world.h"
 #include "tests/register/sample_facts.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::test {
 namespace {
@@ -27,6 +28,10 @@ namespace {
 using ::testing::HasSubstr;
 
 constexpr const char* practice_words = "nothing in it is a record of a vessel";
+
+std::string wordsOf(const Error& error) {
+    return ui::phraseWords(error.what).toStdString();
+}
 
 OpenOptions forPractice() {
     OpenOptions options;
@@ -38,7 +43,7 @@ void expectRefusedAsAVessels(const QString& path) {
     const std::string before = bytesOfFile(path);
     const auto opened = SqliteRegister::open(path);
     ASSERT_FALSE(opened);
-    EXPECT_THAT(opened.error().what, HasSubstr(practice_words));
+    EXPECT_THAT(wordsOf(opened.error()), HasSubstr(practice_words));
     EXPECT_EQ(bytesOfFile(path), before);
     EXPECT_FALSE(QFile::exists(path + QStringLiteral("-wal")));
 }
@@ -107,7 +112,7 @@ TEST(NothingCrosses, AVesselsRegisterIsNotPractisedIn) {
     const std::string before = bytesOfFile(tablet.path());
     const auto opened = SqliteRegister::open(tablet.path(), forPractice());
     ASSERT_FALSE(opened);
-    EXPECT_THAT(opened.error().what, HasSubstr("nobody practises in it"));
+    EXPECT_THAT(wordsOf(opened.error()), HasSubstr("nobody practises in it"));
     EXPECT_EQ(bytesOfFile(tablet.path()), before);
 }
 
@@ -117,7 +122,7 @@ TEST(NothingCrosses, AFileMadeToLookLikeTheOtherKindIsKnownByItsVessel) {
     const auto vessel = SqliteRegister::open(
         withApplicationId(practicePath(), 0x4C525652, folder.at(QStringLiteral("forged.db"))));
     ASSERT_FALSE(vessel);
-    EXPECT_THAT(vessel.error().what, HasSubstr("marks the practice vessel"));
+    EXPECT_THAT(wordsOf(vessel.error()), HasSubstr("marks the practice vessel"));
 
     Tablet tablet = Tablet::ofSampleVessel();
     tablet.close();
@@ -125,7 +130,7 @@ TEST(NothingCrosses, AFileMadeToLookLikeTheOtherKindIsKnownByItsVessel) {
         withApplicationId(tablet.path(), 0x4C525052, folder.at(QStringLiteral("forged.practice"))),
         forPractice());
     ASSERT_FALSE(practice);
-    EXPECT_THAT(practice.error().what, HasSubstr("practice vessel alone"));
+    EXPECT_THAT(wordsOf(practice.error()), HasSubstr("practice vessel alone"));
 }
 
 TEST(NothingCrosses, APracticeRegisterAdoptsNoVessel) {
@@ -143,7 +148,7 @@ TEST(NothingCrosses, AVesselsRegisterDoesNotAdoptThePracticeVessel) {
         vessel.particulars.number = number;
         const Done adopted = tablet.file().adopt(vessel, sampleMoment());
         ASSERT_FALSE(adopted) << number;
-        EXPECT_THAT(adopted.error().what, HasSubstr("marks the practice vessel"));
+        EXPECT_THAT(wordsOf(adopted.error()), HasSubstr("marks the practice vessel"));
     }
     EXPECT_TRUE(tablet.file().issues().value().empty());
 }
@@ -154,7 +159,7 @@ TEST(NothingCrosses, ItsCsvIsNotTakenInAsAVessel) {
         folder.put(QStringLiteral("vessel.csv"), csvFrom(practice::practiceVessel()));
     const auto taken = takeInVessel(csv, sampleMoment());
     ASSERT_FALSE(taken);
-    EXPECT_THAT(taken.error().front().what, HasSubstr("marks the practice vessel"));
+    EXPECT_THAT(wordsOf(taken.error().front()), HasSubstr("marks the practice vessel"));
 }
 
 TEST(NothingCrosses, NoHandoverFileIsMadeOfPractice) {
@@ -162,7 +167,7 @@ TEST(NothingCrosses, NoHandoverFileIsMadeOfPractice) {
     const auto file = practisedRegister();
     const auto given = handoverOf(*file, {sampleMoment(), "test", std::nullopt});
     ASSERT_FALSE(given);
-    EXPECT_THAT(given.error().what, HasSubstr(practice_words));
+    EXPECT_THAT(wordsOf(given.error()), HasSubstr(practice_words));
     const QString to = folder.at(QStringLiteral("h.zip"));
     EXPECT_FALSE(
         giveTo(to.toStdString(), *file, {sampleMoment(), "test", std::nullopt}, IfThere::Refuse));
@@ -174,7 +179,7 @@ TEST(NothingCrosses, PracticeIsNeverSigned) {
     const auto file = practisedRegister();
     const auto key = DeviceKey::of(*file);
     ASSERT_FALSE(key);
-    EXPECT_THAT(key.error().what, HasSubstr(practice_words));
+    EXPECT_THAT(wordsOf(key.error()), HasSubstr(practice_words));
 }
 
 TEST(NothingCrosses, AVesselsHandoverFileIsNotTakenIntoPractice) {
@@ -188,7 +193,7 @@ TEST(NothingCrosses, AVesselsHandoverFileIsNotTakenIntoPractice) {
     EXPECT_FALSE(take(handover, *file, {}));
     const auto added = file->takeOver({handover.issues, handover.facts, {}, {}, {}, {}});
     ASSERT_FALSE(added);
-    EXPECT_THAT(added.error().what, HasSubstr(practice_words));
+    EXPECT_THAT(wordsOf(added.error()), HasSubstr(practice_words));
     EXPECT_EQ(file->facts().value(), before);
 }
 
@@ -206,7 +211,7 @@ TEST(NothingCrosses, AnIssueOfThePracticeVesselIsNotTakenOver) {
     const std::vector<Issue> issues{{sampleMoment(), practice::practiceVessel()}};
     const auto added = tablet.file().takeOver({issues, practisedFacts(), {}, {}, {}, {}});
     ASSERT_FALSE(added);
-    EXPECT_THAT(added.error().what, HasSubstr("marks the practice vessel"));
+    EXPECT_THAT(wordsOf(added.error()), HasSubstr("marks the practice vessel"));
     EXPECT_EQ(tablet.file().issues().value().size(), 1u);
 }
 
@@ -216,11 +221,11 @@ TEST(NothingCrosses, AForgedHandoverFileOfPracticeIsNotRead) {
     const auto by_cover =
         Handover::read(forgedHandover("PRACTICE", practice::practiceVessel()), "h.zip", nullptr);
     ASSERT_FALSE(by_cover);
-    EXPECT_THAT(by_cover.error().what, HasSubstr("comes from practice"));
+    EXPECT_THAT(wordsOf(by_cover.error()), HasSubstr("comes from practice"));
     const auto by_arrangement =
         Handover::read(forgedHandover("0000001", practice::practiceVessel()), "h.zip", nullptr);
     ASSERT_FALSE(by_arrangement);
-    EXPECT_THAT(by_arrangement.error().what, HasSubstr("is the practice vessel"));
+    EXPECT_THAT(wordsOf(by_arrangement.error()), HasSubstr("is the practice vessel"));
 }
 
 } // namespace

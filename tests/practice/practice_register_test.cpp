@@ -7,6 +7,7 @@
 #include "app/vessels/vessel_folder.h"
 #include "tests/practice/practice_world.h"
 #include "tests/register/sample_facts.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::test {
 namespace {
@@ -37,7 +38,7 @@ TEST(PracticeRegister, IsReadAgainAsWhatItIs) {
     OpenOptions options;
     options.kind = RegisterKind::Practice;
     const auto again = SqliteRegister::open(practicePath(), options);
-    ASSERT_TRUE(again) << inOneLine(again.error());
+    ASSERT_TRUE(again) << ui::inOneLine(again.error());
     EXPECT_EQ((*again)->facts().value(), practisedFacts());
     EXPECT_TRUE((*again)->reopen());
     EXPECT_EQ((*again)->kind(), RegisterKind::Practice);
@@ -48,7 +49,7 @@ TEST(PracticeRegister, TakesTheDoorsOfOneExerciseOnly) {
     Arrangement two = practice::practiceVessel();
     two.doors.resize(2);
     const auto opened = practice::newPracticeRegister(two, sampleMoment());
-    ASSERT_TRUE(opened) << inOneLine(opened.error());
+    ASSERT_TRUE(opened) << ui::inOneLine(opened.error());
     EXPECT_EQ((*opened)->arrangement().value().doors.size(), 2u);
 }
 

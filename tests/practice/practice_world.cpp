@@ -7,6 +7,7 @@
 #include "app/practice/practice_folder.h"
 #include "app/practice/practice_vessel.h"
 #include "tests/register/sample_facts.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::test {
 
@@ -37,9 +38,9 @@ std::vector<Fact> practisedFacts() {
 
 std::unique_ptr<SqliteRegister> practisedRegister() {
     auto opened = practice::newPracticeRegister(practice::practiceVessel(), sampleMoment());
-    EXPECT_TRUE(opened) << inOneLine(opened.error());
+    EXPECT_TRUE(opened) << ui::inOneLine(opened.error());
     const Done recorded = (*opened)->record(practisedFacts());
-    EXPECT_TRUE(recorded) << inOneLine(recorded.error());
+    EXPECT_TRUE(recorded) << ui::inOneLine(recorded.error());
     return std::move(*opened);
 }
 

@@ -8,6 +8,7 @@
 #include "printed_page.h"
 #include "tests/practice/practice_world.h"
 #include "tests/register/sample_facts.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::test {
 namespace {
@@ -39,7 +40,7 @@ protected:
                               [](std::string_view) { return std::vector<std::byte>{}; }};
         report.door = "P-01";
         auto document = madeReport(report, kind, format);
-        EXPECT_TRUE(document) << inOneLine(document.error());
+        EXPECT_TRUE(document) << ui::inOneLine(document.error());
         return document ? document->document : QByteArray();
     }
     static void expectMarkedOnEveryPage(const QByteArray& pdf, const std::string& what) {

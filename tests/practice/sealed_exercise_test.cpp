@@ -5,6 +5,8 @@
 
 #include "app/practice/practice_vessel.h"
 #include "app/practice/sealed_exercise.h"
+#include "core/error/exercise_errors.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::practice {
 namespace {
@@ -36,7 +38,7 @@ Checked<Exercise> opened(const std::string& json, std::string_view word = instru
 
 std::string refusalOf(const std::string& json, std::string_view word = instructors_word) {
     const auto exercise = opened(json, word);
-    return exercise ? "it was opened" : inOneLine(exercise.error().front());
+    return exercise ? "it was opened" : ui::inOneLine(exercise.error().front());
 }
 
 /// With something in it changed by hand.
@@ -50,13 +52,13 @@ std::string tampered(Change change) {
 TEST(SealedExercise, OpensWithTheWord) {
     EXPECT_TRUE(isSealedExercise(sealedSample()));
     const auto exercise = opened(sealedSample());
-    ASSERT_TRUE(exercise) << inOneLine(exercise.error().front());
+    ASSERT_TRUE(exercise) << ui::inOneLine(exercise.error().front());
     EXPECT_EQ(*exercise, sample());
 }
 
 TEST(SealedExercise, ShowsTitleWordsLevelAndDoorsAndNoFault) {
     const auto front = frontOfSealed(sealedSample(), "my.json", practiceVessel());
-    ASSERT_TRUE(front) << inOneLine(front.error().front());
+    ASSERT_TRUE(front) << ui::inOneLine(front.error().front());
     Exercise expected = sample();
     for (DoorTask& task : expected.doors)
         task.faults.clear();
@@ -84,7 +86,7 @@ TEST(SealedExercise, AnotherWordDoesNotOpenIt) {
 TEST(SealedExercise, AWordThatIsTooShortSealsNothing) {
     const auto sealed = sealedExercise(sample(), "short");
     ASSERT_FALSE(sealed);
-    EXPECT_THAT(sealed.error().what, HasSubstr("at least 6"));
+    EXPECT_EQ(sealed.error().what, errors::word_too_short(6));
 }
 
 TEST(SealedExercise, AChangedByteOfTheSealDoesNotOpen) {

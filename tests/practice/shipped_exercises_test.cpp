@@ -11,6 +11,7 @@
 #include "app/practice/practice_vessel.h"
 #include "app/register/register_kind.h"
 #include "tests/practice/practice_world.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::practice {
 namespace {
@@ -79,7 +80,7 @@ TEST(ShippedExercises, EveryFileIsCompiledInAsItIs) {
 
 TEST(ShippedExercises, AreSoundAndKnownByTheIdInTheirFile) {
     for (const ExerciseFile& file : shipped()) {
-        ASSERT_THAT(file.complaints, IsEmpty()) << inOneLine(file.complaints.front());
+        ASSERT_THAT(file.errors, IsEmpty()) << ui::inOneLine(file.errors.front());
         EXPECT_EQ(file.place.toStdString(), file.front.id);
         EXPECT_FALSE(file.is_sealed);
         EXPECT_EQ(openExercise(file.place).value(), file.front);

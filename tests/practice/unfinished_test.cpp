@@ -9,6 +9,7 @@
 #include "app/practice/unfinished.h"
 #include "tests/practice/practice_world.h"
 #include "tests/register/sample_facts.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::practice {
 namespace {
@@ -43,7 +44,7 @@ QString begunAfter(int minutes) {
 TEST(Unfinished, IsReadBackAsItWasKept) {
     const Unfinished kept = brokenOff({}, "stairways");
     const auto read = unfinishedFrom(jsonFrom(kept), "u.json");
-    ASSERT_TRUE(read) << inOneLine(read.error().front());
+    ASSERT_TRUE(read) << ui::inOneLine(read.error().front());
     EXPECT_EQ(read->place, kept.place);
     EXPECT_EQ(read->exercise, kept.exercise);
     EXPECT_EQ(read->title, kept.title);

@@ -8,13 +8,14 @@
 #include "app/register/register_front.h"
 #include "app/register/sqlite_register.h"
 #include "app/register/writer_lock.h"
+#include "core/error/reading_errors.h"
+#include "core/error/register_errors.h"
 #include "tests/register/raw_sqlite.h"
 #include "tests/register/sample_facts.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround {
 namespace {
-
-using ::testing::HasSubstr;
 
 struct Front : testing::Test {
     QTemporaryDir folder;
@@ -39,7 +40,7 @@ TEST_F(Front, NamesTheVesselAndLeavesNoTrace) {
     begun().reset();
     const QByteArray before = bytes();
     const auto front = frontOf(file);
-    ASSERT_TRUE(front) << inOneLine(front.error());
+    ASSERT_TRUE(front) << ui::inOneLine(front.error());
     EXPECT_EQ(front->vessel, sampleArrangement().particulars.name);
     EXPECT_EQ(front->doors, sampleArrangement().doors.size());
     EXPECT_EQ(front->zones, sampleArrangement().zones.size());
@@ -79,7 +80,7 @@ TEST_F(Front, ComplainsOfWhatIsNoRegister) {
     letter.close();
     const auto front = frontOf(file);
     ASSERT_FALSE(front);
-    EXPECT_THAT(front.error().what, HasSubstr("no vessel register"));
+    EXPECT_EQ(front.error().what, errors::register_of_others());
     EXPECT_FALSE(frontOf(folder.filePath("none.db")));
     EXPECT_EQ(entries(), QStringList{"ship.db"});
 }
@@ -127,7 +128,7 @@ TEST_F(Front, AFileThatSomebodyWritesMeanwhileIsNotCalledDamaged) {
         }
         return true;
     });
-    EXPECT_TRUE(sound) << inOneLine(sound.error());
+    EXPECT_TRUE(sound) << ui::inOneLine(sound.error());
     writer.reset(); // puts the page right
     EXPECT_TRUE(checkWhole(file));
     damage();
@@ -150,7 +151,7 @@ TEST_F(Front, TheCheckSaysHowFarItIsAndCanBeStopped) {
         int asked = 0;
         const Done stopped = checkWhole(file, [&](int, int) { return ++asked < most; });
         ASSERT_FALSE(stopped) << most;
-        EXPECT_THAT(stopped.error().what, HasSubstr("stopped as asked"));
+        EXPECT_EQ(stopped.error().what, errors::stopped_as_asked());
         EXPECT_EQ(asked, most) << "nobody is asked after a no";
     }
     EXPECT_EQ(entries(), QStringList{"ship.db"});

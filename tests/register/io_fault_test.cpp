@@ -9,13 +9,18 @@
 #include <gmock/gmock.h>
 
 #include "app/register/sqlite_register.h"
+#include "core/error/register_errors.h"
 #include "tests/register/fault_vfs.h"
 #include "tests/register/recorded_walk.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround {
 namespace {
 
-using ::testing::HasSubstr;
+/// The code of what stood in the way, whether or not something was to be saved.
+std::string_view causeOf(const Phrase& what) {
+    return errors::not_saved.isOf(what) ? causeOf(what.parts.front()) : what.code;
+}
 
 class DiskFault : public ::testing::Test {
 protected:
@@ -41,7 +46,7 @@ protected:
         disarm();
         if (reopen_aloud) {
             const Done reopened = opened.reopen();
-            ASSERT_TRUE(reopened) << inOneLine(reopened.error());
+            ASSERT_TRUE(reopened) << ui::inOneLine(reopened.error());
             const Found found = lookInto(m_file, m_walk, QStringLiteral("fault"));
             ASSERT_EQ(found.fault, "");
             // A failed flush leaves open whether the disk took the action: none of it, or all of
@@ -49,11 +54,11 @@ protected:
             ASSERT_THAT(found.actions, ::testing::AnyOf(action, action + 1));
         }
         const Done again = perform(opened, m_walk[action]);
-        ASSERT_TRUE(again) << inOneLine(again.error());
+        ASSERT_TRUE(again) << ui::inOneLine(again.error());
     }
 
     /// One walk with a fault planned; the answer is how many actions were refused.
-    int walkThrough(const FaultPlan& plan, bool reopen_aloud, const char* said) {
+    int walkThrough(const FaultPlan& plan, bool reopen_aloud, std::string_view cause) {
         const auto opened = openFresh();
         if (!opened)
             return -1;
@@ -64,15 +69,15 @@ protected:
             if (done)
                 continue;
             ++refused;
-            EXPECT_THAT(done.error().what, HasSubstr("NOT saved"));
-            EXPECT_THAT(done.error().what, HasSubstr(said));
+            EXPECT_TRUE(errors::not_saved.isOf(done.error().what));
+            EXPECT_EQ(causeOf(done.error().what), cause) << ui::inOneLine(done.error());
             EXPECT_EQ(opened->obstacle(), Register::Obstacle::Fault);
-            EXPECT_NE(done.error().remedy, "");
+            EXPECT_NE(ui::remedyWords(done.error().what), "");
             if (plan.persistent) {
                 const Done still = perform(*opened, m_walk[i]);
                 EXPECT_FALSE(still) << "the fault is still there";
                 if (!still) {
-                    EXPECT_THAT(still.error().what, HasSubstr("NOT saved"));
+                    EXPECT_TRUE(errors::not_saved.isOf(still.error().what));
                 }
             }
             recover(*opened, i, reopen_aloud);
@@ -80,11 +85,11 @@ protected:
         return refused;
     }
 
-    void loop(Fault fault, bool persistent, bool reopen_aloud, const char* said) {
+    void loop(Fault fault, bool persistent, bool reopen_aloud, std::string_view cause) {
         int refused = 0;
         int at = 1;
         for (;; ++at) {
-            refused += walkThrough({fault, at, persistent, 0}, reopen_aloud, said);
+            refused += walkThrough({fault, at, persistent, 0}, reopen_aloud, cause);
             ASSERT_FALSE(HasFailure()) << "fault at operation " << at;
             const bool clean = !faultCame();
             disarm();
@@ -105,15 +110,15 @@ protected:
 };
 
 TEST_F(DiskFault, OnceAtAnyOperationNothingIsHalfAndTheNextAttemptWorks) {
-    loop(Fault::Io, false, true, "the disk reports a fault");
+    loop(Fault::Io, false, true, errors::disk_fault.code);
 }
 
 TEST_F(DiskFault, ThatStaysIsToldEachTimeAndNothingIsHalf) {
-    loop(Fault::Io, true, true, "the disk reports a fault");
+    loop(Fault::Io, true, true, errors::disk_fault.code);
 }
 
 TEST_F(DiskFault, TheNextActionOpensTheRegisterAfreshByItself) {
-    loop(Fault::Io, false, false, "the disk reports a fault");
+    loop(Fault::Io, false, false, errors::disk_fault.code);
 }
 
 TEST_F(DiskFault, AfterItNothingMoreIsWrittenThroughTheSameConnection) {
@@ -138,11 +143,11 @@ TEST_F(DiskFault, AfterItNothingMoreIsWrittenThroughTheSameConnection) {
 }
 
 TEST_F(DiskFault, FullOnceAtAnyWriteSaysSoAndTheNextAttemptWorks) {
-    loop(Fault::DiskFull, false, false, "the disk is full");
+    loop(Fault::DiskFull, false, false, errors::disk_full.code);
 }
 
 TEST_F(DiskFault, FullForGoodSaysSoUntilThereIsSpace) {
-    loop(Fault::DiskFull, true, true, "the disk is full");
+    loop(Fault::DiskFull, true, true, errors::disk_full.code);
 }
 
 TEST_F(DiskFault, WhileAdoptingLeavesTheEarlierIssue) {
@@ -158,7 +163,7 @@ TEST_F(DiskFault, WhileAdoptingLeavesTheEarlierIssue) {
         disarm();
         if (!adopted) {
             ++refused;
-            EXPECT_THAT(adopted.error().what, HasSubstr("NOT saved"));
+            EXPECT_TRUE(errors::not_saved.isOf(adopted.error().what));
             ASSERT_TRUE(opened->reopen());
             const auto kept = opened->arrangement();
             ASSERT_TRUE(kept);
@@ -185,10 +190,10 @@ TEST_F(DiskFault, WhileBeginningARegisterLeavesNoFile) {
         disarm();
         if (!opened) {
             ++refused;
-            EXPECT_THAT(opened.error().what, HasSubstr("the disk is full"));
+            EXPECT_EQ(causeOf(opened.error().what), errors::disk_full.code);
         }
         const auto again = SqliteRegister::open(file);
-        ASSERT_TRUE(again) << inOneLine(again.error());
+        ASSERT_TRUE(again) << ui::inOneLine(again.error());
         if (clean)
             break;
     }

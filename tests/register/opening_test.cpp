@@ -16,15 +16,17 @@
 #include "app/register/open_sequence.h"
 #include "app/register/register_format.h"
 #include "app/register/sqlite_register.h"
+#include "core/error/register_errors.h"
 #include "tests/register/raw_sqlite.h"
 #include "tests/register/recorded_walk.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround {
 namespace {
 
+const std::vector<std::string_view> damaged{errors::register_damaged.code,
+                                            errors::register_corrupt.code};
 const std::string newer = "PRAGMA user_version=" + std::to_string(currentVersion() + 1);
-
-using ::testing::HasSubstr;
 
 QByteArray bytesOf(const QString& file) {
     QFile opened(file);
@@ -41,15 +43,15 @@ class Opening : public ::testing::Test {
 protected:
     void SetUp() override { makeRegister(m_file); }
 
-    /// Refused with these words; file and folder are as they were.
-    void expectRefused(const std::string& what) {
+    /// Refused for one of these reasons; file and folder are as they were.
+    void expectRefused(const std::vector<std::string_view>& why) {
         const QByteArray before = bytesOf(m_file);
         const QByteArray log = bytesOf(m_file + QStringLiteral("-wal"));
         const auto opened = SqliteRegister::open(m_file);
         ASSERT_FALSE(opened);
         EXPECT_EQ(opened.error().where, m_file.toStdString());
-        EXPECT_THAT(opened.error().what, HasSubstr(what));
-        EXPECT_NE(opened.error().remedy, "");
+        EXPECT_THAT(why, ::testing::Contains(opened.error().what.code));
+        EXPECT_NE(ui::remedyWords(opened.error().what), "");
         EXPECT_EQ(bytesOf(m_file), before) << "the file is as it was";
         EXPECT_EQ(bytesOf(m_file + QStringLiteral("-wal")), log) << "so is its log";
     }
@@ -93,11 +95,11 @@ TEST_F(Opening, LeavesOneFileBehindWhenClosed) {
 
 TEST_F(Opening, AFileOfAnotherKindIsRefused) {
     putBytes(m_file, QByteArray("door,5-32,sliding\n").repeated(40));
-    expectRefused("no vessel register");
+    expectRefused({errors::register_of_others.code});
     putBytes(m_file, "short");
-    expectRefused("no vessel register");
+    expectRefused({errors::register_of_others.code});
     putBytes(m_file, {});
-    expectRefused("the file is empty");
+    expectRefused({errors::register_empty.code});
 }
 
 TEST_F(Opening, AnotherProgramsDatabaseIsRefused) {
@@ -106,14 +108,14 @@ TEST_F(Opening, AnotherProgramsDatabaseIsRefused) {
         RawSqlite raw(m_file);
         ASSERT_EQ(raw.run("CREATE TABLE cargo (id INTEGER); PRAGMA user_version=1"), SQLITE_OK);
     }
-    expectRefused("no vessel register");
+    expectRefused({errors::register_of_others.code});
     ASSERT_EQ(RawSqlite(m_file).run("PRAGMA application_id=1196444487"), SQLITE_OK);
-    expectRefused("no vessel register");
+    expectRefused({errors::register_of_others.code});
 }
 
 TEST_F(Opening, ARegisterOfANewerProgramIsRefused) {
     ASSERT_EQ(RawSqlite(m_file).run(newer), SQLITE_OK);
-    expectRefused("newer program");
+    expectRefused({errors::register_newer.code});
 }
 
 TEST_F(Opening, ANewerVersionThatStillLiesInTheLogIsRefusedAndTheLogKept) {
@@ -126,14 +128,14 @@ TEST_F(Opening, ANewerVersionThatStillLiesInTheLogIsRefusedAndTheLogKept) {
         ASSERT_TRUE(QFile::copy(m_file + QStringLiteral("-wal"), crashed + QStringLiteral("-wal")));
     }
     m_file = crashed;
-    expectRefused("newer program");
+    expectRefused({errors::register_newer.code});
 }
 
 TEST_F(Opening, ATruncatedRegisterIsRefusedAsDamaged) {
     putBytes(m_file, bytesOf(m_file).left(bytesOf(m_file).size() / 2));
-    expectRefused("damaged");
+    expectRefused(damaged);
     putBytes(m_file, bytesOf(m_file).left(700));
-    expectRefused("damaged");
+    expectRefused(damaged);
 }
 
 TEST_F(Opening, FlippedBytesInThePagesOrderAreRefusedAsDamaged) {
@@ -142,25 +144,25 @@ TEST_F(Opening, FlippedBytesInThePagesOrderAreRefusedAsDamaged) {
     for (qsizetype page = 1; page < sound.size() / 4096; ++page) {
         putBytes(m_file, sound);
         damage(page * 4096, 8); // the head of the page: its kind, its number of rows
-        expectRefused("damaged");
+        expectRefused(damaged);
         ++refused;
     }
     EXPECT_GT(refused, 20);
     putBytes(m_file, sound);
     damage(100, 8); // the head of the schema itself
-    expectRefused("damaged");
+    expectRefused(damaged);
 }
 
 TEST_F(Opening, AFolderIsRefused) {
     const auto opened = SqliteRegister::open(m_folder.path());
     ASSERT_FALSE(opened);
-    EXPECT_THAT(opened.error().what, HasSubstr("not a file"));
+    EXPECT_EQ(opened.error().what, errors::register_is_no_file());
 }
 
 TEST_F(Opening, InAFolderThatIsNotThereIsRefused) {
     const auto opened = SqliteRegister::open(m_folder.filePath(QStringLiteral("none/ship.db")));
     ASSERT_FALSE(opened);
-    EXPECT_THAT(opened.error().what, HasSubstr("folder does not exist"));
+    EXPECT_EQ(opened.error().what, errors::register_folder_missing());
 }
 
 TEST_F(Opening, ALogWithoutItsRegisterIsNotPlayedIntoANewOne) {
@@ -168,7 +170,7 @@ TEST_F(Opening, ALogWithoutItsRegisterIsNotPlayedIntoANewOne) {
     putBytes(lost + QStringLiteral("-wal"), "entries");
     const auto opened = SqliteRegister::open(lost);
     ASSERT_FALSE(opened);
-    EXPECT_THAT(opened.error().what, HasSubstr("register is missing"));
+    EXPECT_EQ(opened.error().what, errors::register_missing_beside("lost.db-wal"));
     EXPECT_FALSE(QFile::exists(lost));
     EXPECT_EQ(bytesOf(lost + QStringLiteral("-wal")), QByteArray("entries"));
 }
@@ -184,7 +186,7 @@ TEST_F(Opening, AFailedReopeningIsToldAndTheNextOneWorks) {
     EXPECT_FALSE((*opened)->facts());
     const Done refused = (*opened)->record(samplePersonAndWalkdown());
     ASSERT_FALSE(refused);
-    EXPECT_THAT(refused.error().what, HasSubstr("NOT saved"));
+    EXPECT_TRUE(errors::not_saved.isOf(refused.error().what));
     ASSERT_TRUE(QFile::rename(away, m_file));
     ASSERT_TRUE((*opened)->reopen());
     EXPECT_TRUE((*opened)->record(samplePersonAndWalkdown()));
@@ -215,7 +217,7 @@ std::string asAnOrdinaryPerson(const std::function<std::string()>& act) {
 
 std::string openingAnswer(const QString& file) {
     const auto opened = SqliteRegister::open(file);
-    return opened ? "opened" : opened.error().what;
+    return opened ? "opened" : std::string(opened.error().what.code);
 }
 
 TEST_F(Opening, AReadOnlyPlaceIsRefusedAndLeftAsItIs) {
@@ -225,19 +227,19 @@ TEST_F(Opening, AReadOnlyPlaceIsRefusedAndLeftAsItIs) {
     // A read-only file in a folder one may write to.
     ASSERT_EQ(::chmod(folder.constData(), 0777), 0);
     ASSERT_EQ(::chmod(file.constData(), 0444), 0);
-    EXPECT_THAT(asAnOrdinaryPerson([&] { return openingAnswer(m_file); }),
-                HasSubstr("read-only place"));
+    EXPECT_EQ(asAnOrdinaryPerson([&] { return openingAnswer(m_file); }),
+              errors::register_read_only.code);
     // A writable file in a read-only folder: the log could not be made beside it.
     ASSERT_EQ(::chmod(file.constData(), 0666), 0);
     ASSERT_EQ(::chmod(folder.constData(), 0555), 0);
-    EXPECT_THAT(asAnOrdinaryPerson([&] { return openingAnswer(m_file); }),
-                HasSubstr("read-only place"));
-    EXPECT_THAT(asAnOrdinaryPerson(
-                    [&] { return openingAnswer(m_folder.filePath(QStringLiteral("new.db"))); }),
-                HasSubstr("may not write to this folder"));
+    EXPECT_EQ(asAnOrdinaryPerson([&] { return openingAnswer(m_file); }),
+              errors::register_read_only.code);
+    EXPECT_EQ(asAnOrdinaryPerson(
+                  [&] { return openingAnswer(m_folder.filePath(QStringLiteral("new.db"))); }),
+              errors::register_folder_read_only.code);
     ASSERT_EQ(::chmod(file.constData(), 0), 0);
-    EXPECT_THAT(asAnOrdinaryPerson([&] { return openingAnswer(m_file); }),
-                HasSubstr("may not read"));
+    EXPECT_EQ(asAnOrdinaryPerson([&] { return openingAnswer(m_file); }),
+              errors::register_unreadable.code);
     ASSERT_EQ(::chmod(folder.constData(), 0777), 0);
     ASSERT_EQ(::chmod(file.constData(), 0666), 0);
     EXPECT_EQ(bytesOf(m_file), before);

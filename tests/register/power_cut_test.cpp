@@ -34,7 +34,7 @@ OpenOptions faulty(const Weaken& after_open = {}) {
     return options;
 }
 
-/// The child's whole life. Exit 0: walked to the end; 99: the power went; else: a complaint nobody
+/// The child's whole life. Exit 0: walked to the end; 99: the power went; else: an error nobody
 /// caused.
 [[noreturn]] void walkAlone(const QString& file, const std::vector<Action>& walk, int acknowledge,
                             const FaultPlan& plan, const Weaken& after_open, Acknowledge when) {

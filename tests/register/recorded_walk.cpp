@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include "tests/register/raw_sqlite.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround {
 
@@ -19,10 +20,10 @@ std::string askSqlite(const QString& file) {
         return "foreign_key_check: " + dangling;
     if (const std::string half = raw.single("SELECT id FROM fact_without_body"); !half.empty())
         return "no body for fact " + half;
-    const std::string lists =
-        raw.single("SELECT count(*) FROM walkdown_begun WHERE 5 <> "
-                   "(SELECT count(*) FROM walkdown_team AS t WHERE t.fact = walkdown_begun.fact) + "
-                   "(SELECT count(*) FROM walkdown_door AS d WHERE d.fact = walkdown_begun.fact)");
+    const std::string lists = raw.single(
+        "SELECT count(*) FROM walkdown_begun WHERE 5 <> "
+        "(SELECT count(*) FROM walkdown_begun_team AS t WHERE t.fact = walkdown_begun.fact) + "
+        "(SELECT count(*) FROM walkdown_begun_doors AS d WHERE d.fact = walkdown_begun.fact)");
     if (lists != "0")
         return "a walkdown without its lists: " + lists;
     return {};
@@ -41,14 +42,14 @@ Found lookInto(const QString& file, const std::vector<Action>& walk, const QStri
     options.vfs = vfs;
     const auto opened = SqliteRegister::open(file, options);
     if (!opened)
-        return {"does not open: " + inOneLine(opened.error()), 0};
+        return {"does not open: " + ui::inOneLine(opened.error()), 0};
     if (const Done sound = (*opened)->examine(); !sound)
-        return {inOneLine(sound.error()), 0};
+        return {ui::inOneLine(sound.error()), 0};
     if (std::string fault = askSqlite(file); !fault.empty())
         return {fault, 0};
     const auto facts = (*opened)->facts();
     if (!facts)
-        return {inOneLine(facts.error()), 0};
+        return {ui::inOneLine(facts.error()), 0};
     Found found;
     auto at = facts->begin();
     for (const Action& action : walk) {
@@ -73,9 +74,9 @@ void makeRegister(const QString& file, const QString& vfs) {
     OpenOptions options;
     options.vfs = vfs;
     const auto opened = SqliteRegister::open(file, options);
-    ASSERT_TRUE(opened) << inOneLine(opened.error());
+    ASSERT_TRUE(opened) << ui::inOneLine(opened.error());
     const Done adopted = (*opened)->adopt(sampleArrangement(), sampleMoment());
-    ASSERT_TRUE(adopted) << inOneLine(adopted.error());
+    ASSERT_TRUE(adopted) << ui::inOneLine(adopted.error());
 }
 
 void placeCopy(const QString& from, const QString& to) {

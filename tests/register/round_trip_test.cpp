@@ -6,6 +6,7 @@
 
 #include "app/register/sqlite_register.h"
 #include "tests/register/sample_facts.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround {
 namespace {
@@ -19,12 +20,12 @@ protected:
     }
     void open() {
         auto opened = SqliteRegister::open(m_file);
-        ASSERT_TRUE(opened) << inOneLine(opened.error());
+        ASSERT_TRUE(opened) << ui::inOneLine(opened.error());
         m_register = std::move(*opened);
     }
     void add(const std::vector<Fact>& facts) {
         const Done done = m_register->record(facts);
-        ASSERT_TRUE(done) << inOneLine(done.error());
+        ASSERT_TRUE(done) << ui::inOneLine(done.error());
         m_expected.insert(m_expected.end(), facts.begin(), facts.end());
     }
     /// One more fact; the answer is its id.
@@ -235,7 +236,7 @@ TEST_F(RoundTrip, EveryWordOfTheClosedSetsOfAnArrangement) {
     for (const auto& entry : regimeWords) {
         all.particulars.regime = entry.value;
         const Done done = m_register->adopt(all, sampleMoment());
-        ASSERT_TRUE(done) << inOneLine(done.error());
+        ASSERT_TRUE(done) << ui::inOneLine(done.error());
         EXPECT_EQ(m_register->arrangement(), all);
     }
 }

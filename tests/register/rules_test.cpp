@@ -6,8 +6,11 @@
 #include <gmock/gmock.h>
 
 #include "app/register/sqlite_register.h"
+#include "core/error/register_errors.h"
+#include "core/phrase/places.h"
 #include "tests/register/raw_sqlite.h"
 #include "tests/register/sample_facts.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround {
 namespace {
@@ -18,22 +21,31 @@ class RegisterRules : public ::testing::Test {
 protected:
     void SetUp() override {
         auto opened = SqliteRegister::open(m_file);
-        ASSERT_TRUE(opened) << inOneLine(opened.error());
+        ASSERT_TRUE(opened) << ui::inOneLine(opened.error());
         m_register = std::move(*opened);
         ASSERT_TRUE(m_register->adopt(sampleArrangement(), sampleMoment()));
         const Done done = m_register->record(samplePersonAndWalkdown());
-        ASSERT_TRUE(done) << inOneLine(done.error());
+        ASSERT_TRUE(done) << ui::inOneLine(done.error());
         m_before = *m_register->facts();
     }
     Done record(const Fact& fact) { return m_register->record(std::vector{fact}); }
-    void expectRefused(const std::vector<Fact>& facts, const std::string& where,
-                       const std::string& what) {
+    void expectRefused(const std::vector<Fact>& facts, const Phrase& where, const Phrase& why) {
         const Done done = m_register->record(facts);
         ASSERT_FALSE(done);
-        EXPECT_THAT(done.error().where, HasSubstr(where));
-        EXPECT_THAT(done.error().what, HasSubstr(what));
-        EXPECT_THAT(done.error().what, HasSubstr("NOT saved"));
-        EXPECT_NE(done.error().remedy, "");
+        EXPECT_EQ(done.error().where, where) << ui::inOneLine(done.error());
+        EXPECT_EQ(done.error().what, errors::not_saved(why)) << ui::inOneLine(done.error());
+        EXPECT_NE(ui::remedyWords(done.error().what), "");
+        EXPECT_EQ(m_register->facts(), m_before) << "nothing of it stays";
+    }
+    /// Whatever SQLite says of it.
+    template <std::size_t Places>
+    void expectValueRefused(const Fact& fact, const PhraseCode<Places>& why) {
+        const Done done = record(fact);
+        ASSERT_FALSE(done);
+        EXPECT_EQ(done.error().where, m_file.toStdString());
+        ASSERT_TRUE(errors::not_saved.isOf(done.error().what)) << ui::inOneLine(done.error());
+        EXPECT_TRUE(why.isOf(done.error().what.parts.front())) << ui::inOneLine(done.error());
+        EXPECT_NE(ui::remedyWords(done.error().what), "");
         EXPECT_EQ(m_register->facts(), m_before) << "nothing of it stays";
     }
     Fact note(int n, const std::string& text) const {
@@ -58,19 +70,21 @@ TEST_F(RegisterRules, TheSameFactAgainChangesNothing) {
 TEST_F(RegisterRules, AnotherFactUnderTheSameIdIsRefusedWithItsWholeBatch) {
     ASSERT_TRUE(record(note(5, "dry")));
     m_before = *m_register->facts();
-    expectRefused({note(4, "new"), note(5, "wet")}, sampleId(5), "another fact with this id");
+    expectRefused({note(4, "new"), note(5, "wet")}, place::fact(sampleId(5)),
+                  errors::fact_id_taken());
     Fact later = note(5, "dry");
     later.stamp.when.utc_ms += 1;
-    expectRefused({later}, sampleId(5), "another fact with this id");
-    expectRefused({sampleFact(5, Deficiency{m_walkdown, "5-32", "", "dry"})}, sampleId(5),
-                  "another fact with this id");
+    expectRefused({later}, place::fact(sampleId(5)), errors::fact_id_taken());
+    expectRefused({sampleFact(5, Deficiency{m_walkdown, "5-32", "", "dry"})},
+                  place::fact(sampleId(5)), errors::fact_id_taken());
     Fact begun = samplePersonAndWalkdown()[1];
     std::get<WalkdownBegun>(begun.body).team.pop_back();
-    expectRefused({begun}, sampleId(1), "another fact with this id");
+    expectRefused({begun}, place::fact(sampleId(1)), errors::fact_id_taken());
 }
 
 TEST_F(RegisterRules, TwoDifferentFactsOfOneIdInOneBatchAreRefused) {
-    expectRefused({note(5, "dry"), note(5, "wet")}, sampleId(5), "another fact with this id");
+    expectRefused({note(5, "dry"), note(5, "wet")}, place::fact(sampleId(5)),
+                  errors::fact_id_taken());
 }
 
 TEST_F(RegisterRules, AnEmptyBatchIsDone) {
@@ -80,27 +94,32 @@ TEST_F(RegisterRules, AnEmptyBatchIsDone) {
 
 TEST_F(RegisterRules, AnUnknownDoorIsRefusedByItsNumber) {
     expectRefused({note(4, "kept out as well"), sampleFact(5, Note{m_walkdown, "5-99", "?"})},
-                  "door 5-99", "no such door");
-    expectRefused({sampleFact(5, Note{m_walkdown, "", "?"})}, "door (no number)", "no such door");
+                  place::door("5-99"), errors::no_such_door());
+    expectRefused({sampleFact(5, Note{m_walkdown, "", "?"})}, place::door_without_number(),
+                  errors::no_such_door());
     WalkdownBegun begun;
     begun.doors = {"5-32", "7-77"};
-    expectRefused({sampleFact(5, begun)}, "door 7-77", "no such door");
+    expectRefused({sampleFact(5, begun)}, place::door("7-77"), errors::no_such_door());
 }
 
 TEST_F(RegisterRules, WhateverAFactRefersToMustBeThere) {
-    expectRefused({sampleFact(5, Note{sampleId(70), "5-32", "?"})}, sampleId(5), "the walkdown");
-    expectRefused({sampleFact(5, Mark{sampleId(70), MarkKind::Shut, 1u, 1, InputDevice::Key, {}})},
-                  sampleId(5), "the run");
-    expectRefused({sampleFact(5, Mark{m_walkdown, MarkKind::Shut, 1u, 1, InputDevice::Key, {}})},
-                  sampleId(5), "the run");
+    const auto expectMissing = [this](const Fact& fact, const Phrase& reference) {
+        expectRefused({fact}, place::fact(sampleId(5)), errors::reference_not_here(reference));
+    };
+    expectMissing(sampleFact(5, Note{sampleId(70), "5-32", "?"}),
+                  errors::its_walkdown(sampleId(70)));
+    expectMissing(sampleFact(5, Mark{sampleId(70), MarkKind::Shut, 1u, 1, InputDevice::Key, {}}),
+                  errors::its_run(sampleId(70)));
+    expectMissing(sampleFact(5, Mark{m_walkdown, MarkKind::Shut, 1u, 1, InputDevice::Key, {}}),
+                  errors::its_run(m_walkdown));
     Fact orphan = note(5, "?");
     orphan.stamp.person = sampleId(70);
-    expectRefused({orphan}, sampleId(5), "the person");
+    expectMissing(orphan, errors::its_person(sampleId(70)));
     orphan.stamp.person = m_walkdown; // a fact, but no person
-    expectRefused({orphan}, sampleId(5), "the person");
+    expectMissing(orphan, errors::its_person(m_walkdown));
     Fact correction = sampleFact(5, TakenBack{"?"});
     correction.stamp.supersedes = sampleId(70);
-    expectRefused({correction}, sampleId(5), "replaces");
+    expectMissing(correction, errors::what_it_replaces(sampleId(70)));
 }
 
 TEST_F(RegisterRules, ABatchMayComeInAnyOrder) {
@@ -111,30 +130,29 @@ TEST_F(RegisterRules, ABatchMayComeInAnyOrder) {
         back, sampleFact(11, Mark{run, MarkKind::Shut, 1u, 1, InputDevice::Key, {}}),
         sampleFact(10, RunStarted{m_walkdown, "5-32", RunKind::Closing, Release::LetGo, 0})};
     const Done done = m_register->record(facts);
-    EXPECT_TRUE(done) << inOneLine(done.error());
+    EXPECT_TRUE(done) << ui::inOneLine(done.error());
     EXPECT_EQ(m_register->facts()->size(), m_before.size() + 3);
 }
 
 TEST_F(RegisterRules, ValuesThatAreNoneAreRefused) {
-    expectRefused({sampleFact(5, PlateRead{m_walkdown, "5-32", PlateState::Read, std::nullopt})},
-                  "", "not one the register allows");
-    expectRefused({sampleFact(5, MeasuredValue{m_walkdown, "5-32", "gap",
-                                               std::numeric_limits<double>::quiet_NaN(), "mm"})},
-                  "", "not a number");
-    expectRefused({note(5, "no UTF-8: \xc3\x28")}, "", "no valid text");
-    expectRefused({sampleFact(5, DecisionLimits{1.5, 0.05, ""})}, "",
-                  "not one the register allows");
-    expectRefused(
-        {sampleFact(5, ThumbDrill{{{Cue::LeafStops, std::numeric_limits<double>::quiet_NaN()}}})},
-        "", "not a number");
+    expectValueRefused(sampleFact(5, PlateRead{m_walkdown, "5-32", PlateState::Read, std::nullopt}),
+                       errors::value_not_allowed);
+    expectValueRefused(sampleFact(5, MeasuredValue{m_walkdown, "5-32", "gap",
+                                                   std::numeric_limits<double>::quiet_NaN(), "mm"}),
+                       errors::value_missing);
+    expectValueRefused(note(5, "no UTF-8: \xc3\x28"), errors::value_of_wrong_kind);
+    expectValueRefused(sampleFact(5, DecisionLimits{1.5, 0.05, ""}), errors::value_not_allowed);
+    expectValueRefused(
+        sampleFact(5, ThumbDrill{{{Cue::LeafStops, std::numeric_limits<double>::quiet_NaN()}}}),
+        errors::value_missing);
     WalkdownBegun nonsense;
     nonsense.sample = SampleDrawn{0, 5, 950'000, 1};
-    expectRefused({sampleFact(5, nonsense)}, "", "not one the register allows");
+    expectValueRefused(sampleFact(5, nonsense), errors::value_not_allowed);
     Fact far = note(5, "?");
     far.stamp.when.ship_offset_minutes = 841;
-    expectRefused({far}, "", "not one the register allows");
-    expectRefused({sampleFact(5, Photograph{m_walkdown, "5-32", "ABC", "image/png", "", ""})}, "",
-                  "not one the register allows");
+    expectValueRefused(far, errors::value_not_allowed);
+    expectValueRefused(sampleFact(5, Photograph{m_walkdown, "5-32", "ABC", "image/png", "", ""}),
+                       errors::value_not_allowed);
 }
 
 TEST_F(RegisterRules, APhotographMustHaveTheHashItNames) {
@@ -145,7 +163,7 @@ TEST_F(RegisterRules, APhotographMustHaveTheHashItNames) {
         sampleFact(5, Photograph{m_walkdown, "5-32", sha256Of(bytes), "image/png", "", ""});
     const Done done = m_register->recordPhotograph(photograph, other);
     ASSERT_FALSE(done);
-    EXPECT_THAT(done.error().what, HasSubstr("NOT saved"));
+    EXPECT_EQ(done.error().what, errors::not_saved(errors::photograph_hash_differs()));
     EXPECT_EQ(m_register->facts(), m_before);
     EXPECT_FALSE(m_register->photograph(sha256Of(bytes)));
     EXPECT_FALSE(m_register->photograph(sha256Of(other)));
@@ -161,7 +179,7 @@ TEST_F(RegisterRules, APhotographsBytesMayFollowItsFactAndAreKeptOnce) {
     ASSERT_TRUE(record(first));
     const auto missing = m_register->photograph(sha256Of(bytes));
     ASSERT_FALSE(missing);
-    EXPECT_THAT(missing.error().what, HasSubstr("not in this register"));
+    EXPECT_EQ(missing.error().what, errors::photograph_not_here());
     EXPECT_TRUE(m_register->recordPhotograph(first, bytes));
     EXPECT_TRUE(m_register->recordPhotograph(second, bytes));
     EXPECT_EQ(m_register->photograph(sha256Of(bytes)), bytes);
@@ -173,7 +191,7 @@ TEST_F(RegisterRules, AdoptingKeepsEarlierIssues) {
     changed.doors.pop_back();
     // The walkdown only planned that door; nothing is recorded about it.
     const Done adopted = m_register->adopt(changed, sampleMoment());
-    ASSERT_TRUE(adopted) << inOneLine(adopted.error());
+    ASSERT_TRUE(adopted) << ui::inOneLine(adopted.error());
     EXPECT_EQ(m_register->arrangement(), changed);
     RawSqlite raw(m_file);
     EXPECT_EQ(raw.single("SELECT count(*) FROM arrangement"), "2");
@@ -192,7 +210,7 @@ TEST_F(RegisterRules, ArrangementAndHistoryAreTakenTogetherOrNotAtAll) {
     for (const Ending ending : {Ending::TryOnly, Ending::Keep}) {
         const Done refused = m_register->takeIn(changed, bad, sampleMoment(), ending);
         ASSERT_FALSE(refused);
-        EXPECT_EQ(refused.error().where, "door 9-98");
+        EXPECT_EQ(refused.error().where, place::door("9-98"));
         EXPECT_EQ(m_register->arrangement(), sampleArrangement());
     }
     const std::size_t facts = m_register->facts()->size();
@@ -215,13 +233,14 @@ TEST_F(RegisterRules, ADoorWithFactsIsNotDropped) {
     changed.doors.erase(changed.doors.begin());
     Done adopted = m_register->adopt(changed, sampleMoment());
     ASSERT_FALSE(adopted);
-    EXPECT_EQ(adopted.error().where, "door 5-32");
-    EXPECT_THAT(adopted.error().what, HasSubstr("3 facts are recorded"));
+    EXPECT_EQ(adopted.error().where, place::door("5-32"));
+    EXPECT_EQ(adopted.error().what, errors::not_adopted(errors::door_with_facts_dropped(3)));
     EXPECT_EQ(m_register->arrangement(), sampleArrangement());
     changed.doors.clear();
     adopted = m_register->adopt(changed, sampleMoment());
     ASSERT_FALSE(adopted);
-    EXPECT_THAT(adopted.error().what, HasSubstr("1 more"));
+    EXPECT_EQ(adopted.error().what,
+              errors::not_adopted(errors::and_one_more_door(errors::door_with_facts_dropped(3))));
 }
 
 TEST_F(RegisterRules, AnArrangementThatDoesNotHangTogetherIsRefusedWhole) {
@@ -229,13 +248,13 @@ TEST_F(RegisterRules, AnArrangementThatDoesNotHangTogetherIsRefusedWhole) {
     twice.doors.push_back(twice.doors.front());
     Done adopted = m_register->adopt(twice, sampleMoment());
     ASSERT_FALSE(adopted);
-    EXPECT_THAT(inOneLine(adopted.error()), HasSubstr("5-32"));
-    EXPECT_THAT(inOneLine(adopted.error()), HasSubstr("twice"));
+    EXPECT_THAT(ui::inOneLine(adopted.error()), HasSubstr("5-32"));
+    EXPECT_THAT(ui::inOneLine(adopted.error()), HasSubstr("twice"));
     Arrangement nowhere = sampleArrangement();
     nowhere.doors.front().boundary = "9/9";
     adopted = m_register->adopt(nowhere, sampleMoment());
     ASSERT_FALSE(adopted);
-    EXPECT_THAT(inOneLine(adopted.error()), HasSubstr("9/9"));
+    EXPECT_THAT(ui::inOneLine(adopted.error()), HasSubstr("9/9"));
     EXPECT_EQ(m_register->arrangement(), sampleArrangement());
     EXPECT_TRUE(m_register->examine());
 }
@@ -279,7 +298,7 @@ TEST_F(RegisterRules, NoRowOfAnyTableIsEverChangedOrDeleted) {
                                                ReportKind::Survey,
                                                "",
                                                "",
-                                               {},
+                                               {{"tablet", sampleId(93), 1}},
                                                std::string(64, 'a'),
                                                std::string(64, 'b')}),
                     sampleFact(110, Undone{})}));
@@ -291,7 +310,7 @@ TEST_F(RegisterRules, NoRowOfAnyTableIsEverChangedOrDeleted) {
         raw.run("SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%'"),
         SQLITE_OK);
     const std::vector<std::string> tables = raw.column;
-    EXPECT_EQ(tables.size(), 47u);
+    EXPECT_EQ(tables.size(), 48u);
     for (const std::string& table : tables) {
         ASSERT_NE(raw.single("SELECT count(*) FROM " + table), "0") << table << " is not exercised";
         const std::string column =
@@ -322,7 +341,7 @@ TEST_F(RegisterRules, AHalfFactWrittenByAnotherProgramIsFoundOnExamination) {
               SQLITE_OK);
     const Done sound = m_register->examine();
     ASSERT_FALSE(sound);
-    EXPECT_THAT(sound.error().what, HasSubstr("only half there"));
+    EXPECT_EQ(sound.error().what, errors::register_unsound(errors::fact_half_there("half")));
 }
 
 TEST_F(RegisterRules, AWriteDuringAnotherProgramsWriteIsRefusedInPlainWords) {
@@ -334,8 +353,7 @@ TEST_F(RegisterRules, AWriteDuringAnotherProgramsWriteIsRefusedInPlainWords) {
     ASSERT_EQ(other.run("BEGIN IMMEDIATE"), SQLITE_OK);
     const Done done = (*second)->record(std::vector{note(5, "dry")});
     ASSERT_FALSE(done);
-    EXPECT_THAT(done.error().what, HasSubstr("another program is writing"));
-    EXPECT_THAT(done.error().what, HasSubstr("NOT saved"));
+    EXPECT_EQ(done.error().what, errors::not_saved(errors::somebody_is_writing()));
     EXPECT_EQ((*second)->facts(), m_before) << "reading goes on";
     ASSERT_EQ(other.run("ROLLBACK"), SQLITE_OK);
     EXPECT_TRUE((*second)->record(std::vector{note(5, "dry")}));

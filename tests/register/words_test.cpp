@@ -3,20 +3,22 @@
 #include <sqlite3.h>
 
 #include "app/register/sqlite_words.h"
+#include "core/error/register_errors.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround {
 namespace {
 
 TEST(SqliteWords, AFullDiskSaysWhatToDo) {
-    const Complaint complaint = complaintOf(SQLITE_FULL, "", "ship.db", Doing::Saving);
-    EXPECT_EQ(inOneLine(complaint),
+    const Error error = errorOf(SQLITE_FULL, "", "ship.db", Doing::Saving);
+    EXPECT_EQ(ui::inOneLine(error),
               "ship.db: the disk is full: NOT saved. Free some space and try again.");
 }
 
 TEST(SqliteWords, OnlyAWriteSaysNotSaved) {
     for (const Doing doing : {Doing::Opening, Doing::Reading})
-        EXPECT_THAT(complaintOf(SQLITE_CORRUPT, "", "ship.db", doing).what,
-                    ::testing::Not(::testing::HasSubstr("NOT saved")));
+        EXPECT_EQ(errorOf(SQLITE_CORRUPT, "", "ship.db", doing).what,
+                  errors::register_corrupt(SQLITE_CORRUPT));
 }
 
 TEST(SqliteWords, EveryFamilyHasWordsOfItsOwnAndARemedy) {
@@ -38,10 +40,11 @@ TEST(SqliteWords, EveryFamilyHasWordsOfItsOwnAndARemedy) {
                            SQLITE_CONSTRAINT_PRIMARYKEY,
                            SQLITE_SCHEMA};
     for (const int code : codes) {
-        const Complaint complaint = complaintOf(code, "detail", "ship.db", Doing::Saving);
-        EXPECT_TRUE(sentences.insert(complaint.what).second) << code;
-        EXPECT_THAT(complaint.what, ::testing::EndsWith("NOT saved.")) << code;
-        EXPECT_NE(complaint.remedy, "") << code;
+        const Error error = errorOf(code, "detail", "ship.db", Doing::Saving);
+        const std::string words = ui::phraseWords(error.what).toStdString();
+        EXPECT_TRUE(sentences.insert(words).second) << code;
+        EXPECT_THAT(words, ::testing::EndsWith(": NOT saved")) << code;
+        EXPECT_NE(ui::remedyWords(error.what), "") << code;
     }
 }
 

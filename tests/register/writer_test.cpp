@@ -15,8 +15,10 @@
 
 #include "app/register/sqlite_register.h"
 #include "app/register/writer_lock.h"
+#include "core/error/register_errors.h"
 #include "tests/register/raw_sqlite.h"
 #include "tests/register/sample_facts.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround {
 namespace {
@@ -97,12 +99,13 @@ TEST_F(Writers, TheSecondReadsSaysWhoWritesAndSeesWhatIsAdded) {
     Other first(writing());
     first.go();
     auto second = SqliteRegister::open(file);
-    ASSERT_TRUE(second) << inOneLine(second.error());
-    EXPECT_THAT((*second)->otherWriter(), HasSubstr(std::to_string(first.process())));
+    ASSERT_TRUE(second) << ui::inOneLine(second.error());
+    EXPECT_THAT((*second)->otherWriter().text, HasSubstr(std::to_string(first.process())));
     const Fact fact = note(90);
     const Done refused = (*second)->record({&fact, 1});
     ASSERT_FALSE(refused);
-    EXPECT_THAT(refused.error().what, HasSubstr("another program writes in this register"));
+    EXPECT_EQ(refused.error().what,
+              errors::not_saved(errors::register_written_elsewhere((*second)->otherWriter())));
     EXPECT_FALSE((*second)->adopt(sampleArrangement(), sampleMoment()));
     ASSERT_TRUE((*second)->facts());
     EXPECT_FALSE((*second)->hasChanged());
@@ -156,7 +159,7 @@ TEST_F(Writers, AReaderTakesNothingAwayFromAWriterThatIsKilled) {
     first.go();
     for (int i = 0; i < 3; ++i) {
         const auto second = SqliteRegister::open(file);
-        ASSERT_TRUE(second) << inOneLine(second.error());
+        ASSERT_TRUE(second) << ui::inOneLine(second.error());
         ASSERT_FALSE((*second)->otherWriter().empty());
     }
     EXPECT_TRUE(QFileInfo::exists(file + "-wal"));
@@ -203,8 +206,7 @@ TEST_F(Writers, ALogThatWasTakenAwayIsNoticedAndItsEntriesAreNotLost) {
     const Fact next = note(6);
     const Done noticed = opened->record({&next, 1});
     ASSERT_FALSE(noticed);
-    EXPECT_THAT(noticed.error().what, HasSubstr("took the register's log away"));
-    EXPECT_THAT(noticed.error().what, HasSubstr("NOT saved"));
+    EXPECT_EQ(noticed.error().what, errors::not_saved(errors::log_taken_away()));
     ASSERT_TRUE(opened->record({&next, 1})) << "again, as the screen offers";
     const auto other = SqliteRegister::open(file).value();
     EXPECT_EQ(other->facts()->back(), next);

@@ -5,12 +5,15 @@
 #include "app/exchange/facts_hash.h"
 #include "app/report/made_report.h"
 #include "app/report/paper_form.h"
+#include "core/error/document_errors.h"
 #include "core/evidence/basis.h"
 #include "core/given.h"
 #include "core/grading/paper_items.h"
+#include "core/phrase/places.h"
 #include "printed_page.h"
 #include "sample_items.h"
 #include "ui/words/door_words.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround {
 
@@ -38,7 +41,7 @@ MadeReport made(const SampleWalkdown& sample, ReportKind kind, const std::string
                                 sample.ledger.people().front().id,
                                 door};
     auto document = madeReport(report, kind);
-    EXPECT_TRUE(document.has_value()) << (document ? "" : inOneLine(document.error()));
+    EXPECT_TRUE(document.has_value()) << (document ? "" : ui::inOneLine(document.error()));
     return document ? std::move(*document) : MadeReport{};
 }
 
@@ -273,7 +276,7 @@ TEST(DoorRecord, IsRefusedForADoorThatIsNotThere) {
                                     "9-99"},
                                    ReportKind::DoorRecord);
     ASSERT_FALSE(record.has_value());
-    EXPECT_EQ(record.error().where, "door 9-99");
+    EXPECT_EQ(record.error(), (Error{place::door("9-99"), errors::door_not_in_register()}));
 }
 
 TEST(PaperForm, AsksEachDoorWhatTheTabletAsks) {

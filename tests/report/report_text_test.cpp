@@ -5,9 +5,12 @@
 
 #include "app/exchange/facts_hash.h"
 #include "app/report/walkdown_report.h"
+#include "core/error/document_errors.h"
 #include "core/given.h"
+#include "core/phrase/places.h"
 #include "printed_page.h"
 #include "sample_walkdown.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround {
 
@@ -27,7 +30,7 @@ QByteArray printed(const SampleWalkdown& sample, bool practice = false) {
                                 },
                                 practice};
     const auto pdf = pdfOf(report);
-    EXPECT_TRUE(pdf.has_value()) << (pdf ? "" : inOneLine(pdf.error()));
+    EXPECT_TRUE(pdf.has_value()) << (pdf ? "" : ui::inOneLine(pdf.error()));
     return pdf.value_or(QByteArray());
 }
 
@@ -258,7 +261,7 @@ TEST(WalkdownReport, ComplainsOfAWalkdownNobodyKnows) {
     const auto pdf = pdfOf(
         {sample.arrangement, sample.ledger, "no-such", given::catalogue(), {0, 0}, "x", {}, false});
     ASSERT_FALSE(pdf.has_value());
-    EXPECT_THAT(pdf.error().where, HasSubstr("no-such"));
+    EXPECT_EQ(pdf.error(), (Error{place::walkdown("no-such"), errors::walkdown_not_in_register()}));
 }
 
 TEST(WalkdownReport, PrintsAWalkdownWithoutDoors) {

@@ -67,6 +67,9 @@ def check_catalogues():
     refuses(name, changed(solas, "rows", 0, "colour", "red"), "a field it does not name")
     refuses(name, changed(solas, "rows", 3, "low", "ten"), "a limit in quotes")
     refuses(name, changed(solas, "rows", 0, "applies", []), "an empty list of conditions")
+    refuses(name, changed(solas, "rows", 0, "applies", [{}]), "a condition without a field")
+    refuses(name, changed(solas, "rows", 0, "applies", [{"x-why": 7}]), "a condition of a remark")
+    accepts(name, changed(solas, "rows", 0, "x-why", 7), "a row with a remark")
     refuses(name, {k: v for k, v in solas.items() if k != "issuer"}, "a file without an issuer")
 
 
@@ -75,6 +78,7 @@ def check_flag_rules():
     row = {"id": "hinged-time", "change": "tighten", "high": 30, "cite": "order 7"}
     rules = {"edition": "2026", "issuer": "Port of Skerry", "rows": [row]}
     accepts(name, rules, "a tightened row")
+    accepts(name, changed(rules, "$schema", "flag-rules"), "rules that name their schema")
     refuses(name, changed(rules, "rows", 0, "change", "loosen"), "an unknown change")
     refuses(name, changed(rules, "rows", 0, {"id": "x", "change": "tighten"}), "no limit")
 
@@ -83,6 +87,7 @@ def check_tables():
     name = "fire-tables.schema.json"
     tables = load(SOURCE / "resources" / "boundaries" / "fire_tables.json")
     accepts(name, tables, "fire_tables.json")
+    accepts(name, changed(tables, "tables", 0, "x-why", 7), "a table with a remark")
     refuses(name, changed(tables, "tables", 0, "cells", "1-1", "A-61"), "an unknown class")
     refuses(name, changed(tables, "tables", 0, "cells", "one", "A-60"), "an unknown cell")
 
@@ -169,6 +174,7 @@ def check_exercises():
     sliding, exam = load(exercises / "sliding.json"), load(exercises / "exam.json")
     refuses(name, changed(sliding, "doors", 0, "faults", ["rust"]), "an unknown fault")
     refuses(name, changed(sliding, "pass_percent", 80), "a mark of no exam")
+    accepts(name, changed(sliding, "doors", 0, "x-why", 7), "a door with a remark")
     refuses(name, {k: v for k, v in exam.items() if k != "pass_percent"}, "an exam without a mark")
     with tempfile.TemporaryDirectory() as folder:
         word, file = Path(folder) / "word", Path(folder) / "sealed.json"

@@ -7,13 +7,14 @@
 #include <gmock/gmock.h>
 
 #include "app/register/sqlite_register.h"
+#include "core/error/register_errors.h"
+#include "core/phrase/places.h"
 #include "tests/register/sample_facts.h"
 #include "tests/store/memory_register.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround {
 namespace {
-
-using ::testing::HasSubstr;
 
 enum class Kind { InMemory, OnDisk };
 
@@ -28,7 +29,7 @@ protected:
             m_register = std::make_unique<MemoryRegister>();
         } else {
             auto opened = SqliteRegister::open(m_folder.filePath(QStringLiteral("ship.db")));
-            ASSERT_TRUE(opened) << inOneLine(opened.error());
+            ASSERT_TRUE(opened) << ui::inOneLine(opened.error());
             m_register = std::move(*opened);
         }
         ASSERT_TRUE(m_register->adopt(sampleArrangement(), sampleMoment()));
@@ -36,15 +37,14 @@ protected:
     }
     void keep(const std::vector<Fact>& facts) {
         const Done done = m_register->record(facts);
-        ASSERT_TRUE(done) << inOneLine(done.error());
+        ASSERT_TRUE(done) << ui::inOneLine(done.error());
     }
-    void expectRefused(const std::vector<Fact>& facts, const std::string& what) {
+    void expectRefused(const std::vector<Fact>& facts, const Phrase& why) {
         const auto before = *m_register->facts();
         const Done done = m_register->record(facts);
-        ASSERT_FALSE(done) << "not refused: " << what;
-        EXPECT_THAT(done.error().what, HasSubstr(what));
-        EXPECT_THAT(done.error().what, HasSubstr("NOT saved"));
-        EXPECT_EQ(m_register->obstacle(), Register::Obstacle::Refused) << what;
+        ASSERT_FALSE(done) << "not refused: " << why.code;
+        EXPECT_EQ(done.error().what, errors::not_saved(why)) << ui::inOneLine(done.error());
+        EXPECT_EQ(m_register->obstacle(), Register::Obstacle::Refused) << why.code;
         EXPECT_EQ(*m_register->facts(), before) << "nothing of it stays";
     }
     Fact note(int n, const std::string& text, const std::string& door = "5-32") const {
@@ -82,27 +82,32 @@ TEST_P(RegisterContract, TheSameFactAgainChangesNothing) {
 
 TEST_P(RegisterContract, AnotherFactOfTheSameIdIsRefusedWithItsWholeBatch) {
     keep({note(5, "dry")});
-    expectRefused({note(4, "new"), note(5, "wet")}, "another fact with this id");
-    expectRefused({note(6, "one"), note(6, "other")}, "another fact with this id");
+    expectRefused({note(4, "new"), note(5, "wet")}, errors::fact_id_taken());
+    expectRefused({note(6, "one"), note(6, "other")}, errors::fact_id_taken());
 }
 
 TEST_P(RegisterContract, ARunIsBegunOnce) {
     RunStarted run{m_walkdown, "5-32", RunKind::Closing, Release::LetGo, 0};
     keep({sampleFact(10, run)});
     run.heel_deg = 1;
-    expectRefused({sampleFact(10, run)}, "another fact with this id");
+    expectRefused({sampleFact(10, run)}, errors::fact_id_taken());
 }
 
 TEST_P(RegisterContract, WhateverAFactRefersToMustBeThere) {
-    expectRefused({note(5, "?", "5-99")}, "no such door");
-    expectRefused({sampleFact(5, Note{sampleId(70), "5-32", "?"})}, "the walkdown");
-    expectRefused({sampleFact(5, Mark{sampleId(70), MarkKind::Shut, 1u, 1, InputDevice::Key, {}})},
-                  "the run");
+    expectRefused({note(5, "?", "5-99")}, errors::no_such_door());
+    const auto expectMissing = [this](const Fact& fact, const Phrase& reference) {
+        expectRefused({fact}, errors::reference_not_here(reference));
+    };
+    expectMissing(sampleFact(5, Note{sampleId(70), "5-32", "?"}),
+                  errors::its_walkdown(sampleId(70)));
+    expectMissing(sampleFact(5, Mark{sampleId(70), MarkKind::Shut, 1u, 1, InputDevice::Key, {}}),
+                  errors::its_run(sampleId(70)));
     Fact orphan = note(5, "?");
     orphan.stamp.person = m_walkdown; // a fact, but no person
-    expectRefused({orphan}, "the person");
-    expectRefused({takenBack(5, 70)}, "replaces");
-    expectRefused({sampleFact(5, Rectification{m_walkdown, "mended", "bosun"})}, "the deficiency");
+    expectMissing(orphan, errors::its_person(m_walkdown));
+    expectMissing(takenBack(5, 70), errors::what_it_replaces(sampleId(70)));
+    expectMissing(sampleFact(5, Rectification{m_walkdown, "mended", "bosun"}),
+                  errors::its_deficiency(m_walkdown));
 }
 
 TEST_P(RegisterContract, ABatchMayComeInAnyOrderAndFactsComeOutByTheirIds) {
@@ -123,7 +128,7 @@ TEST_P(RegisterContract, AnEndedWalkdownTakesNothingMore) {
     keep({sampleFact(10, RunStarted{m_walkdown, "5-32", RunKind::Closing, Release::LetGo, 0}),
           answer(11, Answer::Yes), sampleFact(12, Deficiency{m_walkdown, "5-32", "", "ajar", {}}),
           sampleFact(13, WalkdownEnded{m_walkdown, ""})});
-    const std::string ended = "walkdown has ended";
+    const Phrase ended = errors::walkdown_has_ended();
     expectRefused({note(20, "late")}, ended);
     expectRefused({answer(20, Answer::No, 11)}, ended);
     expectRefused({takenBack(20, 11)}, ended);
@@ -137,7 +142,7 @@ TEST_P(RegisterContract, AnEndedWalkdownTakesNothingMore) {
 }
 
 TEST_P(RegisterContract, AnEndIsUndoneAndPutBackLikeAnythingElse) {
-    const std::string ended = "walkdown has ended";
+    const Phrase ended = errors::walkdown_has_ended();
     keep({answer(10, Answer::Yes), sampleFact(11, WalkdownEnded{m_walkdown, ""})});
     expectRefused({undone(20, 10)}, ended);
     keep({undone(21, 11)});
@@ -148,14 +153,14 @@ TEST_P(RegisterContract, AnEndIsUndoneAndPutBackLikeAnythingElse) {
     expectRefused({undone(30, 23)}, ended);
     keep({undone(31, 11)});
     keep({undone(32, 23)}); // and the answer
-    expectRefused({undone(33, 32)}, "undo does not reach");
+    expectRefused({undone(33, 32)}, errors::undo_does_not_reach(sampleId(32)));
 }
 
 TEST_P(RegisterContract, AnEndThatWasTakenBackIsAsTheUndoOfThatLeavesIt) {
     keep({sampleFact(10, WalkdownEnded{m_walkdown, ""}), takenBack(11, 10)});
     keep({note(12, "under way again")});
     keep({undone(20, 11)}); // the end counts
-    expectRefused({note(21, "late")}, "walkdown has ended");
+    expectRefused({note(21, "late")}, errors::walkdown_has_ended());
     keep({undone(22, 20)});
     keep({note(23, "under way once more")});
 }
@@ -164,19 +169,19 @@ TEST_P(RegisterContract, UndoIsForWhoRecordedItOnThatTablet) {
     keep({answer(10, Answer::Yes)});
     Fact undo = undone(20, 10);
     undo.stamp.device = "tablet-2";
-    expectRefused({undo}, "undo does not reach");
+    expectRefused({undo}, errors::undo_does_not_reach(sampleId(10)));
 }
 
 TEST_P(RegisterContract, ACorrectionIsOfTheSameThing) {
-    const std::string other = "about something else";
+    const auto other = [](int n) { return errors::would_replace_other(sampleId(n)); };
     keep({answer(10, Answer::Yes), note(11, "dry"),
           sampleFact(12, Observation{m_walkdown, "5-33", "leaf-gap", Side::One, Answer::Yes})});
-    expectRefused({correcting(note(20, "another kind"), 10)}, other);
-    expectRefused({answer(20, Answer::No, 12)}, other); // another door
-    expectRefused({answer(20, Answer::No, 10, "seals")}, other);
+    expectRefused({correcting(note(20, "another kind"), 10)}, other(10));
+    expectRefused({answer(20, Answer::No, 12)}, other(12)); // another door
+    expectRefused({answer(20, Answer::No, 10, "seals")}, other(10));
     keep({answer(21, Answer::No, 10)});
     keep({takenBack(22, 21)});
-    expectRefused({answer(23, Answer::Yes, 22, "seals")}, other);
+    expectRefused({answer(23, Answer::Yes, 22, "seals")}, other(22));
     keep({answer(24, Answer::Yes, 22)}); // gives again what had been taken back
 }
 
@@ -201,7 +206,7 @@ TEST_P(RegisterContract, ADoorWithFactsIsNotDropped) {
     changed.doors.erase(changed.doors.begin());
     const Done adopted = m_register->adopt(changed, sampleMoment());
     ASSERT_FALSE(adopted);
-    EXPECT_EQ(adopted.error().where, "door 5-32");
+    EXPECT_EQ(adopted.error().where, place::door("5-32"));
     EXPECT_EQ(*m_register->arrangement(), sampleArrangement());
 }
 

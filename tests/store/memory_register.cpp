@@ -5,8 +5,10 @@
 #include <QByteArray>
 #include <QCryptographicHash>
 
+#include "core/error/register_errors.h"
 #include "core/evidence/admission.h"
 #include "core/evidence/references.h"
+#include "core/phrase/places.h"
 
 namespace latchround {
 
@@ -18,8 +20,8 @@ std::string sha256Of(std::span<const std::byte> bytes) {
     return hash.result().toHex().toStdString();
 }
 
-tl::unexpected<Complaint> refuse(const std::string& where, const std::string& what) {
-    return tl::unexpected(Complaint{where, what + ": NOT saved.", "Record it otherwise."});
+tl::unexpected<Error> refuse(Phrase where, Phrase why) {
+    return tl::unexpected(Error{std::move(where), errors::not_saved(std::move(why))});
 }
 
 } // namespace
@@ -44,7 +46,8 @@ Done MemoryRegister::adopt(const Arrangement& arrangement, Moment) {
         if (const std::string* door = referencesOf(fact.body).door; door && !listed.contains(*door))
             dropped = *door;
     if (!dropped.empty())
-        return refuse("door " + dropped, "facts are recorded about it");
+        return tl::unexpected(
+            Error{place::door(dropped), errors::not_adopted(errors::door_with_fact_dropped())});
     m_arrangement = arrangement;
     keepDoors();
     return {};
@@ -57,21 +60,21 @@ Result<std::vector<Fact>> MemoryRegister::facts() const {
     return all;
 }
 
-std::optional<Complaint> MemoryRegister::refusal(std::span<const Fact> facts) const {
+std::optional<Error> MemoryRegister::refusal(std::span<const Fact> facts) const {
     std::map<FactId, const Fact*> along;
-    std::optional<Complaint> found;
+    std::optional<Error> found;
     const auto find = [&](const FactId& id) -> const Fact* {
         const auto fresh = along.find(id);
         return fresh != along.end() ? fresh->second : m_ledger.find(id);
     };
-    const auto complain = [&](const std::string& where, const std::string& what) {
+    const auto complain = [&](Phrase where, Phrase why) {
         if (!found)
-            found = refuse(where, what).value();
+            found = refuse(std::move(where), std::move(why)).value();
     };
     for (const Fact& fact : facts) {
         const Fact* same = find(fact.stamp.id);
         if (same && *same != fact)
-            complain("fact " + fact.stamp.id, "another fact with this id is recorded already");
+            complain(place::fact(fact.stamp.id), errors::fact_id_taken());
         along.emplace(fact.stamp.id, &fact);
     }
     const OnRecord known{[&](const FactId& id) {
@@ -87,16 +90,16 @@ std::optional<Complaint> MemoryRegister::refusal(std::span<const Fact> facts) co
             continue;
         eachDoorNamed(fact.body, [&](const std::string& door) {
             if (!m_doors.contains(door))
-                complain("door " + door, "there is no such door");
+                complain(place::door(door), errors::no_such_door());
         });
-        eachReference(fact, [&](const char* what, const FactId& id,
+        eachReference(fact, [&](const PhraseCode<1>& what, const FactId& id,
                                 std::optional<std::size_t> kind) {
             const Fact* other = find(id);
             if (!other || (kind && other->body.index() != *kind))
-                complain("fact " + fact.stamp.id, std::string(what) + " is not in this register");
+                complain(place::fact(fact.stamp.id), errors::reference_not_here(what(id)));
         });
-        if (const auto refused = refusalOf(fact, known))
-            complain(refused->where, refused->what);
+        if (!found)
+            found = refusalOf(fact, known);
     }
     return found;
 }
@@ -107,7 +110,7 @@ Done MemoryRegister::record(std::span<const Fact> facts) {
     if (failure)
         return tl::unexpected(*failure);
     if (!other_writer.empty())
-        return refuse("register", "another program writes in this register");
+        return refuse(place::this_register(), errors::register_written_elsewhere(other_writer));
     if (const auto refused = refusal(facts))
         return tl::unexpected(*refused);
     transactions.emplace_back(facts.begin(), facts.end());
@@ -119,7 +122,7 @@ Done MemoryRegister::record(std::span<const Fact> facts) {
 Done MemoryRegister::recordPhotograph(const Fact& photograph, std::span<const std::byte> bytes) {
     const auto* body = std::get_if<Photograph>(&photograph.body);
     if (!body || body->sha256 != sha256Of(bytes))
-        return refuse("fact " + photograph.stamp.id, "these are not the photograph's bytes");
+        return refuse(place::fact(photograph.stamp.id), errors::photograph_hash_differs());
     if (const Done done = record({&photograph, 1}); !done)
         return done;
     m_photographs[body->sha256] = {bytes.begin(), bytes.end()};
@@ -129,8 +132,7 @@ Done MemoryRegister::recordPhotograph(const Fact& photograph, std::span<const st
 Result<std::vector<std::byte>> MemoryRegister::photograph(std::string_view sha256) const {
     const auto found = m_photographs.find(sha256);
     if (found == m_photographs.end())
-        return tl::unexpected(
-            Complaint{"photograph " + std::string(sha256), "its bytes are not here.", ""});
+        return tl::unexpected(Error{place::photograph(sha256), errors::photograph_not_here()});
     return found->second;
 }
 

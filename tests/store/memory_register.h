@@ -9,10 +9,15 @@
 #include <string>
 #include <vector>
 
+#include "core/error/register_errors.h"
 #include "core/evidence/ledger.h"
+#include "core/phrase/places.h"
 #include "core/store/register.h"
 
 namespace latchround {
+
+/// As a register says it whose disk is full.
+inline const Error disk_full{place::this_register(), errors::not_saved(errors::disk_full())};
 
 class MemoryRegister : public Register {
 public:
@@ -22,13 +27,13 @@ public:
     }
 
     /// While set, record(), recordPhotograph() and reopen() complain with it and keep nothing.
-    std::optional<Complaint> failure;
+    std::optional<Error> failure;
     Obstacle failure_is = Obstacle::Fault; ///< what obstacle() says of it
     std::function<void()> while_recording; ///< called by each record() before it does anything
     /// Every record() that was taken in: one inner list is one transaction.
     std::vector<std::vector<Fact>> transactions;
     int reopened = 0;
-    std::string other_writer; ///< while set, nothing is recorded here
+    Phrase other_writer; ///< while set, nothing is recorded here
 
     /// Puts a fact there as if it had been recorded long ago; whatever it is.
     void put(Fact fact);
@@ -42,12 +47,12 @@ public:
     Result<std::vector<std::byte>> photograph(std::string_view sha256) const override;
     Obstacle obstacle() const override { return failure ? failure_is : Obstacle::Refused; }
     Done reopen() override;
-    std::string otherWriter() const override { return other_writer; }
+    const Phrase& otherWriter() const override { return other_writer; }
     std::string device() const override { return "tablet-test"; }
 
 private:
     void keepDoors();
-    std::optional<Complaint> refusal(std::span<const Fact> facts) const;
+    std::optional<Error> refusal(std::span<const Fact> facts) const;
 
     Arrangement m_arrangement;
     std::set<std::string> m_doors; ///< that any issue has known

@@ -15,6 +15,7 @@
 #include "tests/tour/language.h"
 #include "tests/tour/tour.h"
 #include "ui/words/door_words.h"
+#include "ui/words/phrase_words.h"
 #include "ui/words/units.h"
 
 using namespace latchround;
@@ -132,9 +133,9 @@ TEST_F(Language, PapersReadTheSameInEveryLanguage) {
     const auto wordsIn = [&](const char* language, ui::Units units) {
         speakOnTour(QLatin1String(language));
         ui::useUnits(units);
-        const auto made = tour.desk().makePaper(ReportKind::DoorRecord, *walkdown, door,
-                                                [](int, int) { return true; });
-        EXPECT_TRUE(made) << inOneLine(made.error());
+        const auto made = tour.desk().ports().documents->make(ReportKind::DoorRecord, *walkdown,
+                                                              door, [](int, int) { return true; });
+        EXPECT_TRUE(made) << ui::inOneLine(made.error());
         QProcess reader;
         reader.start("pdftotext", {made->path, "-"});
         EXPECT_TRUE(reader.waitForFinished());

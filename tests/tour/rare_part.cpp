@@ -123,7 +123,7 @@ void breakOffAnExercise(Tour& tour) {
     tour.tap("home-practice");
     tour.tap("practise-sliding");
     tour.settle();
-    tour.desk().leavePractice();
+    emit tour.desk().practiceDesk()->window()->practiceLeft();
     tour.waitUntil([&] { return !tour.desk().practiceDesk(); }, "back to the vessel");
     tour.stop("practice, unfinished");
     tour.tap("unfinished-aside");

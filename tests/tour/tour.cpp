@@ -45,10 +45,10 @@ Tour::Tour(const Tablet& tablet, Seen seen)
     , m_dice(lot)
     , m_desk(builtInCatalogue().value(), {}, m_look) {
     qputenv("LATCHROUND_DATA", m_data.path().toUtf8());
-    m_desk.setWallClock([] { return ships_time; });
-    m_desk.setSteadyClock([this] { return m_steady_ns; });
+    m_desk.clock().setWall([] { return ships_time; });
+    m_desk.clock().setSteady([this] { return m_steady_ns; });
     m_desk.setLot([] { return lot; });
-    m_desk.setIds([this] {
+    m_desk.clock().setIds([this] {
         std::array<std::uint8_t, 10> random{};
         for (std::uint8_t& byte : random)
             byte = std::uint8_t(m_dice() & 0xff);

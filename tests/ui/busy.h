@@ -7,14 +7,15 @@
 #include <QTest>
 #include <QTimer>
 
+#include "core/error/register_errors.h"
+#include "core/phrase/places.h"
 #include "tests/ui/small_ship_window.h"
 #include "ui/keys/mark_key.h"
 #include "ui/screens/door/door_screen.h"
 
 namespace latchround::ui {
 
-inline const Complaint busy{"register", "another program is writing to this register: NOT saved.",
-                            "Wait a moment."};
+inline const Error busy{place::this_register(), errors::not_saved(errors::somebody_is_writing())};
 
 struct Busy : SmallShipWindow {
     void hold() {

@@ -17,7 +17,7 @@ TEST_F(Busy, WhatIsHeldUpForAMomentIsKeptAtOnceAndSavedWithoutAWord) {
     hold();
     EXPECT_FALSE(round.record(note("ajar")));
     EXPECT_FALSE(round.record(note("leaks")));
-    ASSERT_EQ(ship.outside.kept.size(), 2u) << "a cut of power would lose it";
+    ASSERT_EQ(ship.ports.kept.size(), 2u) << "a cut of power would lose it";
     EXPECT_TRUE(round.door("5-31")->evidence.notes.empty()) << "shown before it is saved";
     EXPECT_FALSE(isShown("not-saved")) << "an alarm over nothing";
     ring();
@@ -29,7 +29,7 @@ TEST_F(Busy, WhatIsHeldUpForAMomentIsKeptAtOnceAndSavedWithoutAWord) {
     EXPECT_EQ(ship.vessel_register.reopened, before) << "to open it anew takes long";
     ASSERT_EQ(round.door("5-31")->evidence.notes.size(), 2u);
     EXPECT_EQ(round.door("5-31")->evidence.notes[0].body.text, "ajar");
-    EXPECT_TRUE(ship.outside.kept.empty());
+    EXPECT_TRUE(ship.ports.kept.empty());
     EXPECT_FALSE(isShown("not-saved"));
     EXPECT_FALSE(round.findChild<QTimer*>()->isActive());
 }
@@ -49,13 +49,13 @@ TEST_F(Busy, AfterSomeSecondsItIsSaidAndTriedAllTheSame) {
 /// What cannot be kept elsewhere is said at once.
 TEST_F(Busy, WhatIsKeptNowhereIsSaidAtOnce) {
     hold();
-    ship.outside.keep_failure = Complaint{"register", "the disk is full", ""};
+    ship.ports.keep_failure = disk_full;
     EXPECT_FALSE(round.record(note("ajar")));
     EXPECT_TRUE(isShown("not-saved"));
 }
 
 TEST_F(Busy, AFullDiskIsSaidAtOnce) {
-    ship.vessel_register.failure = Complaint{"register", "the disk is full", ""};
+    ship.vessel_register.failure = disk_full;
     EXPECT_FALSE(round.record(note("ajar")));
     EXPECT_TRUE(isShown("not-saved"));
     EXPECT_FALSE(round.findChild<QTimer*>()->isActive());
@@ -66,7 +66,7 @@ TEST_F(Busy, MarksGoOnAndStandInTheirOrder) {
     hold();
     mark();
     EXPECT_EQ(find<MarkKey>("mark")->nameLine(), "Shut") << "the next mark cannot be taken";
-    EXPECT_EQ(ship.outside.cues, 1);
+    EXPECT_EQ(ship.ports.cues, 1);
     EXPECT_FALSE(window.close()) << "a leaf may be moving";
     test::settle(window);
     for (Sheet* sheet : window.findChildren<Sheet*>())
@@ -117,7 +117,7 @@ TEST_F(Busy, WhatIsRefusedForGoodCanBePutAside) {
     hold();
     (void)round.record(note("ajar"));
     (void)round.record(note("leaks"));
-    Fact other = ship.outside.kept.front().facts.front(); // something else has its id by now
+    Fact other = ship.ports.kept.front().facts.front(); // something else has its id by now
     std::get<Note>(other.body).text = "of another program";
     ship.vessel_register.put(other);
     letGo();
@@ -130,11 +130,11 @@ TEST_F(Busy, WhatIsRefusedForGoodCanBePutAside) {
     EXPECT_TRUE(find<QLabel>("refused-entry")->text().contains("5-31"));
     QTest::mouseClick(find<QPushButton>("put-aside-confirm"), Qt::LeftButton);
     test::settle(window);
-    ASSERT_EQ(ship.outside.aside.size(), 1u);
-    EXPECT_EQ(std::get<Note>(ship.outside.aside[0].facts[0].body).text, "ajar");
-    ASSERT_TRUE(ship.outside.aside[0].refused);
+    ASSERT_EQ(ship.ports.aside.size(), 1u);
+    EXPECT_EQ(std::get<Note>(ship.ports.aside[0].facts[0].body).text, "ajar");
+    ASSERT_TRUE(ship.ports.aside[0].refused);
     EXPECT_EQ(round.waiting(), 0u);
-    EXPECT_TRUE(ship.outside.kept.empty());
+    EXPECT_TRUE(ship.ports.kept.empty());
     EXPECT_FALSE(isShown("not-saved"));
     EXPECT_TRUE(round.record(note("dry"))) << "and nothing is in the way any more";
     EXPECT_TRUE(round.tapToTakeBack());
@@ -144,7 +144,7 @@ TEST_F(Busy, WhatIsRefusedForGoodCanBePutAside) {
 TEST_F(Busy, ARoundInPlaceOfAnotherGoesOnSaving) {
     hold();
     (void)round.record(note("ajar"));
-    Round next(ship.vessel_register, ship.outside, round.catalogue());
+    Round next(ship.vessel_register, ship.ports.all(), round.catalogue());
     ASSERT_TRUE(next.load());
     next.goOnFrom(round);
     EXPECT_EQ(next.waiting(), 1u);
@@ -160,7 +160,7 @@ TEST_F(Busy, ARoundInPlaceOfAnotherGoesOnSaving) {
 TEST_F(Busy, ARoundInPlaceOfAnotherKnowsWhoRecords) {
     const FactId second = round.join("Ines Quillaran", "chief officer");
     round.setPerson(second);
-    Round next(ship.vessel_register, ship.outside, round.catalogue());
+    Round next(ship.vessel_register, ship.ports.all(), round.catalogue());
     ASSERT_TRUE(next.load());
     ASSERT_NE(next.person(), second);
     next.goOnFrom(round);
@@ -197,20 +197,20 @@ TEST_F(Busy, WhatTheSheetDidNotShowIsNotPutAside) {
     EXPECT_FALSE(round.saveWaiting());
     QTest::mouseClick(find<QPushButton>("put-aside"), Qt::LeftButton);
     test::settle(window);
-    ship.vessel_register.failure = Complaint{"register", "refused since", ""};
+    ship.vessel_register.failure = Error{"register", "refused since"};
     ship.vessel_register.failure_is = Register::Obstacle::Refused;
     EXPECT_FALSE(round.record(note("not shown")));
     ASSERT_EQ(round.refusedBatches().size(), 2u);
     QTest::mouseClick(find<QPushButton>("put-aside-confirm"), Qt::LeftButton);
     test::settle(window);
-    ASSERT_EQ(ship.outside.aside.size(), 1u);
-    EXPECT_EQ(ship.outside.aside[0].facts[0].stamp.id, known.stamp.id);
+    ASSERT_EQ(ship.ports.aside.size(), 1u);
+    EXPECT_EQ(ship.ports.aside[0].facts[0].stamp.id, known.stamp.id);
     ASSERT_EQ(round.waiting(), 1u);
     EXPECT_EQ(std::get<Note>(round.refusedBatches()[0]->facts[0].body).text, "not shown");
 }
 
 TEST_F(Busy, WhatIsSavedMeanwhileIsNotPutAside) {
-    ship.vessel_register.failure = Complaint{"register", "refused", ""};
+    ship.vessel_register.failure = Error{"register", "refused"};
     ship.vessel_register.failure_is = Register::Obstacle::Refused;
     EXPECT_FALSE(round.record(note("ajar")));
     QTest::mouseClick(find<QPushButton>("put-aside"), Qt::LeftButton);
@@ -219,7 +219,7 @@ TEST_F(Busy, WhatIsSavedMeanwhileIsNotPutAside) {
     ASSERT_TRUE(round.saveWaiting());
     QTest::mouseClick(find<QPushButton>("put-aside-confirm"), Qt::LeftButton);
     test::settle(window);
-    EXPECT_TRUE(ship.outside.aside.empty());
+    EXPECT_TRUE(ship.ports.aside.empty());
     EXPECT_TRUE(find<QLabel>("told")->text().contains("refused any more"));
     EXPECT_EQ(round.door("5-31")->evidence.notes.size(), 1u);
 }
@@ -231,7 +231,7 @@ TEST_F(Busy, WhatCannotBeKeptAsideStays) {
     EXPECT_FALSE(isShown("put-aside")) << "nobody knows yet that it is refused";
     EXPECT_FALSE(round.saveWaiting());
     EXPECT_TRUE(isShown("put-aside"));
-    ship.outside.keep_failure = Complaint{"register", "the disk is full", ""};
+    ship.ports.keep_failure = disk_full;
     EXPECT_FALSE(round.putRefusedAside({id}));
     EXPECT_EQ(round.waiting(), 1u);
     EXPECT_EQ(round.refusedBatches()[0]->facts[0].stamp.id, id);

@@ -14,8 +14,6 @@ using namespace latchround::ui;
 
 namespace {
 
-const Complaint disk_full{"register", "the disk is full", "Free some space."};
-
 struct Closing : SmallShipWindow {
     QWidget* shown(const char* name) {
         for (QWidget* each : window.findChildren<QWidget*>(name))
@@ -84,19 +82,19 @@ TEST_F(Closing, InMidRunItAsksAndThenStopsTheRun) {
 TEST_F(Closing, WhatWaitsIsKeptAndNeedsNoQuestion) {
     ship.vessel_register.failure = disk_full;
     (void)round.record(Note{walkdown, "5-31", "ajar"});
-    ASSERT_EQ(ship.outside.kept.size(), 1u);
+    ASSERT_EQ(ship.ports.kept.size(), 1u);
     EXPECT_TRUE(window.close());
 }
 
 TEST_F(Closing, WhatCanBeKeptNowhereIsAskedAbout) {
     ship.vessel_register.failure = disk_full;
-    ship.outside.keep_failure = disk_full;
+    ship.ports.keep_failure = disk_full;
     (void)round.record(Note{walkdown, "5-31", "ajar"});
     EXPECT_FALSE(round.isSafeToLeave());
     EXPECT_FALSE(window.close());
     press("close-not");
     ship.vessel_register.failure.reset();
-    ship.outside.keep_failure.reset();
+    ship.ports.keep_failure.reset();
     ASSERT_TRUE(round.saveWaiting());
     EXPECT_TRUE(window.close());
 }
@@ -122,14 +120,14 @@ TEST_F(Closing, WhatWasKeptIsTakenUpAndSaved) {
     (void)round.record(Note{walkdown, "5-31", "ajar"});
     (void)round.record(Note{walkdown, "5-31", "leaks"});
     ship.vessel_register.failure.reset();
-    Round next(ship.vessel_register, ship.outside, round.catalogue());
+    Round next(ship.vessel_register, ship.ports.all(), round.catalogue());
     ASSERT_TRUE(next.load());
-    next.takeUp(ship.outside.kept);
+    next.takeUp(ship.ports.kept);
     EXPECT_EQ(next.waiting(), 2u);
     EXPECT_EQ(next.door("5-31")->evidence.notes.size(), 0u);
     ASSERT_TRUE(next.saveWaiting());
     EXPECT_EQ(next.door("5-31")->evidence.notes.size(), 2u);
-    EXPECT_TRUE(ship.outside.kept.empty());
+    EXPECT_TRUE(ship.ports.kept.empty());
 }
 
 /// The register said that it was not saved, and it was.
@@ -138,14 +136,14 @@ TEST_F(Closing, WhatIsOnRecordAfterAllWaitsNoLonger) {
     (void)round.record(Note{walkdown, "5-31", "ajar"});
     (void)round.record(Note{walkdown, "5-31", "leaks"});
     ship.vessel_register.failure.reset();
-    ASSERT_TRUE(ship.vessel_register.record(ship.outside.kept.at(0).facts));
-    Round next(ship.vessel_register, ship.outside, round.catalogue());
+    ASSERT_TRUE(ship.vessel_register.record(ship.ports.kept.at(0).facts));
+    Round next(ship.vessel_register, ship.ports.all(), round.catalogue());
     ASSERT_TRUE(next.load());
     next.goOnFrom(round);
     EXPECT_EQ(next.waiting(), 1u);
-    Round later(ship.vessel_register, ship.outside, round.catalogue());
+    Round later(ship.vessel_register, ship.ports.all(), round.catalogue());
     ASSERT_TRUE(later.load());
-    later.takeUp(ship.outside.kept);
+    later.takeUp(ship.ports.kept);
     EXPECT_EQ(later.waiting(), 1u);
 }
 
@@ -156,18 +154,18 @@ TEST_F(Closing, APhotographIsOnRecordWithItsBytesAlone) {
     (void)round.recordPhotograph(
         Photograph{walkdown, "5-31", picture.sha256, picture.media_type, "sill", "", {}}, picture);
     ship.vessel_register.failure.reset();
-    ASSERT_EQ(ship.outside.kept.size(), 1u);
-    ASSERT_TRUE(ship.vessel_register.record(ship.outside.kept.at(0).facts));
-    Round next(ship.vessel_register, ship.outside, round.catalogue());
+    ASSERT_EQ(ship.ports.kept.size(), 1u);
+    ASSERT_TRUE(ship.vessel_register.record(ship.ports.kept.at(0).facts));
+    Round next(ship.vessel_register, ship.ports.all(), round.catalogue());
     ASSERT_TRUE(next.load());
-    next.takeUp(ship.outside.kept);
+    next.takeUp(ship.ports.kept);
     EXPECT_EQ(next.waiting(), 1u);
 }
 
 /// Where it was found it may not stay: it is safe only once it is kept anew.
 TEST_F(Closing, WhatIsTakenUpAndCannotBeKeptIsAskedAbout) {
     std::vector<WaitingBatch> kept{{{round.stamped(Note{walkdown, "5-31", "ajar"})}, {}}};
-    ship.outside.keep_failure = disk_full;
+    ship.ports.keep_failure = disk_full;
     round.takeUp(std::move(kept));
     EXPECT_FALSE(round.isSafeToLeave());
     EXPECT_FALSE(window.close());
@@ -178,16 +176,16 @@ TEST_F(Closing, ARefusedEntryHoldsUpNothingBehindIt) {
     ship.vessel_register.failure = disk_full;
     (void)round.record(Note{walkdown, "5-31", "ajar"});
     (void)round.record(Note{walkdown, "5-31", "leaks"});
-    std::vector<WaitingBatch> kept = ship.outside.kept;
+    std::vector<WaitingBatch> kept = ship.ports.kept;
     ship.vessel_register.failure.reset();
     Fact other = kept.front().facts.front(); // something else has its id by now
     std::get<Note>(other.body).text = "of another program";
     ship.vessel_register.put(other);
-    Round next(ship.vessel_register, ship.outside, round.catalogue());
+    Round next(ship.vessel_register, ship.ports.all(), round.catalogue());
     ASSERT_TRUE(next.load());
     next.takeUp(kept);
     EXPECT_FALSE(next.saveWaiting());
     EXPECT_EQ(next.waiting(), 1u);
-    EXPECT_EQ(ship.outside.kept.size(), 1u);
+    EXPECT_EQ(ship.ports.kept.size(), 1u);
     EXPECT_EQ(next.door("5-31")->evidence.notes.back().body.text, "leaks");
 }

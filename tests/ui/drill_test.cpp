@@ -100,7 +100,7 @@ TEST(DrillScreen, RecordsTheTrialsOnlyWhenTheyAreKept) {
     ship.begun();
     Round& round = ship.load();
     std::int64_t now_ns = 0;
-    ship.outside.steady_ns = [&] { return now_ns; };
+    ship.ports.steady_ns = [&] { return now_ns; };
     DrillScreen screen(round, 0.05);
     screen.resize(1280, 800);
     screen.show();
@@ -130,7 +130,7 @@ TEST(DrillScreen, RecordsTheTrialsOnlyWhenTheyAreKept) {
     ASSERT_EQ(ship.vessel_register.transactions.size(), 1u);
     const Fact& fact = ship.vessel_register.transactions.front().front();
     EXPECT_EQ(std::get<ThumbDrill>(fact.body).trials.size(), 40u);
-    EXPECT_EQ(ship.outside.cues, 0) << "who listens for an alarm must hear nothing else";
+    EXPECT_EQ(ship.ports.cues, 0) << "who listens for an alarm must hear nothing else";
     EXPECT_EQ(fact.stamp.person, ship.person);
     EXPECT_TRUE(round.drillTime());
     EXPECT_EQ(done.size(), 1);
@@ -139,18 +139,18 @@ TEST(DrillScreen, RecordsTheTrialsOnlyWhenTheyAreKept) {
 TEST(DrillScreen, LeavingKeepsNothingAndStopsTheSound) {
     SmallShip ship;
     ship.begun();
-    ship.outside.loudspeaker = true;
+    ship.ports.loudspeaker = true;
     Round& round = ship.load();
     DrillScreen screen(round, 0.05);
     screen.resize(1280, 800);
     screen.show();
     screen.enter();
     QTest::mouseClick(key(screen, "drill-begin"), Qt::LeftButton);
-    EXPECT_TRUE(QTest::qWaitFor([&] { return ship.outside.sounding; }, 5000));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return ship.ports.sounding; }, 5000));
     QSignalSpy done(&screen, &DrillScreen::done);
     QTest::keyClick(&screen, Qt::Key_Escape);
     EXPECT_EQ(done.size(), 1);
     screen.hide();
-    EXPECT_FALSE(ship.outside.sounding);
+    EXPECT_FALSE(ship.ports.sounding);
     EXPECT_TRUE(ship.vessel_register.transactions.empty());
 }

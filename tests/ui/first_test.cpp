@@ -108,15 +108,15 @@ TEST(FirstScreen, EachKeyGoesWhereItSays) {
 
 TEST(FirstScreen, RegisterTakenInCanBeOpenedAtOnce) {
     FirstStart start;
-    start.ship.outside.taken_in = "/vessels/mine.db";
+    start.ship.ports.taken_in = "/vessels/mine.db";
     start.press("first-take-in");
     start.press("register-open");
-    EXPECT_THAT(start.ship.outside.opened, ::testing::ElementsAre(QString("/vessels/mine.db")));
+    EXPECT_THAT(start.ship.ports.opened, ::testing::ElementsAre(QString("/vessels/mine.db")));
 }
 
 TEST(FirstScreen, RegisterThatDoesNotFitIsToldAndThePageStays) {
     FirstStart start;
-    start.ship.outside.taken_in_faults = {{"a.csv line 3", "no such deck", ""}};
+    start.ship.ports.taken_in_faults = {Error{place::line("a.csv", 3), "no such deck"}};
     start.press("first-take-in");
     EXPECT_NE(start.window.findChild<QWidget*>("register-faults"), nullptr);
     EXPECT_EQ(start.shown(), QString("first"));
@@ -126,10 +126,10 @@ TEST(FirstScreen, ChangesSizeAndGlovesAtOnceAndKeepsThem) {
     FirstStart start({1920, 1080});
     start.press("first-size-1");
     EXPECT_EQ(start.look.appearance().scale, 1.5);
-    EXPECT_EQ(start.ship.outside.settings["scale"], QString("1.5"));
+    EXPECT_EQ(start.ship.ports.settings["scale"], QString("1.5"));
     start.press("first-gloves-1");
     EXPECT_TRUE(start.look.appearance().sizes.gloves);
-    EXPECT_EQ(start.ship.outside.settings["gloves"], QString("1"));
+    EXPECT_EQ(start.ship.ports.settings["gloves"], QString("1"));
 }
 
 TEST(FirstScreen, SaysInTheSettingsThatItWasShown) {
@@ -137,9 +137,9 @@ TEST(FirstScreen, SaysInTheSettingsThatItWasShown) {
     Look look;
     Window window(ship.load(), look);
     EXPECT_EQ(window.findChild<FirstScreen*>(), nullptr); // not before it is asked for
-    EXPECT_TRUE(ship.outside.settings["first-run"].isEmpty());
+    EXPECT_TRUE(ship.ports.settings["first-run"].isEmpty());
     window.showFirst();
-    EXPECT_FALSE(ship.outside.settings["first-run"].isEmpty());
+    EXPECT_FALSE(ship.ports.settings["first-run"].isEmpty());
 }
 
 TEST(FirstScreen, NamesTheDangerAndWhoseRulesStandAbove) {

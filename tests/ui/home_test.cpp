@@ -200,7 +200,7 @@ TEST(HomeScreen, EveryWalkdownHasItsReport) {
     SmallShip ship;
     const FactId first = ship.begun();
     ship.ended(first);
-    ship.outside.advance(86400000);
+    ship.ports.advance(86400000);
     const FactId second = ship.begun();
     Shown shown(ship.load(), {800, 1280});
     QSignalSpy report(shown.home, &HomeScreen::reportAsked);
@@ -213,8 +213,9 @@ TEST(HomeScreen, EveryWalkdownHasItsReport) {
 
 TEST(HomeScreen, RegisterThatDoesNotFitShowsEveryFault) {
     SmallShip ship;
-    ship.outside.taken_in_faults = {{"a.csv line 3", "no such deck", ""},
-                                    {"a.csv line 9", "number twice", "Number each door once."}};
+    ship.ports.taken_in_faults = {
+        Error{place::line("a.csv", 3), "no such deck"},
+        Error{place::line("a.csv", 9), errors::recorded_twice("number 5-31")}};
     Shown shown(ship.load());
     press(key(*shown.home, "home-vessels"));
     press(key(shown.window, "take-in-register"));
@@ -223,16 +224,17 @@ TEST(HomeScreen, RegisterThatDoesNotFitShowsEveryFault) {
          part<QWidget>(shown.window, "register-faults").findChildren<QLabel*>())
         faults += fault->text();
     EXPECT_TRUE(faults.startsWith("a.csv line 3: no such deck"));
-    EXPECT_TRUE(faults.endsWith("a.csv line 9: number twice. Number each door once."));
+    EXPECT_TRUE(faults.endsWith(
+        "a.csv line 9: it is there twice (number 5-31). Leave one of the two out."));
 }
 
 TEST(HomeScreen, AnotherVesselIsOpenedByItsPlace) {
     SmallShip ship;
-    ship.outside.on_tablet = {{"Pale Widgeon", "12 doors, 2 zones", "here"}};
+    ship.ports.on_tablet = {{"Pale Widgeon", "12 doors, 2 zones", "here"}};
     Shown shown(ship.load());
     press(key(*shown.home, "home-vessels"));
     press(key(shown.window, "vessel-here"));
-    EXPECT_THAT(ship.outside.opened, ::testing::ElementsAre(QString("here")));
+    EXPECT_THAT(ship.ports.opened, ::testing::ElementsAre(QString("here")));
 }
 
 TEST(HomeScreen, FootNamesTheEditionAndWhatStandsAboveIt) {
@@ -257,16 +259,16 @@ TEST(HomeScreen, RegisterWithoutDoorsSaysSoAndOffersToTakeOneIn) {
     Arrangement empty = smallVessel();
     empty.doors.clear();
     MemoryRegister vessel_register{empty};
-    FakeOutside outside;
-    outside.taken_in = "/vessels/mine.db";
+    FakePorts ports;
+    ports.taken_in = "/vessels/mine.db";
     SmallShip other; // its catalogue
-    Round round(vessel_register, outside, other.load().catalogue());
+    Round round(vessel_register, ports.all(), other.load().catalogue());
     ASSERT_TRUE(round.load());
     Shown shown(round);
     EXPECT_TRUE(part<QLabel>(*shown.home, "walkdown-aim").text().contains("no doors yet"));
     press(key(*shown.home, "home-main"));
     press(key(shown.window, "register-open"));
-    EXPECT_THAT(outside.opened, ::testing::ElementsAre(QString("/vessels/mine.db")));
+    EXPECT_THAT(ports.opened, ::testing::ElementsAre(QString("/vessels/mine.db")));
 }
 
 TEST(HomeScreen, WithoutAWalkdownEveryCardSaysWhatIsNotThereYet) {

@@ -12,6 +12,7 @@
 #include "tests/ui/sample_grade.h"
 #include "ui/figures/band_gauge.h"
 #include "ui/keys/keypad.h"
+#include "ui/lists/two_line_model.h"
 #include "ui/lists/verdict_rows.h"
 #include "ui/words/claim_words.h"
 #include "ui/words/date_words.h"
@@ -64,8 +65,8 @@ TEST_P(Locales, MeasuredFiguresLimitsAndTheirRowsAreWrittenAlike) {
               QStringLiteral("%1 ± %2\u00a0m/s")
                   .arg(locale.toString(0.198, 'f', 3), locale.toString(0.007, 'f', 3)));
     EXPECT_TRUE(limitWords(*rate.requirement).contains(locale.toString(0.2, 'g', 6)));
-    VerdictRows rows;
-    rows.setRows({&rate});
+    TwoLineModel rows;
+    rows.setRows(verdictRows({&rate}));
     EXPECT_TRUE(rows.data(rows.index(0), Qt::DisplayRole)
                     .toString()
                     .contains(locale.toString(0.198, 'f', 3)));

@@ -4,8 +4,18 @@
 #include <fstream>
 #include <iterator>
 
+#include "core/error/exercise_errors.h"
 #include "core/planning/walk_order.h"
 #include "core/requirement/catalogue.h"
+#include "ui/ports/attempts.h"
+#include "ui/ports/clock.h"
+#include "ui/ports/documents.h"
+#include "ui/ports/flag_rules.h"
+#include "ui/ports/photographs.h"
+#include "ui/ports/settings.h"
+#include "ui/ports/signing.h"
+#include "ui/ports/sound.h"
+#include "ui/ports/waiting_store.h"
 
 namespace latchround::ui {
 
@@ -45,81 +55,205 @@ Door hinged(const std::string& number, const std::string& deck, const std::strin
 
 } // namespace
 
-FactId FakeOutside::newId() {
-    return m_ids.next(clock.utc_ms, {});
-}
+namespace {
 
-Result<std::optional<PickedPhotograph>> FakeOutside::photographFromFile(QWidget*) {
-    return picture;
-}
+/// A port that answers out of the fake's fields.
+template <class Port>
+struct Over : Port {
+    explicit Over(FakePorts& of)
+        : fake(of) {}
+    FakePorts& fake;
+};
 
-Result<std::optional<PickedPhotograph>> FakeOutside::photographFromCamera(QWidget*) {
-    return picture;
-}
+struct FakeClock : Over<Clock> {
+    using Over::Over;
+    Moment now() const override { return fake.clock; }
+    std::int64_t steadyNow_ns() const override { return fake.steady_ns(); }
+    FactId newId() override { return fake.newId(); }
+};
 
-Result<PaperMade> FakeOutside::makePaper(Paper paper, const FactId& walkdown, const QString& door,
-                                         const GoOn&) {
-    if (report_failure)
-        return tl::unexpected(*report_failure);
-    reports.push_back(walkdown);
-    papers.push_back(paper);
-    PaperMade made{QStringLiteral("/papers/") + QString::fromStdString(walkdown), std::nullopt};
-    if (paper)
-        made.made = ReportMade{walkdown, *paper, door.toStdString(), "e", {}, "", ""};
-    return made;
-}
+struct FakeSettings : Over<Settings> {
+    using Over::Over;
+    QString setting(const QString& name) const override {
+        const auto found = fake.settings.find(name);
+        return found == fake.settings.end() ? QString() : found->second;
+    }
+    void keepSetting(const QString& name, const QString& value) override {
+        fake.settings[name] = value;
+    }
+};
 
-Result<Fact> FakeOutside::signedWalkdown(const Fact& unsigned_fact) {
-    Fact fact = unsigned_fact;
-    std::get<WalkdownSigned>(fact.body).signature = std::string(128, 'a');
-    return fact;
-}
+struct FakeSound : Over<Sound> {
+    using Over::Over;
+    bool ready() override { return fake.loudspeaker; }
+    void soundAlarm(bool on) override { fake.sounding = on; }
+    void close() override { fake.sounding = false; }
+    void cueMark() override { ++fake.cues; }
+};
 
-Result<std::optional<QString>> FakeOutside::giveHandover(QWidget*, const QString& sealed_for,
-                                                         const GoOn&) {
-    given.push_back(sealed_for);
-    return std::optional(QStringLiteral("/handover.zip"));
-}
+struct FakePhotographs : Over<Photographs> {
+    using Over::Over;
+    Result<std::optional<PickedPhotograph>> fromFile(QWidget*) override { return fake.picture; }
+    bool hasCamera() const override { return fake.camera; }
+    Result<std::optional<PickedPhotograph>> fromCamera(QWidget*) override { return fake.picture; }
+};
 
-Done FakeOutside::takeHandover(const HandoverSeen&, const std::vector<Fact>& along, const GoOn&) {
-    taken.push_back(along);
-    return {};
-}
+struct FakeDocuments : Over<Documents> {
+    using Over::Over;
+    Result<PaperMade> make(Paper paper, const FactId& walkdown, const QString& door,
+                           const Progress&) override {
+        if (fake.report_failure)
+            return tl::unexpected(*fake.report_failure);
+        fake.reports.push_back(walkdown);
+        fake.papers.push_back(paper);
+        PaperMade made{QStringLiteral("/papers/") + QString::fromStdString(walkdown), std::nullopt};
+        if (paper)
+            made.made = ReportMade{walkdown, *paper, door.toStdString(), "e", {}, "", ""};
+        return made;
+    }
+    void show(const QString& path) override { fake.shown.push_back(path); }
+};
 
-Done FakeOutside::openVessel(const QString& place) {
-    if (open_failure)
-        return tl::unexpected(*open_failure);
-    opened.push_back(place);
-    return {};
-}
+struct FakeWaiting : Over<WaitingStore> {
+    using Over::Over;
+    Done keep(const std::vector<WaitingBatch>& waiting) override {
+        if (fake.keep_failure)
+            return tl::unexpected(*fake.keep_failure);
+        fake.kept = waiting;
+        return {};
+    }
+    Result<QString> putAside(const std::vector<WaitingBatch>& refused) override {
+        if (fake.keep_failure)
+            return tl::unexpected(*fake.keep_failure);
+        fake.aside.insert(fake.aside.end(), refused.begin(), refused.end());
+        return QStringLiteral("/vessel.db.aside.1");
+    }
+};
 
-Checked<std::optional<QString>> FakeOutside::takeInRegister(QWidget*, const GoOn&) {
-    if (!taken_in_faults.empty())
-        return tl::unexpected(taken_in_faults);
-    return taken_in;
-}
+struct FakeSigning : Over<Signing> {
+    using Over::Over;
+    Result<Fact> sign(const Fact& unsigned_fact) override {
+        Fact fact = unsigned_fact;
+        std::get<WalkdownSigned>(fact.body).signature = std::string(128, 'a');
+        return fact;
+    }
+    SignatureHolds check(const Recorded<WalkdownSigned>&) override { return {true, 7, 2, {}}; }
+    Result<QString> ownKey() override { return QStringLiteral("0123"); }
+};
 
-Checked<std::optional<QString>> FakeOutside::takeInFlagRules(QWidget*) {
-    if (!taken_in_faults.empty())
-        return tl::unexpected(taken_in_faults);
-    if (taken_in)
-        flag = *taken_in;
-    return taken_in;
-}
+struct FakeHandovers : Over<Handovers> {
+    using Over::Over;
+    Result<std::optional<QString>> give(QWidget*, const QString& sealed_for,
+                                        const Progress&) override {
+        fake.given.push_back(sealed_for);
+        return std::optional(QStringLiteral("/handover.zip"));
+    }
+    Checked<std::optional<HandoverSeen>> lookAt(QWidget*, const Progress&) override {
+        return fake.seen;
+    }
+    Done take(const HandoverSeen&, const std::vector<Fact>& along, const Progress&) override {
+        fake.taken.push_back(along);
+        return {};
+    }
+};
 
-Done FakeOutside::leaveFlagRules() {
-    flag.clear();
-    return {};
-}
+struct FakeVessels : Over<Vessels> {
+    using Over::Over;
+    std::vector<VesselOnTablet> others() const override { return fake.on_tablet; }
+    Done open(const QString& place) override {
+        if (fake.open_failure)
+            return tl::unexpected(*fake.open_failure);
+        fake.opened.push_back(place);
+        return {};
+    }
+    Checked<std::optional<QString>> takeIn(QWidget*, const Progress&) override {
+        if (!fake.taken_in_faults.empty())
+            return tl::unexpected(fake.taken_in_faults);
+        return fake.taken_in;
+    }
+};
 
-QString FakeOutside::setting(const QString& name) const {
-    const auto found = settings.find(name);
-    return found == settings.end() ? QString() : found->second;
-}
+struct FakeExercises : Over<Exercises> {
+    using Over::Over;
+    std::vector<ExerciseOffered> offered() const override { return fake.offered; }
+    Checked<std::optional<QString>> takeIn(QWidget*) override { return fake.taken_in; }
+    Done begin(const QString& place, const QString& word) override {
+        if (fake.right_word && word != *fake.right_word)
+            return tl::unexpected(Error{{}, errors::word_does_not_open()});
+        fake.practised.emplace_back(place, word);
+        return {};
+    }
+    std::optional<ExerciseUnfinished> unfinished() const override { return fake.broken_off; }
+    Done goOn(const QString& word) override {
+        fake.gone_on.push_back(word);
+        return {};
+    }
+    Done putAside() override {
+        fake.broken_off.reset();
+        return {};
+    }
+};
 
-void FakeOutside::keepSetting(const QString& name, const QString& value) {
-    settings[name] = value;
-}
+struct FakeAttempts : Over<Attempts> {
+    using Over::Over;
+    Result<std::vector<practice::Attempt>> finished() const override { return fake.finished; }
+    Done keep(const practice::Attempt& attempt) override {
+        fake.finished.push_back(attempt);
+        return {};
+    }
+};
+
+struct FakeFlagRules : Over<FlagRules> {
+    using Over::Over;
+    QString flag() const override { return fake.flag; }
+    Checked<std::optional<QString>> takeIn(QWidget*) override {
+        if (!fake.taken_in_faults.empty())
+            return tl::unexpected(fake.taken_in_faults);
+        if (fake.taken_in)
+            fake.flag = *fake.taken_in;
+        return fake.taken_in;
+    }
+    Done leave() override {
+        fake.flag.clear();
+        return {};
+    }
+};
+
+} // namespace
+
+struct FakePorts::Each {
+    explicit Each(FakePorts& fake)
+        : clock(fake)
+        , settings(fake)
+        , sound(fake)
+        , photographs(fake)
+        , documents(fake)
+        , attempts(fake)
+        , waiting(fake)
+        , signing(fake)
+        , handovers(fake)
+        , vessels(fake)
+        , exercises(fake)
+        , flag_rules(fake) {}
+    FakeClock clock;
+    FakeSettings settings;
+    FakeSound sound;
+    FakePhotographs photographs;
+    FakeDocuments documents;
+    FakeAttempts attempts;
+    FakeWaiting waiting;
+    FakeSigning signing;
+    FakeHandovers handovers;
+    FakeVessels vessels;
+    FakeExercises exercises;
+    FakeFlagRules flag_rules;
+};
+
+FakePorts::FakePorts()
+    : m_each(std::make_shared<Each>(*this))
+    , m_ports{&m_each->clock,     &m_each->settings, &m_each->sound,     &m_each->photographs,
+              &m_each->documents, &m_each->attempts, &m_each->waiting,   &m_each->signing,
+              &m_each->handovers, &m_each->vessels,  &m_each->exercises, &m_each->flag_rules} {}
 
 Arrangement smallVessel() {
     Arrangement vessel;
@@ -148,16 +282,16 @@ Arrangement smallVessel() {
 }
 
 SmallShip::SmallShip() {
-    person = outside.newId();
+    person = ports.newId();
     Fact joins;
-    joins.stamp = {person, outside.now(), person, "tablet-test", std::nullopt};
+    joins.stamp = {person, ports.now(), person, "tablet-test", std::nullopt};
     joins.body = PersonJoined{"Maren Tollefsby", "surveyor"};
     vessel_register.put(std::move(joins));
 }
 
 FactId SmallShip::put(FactBody body) {
     Fact fact;
-    fact.stamp = {outside.newId(), outside.now(), person, "tablet-test", std::nullopt};
+    fact.stamp = {ports.newId(), ports.now(), person, "tablet-test", std::nullopt};
     fact.body = std::move(body);
     const FactId id = fact.stamp.id;
     vessel_register.put(std::move(fact));
@@ -191,7 +325,7 @@ void SmallShip::ended(const FactId& walkdown) {
 }
 
 Round& SmallShip::load() {
-    round = std::make_unique<Round>(vessel_register, outside, shippedCatalogue());
+    round = std::make_unique<Round>(vessel_register, ports.all(), shippedCatalogue());
     if (const Done loaded = round->load(); !loaded)
         round.reset();
     return *round;

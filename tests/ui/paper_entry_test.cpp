@@ -155,12 +155,12 @@ TEST_F(PaperEntry, WhatIsTypedIsOfWhoWalkedThenAndSaysWhoTypedIt) {
     const std::int64_t day_ms = 86'400'000;
     const std::int64_t minute_ms = 60'000;
     EXPECT_EQ(last().stamp.when.utc_ms,
-              ship.outside.clock.utc_ms - day_ms + (14 * 60 + 32 - 10 * 60 - 42) * minute_ms);
+              ship.ports.clock.utc_ms - day_ms + (14 * 60 + 32 - 10 * 60 - 42) * minute_ms);
     const Fact& note = ship.vessel_register.transactions.back().back();
     ASSERT_TRUE(std::holds_alternative<Note>(note.body));
     EXPECT_EQ(std::get<Note>(note.body).text, "Typed in from a paper form by Maren Tollefsby.");
     EXPECT_EQ(note.stamp.person, ship.person);
-    EXPECT_EQ(note.stamp.when, ship.outside.clock);
+    EXPECT_EQ(note.stamp.when, ship.ports.clock);
     QTest::keyClick(&door(), Qt::Key_Y);
     EXPECT_EQ(ship.vessel_register.transactions.back().size(), 1U) << "the note comes once";
     // Each of them is a tap of its own for undo.
@@ -189,8 +189,8 @@ TEST_F(PaperEntry, WhoTypesInTakesBackNoTapOfTheWalkers) {
     const auto tap = ship.round->tapToTakeBack("5-31");
     ASSERT_TRUE(tap);
     ASSERT_TRUE(ship.round->undo(*tap));
-    EXPECT_LT(last().stamp.when.utc_ms - ship.outside.clock.utc_ms, 1000);
-    EXPECT_GE(last().stamp.when.utc_ms, ship.outside.clock.utc_ms) << "it is taken back now";
+    EXPECT_LT(last().stamp.when.utc_ms - ship.ports.clock.utc_ms, 1000);
+    EXPECT_GE(last().stamp.when.utc_ms, ship.ports.clock.utc_ms) << "it is taken back now";
     EXPECT_FALSE(ship.round->tapToTakeBack("5-31"));
 }
 
@@ -225,7 +225,7 @@ TEST_F(PaperEntry, EndsWhenTheDoorIsLeft) {
     EXPECT_FALSE(key("from-paper").isChecked());
     ASSERT_TRUE(ship.round->record(Note{ship.round->walkdown()->id, "5-31", "seen"}));
     EXPECT_EQ(last().stamp.person, ship.person);
-    EXPECT_LT(std::abs(last().stamp.when.utc_ms - ship.outside.clock.utc_ms), 1000);
+    EXPECT_LT(std::abs(last().stamp.when.utc_ms - ship.ports.clock.utc_ms), 1000);
 }
 
 TEST_F(PaperEntry, TheHeelOnTheFormIsOfThatDoorAlone) {

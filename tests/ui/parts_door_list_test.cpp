@@ -51,14 +51,14 @@ TEST(DoorList, MarkingTheCurrentDoorChoosesNothing) {
 }
 
 TEST(DoorList, NewGradeRepaintsOneRow) {
-    DoorListModel model;
-    const QAbstractItemModelTester tester(&model,
+    DoorListView list;
+    const QAbstractItemModelTester tester(list.model(),
                                           QAbstractItemModelTester::FailureReportingMode::Fatal);
-    model.setEntries(threeDoors());
-    QSignalSpy changed(&model, &DoorListModel::dataChanged);
-    model.setVerdict("5-32", Verdict::Satisfactory);
-    model.setVerdict("5-32", Verdict::Satisfactory);
-    model.setVerdict("no such door", Verdict::Satisfactory);
+    list.setEntries(threeDoors());
+    QSignalSpy changed(list.model(), &QAbstractItemModel::dataChanged);
+    list.setVerdict("5-32", Verdict::Satisfactory);
+    list.setVerdict("5-32", Verdict::Satisfactory);
+    list.setVerdict("no such door", Verdict::Satisfactory);
     ASSERT_EQ(changed.count(), 1);
     EXPECT_EQ(changed[0][0].toModelIndex().row(), 1);
 }

@@ -8,6 +8,7 @@
 #include "tests/passing_time.h"
 #include "tests/ui/print_to.h"
 #include "tests/ui/sample_grade.h"
+#include "ui/lists/two_line_model.h"
 #include "ui/lists/verdict_list.h"
 #include "ui/lists/verdict_rows.h"
 #include "ui/words/grade_words.h"
@@ -84,10 +85,10 @@ TEST(VerdictList, HeadCountsWhatIsOpen) {
 
 TEST(VerdictRows, KeepTheRulesOfAModel) {
     const SampleGrade sample;
-    VerdictRows rows;
+    TwoLineModel rows;
     const QAbstractItemModelTester tester(&rows,
                                           QAbstractItemModelTester::FailureReportingMode::Fatal);
-    rows.setRows(askedWorstFirst(sample.grade));
+    rows.setRows(verdictRows(askedWorstFirst(sample.grade)));
     EXPECT_EQ(rows.rowCount(), 5);
     rows.setRows({});
     EXPECT_EQ(rows.rowCount(), 0);

@@ -226,7 +226,7 @@ TEST(PlanScreen, FailingRegisterKeepsTheWalkdownWaitingAndTheScreenStays) {
     QSignalSpy begun(&plan, &PlanScreen::begun);
     planning.toBrief();
     planning.readOutAll();
-    planning.ship.vessel_register.failure = Complaint{"register", "the disk is full", "Make room."};
+    planning.ship.vessel_register.failure = disk_full;
     planning.press("begin");
     EXPECT_EQ(begun.size(), 0);
     EXPECT_EQ(planning.ship.round->waiting(), 1U);
@@ -248,7 +248,7 @@ TEST(PlanScreen, WaitingWalkdownSavedElsewhereBegins) {
     QSignalSpy begun(&plan, &PlanScreen::begun);
     planning.toBrief();
     planning.readOutAll();
-    planning.ship.vessel_register.failure = Complaint{"register", "the disk is full", ""};
+    planning.ship.vessel_register.failure = disk_full;
     planning.press("begin");
     planning.ship.vessel_register.failure.reset();
     ASSERT_TRUE(planning.ship.round->saveWaiting());
@@ -258,7 +258,7 @@ TEST(PlanScreen, WaitingWalkdownSavedElsewhereBegins) {
 TEST(PlanScreen, PersonThatCouldNotBeSavedIsNotLost) {
     Planning planning;
     planning.open();
-    planning.ship.vessel_register.failure = Complaint{"register", "the disk is full", ""};
+    planning.ship.vessel_register.failure = disk_full;
     planning.press("add-person");
     QTest::keyClicks(planning.window.findChild<QLineEdit*>("person-name"), "Sunniva Brask");
     planning.pick("master");

@@ -3,6 +3,7 @@
 #include <QLineEdit>
 #include <QSignalSpy>
 
+#include "core/error/exercise_errors.h"
 #include "practice_hands.h"
 #include "ui/frames/sheet.h"
 #include "ui/keys/row_pager.h"
@@ -22,8 +23,8 @@ using ::testing::Not;
 TEST(PracticeScreen, ExercisesStandFromTheFirstToTheExam) {
     SmallShip ship;
     Round& round = ship.load();
-    ship.outside.offered = sampleExercises();
-    std::ranges::reverse(ship.outside.offered);
+    ship.ports.offered = sampleExercises();
+    std::ranges::reverse(ship.ports.offered);
     Shown<PracticeScreen> shown(round);
     QStringList names;
     for (const QWidget* row : part<RowPager>(*shown.screen, "exercises").rows())
@@ -38,19 +39,19 @@ TEST(PracticeScreen, ExercisesStandFromTheFirstToTheExam) {
 TEST(PracticeScreen, AnOpenExerciseBeginsByOneTap) {
     SmallShip ship;
     Round& round = ship.load();
-    ship.outside.offered = sampleExercises();
+    ship.ports.offered = sampleExercises();
     Shown<PracticeScreen> shown(round);
     press(key(*shown.screen, "practise-easy"));
-    EXPECT_THAT(ship.outside.practised, ElementsAre(std::pair(QString("easy"), QString())));
+    EXPECT_THAT(ship.ports.practised, ElementsAre(std::pair(QString("easy"), QString())));
 }
 
 TEST(PracticeScreen, ASealedOneAsksForTheWordAndHidesWhatIsTyped) {
     SmallShip ship;
     Round& round = ship.load();
-    ship.outside.offered = sampleExercises();
+    ship.ports.offered = sampleExercises();
     Shown<PracticeScreen> shown(round);
     press(key(*shown.screen, "practise-exam"));
-    EXPECT_TRUE(ship.outside.practised.empty());
+    EXPECT_TRUE(ship.ports.practised.empty());
     auto& word = part<QLineEdit>(shown.window, "exercise-word");
     EXPECT_EQ(word.echoMode(), QLineEdit::Password);
     EXPECT_FALSE(key(shown.window, "exercise-open").isEnabled());
@@ -58,8 +59,7 @@ TEST(PracticeScreen, ASealedOneAsksForTheWordAndHidesWhatIsTyped) {
     press(key(shown.window, "exercise-word-seen"));
     EXPECT_EQ(word.echoMode(), QLineEdit::Normal);
     press(key(shown.window, "exercise-open"));
-    EXPECT_THAT(ship.outside.practised,
-                ElementsAre(std::pair(QString("exam"), QString("barnacle"))));
+    EXPECT_THAT(ship.ports.practised, ElementsAre(std::pair(QString("exam"), QString("barnacle"))));
     settle();
     EXPECT_EQ(shown.window.findChild<Sheet*>(), nullptr);
 }
@@ -67,32 +67,22 @@ TEST(PracticeScreen, ASealedOneAsksForTheWordAndHidesWhatIsTyped) {
 TEST(PracticeScreen, ASealedOneThatWasBrokenOffAsksForTheWordAgain) {
     SmallShip ship;
     Round& round = ship.load();
-    ship.outside.offered = sampleExercises();
-    ship.outside.broken_off = ExerciseUnfinished{ship.outside.offered.back(), ship.outside.now()};
-    ship.outside.broken_off->exercise.is_sealed = true;
+    ship.ports.offered = sampleExercises();
+    ship.ports.broken_off = ExerciseUnfinished{ship.ports.offered.back(), ship.ports.now()};
+    ship.ports.broken_off->exercise.is_sealed = true;
     Shown<PracticeScreen> shown(round);
     QTest::keyClicks(&part<QLineEdit>(shown.window, "exercise-word"), "barnacle");
     press(key(shown.window, "exercise-open"));
-    EXPECT_THAT(ship.outside.gone_on, ElementsAre(QString("barnacle")));
+    EXPECT_THAT(ship.ports.gone_on, ElementsAre(QString("barnacle")));
     settle();
     EXPECT_EQ(shown.window.findChild<Sheet*>(), nullptr);
 }
 
 TEST(PracticeScreen, AWrongWordIsToldAndCanBeTypedAgain) {
-    struct Refusing : FakeOutside {
-        Done practise(const QString&, const QString& word) override {
-            if (word == "barnacle")
-                return FakeOutside::practise("exam", word);
-            return tl::unexpected(
-                Complaint{"", "This is not the word it was sealed with", "Ask the instructor."});
-        }
-    };
     SmallShip ship;
-    Refusing outside;
-    outside.offered = sampleExercises();
-    Round round(ship.vessel_register, outside, ship.load().catalogue());
-    ASSERT_TRUE(round.load());
-    Shown<PracticeScreen> shown(round);
+    ship.ports.offered = sampleExercises();
+    ship.ports.right_word = "barnacle";
+    Shown<PracticeScreen> shown(ship.load());
     press(key(*shown.screen, "practise-exam"));
     auto& word = part<QLineEdit>(shown.window, "exercise-word");
     QTest::keyClicks(&word, "limpet");
@@ -103,7 +93,7 @@ TEST(PracticeScreen, AWrongWordIsToldAndCanBeTypedAgain) {
     ASSERT_TRUE(word.isVisible());
     word.setText("barnacle");
     press(key(shown.window, "exercise-open"));
-    EXPECT_EQ(outside.practised.size(), 1u);
+    EXPECT_EQ(ship.ports.practised.size(), 1u);
 }
 
 TEST(PracticeScreen, NothingToPractiseAndNobodyWhoDidIsSaid) {
@@ -120,8 +110,8 @@ TEST(PracticeScreen, AnExerciseTakenInStandsAmongTheOthers) {
     SmallShip ship;
     Round& round = ship.load();
     Shown<PracticeScreen> shown(round);
-    ship.outside.offered = sampleExercises();
-    ship.outside.taken_in = "Exam of November";
+    ship.ports.offered = sampleExercises();
+    ship.ports.taken_in = "Exam of November";
     press(key(*shown.screen, "take-in-exercise"));
     EXPECT_EQ(part<RowPager>(*shown.screen, "exercises").rows().size(), 4u);
     EXPECT_EQ(text(shown.window, "told"), "Exam of November");
@@ -131,12 +121,12 @@ TEST(PracticeScreen, ProgressAddsUpWhatOnePersonDid) {
     SmallShip ship;
     ship.begun();
     Round& round = ship.load();
-    ship.outside.offered = sampleExercises();
-    ship.outside.finished = sampleAttempts("Maren Tollefsby");
+    ship.ports.offered = sampleExercises();
+    ship.ports.finished = sampleAttempts("Maren Tollefsby");
     practice::Attempt other = sampleAttempts("Osk Vandermeer").front();
     other.title = "One bulkhead";
     other.percent = 12;
-    ship.outside.finished.push_back(other);
+    ship.ports.finished.push_back(other);
     Shown<PracticeScreen> shown(round);
     // Who records stands first, though somebody else practised later.
     EXPECT_TRUE(key(*shown.screen, "practice-person-0").isChecked());
@@ -162,8 +152,8 @@ TEST(PracticeScreen, KeysAreInReachInEveryShape) {
     SmallShip ship;
     ship.begun();
     Round& round = ship.load();
-    ship.outside.offered = sampleExercises();
-    ship.outside.finished = sampleAttempts("Maren Tollefsby");
+    ship.ports.offered = sampleExercises();
+    ship.ports.finished = sampleAttempts("Maren Tollefsby");
     for (const bool gloves : {false, true})
         for (const QSize size : shapes) {
             Shown<PracticeScreen> shown(round, size, gloves);
@@ -268,7 +258,7 @@ TEST(PracticeOffer, FiguresOfTheSamePersonAreTakenOnceAndNothingElse) {
     SmallShip ship;
     ship.begun();
     Round& round = ship.load();
-    ship.outside.finished = sampleAttempts("Maren Tollefsby");
+    ship.ports.finished = sampleAttempts("Maren Tollefsby");
     Shown<DrillScreen> shown(round);
     auto& use = key(*shown.screen, "use-practice");
     ASSERT_TRUE(use.isVisible());
@@ -282,15 +272,15 @@ TEST(PracticeOffer, FiguresOfTheSamePersonAreTakenOnceAndNothingElse) {
     ASSERT_EQ(ship.vessel_register.transactions.front().size(), 1u);
     const Fact& fact = ship.vessel_register.transactions.front().front();
     EXPECT_EQ(std::get<ThumbDrill>(fact.body),
-              practice::drillFrom(ship.outside.finished, "Maren Tollefsby"));
+              practice::drillFrom(ship.ports.finished, "Maren Tollefsby"));
     EXPECT_TRUE(round.thumb().own(Cue::LeafStops));
     shown.screen->enter();
     EXPECT_FALSE(use.isVisible());
     // Another exercise later, and it is offered again.
-    ship.outside.advance(86400000);
-    practice::Attempt later = ship.outside.finished.front();
-    later.ended = ship.outside.clock;
-    ship.outside.finished.push_back(later);
+    ship.ports.advance(86400000);
+    practice::Attempt later = ship.ports.finished.front();
+    later.ended = ship.ports.clock;
+    ship.ports.finished.push_back(later);
     shown.screen->enter();
     EXPECT_TRUE(use.isVisible());
 }
@@ -299,11 +289,11 @@ TEST(PracticeOffer, IsNotMadeToOthersNorOfTooFewMarks) {
     SmallShip ship;
     ship.begun();
     Round& round = ship.load();
-    ship.outside.finished = sampleAttempts("Osk Vandermeer");
+    ship.ports.finished = sampleAttempts("Osk Vandermeer");
     Shown<DrillScreen> shown(round);
     EXPECT_FALSE(key(*shown.screen, "use-practice").isVisible());
-    ship.outside.finished = {sampleAttempts("Maren Tollefsby").front()};
-    ship.outside.finished.front().delays.resize(std::size_t(least_trials) - 1);
+    ship.ports.finished = {sampleAttempts("Maren Tollefsby").front()};
+    ship.ports.finished.front().delays.resize(std::size_t(least_trials) - 1);
     shown.screen->enter();
     EXPECT_FALSE(key(*shown.screen, "use-practice").isVisible());
 }

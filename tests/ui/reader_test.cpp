@@ -63,7 +63,7 @@ TEST_F(Reader, IsNotOfferedToBeginAWalkdown) {
 }
 
 TEST_F(Reader, IsNotOfferedToBeginTheFirstEither) {
-    ship.outside.settings["first-run"] = "shown";
+    ship.ports.settings["first-run"] = "shown";
     const Shown shown(ship, look);
     EXPECT_FALSE(shown.key("home-main")->isEnabled());
 }

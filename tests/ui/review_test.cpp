@@ -115,7 +115,7 @@ TEST(ReviewScreen, PassesNothingOnWhileATapWaits) {
     ship.ended(walkdown);
     Round& round = ship.load();
     Shown shown(round);
-    ship.vessel_register.failure = Complaint{"register", "the disk is full", ""};
+    ship.vessel_register.failure = disk_full;
     (void)round.record(UpkeepDone{"closers", {}});
     const auto told = [&] { return shown.part<QLabel>(QStringLiteral("told")).text(); };
     const auto closeSheets = [&] {
@@ -126,16 +126,16 @@ TEST(ReviewScreen, PassesNothingOnWhileATapWaits) {
     shown.press("review-papers");
     shown.press("paper-survey");
     EXPECT_THAT(told().toStdString(), ::testing::HasSubstr("not saved yet"));
-    EXPECT_TRUE(ship.outside.papers.empty());
+    EXPECT_TRUE(ship.ports.papers.empty());
     closeSheets();
     shown.press("review-papers");
     shown.press("paper-form");
-    EXPECT_EQ(ship.outside.papers, std::vector{blank_form}) << "it rests on nothing recorded";
+    EXPECT_EQ(ship.ports.papers, std::vector{blank_form}) << "it rests on nothing recorded";
     closeSheets();
     shown.press("review-hand-over");
     shown.press("hand-give");
     EXPECT_THAT(told().toStdString(), ::testing::HasSubstr("not saved yet"));
-    EXPECT_TRUE(ship.outside.given.empty());
+    EXPECT_TRUE(ship.ports.given.empty());
     closeSheets();
     shown.press("review-sign");
     shown.press("sign-inspector");
@@ -149,7 +149,8 @@ TEST(ReviewScreen, ASignatureThatIsSavedInAMomentIsNotCalledUnsigned) {
     ship.ended(walkdown);
     Round& round = ship.load();
     Shown shown(round);
-    ship.vessel_register.failure = Complaint{"register", "another program is writing", ""};
+    ship.vessel_register.failure =
+        Error{place::this_register(), errors::not_saved(errors::somebody_is_writing())};
     ship.vessel_register.failure_is = Register::Obstacle::Busy;
     shown.press("review-sign");
     shown.press("sign-inspector");
@@ -233,7 +234,7 @@ TEST(ReviewScreen, APhotographOfTheWorkBelongsToTheRectification) {
     const FactId found = writtenUp(ship);
     const FactId mended = ship.put(Rectification{found, "closer adjusted", "Ove Brandlund"});
     // SHA-256 of the one byte, by sha256sum.
-    ship.outside.picture =
+    ship.ports.picture =
         PickedPhotograph{{std::byte{1}},
                          "4bf5122f344554c53bde2ebb8cd2b7e3d1600ad631c385a5d7cce23c7785459a",
                          "image/png"};
@@ -287,7 +288,7 @@ TEST(ReviewScreen, AsksWhoWorksBeforeAnythingCanBeRecorded) {
 TEST(ReviewScreen, ADifferenceIsDecidedWithAReason) {
     SmallShip ship;
     const FactId walkdown = failing(ship);
-    Fact other{{ship.outside.newId(), ship.outside.now(), ship.person, "tablet-2", {}},
+    Fact other{{ship.ports.newId(), ship.ports.now(), ship.person, "tablet-2", {}},
                Observation{walkdown, "7-02", "self-closing", Side::None, Answer::Yes}};
     ship.vessel_register.put(other);
     Round& round = ship.load();
@@ -323,7 +324,7 @@ TEST(ReviewScreen, ComparesTheLastTwoWalkdowns) {
     SmallShip ship;
     const FactId first = failing(ship);
     ship.ended(first);
-    ship.outside.advance(86'400'000);
+    ship.ports.advance(86'400'000);
     const FactId second = ship.begun();
     ship.put(Observation{second, "7-02", "self-closing", Side::None, Answer::Yes});
     ship.put(Observation{second, "5-40", "no-hook", Side::None, Answer::No});

@@ -23,10 +23,10 @@ TEST(Round, ShowsNothingAsRecordedThatIsNotSaved) {
     SmallShip ship;
     const FactId walkdown = ship.begun();
     Round& round = ship.load();
-    ship.vessel_register.failure = Complaint{"register", "the disk is full", "Free some space."};
+    ship.vessel_register.failure = disk_full;
     EXPECT_FALSE(round.record(path(walkdown, Answer::Yes)));
     EXPECT_EQ(round.waiting(), 1u);
-    EXPECT_EQ(round.whyWaiting().what, "the disk is full");
+    EXPECT_EQ(round.whyWaiting(), disk_full);
     EXPECT_TRUE(round.door("5-31")->evidence.observations.empty());
 }
 
@@ -34,7 +34,7 @@ TEST(Round, SavesWhatWaitedInItsOrderOnceItCan) {
     SmallShip ship;
     const FactId walkdown = ship.begun();
     Round& round = ship.load();
-    ship.vessel_register.failure = Complaint{"register", "the disk is full", ""};
+    ship.vessel_register.failure = disk_full;
     (void)round.record(path(walkdown, Answer::Yes));
     (void)round.record(path(walkdown, Answer::No));
     EXPECT_FALSE(round.saveWaiting());
@@ -66,7 +66,7 @@ TEST(Round, NothingOvertakesWhatWaits) {
     SmallShip ship;
     const FactId walkdown = ship.begun();
     Round& round = ship.load();
-    ship.vessel_register.failure = Complaint{"register", "the disk is full", ""};
+    ship.vessel_register.failure = disk_full;
     (void)round.record(path(walkdown, Answer::Yes));
     ship.vessel_register.failure.reset();
     EXPECT_FALSE(round.record(path(walkdown, Answer::No)));

@@ -30,7 +30,7 @@ using Tasks = std::vector<practice::DoorTask>;
 /// An exercise over the practice vessel, on a clock that stands until it is moved.
 struct Rehearsal {
     MemoryRegister vessel_register{given::practiceVessel()};
-    FakeOutside outside;
+    FakePorts ports;
     FactId person;
     std::int64_t now_ns = 100 * second_ns;
     std::unique_ptr<Round> round;
@@ -38,15 +38,15 @@ struct Rehearsal {
 
     explicit Rehearsal(Tasks tasks)
         : stage(exerciseOf(std::move(tasks)), given::practiceVessel(), 11) {
-        outside.steady_ns = [this] { return now_ns; };
-        outside.loudspeaker = true;
+        ports.steady_ns = [this] { return now_ns; };
+        ports.loudspeaker = true;
         person = put(PersonJoined{"Maren Tollefsby", "surveyor"});
         WalkdownBegun plan;
         for (const Door& door : given::practiceVessel().doors)
             plan.doors.push_back(door.number);
         plan.control_station = "bridge";
         put(std::move(plan));
-        round = std::make_unique<Round>(vessel_register, outside, builtInCatalogue().value());
+        round = std::make_unique<Round>(vessel_register, ports.all(), builtInCatalogue().value());
         EXPECT_TRUE(round->load());
     }
     static practice::Exercise exerciseOf(Tasks tasks) {
@@ -58,8 +58,8 @@ struct Rehearsal {
     }
     FactId put(FactBody body) {
         Fact fact;
-        const FactId id = outside.newId();
-        fact.stamp = {id, outside.now(), person.empty() ? id : person, "tablet-test", std::nullopt};
+        const FactId id = ports.newId();
+        fact.stamp = {id, ports.now(), person.empty() ? id : person, "tablet-test", std::nullopt};
         fact.body = std::move(body);
         vessel_register.put(std::move(fact));
         return id;
@@ -111,15 +111,15 @@ TEST(LiveScene, AlarmIsHeardAndSeenWhileItSoundsAndTheLeafMovesByItself) {
     scene.show();
     scene.setReady("P-01", Release::Remote, RunKind::Closing);
     const auto* view = scene.findChild<SceneView*>();
-    EXPECT_FALSE(play.outside.sounding);
+    EXPECT_FALSE(play.ports.sounding);
     click(scene, "work-release");
     play.pass(play.stage.truth("P-01").station_takes_s + 1);
     scene.refresh();
-    EXPECT_TRUE(play.outside.sounding);
+    EXPECT_TRUE(play.ports.sounding);
     EXPECT_TRUE(view->accessibleDescription().contains("alarm on"));
     play.pass(60);
     scene.refresh();
-    EXPECT_FALSE(play.outside.sounding);
+    EXPECT_FALSE(play.ports.sounding);
     EXPECT_EQ(view->accessibleDescription(), "The leaf is home");
 }
 
@@ -131,9 +131,9 @@ TEST(LiveScene, HiddenItIsSilent) {
     click(scene, "work-release");
     play.pass(play.stage.truth("P-01").station_takes_s + 1);
     scene.refresh();
-    ASSERT_TRUE(play.outside.sounding);
+    ASSERT_TRUE(play.ports.sounding);
     scene.hide();
-    EXPECT_FALSE(play.outside.sounding);
+    EXPECT_FALSE(play.ports.sounding);
 }
 
 TEST(LiveScene, StopHoldsTheLeafAndTheRunIsKept) {

@@ -88,12 +88,12 @@ TEST_F(SettingsKeys, SizeLightGlovesAndMotionAreObeyedAndKept) {
     press(*window, "scale-200");
     EXPECT_EQ(look.appearance().scale, 2.0);
     EXPECT_EQ(look.appearance().sizes.target, 120);
-    EXPECT_EQ(ship.outside.settings["scale"], "2");
+    EXPECT_EQ(ship.ports.settings["scale"], "2");
     press(*window, "gloves-on");
     EXPECT_EQ(look.appearance().sizes.target, 120); // a glove does not grow with the text
-    EXPECT_EQ(ship.outside.settings["gloves"], "1");
+    EXPECT_EQ(ship.ports.settings["gloves"], "1");
     press(*window, "light-night");
-    EXPECT_EQ(ship.outside.settings["light"], "2");
+    EXPECT_EQ(ship.ports.settings["light"], "2");
     press(*window, "calm-on");
     EXPECT_TRUE(look.appearance().calm_motion);
     press(*window, "scale-100");
@@ -103,21 +103,21 @@ TEST_F(SettingsKeys, SizeLightGlovesAndMotionAreObeyedAndKept) {
 TEST_F(SettingsKeys, QuietIsKept) {
     openSettings();
     press(*window, "quiet-on");
-    EXPECT_EQ(ship.outside.settings["quiet"], "1");
+    EXPECT_EQ(ship.ports.settings["quiet"], "1");
     press(*window, "quiet-off");
-    EXPECT_EQ(ship.outside.settings["quiet"], "");
+    EXPECT_EQ(ship.ports.settings["quiet"], "");
 }
 
 TEST_F(SettingsKeys, LanguageAndUnitsAskForAWindowMadeAnew) {
     QSignalSpy anew(window.get(), &Window::madeAnewAsked);
     openSettings();
     press(*window, "units-us");
-    EXPECT_EQ(ship.outside.settings["units"], "us");
+    EXPECT_EQ(ship.ports.settings["units"], "us");
     EXPECT_EQ(anew.size(), 1);
     press(*window, "settings-language");
     EXPECT_FALSE(shown(*window, "language-").isEnabled()); // in use
     press(*window, "language-fr");
-    EXPECT_EQ(ship.outside.settings["language"], "fr");
+    EXPECT_EQ(ship.ports.settings["language"], "fr");
     EXPECT_EQ(anew.size(), 2);
 }
 

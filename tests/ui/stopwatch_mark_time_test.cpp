@@ -48,7 +48,7 @@ struct SlowWindow : testing::Test {
     StopwatchScreen screen{round};
 
     void SetUp() override {
-        ship.outside.steady_ns = [this] { return now_ns; };
+        ship.ports.steady_ns = [this] { return now_ns; };
         screen.resize(1280, 800);
         ASSERT_TRUE(screen.begin("5-31", Release::LetGo, RunKind::Closing));
         screen.show();

@@ -83,7 +83,7 @@ TEST_F(Timing, KeyIsNamedForTheNextEventAndOnlyAfterTheMarkIsSaved) {
 TEST_F(Timing, AMarkThatIsNotSavedKeepsTheKeyAndIsSavedLater) {
     ASSERT_TRUE(screen.begin("5-31", Release::LetGo, RunKind::Closing));
     press(key(), 10);
-    ship.vessel_register.failure = Complaint{"register", "the disk is full", "Free some space."};
+    ship.vessel_register.failure = disk_full;
     press(key(), 12000);
     EXPECT_EQ(key()->nameLine(), "Not saved");
     EXPECT_FALSE(key()->isEnabled());
@@ -107,7 +107,7 @@ TEST_F(Timing, StopBeforeTheFirstMarkIsOnRecordToo) {
 /// The first mark of a run that cannot be saved, and then Stop.
 TEST_F(Timing, StopWithTheFirstMarkNotYetSavedBeginsTheRunOnce) {
     ASSERT_TRUE(screen.begin("5-31", Release::LetGo, RunKind::Closing));
-    ship.vessel_register.failure = Complaint{"register", "the disk is full", "Free some space."};
+    ship.vessel_register.failure = disk_full;
     press(key(), 10);
     QTest::mousePress(screen.findChild<QPushButton*>("stop"), Qt::LeftButton);
     EXPECT_EQ(round.waiting(), 2u);
@@ -122,7 +122,7 @@ TEST_F(Timing, StopWithTheFirstMarkNotYetSavedBeginsTheRunOnce) {
 TEST_F(Timing, StopStaysStoppedOnTheScreenThoughItCannotBeSaved) {
     ASSERT_TRUE(screen.begin("5-31", Release::LetGo, RunKind::Closing));
     press(key(), 10);
-    ship.vessel_register.failure = Complaint{"register", "the disk is full", "Free some space."};
+    ship.vessel_register.failure = disk_full;
     QTest::mousePress(screen.findChild<QPushButton*>("stop"), Qt::LeftButton);
     EXPECT_FALSE(key()->isVisible());
     EXPECT_FALSE(screen.findChild<QPushButton*>("stop")->isEnabled());
@@ -141,7 +141,7 @@ TEST_F(Timing, StopStaysStoppedOnTheScreenThoughItCannotBeSaved) {
 TEST_F(Timing, AReasonForStoppingIsKeptWhileNothingCanBeSaved) {
     ASSERT_TRUE(screen.begin("5-31", Release::LetGo, RunKind::Closing));
     press(key(), 10);
-    ship.vessel_register.failure = Complaint{"register", "the disk is full", "Free some space."};
+    ship.vessel_register.failure = disk_full;
     QTest::mousePress(screen.findChild<QPushButton*>("stop"), Qt::LeftButton);
     emit screen.findChild<RunResult*>()->reasonPicked("someone in the way");
     ship.vessel_register.failure.reset();
@@ -250,12 +250,12 @@ TEST_F(Timing, SpaceMarksAndEscapeStopsByKeyboardAlone) {
 
 TEST_F(Timing, EachMarkIsAnsweredByACueOnceItIsSaved) {
     ASSERT_TRUE(screen.begin("5-31", Release::LetGo, RunKind::Closing));
-    EXPECT_EQ(ship.outside.cues, 0);
+    EXPECT_EQ(ship.ports.cues, 0);
     press(key(), 10);
-    EXPECT_EQ(ship.outside.cues, 1);
-    ship.vessel_register.failure = Complaint{"register", "the disk is full", "Free some space."};
+    EXPECT_EQ(ship.ports.cues, 1);
+    ship.vessel_register.failure = disk_full;
     press(key(), 12000);
-    EXPECT_EQ(ship.outside.cues, 1) << "a mark that is not on disk must not sound like one that is";
+    EXPECT_EQ(ship.ports.cues, 1) << "a mark that is not on disk must not sound like one that is";
 }
 
 TEST_F(Timing, StopAndTakeBackAreNoMarksAndGiveNoCue) {
@@ -263,7 +263,7 @@ TEST_F(Timing, StopAndTakeBackAreNoMarksAndGiveNoCue) {
     press(key(), 10);
     QTest::mouseClick(screen.findChild<QPushButton*>("take-back"), Qt::LeftButton);
     QTest::mousePress(screen.findChild<QPushButton*>("stop"), Qt::LeftButton);
-    EXPECT_EQ(ship.outside.cues, 1);
+    EXPECT_EQ(ship.ports.cues, 1);
 }
 
 TEST(CautionScreen, ArmsOnlyWhenAllAreConfirmedAndShowsTheWholeGroup) {

@@ -56,14 +56,12 @@ void tap(Round& round, const FactId& walkdown) {
 
 Done takeBack(Round& round, const QString& door = {}) {
     const std::optional<Tap> tap = round.tapToTakeBack(door);
-    return tap ? round.undo(*tap)
-               : tl::unexpected(Complaint{"undo", "there is nothing to take back", ""});
+    return tap ? round.undo(*tap) : tl::unexpected(Error{"undo", "there is nothing to take back"});
 }
 
 Done putBack(Round& round, const QString& door = {}) {
     const std::optional<Tap> tap = round.tapToPutBack(door);
-    return tap ? round.undo(*tap)
-               : tl::unexpected(Complaint{"undo", "there is nothing to put back", ""});
+    return tap ? round.undo(*tap) : tl::unexpected(Error{"undo", "there is nothing to put back"});
 }
 
 } // namespace
@@ -150,7 +148,7 @@ TEST(UndoRound, NotWhileSomethingWaitsAndNotLostWhereItCannotBeSaved) {
     const FactId walkdown = ship.begun();
     Round& round = ship.load();
     ASSERT_TRUE(round.record(Note{walkdown, "5-31", "first"}));
-    ship.vessel_register.failure = Complaint{"register", "the disk is full", ""};
+    ship.vessel_register.failure = disk_full;
     EXPECT_FALSE(takeBack(round));
     EXPECT_TRUE(round.tapToTakeBack());
     EXPECT_EQ(round.door("5-31")->evidence.notes.size(), 1U);
@@ -168,10 +166,10 @@ TEST(UndoRound, SaysWhenSomethingWasLastOnDisk) {
     const FactId walkdown = ship.begun();
     Round& round = ship.load();
     EXPECT_FALSE(round.savedAt());
-    ship.vessel_register.failure = Complaint{"register", "the disk is full", ""};
+    ship.vessel_register.failure = disk_full;
     (void)round.record(Note{walkdown, "5-31", "x"});
     EXPECT_FALSE(round.savedAt());
     ship.vessel_register.failure.reset();
     ASSERT_TRUE(round.saveWaiting());
-    EXPECT_EQ(round.savedAt()->utc_ms, ship.outside.clock.utc_ms);
+    EXPECT_EQ(round.savedAt()->utc_ms, ship.ports.clock.utc_ms);
 }

@@ -30,9 +30,9 @@ struct WaitingRun : Busy {
     }
     /// As at the next start of the program.
     std::unique_ptr<Round> startedAgain() {
-        auto next = std::make_unique<Round>(ship.vessel_register, ship.outside, round.catalogue());
+        auto next = std::make_unique<Round>(ship.vessel_register, ship.ports.all(), round.catalogue());
         EXPECT_TRUE(next->load());
-        next->takeUp(ship.outside.kept);
+        next->takeUp(ship.ports.kept);
         return next;
     }
     void expectComplete(const Round& of) {
@@ -98,7 +98,7 @@ TEST_F(WaitingRun, GoesOnOnceItsLastMarkIsTakenBackThoughThatWaits) {
 TEST_F(WaitingRun, CompletedByHandIsAskedAboutAgainOnceItsMarksAreSaved) {
     const FactId run = ship.put(RunStarted{walkdown, "5-32", RunKind::Closing, Release::Remote, 0});
     ship.put(Mark{run, MarkKind::AlarmOn, 1000, {}, InputDevice::Touch, {}});
-    Round next(ship.vessel_register, ship.outside, round.catalogue());
+    Round next(ship.vessel_register, ship.ports.all(), round.catalogue());
     ASSERT_TRUE(next.load());
     Window again(next, look);
     again.show();
@@ -135,7 +135,7 @@ TEST_F(WaitingRun, GoesOnThoughTheOtherWritesForLong) {
         sheet->close();
     test::settle(window);
     mark();
-    EXPECT_EQ(ship.outside.cues, 2);
+    EXPECT_EQ(ship.ports.cues, 2);
     letGo();
     ring();
     expectComplete(round);
@@ -143,7 +143,7 @@ TEST_F(WaitingRun, GoesOnThoughTheOtherWritesForLong) {
 
 TEST_F(WaitingRun, GoesOnWithMarksThatAreKeptWhileTheDiskIsFull) {
     arm();
-    ship.vessel_register.failure = Complaint{"register", "the disk is full", ""};
+    ship.vessel_register.failure = disk_full;
     mark();
     EXPECT_TRUE(isShown("not-saved"));
     EXPECT_TRUE(find<StopwatchScreen>("stopwatch-screen")->isRunning());
@@ -156,12 +156,12 @@ TEST_F(WaitingRun, GoesOnWithMarksThatAreKeptWhileTheDiskIsFull) {
 TEST_F(WaitingRun, CountsNoMarkThatIsKeptNowhere) {
     arm();
     hold();
-    ship.outside.keep_failure = Complaint{"register", "the disk is full", ""};
+    ship.ports.keep_failure = disk_full;
     mark();
     EXPECT_EQ(find<MarkKey>("mark")->nameLine(), "Not saved");
     EXPECT_FALSE(find<MarkKey>("mark")->isEnabled());
     EXPECT_FALSE(find<StopwatchScreen>("stopwatch-screen")->isRunning());
-    EXPECT_EQ(ship.outside.cues, 0);
+    EXPECT_EQ(ship.ports.cues, 0);
 }
 
 /// Several marks are saved one after another: meanwhile the key takes marks as before.
@@ -197,7 +197,7 @@ TEST_F(WaitingRun, LeavesTheKeyboardToTheMarkKey) {
     EXPECT_EQ(round.waiting(), 0u);
     EXPECT_EQ(changes.seen, 0);
     EXPECT_EQ(window.focusWidget(), key);
-    ship.outside.steady_ns = [later = steadyNow_ns() + 1'000'000'000] { return later; };
+    ship.ports.steady_ns = [later = steadyNow_ns() + 1'000'000'000] { return later; };
     QTest::keyClick(window.focusWidget(), Qt::Key_Space);
     EXPECT_EQ(round.door("5-32")->evidence.runs.at(0).marks.size(), 3u);
 }
@@ -205,13 +205,13 @@ TEST_F(WaitingRun, LeavesTheKeyboardToTheMarkKey) {
 TEST_F(WaitingRun, GivesTheKeyboardBackWithTheMarkKey) {
     arm();
     hold();
-    ship.outside.keep_failure = Complaint{"register", "the disk is full", ""};
+    ship.ports.keep_failure = disk_full;
     auto* key = find<MarkKey>("mark");
     key->setFocus();
     mark();
     ASSERT_FALSE(key->isEnabled());
     EXPECT_NE(window.focusWidget(), key);
-    ship.outside.keep_failure.reset();
+    ship.ports.keep_failure.reset();
     letGo();
     ring();
     EXPECT_TRUE(key->isEnabled());
@@ -240,7 +240,7 @@ TEST_F(WaitingRun, WithoutAnEndIsOfferedOnceItsMarksAreSaved) {
         return Mark{run, kind, ms, {}, InputDevice::Touch, {}};
     };
     ship.put(press(MarkKind::LeafMoves, 1000));
-    Round next(ship.vessel_register, ship.outside, round.catalogue());
+    Round next(ship.vessel_register, ship.ports.all(), round.catalogue());
     ASSERT_TRUE(next.load());
     next.takeUp({{{next.stamped(press(MarkKind::HalfWay, 4000))}, {}}});
     Window again(next, look);

@@ -17,6 +17,7 @@
 #include "app/handover/take.h"
 #include "tests/register/fault_vfs.h"
 #include "tests/ui/memory_register.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::walker {
 
@@ -28,13 +29,13 @@ const QString settings_vessel = QStringLiteral("vessel");
 template <class T>
 T must(Result<T> result) {
     if (!result)
-        throw std::runtime_error(inOneLine(result.error()));
+        throw std::runtime_error(ui::inOneLine(result.error()));
     return std::move(*result);
 }
 
 void must(const Done& done) {
     if (!done)
-        throw std::runtime_error(inOneLine(done.error()));
+        throw std::runtime_error(ui::inOneLine(done.error()));
 }
 
 const Catalogue& catalogue() {
@@ -255,7 +256,7 @@ std::vector<std::vector<Fact>> Tablet::kept(const QString& vessel) {
     std::vector<std::vector<Fact>> kept;
     WaitingFile::Read read = WaitingFile(vessel).read();
     if (read.fault)
-        throw std::runtime_error(inOneLine(*read.fault));
+        throw std::runtime_error(ui::inOneLine(*read.fault));
     const std::vector<Fact>& saved = onDisk(vessel);
     for (ui::WaitingBatch& batch : read.waiting)
         if (std::ranges::find(saved, batch.facts.front()) == saved.end())
@@ -289,8 +290,8 @@ std::string faultsOf(const QString& register_path) {
         ledger.add(std::move(fact));
     const RegisterCheck check = must(checkedRegister(*file, ledger));
     std::string faults;
-    for (const Complaint& fault : check.faults)
-        faults += inOneLine(fault) + "\n";
+    for (const Error& fault : check.faults)
+        faults += ui::inOneLine(fault) + "\n";
     return faults;
 }
 

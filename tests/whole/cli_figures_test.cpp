@@ -102,9 +102,9 @@ TEST_F(Cli, TrendReadsWhatSpreadsheetsSave) {
 TEST_F(Cli, TrendNamesEveryFaultByLineAndColumn) {
     const QString bad = put("bad.csv", "x,y\n1,2\n2,three\n3\n4,nan\n5,6\n");
     const std::string said = refusedWith({"trend", bad}, 3);
-    EXPECT_THAT(said, HasSubstr("line 3 column 2"));
+    EXPECT_THAT(said, HasSubstr("line 3, column 2"));
     EXPECT_THAT(said, HasSubstr("line 4"));
-    EXPECT_THAT(said, HasSubstr("line 5 column 2"));
+    EXPECT_THAT(said, HasSubstr("line 5, column 2"));
     refusedWith({"trend", put("two.csv", "1,2\n2,3\n")}, 1);
     refusedWith({"trend", put("same.csv", "1,2\n1,3\n1,4\n")}, 1);
     refusedWith({"trend", at("none.csv")}, 1);

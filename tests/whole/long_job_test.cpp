@@ -13,10 +13,12 @@
 #include "app/desktop/papers.h"
 #include "app/desktop/wall.h"
 #include "app/vessels/sample_vessel.h"
+#include "core/error/reading_errors.h"
+#include "core/error/register_errors.h"
 #include "tests/whole/hands.h"
+#include "ui/words/phrase_words.h"
 
 using namespace latchround;
-using testing::HasSubstr;
 
 namespace {
 
@@ -32,7 +34,7 @@ struct WhoWaits {
     int done = 0;
     int of = 0;
 
-    ui::GoOn goOn() {
+    Progress progress() {
         return [this](int now_done, int now_of) {
             EXPECT_LE(done, now_done) << "it never goes back";
             EXPECT_LE(now_done, now_of);
@@ -106,8 +108,8 @@ TEST_F(LongJobs, AStoppedPaperLeavesTheOneThatWasThere) {
     for (const ui::Paper paper :
          std::vector<ui::Paper>{ui::blank_form, ReportKind::Survey, ReportKind::WorkList}) {
         WhoWaits whole;
-        const auto made = desk.makePaper(paper, walkdown, {}, whole.goOn());
-        ASSERT_TRUE(made) << inOneLine(made.error());
+        const auto made = desk.ports().documents->make(paper, walkdown, {}, whole.progress());
+        ASSERT_TRUE(made) << ui::inOneLine(made.error());
         whole.expectThrough();
         const QByteArray before = bytesOf(made->path);
         EXPECT_TRUE(before.trimmed().endsWith("%%EOF"));
@@ -117,9 +119,10 @@ TEST_F(LongJobs, AStoppedPaperLeavesTheOneThatWasThere) {
             places = {whole.asked / 2}; // it takes longest, and goes the same way
         for (const int place : places) {
             WhoWaits waiting{place};
-            const auto stopped = desk.makePaper(paper, walkdown, {}, waiting.goOn());
+            const auto stopped =
+                desk.ports().documents->make(paper, walkdown, {}, waiting.progress());
             ASSERT_FALSE(stopped) << place;
-            EXPECT_THAT(stopped.error().what, HasSubstr("stopped as asked"));
+            EXPECT_EQ(stopped.error().what, errors::stopped_as_asked());
             waiting.expectStopped();
             EXPECT_EQ(bytesOf(made->path), before);
             EXPECT_EQ(files(), folder);
@@ -127,7 +130,7 @@ TEST_F(LongJobs, AStoppedPaperLeavesTheOneThatWasThere) {
         // Nor is there one where none was.
         ASSERT_TRUE(QFile::remove(made->path));
         WhoWaits waiting{whole.asked};
-        EXPECT_FALSE(desk.makePaper(paper, walkdown, {}, waiting.goOn()));
+        EXPECT_FALSE(desk.ports().documents->make(paper, walkdown, {}, waiting.progress()));
         EXPECT_FALSE(QFile::exists(made->path));
     }
 }
@@ -135,7 +138,7 @@ TEST_F(LongJobs, AStoppedPaperLeavesTheOneThatWasThere) {
 /// What is saved while it is made is not in it, and not said to be.
 TEST_F(LongJobs, APaperIsOfWhatWasOnRecordWhenItWasAskedFor) {
     const auto own = SqliteRegister::open(path).value();
-    ui::Round round(*own, desk, builtInCatalogue().value());
+    ui::Round round(*own, desk.ports(), builtInCatalogue().value());
     ASSERT_TRUE(round.load());
     FactId joined;
     const Progress somebodyJoins = [&](int, int) {
@@ -146,7 +149,7 @@ TEST_F(LongJobs, APaperIsOfWhatWasOnRecordWhenItWasAskedFor) {
     const auto made =
         paperOf(round, *own, {ReportKind::WorkList, round.walkdown()->id, {}, momentNow()},
                 Pace(somebodyJoins));
-    ASSERT_TRUE(made) << inOneLine(made.error());
+    ASSERT_TRUE(made) << ui::inOneLine(made.error());
     ASSERT_NE(round.ledger().find(joined), nullptr);
     ASSERT_FALSE(made->made->covers.empty());
     for (const Covered& covered : made->made->covers)
@@ -164,14 +167,14 @@ TEST_F(LongJobs, AStoppedImportMakesNoVesselAndChangesNone) {
         for (int stop_at = 1; stop_at < most_places; ++stop_at) {
             WhoWaits waiting{stop_at};
             choose(file);
-            const auto taken = desk.takeInRegister(desk.window(), waiting.goOn());
+            const auto taken = desk.ports().vessels->takeIn(desk.window(), waiting.progress());
             if (taken) {
                 EXPECT_GT(stop_at, 2) << "it was asked on its way";
                 waiting.expectThrough();
                 EXPECT_EQ(files() != folder, is_new);
                 break;
             }
-            ASSERT_THAT(taken.error().front().what, HasSubstr("stopped as asked"));
+            ASSERT_EQ(taken.error().front().what, errors::stopped_as_asked());
             waiting.expectStopped();
             EXPECT_EQ(files(), folder);
             EXPECT_EQ(issuesAt(path), issues);
@@ -184,16 +187,16 @@ TEST_F(LongJobs, AStoppedHandoverLeavesNoFile) {
     const QString file = elsewhere.filePath("all.zip");
     WhoWaits whole;
     choose(file);
-    ASSERT_TRUE(desk.giveHandover(desk.window(), {}, whole.goOn()));
+    ASSERT_TRUE(desk.ports().handovers->give(desk.window(), {}, whole.progress()));
     whole.expectThrough();
     const std::vector<Fact> facts = factsAt(path);
     ASSERT_TRUE(QFile::remove(file));
     for (const int place : WhoWaits::places(whole.asked)) {
         WhoWaits waiting{place};
         choose(file);
-        const auto given = desk.giveHandover(desk.window(), {}, waiting.goOn());
+        const auto given = desk.ports().handovers->give(desk.window(), {}, waiting.progress());
         ASSERT_FALSE(given) << place;
-        EXPECT_THAT(given.error().what, HasSubstr("stopped as asked"));
+        EXPECT_EQ(given.error().what, errors::stopped_as_asked());
         waiting.expectStopped();
         EXPECT_TRUE(QDir(elsewhere.path()).isEmpty());
         EXPECT_EQ(factsAt(path), facts);
@@ -201,9 +204,10 @@ TEST_F(LongJobs, AStoppedHandoverLeavesNoFile) {
 }
 
 TEST_F(LongJobs, AStoppedLookAndAStoppedTakingChangeNothing) {
+    const Phrase stopped_taking = errors::not_taken_in(errors::stopped());
     const QString file = elsewhere.filePath("from the bridge.zip");
     choose(file);
-    ASSERT_TRUE(desk.giveHandover(desk.window(), {}, {}));
+    ASSERT_TRUE(desk.ports().handovers->give(desk.window(), {}, {}));
     // Another tablet of the same vessel, which knows nothing yet.
     QTemporaryDir other;
     qputenv("LATCHROUND_DATA", other.path().toUtf8());
@@ -212,33 +216,35 @@ TEST_F(LongJobs, AStoppedLookAndAStoppedTakingChangeNothing) {
 
     WhoWaits whole_look;
     choose(file);
-    ASSERT_TRUE(desk.lookAtHandover(desk.window(), whole_look.goOn()));
+    ASSERT_TRUE(desk.ports().handovers->lookAt(desk.window(), whole_look.progress()));
     whole_look.expectThrough();
     for (const int place : WhoWaits::places(whole_look.asked)) {
         WhoWaits waiting{place};
         choose(file);
-        const auto seen = desk.lookAtHandover(desk.window(), waiting.goOn());
+        const auto seen = desk.ports().handovers->lookAt(desk.window(), waiting.progress());
         ASSERT_FALSE(seen) << place;
-        EXPECT_THAT(seen.error().front().what, HasSubstr("stopped as asked"));
+        EXPECT_THAT(seen.error().front().what,
+                    testing::AnyOf(errors::stopped_as_asked(), stopped_taking));
         waiting.expectStopped();
         EXPECT_EQ(factsAt(path), before);
     }
 
     const auto take = [&](WhoWaits& waiting) {
         choose(file);
-        const auto seen = desk.lookAtHandover(desk.window(), {});
+        const auto seen = desk.ports().handovers->lookAt(desk.window(), {});
         EXPECT_TRUE(seen && *seen && (*seen)->asks);
         const std::string device = SqliteRegister::open(path).value()->device();
-        const FactId person = desk.newId();
+        const FactId person = desk.clock().newId();
         const std::vector<Fact> along{
-            {{person, desk.now(), person, device, std::nullopt}, PersonJoined{"Mate", ""}},
-            {{desk.newId(), desk.now(), person, device, std::nullopt}, *(*seen)->asks}};
-        return desk.takeHandover(**seen, along, waiting.goOn());
+            {{person, desk.clock().now(), person, device, std::nullopt}, PersonJoined{"Mate", ""}},
+            {{desk.clock().newId(), desk.clock().now(), person, device, std::nullopt},
+             *(*seen)->asks}};
+        return desk.ports().handovers->take(**seen, along, waiting.progress());
     };
     WhoWaits taking{1};
     const Done first = take(taking);
     ASSERT_FALSE(first);
-    EXPECT_THAT(first.error().what, HasSubstr("stopped as asked"));
+    EXPECT_EQ(first.error().what, stopped_taking);
     EXPECT_EQ(factsAt(path), before);
     for (int stop_at = 2; stop_at < most_places; stop_at += 11) {
         WhoWaits waiting{stop_at};
@@ -248,7 +254,7 @@ TEST_F(LongJobs, AStoppedLookAndAStoppedTakingChangeNothing) {
             waiting.expectThrough();
             break;
         }
-        EXPECT_THAT(taken.error().what, HasSubstr("stopped as asked"));
+        EXPECT_EQ(taken.error().what, stopped_taking);
         waiting.expectStopped();
         ASSERT_EQ(factsAt(path), before) << stop_at;
         ASSERT_EQ(issuesAt(path), 1u);

@@ -61,7 +61,7 @@ TEST_F(OnceChecked, WhatIsOpened) {
     ASSERT_TRUE(desk.open(first));
     EXPECT_EQ(Asked::checks, 1);
     const QWidget* before = desk.window();
-    ASSERT_TRUE(desk.openVessel(second));
+    ASSERT_TRUE(desk.ports().vessels->open(second));
     hands::until([&] { return desk.window() != before; }, "the other vessel is shown");
     EXPECT_EQ(Asked::checks, 2);
 }
@@ -78,7 +78,7 @@ TEST_F(OnceChecked, ThoughItsWindowIsMadeAnew) {
 TEST_F(OnceChecked, AListOfVesselsAsksForNone) {
     ASSERT_TRUE(desk.open(first));
     const Asked asked;
-    const auto vessels = desk.vessels();
+    const auto vessels = desk.ports().vessels->others();
     ASSERT_EQ(vessels.size(), 1u);
     EXPECT_EQ(vessels[0].place, second);
     EXPECT_TRUE(vessels[0].detail.contains("doors")) << vessels[0].detail.toStdString();

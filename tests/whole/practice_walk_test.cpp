@@ -21,7 +21,7 @@ protected:
 
     void SetUp() override {
         Walk::SetUp();
-        desk.setSteadyClock([this] { return now_ns; });
+        desk.clock().setSteady([this] { return now_ns; });
         desk.setLot([this] { return lot; });
     }
 

@@ -13,6 +13,7 @@
 #include "tests/passing_time.h"
 #include "tests/whole/hands.h"
 #include "ui/frames/sheet.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround {
 
@@ -100,8 +101,8 @@ TEST_F(Reopening, ANewArrangementOfTheVesselOnTheScreenIsShownAtOnce) {
     ASSERT_TRUE(QFile::copy(
         QStringLiteral(LATCHROUND_SOURCE "/sample_vessels/vellis-lantern/register.csv"), csv));
     hands::chooseFileWhenAsked(desk.window(), csv);
-    const auto taken = desk.takeInRegister(desk.window(), {});
-    ASSERT_TRUE(taken) << inOneLine(taken.error().front());
+    const auto taken = desk.ports().vessels->takeIn(desk.window(), {});
+    ASSERT_TRUE(taken) << ui::inOneLine(taken.error().front());
     EXPECT_FALSE(*taken) << "there is nothing left to be opened";
     hands::until([&] { return desk.window() != before; }, "the vessel is opened anew");
 }
@@ -115,7 +116,7 @@ TEST_F(Reopening, NoNewIdComesBeforeOneThatWaits) {
     late.stamp.id = factIdOf(ahead.utc_ms, {});
     wait({{{late}, {}}});
     ASSERT_TRUE(desk.open(vessel));
-    EXPECT_GT(desk.newId(), late.stamp.id);
+    EXPECT_GT(desk.clock().newId(), late.stamp.id);
 }
 
 } // namespace latchround

@@ -12,7 +12,10 @@
 #include "app/desktop/waiting_file.h"
 #include "app/desktop/wall.h"
 #include "app/vessels/sample_vessel.h"
+#include "core/error/register_errors.h"
+#include "core/phrase/places.h"
 #include "hands.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround {
 
@@ -82,7 +85,7 @@ TEST_F(Waiting, ReadsBackWhatWasWrittenAndIsTakenAwayWithIt) {
          picture}};
     ASSERT_TRUE(kept.keep(waiting));
     const auto [back, fault] = kept.read();
-    ASSERT_FALSE(fault) << inOneLine(*fault);
+    ASSERT_FALSE(fault) << ui::inOneLine(*fault);
     ASSERT_EQ(back.size(), 2u);
     EXPECT_EQ(back[0].facts, waiting[0].facts);
     EXPECT_EQ(back[1].facts, waiting[1].facts);
@@ -155,7 +158,7 @@ TEST_F(Waiting, WhatCannotBeReadIsPutAsideAndSaid) {
     const auto read = kept.read();
     ASSERT_TRUE(read.fault);
     EXPECT_TRUE(read.waiting.empty());
-    EXPECT_THAT(inOneLine(*read.fault), testing::HasSubstr("line 1"));
+    EXPECT_THAT(ui::inOneLine(*read.fault), testing::HasSubstr("line 1"));
     EXPECT_EQ(bytesOf(file() + ".1"), "{\"id\": \n");
     EXPECT_FALSE(QFile::exists(file()));
 }
@@ -169,7 +172,7 @@ TEST_F(Waiting, WhatCanBeReadBesideABadLineStillWaits) {
     const auto bad_line = whole.left(whole.indexOf("{\"id\": \n")).count('\n') + 1;
     const auto read = WaitingFile(vessel).read();
     ASSERT_TRUE(read.fault);
-    EXPECT_THAT(inOneLine(*read.fault), testing::HasSubstr("line " + std::to_string(bad_line)));
+    EXPECT_THAT(ui::inOneLine(*read.fault), testing::HasSubstr("line " + std::to_string(bad_line)));
     ASSERT_EQ(read.waiting.size(), 2u);
     EXPECT_EQ(read.waiting[1].facts, batch(2).facts);
     EXPECT_EQ(bytesOf(file() + ".1"), "{\"id\": \n");
@@ -287,11 +290,13 @@ TEST_F(Waiting, AFileThatWasMovedAwayIsWrittenAnew) {
 
 TEST_F(Waiting, WhatIsRefusedGoesIntoAFileOfItsOwn) {
     ui::WaitingBatch refused = batch(1);
-    refused.refused = Complaint{"fact 1", "another fact has this id", "Record it anew."};
+    refused.refused = Error{place::fact("1"), errors::not_saved(errors::fact_id_taken())};
     const auto place = kept.putAside({refused});
-    ASSERT_TRUE(place) << inOneLine(place.error());
+    ASSERT_TRUE(place) << ui::inOneLine(place.error());
     EXPECT_EQ(*place, vessel + ".aside.1");
-    EXPECT_TRUE(bytesOf(*place).startsWith("refused fact 1: another fact has this id"));
+    EXPECT_TRUE(bytesOf(*place).startsWith(
+        "refused fact 1: another fact with this id is recorded already: NOT saved. Record a "
+        "correction under an id of its own.\n"));
     EXPECT_TRUE(bytesOf(*place).contains("Person 1"));
     EXPECT_EQ(*kept.putAside({refused}), vessel + ".aside.2") << "the first stays";
 }

@@ -3,6 +3,7 @@
 // by clicks on the real widgets with the window system's times made up, and what they say is looked
 // for in the register, on screen and in print.
 #include "tests/whole/walking.h"
+#include "ui/words/phrase_words.h"
 
 using namespace latchround;
 using namespace latchround::test;
@@ -64,8 +65,9 @@ TEST_F(Walk, ThreeDoorsFromRegisterToReport) {
 
     // In print.
     const Ledger ledger = ledgerOnDisk();
-    const auto printed = desk.makePaper(ReportKind::Survey, ledger.walkdowns().back().id, {}, {});
-    ASSERT_TRUE(printed) << inOneLine(printed.error());
+    const auto printed =
+        desk.ports().documents->make(ReportKind::Survey, ledger.walkdowns().back().id, {}, {});
+    ASSERT_TRUE(printed) << ui::inOneLine(printed.error());
     QProcess reader;
     reader.start("pdftotext", {"-layout", printed->path, "-"});
     ASSERT_TRUE(reader.waitForFinished());
@@ -127,7 +129,7 @@ TEST_F(Walk, APhotographFromAFileIsKeptAndPrinted) {
     const QImage read =
         QImage::fromData(reinterpret_cast<const uchar*>(bytes->data()), int(bytes->size()));
     EXPECT_EQ(read.size(), image.size());
-    const auto printed = desk.makePaper(ReportKind::Survey, walkdown, {}, {});
+    const auto printed = desk.ports().documents->make(ReportKind::Survey, walkdown, {}, {});
     ASSERT_TRUE(printed);
     QProcess reader;
     reader.start("pdfimages", {"-list", printed->path});
@@ -150,11 +152,12 @@ TEST_F(Walk, AFlagsOwnRulesAreTakenInAndLeftAgain) {
     hands::click(window(), "home-settings");
     hands::chooseFileWhenAsked(window(), rules);
     hands::click(window(), "flag-rules-take-in");
-    hands::until([&] { return desk.flagRules() == "Port of Skerry"; }, "the rules are in force");
+    hands::until([&] { return desk.ports().flag_rules->flag() == "Port of Skerry"; },
+                 "the rules are in force");
     EXPECT_THAT(edition(), HasSubstr("Order 7 of 2026 (Port of Skerry)"));
     hands::click(window(), "home-settings");
     hands::click(window(), "flag-rules-leave");
-    hands::until([&] { return desk.flagRules().isEmpty(); }, "the rules are left");
+    hands::until([&] { return desk.ports().flag_rules->flag().isEmpty(); }, "the rules are left");
     EXPECT_THAT(edition(), testing::Not(HasSubstr("Order 7")));
 }
 

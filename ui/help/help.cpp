@@ -5,9 +5,9 @@
 #include <QCoreApplication>
 
 #include "ui/words/catalogue_words.h"
-#include "ui/words/core_words.h"
 #include "ui/words/door_words.h"
 #include "ui/words/grade_words.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
 namespace {
@@ -140,7 +140,7 @@ Help helpForHeel() {
 }
 
 Help helpForCaution(const Caution& caution) {
-    return {coreWords(caution.question),
+    return {phraseWords(caution.question()),
             {{{},
               cautionHelp(caution.id),
               QCoreApplication::translate("Help", "Common practice. Local rules and the company's "

@@ -2,10 +2,9 @@
 
 #include <algorithm>
 
-#include <QGridLayout>
 #include <QPushButton>
 
-#include "ui/keys/key_grid.h"
+#include "ui/keys/flow_grid.h"
 #include "ui/look/touch_style.h"
 
 namespace latchround::ui {
@@ -16,11 +15,9 @@ ChoiceKeys::ChoiceKeys(const char* name, Many many, int at_once, QWidget* parent
     , m_many(many)
     , m_at_once(at_once)
     , m_more(new QPushButton(tr("More ›"), this))
-    , m_grid(new QGridLayout(this)) {
-    m_grid->setContentsMargins(0, 0, 0, 0);
+    , m_grid(new FlowGrid(this)) {
     m_more->setObjectName(m_name + QStringLiteral("-more"));
     setRole(*m_more, "plain");
-    m_more->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     connect(m_more, &QPushButton::clicked, this, [this] {
         m_first += m_at_once;
         if (m_first >= count())
@@ -40,7 +37,6 @@ void ChoiceKeys::setChoices(const QStringList& words) {
         key->setObjectName(QStringLiteral("%1-%2").arg(m_name).arg(i));
         key->setCheckable(true);
         setRole(*key, "choice");
-        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
         connect(key, &QPushButton::clicked, this, [this, i] { press(i); });
         m_keys.push_back(key);
         setWords(i, words[i]);
@@ -99,31 +95,25 @@ void ChoiceKeys::show() {
 
 void ChoiceKeys::arrange() {
     // On a narrow page two narrow columns rather than one wide one.
-    m_columns = std::clamp(int(width() / mm(width() < mm(80) ? 30 : 38)), 1, 4);
+    const int columns = FlowGrid::columnsOf(width(), mm(width() < mm(80) ? 30 : 38), 4);
     const bool all = count() <= m_at_once + 1;
+    const int first = all ? 0 : m_first;
     const int past = all ? count() : std::min(m_first + m_at_once, count());
-    const int height = heightOfKeys(m_keys, m_columns, width());
-    int place = 0;
+    FlowGrid::Keys shown;
     for (int i = 0; i < count(); ++i) {
-        const bool here = i >= (all ? 0 : m_first) && i < past && key(i)->isEnabled();
+        const bool here = i >= first && i < past && key(i)->isEnabled();
         key(i)->setVisible(here);
-        key(i)->setFixedHeight(height);
-        if (here) {
-            m_grid->addWidget(key(i), place / m_columns, place % m_columns);
-            ++place;
-        }
+        if (here)
+            shown.push_back(key(i));
     }
     m_more->setVisible(!all);
-    m_more->setFixedHeight(height);
     if (!all)
-        m_grid->addWidget(m_more, place / m_columns, place % m_columns);
-    for (int column = 0; column < 4; ++column)
-        m_grid->setColumnStretch(column, column < m_columns ? 1 : 0);
+        shown.push_back(m_more);
+    m_grid->place(shown, columns, FlowGrid::keyHeight(m_keys, columns, width()));
     updateGeometry();
 }
 
 void ChoiceKeys::lookChanged() {
-    m_grid->setSpacing(sizes().gap);
     arrange();
     Part::lookChanged();
 }

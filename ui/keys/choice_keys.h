@@ -9,10 +9,11 @@
 
 #include "ui/look/part.h"
 
-class QGridLayout;
 class QPushButton;
 
 namespace latchround::ui {
+
+class FlowGrid;
 
 class ChoiceKeys : public Part {
     Q_OBJECT
@@ -49,11 +50,10 @@ private:
     Many m_many;
     int m_at_once;
     int m_first = 0; ///< of the keys shown
-    int m_columns = 0;
     std::set<int> m_chosen;
     std::vector<QPushButton*> m_keys;
     QPushButton* m_more;
-    QGridLayout* m_grid;
+    FlowGrid* m_grid;
 };
 
 } // namespace latchround::ui

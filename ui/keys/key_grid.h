@@ -5,14 +5,11 @@
 
 #include "ui/look/part.h"
 
-class QGridLayout;
 class QPushButton;
 
 namespace latchround::ui {
 
-/// How high keys are that stand in so many columns over this width, px: all of one height, that of
-/// the longest words, and never less than a target. 0 where there are none.
-int heightOfKeys(const std::vector<QPushButton*>& keys, int columns, int width);
+class FlowGrid;
 
 class KeyGrid : public Part {
     Q_OBJECT
@@ -28,10 +25,8 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
-    QGridLayout* m_grid;
+    FlowGrid* m_grid;
     std::vector<QPushButton*> m_keys;
-    std::vector<QPushButton*> m_placed;
-    int m_columns = 0;
 };
 
 } // namespace latchround::ui

@@ -7,10 +7,11 @@
 
 #include "ui/look/part.h"
 
-class QGridLayout;
 class QPushButton;
 
 namespace latchround::ui {
+
+class FlowGrid;
 
 class PageTabs : public Part {
     Q_OBJECT
@@ -32,7 +33,7 @@ protected:
 private:
     void arrange();
 
-    QGridLayout* m_grid;
+    FlowGrid* m_grid;
     std::vector<QPushButton*> m_keys;
     int m_chosen = 0;
 };

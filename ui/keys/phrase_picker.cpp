@@ -1,21 +1,18 @@
 #include "ui/keys/phrase_picker.h"
 
-#include <algorithm>
-
-#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "ui/keys/key_grid.h"
+#include "ui/keys/flow_grid.h"
 #include "ui/look/touch_style.h"
 
 namespace latchround::ui {
 
 PhrasePicker::PhrasePicker(const QStringList& phrases, bool own_words, QWidget* parent)
     : Part(parent)
-    , m_grid(new QGridLayout)
+    , m_grid(new FlowGrid)
     , m_own(new QLineEdit(this))
     , m_use(new QPushButton(tr("Use"), this)) {
     setAccessibleName(tr("Phrases"));
@@ -58,11 +55,9 @@ void PhrasePicker::setPhrases(const QStringList& phrases) {
         key->setCheckable(true);
         key->setAccessibleName(phrase);
         key->setFont(font(TextSize::Body));
-        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed); // long phrases wrap
         connect(key, &QPushButton::clicked, this, [this, phrase] { pick(phrase); });
         m_keys.push_back(key);
     }
-    m_columns = 0;
     arrange();
 }
 
@@ -80,23 +75,10 @@ void PhrasePicker::pick(const QString& phrase) {
     emit picked(phrase);
 }
 
-int PhrasePicker::columnsFor(int width) const {
-    return width < mm(60) ? 1 : width < mm(140) ? 2 : 3;
-}
-
+/// Long phrases wrap; a third column comes late.
 void PhrasePicker::arrange() {
-    const int columns = columnsFor(width());
-    if (columns == m_columns && width() == m_arranged_for)
-        return;
-    m_columns = columns;
-    m_arranged_for = width();
-    const int height = heightOfKeys(m_keys, columns, width());
-    for (QPushButton* key : m_keys)
-        key->setFixedHeight(height);
-    for (std::size_t i = 0; i < m_keys.size(); ++i)
-        m_grid->addWidget(m_keys[i], int(i) / columns, int(i) % columns);
-    for (int column = 0; column < 3; ++column)
-        m_grid->setColumnStretch(column, column < columns ? 1 : 0);
+    const int columns = FlowGrid::columnsOf(width(), mm(30), width() < mm(140) ? 2 : 3);
+    m_grid->place(m_keys, columns, FlowGrid::keyHeight(m_keys, columns, width()));
 }
 
 void PhrasePicker::resizeEvent(QResizeEvent* event) {
@@ -105,10 +87,8 @@ void PhrasePicker::resizeEvent(QResizeEvent* event) {
 }
 
 void PhrasePicker::lookChanged() {
-    m_grid->setSpacing(sizes().gap);
     for (QPushButton* key : m_keys)
         key->setFont(font(TextSize::Body));
-    m_columns = 0;
     arrange();
     layout()->setSpacing(sizes().gap);
     Part::lookChanged();

@@ -5,11 +5,12 @@
 
 #include "ui/look/part.h"
 
-class QGridLayout;
 class QLineEdit;
 class QPushButton;
 
 namespace latchround::ui {
+
+class FlowGrid;
 
 class PhrasePicker : public Part {
     Q_OBJECT
@@ -33,16 +34,13 @@ protected:
 private:
     void arrange();
     void pick(const QString& phrase);
-    int columnsFor(int width) const;
 
     QStringList m_phrases;
     QString m_chosen;
-    QGridLayout* m_grid;
+    FlowGrid* m_grid;
     QLineEdit* m_own;
     QPushButton* m_use;
     std::vector<QPushButton*> m_keys;
-    int m_columns = 0;
-    int m_arranged_for = -1; ///< width
 };
 
 } // namespace latchround::ui

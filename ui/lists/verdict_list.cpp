@@ -1,11 +1,11 @@
 #include "ui/lists/verdict_list.h"
 
 #include <QHBoxLayout>
-#include <QListView>
 #include <QScrollBar>
 #include <QVBoxLayout>
 
 #include "ui/frames/list_touch.h"
+#include "ui/lists/two_line_list.h"
 #include "ui/lists/verdict_rows.h"
 #include "ui/look/lettering.h"
 #include "ui/ship/door_glyph.h"
@@ -14,13 +14,25 @@
 
 namespace latchround::ui {
 
+namespace {
+
+constexpr TwoLineStyle verdict_style{.glyph = {4.6, 5.4},
+                                     .before = 1,
+                                     .after = 1,
+                                     .above = 2,
+                                     .between = 0.4,
+                                     .lines = 0,
+                                     .from_top = true,
+                                     .coloured = true};
+
+} // namespace
+
 VerdictList::VerdictList(QWidget* parent)
     : Part(parent)
     , m_glyph(new DoorGlyph(Verdict::Untested, 13, this))
     , m_title(new Lettering({}, TextSize::Title, Ink::Plain, true, this))
     , m_count(new Lettering({}, TextSize::Body, Ink::Muted, false, this))
-    , m_view(new QListView(this))
-    , m_rows(new VerdictRows(this)) {
+    , m_view(new TwoLineList(verdict_style, this)) {
     auto* head = new QHBoxLayout;
     auto* words = new QVBoxLayout;
     words->addWidget(m_title);
@@ -32,12 +44,6 @@ VerdictList::VerdictList(QWidget* parent)
     layout->addLayout(head);
     layout->addWidget(m_view, 1);
 
-    m_view->setModel(m_rows);
-    m_view->setItemDelegate(new VerdictRowDelegate(m_view));
-    m_view->setFrameShape(QFrame::NoFrame);
-    m_view->setResizeMode(QListView::Adjust); // wrapped rows change height with the width
-    m_view->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_view->setSelectionMode(QAbstractItemView::SingleSelection);
     m_view->setObjectName(QStringLiteral("verdict-rows"));
     m_view->setAccessibleName(tr("What is asked of this door, worst first"));
     scrollByTouch(*m_view);
@@ -47,19 +53,24 @@ VerdictList::VerdictList(QWidget* parent)
     lookChanged();
 }
 
+QListView* VerdictList::rows() const {
+    return m_view;
+}
+
 void VerdictList::setGrade(const DoorGrade& grade) {
     const int place = m_view->verticalScrollBar()->value();
-    const int rows_before = m_rows->rowCount();
+    TwoLineModel& lines = m_view->rows();
+    const int rows_before = lines.rowCount();
     const QModelIndex current = m_view->currentIndex();
     const int row_before = current.isValid() ? current.row() : -1;
     m_glyph->setVerdict(grade.verdict);
     m_title->setText(verdictTitle(grade.verdict));
     m_title->setVerdictInk(grade.verdict);
     m_count->setText(countLine(grade));
-    m_rows->setRows(askedWorstFirst(grade));
-    if (m_rows->rowCount() == rows_before) {
+    lines.setRows(verdictRows(askedWorstFirst(grade)));
+    if (lines.rowCount() == rows_before) {
         if (row_before >= 0)
-            m_view->setCurrentIndex(m_rows->index(row_before));
+            m_view->setCurrentIndex(lines.index(row_before));
         m_view->verticalScrollBar()->setValue(place);
     }
     setAccessibleName(

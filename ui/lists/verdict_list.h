@@ -12,7 +12,7 @@ namespace latchround::ui {
 
 class DoorGlyph;
 class Lettering;
-class VerdictRows;
+class TwoLineList;
 
 class VerdictList : public Part {
     Q_OBJECT
@@ -25,7 +25,7 @@ public:
     /// The grade large; off where it stands beside the list already.
     void setGlyphShown(bool shown);
 
-    QListView* rows() const { return m_view; }
+    QListView* rows() const;
     QSize sizeHint() const override;
 
 signals:
@@ -39,8 +39,7 @@ private:
     DoorGlyph* m_glyph;
     Lettering* m_title;
     Lettering* m_count;
-    QListView* m_view;
-    VerdictRows* m_rows;
+    TwoLineList* m_view;
 };
 
 } // namespace latchround::ui

@@ -5,7 +5,11 @@
 #include <type_traits>
 #include <utility>
 
+#include "core/error/desktop_errors.h"
+#include "core/error/register_errors.h"
 #include "core/evidence/admission.h"
+#include "core/phrase/places.h"
+#include "ui/ports/signing.h"
 
 namespace latchround::ui {
 
@@ -23,9 +27,9 @@ bool changesWalkdowns(const Fact& fact, const Ledger& ledger) {
 
 } // namespace
 
-Round::Round(Register& vessel_register, Outside& outside, Catalogue catalogue)
+Round::Round(Register& vessel_register, const Ports& ports, Catalogue catalogue)
     : m_register(vessel_register)
-    , m_outside(outside)
+    , m_ports(ports)
     , m_catalogue(std::move(catalogue)) {
     connect(&m_again, &QTimer::timeout, this, &Round::tryAgain);
 }
@@ -143,7 +147,7 @@ Moment Round::freeMoment(Moment when) {
 }
 
 Fact Round::stamped(FactBody body) {
-    return {{m_outside.newId(), m_outside.now(), recorder(), m_register.device(), {}},
+    return {{m_ports.clock->newId(), m_ports.clock->now(), recorder(), m_register.device(), {}},
             std::move(body)};
 }
 
@@ -160,7 +164,7 @@ std::optional<Tap> Round::tapToPutBack(const QString& door) const {
 }
 
 Done Round::undo(const Tap& tap) {
-    const Moment now = freeMoment(m_outside.now());
+    const Moment now = freeMoment(m_ports.clock->now());
     std::vector<Fact> facts;
     for (const FactId& id : tap.facts) {
         facts.push_back(stamped(Undone{}));
@@ -174,10 +178,10 @@ Done Round::undo(const Tap& tap) {
 }
 
 Result<QString> Round::makePaper(Paper paper, const FactId& walkdown, const QString& door,
-                                 const GoOn& go_on) {
+                                 const Progress& progress) {
     if (const Done may = mayPassOn(); !may && paper != blank_form)
         return tl::unexpected(may.error());
-    const Result<PaperMade> made = m_outside.makePaper(paper, walkdown, door, go_on);
+    const Result<PaperMade> made = m_ports.documents->make(paper, walkdown, door, progress);
     if (!made)
         return tl::unexpected(made.error());
     if (made->made && !m_person.empty())
@@ -191,7 +195,7 @@ Done Round::sign(const FactId& walkdown, Capacity capacity) {
     WalkdownSigned body;
     body.walkdown = walkdown;
     body.capacity = capacity;
-    const Result<Fact> fact = m_outside.signedWalkdown(stamped(std::move(body)));
+    const Result<Fact> fact = m_ports.signing->sign(stamped(std::move(body)));
     if (!fact)
         return tl::unexpected(fact.error());
     return saveOrKeep({{*fact}, {}});
@@ -218,7 +222,7 @@ const Fact* Round::find(const FactId& id) const {
 }
 
 /// Asked before anything is saved, so that nothing waits which the register would never take.
-std::optional<Complaint> Round::refusalOfAny(const std::vector<Fact>& facts) const {
+std::optional<Error> Round::refusalOfAny(const std::vector<Fact>& facts) const {
     const auto among = [&](const FactId& id) -> std::optional<Fact> {
         for (const Fact& fact : facts)
             if (fact.stamp.id == id)
@@ -243,9 +247,7 @@ std::optional<Complaint> Round::refusalOfAny(const std::vector<Fact>& facts) con
             return refusal;
         const std::string* number = doorWalkedTo(fact.body);
         if (number && !door(QString::fromStdString(*number)))
-            return Complaint{"door " + *number,
-                             "it is not on the walkdown that is shown: NOT saved.",
-                             "Choose the door again."};
+            return Error{place::door(*number), errors::not_saved(errors::door_not_on_walkdown())};
     }
     return std::nullopt;
 }
@@ -262,7 +264,7 @@ Done Round::readAgain() {
 
 void Round::takeIn(const std::vector<Fact>& facts) {
     m_items.reset();
-    m_saved_at = m_outside.now();
+    m_saved_at = m_ports.clock->now();
     std::set<std::string> touched;
     bool walkdowns = false;
     for (const Fact& fact : facts) {

@@ -22,8 +22,12 @@
 #include "core/measure/thumb.h"
 #include "core/requirement/catalogue.h"
 #include "core/store/register.h"
+#include "ui/ports/clock.h"
+#include "ui/ports/documents.h"
+#include "ui/ports/photographs.h"
+#include "ui/ports/ports.h"
+#include "ui/ports/waiting_store.h"
 #include "ui/round/on_paper.h"
-#include "ui/round/outside.h"
 
 namespace latchround::ui {
 
@@ -37,12 +41,13 @@ struct Entry {
 class Round : public QObject {
     Q_OBJECT
 public:
-    Round(Register& vessel_register, Outside& outside, Catalogue catalogue);
+    Round(Register& vessel_register, const Ports& ports, Catalogue catalogue);
 
     /// Reads the register; call once before anything else.
     Done load();
 
-    Outside& outside() const { return m_outside; }
+    const Ports& ports() const { return m_ports; }
+    Clock& clock() const { return *m_ports.clock; }
     const Arrangement& arrangement() const { return m_arrangement; }
     const Ledger& ledger() const { return m_ledger; }
     const Catalogue& catalogue() const { return m_catalogue; }
@@ -52,11 +57,13 @@ public:
     /// It has not ended, whoever writes in it.
     bool goesOn() const { return m_walkdown && !m_walkdown->end; }
     /// It has not ended, and this program may write in it.
-    bool isUnderWay() const { return goesOn() && otherWriter().isEmpty(); }
+    bool isUnderWay() const { return goesOn() && !isReadOnly(); }
     /// This program may begin another.
-    bool mayBegin() const { return !goesOn() && otherWriter().isEmpty(); }
+    bool mayBegin() const { return !goesOn() && !isReadOnly(); }
     /// Who writes in the register in place of this program; empty: nobody does.
-    QString otherWriter() const { return QString::fromStdString(m_register.otherWriter()); }
+    const Phrase& otherWriter() const { return m_register.otherWriter(); }
+    /// Somebody does: here the vessel is only shown.
+    bool isReadOnly() const { return !otherWriter().empty(); }
     /// Takes in what another writer has added since.
     Done readAgain();
     /// Doors of that walkdown in the order of the walk.
@@ -94,7 +101,7 @@ public:
     double heel_deg() const;
     void setHeel(double degrees);
 
-    FactId newId() { return m_outside.newId(); }
+    FactId newId() { return m_ports.clock->newId(); }
     /// A number nobody chose: the end of a fresh id.
     std::uint32_t chance();
 
@@ -105,7 +112,7 @@ public:
     /// Makes a paper of this vessel, and keeps what it was made from. Only a blank form is made
     /// while something waits to be saved.
     Result<QString> makePaper(Paper paper, const FactId& walkdown, const QString& door = {},
-                              const GoOn& go_on = {});
+                              const Progress& progress = {});
     /// The person who records signs an ended walkdown; not while something waits to be saved.
     Done sign(const FactId& walkdown, Capacity capacity);
 
@@ -131,7 +138,7 @@ public:
     bool knows(const FactId& id) const { return find(id) != nullptr; }
     /// What is not saved yet, and why.
     std::size_t waiting() const { return m_waiting.size(); }
-    const Complaint& whyWaiting() const { return m_why_waiting; }
+    const Error& whyWaiting() const { return m_why_waiting; }
     /// Facts of it that are not refused, in their order.
     std::vector<const Fact*> waitingFacts() const;
     /// A mark or the end of this run is among them: what is on record does not tell yet how the run
@@ -167,12 +174,12 @@ signals:
     void walkdownChanged();
     void waitingChanged();
     /// Something was not recorded and will not be.
-    void refused(latchround::Complaint why);
+    void refused(latchround::Error why);
 
 private:
     using Waiting = WaitingBatch;
     const Fact* find(const FactId& id) const;
-    std::optional<Complaint> refusalOfAny(const std::vector<Fact>& facts) const;
+    std::optional<Error> refusalOfAny(const std::vector<Fact>& facts) const;
     Done save(const Waiting& batch);
     Done saveOrKeep(Waiting batch);
     Done saveEach();
@@ -180,7 +187,7 @@ private:
     Done saveAtOnce();
     Done saveOneByOne();
     /// Why a batch was not saved; answers what stood in the way.
-    Register::Obstacle noteFailure(Waiting& batch, const Complaint& why);
+    Register::Obstacle noteFailure(Waiting& batch, const Error& why);
     /// Only what was busy is tried again by itself.
     void tryAgainAfter(Register::Obstacle obstacle);
     void tryAgain();
@@ -193,7 +200,7 @@ private:
     /// the others.
     Moment freeMoment(Moment when);
     /// Now, or as on paper.
-    Moment nextMoment() { return freeMoment(m_on_paper ? m_on_paper->when : m_outside.now()); }
+    Moment nextMoment() { return freeMoment(m_on_paper ? m_on_paper->when : m_ports.clock->now()); }
     /// Beside the first that is recorded of a door from a paper form: who typed it in, now. Nothing
     /// where that is on record.
     std::optional<Fact> noteOfTyping(const Fact& first);
@@ -206,7 +213,7 @@ private:
     void keepWaiting();
 
     Register& m_register;
-    Outside& m_outside;
+    Ports m_ports;
     Catalogue m_catalogue;
     Arrangement m_arrangement;
     Ledger m_ledger;
@@ -220,7 +227,7 @@ private:
     std::optional<Moment> m_saved_at;
     std::vector<Waiting> m_waiting;
     bool m_is_kept = true; ///< what waits outlives the program
-    Complaint m_why_waiting;
+    Error m_why_waiting;
     QTimer m_again{this}; ///< rings while a busy register is tried again
     int m_tries = 0;
 };

@@ -5,7 +5,10 @@
 #include <iterator>
 #include <utility>
 
+#include "core/error/desktop_errors.h"
+#include "core/error/register_errors.h"
 #include "core/evidence/references.h"
+#include "core/phrase/places.h"
 #include "ui/round/round.h"
 
 namespace latchround::ui {
@@ -16,9 +19,8 @@ namespace {
 constexpr int again_ms = 500; // each costs the next tap the time of a transaction
 constexpr int quiet_tries = 10;
 
-Complaint anotherWrites(const QString& who) {
-    return {"register", "another program writes in it (" + who.toStdString() + "): NOT saved.",
-            "Close it there, then open the vessel here again."};
+Error anotherWrites(const Phrase& who) {
+    return {place::this_register(), errors::not_saved(errors::another_program_writes(who))};
 }
 
 } // namespace
@@ -30,8 +32,8 @@ Done Round::save(const Waiting& batch) {
 }
 
 Done Round::saveOrKeep(Waiting batch) {
-    if (const QString other = otherWriter(); !other.isEmpty()) {
-        Complaint why = anotherWrites(other);
+    if (isReadOnly()) {
+        Error why = anotherWrites(otherWriter());
         emit refused(why);
         return tl::unexpected(std::move(why));
     }
@@ -56,7 +58,7 @@ Done Round::saveOrKeep(Waiting batch) {
     return tl::unexpected(m_why_waiting);
 }
 
-Register::Obstacle Round::noteFailure(Waiting& batch, const Complaint& why) {
+Register::Obstacle Round::noteFailure(Waiting& batch, const Error& why) {
     const Register::Obstacle obstacle = m_register.obstacle();
     m_why_waiting = why;
     if (obstacle == Register::Obstacle::Refused) // stands though the register was busy since
@@ -78,8 +80,7 @@ bool Round::isSavingShortly() const {
 Done Round::mayPassOn() const {
     if (m_waiting.empty())
         return {};
-    return tl::unexpected(
-        Complaint{"", "Something is not saved yet.", "Save it first, then try again."});
+    return tl::unexpected(Error{{}, errors::something_not_saved_yet()});
 }
 
 void Round::tryAgain() {
@@ -107,7 +108,7 @@ bool Round::waitsFor(const FactId& run) const {
 }
 
 void Round::keepWaiting() {
-    m_is_kept = m_outside.keepWaiting(m_waiting).has_value();
+    m_is_kept = m_ports.waiting->keep(m_waiting).has_value();
     emit waitingChanged();
 }
 
@@ -131,7 +132,7 @@ void Round::takeUp(std::vector<WaitingBatch> kept) {
     for (const Fact* fact : waitingFacts())
         m_moments.insert(fact->stamp.when.utc_ms);
     if (!m_waiting.empty())
-        m_why_waiting = {"register", "the program ended before this was saved.", "Save it now."};
+        m_why_waiting = {place::this_register(), errors::ended_before_saved()};
     keepWaiting(); // part of it may have been found where it does not stay
 }
 
@@ -157,8 +158,8 @@ Done Round::saveWaiting() {
     }
     if (m_waiting.empty())
         return {};
-    if (const QString other = otherWriter(); !other.isEmpty())
-        return tl::unexpected(anotherWrites(other));
+    if (isReadOnly())
+        return tl::unexpected(anotherWrites(otherWriter()));
     return saveEach();
 }
 
@@ -198,7 +199,7 @@ Done Round::saveOneByOne() {
 
 Done Round::saveEach() {
     const bool was_quiet = isSavingShortly();
-    const Complaint why_before = m_why_waiting;
+    const Error why_before = m_why_waiting;
     const std::size_t waited = m_waiting.size();
     const auto goes_alone = [](const Waiting& batch) {
         return batch.refused || !batch.photograph.empty();
@@ -236,8 +237,8 @@ Result<QString> Round::putRefusedAside(const std::set<FactId>& first_facts) {
     std::vector<WaitingBatch> meant;
     std::ranges::copy_if(m_waiting, std::back_inserter(meant), isMeant);
     if (meant.empty())
-        return tl::unexpected(Complaint{"", "Nothing of it is refused any more.", ""});
-    const auto place = m_outside.putAside(meant);
+        return tl::unexpected(Error{{}, errors::nothing_refused()});
+    const auto place = m_ports.waiting->putAside(meant);
     if (!place)
         return place;
     std::erase_if(m_waiting, isMeant);

@@ -50,7 +50,7 @@ void showThroughTheYears(const Round& round, const Door& door, const Requirement
                          QWidget* over) {
     const std::vector<Walkdown> walkdowns = round.ledger().walkdowns();
     const Outlook outlook = outlookOf(timedDays(round.ledger(), walkdowns, door, row), row.low,
-                                      row.high, shipsDay(round.outside().now()));
+                                      row.high, shipsDay(round.clock().now()));
     const QString unit = QString::fromStdString(row.unit);
     auto* sheet = new Sheet(
         over,

@@ -9,7 +9,7 @@
 #include "ui/look/touch_style.h"
 #include "ui/sheets/progress_sheet.h"
 #include "ui/sheets/told.h"
-#include "ui/words/core_words.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
 
@@ -24,15 +24,15 @@ struct PaperWords {
 void makePaper(Round& round, Paper paper, const FactId& walkdown, const QString& door,
                QWidget* over) {
     LongJob job(over, PaperWords::tr("The paper is being made"));
-    const Result<QString> path =
-        job.run([&](const GoOn& go_on) { return round.makePaper(paper, walkdown, door, go_on); });
+    const Result<QString> path = job.run(
+        [&](const Progress& progress) { return round.makePaper(paper, walkdown, door, progress); });
     if (!path && job.wasStopped()) {
         tellStopped(over,
                     PaperWords::tr("No paper was made. One that was made before is as it was."));
         return;
     }
     if (!path) {
-        tell(over, PaperWords::tr("No paper"), complaintWords(path.error()));
+        tell(over, PaperWords::tr("No paper"), errorWords(path.error()));
         return;
     }
     auto* sheet = new Sheet(over, PaperWords::tr("The paper is made"));
@@ -46,7 +46,7 @@ void makePaper(Round& round, Paper paper, const FactId& walkdown, const QString&
     lines->addWidget(show);
     QObject::connect(show, &QPushButton::clicked, sheet, [&round, sheet, path = *path] {
         sheet->close();
-        round.outside().showFile(path);
+        round.ports().documents->show(path);
     });
     sheet->setContent(content);
     sheet->open();

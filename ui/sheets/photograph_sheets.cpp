@@ -7,7 +7,7 @@
 #include "ui/keys/phrase_picker.h"
 #include "ui/look/touch_style.h"
 #include "ui/sheets/told.h"
-#include "ui/words/core_words.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
 
@@ -17,8 +17,8 @@ PhotographSheets::PhotographSheets(Round& round, QWidget* over)
     , m_over(over) {}
 
 void PhotographSheets::take(Photograph about, const QStringList& captions) {
-    if (!m_round.outside().hasCamera()) {
-        keep(about, captions, m_round.outside().photographFromFile(m_over));
+    if (!m_round.ports().photographs->hasCamera()) {
+        keep(about, captions, m_round.ports().photographs->fromFile(m_over));
         return;
     }
     auto* sheet =
@@ -31,11 +31,11 @@ void PhotographSheets::take(Photograph about, const QStringList& captions) {
     lines->addWidget(file);
     connect(camera, &QPushButton::clicked, sheet, [this, sheet, about, captions] {
         sheet->close();
-        keep(about, captions, m_round.outside().photographFromCamera(m_over));
+        keep(about, captions, m_round.ports().photographs->fromCamera(m_over));
     });
     connect(file, &QPushButton::clicked, sheet, [this, sheet, about, captions] {
         sheet->close();
-        keep(about, captions, m_round.outside().photographFromFile(m_over));
+        keep(about, captions, m_round.ports().photographs->fromFile(m_over));
     });
     sheet->setContent(keys);
     sheet->setWidthMm(90);
@@ -45,7 +45,7 @@ void PhotographSheets::take(Photograph about, const QStringList& captions) {
 void PhotographSheets::keep(const Photograph& about, const QStringList& captions,
                             const Picked& picked) {
     if (!picked) {
-        tell(m_over, tr("No photograph"), complaintWords(picked.error()));
+        tell(m_over, tr("No photograph"), errorWords(picked.error()));
         return;
     }
     if (!*picked)

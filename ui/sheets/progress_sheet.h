@@ -7,7 +7,7 @@
 #include <QObject>
 #include <QPointer>
 
-#include "ui/round/outside.h"
+#include "core/pace.h"
 
 class QWidget;
 
@@ -25,10 +25,11 @@ public:
     LongJob(QWidget* over, const QString& what, Clock clock = {});
     ~LongJob() override;
 
-    /// Does the work, `Result work(const GoOn&)`, and gives what it gives; the sheet is gone then.
+    /// Does the work, `Result work(const Progress&)`, and gives what it gives; the sheet is gone
+    /// then.
     template <class Work>
     auto run(Work work) {
-        auto result = work(GoOn([this](int done, int of) { return asked(done, of); }));
+        auto result = work(Progress([this](int done, int of) { return asked(done, of); }));
         end();
         return result;
     }

@@ -7,9 +7,10 @@
 #include "ui/frames/sheet.h"
 #include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
+#include "ui/ports/vessels.h"
 #include "ui/sheets/progress_sheet.h"
 #include "ui/sheets/told.h"
-#include "ui/words/core_words.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
 
@@ -29,8 +30,8 @@ void offerToOpen(Round& round, const QString& place, QWidget* over) {
     lines->addWidget(open);
     QObject::connect(open, &QPushButton::clicked, sheet, [&round, sheet, place, over] {
         sheet->close();
-        if (const Done opened = round.outside().openVessel(place); !opened)
-            tell(over, RegisterWords::tr("Not opened"), complaintWords(opened.error()));
+        if (const Done opened = round.ports().vessels->open(place); !opened)
+            tell(over, RegisterWords::tr("Not opened"), errorWords(opened.error()));
     });
     sheet->setContent(content);
     sheet->open();
@@ -40,8 +41,8 @@ void offerToOpen(Round& round, const QString& place, QWidget* over) {
 
 void takeInRegister(Round& round, QWidget* over) {
     LongJob job(over, RegisterWords::tr("The register is being taken in"));
-    const Checked<std::optional<QString>> taken =
-        job.run([&](const GoOn& go_on) { return round.outside().takeInRegister(over, go_on); });
+    const Checked<std::optional<QString>> taken = job.run(
+        [&](const Progress& progress) { return round.ports().vessels->takeIn(over, progress); });
     if (!taken && job.wasStopped())
         tellStopped(over, RegisterWords::tr(
                               "Nothing was taken in. The vessels here are as they were before."));

@@ -3,7 +3,7 @@
 #include "ui/frames/reading_pane.h"
 #include "ui/frames/sheet.h"
 #include "ui/look/lettering.h"
-#include "ui/words/core_words.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
 
@@ -15,12 +15,12 @@ void tell(QWidget* over, const QString& title, const QString& words) {
     sheet->open();
 }
 
-void tellFaults(QWidget* over, const QString& title, const Complaints& faults) {
+void tellFaults(QWidget* over, const QString& title, const Errors& faults) {
     auto* sheet = new Sheet(over, title);
     auto* list = new ReadingPane(title);
     list->setObjectName(QStringLiteral("register-faults"));
-    for (const Complaint& fault : faults)
-        list->add(complaintWords(fault));
+    for (const Error& fault : faults)
+        list->add(errorWords(fault));
     list->setAsHighAsWords();
     sheet->setContent(list);
     sheet->setWidthMm(190);

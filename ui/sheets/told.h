@@ -3,7 +3,7 @@
 
 #include <QString>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 
 class QWidget;
 
@@ -13,6 +13,6 @@ namespace latchround::ui {
 void tell(QWidget* over, const QString& title, const QString& words);
 
 /// Each fault a paragraph, on a sheet that is moved by finger and arrow keys where they are many.
-void tellFaults(QWidget* over, const QString& title, const Complaints& faults);
+void tellFaults(QWidget* over, const QString& title, const Errors& faults);
 
 } // namespace latchround::ui

@@ -10,7 +10,7 @@
 #include "ui/look/touch_style.h"
 #include "ui/sheets/told.h"
 #include "ui/window/tap_words.h"
-#include "ui/words/core_words.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
 
@@ -61,19 +61,16 @@ void NotSavedBanner::lookChanged() {
 
 void NotSavedBanner::refresh() {
     const std::size_t waiting = m_round.waiting();
-    const QString other = m_round.otherWriter();
-    setVisible((waiting > 0 && !m_round.isSavingShortly()) || !other.isEmpty());
+    setVisible((waiting > 0 && !m_round.isSavingShortly()) || m_round.isReadOnly());
     m_again->setVisible(waiting > 0);
     m_aside->setVisible(!m_round.refusedBatches().empty());
-    if (waiting == 0 && !other.isEmpty())
-        m_words->setText(
-            tr("Only shown here: another program writes in this register (%1).").arg(other));
+    if (waiting == 0 && m_round.isReadOnly())
+        m_words->setText(tr("Only shown here: another program writes in this register (%1).")
+                             .arg(phraseWords(m_round.otherWriter())));
     if (waiting > 0) { // what to do about what is refused stands where it is put aside
-        QStringList words{tr("NOT SAVED (%1)").arg(waiting) + QLatin1Char(':'),
-                          coreWords(m_round.whyWaiting().what)};
-        if (m_aside->isHidden())
-            words << coreWords(m_round.whyWaiting().remedy);
-        m_words->setText(words.join(QLatin1Char(' ')));
+        const Phrase& why = m_round.whyWaiting().what;
+        m_words->setText(tr("NOT SAVED (%1)").arg(waiting) + QStringLiteral(": ") +
+                         (m_aside->isHidden() ? errorWords({{}, why}) : phraseWords(why)));
     }
     place();
 }
@@ -92,8 +89,7 @@ void NotSavedBanner::askToPutAside() {
         for (const Fact& fact : batch->facts)
             facts << tapWords(fact, m_round);
         auto* entry = new Lettering(facts.join(QStringLiteral("; ")) + QLatin1Char('\n') +
-                                        coreWords(batch->refused->what) + QLatin1Char(' ') +
-                                        coreWords(batch->refused->remedy),
+                                        errorWords({{}, batch->refused->what}),
                                     TextSize::Body);
         entry->setObjectName(QStringLiteral("refused-entry"));
         lines->addWidget(entry);
@@ -117,7 +113,7 @@ void NotSavedBanner::askToPutAside() {
         if (place)
             tell(this, tr("Put aside"), tr("It is kept in %1").arg(*place));
         else
-            tell(this, tr("Not put aside"), complaintWords(place.error()));
+            tell(this, tr("Not put aside"), errorWords(place.error()));
     });
     sheet->setContent(content);
     sheet->setFoot(foot);

@@ -4,12 +4,13 @@
 
 #include <QCoreApplication>
 
+#include "core/evidence/fact_fields.h"
 #include "core/requirement/catalogue.h"
 #include "core/safety/cautions.h"
 #include "ui/screens/review/said_words.h"
 #include "ui/words/catalogue_words.h"
-#include "ui/words/core_words.h"
 #include "ui/words/door_words.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
 
@@ -61,7 +62,8 @@ struct Tapping {
         const auto asked = std::ranges::find(all, std::string_view(body.question), &Caution::id);
         const QString words =
             TapWords::tr("caution before %1").arg(QString::fromStdString(body.door)) +
-            (asked == all.end() ? QString() : QStringLiteral(": ") + coreWords(asked->question));
+            (asked == all.end() ? QString()
+                                : QStringLiteral(": ") + phraseWords(asked->question()));
         return body.confirmed ? words : TapWords::tr("no longer confirmed: %1").arg(words);
     }
     QString operator()(const RunStarted& body) const {
@@ -96,8 +98,10 @@ struct Tapping {
         return TapWords::tr("date of the certificate");
     }
     QString operator()(const DifferenceSettled&) const { return TapWords::tr("decision"); }
+    /// What undo does not reach is never named alone.
     template <class Other>
     QString operator()(const Other&) const {
+        static_assert(rulesOf<Other>.undo != Undo::Yes, "say what undo takes back");
         return TapWords::tr("last tap");
     }
 };

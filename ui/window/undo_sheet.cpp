@@ -9,7 +9,7 @@
 #include "ui/look/touch_style.h"
 #include "ui/sheets/told.h"
 #include "ui/window/tap_words.h"
-#include "ui/words/core_words.h"
+#include "ui/words/phrase_words.h"
 #include "ui/words/walkdown_words.h"
 
 namespace latchround::ui {
@@ -49,7 +49,7 @@ public:
             words = UndoSheet::tr("%1, and %2 more").arg(words, QString::number(facts - 1));
         m_lines.addWidget(
             new Lettering(QStringLiteral("%1 · %2").arg(
-                              whenWords(tap->named_by->stamp.when, m_round.outside().now()), words),
+                              whenWords(tap->named_by->stamp.when, m_round.clock().now()), words),
                           TextSize::Lead));
         QPushButton* key = keyOf(verb, name, role);
         key->setAccessibleName(QStringLiteral("%1: %2").arg(verb, words));
@@ -61,7 +61,7 @@ public:
                              sheet.close();
                              if (const Done undone = round.undo(tap); !undone)
                                  tell(window, UndoSheet::tr("Not undone"),
-                                      complaintWords(undone.error()));
+                                      errorWords(undone.error()));
                              else
                                  done(said);
                          });

@@ -9,12 +9,12 @@
 #include "ui/look/lettering.h"
 #include "ui/look/look.h"
 #include "ui/look/touch_style.h"
-#include "ui/words/core_words.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
 
-VesselChoice::VesselChoice(Outside& outside, const QString& place, const Complaint& why)
-    : m_outside(outside)
+VesselChoice::VesselChoice(Vessels& vessels, const QString& place, const Error& why)
+    : m_vessels(vessels)
     , m_why(new Lettering({}, TextSize::Body)) {
     setObjectName(QStringLiteral("vessel-choice"));
     setWindowTitle(QStringLiteral("Latchround"));
@@ -26,7 +26,7 @@ VesselChoice::VesselChoice(Outside& outside, const QString& place, const Complai
     lines->addWidget(m_why);
     lines->addWidget(new Lettering(tr("Vessels on this tablet"), TextSize::Heading));
     std::vector<QWidget*> rows;
-    for (const VesselOnTablet& vessel : outside.vessels()) {
+    for (const VesselOnTablet& vessel : vessels.others()) {
         auto* row = new ValueRow(vessel.name, vessel.place == place ? tr("Try again") : tr("Open"));
         row->setDetail(vessel.detail);
         row->key()->setObjectName(QStringLiteral("choose-") + vessel.place);
@@ -42,17 +42,17 @@ VesselChoice::VesselChoice(Outside& outside, const QString& place, const Complai
     tell(why);
 }
 
-void VesselChoice::tell(const Complaint& why) {
-    m_why->setText(complaintWords(why));
+void VesselChoice::tell(const Error& why) {
+    m_why->setText(errorWords(why));
 }
 
 void VesselChoice::open(const QString& place) {
-    if (const Done opened = m_outside.openVessel(place); !opened)
+    if (const Done opened = m_vessels.open(place); !opened)
         tell(opened.error());
 }
 
 void VesselChoice::takeIn() {
-    const auto place = m_outside.takeInRegister(this, {});
+    const auto place = m_vessels.takeIn(this, {});
     if (!place)
         tell(place.error().front());
     else if (*place)

@@ -4,8 +4,8 @@
 
 #include <QWidget>
 
-#include "core/complaint.h"
-#include "ui/round/outside.h"
+#include "core/error/error.h"
+#include "ui/ports/vessels.h"
 
 namespace latchround::ui {
 
@@ -15,10 +15,10 @@ class VesselChoice : public QWidget {
     Q_OBJECT
 public:
     /// `place`: of the vessel that cannot be opened.
-    VesselChoice(Outside& outside, const QString& place, const Complaint& why);
+    VesselChoice(Vessels& vessels, const QString& place, const Error& why);
 
     /// Another one cannot be opened either.
-    void tell(const Complaint& why);
+    void tell(const Error& why);
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -27,7 +27,7 @@ private:
     void open(const QString& place);
     void takeIn();
 
-    Outside& m_outside;
+    Vessels& m_vessels;
     Lettering* m_why;
 };
 

@@ -1,5 +1,6 @@
 #include "ui/window/window.h"
 
+#include <QKeyEvent>
 #include <QLocale>
 #include <QPainter>
 #include <QShortcut>
@@ -13,6 +14,7 @@
 #include "ui/frames/top_bar.h"
 #include "ui/keys/tab_stops.h"
 #include "ui/look/look.h"
+#include "ui/ports/settings.h"
 #include "ui/screens/caution/caution_screen.h"
 #include "ui/screens/door/door_screen.h"
 #include "ui/screens/drill/drill_screen.h"
@@ -27,7 +29,7 @@
 #include "ui/sheets/told.h"
 #include "ui/window/not_saved_banner.h"
 #include "ui/window/undo_sheet.h"
-#include "ui/words/core_words.h"
+#include "ui/words/phrase_words.h"
 #include "ui/words/walkdown_words.h"
 
 namespace latchround::ui {
@@ -115,7 +117,7 @@ Window::Window(Round& round, Look& look, practice::Stage* stage)
     connect(&round, &Round::recorded, this, [this] { tellTap(); });
     connect(&round, &Round::waitingChanged, this, [this] { tellTap(); });
     connect(&round, &Round::refused, this,
-            [this](const Complaint& why) { tell(tr("Not recorded"), complaintWords(why)); });
+            [this](const Error& why) { tell(tr("Not recorded"), errorWords(why)); });
     connect(&round, &Round::walkdownChanged, this, &Window::leaveEndedWalkdown);
     tellTap();
     tellTime();
@@ -171,7 +173,7 @@ void Window::arm(const QString& door, Release release, RunKind kind, const QStri
     if (const Done armed = m_stopwatch->begin(door, release, kind, group); armed)
         turnTo(m_stopwatch);
     else
-        tell(tr("Not armed"), complaintWords(armed.error()));
+        tell(tr("Not armed"), errorWords(armed.error()));
 }
 
 void Window::printReport(const QString& walkdown) {
@@ -181,7 +183,7 @@ void Window::printReport(const QString& walkdown) {
 void Window::nextLight() {
     const auto next = Light((int(m_look.appearance().light) + 1) % 3);
     m_look.setLight(next);
-    m_round.outside().keepSetting(QStringLiteral("light"), QString::number(int(next)));
+    m_round.ports().settings->keepSetting(QStringLiteral("light"), QString::number(int(next)));
 }
 
 /// What a screen shows of a door is of the walkdown under way: it does not outlive it.
@@ -238,7 +240,7 @@ void Window::tellTap(const QString& undone) {
 }
 
 void Window::tellTime() {
-    const Moment now = m_round.outside().now();
+    const Moment now = m_round.clock().now();
     const QDateTime ship =
         QDateTime::fromMSecsSinceEpoch(now.utc_ms, QTimeZone(now.ship_offset_minutes * 60));
     const int minutes = std::abs(now.ship_offset_minutes);

@@ -54,6 +54,8 @@ signals:
     void madeAnewAsked();
     /// Of an exercise: a run is over, and the stage knows it.
     void runFinished();
+    /// Of an exercise: back to the vessel that was on the screen before.
+    void practiceLeft();
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -2,6 +2,7 @@
 #include <QStackedWidget>
 
 #include "ui/look/look.h"
+#include "ui/ports/settings.h"
 #include "ui/screens/first/first_screen.h"
 #include "ui/screens/home/home_screen.h"
 #include "ui/screens/practice/practice_screen.h"
@@ -11,20 +12,20 @@
 namespace latchround::ui {
 
 void Window::showFirst() {
-    Outside& outside = m_round.outside();
-    outside.keepSetting(QStringLiteral("first-run"), QStringLiteral("shown"));
+    Settings& settings = *m_round.ports().settings;
+    settings.keepSetting(QStringLiteral("first-run"), QStringLiteral("shown"));
     auto* first = new FirstScreen(m_round);
     addScreen(first);
     connect(first, &FirstScreen::lookRoundAsked, this, &Window::showHome);
     connect(first, &FirstScreen::practiceAsked, this, &Window::showPractice);
     connect(first, &FirstScreen::registerAsked, this, [this] { takeInRegister(m_round, this); });
-    connect(first, &FirstScreen::scaleChosen, this, [this, &outside](double scale) {
+    connect(first, &FirstScreen::scaleChosen, this, [this, &settings](double scale) {
         m_look.setScale(scale);
-        outside.keepSetting(QStringLiteral("scale"), QString::number(scale));
+        settings.keepSetting(QStringLiteral("scale"), QString::number(scale));
     });
-    connect(first, &FirstScreen::glovesChosen, this, [this, &outside](bool gloves) {
+    connect(first, &FirstScreen::glovesChosen, this, [this, &settings](bool gloves) {
         m_look.setGloves(gloves);
-        outside.keepSetting(QStringLiteral("gloves"), gloves ? QStringLiteral("1") : QString());
+        settings.keepSetting(QStringLiteral("gloves"), gloves ? QStringLiteral("1") : QString());
     });
     turnTo(first);
 }

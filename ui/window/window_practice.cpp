@@ -11,6 +11,7 @@
 #include "ui/frames/top_bar.h"
 #include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
+#include "ui/ports/attempts.h"
 #include "ui/screens/caution/caution_screen.h"
 #include "ui/screens/door/door_screen.h"
 #include "ui/screens/home/home_screen.h"
@@ -21,8 +22,8 @@
 #include "ui/screens/stopwatch/stopwatch_screen.h"
 #include "ui/window/window.h"
 #include "ui/words/catalogue_words.h"
-#include "ui/words/core_words.h"
 #include "ui/words/door_words.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
 
@@ -44,7 +45,7 @@ void Window::addPractice(QWidget* inside) {
     connect(m_frame, &PracticeFrame::sceneAsked, this, &Window::showScene);
     connect(m_frame, &PracticeFrame::endAsked, this, &Window::askToEnd);
     connect(&m_scene->bar(), &TopBar::back, this, [this] { turnTo(m_before_scene); });
-    connect(m_debrief, &DebriefScreen::done, this, [this] { m_round.outside().leavePractice(); });
+    connect(m_debrief, &DebriefScreen::done, this, &Window::practiceLeft);
 }
 
 void Window::offerPracticeKeys() {
@@ -100,11 +101,11 @@ void Window::debrief() {
                             evidence, m_stage->runs(), m_stage->cautionsUntrue());
     m_debrief->show(exercise, result);
     turnTo(m_debrief);
-    Outside& outside = m_round.outside();
-    const Done kept = outside.keepAttempt(practice::attemptOf(
-        result, exercise, m_stage->seed(), outside.now(), m_round.personName().toStdString()));
+    const Done kept = m_round.ports().attempts->keep(
+        practice::attemptOf(result, exercise, m_stage->seed(), m_round.clock().now(),
+                            m_round.personName().toStdString()));
     if (!kept)
-        tell(tr("Not kept"), complaintWords(kept.error()));
+        tell(tr("Not kept"), errorWords(kept.error()));
 }
 
 } // namespace latchround::ui

@@ -9,14 +9,16 @@
 #include "ui/lists/value_row.h"
 #include "ui/look/lettering.h"
 #include "ui/look/look.h"
+#include "ui/ports/flag_rules.h"
+#include "ui/ports/settings.h"
 #include "ui/screens/drill/drill_screen.h"
 #include "ui/screens/settings/decision_sheet.h"
 #include "ui/screens/settings/settings_sheet.h"
 #include "ui/sheets/told.h"
 #include "ui/window/languages.h"
 #include "ui/window/window.h"
-#include "ui/words/core_words.h"
 #include "ui/words/date_words.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
 
@@ -29,12 +31,14 @@ QString kept(bool on) {
 } // namespace
 
 void Window::showSettings() {
-    Outside& outside = m_round.outside();
+    Settings& kept_settings = *m_round.ports().settings;
+    const FlagRules* flag_rules = m_round.ports().flag_rules;
     auto* sheet = new Sheet(this, tr("Settings"));
-    auto* settings = new SettingsSheet(
-        {outside.flagRules(), thumbWords(), !outside.setting(QStringLiteral("quiet")).isEmpty(),
-         outside.setting(QStringLiteral("units")) == QLatin1String("us"),
-         languageInForce(outside.setting(QStringLiteral("language")))});
+    auto* settings =
+        new SettingsSheet({flag_rules ? std::optional(flag_rules->flag()) : std::nullopt,
+                           thumbWords(), !kept_settings.setting(QStringLiteral("quiet")).isEmpty(),
+                           kept_settings.setting(QStringLiteral("units")) == QLatin1String("us"),
+                           languageInForce(kept_settings.setting(QStringLiteral("language")))});
     // One sheet at a time: what a key opens comes in the place of the settings.
     const auto instead = [this, sheet, settings](auto asked, void (Window::*next)()) {
         connect(settings, asked, sheet, [this, sheet, next] {
@@ -47,37 +51,39 @@ void Window::showSettings() {
     instead(&SettingsSheet::flagRulesAsked, &Window::takeInFlagRules);
     instead(&SettingsSheet::flagRulesLeft, &Window::leaveFlagRules);
     instead(&SettingsSheet::languageAsked, &Window::showLanguages);
-    connect(settings, &SettingsSheet::lightChosen, this, [this, &outside](Light light) {
+    connect(settings, &SettingsSheet::lightChosen, this, [this, &kept_settings](Light light) {
         m_look.setLight(light);
-        outside.keepSetting(QStringLiteral("light"), QString::number(int(light)));
+        kept_settings.keepSetting(QStringLiteral("light"), QString::number(int(light)));
     });
-    connect(settings, &SettingsSheet::scaleChosen, this, [this, &outside](double scale) {
+    connect(settings, &SettingsSheet::scaleChosen, this, [this, &kept_settings](double scale) {
         m_look.setScale(scale);
-        outside.keepSetting(QStringLiteral("scale"), QString::number(scale));
+        kept_settings.keepSetting(QStringLiteral("scale"), QString::number(scale));
     });
-    connect(settings, &SettingsSheet::glovesChosen, this, [this, &outside](bool gloves) {
+    connect(settings, &SettingsSheet::glovesChosen, this, [this, &kept_settings](bool gloves) {
         m_look.setGloves(gloves);
-        outside.keepSetting(QStringLiteral("gloves"), kept(gloves));
+        kept_settings.keepSetting(QStringLiteral("gloves"), kept(gloves));
     });
-    connect(settings, &SettingsSheet::calmChosen, this, [this, &outside](bool calm) {
+    connect(settings, &SettingsSheet::calmChosen, this, [this, &kept_settings](bool calm) {
         m_look.setCalmMotion(calm);
-        outside.keepSetting(QStringLiteral("calm"), kept(calm));
+        kept_settings.keepSetting(QStringLiteral("calm"), kept(calm));
     });
-    connect(settings, &SettingsSheet::quietChosen, this,
-            [&outside](bool quiet) { outside.keepSetting(QStringLiteral("quiet"), kept(quiet)); });
-    connect(settings, &SettingsSheet::usCustomaryChosen, this, [this, &outside](bool us_customary) {
-        outside.keepSetting(QStringLiteral("units"),
-                            us_customary ? QStringLiteral("us") : QString());
-        makeAnew();
+    connect(settings, &SettingsSheet::quietChosen, this, [&kept_settings](bool quiet) {
+        kept_settings.keepSetting(QStringLiteral("quiet"), kept(quiet));
     });
+    connect(settings, &SettingsSheet::usCustomaryChosen, this,
+            [this, &kept_settings](bool us_customary) {
+                kept_settings.keepSetting(QStringLiteral("units"),
+                                          us_customary ? QStringLiteral("us") : QString());
+                makeAnew();
+            });
     sheet->setContent(settings);
     sheet->setWidthMm(220);
     sheet->open();
 }
 
 void Window::showLanguages() {
-    Outside& outside = m_round.outside();
-    const QString in_force = outside.setting(QStringLiteral("language"));
+    Settings& kept_settings = *m_round.ports().settings;
+    const QString in_force = kept_settings.setting(QStringLiteral("language"));
     auto* sheet = new Sheet(this, tr("Language"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
@@ -88,9 +94,9 @@ void Window::showLanguages() {
         row->setDetail(language.words);
         row->key()->setEnabled(!now);
         row->key()->setObjectName(QStringLiteral("language-") + language.code);
-        connect(row, &ValueRow::asked, sheet, [this, sheet, &outside, code = language.code] {
+        connect(row, &ValueRow::asked, sheet, [this, sheet, &kept_settings, code = language.code] {
             sheet->close();
-            outside.keepSetting(QStringLiteral("language"), code);
+            kept_settings.keepSetting(QStringLiteral("language"), code);
             makeAnew();
         });
         lines->addWidget(row);
@@ -124,7 +130,7 @@ QString Window::thumbWords() const {
         return tr("%1 has done no thumb drill on this tablet: published figures stand.").arg(name);
     const CalendarDate day = shipsDay(*when);
     const CalendarDate again = drillDueAfter(day);
-    const bool due = again < shipsDay(m_round.outside().now());
+    const bool due = again < shipsDay(m_round.clock().now());
     return (due ? tr("%1 did the thumb drill on %2; worth repeating since %3.")
                 : tr("%1 did the thumb drill on %2; worth repeating after %3."))
         .arg(name, dateWords(day), dateWords(again));
@@ -146,14 +152,14 @@ void Window::showDecision() {
 }
 
 void Window::takeInFlagRules() {
-    const Checked<std::optional<QString>> taken = m_round.outside().takeInFlagRules(this);
+    const Checked<std::optional<QString>> taken = m_round.ports().flag_rules->takeIn(this);
     if (!taken) // else the vessel is opened anew under its rules
         tellFaults(this, tr("Not taken in"), taken.error());
 }
 
 void Window::leaveFlagRules() {
-    if (const Done left = m_round.outside().leaveFlagRules(); !left)
-        tell(tr("Not done"), complaintWords(left.error()));
+    if (const Done left = m_round.ports().flag_rules->leave(); !left)
+        tell(tr("Not done"), errorWords(left.error()));
 }
 
 } // namespace latchround::ui

@@ -30,11 +30,6 @@ QString nextStepWords(const SampleResult& result) {
                : ClaimWords::tr("Test all: the %1 doors that are left as well.").arg(result.more);
 }
 
-int countOfVerdict(const Tally& tally, Verdict verdict) {
-    const auto found = tally.by_verdict.find(verdict);
-    return found == tally.by_verdict.end() ? 0 : found->second;
-}
-
 } // namespace
 
 QString confidenceWords(ConfidencePpm confidence) {
@@ -43,24 +38,58 @@ QString confidenceWords(ConfidencePpm confidence) {
 
 QString claimedWords(int doors, int defective) {
     if (defective == 0)
-        return ClaimWords::tr("none of %1 doors is defective").arg(doors);
+        return doors == 1 ? ClaimWords::tr("none of 1 door is defective")
+                          : ClaimWords::tr("none of %1 doors is defective").arg(doors);
+    if (doors == 1)
+        return ClaimWords::tr("at most 1 of 1 door is defective");
     return (defective == 1 ? ClaimWords::tr("at most %1 of %2 doors is defective")
                            : ClaimWords::tr("at most %1 of %2 doors are defective"))
         .arg(defective)
         .arg(doors);
 }
 
+QString planWords(const SampleClaim& claim, int n) {
+    const QString confidence = confidenceWords(claim.confidence);
+    const QString claimed = claimedWords(claim.doors, claim.defective);
+    return n == 1
+               ? ClaimWords::tr("Test 1 door, drawn by lot. If none fails: %1 confident that %2.")
+                     .arg(confidence, claimed)
+               : ClaimWords::tr("Test %1 doors, drawn by lot. If none fails: %2 confident that "
+                                "%3.")
+                     .arg(QString::number(n), confidence, claimed);
+}
+
+QString findWords(const SampleClaim& claim, int n) {
+    return ClaimWords::tr("Another claim, not to be mixed up with it: where exactly %1 of %2 doors "
+                          "are defective, testing %3 gives a chance of at least %4 to find one of "
+                          "them or more.")
+        .arg(QString::number(claim.defective), QString::number(claim.doors), QString::number(n),
+             confidenceWords(claim.confidence));
+}
+
+QString resultWords(const SampleSoFar& so_far) {
+    const QString tested = QString::number(so_far.tested);
+    const QString doors = QString::number(so_far.claim.doors);
+    const QString confidence = confidenceWords(so_far.claim.confidence);
+    const QString claimed = claimedWords(so_far.claim.doors, so_far.result.at_most);
+    const QString next = nextStepWords(so_far.result);
+    const bool one_door = so_far.claim.doors == 1;
+    if (so_far.failed == 0)
+        return one_door
+                   ? ClaimWords::tr("%1 of 1 door tested, none failed: %2 confident that %3. %4")
+                         .arg(tested, confidence, claimed, next)
+                   : ClaimWords::tr("%1 of %2 doors tested, none failed: %3 confident that %4. %5")
+                         .arg(tested, doors, confidence, claimed, next);
+    return one_door
+               ? ClaimWords::tr("1 of 1 door tested, 1 failed: %1 confident that %2. %3")
+                     .arg(confidence, claimed, next)
+               : ClaimWords::tr("%1 of %2 doors tested, %3 failed: %4 confident that %5. %6")
+                     .arg(tested, doors, QString::number(so_far.failed), confidence, claimed, next);
+}
+
 QString resultSoFarWords(const SampleDrawn& sample, const Tally& tally) {
-    const int failed = countOfVerdict(tally, Verdict::Unsatisfactory);
-    const int tested = failed + countOfVerdict(tally, Verdict::Satisfactory);
-    const auto result =
-        sampleResult(sample.of_doors, sample.at_most, sample.confidence_ppm, tested, failed);
-    if (!result)
-        return {};
-    return ClaimWords::tr("%1 of %2 doors tested, %3 failed: %4 confident that %5. %6")
-        .arg(QString::number(tested), QString::number(sample.of_doors), QString::number(failed),
-             confidenceWords(sample.confidence_ppm), claimedWords(sample.of_doors, result->at_most),
-             nextStepWords(*result));
+    const auto so_far = sampleSoFar(sample, tally);
+    return so_far ? resultWords(*so_far) : QString();
 }
 
 } // namespace latchround::ui

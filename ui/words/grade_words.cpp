@@ -8,7 +8,7 @@
 #include <QStringList>
 
 #include "ui/words/catalogue_words.h"
-#include "ui/words/core_words.h"
+#include "ui/words/phrase_words.h"
 #include "ui/words/units.h"
 
 namespace latchround::ui {
@@ -93,14 +93,13 @@ QString limitWords(const Requirement& requirement) {
 }
 
 QString reasonWords(const Reason& reason) {
-    QString text = coreWords(reason.text);
-    const QString given = !reason.text.empty() ? QString::fromStdString(reason.text)
-                                               : GradeWords::tr("no reason given");
+    QString text = phraseWords(reason.text);
+    const QString given = text.isEmpty() ? GradeWords::tr("no reason given") : text;
     switch (reason.kind) {
     case ReasonKind::NotAsked:
         return GradeWords::tr("not asked of this door");
     case ReasonKind::OutsideThisWalk:
-        return GradeWords::tr("not tried on this walk: %1").arg(catalogueWords(reason.text));
+        return GradeWords::tr("not tried on this walk: %1").arg(catalogueWords(reason.text.text));
     case ReasonKind::NotYetTested:
         return GradeWords::tr("not yet tried");
     case ReasonKind::OneSideMissing:
@@ -169,6 +168,10 @@ QString reasonWords(const Reason& reason) {
         return GradeWords::tr("the register has no clear opening for this door");
     }
     return {};
+}
+
+std::string reasonText(const Reason& reason) {
+    return reasonWords(reason).toStdString();
 }
 
 QString citeWords(const Requirement& requirement) {

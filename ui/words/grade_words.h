@@ -2,6 +2,8 @@
 // settle it.
 #pragma once
 
+#include <string>
+
 #include <QString>
 
 #include "core/grading/grade.h"
@@ -16,6 +18,9 @@ QString measuredWords(const RowGrade& row);
 QString limitWords(const Requirement& requirement);
 
 QString reasonWords(const Reason& reason);
+
+/// The same in UTF-8, for a terminal or a file.
+std::string reasonText(const Reason& reason);
 
 /// "SOLAS II-2/9.4.1.1.5.2", or the words of common practice.
 QString citeWords(const Requirement& requirement);

@@ -50,7 +50,7 @@ void addRow(CsvLines& csv, const Matter& matter, const GradedDoor& door, const R
         .figure(asked.low)
         .figure(asked.high)
         .figure(row.inside)
-        .text(inWords(row.reason))
+        .text(ui::reasonText(row.reason))
         .text(word(asked.severity))
         .text(asked.issuer)
         .text(asked.cite)

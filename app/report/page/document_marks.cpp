@@ -16,6 +16,9 @@ class JSON;
 #include <qpdf/QPDFPageObjectHelper.hh>
 #include <qpdf/QPDFWriter.hh>
 
+#include "core/error/document_errors.h"
+#include "core/phrase/places.h"
+
 namespace latchround::report {
 
 namespace {
@@ -130,9 +133,7 @@ Result<QByteArray> withMarks(const QByteArray& pdf, std::span<const Bookmark> bo
     try {
         return rewritten(pdf, bookmarks, information);
     } catch (const std::exception& fault) {
-        return tl::unexpected(
-            Complaint{"report", std::string("the bookmarks could not be written: ") + fault.what(),
-                      "Free some memory and try again."});
+        return tl::unexpected(Error{place::report(), errors::bookmarks_not_written(fault.what())});
     }
 }
 

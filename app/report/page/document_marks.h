@@ -7,7 +7,7 @@
 #include <QByteArray>
 #include <QString>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 
 namespace latchround::report {
 

@@ -9,6 +9,8 @@
 #include "app/report/page/document_marks.h"
 #include "app/report/page/laid_out.h"
 #include "app/report/page/page_frame.h"
+#include "core/error/document_errors.h"
+#include "core/phrase/places.h"
 
 namespace latchround::report {
 
@@ -43,8 +45,7 @@ constexpr double laying_out = 70;
 
 Result<QByteArray> printed(const Pieces& pieces, const Pictures& pictures, const PageWords& words,
                            const Pace& pace) {
-    const Complaint broken{"report", "the PDF could not be made",
-                           "Free some memory and try again."};
+    const Error broken{place::report(), errors::pdf_not_made()};
     QByteArray pdf;
     QBuffer buffer(&pdf);
     if (!buffer.open(QIODevice::WriteOnly))
@@ -60,7 +61,7 @@ Result<QByteArray> printed(const Pieces& pieces, const Pictures& pictures, const
     LaidOut document(pictures, bodyOf(page), writer);
     for (std::size_t i = 0; i < pieces.size(); ++i) {
         if (!pace.part(0, laying_out).at(i, pieces.size()))
-            return tl::unexpected(stoppedAsAsked("report"));
+            return tl::unexpected(stoppedAsAsked(place::report()));
         document.add(pieces[i]);
     }
     std::vector<Bookmark> bookmarks = document.bookmarks();
@@ -72,7 +73,7 @@ Result<QByteArray> printed(const Pieces& pieces, const Pictures& pictures, const
     const int pages = document.pages();
     for (int number = 0; number < pages; ++number) {
         if (!pace.part(laying_out, 100).at(std::size_t(number), std::size_t(pages)))
-            return tl::unexpected(stoppedAsAsked("report"));
+            return tl::unexpected(stoppedAsAsked(place::report()));
         if (number > 0 && !writer.newPage())
             return tl::unexpected(broken);
         frame.draw(number + 1, pages);

@@ -8,7 +8,7 @@
 #include <QByteArray>
 #include <QString>
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/pace.h"
 
 namespace latchround::report {

@@ -18,8 +18,8 @@
 #include "ui/lists/value_row.h"
 #include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/words/core_words.h"
 #include "ui/words/door_words.h"
+#include "ui/words/phrase_words.h"
 #include "ui/words/plain_text.h"
 #include "ui/words/units.h"
 
@@ -118,7 +118,7 @@ void CautionScreen::makeQuestions() {
     m_rows = new RowPager;
     std::vector<QWidget*> rows;
     for (const Caution& caution : cautionsBeforeRelease()) {
-        auto* row = new ValueRow(coreWords(caution.question), tr("Confirm"));
+        auto* row = new ValueRow(phraseWords(caution.question()), tr("Confirm"));
         row->setObjectName(QStringLiteral("caution-") + plainText(caution.id));
         row->key()->setCheckable(true);
         setRole(*row->key(), "choice");

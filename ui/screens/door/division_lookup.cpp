@@ -10,7 +10,7 @@
 #include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
 #include "ui/words/catalogue_words.h"
-#include "ui/words/core_words.h"
+#include "ui/words/phrase_words.h"
 #include "ui/words/plain_text.h"
 
 namespace latchround::ui {
@@ -24,10 +24,9 @@ QString examplesOf(const SpaceCategory& category) {
     return examples.join(QStringLiteral("; "));
 }
 
-/// A note of the table, or one that the core adds.
-QString noteWords(const std::string& note) {
-    const QString words = coreWords(note);
-    return words == plainText(note) ? catalogueWords(note) : words;
+/// A note of the table is a text of the data; those that the core adds have a code.
+QString noteWords(const Phrase& note) {
+    return note.code.empty() ? catalogueWords(note.text) : phraseWords(note);
 }
 
 /// Enough to choose by; the chosen category's examples stand whole below the list.
@@ -187,7 +186,7 @@ void DivisionLookup::say() {
         source << plainText(citeOf(m_answer));
     m_source->setText(source.join(QStringLiteral(" · ")));
     QStringList notes;
-    for (const std::string& note : notesOf(m_answer, m_question))
+    for (const Phrase& note : notesOf(m_answer, m_question))
         notes << noteWords(note);
     notes << tr("The approved plans and the flag Administration stand above these tables.");
     m_notes->setText(notes.join(QStringLiteral("\n")));

@@ -23,10 +23,10 @@
 #include "ui/sheets/figure_sheets.h"
 #include "ui/sheets/photograph_sheets.h"
 #include "ui/words/catalogue_words.h"
-#include "ui/words/core_words.h"
 #include "ui/words/door_words.h"
 #include "ui/words/grade_words.h"
 #include "ui/words/inclination_words.h"
+#include "ui/words/phrase_words.h"
 #include "ui/words/plain_text.h"
 #include "ui/words/walkdown_words.h"
 
@@ -38,7 +38,7 @@ QString whyNotAsked(const RowGrade& row, const Particulars& vessel, const Graded
     if (row.reason.kind == ReasonKind::OutsideThisWalk)
         return reasonWords(row.reason);
     return DoorSheets::tr("not asked because: %1")
-        .arg(coreWords(askedBecause(*row.requirement, vessel, *door.door, Stand(door.boundary))));
+        .arg(phraseWords(askedBecause(*row.requirement, vessel, *door.door, Stand(door.boundary))));
 }
 
 } // namespace
@@ -242,8 +242,8 @@ void DoorSheets::why(const QString& requirement) {
     lines->setContentsMargins(0, 0, 0, 0);
     auto* panel = new WhyPanel;
     panel->setRow(*row,
-                  coreWords(askedBecause(*row->requirement, m_round.arrangement().particulars,
-                                         *graded->door, Stand(graded->boundary))),
+                  phraseWords(askedBecause(*row->requirement, m_round.arrangement().particulars,
+                                           *graded->door, Stand(graded->boundary))),
                   inclinationWords(*row->requirement, *graded));
     lines->addWidget(panel, 1);
     auto* keys = new QHBoxLayout;

@@ -1,12 +1,12 @@
 #include "ui/screens/door/part_keys.h"
 
-#include <QGridLayout>
 #include <QIcon>
 #include <QPainter>
 #include <QPixmap>
 #include <QPushButton>
 
 #include "ui/ink/glyph_drawing.h"
+#include "ui/keys/flow_grid.h"
 #include "ui/look/touch_style.h"
 #include "ui/words/verdict_words.h"
 
@@ -17,13 +17,12 @@ PartKeys::PartKeys(QWidget* parent)
     , m_verdict(keyOf({}, "part-verdict", "choice"))
     , m_doors(keyOf(tr("Doors"), "part-doors", "choice"))
     , m_notes(keyOf(tr("Notes"), "part-more", "choice"))
-    , m_grid(new QGridLayout(this)) {
-    m_grid->setContentsMargins(0, 0, 0, 0);
+    , m_grid(new FlowGrid(this)) {
+    m_grid->setDouble(m_verdict);
     for (const auto& [key, place] :
          {std::pair{m_verdict, VerdictPlace}, std::pair{m_doors, DoorsPlace},
           std::pair{m_notes, NotesPlace}}) {
         key->setCheckable(true);
-        key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
         connect(key, &QPushButton::clicked, this,
                 [this, where = place](bool on) { choose(on ? where : Rows); });
     }
@@ -73,21 +72,14 @@ void PartKeys::showGlyph() {
 }
 
 void PartKeys::arrange(bool wide) {
-    for (QPushButton* key : {m_verdict, m_doors, m_notes})
-        m_grid->removeWidget(key);
-    m_grid->addWidget(m_verdict, 0, 0, 1, 2);
-    m_grid->addWidget(m_doors, wide ? 0 : 1, wide ? 2 : 0);
-    m_grid->addWidget(m_notes, wide ? 0 : 1, wide ? 3 : 1);
-    for (int column = 0; column < 4; ++column)
-        m_grid->setColumnStretch(column, wide || column < 2 ? 1 : 0);
+    m_wide = wide;
+    m_grid->place({m_verdict, m_doors, m_notes}, wide ? 4 : 2, sizes().target);
 }
 
 void PartKeys::lookChanged() {
-    m_grid->setSpacing(sizes().gap);
-    for (QPushButton* key : {m_verdict, m_doors, m_notes}) {
+    for (QPushButton* key : {m_verdict, m_doors, m_notes})
         key->setFont(font(TextSize::Body, true));
-        key->setFixedHeight(sizes().target);
-    }
+    arrange(m_wide);
     showGlyph();
     Part::lookChanged();
 }

@@ -5,10 +5,11 @@
 #include "core/grading/verdict.h"
 #include "ui/look/part.h"
 
-class QGridLayout;
 class QPushButton;
 
 namespace latchround::ui {
+
+class FlowGrid;
 
 class PartKeys : public Part {
     Q_OBJECT
@@ -39,7 +40,8 @@ private:
     QPushButton* m_verdict;
     QPushButton* m_doors;
     QPushButton* m_notes;
-    QGridLayout* m_grid;
+    FlowGrid* m_grid;
+    bool m_wide = false;
 };
 
 } // namespace latchround::ui

@@ -10,8 +10,8 @@
 #include "ui/keys/keypad.h"
 #include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
-#include "ui/words/core_words.h"
 #include "ui/words/door_words.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
 
@@ -38,7 +38,7 @@ void TypedRun::askCautions(Run run) {
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     for (const Caution& caution : cautionsBeforeRelease())
-        lines->addWidget(new Lettering(coreWords(caution.question), TextSize::Body));
+        lines->addWidget(new Lettering(phraseWords(caution.question()), TextSize::Body));
     auto* all = keyOf(tr("All of them"), "typed-cautions", "primary");
     auto* not_all = keyOf(tr("Not all: enter the run without them"), "typed-no-cautions");
     lines->addWidget(all);

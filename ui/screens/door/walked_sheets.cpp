@@ -72,7 +72,7 @@ void WalkedSheets::somebodyElse() {
 }
 
 void WalkedSheets::askDay(const FactId& walker) {
-    const CalendarDate today = shipsDay(m_round.outside().now());
+    const CalendarDate today = shipsDay(m_round.clock().now());
     const auto before = [&](int days) {
         return CalendarDate(std::chrono::sys_days(today) - std::chrono::days(days));
     };
@@ -97,7 +97,7 @@ void WalkedSheets::askTime(const FactId& walker, CalendarDate day) {
     keypad->setDecimals(0);
     connect(keypad, &Keypad::entered, sheet,
             [this, sheet, keypad, asked, walker, day](double digits) {
-                const Moment now = m_round.outside().now();
+                const Moment now = m_round.clock().now();
                 const auto when = momentOf(day, digits, now.ship_offset_minutes);
                 if (when && when->utc_ms <= now.utc_ms) {
                     sheet->close();

@@ -13,6 +13,7 @@
 #include "ui/keys/mark_key.h"
 #include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
+#include "ui/ports/sound.h"
 #include "ui/screens/drill/drill_result.h"
 #include "ui/screens/drill/practice_offer.h"
 #include "ui/ship/door_drawing.h"
@@ -100,8 +101,9 @@ QWidget* DrillScreen::makeIntroduction() {
     }
     lines->addLayout(keys);
     connect(m_try, &QPushButton::clicked, this, [this] {
-        round().outside().soundAlarm(true);
-        QTimer::singleShot(sample_sound_ms, this, [this] { round().outside().soundAlarm(false); });
+        round().ports().sound->soundAlarm(true);
+        QTimer::singleShot(sample_sound_ms, this,
+                           [this] { round().ports().sound->soundAlarm(false); });
     });
     connect(m_begin, &QPushButton::clicked, this, [this] { begin(true); });
     connect(m_begin_silent, &QPushButton::clicked, this, [this] { begin(false); });
@@ -126,7 +128,7 @@ QWidget* DrillScreen::makeTrial() {
     side->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     m_key = new MarkKey;
     m_key->setObjectName(QStringLiteral("drill-mark"));
-    m_key->setClock([&outside = round().outside()] { return outside.steadyNow_ns(); });
+    m_key->setClock([&clock = round().clock()] { return clock.steadyNow_ns(); });
     m_key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     m_sides->addWidget(side, 3);
     m_sides->addWidget(m_key, 2);
@@ -143,7 +145,7 @@ void DrillScreen::enter() {
     m_frames.stop();
     m_course.reset();
     bar().setTitle(tr("Thumb drill"), round().personName());
-    const bool loudspeaker = round().outside().readySound();
+    const bool loudspeaker = round().ports().sound->ready();
     m_try->setVisible(loudspeaker);
     m_begin->setVisible(loudspeaker);
     setRole(*m_begin_silent, loudspeaker ? "plain" : "primary");
@@ -158,7 +160,7 @@ void DrillScreen::enter() {
 }
 
 void DrillScreen::begin(bool sound) {
-    m_sound = sound && round().outside().readySound();
+    m_sound = sound && round().ports().sound->ready();
     m_course = std::make_unique<DrillCourse>(m_sound, round().chance(), m_pace);
     m_pages->setCurrentWidget(m_trial);
     m_key->setFocus();
@@ -170,13 +172,13 @@ void DrillScreen::beginTrial() {
         return;
     m_drawing->setProgress(0);
     m_count->setText(tr("Trial %1 of %2").arg(m_course->done() + 1).arg(drill_trials));
-    m_began_ns = round().outside().steadyNow_ns();
+    m_began_ns = round().clock().steadyNow_ns();
     showAwaited();
     m_frames.start();
 }
 
 double DrillScreen::secondsNow() const {
-    return double(round().outside().steadyNow_ns() - m_began_ns) / 1e9;
+    return double(round().clock().steadyNow_ns() - m_began_ns) / 1e9;
 }
 
 void DrillScreen::showAwaited() {
@@ -193,7 +195,7 @@ void DrillScreen::tick() {
     const double now = secondsNow();
     const auto alarm = m_course->due(Cue::AlarmHeard);
     if (alarm && now >= *alarm && !m_course->hasHappened(Cue::AlarmHeard)) {
-        round().outside().soundAlarm(true);
+        round().ports().sound->soundAlarm(true);
         m_course->happened(Cue::AlarmHeard, secondsNow());
     }
     const double starts = *m_course->due(Cue::LeafStarts);
@@ -221,14 +223,14 @@ void DrillScreen::mark(const MarkPress& press) {
 
 void DrillScreen::finishTrial() {
     m_frames.stop();
-    round().outside().soundAlarm(false);
+    round().ports().sound->soundAlarm(false);
     m_said->setText(m_course->awaited() ? tr("That one was missed: it comes again.") : QString());
     m_course->next();
     if (!m_course->isOver()) {
         m_pause.start();
         return;
     }
-    round().outside().closeSound();
+    round().ports().sound->close();
     m_result->show(m_course->drill());
     m_pages->setCurrentWidget(m_result);
     m_result->keepKey()->setFocus();
@@ -244,7 +246,7 @@ void DrillScreen::keep() {
 void DrillScreen::hideEvent(QHideEvent* event) {
     m_frames.stop();
     m_course.reset();
-    round().outside().closeSound();
+    round().ports().sound->close();
     Screen::hideEvent(event);
 }
 

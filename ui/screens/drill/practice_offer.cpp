@@ -7,6 +7,7 @@
 
 #include "ui/lists/value_row.h"
 #include "ui/look/touch_style.h"
+#include "ui/ports/attempts.h"
 #include "ui/words/cue_words.h"
 
 namespace latchround::ui {
@@ -28,7 +29,7 @@ void PracticeOffer::refresh() {
     m_drill = {};
     hide();
     const std::string name = m_round.personName().toStdString();
-    const Result<std::vector<practice::Attempt>> attempts = m_round.outside().attempts();
+    const Result<std::vector<practice::Attempt>> attempts = m_round.ports().attempts->finished();
     if (name.empty() || !attempts)
         return; // what the screen is for goes on without
     const auto last_drill = m_round.drillTime();

@@ -18,7 +18,7 @@ void HomeSheets::due() {
     auto* sheet = new Sheet(m_over, tr("What falls due"));
     const std::vector<DueItem> items =
         whatFallsDue(m_round.arrangement(), m_round.ledger(), m_round.catalogue(),
-                     shipsDay(m_round.outside().now()));
+                     shipsDay(m_round.clock().now()));
     std::vector<QWidget*> rows;
     bool certificate_seen = false;
     for (const DueItem& item : items) {
@@ -43,7 +43,7 @@ void HomeSheets::due() {
 }
 
 QWidget* HomeSheets::dueRow(const DueItem& item, Sheet* sheet) {
-    const CalendarDate today = shipsDay(m_round.outside().now());
+    const CalendarDate today = shipsDay(m_round.clock().now());
     const bool of_doors = item.doors > 0;
     auto* row = new ValueRow(dueTitle(item), of_doors ? tr("Plan it ›") : tr("Done today"));
     const QString id = QString::fromStdString(item.upkeep->id);
@@ -70,7 +70,7 @@ QWidget* HomeSheets::dueRow(const DueItem& item, Sheet* sheet) {
 
 QWidget* HomeSheets::certificateRow(const DueItem* item, Sheet* sheet) {
     auto* row = new ValueRow(dueTitle(item ? *item : DueItem{}), tr("Enter"));
-    row->setDetail(item ? dueDetail(*item, shipsDay(m_round.outside().now()))
+    row->setDetail(item ? dueDetail(*item, shipsDay(m_round.clock().now()))
                         : tr("not yet known: enter the day on which it ends"));
     row->key()->setObjectName(QStringLiteral("due-certificate"));
     row->key()->setEnabled(!m_round.personName().isEmpty());

@@ -12,11 +12,12 @@
 #include "ui/lists/value_row.h"
 #include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
+#include "ui/ports/vessels.h"
 #include "ui/round/past_walkdown.h"
 #include "ui/sheets/register_sheet.h"
 #include "ui/sheets/told.h"
-#include "ui/words/core_words.h"
 #include "ui/words/door_words.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
 
@@ -123,7 +124,7 @@ void HomeSheets::otherVessels() {
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     std::vector<QWidget*> rows;
-    for (const VesselOnTablet& vessel : m_round.outside().vessels()) {
+    for (const VesselOnTablet& vessel : m_round.ports().vessels->others()) {
         auto* row = new ValueRow(vessel.name, tr("Open"));
         row->setDetail(vessel.detail);
         row->key()->setObjectName(QStringLiteral("vessel-") + vessel.place);
@@ -165,8 +166,8 @@ void HomeSheets::doorNotOnWalk(const QString& number) {
 }
 
 void HomeSheets::openVessel(const QString& place) {
-    if (const Done opened = m_round.outside().openVessel(place); !opened)
-        tell(m_over, tr("Not opened"), complaintWords(opened.error()));
+    if (const Done opened = m_round.ports().vessels->open(place); !opened)
+        tell(m_over, tr("Not opened"), errorWords(opened.error()));
 }
 
 } // namespace latchround::ui

@@ -57,7 +57,7 @@ OpenItem itemOf(const Item& written, CalendarDate today) {
 } // namespace
 
 std::vector<OpenItem> openItems(const Round& round) {
-    const CalendarDate today = shipsDay(round.outside().now());
+    const CalendarDate today = shipsDay(round.clock().now());
     std::vector<Item> open;
     for (const Item& item : round.items())
         if (item.isOpen())

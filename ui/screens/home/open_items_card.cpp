@@ -62,7 +62,7 @@ OpenItemsCard::OpenItemsCard(Round& round, QWidget* parent)
 
 void OpenItemsCard::refresh() {
     m_items = openItems(m_round);
-    const CalendarDate today = shipsDay(m_round.outside().now());
+    const CalendarDate today = shipsDay(m_round.clock().now());
     int oldest = 0;
     int overdue = 0;
     for (const Item& item : m_round.items())

@@ -102,7 +102,7 @@ ReportRow* VesselCard::makeRow(const PastWalkdown& walkdown) {
 void VesselCard::refreshDue() {
     m_due->setDetail(
         dueSummary(whatFallsDue(m_round.arrangement(), m_round.ledger(), m_round.catalogue(),
-                                shipsDay(m_round.outside().now()))));
+                                shipsDay(m_round.clock().now()))));
     fill();
 }
 

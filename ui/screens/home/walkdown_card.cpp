@@ -83,7 +83,7 @@ void WalkdownCard::addFigure(QHBoxLayout& line, const char* name, const QString&
 void WalkdownCard::refresh() {
     const auto& walkdown = m_round.walkdown();
     const bool under_way = m_round.isUnderWay();
-    const bool only_shown = !m_round.otherWriter().isEmpty();
+    const bool only_shown = m_round.isReadOnly();
     const Tally tally = tallyOf(m_round.doors());
     m_next = under_way ? m_round.nextOpenDoor() : QString();
     m_title->setText(m_round.goesOn() ? tr("Walkdown under way") : tr("No walkdown under way"));
@@ -145,7 +145,7 @@ bool WalkdownCard::event(QEvent* event) {
 }
 
 void WalkdownCard::press() {
-    if (!m_round.otherWriter().isEmpty())
+    if (m_round.isReadOnly())
         emit allDoorsAsked();
     else if (m_no_doors)
         emit registerAsked();

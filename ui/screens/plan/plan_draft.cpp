@@ -54,7 +54,7 @@ void chooseDoors(const Round& round, PlanDraft& draft) {
         std::vector<Stratum> strata = strataOf(round.arrangement(), doors);
         draft.sample->of_doors = int(doors.size());
         if (stratifiedSample(strata, draft.sample->at_most, draft.sample->confidence_ppm))
-            doors = drawn(strata, std::uint32_t(draft.sample->lot));
+            doors = drawn(strata, std::uint32_t(draft.sample->random_seed));
         else
             draft.sample.reset();
     }
@@ -90,7 +90,7 @@ QString scopeWords(const PlanDraft& draft) {
     return draft.sample ? QCoreApplication::translate("PlanDraft", "%1, a sample of %2 by lot %3")
                               .arg(doorsWords(draft))
                               .arg(draft.route.doors.size())
-                              .arg(draft.sample->lot)
+                              .arg(draft.sample->random_seed)
                         : doorsWords(draft);
 }
 

@@ -27,7 +27,7 @@ enum ScopeKey { AllDoorsKey, ZoneBulkheadsKey, OneDeckKey, OneZoneKey, FailedKey
 
 constexpr int people_at_once = 5;
 constexpr int people_at_once_small = 2;
-constexpr std::uint32_t largest_lot = 0xFFFF; // short enough to be read out
+constexpr std::uint32_t largest_seed = 0xFFFF; // short enough to be read out
 
 Lettering* titleOf(const QString& words) {
     return new Lettering(words, TextSize::Lead, Ink::Plain, true);
@@ -279,7 +279,7 @@ void PlanPage::setSample(std::optional<int> at_most, int confidence_ppm) {
     m_draft.sample.reset();
     if (at_most)
         m_draft.sample =
-            SampleDrawn{0, *at_most, confidence_ppm, int(m_round.chance() & largest_lot)};
+            SampleDrawn{0, *at_most, confidence_ppm, int(m_round.chance() & largest_seed)};
     chooseDoors(m_round, m_draft);
     showSample();
     showNext();

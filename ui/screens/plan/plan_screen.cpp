@@ -8,7 +8,7 @@
 #include "ui/frames/top_bar.h"
 #include "ui/screens/plan/brief_page.h"
 #include "ui/screens/plan/plan_page.h"
-#include "ui/words/core_words.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
 
@@ -32,7 +32,7 @@ PlanScreen::PlanScreen(Round& round, QWidget* parent)
     connect(&round, &Round::walkdownChanged, this, &PlanScreen::lookWhetherBegun);
     connect(&round, &Round::waitingChanged, this, [this] {
         if (!m_begun.empty())
-            m_brief->setWaiting(complaintWords(this->round().whyWaiting()));
+            m_brief->setWaiting(errorWords(this->round().whyWaiting()));
         if (isVisible()) // a person may have been saved; else enter() shows it
             m_plan->refresh();
     });
@@ -79,7 +79,7 @@ void PlanScreen::begin() {
     std::vector<Entry> entries;
     entries.push_back({walkdownOf(round(), m_draft), std::nullopt, m_begun});
     if (const Done done = round().record(std::move(entries)); !done) {
-        m_brief->setWaiting(complaintWords(done.error()));
+        m_brief->setWaiting(errorWords(done.error()));
         if (!round().knows(m_begun)) // refused: it will not be saved later either
             m_begun.clear();
     }

@@ -9,10 +9,10 @@
 #include "ui/screens/practice/debrief_row.h"
 #include "ui/screens/practice/mark_rows.h"
 #include "ui/words/catalogue_words.h"
-#include "ui/words/core_words.h"
 #include "ui/words/cue_words.h"
 #include "ui/words/exercise_words.h"
 #include "ui/words/grade_words.h"
+#include "ui/words/phrase_words.h"
 #include "ui/words/plain_text.h"
 #include "ui/words/units.h"
 #include "ui/words/verdict_words.h"
@@ -52,7 +52,7 @@ DebriefRow* faultRow(const practice::FaultCompared& fault, const Round& round) {
                                            : std::pair(MarkShape::Dash, Ink::Again);
     auto* row = new DebriefRow(shape, ink, headline);
     if (fault.fault)
-        row->addLine(coreWords(sentence(*fault.fault)));
+        row->addLine(phraseWords(sentence(*fault.fault)));
     if (const Requirement* asked = askedRow(round, fault))
         row->addLine(rowAndCitation(*asked), Ink::Muted, TextSize::Small);
     else if (fault.fault == practice::Fault::PeopleInPath)

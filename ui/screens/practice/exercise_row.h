@@ -5,7 +5,7 @@
 #include <optional>
 
 #include "ui/look/part.h"
-#include "ui/round/outside.h"
+#include "ui/ports/exercises.h"
 
 class QGridLayout;
 class QPushButton;

@@ -9,6 +9,7 @@
 #include "ui/figures/figure_label.h"
 #include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
+#include "ui/ports/sound.h"
 #include "ui/screens/practice/edge_view.h"
 #include "ui/screens/practice/scene_view.h"
 #include "ui/screens/screen.h"
@@ -99,13 +100,13 @@ void LiveScene::setReady(const QString& door, Release release, RunKind kind, con
 void LiveScene::stop() {
     m_is_ready = false;
     m_stopped = true;
-    m_stage.stop(m_round.outside().steadyNow_ns());
+    m_stage.stop(m_round.clock().steadyNow_ns());
     refresh();
 }
 
 void LiveScene::finish(const FactId& run) {
     m_is_ready = false;
-    m_stage.finish(run, m_round.outside().steadyNow_ns());
+    m_stage.finish(run, m_round.clock().steadyNow_ns());
     refresh();
 }
 
@@ -113,7 +114,7 @@ void LiveScene::work() {
     if (!m_is_ready)
         return;
     m_is_ready = false;
-    m_stage.release(m_round.outside().steadyNow_ns());
+    m_stage.release(m_round.clock().steadyNow_ns());
     // The key is about to go. What has the keyboard next must be the stopwatch: space is its mark.
     if (Screen* on = screen())
         on->setFocus();
@@ -124,7 +125,7 @@ void LiveScene::refresh() {
     if (m_door.isEmpty())
         return;
     const practice::DoorView view =
-        m_stage.view(m_door.toStdString(), m_round.outside().steadyNow_ns());
+        m_stage.view(m_door.toStdString(), m_round.clock().steadyNow_ns());
     m_view->setView(view);
     m_edge->setView(view);
     showKeys(view);
@@ -166,7 +167,7 @@ void LiveScene::sound(bool alarm) {
     if (alarm == m_sounds)
         return;
     m_sounds = alarm;
-    m_round.outside().soundAlarm(alarm);
+    m_round.ports().sound->soundAlarm(alarm);
 }
 
 QSize LiveScene::sizeHint() const {
@@ -202,7 +203,7 @@ void LiveScene::resizeEvent(QResizeEvent* event) {
 void LiveScene::showEvent(QShowEvent* event) {
     updateGeometry(); // the window is known
     Part::showEvent(event);
-    (void)m_round.outside().readySound(); // without one the alarm is seen only
+    (void)m_round.ports().sound->ready(); // without one the alarm is seen only
     m_clock.start();
     refresh();
 }
@@ -211,7 +212,7 @@ void LiveScene::hideEvent(QHideEvent* event) {
     Part::hideEvent(event);
     m_clock.stop();
     sound(false);
-    m_round.outside().closeSound();
+    m_round.ports().sound->close();
 }
 
 } // namespace latchround::ui

@@ -11,11 +11,13 @@
 #include "ui/keys/row_pager.h"
 #include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
+#include "ui/ports/attempts.h"
+#include "ui/ports/exercises.h"
 #include "ui/screens/practice/exercise_row.h"
 #include "ui/screens/practice/progress_card.h"
 #include "ui/screens/practice/sealed_form.h"
 #include "ui/sheets/told.h"
-#include "ui/words/core_words.h"
+#include "ui/words/phrase_words.h"
 #include "ui/words/walkdown_words.h"
 
 namespace latchround::ui {
@@ -57,7 +59,7 @@ PracticeScreen::PracticeScreen(Round& round, QWidget* parent)
 }
 
 void PracticeScreen::enter() {
-    m_progress->setAttempts(round().outside().attempts(), round().personName());
+    m_progress->setAttempts(round().ports().attempts->finished(), round().personName());
     showExercises();
     if (m_rows.empty())
         m_take_in->setFocus();
@@ -68,7 +70,7 @@ void PracticeScreen::enter() {
 
 /// One that was broken off: gone on with, put aside, or left for the next time.
 void PracticeScreen::offerUnfinished() {
-    const auto unfinished = round().outside().unfinishedExercise();
+    const auto unfinished = round().ports().exercises->unfinished();
     if (!unfinished)
         return;
     auto* sheet = new Sheet(this, tr("An exercise was not ended"));
@@ -84,8 +86,8 @@ void PracticeScreen::offerUnfinished() {
     auto* aside = keyOf(tr("Put it aside"), "unfinished-aside");
     connect(aside, &QPushButton::clicked, sheet, [this, sheet] {
         sheet->close();
-        if (const Done done = round().outside().putExerciseAside(); !done)
-            tell(this, tr("Not put aside"), complaintWords(done.error()));
+        if (const Done done = round().ports().exercises->putAside(); !done)
+            tell(this, tr("Not put aside"), errorWords(done.error()));
     });
     if (unfinished->exercise.is_sealed) {
         auto* form = new SealedForm;
@@ -111,14 +113,14 @@ void PracticeScreen::offerUnfinished() {
 }
 
 bool PracticeScreen::goOn(const QString& word) {
-    const Done gone_on = round().outside().goOnPractising(word);
+    const Done gone_on = round().ports().exercises->goOn(word);
     if (!gone_on)
-        tell(this, tr("Not opened"), complaintWords(gone_on.error()));
+        tell(this, tr("Not opened"), errorWords(gone_on.error()));
     return gone_on.has_value();
 }
 
 void PracticeScreen::showExercises() {
-    m_offered = round().outside().exercises();
+    m_offered = round().ports().exercises->offered();
     std::ranges::stable_sort(m_offered, {}, &ExerciseOffered::level);
     m_rows.clear();
     std::vector<QWidget*> rows;
@@ -165,14 +167,14 @@ void PracticeScreen::askForWord(const ExerciseOffered& exercise) {
 }
 
 bool PracticeScreen::practise(const QString& place, const QString& word) {
-    const Done begun = round().outside().practise(place, word);
+    const Done begun = round().ports().exercises->begin(place, word);
     if (!begun)
-        tell(this, tr("Not opened"), complaintWords(begun.error()));
+        tell(this, tr("Not opened"), errorWords(begun.error()));
     return begun.has_value();
 }
 
 void PracticeScreen::takeIn() {
-    const Checked<std::optional<QString>> taken = round().outside().takeInExercise(this);
+    const Checked<std::optional<QString>> taken = round().ports().exercises->takeIn(this);
     if (!taken) {
         tellFaults(this,
                    taken.error().size() == 1

@@ -2,6 +2,7 @@
 // to the exam, and how the people who did them come on.
 #pragma once
 
+#include "ui/ports/exercises.h"
 #include "ui/screens/screen.h"
 
 class QBoxLayout;

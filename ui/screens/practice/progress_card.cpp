@@ -11,8 +11,8 @@
 #include "ui/keys/choice_keys.h"
 #include "ui/look/lettering.h"
 #include "ui/screens/practice/progress_plot.h"
-#include "ui/words/core_words.h"
 #include "ui/words/cue_words.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
 
@@ -116,7 +116,7 @@ void ProgressCard::setAttempts(const Result<std::vector<practice::Attempt>>& att
     m_nobody->setText(
         attempts ? tr("Nobody has practised on this tablet yet. Each exercise that is finished "
                       "leaves its score here, and how late the thumb was.")
-                 : complaintWords(attempts.error()));
+                 : errorWords(attempts.error()));
     place();
     if (!m_people.isEmpty())
         showPerson();

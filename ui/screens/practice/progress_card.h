@@ -2,7 +2,7 @@
 // what it adds up to.
 #pragma once
 
-#include "core/complaint.h"
+#include "core/error/error.h"
 #include "core/practice/debrief.h"
 #include "ui/frames/card.h"
 

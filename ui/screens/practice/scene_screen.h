@@ -64,7 +64,7 @@ private:
     void clearPath();
     void askPanel();
     void tell(const QString& words);
-    std::int64_t now() const { return round().outside().steadyNow_ns(); }
+    std::int64_t now() const { return round().clock().steadyNow_ns(); }
     bool isShut() const;
     std::optional<double> reopened_m() const;
 

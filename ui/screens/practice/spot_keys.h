@@ -6,10 +6,11 @@
 
 #include "ui/frames/sheet_pages.h"
 
-class QGridLayout;
 class QPushButton;
 
 namespace latchround::ui {
+
+class FlowGrid;
 
 class SpotKeys : public Part {
     Q_OBJECT
@@ -21,10 +22,7 @@ public:
     void arrange(QSize room);
 
 private:
-    int beside() const;
-    int fitting(int width, int each, int count) const;
-
-    QGridLayout* m_grid;
+    FlowGrid* m_grid;
     std::vector<QPushButton*> m_keys;
 };
 

@@ -79,14 +79,14 @@ QString groupWords(GroupBy by, const ItemGroup& group) {
                       : GroupWords::tr("%1 · %2 items").arg(name).arg(count);
 }
 
-ItemLine lineOf(const Item& item, CalendarDate today) {
-    ItemLine line;
-    line.id = item.id;
-    line.title = QString::fromStdString(item.door);
-    line.words = QString::fromStdString(item.text());
-    line.weight = severityName(item.severity);
-    line.overdue = isOverdue(item, today);
+TwoLineRow lineOf(const Item& item, CalendarDate today) {
+    TwoLineRow line;
+    line.key = QString::fromStdString(item.id);
     line.glyph = glyphOf(item.state);
+    line.name = QString::fromStdString(item.door);
+    line.title = QString::fromStdString(item.text());
+    line.figure = severityName(item.severity);
+    line.is_overdue = isOverdue(item, today);
     QStringList parts{stateWords(item.state)};
     if (item.isOpen())
         parts << dueWords(item, today);
@@ -95,6 +95,8 @@ ItemLine lineOf(const Item& item, CalendarDate today) {
     if (const QString again = repeatWords(item); !again.isEmpty())
         parts << again;
     line.detail = parts.join(QStringLiteral(" · "));
+    line.spoken =
+        QStringList{line.name, line.title, line.figure, line.detail}.join(QStringLiteral(", "));
     return line;
 }
 

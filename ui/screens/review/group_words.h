@@ -2,12 +2,12 @@
 #pragma once
 
 #include "core/deficiency/grouping.h"
-#include "ui/screens/review/item_list.h"
+#include "ui/lists/two_line_row.h"
 
 namespace latchround::ui {
 
 QString groupWords(GroupBy by, const ItemGroup& group); ///< "zones 3 and 4 · 2 items"
 
-ItemLine lineOf(const Item& item, CalendarDate today);
+TwoLineRow lineOf(const Item& item, CalendarDate today);
 
 } // namespace latchround::ui

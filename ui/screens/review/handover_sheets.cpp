@@ -6,10 +6,12 @@
 #include "ui/lists/value_row.h"
 #include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
+#include "ui/ports/handovers.h"
+#include "ui/ports/signing.h"
 #include "ui/screens/review/review_sheets.h"
 #include "ui/sheets/progress_sheet.h"
 #include "ui/sheets/told.h"
-#include "ui/words/core_words.h"
+#include "ui/words/phrase_words.h"
 
 // The part of ReviewSheets that hands everything over to another device and takes in what another
 // hands over.
@@ -63,17 +65,17 @@ void ReviewSheets::handOver() {
 
 void ReviewSheets::give(const QString& sealed_for) {
     if (const Done may = m_round.mayPassOn(); !may) {
-        tell(m_over, tr("Not given"), complaintWords(may.error()));
+        tell(m_over, tr("Not given"), errorWords(may.error()));
         return;
     }
     LongJob job(m_over, tr("Everything is being put into a file"));
-    const auto given = job.run([&](const GoOn& go_on) {
-        return m_round.outside().giveHandover(m_over, sealed_for, go_on);
+    const auto given = job.run([&](const Progress& progress) {
+        return m_round.ports().handovers->give(m_over, sealed_for, progress);
     });
     if (!given && job.wasStopped())
         tellStopped(m_over, tr("No file was made, and nothing was handed over."));
     else if (!given)
-        tell(m_over, tr("Not given"), complaintWords(given.error()));
+        tell(m_over, tr("Not given"), errorWords(given.error()));
     else if (*given)
         tell(m_over, tr("Handed over"), tr("The file lies at %1").arg(**given));
 }
@@ -109,14 +111,15 @@ void ReviewSheets::askForKey() {
 }
 
 void ReviewSheets::showOwnKey() {
-    const Result<QString> key = m_round.outside().ownKey();
-    tell(m_over, tr("This device's key"), key ? inGroups(*key) : complaintWords(key.error()));
+    const Result<QString> key = m_round.ports().signing->ownKey();
+    tell(m_over, tr("This device's key"), key ? inGroups(*key) : errorWords(key.error()));
 }
 
 void ReviewSheets::take() {
     LongJob job(m_over, tr("The file is being looked at"));
-    const auto seen =
-        job.run([&](const GoOn& go_on) { return m_round.outside().lookAtHandover(m_over, go_on); });
+    const auto seen = job.run([&](const Progress& progress) {
+        return m_round.ports().handovers->lookAt(m_over, progress);
+    });
     if (!seen && job.wasStopped())
         tellStopped(m_over, tr("Nothing was taken in."));
     else if (!seen)
@@ -156,12 +159,13 @@ void ReviewSheets::askWhetherToTake(const HandoverSeen& seen) {
         if (seen.asks)
             along.push_back(m_round.stamped(*seen.asks));
         LongJob job(m_over, tr("The file is being taken in"));
-        const Done taken = job.run(
-            [&](const GoOn& go_on) { return m_round.outside().takeHandover(seen, along, go_on); });
+        const Done taken = job.run([&](const Progress& progress) {
+            return m_round.ports().handovers->take(seen, along, progress);
+        });
         if (!taken && job.wasStopped())
             tellStopped(m_over, tr("Nothing was taken in. Everything here is as it was before."));
         else if (!taken)
-            tell(m_over, tr("Not taken in"), complaintWords(taken.error()));
+            tell(m_over, tr("Not taken in"), errorWords(taken.error()));
     });
     sheet->setContent(content);
     sheet->setWidthMm(170);

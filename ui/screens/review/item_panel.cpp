@@ -163,7 +163,7 @@ QStringList ItemPanel::courseOf(const Item& item) const {
 
 std::vector<QWidget*> ItemPanel::rowsOf(const Item& item) {
     std::vector<QWidget*> rows{wordsOf(item)};
-    const CalendarDate today = shipsDay(m_round.outside().now());
+    const CalendarDate today = shipsDay(m_round.clock().now());
     QStringList port;
     if (item.action)
         port << tr("action %1").arg(actionWords(*item.action));

@@ -134,7 +134,7 @@ void ItemSheets::portState(const Item& item) {
     connect(keep, &QPushButton::clicked, sheet, [this, sheet, terms, due = item.due] {
         sheet->close();
         if (terms->action && !due)
-            terms->due = dueBy(*terms->action, shipsDay(m_round.outside().now()));
+            terms->due = dueBy(*terms->action, shipsDay(m_round.clock().now()));
         if (terms->action || terms->ground_for_detention)
             set(*terms);
     });
@@ -144,7 +144,7 @@ void ItemSheets::portState(const Item& item) {
 }
 
 void ItemSheets::due(const Item& item) {
-    const CalendarDate today = shipsDay(m_round.outside().now());
+    const CalendarDate today = shipsDay(m_round.clock().now());
     const auto in = [&](int days) {
         return CalendarDate(std::chrono::sys_days(today) + std::chrono::days(days));
     };

@@ -8,12 +8,13 @@
 #include "ui/lists/value_row.h"
 #include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
+#include "ui/ports/signing.h"
 #include "ui/screens/review/review_sheets.h"
 #include "ui/sheets/paper_sheet.h"
 #include "ui/sheets/told.h"
-#include "ui/words/core_words.h"
 #include "ui/words/door_words.h"
 #include "ui/words/item_words.h"
+#include "ui/words/phrase_words.h"
 #include "ui/words/walkdown_words.h"
 
 // The part of ReviewSheets that makes papers and has walkdowns signed.
@@ -25,13 +26,13 @@ namespace {
 constexpr int walkdowns_at_once = 4;
 
 QString signatureWords(const Round& round, const Recorded<WalkdownSigned>& signature) {
-    const SignatureHolds check = round.outside().checkSignature(signature);
+    const SignatureHolds check = round.ports().signing->check(signature);
     QString words = ReviewSheets::tr("%1, as %2, %3 %4: ")
                         .arg(nameOf(round.ledger(), signature.stamp.person),
                              capacityWords(signature.body.capacity), dayWords(signature.stamp.when),
                              clockWords(signature.stamp.when));
     if (!check.holds)
-        return words + ReviewSheets::tr("DOES NOT HOLD: %1").arg(check.why);
+        return words + ReviewSheets::tr("DOES NOT HOLD: %1").arg(phraseWords(check.why));
     words += ReviewSheets::tr("%1 facts, unchanged").arg(check.facts);
     if (check.later > 0)
         words += ReviewSheets::tr("; %1 came later and are not under it").arg(check.later);
@@ -156,7 +157,7 @@ void ReviewSheets::showSignatures(Sheet* sheet, QWidget* place, const FactId& wa
                 tell(m_over, tr("Being saved"),
                      tr("The signature is kept, and saved by itself in a moment."));
             else
-                tell(m_over, tr("Not signed"), complaintWords(done.error()));
+                tell(m_over, tr("Not signed"), errorWords(done.error()));
         });
         place->layout()->addWidget(key);
     }

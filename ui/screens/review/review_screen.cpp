@@ -13,6 +13,8 @@
 #include "ui/keys/key_grid.h"
 #include "ui/look/lettering.h"
 #include "ui/look/touch_style.h"
+#include "ui/ports/handovers.h"
+#include "ui/ports/signing.h"
 #include "ui/screens/review/group_words.h"
 #include "ui/screens/review/item_list.h"
 #include "ui/screens/review/item_panel.h"
@@ -124,6 +126,8 @@ void ReviewScreen::addKeys() {
     for (QPushButton* key : {m_back, m_who, m_write_up, m_retest, m_differences, m_compare, m_which,
                              m_papers, m_hand_over, m_sign})
         m_keys->add(key);
+    m_hand_over->setVisible(round().ports().handovers != nullptr);
+    m_sign->setVisible(round().ports().signing != nullptr);
     connect(m_who, &QPushButton::clicked, m_sheets, &ReviewSheets::who);
     connect(m_write_up, &QPushButton::clicked, m_sheets, &ReviewSheets::writeUp);
     connect(m_compare, &QPushButton::clicked, m_sheets, &ReviewSheets::compareWalkdowns);
@@ -180,12 +184,12 @@ std::vector<Item> ReviewScreen::shown() const {
 }
 
 void ReviewScreen::fillList() {
-    const CalendarDate today = shipsDay(round().outside().now());
+    const CalendarDate today = shipsDay(round().clock().now());
     const std::vector<Item> items = shown();
-    std::vector<ItemLine> lines;
+    std::vector<TwoLineRow> lines;
     for (const ItemGroup& group : grouped(items, m_by, round().arrangement(), today)) {
-        ItemLine heading;
-        heading.title = groupWords(m_by, group);
+        TwoLineRow heading;
+        heading.name = groupWords(m_by, group);
         lines.push_back(std::move(heading));
         for (const Item* item : group.items)
             lines.push_back(lineOf(*item, today));

@@ -6,6 +6,7 @@
 #include <QObject>
 
 #include "core/evidence/differences.h"
+#include "ui/ports/handovers.h"
 #include "ui/round/round.h"
 
 class QWidget;

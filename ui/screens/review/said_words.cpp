@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 
+#include "core/evidence/fact_fields.h"
 #include "ui/words/catalogue_words.h"
 #include "ui/words/date_words.h"
 #include "ui/words/door_words.h"
@@ -73,6 +74,7 @@ struct Saying {
     }
     template <class Other>
     QString operator()(const Other&) const {
+        static_assert(rulesOf<Other>.differs == Differs::No, "say what two people differ in");
         return {};
     }
 };

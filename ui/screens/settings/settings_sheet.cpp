@@ -54,8 +54,17 @@ SettingsSheet::SettingsSheet(const SettingsShown& shown, QWidget* parent)
         m_units->setChosen(i);
         emit usCustomaryChosen(i == 1);
     });
-    m_rows->setRows({m_light, m_scale, m_gloves, m_motion, m_mark, m_units,
-                     languageRow(shown.language), figuresRow(shown.thumb), rulesRow(shown.flag)});
+    std::vector<QWidget*> rows{m_light,
+                               m_scale,
+                               m_gloves,
+                               m_motion,
+                               m_mark,
+                               m_units,
+                               languageRow(shown.language),
+                               figuresRow(shown.thumb)};
+    if (shown.flag)
+        rows.push_back(rulesRow(*shown.flag));
+    m_rows->setRows(rows);
     lookChanged();
 }
 

@@ -3,6 +3,8 @@
 // goes by. Shows what is in force.
 #pragma once
 
+#include <optional>
+
 #include "ui/look/part.h"
 
 namespace latchround::ui {
@@ -11,7 +13,8 @@ class RowPager;
 class SettingRow;
 
 struct SettingsShown {
-    QString flag;       ///< whose own rules stand over the catalogue; empty where nobody's do
+    /// Whose own rules stand over the catalogue, empty where nobody's do; nothing where none can.
+    std::optional<QString> flag;
     QString thumb;      ///< what is known of the thumb of whoever records; empty where nobody does
     bool quiet = false; ///< a mark answers with nothing
     bool us_customary = false; ///< figures in feet, inches and pounds

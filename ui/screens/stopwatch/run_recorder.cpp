@@ -4,7 +4,9 @@
 #include <optional>
 #include <utility>
 
+#include "core/error/desktop_errors.h"
 #include "core/evidence/references.h"
+#include "core/phrase/places.h"
 #include "core/safety/cautions.h"
 
 namespace latchround::ui {
@@ -12,11 +14,10 @@ namespace latchround::ui {
 Done RunRecorder::begin(const QString& door, Release release, RunKind kind, const QString& group) {
     const GradedDoor* graded = m_round.door(door);
     if (!graded)
-        return tl::unexpected(Complaint{door.toStdString(), "is not a door of this walkdown", {}});
+        return tl::unexpected(Error{door.toStdString(), errors::not_a_door_of_walkdown()});
     if (release == Release::Remote && kind == RunKind::Closing && !mayArm(graded->evidence))
-        return tl::unexpected(Complaint{"door " + door.toStdString(),
-                                        "the cautions do not all stand confirmed",
-                                        "Answer each of them first."});
+        return tl::unexpected(
+            Error{place::door(door.toStdString()), errors::cautions_not_confirmed()});
     m_door = door;
     m_release = release;
     m_kind = kind;

@@ -13,12 +13,14 @@
 #include "ui/figures/band_gauge.h"
 #include "ui/frames/sheet.h"
 #include "ui/frames/top_bar.h"
+#include "ui/ports/settings.h"
+#include "ui/ports/sound.h"
 #include "ui/screens/stopwatch/readings.h"
 #include "ui/screens/stopwatch/run_result.h"
 #include "ui/screens/stopwatch/side_keys.h"
 #include "ui/ship/door_drawing.h"
-#include "ui/words/core_words.h"
 #include "ui/words/door_words.h"
+#include "ui/words/phrase_words.h"
 #include "ui/words/run_words.h"
 
 namespace latchround::ui {
@@ -52,7 +54,7 @@ StopwatchScreen::StopwatchScreen(Round& the_round, QWidget* parent)
     m_keys->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     m_side->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
     for (MarkKey* key : {m_key, &m_side->halfWay(), &m_side->alarmStopped()})
-        key->setClock([&outside = the_round.outside()] { return outside.steadyNow_ns(); });
+        key->setClock([&clock = the_round.clock()] { return clock.steadyNow_ns(); });
     connectKeys();
     m_clock.setInterval(frame_ms);
     connect(&m_clock, &QTimer::timeout, this, &StopwatchScreen::tick);
@@ -132,13 +134,13 @@ void StopwatchScreen::enter() {
 void StopwatchScreen::showEvent(QShowEvent* event) {
     Screen::showEvent(event);
     // Opened now and not by the first mark, which must not wait for it.
-    if (round().outside().setting(QStringLiteral("quiet")).isEmpty())
-        (void)round().outside().readySound();
+    if (round().ports().settings->setting(QStringLiteral("quiet")).isEmpty())
+        (void)round().ports().sound->ready();
 }
 
 void StopwatchScreen::hideEvent(QHideEvent* event) {
     Screen::hideEvent(event);
-    round().outside().closeSound();
+    round().ports().sound->close();
 }
 
 bool StopwatchScreen::isRunning() const {
@@ -150,7 +152,7 @@ void StopwatchScreen::mark(MarkKind kind, const MarkPress& press) {
     // saved; where neither can be, the key takes no more and the round's banner says what to do.
     const bool saved = m_recorder.mark(kind, press).has_value();
     if (saved || (round().isTryingAgain() && m_recorder.isOnDisk()))
-        round().outside().cueMark(); // afterwards: a cue must never delay the mark it answers
+        round().ports().sound->cueMark(); // afterwards: a cue must never delay the mark it answers
 }
 
 void StopwatchScreen::stop() {
@@ -222,7 +224,7 @@ void StopwatchScreen::showKeys() {
         m_key->setHintLine({});
     } else if (!on_disk || (!all_saved && m_recorder.isOver())) {
         m_key->setNameLine(tr("Not saved"));
-        m_key->setHintLine(coreWords(round().whyWaiting().what));
+        m_key->setHintLine(phraseWords(round().whyWaiting().what));
     } else if (step) {
         m_key->setNameLine(markWords(step->mark));
         m_key->setHintLine(markHint(step->mark));
@@ -284,7 +286,7 @@ std::optional<double> StopwatchScreen::secondsSince(MarkKind kind) const {
         run->marks, [kind](const auto& record) { return record.mark.kind == kind; });
     if (found == run->marks.end() || !found->mark.steady_ns)
         return std::nullopt;
-    return double(round().outside().steadyNow_ns() - *found->mark.steady_ns) / 1e9;
+    return double(round().clock().steadyNow_ns() - *found->mark.steady_ns) / 1e9;
 }
 
 void StopwatchScreen::tick() {

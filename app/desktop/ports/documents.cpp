@@ -1,0 +1,24 @@
+#include "app/desktop/ports/documents.h"
+
+#include <QDesktopServices>
+#include <QUrl>
+
+#include "app/desktop/papers.h"
+
+namespace latchround {
+
+Result<ui::PaperMade> DesktopDocuments::make(ui::Paper paper, const FactId& walkdown,
+                                             const QString& door, const Progress& progress) {
+    return paperOf(*m_open.round, *m_open.vessel_register, {paper, walkdown, door, m_clock.now()},
+                   Pace(progress));
+}
+
+void DesktopDocuments::show(const QString& path) {
+    if (!QDesktopServices::openUrl(QUrl::fromLocalFile(path)))
+        m_open.window->tell(ui::Window::tr("Not shown"),
+                            ui::Window::tr("This machine has no program that shows PDF files. The "
+                                           "file lies at %1")
+                                .arg(path));
+}
+
+} // namespace latchround

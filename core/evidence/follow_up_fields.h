@@ -1,0 +1,106 @@
+// The part of fact_fields.h that describes what follow_up.h holds.
+#pragma once
+
+#include "core/evidence/field_role.h"
+#include "core/evidence/follow_up.h"
+#include "core/evidence/kind_rules.h"
+
+namespace latchround {
+
+template <>
+inline constexpr KindRules rulesOf<DeficiencyTerms>{Signed::ByItsWay, Needs::Nothing, Undo::Yes,
+                                                    Differs::Yes};
+template <class Visit>
+void eachField(OneOf<DeficiencyTerms> auto& body, Visit&& visit) {
+    visit(its_deficiency, body.deficiency);
+    visit("severity", body.severity);
+    visit("action", body.action);
+    visit("ground_for_detention", body.ground_for_detention);
+    visit("due", body.due);
+    visit("interim", body.interim);
+    visit("assigned", body.assigned);
+}
+
+template <>
+inline constexpr KindRules rulesOf<Rectification>{Signed::ByItsWay, Needs::Nothing, Undo::Yes,
+                                                  Differs::No};
+template <class Visit>
+void eachField(OneOf<Rectification> auto& body, Visit&& visit) {
+    visit(its_deficiency, body.deficiency);
+    visit("what", body.what);
+    visit("by", body.by);
+}
+
+template <>
+inline constexpr KindRules rulesOf<ReadyForRetest>{Signed::ByItsWay, Needs::Nothing, Undo::Yes,
+                                                   Differs::No};
+template <class Visit>
+void eachField(OneOf<ReadyForRetest> auto& body, Visit&& visit) {
+    visit(its_deficiency, body.deficiency);
+    visit("remark", body.remark);
+}
+
+template <>
+inline constexpr KindRules rulesOf<Withdrawal>{Signed::ByItsWay, Needs::Nothing, Undo::Yes,
+                                               Differs::No};
+template <class Visit>
+void eachField(OneOf<Withdrawal> auto& body, Visit&& visit) {
+    visit(its_deficiency, body.deficiency);
+    visit("reason", body.reason);
+}
+
+template <>
+inline constexpr KindRules rulesOf<DifferenceSettled>{Signed::ByItsWay, Needs::Nothing, Undo::Yes,
+                                                      Differs::Yes};
+template <class Visit>
+void eachField(OneOf<DifferenceSettled> auto& body, Visit&& visit) {
+    visit(what_stands, body.stands);
+    visit(what_yields, body.over);
+    visit("reason", body.reason);
+}
+
+template <>
+inline constexpr KindRules rulesOf<KeyAccepted>{Signed::ByItsWay, Needs::Nothing, Undo::No,
+                                                Differs::No};
+template <class Visit>
+void eachField(OneOf<KeyAccepted> auto& body, Visit&& visit) {
+    visit("key", body.key);
+    visit("of_device", body.of_device);
+    visit("remark", body.remark);
+}
+
+template <class Visit>
+void eachField(OneOf<Covered> auto& body, Visit&& visit) {
+    visit("device", body.device);
+    visit("last", body.last);
+    visit("facts", body.facts);
+}
+
+template <>
+inline constexpr KindRules rulesOf<WalkdownSigned>{Signed::Never, Needs::Nothing, Undo::No,
+                                                   Differs::No};
+template <class Visit>
+void eachField(OneOf<WalkdownSigned> auto& body, Visit&& visit) {
+    visit(its_walkdown, body.walkdown);
+    visit("capacity", body.capacity);
+    visit("covers", body.covers);
+    visit("facts_sha256", body.facts_sha256);
+    visit("key", body.key);
+    visit("signature", body.signature);
+}
+
+template <>
+inline constexpr KindRules rulesOf<ReportMade>{Signed::Never, Needs::Nothing, Undo::No,
+                                               Differs::No};
+template <class Visit>
+void eachField(OneOf<ReportMade> auto& body, Visit&& visit) {
+    visit(its_walkdown, body.walkdown);
+    visit("report", body.report);
+    visit("of_door", body.of_door);
+    visit("catalogue_edition", body.catalogue_edition);
+    visit("covers", body.covers);
+    visit("facts_sha256", body.facts_sha256);
+    visit("document_sha256", body.document_sha256);
+}
+
+} // namespace latchround

@@ -1,0 +1,44 @@
+#include "core/division/division_phrases.h"
+
+#include <array>
+
+#include "ui/words/phrases/all_phrases.h"
+
+namespace latchround::ui {
+
+namespace {
+
+constexpr auto division_phrases_table = std::to_array<PhraseRow>({
+    {division::no_value_printed,
+     QT_TRANSLATE_NOOP("Core", "no value printed: ask the Administration")},
+    {division::zone_over_36,
+     QT_TRANSLATE_NOOP(
+         "Core", "A main vertical zone bulkhead, its steps and recesses are A-60; A-0 will do with "
+                 "a category 5, 9 or 10 space on one side, or with oil fuel tanks on both.")},
+    {division::zone_36_or_fewer,
+     QT_TRANSLATE_NOOP("Core", "A main vertical zone bulkhead is A class; its insulation is that "
+                               "of the table, where B-0, C and * are read as A-0.")},
+    {division::special_category,
+     QT_TRANSLATE_NOOP("Core", "Boundaries of special category and ro-ro spaces are A-60; A-0 will "
+                               "do with a category 5, 9 or 10 space on one side.")},
+    {division::zone_subchapter_k,
+     QT_TRANSLATE_NOOP("Core", "A main vertical zone bulkhead has the greater of A-30 and table "
+                               "(b); A-0 will do with a type 8, 12 or 13 space on either side.")},
+    {division::zone_step_subchapter_k,
+     QT_TRANSLATE_NOOP("Core", "A step of a main vertical zone is A-60; A-0 will do with a type 8, "
+                               "12 or 13 space on either side.")},
+    {division::stricter_of_two,
+     QT_TRANSLATE_NOOP("Core", "Two values are printed; the stricter is given here.")},
+    {division::value_since_2014,
+     QT_TRANSLATE_NOOP("Core", "The value of ships built on or after 1 July 2014 is given; the "
+                               "date of building is not known.")},
+    {division::older_tables,
+     QT_TRANSLATE_NOOP("Core", "A ship built before 1 July 2002 keeps the tables of its day, which "
+                               "are not here: compare with the approved plan.")},
+});
+
+} // namespace
+
+const PhraseRows division_phrases_rows = division_phrases_table;
+
+} // namespace latchround::ui
