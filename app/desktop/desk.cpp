@@ -53,8 +53,8 @@ Desk::Desk(Catalogue catalogue, std::optional<Error> catalogue_notice, ui::Look&
     QObject::connect(&m_back, &QTimer::timeout, &m_back, [this] { endPractice(); });
     QObject::connect(&m_change_over, &QTimer::timeout, &m_change_over, [this] {
         if (m_words != wordsSetting()) {
-            speak(m_settings.setting(QStringLiteral("language")));
-            ui::useUnits(ui::unitsFrom(m_settings.setting(QStringLiteral("units"))));
+            speak(m_ports.settings->setting(QStringLiteral("language")));
+            ui::useUnits(ui::unitsFrom(m_ports.settings->setting(QStringLiteral("units"))));
         }
         const Done shown = open(m_next);
         if (!shown && m_choice)
@@ -65,8 +65,11 @@ Desk::Desk(Catalogue catalogue, std::optional<Error> catalogue_notice, ui::Look&
 }
 
 Desk::~Desk() {
+    close();
+}
+
+void Desk::close() {
     m_waiting.tidy();
-    // What is on the screen asks its ports to the last.
     m_practice.reset();
     m_choice.reset();
     m_open.close();
@@ -91,8 +94,8 @@ Desk::Rules Desk::rulesFor(const QString& register_path) const {
 }
 
 QString Desk::wordsSetting() const {
-    return m_settings.setting(QStringLiteral("language")) + QLatin1Char(' ') +
-           m_settings.setting(QStringLiteral("units"));
+    return m_ports.settings->setting(QStringLiteral("language")) + QLatin1Char(' ') +
+           m_ports.settings->setting(QStringLiteral("units"));
 }
 
 void Desk::makeAnew() {
@@ -131,7 +134,7 @@ Done Desk::open(const QString& path) {
     m_open.vessel_register = std::move(*opened);
     m_open.path = path;
     m_signing.forget();
-    m_settings.keepSetting(QStringLiteral("vessel"), path);
+    m_ports.settings->keepSetting(QStringLiteral("vessel"), path);
     if (!m_open.round->isReadOnly())
         m_other.stop();
     else
@@ -184,7 +187,7 @@ void Desk::openOrChoose(const QString& path) {
     const Done opened = open(path);
     if (opened)
         return;
-    m_choice = std::make_unique<ui::VesselChoice>(m_vessels, path, opened.error());
+    m_choice = std::make_unique<ui::VesselChoice>(*m_ports.vessels, path, opened.error());
     m_choice->show();
 }
 

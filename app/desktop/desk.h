@@ -35,7 +35,7 @@ class Desk {
 public:
     /// `catalogue_notice`: shown at the start, where there is something to say.
     Desk(Catalogue catalogue, std::optional<Error> catalogue_notice, ui::Look& look);
-    ~Desk();
+    virtual ~Desk();
     Desk(const Desk&) = delete;
     Desk& operator=(const Desk&) = delete;
 
@@ -55,6 +55,12 @@ public:
     DesktopClock& clock() { return m_clock; }
     /// For tests: the lot by which an exercise draws.
     void setLot(std::function<std::uint32_t()> lot) { m_lot = std::move(lot); }
+    /// For tests: a machine that answers otherwise. Before open().
+    void setPorts(const ui::Ports& ports) { m_ports = ports; }
+
+protected:
+    /// Takes down what is on the screen, which asks its ports to the last.
+    void close();
 
 private:
     /// The catalogue that a vessel goes by, and what is to be said of it.

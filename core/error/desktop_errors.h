@@ -13,7 +13,6 @@ inline constexpr PhraseCode<1> flag_rules_not_in_force{"flag-rules-not-in-force"
 // Of what a person wanted.
 inline constexpr PhraseCode<0> entries_wait_here{"entries-wait-here"};
 inline constexpr PhraseCode<0> no_handover_looked_at{"no-handover-looked-at"};
-inline constexpr PhraseCode<0> not_in_practice{"not-in-practice"};
 inline constexpr PhraseCode<0> no_exercise_broken_off{"no-exercise-broken-off"};
 inline constexpr PhraseCode<0> exercise_changed_since{"exercise-changed-since"};
 inline constexpr PhraseCode<0> not_a_door_of_walkdown{"not-a-door-of-walkdown"};

@@ -3297,14 +3297,6 @@
         <translation type="unfinished">Mírelo primero.</translation>
     </message>
     <message>
-        <source>nothing of an exercise is signed, handed over, or taken in from elsewhere</source>
-        <translation type="unfinished">de un ejercicio no se firma ni se traspasa nada, ni se incorpora nada de otra parte</translation>
-    </message>
-    <message>
-        <source>End the exercise first.</source>
-        <translation type="unfinished">Termine primero el ejercicio.</translation>
-    </message>
-    <message>
         <source>no exercise was broken off</source>
         <translation type="unfinished">no hay ningún ejercicio interrumpido</translation>
     </message>
@@ -9860,6 +9852,10 @@ lado dos</translation>
     <message>
         <source>Open it ›</source>
         <translation type="unfinished">Abrirlo ›</translation>
+    </message>
+    <message>
+        <source>Who, papers ›</source>
+        <translation type="unfinished">Quién, papeles ›</translation>
     </message>
 </context>
 <context>

@@ -3297,14 +3297,6 @@
         <translation type="unfinished">Examinez-le d&apos;abord.</translation>
     </message>
     <message>
-        <source>nothing of an exercise is signed, handed over, or taken in from elsewhere</source>
-        <translation type="unfinished">rien d&apos;un exercice ne se signe, ne se transmet ni ne s&apos;importe d&apos;ailleurs</translation>
-    </message>
-    <message>
-        <source>End the exercise first.</source>
-        <translation type="unfinished">Terminez d&apos;abord l&apos;exercice.</translation>
-    </message>
-    <message>
         <source>no exercise was broken off</source>
         <translation type="unfinished">aucun exercice n&apos;a été interrompu</translation>
     </message>
@@ -9860,6 +9852,10 @@ côté deux</translation>
     <message>
         <source>Open it ›</source>
         <translation type="unfinished">Ouvrir ›</translation>
+    </message>
+    <message>
+        <source>Who, papers ›</source>
+        <translation type="unfinished">Qui, documents ›</translation>
     </message>
 </context>
 <context>

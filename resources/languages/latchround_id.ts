@@ -3297,14 +3297,6 @@
         <translation type="unfinished">Lihat dahulu berkasnya.</translation>
     </message>
     <message>
-        <source>nothing of an exercise is signed, handed over, or taken in from elsewhere</source>
-        <translation type="unfinished">tidak ada bagian latihan yang boleh ditandatangani, diserahkan, atau diimpor dari tempat lain</translation>
-    </message>
-    <message>
-        <source>End the exercise first.</source>
-        <translation type="unfinished">Akhiri latihan dahulu.</translation>
-    </message>
-    <message>
         <source>no exercise was broken off</source>
         <translation type="unfinished">tidak ada latihan yang terputus</translation>
     </message>
@@ -9860,6 +9852,10 @@ sisi dua</translation>
     <message>
         <source>Open it ›</source>
         <translation type="unfinished">Buka ›</translation>
+    </message>
+    <message>
+        <source>Who, papers ›</source>
+        <translation type="unfinished">Siapa, dokumen ›</translation>
     </message>
 </context>
 <context>

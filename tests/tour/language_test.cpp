@@ -125,7 +125,7 @@ TEST_F(Language, PapersReadTheSameInEveryLanguage) {
     ASSERT_EQ(files.size(), 1);
     const auto file = SqliteRegister::open(vessels.filePath(files.front()));
     ASSERT_TRUE(file);
-    ui::Round round(**file, tour.desk(), builtInCatalogue().value());
+    ui::Round round(**file, tour.desk().ports(), builtInCatalogue().value());
     ASSERT_TRUE(round.load());
     const QString door = QStringLiteral("5-04"); // with times, a rate and a clear opening
     const auto walkdown = newestWalkdownOf(round.ledger(), door.toStdString());

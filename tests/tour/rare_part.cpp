@@ -60,7 +60,7 @@ private:
 
 void open(Tour& tour, const QString& path) {
     const QPointer<QWidget> before = &tour.window();
-    ASSERT_TRUE(tour.desk().openVessel(path));
+    ASSERT_TRUE(tour.desk().ports().vessels->open(path));
     tour.waitUntil([&] { return !before; }, "the other vessel is opened");
 }
 

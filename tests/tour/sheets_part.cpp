@@ -17,10 +17,10 @@ void workLong(Tour& tour) {
     constexpr qint64 a_turn_ms = 400;
     const QString what = QCoreApplication::translate("Tour", "Making the survey report");
     ui::LongJob job(&tour.window(), what, [ms = qint64(0)]() mutable { return ms += a_turn_ms; });
-    (void)job.run([&tour](const ui::GoOn& go_on) {
+    (void)job.run([&tour](const Progress& progress) {
         constexpr int all = 100;
         for (const int done : {0, 20, 42})
-            go_on(done, all);
+            progress(done, all);
         tour.stop("long job");
         return true;
     });

@@ -162,6 +162,22 @@ TEST_F(Closing, APhotographIsOnRecordWithItsBytesAlone) {
     EXPECT_EQ(next.waiting(), 1u);
 }
 
+/// In an exercise: nothing of one is worth a file of its own.
+TEST_F(Closing, WhereNothingIsKeptWhatWaitsIsSavedOrDropped) {
+    Ports ports = ship.ports.all();
+    ports.waiting = nullptr;
+    Round exercise(ship.vessel_register, ports, round.catalogue());
+    ASSERT_TRUE(exercise.load());
+    exercise.setPerson(round.person());
+    ship.vessel_register.failure = disk_full;
+    EXPECT_FALSE(exercise.record(Note{walkdown, "5-31", "ajar"}));
+    EXPECT_EQ(exercise.waiting(), 1u);
+    EXPECT_TRUE(exercise.isSafeToLeave());
+    ship.vessel_register.failure.reset();
+    ASSERT_TRUE(exercise.saveWaiting());
+    EXPECT_EQ(exercise.door("5-31")->evidence.notes.size(), 1u);
+}
+
 /// Where it was found it may not stay: it is safe only once it is kept anew.
 TEST_F(Closing, WhatIsTakenUpAndCannotBeKeptIsAskedAbout) {
     std::vector<WaitingBatch> kept{{{round.stamped(Note{walkdown, "5-31", "ajar"})}, {}}};

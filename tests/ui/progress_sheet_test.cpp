@@ -14,6 +14,7 @@
 #include "ui/frames/sheet.h"
 #include "ui/sheets/progress_sheet.h"
 
+using latchround::Progress;
 using namespace latchround::ui;
 
 namespace {
@@ -42,12 +43,12 @@ protected:
         return found && found->isVisible() ? found : nullptr;
     }
     /// Until the sheet is there and the window has lived once more.
-    static bool untilShown(qint64& clock_ms, const GoOn& go_on) {
-        bool goes = go_on(0, job_steps);
+    static bool untilShown(qint64& clock_ms, const Progress& progress) {
+        bool goes = progress(0, job_steps);
         clock_ms += 600;
-        goes = go_on(80, job_steps) && goes;
+        goes = progress(80, job_steps) && goes;
         clock_ms += 40;
-        return go_on(80, job_steps) && goes;
+        return progress(80, job_steps) && goes;
     }
     /// What the person does the next time the window lives.
     void meanwhile(std::function<void()> act) {
@@ -59,17 +60,17 @@ protected:
 } // namespace
 
 TEST_F(LongJobs, ShowNothingForHalfASecond) {
-    const bool done = job.run([&](const GoOn& go_on) {
-        EXPECT_TRUE(go_on(0, job_steps));
+    const bool done = job.run([&](const Progress& progress) {
+        EXPECT_TRUE(progress(0, job_steps));
         now_ms += 499;
-        EXPECT_TRUE(go_on(50, job_steps));
+        EXPECT_TRUE(progress(50, job_steps));
         EXPECT_EQ(shown<Sheet>("progress-sheet"), nullptr);
         now_ms += 1;
-        EXPECT_TRUE(go_on(100, job_steps));
+        EXPECT_TRUE(progress(100, job_steps));
         EXPECT_NE(shown<Sheet>("progress-sheet"), nullptr);
         EXPECT_EQ(shown<ProgressBar>("progress-bar")->value(), 50);
         now_ms += 10;
-        EXPECT_TRUE(go_on(job_steps, job_steps));
+        EXPECT_TRUE(progress(job_steps, job_steps));
         EXPECT_EQ(shown<ProgressBar>("progress-bar")->value(), 100);
         return true;
     });
@@ -79,13 +80,13 @@ TEST_F(LongJobs, ShowNothingForHalfASecond) {
 }
 
 TEST_F(LongJobs, AreStoppedByTheKeyAndStayStopped) {
-    job.run([&](const GoOn& go_on) {
-        EXPECT_TRUE(untilShown(now_ms, go_on));
+    job.run([&](const Progress& progress) {
+        EXPECT_TRUE(untilShown(now_ms, progress));
         meanwhile(
             [&] { QTest::mouseClick(shown<QPushButton>("progress-cancel"), Qt::LeftButton); });
-        EXPECT_FALSE(go_on(90, job_steps));
+        EXPECT_FALSE(progress(90, job_steps));
         EXPECT_FALSE(shown<QPushButton>("progress-cancel")->isEnabled());
-        EXPECT_FALSE(go_on(job_steps, job_steps));
+        EXPECT_FALSE(progress(job_steps, job_steps));
         return 0;
     });
     EXPECT_TRUE(job.wasStopped());
@@ -93,11 +94,11 @@ TEST_F(LongJobs, AreStoppedByTheKeyAndStayStopped) {
 
 TEST_F(LongJobs, AreStoppedByEscapeWhereverTheKeyboardWas) {
     below->setFocus();
-    job.run([&](const GoOn& go_on) {
-        EXPECT_TRUE(untilShown(now_ms, go_on));
+    job.run([&](const Progress& progress) {
+        EXPECT_TRUE(untilShown(now_ms, progress));
         EXPECT_EQ(QApplication::focusWidget(), shown<QPushButton>("progress-cancel"));
         meanwhile([] { QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape); });
-        EXPECT_FALSE(go_on(90, job_steps));
+        EXPECT_FALSE(progress(90, job_steps));
         return 0;
     });
     EXPECT_TRUE(job.wasStopped());
@@ -105,17 +106,17 @@ TEST_F(LongJobs, AreStoppedByEscapeWhereverTheKeyboardWas) {
 }
 
 TEST_F(LongJobs, LetNothingElseBePressed) {
-    const bool stopped = !job.run([&](const GoOn& go_on) {
-        EXPECT_TRUE(untilShown(now_ms, go_on));
+    const bool stopped = !job.run([&](const Progress& progress) {
+        EXPECT_TRUE(untilShown(now_ms, progress));
         meanwhile([&] {
             QTest::mouseClick(below, Qt::LeftButton);
             QTest::keyClick(below, Qt::Key_Space);
         });
-        EXPECT_TRUE(go_on(90, job_steps));
+        EXPECT_TRUE(progress(90, job_steps));
         EXPECT_EQ(pressed_below, 0);
         // Tab does not leave the sheet.
         meanwhile([] { QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab); });
-        EXPECT_TRUE(go_on(100, job_steps));
+        EXPECT_TRUE(progress(100, job_steps));
         EXPECT_EQ(QApplication::focusWidget(), shown<QPushButton>("progress-cancel"));
         return true;
     });
@@ -125,10 +126,10 @@ TEST_F(LongJobs, LetNothingElseBePressed) {
 }
 
 TEST_F(LongJobs, AreStoppedByClosingTheWindowWhichStays) {
-    job.run([&](const GoOn& go_on) {
-        EXPECT_TRUE(untilShown(now_ms, go_on));
+    job.run([&](const Progress& progress) {
+        EXPECT_TRUE(untilShown(now_ms, progress));
         meanwhile([&] { window.close(); });
-        EXPECT_FALSE(go_on(90, job_steps));
+        EXPECT_FALSE(progress(90, job_steps));
         return 0;
     });
     EXPECT_TRUE(job.wasStopped());
@@ -137,16 +138,16 @@ TEST_F(LongJobs, AreStoppedByClosingTheWindowWhichStays) {
 
 TEST_F(LongJobs, RefuseAnotherJobWithinThem) {
     bool other_went = true;
-    job.run([&](const GoOn& go_on) {
-        EXPECT_TRUE(untilShown(now_ms, go_on));
+    job.run([&](const Progress& progress) {
+        EXPECT_TRUE(untilShown(now_ms, progress));
         meanwhile([&] {
             LongJob other(&window, "Another");
-            other.run([&](const GoOn& other_go_on) {
+            other.run([&](const Progress& other_go_on) {
                 other_went = other_go_on(0, job_steps);
                 return 0;
             });
         });
-        EXPECT_TRUE(go_on(90, job_steps));
+        EXPECT_TRUE(progress(90, job_steps));
         return 0;
     });
     EXPECT_FALSE(other_went);
@@ -154,8 +155,8 @@ TEST_F(LongJobs, RefuseAnotherJobWithinThem) {
 }
 
 TEST_F(LongJobs, TellAScreenReaderWhatAndHowFar) {
-    job.run([&](const GoOn& go_on) {
-        EXPECT_TRUE(untilShown(now_ms, go_on));
+    job.run([&](const Progress& progress) {
+        EXPECT_TRUE(untilShown(now_ms, progress));
         auto* sheet = QAccessible::queryAccessibleInterface(shown<Sheet>("progress-sheet"));
         EXPECT_EQ(sheet->role(), QAccessible::Dialog);
         EXPECT_EQ(sheet->text(QAccessible::Name), QString("The paper is being made"));

@@ -109,6 +109,22 @@ TEST(ReviewScreen, WritesUpARowInTheWordsOfTheRequirement) {
 }
 
 /// Whoever reads them would miss the tap that is not saved yet.
+TEST(ReviewScreen, AnExerciseIsNeitherSignedNorHandedOver) {
+    SmallShip ship;
+    ship.begun();
+    ship.load();
+    Ports ports = ship.ports.all();
+    ports.handovers = nullptr;
+    ports.signing = nullptr;
+    Round exercise(ship.vessel_register, ports, ship.round->catalogue());
+    ASSERT_TRUE(exercise.load());
+    exercise.setPerson(ship.person);
+    Shown shown(exercise);
+    EXPECT_TRUE(shown.part<QPushButton>("review-papers").isVisible());
+    EXPECT_FALSE(shown.part<QPushButton>("review-hand-over").isVisible());
+    EXPECT_FALSE(shown.part<QPushButton>("review-sign").isVisible());
+}
+
 TEST(ReviewScreen, PassesNothingOnWhileATapWaits) {
     SmallShip ship;
     const FactId walkdown = failing(ship);

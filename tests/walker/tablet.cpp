@@ -55,14 +55,9 @@ ui::PickedPhotograph somePicture() {
             "image/png"};
 }
 
-/// The real desk on a machine without camera, loudspeaker and files to choose; who is asked for a
-/// photograph has one.
-class DeskInHand : public Desk {
-public:
-    DeskInHand(ui::Look& look, std::map<QString, QString>& settings)
-        : Desk(catalogue(), {}, look)
-        , m_settings(settings) {}
-
+struct SettingsInHand : ui::Settings {
+    explicit SettingsInHand(std::map<QString, QString>& settings)
+        : m_settings(settings) {}
     QString setting(const QString& name) const override {
         const auto found = m_settings.find(name);
         return found == m_settings.end() ? QString() : found->second;
@@ -70,33 +65,121 @@ public:
     void keepSetting(const QString& name, const QString& value) override {
         m_settings[name] = value;
     }
-    Result<std::optional<ui::PickedPhotograph>> photographFromFile(QWidget*) override {
+
+private:
+    std::map<QString, QString>& m_settings;
+};
+
+struct NoSound : ui::Sound {
+    bool ready() override { return false; }
+    void soundAlarm(bool) override {}
+    void close() override {}
+    void cueMark() override {}
+};
+
+/// Who is asked for a photograph has one.
+struct OnePicture : ui::Photographs {
+    Result<std::optional<ui::PickedPhotograph>> fromFile(QWidget*) override {
         static const ui::PickedPhotograph picture = somePicture();
         return std::optional(picture);
     }
     bool hasCamera() const override { return false; }
-    bool readySound() override { return false; }
-    void cueMark() override {}
-    void showFile(const QString&) override {}
-    Result<std::optional<QString>> giveHandover(QWidget*, const QString&,
-                                                const ui::GoOn&) override {
+    Result<std::optional<ui::PickedPhotograph>> fromCamera(QWidget*) override {
+        return std::optional<ui::PickedPhotograph>{};
+    }
+};
+
+/// The desk's own port, but for what it asks a person.
+template <class Port>
+struct Over : Port {
+    explicit Over(Port& own)
+        : desk(own) {}
+    Port& desk;
+};
+
+struct DocumentsUnseen : Over<ui::Documents> {
+    using Over::Over;
+    Result<ui::PaperMade> make(ui::Paper paper, const FactId& walkdown, const QString& door,
+                               const Progress& progress) override {
+        return desk.make(paper, walkdown, door, progress);
+    }
+    void show(const QString&) override {}
+};
+
+struct NoFileChosen : ui::Handovers {
+    Result<std::optional<QString>> give(QWidget*, const QString&, const Progress&) override {
         return std::optional<QString>{};
     }
-    Checked<std::optional<ui::HandoverSeen>> lookAtHandover(QWidget*, const ui::GoOn&) override {
+    Checked<std::optional<ui::HandoverSeen>> lookAt(QWidget*, const Progress&) override {
         return std::optional<ui::HandoverSeen>{};
     }
-    Checked<std::optional<QString>> takeInRegister(QWidget*, const ui::GoOn&) override {
+    Done take(const ui::HandoverSeen&, const std::vector<Fact>&, const Progress&) override {
+        throw std::logic_error("no file was looked at");
+    }
+};
+
+struct NoRegisterChosen : Over<ui::Vessels> {
+    using Over::Over;
+    std::vector<ui::VesselOnTablet> others() const override { return desk.others(); }
+    Done open(const QString& place) override { return desk.open(place); }
+    Checked<std::optional<QString>> takeIn(QWidget*, const Progress&) override {
         return std::optional<QString>{};
     }
-    Checked<std::optional<QString>> takeInExercise(QWidget*) override {
-        return std::optional<QString>{};
+};
+
+struct NoExerciseChosen : Over<ui::Exercises> {
+    using Over::Over;
+    std::vector<ui::ExerciseOffered> offered() const override { return desk.offered(); }
+    Checked<std::optional<QString>> takeIn(QWidget*) override { return std::optional<QString>{}; }
+    Done begin(const QString& place, const QString& word) override {
+        return desk.begin(place, word);
     }
-    Checked<std::optional<QString>> takeInFlagRules(QWidget*) override {
-        return std::optional<QString>{};
+    std::optional<ui::ExerciseUnfinished> unfinished() const override { return desk.unfinished(); }
+    Done goOn(const QString& word) override { return desk.goOn(word); }
+    Done putAside() override { return desk.putAside(); }
+};
+
+struct NoRulesChosen : Over<ui::FlagRules> {
+    using Over::Over;
+    QString flag() const override { return desk.flag(); }
+    Checked<std::optional<QString>> takeIn(QWidget*) override { return std::optional<QString>{}; }
+    Done leave() override { return desk.leave(); }
+};
+
+/// The real desk on a machine without camera, loudspeaker and files to choose.
+class DeskInHand : public Desk {
+public:
+    DeskInHand(ui::Look& look, std::map<QString, QString>& settings)
+        : Desk(catalogue(), {}, look)
+        , m_settings(settings)
+        , m_documents(*ports().documents)
+        , m_vessels(*ports().vessels)
+        , m_exercises(*ports().exercises)
+        , m_rules(*ports().flag_rules) {
+        ui::Ports in_hand = ports();
+        in_hand.settings = &m_settings;
+        in_hand.sound = &m_sound;
+        in_hand.photographs = &m_photographs;
+        in_hand.documents = &m_documents;
+        in_hand.handovers = &m_handovers;
+        in_hand.vessels = &m_vessels;
+        in_hand.exercises = &m_exercises;
+        in_hand.flag_rules = &m_rules;
+        setPorts(in_hand);
     }
+    ~DeskInHand() { close(); }
+    DeskInHand(const DeskInHand&) = delete;
+    DeskInHand& operator=(const DeskInHand&) = delete;
 
 private:
-    std::map<QString, QString>& m_settings;
+    SettingsInHand m_settings;
+    NoSound m_sound;
+    OnePicture m_photographs;
+    DocumentsUnseen m_documents;
+    NoFileChosen m_handovers;
+    NoRegisterChosen m_vessels;
+    NoExerciseChosen m_exercises;
+    NoRulesChosen m_rules;
 };
 
 const QStringList& registerFiles() {
@@ -202,9 +285,9 @@ void Tablet::start() {
         throw std::runtime_error("SQLite does not take the disk that fills up");
     qputenv("LATCHROUND_DATA", m_folder.toUtf8());
     m_desk = std::make_unique<DeskInHand>(m_look, m_settings);
-    m_desk->setWallClock([this] { return Moment{m_clock.utc_ms, 60}; });
-    m_desk->setSteadyClock([this] { return m_clock.steady_ns; });
-    m_desk->setIds([this] { return newId(); });
+    m_desk->clock().setWall([this] { return Moment{m_clock.utc_ms, 60}; });
+    m_desk->clock().setSteady([this] { return m_clock.steady_ns; });
+    m_desk->clock().setIds([this] { return newId(); });
     must(m_desk->open(vessel()));
     window()->resize(tablet_size);
 }

@@ -222,7 +222,7 @@ TEST_F(Practice, ABrokenOffExerciseIsOfferedAgainAndGoneOnWith) {
     hands::click(window, "practice-end");
     hands::click(hands::sheet(window), "practice-end-confirm");
     EXPECT_EQ(attempts().attempts.size(), 1U);
-    EXPECT_FALSE(next.unfinishedExercise()) << "it has its end";
+    EXPECT_FALSE(next.ports().exercises->unfinished()) << "it has its end";
 }
 
 TEST_F(Practice, ABrokenOffExerciseCanBePutAside) {
@@ -234,7 +234,7 @@ TEST_F(Practice, ABrokenOffExerciseCanBePutAside) {
     ASSERT_TRUE(QTest::qWaitForWindowExposed(next.window()));
     hands::click(next.window(), "home-practice");
     hands::click(hands::sheet(next.window()), "unfinished-aside");
-    EXPECT_FALSE(next.unfinishedExercise());
+    EXPECT_FALSE(next.ports().exercises->unfinished());
     EXPECT_EQ(next.practiceDesk(), nullptr);
 }
 

@@ -108,7 +108,7 @@ bool Round::waitsFor(const FactId& run) const {
 }
 
 void Round::keepWaiting() {
-    m_is_kept = m_ports.waiting->keep(m_waiting).has_value();
+    m_is_kept = m_ports.waiting == nullptr || m_ports.waiting->keep(m_waiting).has_value();
     emit waitingChanged();
 }
 
@@ -238,7 +238,8 @@ Result<QString> Round::putRefusedAside(const std::set<FactId>& first_facts) {
     std::ranges::copy_if(m_waiting, std::back_inserter(meant), isMeant);
     if (meant.empty())
         return tl::unexpected(Error{{}, errors::nothing_refused()});
-    const auto place = m_ports.waiting->putAside(meant);
+    const auto place =
+        m_ports.waiting ? m_ports.waiting->putAside(meant) : Result<QString>(QString());
     if (!place)
         return place;
     std::erase_if(m_waiting, isMeant);

@@ -63,7 +63,7 @@ void NotSavedBanner::refresh() {
     const std::size_t waiting = m_round.waiting();
     setVisible((waiting > 0 && !m_round.isSavingShortly()) || m_round.isReadOnly());
     m_again->setVisible(waiting > 0);
-    m_aside->setVisible(!m_round.refusedBatches().empty());
+    m_aside->setVisible(m_round.ports().waiting && !m_round.refusedBatches().empty());
     if (waiting == 0 && m_round.isReadOnly())
         m_words->setText(tr("Only shown here: another program writes in this register (%1).")
                              .arg(phraseWords(m_round.otherWriter())));

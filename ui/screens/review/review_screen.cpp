@@ -78,7 +78,9 @@ ReviewScreen::ReviewScreen(Round& round, QWidget* parent)
     left->addWidget(m_nothing, 1);
     left->addWidget(m_list, 1);
     auto* open_item = keyOf(tr("Open it ›"), "part-item", "primary");
-    auto* open_keys = keyOf(tr("Who, papers, hand over ›"), "part-keys");
+    auto* open_keys =
+        keyOf(round.ports().handovers ? tr("Who, papers, hand over ›") : tr("Who, papers ›"),
+              "part-keys");
     m_openers->add(open_item);
     m_openers->add(open_keys);
     left->addWidget(m_openers);
