@@ -55,7 +55,7 @@ Door hinged(const std::string& number, const std::string& deck, const std::strin
 
 } // namespace
 
-namespace {
+namespace fakes {
 
 /// A port that answers out of the fake's fields.
 template <class Port>
@@ -219,7 +219,9 @@ struct FakeFlagRules : Over<FlagRules> {
     }
 };
 
-} // namespace
+} // namespace fakes
+
+using namespace fakes;
 
 struct FakePorts::Each {
     explicit Each(FakePorts& fake)
