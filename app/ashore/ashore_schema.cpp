@@ -39,7 +39,7 @@ Result<std::optional<int>> versionAshore(PostgresConnection& connection) {
     return *version ? std::optional(std::atoi((*version)->c_str())) : std::nullopt;
 }
 
-Done refuseForeign(PostgresConnection& connection) {
+Result<> refuseForeign(PostgresConnection& connection) {
     const auto things = connection.single(foreign_things);
     if (!things)
         return tl::unexpected(things.error());
@@ -49,7 +49,7 @@ Done refuseForeign(PostgresConnection& connection) {
 }
 
 /// Names and remarks are written in any language.
-Done refuseOtherEncoding(PostgresConnection& connection) {
+Result<> refuseOtherEncoding(PostgresConnection& connection) {
     const auto encoding = connection.single("SELECT current_setting('server_encoding')");
     if (!encoding)
         return tl::unexpected(encoding.error());
@@ -58,7 +58,7 @@ Done refuseOtherEncoding(PostgresConnection& connection) {
     return tl::unexpected(Error{connection.where(), errors::database_without_utf8()});
 }
 
-Done judgeAshore(PostgresConnection& connection, std::optional<int> version) {
+Result<> judgeAshore(PostgresConnection& connection, std::optional<int> version) {
     if (!version)
         return tl::unexpected(Error{connection.where(), errors::schema_of_others()});
     if (*version > ashoreVersion())
@@ -66,14 +66,14 @@ Done judgeAshore(PostgresConnection& connection, std::optional<int> version) {
             Error{connection.where(), errors::newer_tables(*version, ashoreVersion())});
     if (*version > 0)
         return {};
-    const Done ours = refuseForeign(connection);
+    const Result<> ours = refuseForeign(connection);
     return ours ? refuseOtherEncoding(connection) : ours;
 }
 
 Result<std::vector<MirroredTable>> notAshore(PostgresConnection& connection,
                                              std::span<const MirroredTable> of_register) {
     std::set<std::string> there;
-    const Done done = connection.each(
+    const Result<> done = connection.each(
         "SELECT tablename FROM pg_tables WHERE schemaname = 'latchround'", {},
         [&](const QSqlQuery& row) { there.insert(row.value(0).toString().toStdString()); });
     if (!done)
@@ -85,12 +85,13 @@ Result<std::vector<MirroredTable>> notAshore(PostgresConnection& connection,
     return missing;
 }
 
-Done bringToForm(PostgresConnection& connection, std::span<const MirroredTable> of_register) {
+Result<> bringToForm(PostgresConnection& connection, std::span<const MirroredTable> of_register) {
     auto transaction = PostgresTransaction::begin(connection);
     if (!transaction)
         return tl::unexpected(transaction.error());
     // Asked again while nobody else may: two programs may have found the database empty.
-    Done done = connection.script("SELECT pg_advisory_xact_lock(hashtext('latchround schema'))");
+    Result<> done =
+        connection.script("SELECT pg_advisory_xact_lock(hashtext('latchround schema'))");
     if (!done)
         return done;
     const auto version = versionAshore(connection);
@@ -126,14 +127,14 @@ int ashoreVersion() {
     return int(std::size(ashore_sql));
 }
 
-Done readyAshore(PostgresConnection& connection, std::span<const MirroredTable> of_register) {
+Result<> readyAshore(PostgresConnection& connection, std::span<const MirroredTable> of_register) {
     const auto version = versionAshore(connection);
     if (!version)
         return tl::unexpected(version.error());
     if (*version != ashoreVersion()) {
-        if (Done done = judgeAshore(connection, *version); !done)
+        if (Result<> done = judgeAshore(connection, *version); !done)
             return done;
-        if (Done done = bringToForm(connection, of_register); !done)
+        if (Result<> done = bringToForm(connection, of_register); !done)
             return done;
     }
     return connection.script("SET search_path TO latchround");

@@ -15,6 +15,6 @@ int ashoreVersion();
 /// register that are not there yet, then the steps of ashore_1.sql and on. From then on the
 /// connection's plain names mean them. Refuses, and leaves alone, a database that holds something
 /// else and one that a newer program made.
-Done readyAshore(PostgresConnection& connection, std::span<const MirroredTable> of_register);
+Result<> readyAshore(PostgresConnection& connection, std::span<const MirroredTable> of_register);
 
 } // namespace latchround

@@ -26,7 +26,7 @@ Error aboutVessel(const CoverSheet& sheet, Error error) {
     return error;
 }
 
-Done isOfAVessel(const CoverSheet& sheet, const std::string& file) {
+Result<> isOfAVessel(const CoverSheet& sheet, const std::string& file) {
     if (!sheet.vessel_number.empty())
         return {};
     return tl::unexpected(Error{file, errors::vessel_without_number()});
@@ -40,17 +40,17 @@ Result<Collector> Collector::open(DatabaseUrl url, const Catalogue& catalogue,
     if (!mirror)
         return tl::unexpected(mirror.error());
     Collector collector(std::move(url), catalogue, std::move(accept_keys), std::move(*mirror));
-    if (Done done = collector.reconnect(); !done)
+    if (Result<> done = collector.reconnect(); !done)
         return tl::unexpected(done.error());
     return collector;
 }
 
-Done Collector::reconnect() {
+Result<> Collector::reconnect() {
     m_connection.reset();
     auto connection = PostgresConnection::connect(m_url);
     if (!connection)
         return tl::unexpected(connection.error());
-    if (Done done = readyAshore(**connection, m_mirror.tables()); !done)
+    if (Result<> done = readyAshore(**connection, m_mirror.tables()); !done)
         return done;
     m_connection = std::move(*connection);
     return {};
@@ -65,14 +65,14 @@ Result<Collected> Collector::take(const std::string& file) {
     if (!before)
         return tl::unexpected(before.error());
     if (*before) {
-        if (Done done = deriveAgain((*before)->number); !done)
+        if (Result<> done = deriveAgain((*before)->number); !done)
             return tl::unexpected(done.error());
         return std::move(**before);
     }
     const auto handover = Handover::read(std::move(*bytes), file, nullptr);
     if (!handover)
         return tl::unexpected(handover.error());
-    if (Done done = isOfAVessel(handover->sheet, file); !done)
+    if (Result<> done = isOfAVessel(handover->sheet, file); !done)
         return tl::unexpected(done.error());
     auto collected = takeNew(*handover, sha256);
     if (!collected)
@@ -82,7 +82,7 @@ Result<Collected> Collector::take(const std::string& file) {
 
 Result<std::optional<Collected>> Collector::takenBefore(const std::string& sha256) {
     std::optional<Collected> before;
-    const Done done = m_connection->each(
+    const Result<> done = m_connection->each(
         "SELECT vessel, name FROM file_taken JOIN derived USING (vessel) WHERE sha256 = ?",
         {pgText(sha256)}, [&](const QSqlQuery& row) {
             before = Collected{row.value(0).toString().toStdString(),
@@ -100,9 +100,9 @@ Result<Collected> Collector::takeNew(const Handover& handover, const std::string
     auto transaction = PostgresTransaction::begin(*m_connection);
     if (!transaction)
         return tl::unexpected(transaction.error());
-    Done done = lock(sheet.vessel_number);
+    Result<> done = lock(sheet.vessel_number);
     if (done)
-        done = believeKey(sheet);
+        done = checkDeviceKey(sheet);
     if (!done)
         return tl::unexpected(done.error());
     const auto added = addTo(handover);
@@ -121,7 +121,7 @@ Result<Collected> Collector::takeNew(const Handover& handover, const std::string
 
 Result<Added> Collector::addTo(const Handover& handover) {
     const std::string& number = handover.sheet.vessel_number;
-    Done done = m_mirror.begin();
+    Result<> done = m_mirror.begin();
     if (done)
         done = loadVessel(*m_connection, number, m_mirror);
     if (!done)
@@ -145,15 +145,15 @@ Result<Added> Collector::addTo(const Handover& handover) {
 }
 
 /// Two programs that collect at once take turns at each vessel.
-Done Collector::lock(const std::string& number) {
+Result<> Collector::lock(const std::string& number) {
     return m_connection->each("SELECT pg_advisory_xact_lock(hashtext('latchround vessel'), "
                               "hashtext(?))",
                               {pgText(number)}, [](const QSqlQuery&) {});
 }
 
-Done Collector::believeKey(const CoverSheet& sheet) {
+Result<> Collector::checkDeviceKey(const CoverSheet& sheet) {
     std::set<std::string> known;
-    if (Done done = m_connection->each(
+    if (Result<> done = m_connection->each(
             "SELECT key FROM device_key WHERE vessel = ? AND device = ?",
             {pgText(sheet.vessel_number), pgText(sheet.device)},
             [&](const QSqlQuery& row) { known.insert(row.value(0).toString().toStdString()); });
@@ -170,14 +170,14 @@ Done Collector::believeKey(const CoverSheet& sheet) {
     const auto written = m_connection->run(
         "INSERT INTO device_key (vessel, device, key, named) VALUES (?, ?, ?, ?)",
         {pgText(sheet.vessel_number), pgText(sheet.device), pgText(sheet.key), !known.empty()});
-    return written ? Done{} : tl::unexpected(written.error());
+    return written ? Result<>{} : tl::unexpected(written.error());
 }
 
 /// Straight from the file: they need not go through the register in memory.
 Result<std::size_t> Collector::writePhotographs(const Handover& handover) {
     const std::string& number = handover.sheet.vessel_number;
     std::set<std::string> held;
-    const Done done = m_connection->each(
+    const Result<> done = m_connection->each(
         "SELECT sha256 FROM photograph_bytes WHERE vessel = ?", {pgText(number)},
         [&](const QSqlQuery& row) { held.insert(row.value(0).toString().toStdString()); });
     if (!done)
@@ -201,7 +201,8 @@ Result<std::size_t> Collector::writePhotographs(const Handover& handover) {
     return fresh;
 }
 
-Done Collector::noteFile(const CoverSheet& sheet, const std::string& sha256, const Added& added) {
+Result<> Collector::noteFile(const CoverSheet& sheet, const std::string& sha256,
+                             const Added& added) {
     // Another program may have been quicker with the same file: then this one found nothing new.
     const auto written = m_connection->run(
         "INSERT INTO file_taken (sha256, vessel, device, key, given, program, facts, new_facts,"
@@ -211,7 +212,7 @@ Done Collector::noteFile(const CoverSheet& sheet, const std::string& sha256, con
          static_cast<double>(sheet.when.utc_ms) / 1000, pgText(sheet.program),
          static_cast<qlonglong>(sheet.facts), static_cast<qlonglong>(added.facts),
          static_cast<qlonglong>(added.issues), static_cast<qlonglong>(added.photographs)});
-    return written ? Done{} : tl::unexpected(written.error());
+    return written ? Result<>{} : tl::unexpected(written.error());
 }
 
 /// By the catalogue of this program.
@@ -224,7 +225,7 @@ Result<bool> Collector::isDerived(const std::string& number) {
     return found->has_value();
 }
 
-Done Collector::derive(const std::string& number) {
+Result<> Collector::derive(const std::string& number) {
     const auto arrangement = m_mirror.arrangement();
     if (!arrangement)
         return tl::unexpected(arrangement.error());
@@ -241,14 +242,15 @@ Done Collector::derive(const std::string& number) {
         std::vector<std::string> columns;
         for (const auto& [column, cell] : table.rows.front().items())
             columns.push_back(column);
-        if (Done done = insertRows(*m_connection, number, table.name, columns, table.rows); !done)
+        if (Result<> done = insertRows(*m_connection, number, table.name, columns, table.rows);
+            !done)
             return done;
     }
     return {};
 }
 
 /// A newer catalogue makes other verdicts of the same facts.
-Done Collector::deriveAgain(const std::string& number) {
+Result<> Collector::deriveAgain(const std::string& number) {
     const auto derived = isDerived(number);
     if (!derived)
         return tl::unexpected(derived.error());
@@ -257,7 +259,7 @@ Done Collector::deriveAgain(const std::string& number) {
     auto transaction = PostgresTransaction::begin(*m_connection);
     if (!transaction)
         return tl::unexpected(transaction.error());
-    Done done = lock(number);
+    Result<> done = lock(number);
     if (done)
         done = m_mirror.begin();
     if (done)

@@ -37,7 +37,7 @@ public:
     /// After an error: the connection was cut, and the same file may be tried again once
     /// reconnect() is done.
     bool isCut() const { return !m_connection || m_connection->isLost(); }
-    Done reconnect();
+    Result<> reconnect();
 
 private:
     Collector(DatabaseUrl url, const Catalogue& catalogue, std::vector<std::string> accept_keys,
@@ -50,13 +50,13 @@ private:
     Result<std::optional<Collected>> takenBefore(const std::string& sha256);
     Result<Collected> takeNew(const Handover& handover, const std::string& sha256);
     Result<Added> addTo(const Handover& handover);
-    Done lock(const std::string& number);
-    Done believeKey(const CoverSheet& sheet);
+    Result<> lock(const std::string& number);
+    Result<> checkDeviceKey(const CoverSheet& sheet);
     Result<std::size_t> writePhotographs(const Handover& handover);
-    Done noteFile(const CoverSheet& sheet, const std::string& sha256, const Added& added);
+    Result<> noteFile(const CoverSheet& sheet, const std::string& sha256, const Added& added);
     Result<bool> isDerived(const std::string& number);
-    Done derive(const std::string& number);
-    Done deriveAgain(const std::string& number);
+    Result<> derive(const std::string& number);
+    Result<> deriveAgain(const std::string& number);
 
     DatabaseUrl m_url;
     const Catalogue* m_catalogue;

@@ -146,11 +146,11 @@ json dueRows(const Arrangement& arrangement, const Ledger& ledger, const Catalog
 /// rate; null where neither is asked.
 const Requirement* timedRowOf(const Arrangement& arrangement, const Door& door,
                               const Catalogue& catalogue) {
-    const Stand stand(findBoundary(arrangement, door.boundary));
+    const DoorLocation location(findBoundary(arrangement, door.boundary));
     const Requirement* timed = nullptr;
     for (const Requirement& base : catalogue.rows) {
-        const Requirement& row = inForce(base, arrangement.particulars, door, stand);
-        if (howAsked(row, arrangement.particulars, door, stand) == Asked::No)
+        const Requirement& row = inForce(base, arrangement.particulars, door, location);
+        if (howAsked(row, arrangement.particulars, door, location) == Asked::No)
             continue;
         if (row.source == Source::ClosingTime || (!timed && row.source == Source::ClosingRate))
             timed = &row;

@@ -30,14 +30,14 @@ std::string typeAshore(const std::string& column, const std::string& type,
 
 using Places = std::map<std::string, std::size_t>;
 
-Done readColumns(SqliteConnection& connection, std::vector<MirroredTable>& tables) {
+Result<> readColumns(SqliteConnection& connection, std::vector<MirroredTable>& tables) {
     std::map<int, std::string> key; // of the table that is read just now
     const auto finish = [&] {
         for (const auto& [place, column] : key)
             tables.back().key.push_back(column);
         key.clear();
     };
-    const Done done = connection.each(
+    const Result<> done = connection.each(
         "SELECT t.name, c.name, c.type, c.\"notnull\", c.pk, t.sql"
         " FROM sqlite_schema AS t, pragma_table_info(t.name) AS c"
         " WHERE t.type = 'table' AND t.name NOT LIKE 'sqlite%' ORDER BY t.rowid, c.cid",
@@ -62,8 +62,8 @@ Done readColumns(SqliteConnection& connection, std::vector<MirroredTable>& table
     return done;
 }
 
-Done readUnique(SqliteConnection& connection, std::vector<MirroredTable>& tables,
-                const Places& places) {
+Result<> readUnique(SqliteConnection& connection, std::vector<MirroredTable>& tables,
+                    const Places& places) {
     std::string index;
     return connection.each(
         "SELECT t.name, i.name, c.name FROM sqlite_schema AS t, pragma_index_list(t.name) AS i,"
@@ -82,8 +82,8 @@ Done readUnique(SqliteConnection& connection, std::vector<MirroredTable>& tables
         });
 }
 
-Done readReferences(SqliteConnection& connection, std::vector<MirroredTable>& tables,
-                    const Places& places) {
+Result<> readReferences(SqliteConnection& connection, std::vector<MirroredTable>& tables,
+                        const Places& places) {
     return connection.each(
         "SELECT t.name, f.\"table\", f.\"from\", f.\"to\", f.seq"
         " FROM sqlite_schema AS t, pragma_foreign_key_list(t.name) AS f WHERE t.type = 'table'"
@@ -114,7 +114,7 @@ bool isBody(const MirroredTable& table) {
 
 Result<std::vector<MirroredTable>> mirroredTables(SqliteConnection& connection) {
     std::vector<MirroredTable> tables;
-    Done done = readColumns(connection, tables);
+    Result<> done = readColumns(connection, tables);
     Places places;
     for (std::size_t i = 0; i < tables.size(); ++i)
         places.emplace(tables[i].name, i);

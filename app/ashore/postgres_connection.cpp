@@ -51,7 +51,7 @@ Result<std::unique_ptr<PostgresConnection>> PostgresConnection::connect(const Da
     if (!database.open())
         return tl::unexpected(Error{
             url.shown(), errors::no_connection(firstLineOf(database.lastError().databaseText()))});
-    if (Done done = connection->script("SET client_min_messages TO warning"); !done)
+    if (Result<> done = connection->script("SET client_min_messages TO warning"); !done)
         return tl::unexpected(done.error());
     return connection;
 }
@@ -89,8 +89,8 @@ Result<int> PostgresConnection::run(const std::string& sql, const QVariantList& 
     return added;
 }
 
-Done PostgresConnection::each(const std::string& sql, const QVariantList& values,
-                              const OnRow& on_row) {
+Result<> PostgresConnection::each(const std::string& sql, const QVariantList& values,
+                                  const OnRow& on_row) {
     QSqlQuery query(m_database);
     query.setForwardOnly(true);
     if (!query.prepare(QString::fromStdString(sql)))
@@ -111,7 +111,7 @@ Result<std::optional<std::string>> PostgresConnection::single(const std::string&
                                                               const QVariantList& values) {
     std::optional<std::string> found;
     bool first = true;
-    const Done done = each(sql, values, [&](const QSqlQuery& row) {
+    const Result<> done = each(sql, values, [&](const QSqlQuery& row) {
         if (std::exchange(first, false) && !row.isNull(0))
             found = row.value(0).toString().toStdString();
     });
@@ -120,7 +120,7 @@ Result<std::optional<std::string>> PostgresConnection::single(const std::string&
     return found;
 }
 
-Done PostgresConnection::script(const std::string& sql) {
+Result<> PostgresConnection::script(const std::string& sql) {
     QSqlQuery query(m_database);
     if (!query.exec(QString::fromStdString(sql)))
         return fault(query.lastError());
@@ -133,7 +133,7 @@ Done PostgresConnection::script(const std::string& sql) {
 }
 
 Result<PostgresTransaction> PostgresTransaction::begin(PostgresConnection& connection) {
-    if (Done done = connection.script("BEGIN"); !done)
+    if (Result<> done = connection.script("BEGIN"); !done)
         return tl::unexpected(done.error());
     return PostgresTransaction(connection);
 }
@@ -146,9 +146,9 @@ PostgresTransaction::~PostgresTransaction() {
         (void)m_connection->script("ROLLBACK");
 }
 
-Done PostgresTransaction::commit() {
+Result<> PostgresTransaction::commit() {
     // Checked first and by itself: COMMIT after a fault rolls back and calls it done.
-    if (Done done = m_connection->script("SET CONSTRAINTS ALL IMMEDIATE"); !done)
+    if (Result<> done = m_connection->script("SET CONSTRAINTS ALL IMMEDIATE"); !done)
         return done;
     return std::exchange(m_connection, nullptr)->script("COMMIT");
 }

@@ -37,12 +37,12 @@ public:
     Result<int> run(const std::string& sql, const QVariantList& values = {});
     using OnRow = std::function<void(const QSqlQuery& row)>;
     /// Row by row, never all at once. On the way nothing else may be asked of this connection.
-    Done each(const std::string& sql, const QVariantList& values, const OnRow& on_row);
+    Result<> each(const std::string& sql, const QVariantList& values, const OnRow& on_row);
     /// First column of the first row; nothing where there is no row or it is NULL.
     Result<std::optional<std::string>> single(const std::string& sql,
                                               const QVariantList& values = {});
     /// Several statements at once, without values.
-    Done script(const std::string& sql);
+    Result<> script(const std::string& sql);
 
     /// The last fault was that the server is not there any more; what was committed is.
     bool isLost() const { return m_lost; }
@@ -70,7 +70,7 @@ public:
     PostgresTransaction& operator=(PostgresTransaction&&) = delete;
     ~PostgresTransaction();
     /// Done means: on the server's disk.
-    Done commit();
+    Result<> commit();
 
 private:
     explicit PostgresTransaction(PostgresConnection& connection)

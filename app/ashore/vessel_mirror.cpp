@@ -70,10 +70,10 @@ Result<VesselMirror> VesselMirror::make() {
     if (!connection)
         return tl::unexpected(connection.error());
     VesselMirror mirror(std::move(*connection));
-    if (Done done = migrate(*mirror.m_connection, migrations()); !done)
+    if (Result<> done = migrate(*mirror.m_connection, migrations()); !done)
         return tl::unexpected(done.error());
     // The references are checked ashore.
-    if (Done done = mirror.m_connection->script("PRAGMA foreign_keys = OFF"); !done)
+    if (Result<> done = mirror.m_connection->script("PRAGMA foreign_keys = OFF"); !done)
         return tl::unexpected(done.error());
     auto tables = mirroredTables(*mirror.m_connection);
     if (!tables)
@@ -82,7 +82,7 @@ Result<VesselMirror> VesselMirror::make() {
     return mirror;
 }
 
-Done VesselMirror::begin() {
+Result<> VesselMirror::begin() {
     m_transaction.reset(); // rolls back
     auto transaction = Transaction::begin(*m_connection, Transaction::Kind::Write);
     if (!transaction)
@@ -91,15 +91,15 @@ Done VesselMirror::begin() {
     return loaded();
 }
 
-Done VesselMirror::load(const MirroredTable& table, const json& row) {
+Result<> VesselMirror::load(const MirroredTable& table, const json& row) {
     std::vector<Value> values;
     for (const std::string& column : table.columns)
         values.push_back(valueOf(row.at(column)));
     const auto written = m_connection->run(table.insert, values);
-    return written ? Done{} : tl::unexpected(written.error());
+    return written ? Result<>{} : tl::unexpected(written.error());
 }
 
-Done VesselMirror::loaded() {
+Result<> VesselMirror::loaded() {
     for (const auto& [owners, sql] : {std::pair(&m_facts, "SELECT id FROM fact"),
                                       std::pair(&m_issues, "SELECT id FROM arrangement"),
                                       std::pair(&m_doors, "SELECT number FROM door_number")}) {
@@ -117,7 +117,8 @@ Result<Added> VesselMirror::merge(const Incoming& incoming) {
 
 Result<VesselMirror::Owners> VesselMirror::ownersOf(std::string_view sql) {
     Owners owners;
-    const Done done = m_connection->each(sql, {}, [&](Row& row) { owners.insert(row.text(0)); });
+    const Result<> done =
+        m_connection->each(sql, {}, [&](Row& row) { owners.insert(row.text(0)); });
     if (!done)
         return tl::unexpected(done.error());
     return owners;
@@ -130,7 +131,8 @@ const VesselMirror::Owners& VesselMirror::ownersOf(const MirroredTable& table) c
     return table.name == "door_number" ? m_doors : m_facts;
 }
 
-Done VesselMirror::eachNew(const MirroredTable& table, std::size_t at_once, const OnRows& on_rows) {
+Result<> VesselMirror::eachNew(const MirroredTable& table, std::size_t at_once,
+                               const OnRows& on_rows) {
     const std::string sql = "SELECT " + columnList(table.columns) + " FROM " + table.name;
     sqlite3* const handle = m_connection->handle();
     sqlite3_stmt* prepared = nullptr;
@@ -145,11 +147,11 @@ Done VesselMirror::eachNew(const MirroredTable& table, std::size_t at_once, cons
         if (fresh.size() < at_once && code != SQLITE_DONE)
             continue;
         if (!fresh.empty())
-            if (Done done = on_rows(std::exchange(fresh, json::array())); !done)
+            if (Result<> done = on_rows(std::exchange(fresh, json::array())); !done)
                 return done;
     }
     return code == SQLITE_DONE
-               ? Done{}
+               ? Result<>{}
                : tl::unexpected(Error{table.name, errors::database_said(sqlite3_errmsg(handle))});
 }
 

@@ -29,15 +29,15 @@ public:
     const std::vector<MirroredTable>& tables() const { return m_tables; }
 
     /// Forgets the vessel before.
-    Done begin();
+    Result<> begin();
     /// A row from ashore, by column.
-    Done load(const MirroredTable& table, const nlohmann::json& row);
+    Result<> load(const MirroredTable& table, const nlohmann::json& row);
     /// What is here now is what is known ashore.
-    Done loaded();
+    Result<> loaded();
     Result<Added> merge(const Incoming& incoming);
     /// Rows that came after loaded(), so many at once.
-    using OnRows = std::function<Done(nlohmann::json rows)>;
-    Done eachNew(const MirroredTable& table, std::size_t at_once, const OnRows& on_rows);
+    using OnRows = std::function<Result<>(nlohmann::json rows)>;
+    Result<> eachNew(const MirroredTable& table, std::size_t at_once, const OnRows& on_rows);
 
     /// The arrangement in force.
     Result<Arrangement> arrangement();

@@ -10,10 +10,10 @@ namespace {
 /// Rows of one statement: a few megabytes at most.
 constexpr std::size_t rows_at_once = 5000;
 
-Done loadTable(PostgresConnection& ashore, const std::string& number, VesselMirror& mirror,
-               const MirroredTable& table) {
-    Done loaded;
-    const Done read =
+Result<> loadTable(PostgresConnection& ashore, const std::string& number, VesselMirror& mirror,
+                   const MirroredTable& table) {
+    Result<> loaded;
+    const Result<> read =
         ashore.each("SELECT row_to_json(r) FROM (SELECT " + columnList(table.columns) + " FROM " +
                         table.name + " WHERE vessel = ?) AS r",
                     {pgText(number)}, [&](const QSqlQuery& row) {
@@ -26,7 +26,7 @@ Done loadTable(PostgresConnection& ashore, const std::string& number, VesselMirr
 
 } // namespace
 
-Done loadVessel(PostgresConnection& ashore, const std::string& number, VesselMirror& mirror) {
+Result<> loadVessel(PostgresConnection& ashore, const std::string& number, VesselMirror& mirror) {
     const auto known =
         ashore.single("SELECT 1 FROM arrangement WHERE vessel = ? LIMIT 1", {pgText(number)});
     if (!known)
@@ -34,24 +34,24 @@ Done loadVessel(PostgresConnection& ashore, const std::string& number, VesselMir
     if (!*known)
         return {};
     for (const MirroredTable& table : mirror.tables())
-        if (Done done = loadTable(ashore, number, mirror, table); !done)
+        if (Result<> done = loadTable(ashore, number, mirror, table); !done)
             return done;
     return mirror.loaded();
 }
 
-Done insertRows(PostgresConnection& ashore, const std::string& number, const std::string& table,
-                const std::vector<std::string>& columns, const nlohmann::json& rows) {
+Result<> insertRows(PostgresConnection& ashore, const std::string& number, const std::string& table,
+                    const std::vector<std::string>& columns, const nlohmann::json& rows) {
     const std::string names = columnList(columns);
     const auto written = ashore.run("INSERT INTO " + table + " (vessel, " + names + ") SELECT ?, " +
                                         names + " FROM json_populate_recordset(CAST(NULL AS " +
                                         table + "), CAST(? AS json))",
                                     {pgText(number), pgText(onOneLine(rows, NotUtf8::Refused))});
-    return written ? Done{} : tl::unexpected(written.error());
+    return written ? Result<>{} : tl::unexpected(written.error());
 }
 
-Done writeNewRows(PostgresConnection& ashore, const std::string& number, VesselMirror& mirror) {
+Result<> writeNewRows(PostgresConnection& ashore, const std::string& number, VesselMirror& mirror) {
     for (const MirroredTable& table : mirror.tables()) {
-        Done done = mirror.eachNew(table, rows_at_once, [&](const nlohmann::json& rows) {
+        Result<> done = mirror.eachNew(table, rows_at_once, [&](const nlohmann::json& rows) {
             return insertRows(ashore, number, table.name, table.columns, rows);
         });
         if (!done)

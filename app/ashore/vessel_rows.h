@@ -12,13 +12,13 @@
 namespace latchround {
 
 /// All that is ashore of this vessel, into a mirror that has begun.
-Done loadVessel(PostgresConnection& ashore, const std::string& number, VesselMirror& mirror);
+Result<> loadVessel(PostgresConnection& ashore, const std::string& number, VesselMirror& mirror);
 
 /// What came into the mirror since. Call inside a transaction.
-Done writeNewRows(PostgresConnection& ashore, const std::string& number, VesselMirror& mirror);
+Result<> writeNewRows(PostgresConnection& ashore, const std::string& number, VesselMirror& mirror);
 
 /// `rows`: array of objects by column. PostgreSQL makes each cell what its column is.
-Done insertRows(PostgresConnection& ashore, const std::string& number, const std::string& table,
-                const std::vector<std::string>& columns, const nlohmann::json& rows);
+Result<> insertRows(PostgresConnection& ashore, const std::string& number, const std::string& table,
+                    const std::vector<std::string>& columns, const nlohmann::json& rows);
 
 } // namespace latchround

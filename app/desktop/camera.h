@@ -10,7 +10,7 @@ namespace latchround {
 bool cameraIsThere();
 
 /// Shows the camera's picture over the window until one is taken; a null image where the person
-/// thought better of it or the camera failed.
+/// cancelled or the camera failed.
 QImage photographByCamera(QWidget* parent);
 
 } // namespace latchround

@@ -8,7 +8,7 @@ class QWidget;
 
 namespace latchround {
 
-/// The path of a file that is there; empty where the person thought better of it.
+/// The path of a file that is there; empty where the person cancelled.
 QString askForFile(QWidget* parent, const QString& title, const QString& folder,
                    const QString& filter);
 

@@ -77,7 +77,7 @@ QLocale figuresOf(const QString& language, const QLocale& machine) {
     return figures;
 }
 
-void speak(const QString& setting) {
+void setLanguage(const QString& setting) {
     const QLocale machine = QLocale::system();
     const QString language = languageFor(setting, machine.uiLanguages());
     putOn(spoken().words, fileOf(language));

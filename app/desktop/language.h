@@ -28,7 +28,7 @@ QLocale figuresOf(const QString& language, const QLocale& machine);
 
 /// From now on the program speaks the language of the setting ("", "en", "es", "fr", "id"). Texts
 /// that are on the screen already stay as they are: windows are made anew by whoever calls.
-void speak(const QString& setting);
+void setLanguage(const QString& setting);
 
 /// While one lives the program's words and figures are English again, in the units of the texts:
 /// papers read the same in every office. Nothing on the screen is told of it.

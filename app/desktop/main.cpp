@@ -8,10 +8,10 @@
 #include <QScreen>
 
 #include "app/catalogue/catalogue_place.h"
-#include "app/desktop/desk.h"
+#include "app/desktop/desktop_app.h"
 #include "app/desktop/first_size.h"
 #include "app/desktop/language.h"
-#include "app/desktop/wall.h"
+#include "app/desktop/clock_and_chance.h"
 #include "app/vessels/sample_vessel.h"
 #include "core/error/desktop_errors.h"
 #include "ui/ink/typeface.h"
@@ -87,16 +87,16 @@ int main(int argc, char** argv) {
         return complain(shipped.error());
 
     ui::Look look(ui::pxPerMmOf(application.primaryScreen()));
-    Desk desk(shipped->catalogue, shipped->notice, look);
+    DesktopApp app(shipped->catalogue, shipped->notice, look);
     const auto setting = [&](const char* name) {
-        return desk.ports().settings->setting(QLatin1String(name));
+        return app.ports().settings->setting(QLatin1String(name));
     };
     look.setLight(ui::Light(setting("light").toInt()));
     look.setGloves(!setting("gloves").isEmpty());
     look.setScale(setting("scale").toDouble());
     look.setCalmMotion(!setting("calm").isEmpty());
-    look.wearOn(application);
-    speak(setting("language"));
+    look.applyTo(application);
+    setLanguage(setting("language"));
     ui::useUnits(ui::unitsFrom(setting("units")));
 
     QString path = parser.positionalArguments().value(0);
@@ -115,14 +115,14 @@ int main(int argc, char** argv) {
         }
         first_start = setting("first-run").isEmpty();
     }
-    desk.openOrChoose(path);
-    QWidget* shown = desk.window() ? static_cast<QWidget*>(desk.window()) : desk.vesselChoice();
+    app.openOrChoose(path);
+    QWidget* shown = app.window() ? static_cast<QWidget*>(app.window()) : app.vesselChoice();
     const QSize wanted = sizeFrom(parser.value(size));
     const QSize room = shown->screen()->availableSize();
     shown->resize(wanted.isValid() ? wanted : firstSize(room));
     if (shown->size() == room)
         shown->setWindowState(Qt::WindowMaximized);
-    if (first_start && desk.window())
-        desk.window()->showFirst();
+    if (first_start && app.window())
+        app.window()->showFirst();
     return QApplication::exec();
 }

@@ -1,4 +1,4 @@
-// What is on the screen: a register, the round over it, and the window. They go in the opposite
+// What is on the screen: a register, the session over it, and the window. They go in the opposite
 // order, the window first.
 #pragma once
 
@@ -7,7 +7,7 @@
 #include <QString>
 
 #include "app/register/sqlite_register.h"
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 #include "ui/window/window.h"
 
 namespace latchround {
@@ -20,13 +20,13 @@ struct OpenVessel {
 
     void close() {
         window.reset();
-        round.reset();
+        session.reset();
         vessel_register.reset();
     }
 
     QString path; ///< of the register's file
     std::unique_ptr<SqliteRegister> vessel_register{};
-    std::unique_ptr<ui::Round> round{};
+    std::unique_ptr<ui::VesselSession> session{};
     std::unique_ptr<ui::Window> window{};
 };
 

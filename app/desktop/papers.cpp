@@ -46,7 +46,7 @@ Result<QString> keptBesideOthers(const QString& wanted, std::span<const std::byt
     for (int number = 1;; ++number) {
         const QString path =
             number == 1 ? wanted : QStringLiteral("%1 %2.pdf").arg(stem).arg(number);
-        const Done written = writeDurably(path.toStdString(), document, IfThere::Refuse);
+        const Result<> written = writeDurably(path.toStdString(), document, IfThere::Refuse);
         if (written)
             return path;
         if (!QFileInfo::exists(path))
@@ -75,19 +75,20 @@ QString isoDay(const Moment& moment) {
     return QString::fromStdString(isoText(shipsDay(moment)));
 }
 
-Result<ui::PaperMade> paperOf(const ui::Round& round, const SqliteRegister& vessel_register,
-                              const PaperAsked& asked, const Pace& pace) {
+Result<ui::PaperMade> paperOf(const ui::VesselSession& session,
+                              const SqliteRegister& vessel_register, const PaperAsked& asked,
+                              const ProgressRange& pace) {
     InEnglish english;
     const Progress told = pace.progress();
-    const Pace pace_on_screen(
+    const ProgressRange pace_on_screen(
         [&](int done, int of) { return english.onScreen([&] { return told(done, of); }); });
-    const Arrangement& arrangement = round.arrangement();
-    const auto known = round.ledger().walkdown(asked.walkdown);
+    const Arrangement& arrangement = session.arrangement();
+    const auto known = session.ledger().walkdown(asked.walkdown);
     ui::PaperMade made;
     QByteArray document;
     if (!asked.paper) {
         const PaperForm form{arrangement,
-                             round.catalogue(),
+                             session.catalogue(),
                              known ? known->plan.doors : std::vector<std::string>{},
                              known ? known->plan.purpose : Purpose::Annual,
                              asked.now,
@@ -98,11 +99,11 @@ Result<ui::PaperMade> paperOf(const ui::Round& round, const SqliteRegister& vess
             return tl::unexpected(pdf.error());
         document = *pdf;
     } else {
-        const Ledger ledger = round.ledger(); // of its own: the screen's may grow meanwhile
-        WalkdownReport report{arrangement,  ledger, asked.walkdown, round.catalogue(), asked.now,
+        const Ledger ledger = session.ledger(); // of its own: the screen's may grow meanwhile
+        WalkdownReport report{arrangement,  ledger, asked.walkdown, session.catalogue(), asked.now,
                               program_name, {},     false};
         report.door = asked.door.toStdString();
-        report.person = round.person();
+        report.person = session.person();
         report.photograph = [&vessel_register](std::string_view sha256) {
             return vessel_register.photograph(sha256).value_or(std::vector<std::byte>{});
         };

@@ -2,8 +2,8 @@
 #pragma once
 
 #include "app/register/sqlite_register.h"
-#include "core/pace.h"
-#include "ui/round/round.h"
+#include "core/progress_range.h"
+#include "ui/session/vessel_session.h"
 
 namespace latchround {
 
@@ -18,8 +18,9 @@ struct PaperAsked {
 
 /// Of the practice vessel every page says that it is practice: app/report sees to it. Where `pace`
 /// stops it, there is no file, and one that was there before is as it was.
-Result<ui::PaperMade> paperOf(const ui::Round& round, const SqliteRegister& vessel_register,
-                              const PaperAsked& asked, const Pace& pace = Pace());
+Result<ui::PaperMade> paperOf(const ui::VesselSession& session,
+                              const SqliteRegister& vessel_register, const PaperAsked& asked,
+                              const ProgressRange& pace = ProgressRange());
 
 /// Where the user keeps documents; the vessel folder where there is no such place.
 QString documentsFolder();

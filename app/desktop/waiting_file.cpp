@@ -78,7 +78,7 @@ Result<QString> writtenAside(const QString& stem, const std::string& text) {
         const QString aside = QStringLiteral("%1.%2").arg(stem).arg(number);
         if (QFileInfo::exists(aside))
             continue;
-        const Done written =
+        const Result<> written =
             writeDurably(aside.toStdString(), std::as_bytes(std::span(text)), IfThere::Refuse);
         if (written)
             return aside;
@@ -152,7 +152,7 @@ Result<ui::WaitingBatch> batchFrom(const Piece& piece, const std::string& path) 
 
 } // namespace
 
-Done WaitingFile::keep(const std::vector<ui::WaitingBatch>& waiting) {
+Result<> WaitingFile::keep(const std::vector<ui::WaitingBatch>& waiting) {
     if (m_stays)
         return tl::unexpected(
             Error{waitingPathOf(m_register).toStdString(), errors::waiting_kept_nowhere_else()});
@@ -164,7 +164,7 @@ Done WaitingFile::keep(const std::vector<ui::WaitingBatch>& waiting) {
     const std::span fresh(added, waiting.end());
     const QString path = waitingPathOf(m_register);
     if (fresh.empty())
-        return waiting.empty() || QFileInfo::exists(path) ? Done{} : writeAnew(waiting);
+        return waiting.empty() || QFileInfo::exists(path) ? Result<>{} : writeAnew(waiting);
     const std::string text = textOf(fresh);
     const bool holds_saved = m_in_file->size() + fresh.size() > waiting.size();
     if (holds_saved && m_end + text.size() > room_bytes && writeAnew(waiting))
@@ -179,12 +179,12 @@ Done WaitingFile::keep(const std::vector<ui::WaitingBatch>& waiting) {
 }
 
 /// Where there is no room for more it is as long as it has to be.
-Done WaitingFile::writeAnew(const std::vector<ui::WaitingBatch>& waiting) {
+Result<> WaitingFile::writeAnew(const std::vector<ui::WaitingBatch>& waiting) {
     const std::string path = waitingPathOf(m_register).toStdString();
     const std::string text = textOf(std::span(waiting));
     std::string roomy = text;
     roomy.resize(std::max(text.size(), room_bytes), '\n');
-    Done written = writeDurably(path, std::as_bytes(std::span(roomy)), IfThere::Replace);
+    Result<> written = writeDurably(path, std::as_bytes(std::span(roomy)), IfThere::Replace);
     if (!written)
         written = writeDurably(path, std::as_bytes(std::span(text)), IfThere::Replace);
     if (written) {
@@ -194,7 +194,7 @@ Done WaitingFile::writeAnew(const std::vector<ui::WaitingBatch>& waiting) {
     return written;
 }
 
-Done WaitingFile::takeAway() {
+Result<> WaitingFile::takeAway() {
     if (!m_in_file || m_stays)
         return {};
     m_in_file.reset();

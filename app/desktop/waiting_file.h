@@ -25,9 +25,9 @@ public:
     /// What waits from now on, on disk when this returns: what is not in the file yet is added to
     /// it. What has been saved since may stay in it, so that a tap never waits for that: only
     /// what is not in the register either still waits.
-    Done keep(const std::vector<ui::WaitingBatch>& waiting);
+    Result<> keep(const std::vector<ui::WaitingBatch>& waiting);
     /// Once nothing waits any more. A file that was neither read nor written here stays.
-    Done takeAway();
+    Result<> takeAway();
 
     /// What was kept. Transactions that cannot be read, and one that was cut short, are put aside
     /// in a file of their own, which the error tells; those that can be read still wait.
@@ -42,7 +42,7 @@ public:
     Result<QString> putAside(const std::vector<ui::WaitingBatch>& refused);
 
 private:
-    Done writeAnew(const std::vector<ui::WaitingBatch>& waiting);
+    Result<> writeAnew(const std::vector<ui::WaitingBatch>& waiting);
 
     QString m_register;
     /// The first fact of each transaction; empty: it has to be written anew. Nothing where this

@@ -6,7 +6,7 @@
 #include <functional>
 #include <optional>
 
-#include "core/pace.h"
+#include "core/progress_range.h"
 
 namespace latchround {
 

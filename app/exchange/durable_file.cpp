@@ -126,8 +126,8 @@ std::filesystem::path folderOf(const std::filesystem::path& path) {
 
 } // namespace
 
-Done refuseOverRegister(const std::filesystem::path& to,
-                        const std::filesystem::path& vessel_register) {
+Result<> refuseOverRegister(const std::filesystem::path& to,
+                            const std::filesystem::path& vessel_register) {
     for (const char* part : {"", "-wal", "-shm", "-journal"}) {
         std::error_code ignored; // what is not there is no register
         const std::filesystem::path own = vessel_register.string() + part;
@@ -139,8 +139,8 @@ Done refuseOverRegister(const std::filesystem::path& to,
     return {};
 }
 
-Done writeDurably(const std::filesystem::path& path, std::span<const std::byte> bytes,
-                  IfThere if_there) {
+Result<> writeDurably(const std::filesystem::path& path, std::span<const std::byte> bytes,
+                      IfThere if_there) {
     std::error_code ignored;
     if (path.filename().empty() || std::filesystem::is_directory(path, ignored))
         return refusal(path, errors::folder_not_file_name());
@@ -168,11 +168,11 @@ Done writeDurably(const std::filesystem::path& path, std::span<const std::byte> 
 
     if (!flushFolder(folder))
         return refusal(path, errors::written_folder_not_flushed(saidOf(errno)));
-    return Done{};
+    return Result<>{};
 }
 
-Done writeDurablyAt(const std::filesystem::path& path, std::size_t place,
-                    std::span<const std::byte> bytes) {
+Result<> writeDurablyAt(const std::filesystem::path& path, std::size_t place,
+                        std::span<const std::byte> bytes) {
     Descriptor file{::open(path.c_str(), O_WRONLY | O_CLOEXEC)};
     if (!file.isOpen() || ::lseek(file.number(), static_cast<off_t>(place), SEEK_SET) < 0)
         return refusalOfMore(path, errors::not_written_here);
@@ -180,7 +180,7 @@ Done writeDurablyAt(const std::filesystem::path& path, std::size_t place,
         return refusalOfMore(path, errors::not_all_written);
     if (::fdatasync(file.number()) != 0)
         return refusalOfMore(path, errors::file_not_flushed);
-    return Done{};
+    return Result<>{};
 }
 
 bool flushFolder(const std::filesystem::path& folder) {
@@ -188,12 +188,13 @@ bool flushFolder(const std::filesystem::path& folder) {
     return place.isOpen() && ::fsync(place.number()) == 0;
 }
 
-Done removeDurably(const std::filesystem::path& path) {
+Result<> removeDurably(const std::filesystem::path& path) {
     if (::unlink(path.c_str()) != 0)
-        return errno == ENOENT ? Done{} : refusal(path, errors::file_not_removed(saidOf(errno)));
+        return errno == ENOENT ? Result<>{}
+                               : refusal(path, errors::file_not_removed(saidOf(errno)));
     if (!flushFolder(folderOf(path)))
         return refusal(path, errors::folder_not_flushed(saidOf(errno)));
-    return Done{};
+    return Result<>{};
 }
 
 } // namespace latchround

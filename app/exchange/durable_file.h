@@ -15,25 +15,25 @@ namespace latchround {
 enum class IfThere { Refuse, Replace };
 
 /// An error means: what stood at `path` before stands there still.
-Done writeDurably(const std::filesystem::path& path, std::span<const std::byte> bytes,
-                  IfThere if_there);
+Result<> writeDurably(const std::filesystem::path& path, std::span<const std::byte> bytes,
+                      IfThere if_there);
 
 /// Puts bytes into a file that is there, from this place on, and flushes them; what stands before
 /// them stays whatever happens. Where the file goes on behind them, nothing but the bytes has to be
 /// flushed. After an error, or a cut of power, they may be there in part.
-Done writeDurablyAt(const std::filesystem::path& path, std::size_t place,
-                    std::span<const std::byte> bytes);
+Result<> writeDurablyAt(const std::filesystem::path& path, std::size_t place,
+                        std::span<const std::byte> bytes);
 
 /// What was renamed or taken away in this folder is so for good; false with errno set.
 bool flushFolder(const std::filesystem::path& folder);
 
 /// Takes a file away, and flushes its folder: it does not come back with the power. One that is not
 /// there is away.
-Done removeDurably(const std::filesystem::path& path);
+Result<> removeDurably(const std::filesystem::path& path);
 
 /// Complains where `to` is the register that is read, or lies beside it as a part of it, however it
 /// is spelt. Opens nothing: that would drop the register's locks.
-Done refuseOverRegister(const std::filesystem::path& to,
-                        const std::filesystem::path& vessel_register);
+Result<> refuseOverRegister(const std::filesystem::path& to,
+                            const std::filesystem::path& vessel_register);
 
 } // namespace latchround

@@ -57,14 +57,14 @@ OrderedJson rowJson(const RowGrade& row, const std::string& because) {
 
 OrderedJson doorJson(const Particulars& vessel, const GradedDoor& graded) {
     const DoorGrade& door = graded.grade;
-    const Stand stand(graded.boundary);
+    const DoorLocation location(graded.boundary);
     OrderedJson object;
     object["id"] = door.door;
     object["verdict"] = word(door.verdict);
     object["rows"] = OrderedJson::array();
     for (const RowGrade& row : door.rows)
         object["rows"].push_back(rowJson(
-            row, ui::phraseWords(askedBecause(*row.requirement, vessel, *graded.door, stand))
+            row, ui::phraseWords(askedBecause(*row.requirement, vessel, *graded.door, location))
                      .toStdString()));
     return object;
 }

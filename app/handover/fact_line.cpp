@@ -212,7 +212,7 @@ private:
 };
 
 Result<std::vector<Fact>> allFacts(std::string_view text, const std::string& name,
-                                   const Pace& pace) {
+                                   const ProgressRange& pace) {
     constexpr std::size_t often = 500;
     const std::size_t whole = text.size();
     std::vector<Fact> facts;
@@ -265,7 +265,7 @@ std::optional<Fact> factFromPlainLine(std::string_view line) {
 }
 
 Result<std::vector<Fact>> factsById(std::string_view text, const std::string& name,
-                                    const Pace& pace) {
+                                    const ProgressRange& pace) {
     Result<std::vector<Fact>> facts = allFacts(text, name, pace);
     if (!facts)
         return facts;

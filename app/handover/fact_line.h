@@ -10,7 +10,7 @@
 
 #include "core/error/error.h"
 #include "core/evidence/fact.h"
-#include "core/pace.h"
+#include "core/progress_range.h"
 
 namespace latchround {
 
@@ -21,6 +21,6 @@ std::optional<Fact> factFromPlainLine(std::string_view line);
 /// Refuses two different facts of one id. `name` stands in errors for the text.
 /// `pace` may stop it.
 Result<std::vector<Fact>> factsById(std::string_view text, const std::string& name,
-                                    const Pace& pace = Pace());
+                                    const ProgressRange& pace = ProgressRange());
 
 } // namespace latchround

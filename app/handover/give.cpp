@@ -45,7 +45,7 @@ public:
     }
     std::uint64_t size() const { return m_size; }
 
-    Result<std::string> signedBy(const DeviceKey& key, const Pace& pace) {
+    Result<std::string> signedBy(const DeviceKey& key, const ProgressRange& pace) {
         const std::string contents = textOf(m_contents);
         const DeviceKey::Signature signature = key.sign(contents);
         const std::string signature_bytes(reinterpret_cast<const char*>(signature.data()),
@@ -76,8 +76,9 @@ Result<std::map<std::string, std::string>> photographsOf(SqliteRegister& from,
     return entries;
 }
 
-Done addPhotographs(Packer& packer, SqliteRegister& from,
-                    const std::map<std::string, std::string>& entries, const Pace& pace) {
+Result<> addPhotographs(Packer& packer, SqliteRegister& from,
+                        const std::map<std::string, std::string>& entries,
+                        const ProgressRange& pace) {
     std::size_t done = 0;
     for (const auto& [sha256, entry] : entries) {
         if (!pace.at(done++, entries.size()))
@@ -97,7 +98,7 @@ Done addPhotographs(Packer& packer, SqliteRegister& from,
 } // namespace
 
 Result<Given> handoverOf(SqliteRegister& from, const Giving& giving, const Progress& progress) {
-    const Pace pace(progress);
+    const ProgressRange pace(progress);
     if (!pace.at(0, 1))
         return tl::unexpected(stoppedAsAsked(place::handover_file()));
     // Facts before issues: so every door that a fact names is in one of them.
@@ -136,7 +137,7 @@ Result<Given> handoverOf(SqliteRegister& from, const Giving& giving, const Progr
     packer.add(facts_entry, std::move(lines));
     for (std::size_t i = 0; i < issues->size(); ++i)
         packer.add(arrangementEntry(i + 1), csvFrom((*issues)[i].arrangement));
-    if (Done done = addPhotographs(packer, from, *photographs, pace.part(put_down, gathered));
+    if (Result<> done = addPhotographs(packer, from, *photographs, pace.part(put_down, gathered));
         !done)
         return tl::unexpected(done.error());
     packer.add(key_entry, pemOf(sheet.key));
@@ -159,12 +160,12 @@ Result<Given> handoverOf(SqliteRegister& from, const Giving& giving, const Progr
 
 Result<CoverSheet> giveTo(const std::filesystem::path& to, SqliteRegister& from,
                           const Giving& giving, IfThere if_there, const Progress& progress) {
-    if (Done other = refuseOverRegister(to, from.file().toStdString()); !other)
+    if (Result<> other = refuseOverRegister(to, from.file().toStdString()); !other)
         return tl::unexpected(other.error());
     auto given = handoverOf(from, giving, progress);
     if (!given)
         return tl::unexpected(given.error());
-    if (Done done = writeDurably(to, std::as_bytes(std::span(given->bytes)), if_there); !done)
+    if (Result<> done = writeDurably(to, std::as_bytes(std::span(given->bytes)), if_there); !done)
         return tl::unexpected(done.error());
     return std::move(given->sheet);
 }

@@ -32,7 +32,7 @@ std::uint64_t mostBytesOf(std::string_view entry) {
 /// Reads the entries one after the other; each must be what was signed.
 class FileReading {
 public:
-    FileReading(const ZipReader& archive, const std::string& name, const Pace& pace)
+    FileReading(const ZipReader& archive, const std::string& name, const ProgressRange& pace)
         : m_archive(archive)
         , m_name(name)
         , m_pace(pace) {}
@@ -45,7 +45,7 @@ public:
         return coverSheetFrom(*json, m_name + " " + std::string(cover_entry));
     }
 
-    Done signature(const CoverSheet& sheet) {
+    Result<> signature(const CoverSheet& sheet) {
         const auto listed = m_archive.read(contents_entry, most_small_entry_bytes);
         if (!listed)
             return tl::unexpected(listed.error());
@@ -57,7 +57,7 @@ public:
             return tl::unexpected(contents.error());
         m_contents = std::move(*contents);
         // First what can be told by name: a sheet that was changed may name another key.
-        if (Done done = asSigned(std::string(cover_entry)); !done)
+        if (Result<> done = asSigned(std::string(cover_entry)); !done)
             return done;
         if (!isSignedBy(sheet.key, *listed, hexOf(bytesIn(*signature))))
             return refusal(errors::handover_signature_unfit());
@@ -65,7 +65,7 @@ public:
     }
 
     /// Nothing is missing, nothing is there that was not signed.
-    Done entries(const CoverSheet& sheet) {
+    Result<> entries(const CoverSheet& sheet) {
         for (const std::string& entry : m_archive.entries()) {
             if (entry == contents_entry || entry == signature_entry)
                 continue;
@@ -97,9 +97,9 @@ public:
             return refusal(errors::entry_changed(entry));
         return bytes;
     }
-    Done asSigned(const std::string& entry) {
+    Result<> asSigned(const std::string& entry) {
         const auto bytes = bytesOf(entry);
-        return bytes ? Done{} : tl::unexpected(bytes.error());
+        return bytes ? Result<>{} : tl::unexpected(bytes.error());
     }
     tl::unexpected<Error> refusal(Phrase what) const {
         return tl::unexpected(Error{m_name, std::move(what)});
@@ -108,7 +108,7 @@ public:
 private:
     const ZipReader& m_archive;
     const std::string& m_name;
-    Pace m_pace;
+    ProgressRange m_pace;
     Contents m_contents;
     std::size_t m_read = 0;
 };
@@ -133,7 +133,8 @@ Result<std::vector<Issue>> issuesIn(FileReading& reading, const CoverSheet& shee
     return issues;
 }
 
-Done photographsIn(FileReading& reading, const std::map<std::string, std::string>& photographs) {
+Result<> photographsIn(FileReading& reading,
+                       const std::map<std::string, std::string>& photographs) {
     for (const auto& [hash, entry] : photographs) {
         const auto bytes = reading.bytesOf(entry);
         if (!bytes)
@@ -164,7 +165,7 @@ Result<Handover> Handover::read(std::string bytes, const std::string& name, cons
         if (const auto hash = photographOf(entry))
             handover.m_photographs.emplace(*hash, entry);
 
-    const Pace pace(progress);
+    const ProgressRange pace(progress);
     FileReading reading(handover.m_archive, name, pace.part(0, unpacked));
     auto sheet = reading.cover();
     if (!sheet)
@@ -172,7 +173,7 @@ Result<Handover> Handover::read(std::string bytes, const std::string& name, cons
     handover.sheet = std::move(*sheet);
     if (isPracticeVessel(handover.sheet.vessel_number))
         return reading.refusal(errors::handover_from_practice());
-    Done done = reading.signature(handover.sheet);
+    Result<> done = reading.signature(handover.sheet);
     if (done)
         done = reading.entries(handover.sheet);
     if (!done)
@@ -186,7 +187,7 @@ Result<Handover> Handover::read(std::string bytes, const std::string& name, cons
     if (!issues)
         return tl::unexpected(issues.error());
     handover.issues = std::move(*issues);
-    if (Done hashed = photographsIn(reading, handover.m_photographs); !hashed)
+    if (Result<> hashed = photographsIn(reading, handover.m_photographs); !hashed)
         return tl::unexpected(hashed.error());
     const auto lines = reading.bytesOf(std::string(facts_entry));
     if (!lines)

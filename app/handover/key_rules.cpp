@@ -65,8 +65,8 @@ Result<KeyStanding> standingOf(const CoverSheet& sheet, SqliteRegister& here) {
     return KeyStanding::Asks;
 }
 
-Done acceptsNothingInOurName(std::span<const Fact> brought, SqliteRegister& here,
-                             std::span<const Fact> acceptance) {
+Result<> acceptsNothingInOurName(std::span<const Fact> brought, SqliteRegister& here,
+                                 std::span<const Fact> acceptance) {
     const auto recorded = here.factsOfKind(kindOf<KeyAccepted>());
     if (!recorded)
         return tl::unexpected(recorded.error());
@@ -87,7 +87,8 @@ Done acceptsNothingInOurName(std::span<const Fact> brought, SqliteRegister& here
     return {};
 }
 
-Done acceptedBy(std::span<const Fact> facts, const CoverSheet& sheet, const std::string& device) {
+Result<> acceptedBy(std::span<const Fact> facts, const CoverSheet& sheet,
+                    const std::string& device) {
     const bool accepted = std::ranges::any_of(facts, [&](const Fact& fact) {
         return isAcceptance(fact, sheet.key, sheet.device, device);
     });

@@ -22,10 +22,11 @@ Result<KeyStanding> standingOf(const CoverSheet& sheet, SqliteRegister& here);
 
 /// Trust is not handed on: a file may bring facts of this device back to it, after a backup was put
 /// in its place, but a key that they accept in its name must be accepted here, or by `acceptance`.
-Done acceptsNothingInOurName(std::span<const Fact> brought, SqliteRegister& here,
-                             std::span<const Fact> acceptance);
+Result<> acceptsNothingInOurName(std::span<const Fact> brought, SqliteRegister& here,
+                                 std::span<const Fact> acceptance);
 
 /// An error unless the facts hold a KeyAccepted of this device for the sheet's key and device.
-Done acceptedBy(std::span<const Fact> facts, const CoverSheet& sheet, const std::string& device);
+Result<> acceptedBy(std::span<const Fact> facts, const CoverSheet& sheet,
+                    const std::string& device);
 
 } // namespace latchround

@@ -15,7 +15,7 @@ namespace latchround {
 
 namespace {
 
-Done checkPhotographs(const SqliteRegister& file, const Ledger& ledger, RegisterCheck& check) {
+Result<> checkPhotographs(const SqliteRegister& file, const Ledger& ledger, RegisterCheck& check) {
     const auto held = file.photographs();
     if (!held)
         return tl::unexpected(held.error());
@@ -133,9 +133,9 @@ void checkReport(const Ledger& ledger, const Fact& fact, RegisterCheck& check) {
 
 Result<RegisterCheck> checkedRegister(SqliteRegister& file, const Ledger& ledger) {
     RegisterCheck check;
-    if (const Done sound = file.examine(); !sound)
+    if (const Result<> sound = file.examine(); !sound)
         check.faults.push_back(sound.error());
-    if (Done done = checkPhotographs(file, ledger, check); !done)
+    if (Result<> done = checkPhotographs(file, ledger, check); !done)
         return tl::unexpected(done.error());
     checkCorrections(ledger, check);
     const auto own = DeviceKey::of(file);

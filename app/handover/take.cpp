@@ -13,7 +13,7 @@ namespace latchround {
 namespace {
 
 /// A register begins with the first vessel that it is given.
-Done isSameVessel(const CoverSheet& sheet, SqliteRegister& into) {
+Result<> isSameVessel(const CoverSheet& sheet, SqliteRegister& into) {
     const auto here = into.arrangement();
     if (!here)
         return tl::unexpected(here.error());
@@ -64,7 +64,7 @@ std::set<std::string> doorNumbers(std::span<const Issue> issues) {
 
 Result<Preview> previewOf(const Handover& handover, SqliteRegister& into, const Ledger& known,
                           const Progress& progress) {
-    if (Done done = isSameVessel(handover.sheet, into); !done)
+    if (Result<> done = isSameVessel(handover.sheet, into); !done)
         return tl::unexpected(done.error());
     const auto standing = standingOf(handover.sheet, into);
     if (!standing)
@@ -99,15 +99,15 @@ Result<Preview> previewOf(const Handover& handover, SqliteRegister& into, const 
 }
 
 Result<Added> take(const Handover& handover, SqliteRegister& into, const Taking& taking) {
-    if (Done done = isSameVessel(handover.sheet, into); !done)
+    if (Result<> done = isSameVessel(handover.sheet, into); !done)
         return tl::unexpected(done.error());
     const auto standing = standingOf(handover.sheet, into);
     if (!standing)
         return tl::unexpected(standing.error());
     if (*standing == KeyStanding::Asks)
-        if (Done done = acceptedBy(taking.acceptance, handover.sheet, into.device()); !done)
+        if (Result<> done = acceptedBy(taking.acceptance, handover.sheet, into.device()); !done)
             return tl::unexpected(done.error());
-    if (Done done = acceptsNothingInOurName(handover.facts, into, taking.acceptance); !done)
+    if (Result<> done = acceptsNothingInOurName(handover.facts, into, taking.acceptance); !done)
         return tl::unexpected(done.error());
     return into.takeOver(incomingFrom(handover, taking));
 }

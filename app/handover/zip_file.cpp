@@ -86,16 +86,16 @@ void ZipWriter::add(const std::string& name, std::string_view bytes, Packing pac
         m_inside->complain(zip_strerror(archive));
 }
 
-Result<std::string> ZipWriter::finish(const Pace& pace) {
+Result<std::string> ZipWriter::finish(const ProgressRange& pace) {
     // libzip asks after every piece of 64 KB, with the share that is done.
     constexpr double often = 0.005;
     constexpr std::size_t fine = 1000;
-    Pace asked = pace;
+    ProgressRange asked = pace;
     const auto at = [](zip_t*, double share, void* state) {
-        (void)static_cast<Pace*>(state)->at(static_cast<std::size_t>(share * fine), fine);
+        (void)static_cast<ProgressRange*>(state)->at(static_cast<std::size_t>(share * fine), fine);
     };
     const auto stopped = [](zip_t*, void* state) {
-        return static_cast<Pace*>(state)->isStopped() ? 1 : 0;
+        return static_cast<ProgressRange*>(state)->isStopped() ? 1 : 0;
     };
     if (m_inside->fault.empty()) {
         zip_register_progress_callback_with_state(m_inside->archive, often, at, nullptr, &asked);

@@ -11,7 +11,7 @@
 #include <vector>
 
 #include "core/error/error.h"
-#include "core/pace.h"
+#include "core/progress_range.h"
 
 struct zip;
 
@@ -29,7 +29,7 @@ public:
     /// `bytes` must stay where they are until finish().
     void add(const std::string& name, std::string_view bytes, Packing packing);
     /// The archive; nothing can be added after it. `pace` may stop it.
-    Result<std::string> finish(const Pace& pace = Pace());
+    Result<std::string> finish(const ProgressRange& pace = ProgressRange());
 
 private:
     struct Inside;

@@ -23,11 +23,11 @@ const char* howAnswered(const Requirement& row) {
 
 OrderedJson rowsAsked(const Arrangement& vessel, const Door& door, const Boundary* boundary,
                       const Catalogue& catalogue) {
-    const Stand stand(boundary);
+    const DoorLocation location(boundary);
     OrderedJson rows = OrderedJson::array();
     for (const Requirement& base : catalogue.rows) {
-        const Requirement& row = inForce(base, vessel.particulars, door, stand);
-        if (howAsked(row, vessel.particulars, door, stand) == Asked::No)
+        const Requirement& row = inForce(base, vessel.particulars, door, location);
+        if (howAsked(row, vessel.particulars, door, location) == Asked::No)
             continue;
         OrderedJson json{{"requirement", row.id}, {"words", row.words}, {"in", howAnswered(row)}};
         if (!row.unit.empty())

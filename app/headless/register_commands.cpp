@@ -25,7 +25,7 @@ Checked<Arrangement> arrangementIn(const std::string& csv) {
     Checked<Arrangement> arrangement = arrangementFromCsv(*bytes, csv);
     if (!arrangement)
         return arrangement;
-    if (const Done done =
+    if (const Result<> done =
             refuseForeignVessel(RegisterKind::Vessel, arrangement->particulars.number, csv);
         !done)
         return refused(done.error());
@@ -49,8 +49,8 @@ void addCounts(OrderedJson& answer, const Arrangement& arrangement) {
     answer["doors"] = arrangement.doors.size();
 }
 
-Done takenIn(const std::string& path, const Arrangement& arrangement,
-             const std::vector<Fact>& facts, SqliteRegister::Ending ending) {
+Result<> takenIn(const std::string& path, const Arrangement& arrangement,
+                 const std::vector<Fact>& facts, SqliteRegister::Ending ending) {
     auto file = SqliteRegister::open(QFile::decodeName(QByteArray::fromStdString(path)));
     if (!file)
         return tl::unexpected(file.error());
@@ -81,7 +81,7 @@ Answer importRegister(const Import& import) {
         return tl::unexpected(faults);
 
     const PlaceBefore before(import.into);
-    const Done done =
+    const Result<> done =
         takenIn(import.into, *arrangement, *facts,
                 import.dry_run ? SqliteRegister::Ending::TryOnly : SqliteRegister::Ending::Keep);
     if (!done || import.dry_run)
@@ -107,10 +107,10 @@ Answer exportRegister(const Export& given) {
     const std::string csv = csvFrom(opened->arrangement);
     if (to == "-")
         return csv;
-    if (const Done own = refuseOverRegister(to, path); !own)
+    if (const Result<> own = refuseOverRegister(to, path); !own)
         return refused(own.error());
-    if (const Done done = writeDurably(to, std::as_bytes(std::span(csv)),
-                                       replace ? IfThere::Replace : IfThere::Refuse);
+    if (const Result<> done = writeDurably(to, std::as_bytes(std::span(csv)),
+                                           replace ? IfThere::Replace : IfThere::Refuse);
         !done)
         return refused(done.error());
     OrderedJson answer;

@@ -53,8 +53,8 @@ Result<FactId> walkdownFor(const Print& print, const OpenedRegister& opened) {
 
 Answer written(const Print& print, const QByteArray& document, OrderedJson answer) {
     const std::span bytes(document.constData(), static_cast<std::size_t>(document.size()));
-    if (const Done done = writeDurably(print.to, std::as_bytes(bytes),
-                                       print.replace ? IfThere::Replace : IfThere::Refuse);
+    if (const Result<> done = writeDurably(print.to, std::as_bytes(bytes),
+                                           print.replace ? IfThere::Replace : IfThere::Refuse);
         !done)
         return refused(done.error());
     answer["bytes"] = bytes.size();
@@ -132,7 +132,7 @@ Answer printReport(const Print& print, const Catalogue& catalogue) {
     const auto format = formatOf(print);
     if (!format)
         return refused(format.error());
-    if (const Done own = refuseOverRegister(print.to, print.path); !own)
+    if (const Result<> own = refuseOverRegister(print.to, print.path); !own)
         return refused(own.error());
     const auto opened = openedRegister(print.path);
     if (!opened)

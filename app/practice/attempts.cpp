@@ -124,7 +124,7 @@ AttemptsRead attempts() {
     return all;
 }
 
-Done keepAttempt(const Attempt& attempt) {
+Result<> keepAttempt(const Attempt& attempt) {
     const bool finite = std::ranges::all_of(
         attempt.delays, [](const ThumbTrial& trial) { return std::isfinite(trial.delay_s); });
     if (!finite)

@@ -16,7 +16,7 @@ struct AttemptsRead {
 };
 AttemptsRead attempts();
 
-Done keepAttempt(const Attempt& attempt);
+Result<> keepAttempt(const Attempt& attempt);
 
 std::string jsonFrom(const Attempt& attempt);
 Checked<Attempt> attemptFrom(std::string_view json, const std::string& where);

@@ -125,7 +125,7 @@ Checked<QString> keepExerciseFile(const QString& path) {
         return refuse(place::pointer(text->where, "/id"),
                       errors::exercise_id_taken(kept.toStdString()));
     }
-    if (const Done written =
+    if (const Result<> written =
             writeDurably(pathOf(kept), std::as_bytes(std::span(text->json)), IfThere::Refuse);
         !written)
         return tl::unexpected(Errors{written.error()});
@@ -140,7 +140,7 @@ Checked<ExerciseFile> sealExerciseFile(const QString& from, const QString& to,
     const auto sealed = sealedExercise(*exercise, word);
     if (!sealed)
         return tl::unexpected(Errors{sealed.error()});
-    if (const Done written =
+    if (const Result<> written =
             writeDurably(pathOf(to), std::as_bytes(std::span(*sealed)), IfThere::Refuse);
         !written)
         return tl::unexpected(Errors{written.error()});

@@ -64,7 +64,7 @@ Result<std::unique_ptr<SqliteRegister>> newPracticeRegister(const Arrangement& v
     auto opened = SqliteRegister::open(QDir(practiceFolder()).filePath(name), options);
     if (!opened)
         return opened;
-    if (const Done adopted = (*opened)->adopt(vessel, now); !adopted)
+    if (const Result<> adopted = (*opened)->adopt(vessel, now); !adopted)
         return tl::unexpected(adopted.error());
     clearAway(name);
     return opened;

@@ -116,7 +116,7 @@ Checked<Unfinished> unfinishedFrom(std::string_view json, const std::string& whe
     return exercise;
 }
 
-Done keepUnfinished(const Unfinished& exercise) {
+Result<> keepUnfinished(const Unfinished& exercise) {
     const std::string json = jsonFrom(exercise);
     return writeDurably(pathOf(exercise.register_file + unfinished_ending),
                         std::as_bytes(std::span(json)), IfThere::Replace);
@@ -139,7 +139,7 @@ std::optional<Unfinished> unfinishedExercise() {
     return std::nullopt;
 }
 
-Done putAside(const Unfinished& exercise) {
+Result<> putAside(const Unfinished& exercise) {
     QFile file(exercise.register_file + unfinished_ending);
     if (file.exists() && !file.remove())
         return tl::unexpected(Error{file.fileName().toStdString(), errors::not_taken_away()});

@@ -25,13 +25,13 @@ struct Unfinished {
 };
 
 /// Flushed to the storage when it returns.
-Done keepUnfinished(const Unfinished& exercise);
+Result<> keepUnfinished(const Unfinished& exercise);
 
 /// The one begun last; files that cannot be read are passed over, and left.
 std::optional<Unfinished> unfinishedExercise();
 
 /// It is not offered any more; its register stays.
-Done putAside(const Unfinished& exercise);
+Result<> putAside(const Unfinished& exercise);
 
 /// Its register, with all that was recorded.
 Result<std::unique_ptr<SqliteRegister>> registerOf(const Unfinished& exercise);

@@ -125,16 +125,16 @@ const ListedSql& listedSql() {
     return sql;
 }
 
-Done added(const Result<int>& result) {
+Result<> added(const Result<int>& result) {
     if (!result)
         return tl::unexpected(result.error());
     return {};
 }
 
-Done writeGroups(SqliteConnection& connection, std::int64_t issue, std::int64_t seq,
-                 const Door& door) {
+Result<> writeGroups(SqliteConnection& connection, std::int64_t issue, std::int64_t seq,
+                     const Door& door) {
     for (std::size_t i = 0; i < door.release_groups.size(); ++i)
-        if (Done done = added(
+        if (Result<> done = added(
                 connection.run("INSERT INTO door_release_groups (arrangement, door_seq, seq, value)"
                                " VALUES (?,?,?,?)",
                                {Value(issue), Value(seq), Value(static_cast<std::int64_t>(i)),
@@ -144,7 +144,7 @@ Done writeGroups(SqliteConnection& connection, std::int64_t issue, std::int64_t 
     return {};
 }
 
-Done writeNumber(SqliteConnection& connection, const Door& door) {
+Result<> writeNumber(SqliteConnection& connection, const Door& door) {
     return added(
         connection.run("INSERT INTO door_number (number) VALUES (?) ON CONFLICT DO NOTHING",
                        {sqlText(door.number)}));
@@ -152,8 +152,9 @@ Done writeNumber(SqliteConnection& connection, const Door& door) {
 
 /// Writes each row with its place in the list; stops at the first error.
 template <class Listed>
-Done writeRows(SqliteConnection& connection, std::int64_t issue, const std::vector<Listed>& list) {
-    Done done;
+Result<> writeRows(SqliteConnection& connection, std::int64_t issue,
+                   const std::vector<Listed>& list) {
+    Result<> done;
     for (std::size_t i = 0; i < list.size() && done; ++i) {
         const auto seq = static_cast<std::int64_t>(i);
         if constexpr (std::is_same_v<Listed, Door>)
@@ -170,14 +171,14 @@ Done writeRows(SqliteConnection& connection, std::int64_t issue, const std::vect
 }
 
 template <class Listed>
-Done readRows(SqliteConnection& connection, std::int64_t issue, std::vector<Listed>& list) {
+Result<> readRows(SqliteConnection& connection, std::int64_t issue, std::vector<Listed>& list) {
     return connection.each(listedSql<Listed>().select, {Value(issue)}, [&](Row& row) {
         eachField(list.emplace_back(), IssueReader{row, 1});
     });
 }
 
 /// Doors are numbered from 0 in their order.
-Done readGroups(SqliteConnection& connection, std::int64_t issue, std::vector<Door>& doors) {
+Result<> readGroups(SqliteConnection& connection, std::int64_t issue, std::vector<Door>& doors) {
     return connection.each("SELECT door_seq, value FROM door_release_groups WHERE arrangement = ?"
                            " ORDER BY door_seq, seq",
                            {Value(issue)}, [&](Row& row) {
@@ -187,8 +188,8 @@ Done readGroups(SqliteConnection& connection, std::int64_t issue, std::vector<Do
                            });
 }
 
-Done readLists(SqliteConnection& connection, std::int64_t issue, Arrangement& arrangement) {
-    Done done = readRows(connection, issue, arrangement.decks);
+Result<> readLists(SqliteConnection& connection, std::int64_t issue, Arrangement& arrangement) {
+    Result<> done = readRows(connection, issue, arrangement.decks);
     if (done)
         done = readRows(connection, issue, arrangement.zones);
     if (done)
@@ -201,7 +202,7 @@ Done readLists(SqliteConnection& connection, std::int64_t issue, Arrangement& ar
 Result<std::vector<Issue>> readWhere(SqliteConnection& connection, const std::string& condition) {
     std::vector<Issue> issues;
     std::vector<std::int64_t> rows;
-    Done done = connection.each(issueSql().select + condition, {}, [&](Row& row) {
+    Result<> done = connection.each(issueSql().select + condition, {}, [&](Row& row) {
         rows.push_back(row.whole(0));
         Issue& issue = issues.emplace_back();
         issue.adopted = {row.whole(1), row.smallWhole(2)};
@@ -229,11 +230,11 @@ Result<std::optional<Issue>> readIssueInForce(SqliteConnection& connection) {
     return latest->empty() ? std::nullopt : std::optional(std::move(latest->back()));
 }
 
-Done writeIssue(SqliteConnection& connection, const Issue& issued) {
+Result<> writeIssue(SqliteConnection& connection, const Issue& issued) {
     const auto& [when, arrangement] = issued;
     IssueValues row{{Value(when.utc_ms), Value(when.ship_offset_minutes)}};
     eachField(arrangement.particulars, row);
-    Done done = added(connection.run(issueSql().insert, row.values));
+    Result<> done = added(connection.run(issueSql().insert, row.values));
     const std::int64_t issue = sqlite3_last_insert_rowid(connection.handle());
     if (done)
         done = writeRows(connection, issue, arrangement.decks);
@@ -248,7 +249,7 @@ Done writeIssue(SqliteConnection& connection, const Issue& issued) {
 
 Result<LostDoors> lostDoors(SqliteConnection& connection, const Arrangement& arrangement) {
     LostDoors lost;
-    const Done done = connection.each(
+    const Result<> done = connection.each(
         "SELECT door, count(*) FROM ("
         " SELECT door FROM fact WHERE door IS NOT NULL"
         " UNION ALL SELECT run.door FROM mark JOIN fact AS run ON run.id = mark.run"
@@ -263,7 +264,7 @@ Result<LostDoors> lostDoors(SqliteConnection& connection, const Arrangement& arr
     return lost;
 }
 
-Done refuseLostDoors(SqliteConnection& connection, const Arrangement& arrangement) {
+Result<> refuseLostDoors(SqliteConnection& connection, const Arrangement& arrangement) {
     const Result<LostDoors> found = lostDoors(connection, arrangement);
     if (!found)
         return tl::unexpected(found.error());

@@ -19,13 +19,13 @@ Result<std::vector<Issue>> readIssues(SqliteConnection& connection);
 Result<std::optional<Issue>> readIssueInForce(SqliteConnection& connection);
 
 /// Adds an issue. Call inside a write transaction.
-Done writeIssue(SqliteConnection& connection, const Issue& issue);
+Result<> writeIssue(SqliteConnection& connection, const Issue& issue);
 
 /// Doors that facts are recorded about and that this arrangement does not list, and how many facts.
 using LostDoors = std::vector<std::pair<std::string, std::int64_t>>;
 Result<LostDoors> lostDoors(SqliteConnection& connection, const Arrangement& arrangement);
 
 /// An error where the arrangement lacks a door about which facts are recorded.
-Done refuseLostDoors(SqliteConnection& connection, const Arrangement& arrangement);
+Result<> refuseLostDoors(SqliteConnection& connection, const Arrangement& arrangement);
 
 } // namespace latchround

@@ -16,16 +16,16 @@ namespace latchround {
 
 namespace {
 
-Done fill(SqliteConnection& connection, RegisterKind kind) {
+Result<> fill(SqliteConnection& connection, RegisterKind kind) {
     // What is cut short is never looked at again, so it needs no journal and is flushed once, at
     // the end: a mark elsewhere waits for each flush of this disk. WAL comes with the first
     // opening: this way application_id stands in the file itself from its first byte on.
     const std::string preamble = "PRAGMA journal_mode=OFF; PRAGMA synchronous=OFF; "
                                  "PRAGMA foreign_keys=ON; PRAGMA application_id=" +
                                  std::to_string(applicationIdOf(kind));
-    if (Done done = connection.script(preamble.c_str()); !done)
+    if (Result<> done = connection.script(preamble.c_str()); !done)
         return done;
-    if (Done done = migrate(connection, migrations()); !done)
+    if (Result<> done = migrate(connection, migrations()); !done)
         return done;
     const QString id = QUuid::createUuid().toString(QUuid::WithoutBraces);
     const Result<int> device = connection.run(
@@ -35,7 +35,7 @@ Done fill(SqliteConnection& connection, RegisterKind kind) {
     return {};
 }
 
-Done flush(SqliteConnection& connection) {
+Result<> flush(SqliteConnection& connection) {
     sqlite3_file* file = nullptr;
     sqlite3_file_control(connection.handle(), "main", SQLITE_FCNTL_FILE_POINTER, &file);
     const int code = file == nullptr || file->pMethods == nullptr
@@ -46,19 +46,19 @@ Done flush(SqliteConnection& connection) {
     return {};
 }
 
-Done buildAt(const QString& file, const OpenOptions& options) {
+Result<> buildAt(const QString& file, const OpenOptions& options) {
     auto connection =
         SqliteConnection::connect(file, FileMode::Create, options.vfs, options.busy_timeout_ms);
     if (!connection)
         return tl::unexpected(connection.error());
-    if (Done done = fill(**connection, options.kind); !done)
+    if (Result<> done = fill(**connection, options.kind); !done)
         return done;
     return flush(**connection);
 }
 
 } // namespace
 
-Done refuseStrayLogs(const QString& file) {
+Result<> refuseStrayLogs(const QString& file) {
     for (const QString& ending : {QStringLiteral("-wal"), QStringLiteral("-journal")})
         if (QFileInfo info(file + ending); info.exists() && info.size() > 0)
             return tl::unexpected(Error{file.toStdString(), errors::register_missing_beside(
@@ -66,18 +66,18 @@ Done refuseStrayLogs(const QString& file) {
     return {};
 }
 
-Done createRegisterFile(const QString& file, const OpenOptions& options) {
+Result<> createRegisterFile(const QString& file, const OpenOptions& options) {
     const QFileInfo folder(QFileInfo(file).absolutePath());
     const std::string where = file.toStdString();
     if (!folder.isDir())
         return tl::unexpected(Error{where, errors::register_folder_missing()});
     if (!folder.isWritable())
         return tl::unexpected(Error{where, errors::register_folder_read_only()});
-    if (Done done = refuseStrayLogs(file); !done)
+    if (Result<> done = refuseStrayLogs(file); !done)
         return done;
     const QString beside =
         file + QStringLiteral(".new-") + QUuid::createUuid().toString(QUuid::Id128).left(8);
-    if (Done done = buildAt(beside, options); !done) {
+    if (Result<> done = buildAt(beside, options); !done) {
         QFile::remove(beside);
         QFile::remove(beside + QStringLiteral("-journal"));
         done.error().where = where;

@@ -11,10 +11,10 @@ namespace latchround {
 
 /// `file`: absolute path where nothing is yet. Another program that is quicker wins; that is no
 /// fault.
-Done createRegisterFile(const QString& file, const OpenOptions& options);
+Result<> createRegisterFile(const QString& file, const OpenOptions& options);
 
 /// Complains where entries of a register lie at this place, and the register itself does not: they
 /// would be lost with the first write of a new one.
-Done refuseStrayLogs(const QString& file);
+Result<> refuseStrayLogs(const QString& file);
 
 } // namespace latchround

@@ -74,14 +74,14 @@ void takeRow(Row& row, std::optional<Whole>& part) {
 
 /// Facts that have parts are few, a handful a year.
 template <class Body>
-Done fillParts(SqliteConnection& connection, const Wanted& wanted, std::span<Fact> facts) {
+Result<> fillParts(SqliteConnection& connection, const Wanted& wanted, std::span<Fact> facts) {
     const std::vector<PartSql>& parts = factSql<Body>().parts;
     if (parts.empty() || facts.empty())
         return {};
     std::unordered_map<std::string_view, Body*> bodies;
     for (Fact& fact : facts)
         bodies.emplace(fact.stamp.id, std::get_if<Body>(&fact.body));
-    Done done;
+    Result<> done;
     for (std::size_t i = 0; i < parts.size() && done; ++i)
         done = connection.each(wanted.of(parts[i]), wanted.values(), [&](Row& row) {
             const auto body = bodies.find(row.text(0));
@@ -97,14 +97,15 @@ Done fillParts(SqliteConnection& connection, const Wanted& wanted, std::span<Fac
 }
 
 template <class Body>
-Done collect(SqliteConnection& connection, const FactId* one, std::vector<Fact>& facts) {
+Result<> collect(SqliteConnection& connection, const FactId* one, std::vector<Fact>& facts) {
     const Wanted wanted(one);
     const std::size_t before = facts.size();
-    const Done done = connection.each(wanted.of(factSql<Body>()), wanted.values(), [&](Row& row) {
-        Fact& fact = facts.emplace_back();
-        fact.stamp = stampOf(row);
-        eachField(fact.body.emplace<Body>(), BodyReader{{row, first_of_body}});
-    });
+    const Result<> done =
+        connection.each(wanted.of(factSql<Body>()), wanted.values(), [&](Row& row) {
+            Fact& fact = facts.emplace_back();
+            fact.stamp = stampOf(row);
+            eachField(fact.body.emplace<Body>(), BodyReader{{row, first_of_body}});
+        });
     return done ? fillParts<Body>(connection, wanted, std::span(facts).subspan(before)) : done;
 }
 
@@ -120,7 +121,7 @@ constexpr auto collectors = collectorsOf(std::make_index_sequence<factKindWords.
 Result<std::vector<Fact>> readFacts(SqliteConnection& connection) {
     std::vector<Fact> facts;
     for (const auto& ofKind : collectors)
-        if (Done done = ofKind(connection, nullptr, facts); !done)
+        if (Result<> done = ofKind(connection, nullptr, facts); !done)
             return tl::unexpected(done.error());
     std::sort(facts.begin(), facts.end(),
               [](const Fact& left, const Fact& right) { return left.stamp.id < right.stamp.id; });
@@ -129,7 +130,7 @@ Result<std::vector<Fact>> readFacts(SqliteConnection& connection) {
 
 Result<std::vector<Fact>> readFactsOfKind(SqliteConnection& connection, std::size_t kind) {
     std::vector<Fact> facts;
-    if (Done done = collectors[kind](connection, nullptr, facts); !done)
+    if (Result<> done = collectors[kind](connection, nullptr, facts); !done)
         return tl::unexpected(done.error());
     return facts;
 }
@@ -143,7 +144,7 @@ Result<std::optional<Fact>> readFact(SqliteConnection& connection, const FactId&
         return std::optional<Fact>();
     std::vector<Fact> facts;
     const auto index = static_cast<std::size_t>(kind - factKindWords.begin());
-    if (Done done = collectors[index](connection, &id, facts); !done)
+    if (Result<> done = collectors[index](connection, &id, facts); !done)
         return tl::unexpected(done.error());
     return facts.empty() ? std::optional<Fact>() : std::optional(std::move(facts.front()));
 }

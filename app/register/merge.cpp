@@ -24,7 +24,7 @@ Result<std::size_t> mergeIssues(SqliteConnection& connection, std::span<const Is
     for (const Issue& issue : issues) {
         if (std::ranges::find(*known, issue) != known->end())
             continue;
-        if (Done done = writeIssue(connection, issue); !done)
+        if (Result<> done = writeIssue(connection, issue); !done)
             return tl::unexpected(done.error());
         ++added;
     }
@@ -46,7 +46,7 @@ struct Told {
 Result<Told> toldApart(SqliteConnection& connection, std::span<const Fact> facts) {
     Told told;
     auto fact = facts.begin();
-    Done done = connection.each("SELECT id FROM fact ORDER BY id", {}, [&](Row& row) {
+    Result<> done = connection.each("SELECT id FROM fact ORDER BY id", {}, [&](Row& row) {
         const FactId here = row.text(0);
         while (fact != facts.end() && fact->stamp.id < here)
             told.fresh.push_back(&*fact++);
@@ -63,7 +63,7 @@ Result<Told> toldApart(SqliteConnection& connection, std::span<const Fact> facts
 }
 
 /// Every one of the facts must be among those recorded; both by id.
-Done areRecordedSo(const FactList& facts, const std::vector<Fact>& recorded) {
+Result<> areRecordedSo(const FactList& facts, const std::vector<Fact>& recorded) {
     auto here = recorded.begin();
     for (const Fact* fact : facts) {
         while (here != recorded.end() && here->stamp.id < fact->stamp.id)
@@ -83,7 +83,7 @@ tl::unexpected<Error> stoppedTaking() {
 
 /// By id. Kind by kind, so that never more than the facts of one kind are held twice.
 Result<FactList> notRecordedYet(SqliteConnection& connection, std::span<const Fact> facts,
-                                const Pace& pace) {
+                                const ProgressRange& pace) {
     Result<Told> told = toldApart(connection, facts);
     if (!told)
         return tl::unexpected(told.error());
@@ -95,7 +95,7 @@ Result<FactList> notRecordedYet(SqliteConnection& connection, std::span<const Fa
         const auto recorded = readFactsOfKind(connection, kind);
         if (!recorded)
             return tl::unexpected(recorded.error());
-        if (Done done = areRecordedSo(told->by_kind[kind], *recorded); !done)
+        if (Result<> done = areRecordedSo(told->by_kind[kind], *recorded); !done)
             return tl::unexpected(done.error());
     }
     return std::move(told->fresh);
@@ -104,11 +104,11 @@ Result<FactList> notRecordedYet(SqliteConnection& connection, std::span<const Fa
 /// Counts what is written and asks now and then whether to go on.
 class WritingPace {
 public:
-    WritingPace(const Pace& pace, std::size_t of)
+    WritingPace(const ProgressRange& pace, std::size_t of)
         : m_pace(pace)
         , m_of(of) {}
 
-    Done step() {
+    Result<> step() {
         constexpr std::size_t often = 250;
         if (m_done++ % often == 0 && !m_pace.at(m_done - 1, m_of))
             return stoppedTaking();
@@ -116,14 +116,14 @@ public:
     }
 
 private:
-    Pace m_pace;
+    ProgressRange m_pace;
     std::size_t m_done = 0;
     std::size_t m_of;
 };
 
-Done writeFresh(SqliteConnection& connection, const FactList& fresh, WritingPace& pace) {
+Result<> writeFresh(SqliteConnection& connection, const FactList& fresh, WritingPace& pace) {
     for (const Fact* fact : fresh) {
-        if (Done done = pace.step(); !done)
+        if (Result<> done = pace.step(); !done)
             return done;
         if (const auto written = writeFact(connection, *fact); !written)
             return tl::unexpected(written.error());
@@ -131,15 +131,15 @@ Done writeFresh(SqliteConnection& connection, const FactList& fresh, WritingPace
     return {};
 }
 
-Done writeBytes(SqliteConnection& connection, const Incoming& incoming,
-                const std::vector<std::string>& fresh, WritingPace& pace) {
+Result<> writeBytes(SqliteConnection& connection, const Incoming& incoming,
+                    const std::vector<std::string>& fresh, WritingPace& pace) {
     for (const std::string& sha256 : fresh) {
-        if (Done done = pace.step(); !done)
+        if (Result<> done = pace.step(); !done)
             return done;
         const auto bytes = incoming.bytesOf(sha256);
         if (!bytes)
             return tl::unexpected(bytes.error());
-        if (Done done = keepPhotograph(connection, sha256, *bytes); !done)
+        if (Result<> done = keepPhotograph(connection, sha256, *bytes); !done)
             return done;
     }
     return {};
@@ -156,7 +156,7 @@ Result<std::vector<std::string>> photographsNotHeld(SqliteConnection& connection
 }
 
 /// As an import refuses it: what was tested must not vanish from the lists.
-Done refuseDroppedDoors(SqliteConnection& connection, const std::optional<Issue>& before) {
+Result<> refuseDroppedDoors(SqliteConnection& connection, const std::optional<Issue>& before) {
     const auto now = readIssueInForce(connection);
     if (!now)
         return tl::unexpected(now.error());
@@ -177,7 +177,7 @@ Done refuseDroppedDoors(SqliteConnection& connection, const std::optional<Issue>
 } // namespace
 
 Result<Added> merge(SqliteConnection& connection, const Incoming& incoming) {
-    const Pace whole(incoming.progress);
+    const ProgressRange whole(incoming.progress);
     if (!whole.at(0, 1))
         return stoppedTaking();
     const auto in_force_before = readIssueInForce(connection);
@@ -196,7 +196,7 @@ Result<Added> merge(SqliteConnection& connection, const Incoming& incoming) {
     if (!photographs)
         return tl::unexpected(photographs.error());
     WritingPace pace(whole.part(compared, 100), fresh->size() + photographs->size());
-    Done done = writeFresh(connection, *ordered, pace);
+    Result<> done = writeFresh(connection, *ordered, pace);
     if (done)
         done = writeBytes(connection, incoming, *photographs, pace);
     if (done)

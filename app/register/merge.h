@@ -11,7 +11,7 @@
 #include "app/register/issue.h"
 #include "app/register/sqlite_connection.h"
 #include "core/evidence/fact.h"
-#include "core/pace.h"
+#include "core/progress_range.h"
 
 namespace latchround {
 

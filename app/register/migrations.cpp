@@ -31,14 +31,14 @@ public:
     ReferencesUnwatched(const ReferencesUnwatched&) = delete;
     ReferencesUnwatched& operator=(const ReferencesUnwatched&) = delete;
 
-    const Done& done() const { return m_done; }
+    const Result<>& done() const { return m_done; }
 
 private:
     SqliteConnection& m_connection;
-    Done m_done;
+    Result<> m_done;
 };
 
-Done runStep(SqliteConnection& connection, const Migration& step) {
+Result<> runStep(SqliteConnection& connection, const Migration& step) {
     const ReferencesUnwatched unwatched(connection);
     if (!unwatched.done())
         return unwatched.done();
@@ -52,9 +52,9 @@ Done runStep(SqliteConnection& connection, const Migration& step) {
     if (std::atoi(version->c_str()) >= step.version)
         return {};
     const std::string numbered = "PRAGMA user_version=" + std::to_string(step.version);
-    if (Done done = connection.script(step.sql); !done)
+    if (Result<> done = connection.script(step.sql); !done)
         return done;
-    if (Done done = connection.script(numbered.c_str()); !done)
+    if (Result<> done = connection.script(numbered.c_str()); !done)
         return done;
     const Result<std::string> dangling = connection.single("PRAGMA foreign_key_check");
     if (!dangling)
@@ -74,14 +74,14 @@ int currentVersion() {
     return shipped.back().version;
 }
 
-Done migrate(SqliteConnection& connection, std::span<const Migration> steps) {
+Result<> migrate(SqliteConnection& connection, std::span<const Migration> steps) {
     const Result<std::string> version = connection.single("PRAGMA user_version");
     if (!version)
         return tl::unexpected(version.error());
     for (const Migration& step : steps) {
         if (step.version <= std::atoi(version->c_str()))
             continue;
-        if (Done done = runStep(connection, step); !done)
+        if (Result<> done = runStep(connection, step); !done)
             return done;
     }
     return {};

@@ -22,6 +22,6 @@ int currentVersion();
 
 /// Runs the steps above the file's version, each in a transaction of its own together with its
 /// number. A step that fails leaves the file at the version before it.
-Done migrate(SqliteConnection& connection, std::span<const Migration> steps);
+Result<> migrate(SqliteConnection& connection, std::span<const Migration> steps);
 
 } // namespace latchround

@@ -21,7 +21,7 @@ tl::unexpected<Error> refusal(const std::string& where, Phrase what) {
     return tl::unexpected(Error{where, std::move(what)});
 }
 
-Done judgeVersion(const std::string& where, std::int64_t version) {
+Result<> judgeVersion(const std::string& where, std::int64_t version) {
     if (version > currentVersion())
         return refusal(where, errors::register_newer(version, currentVersion()));
     if (version < 1)
@@ -29,7 +29,7 @@ Done judgeVersion(const std::string& where, std::int64_t version) {
     return {};
 }
 
-Done judgeKind(const std::string& where, const FileHeader& header, RegisterKind kind) {
+Result<> judgeKind(const std::string& where, const FileHeader& header, RegisterKind kind) {
     if (header.is_sqlite && header.application_id == applicationIdOf(kind))
         return {};
     if (header.is_sqlite && header.application_id == practice_application_id)
@@ -39,15 +39,15 @@ Done judgeKind(const std::string& where, const FileHeader& header, RegisterKind 
     return refusal(where, errors::register_of_others());
 }
 
-Done judgeHeader(const std::string& where, const FileHeader& header, RegisterKind kind) {
+Result<> judgeHeader(const std::string& where, const FileHeader& header, RegisterKind kind) {
     if (header.size == 0)
         return refusal(where, errors::register_empty());
-    if (Done done = judgeKind(where, header, kind); !done)
+    if (Result<> done = judgeKind(where, header, kind); !done)
         return done;
     return judgeVersion(where, header.user_version);
 }
 
-Done judgePlace(const QString& file) {
+Result<> judgePlace(const QString& file) {
     const QFileInfo info(file);
     const QFileInfo folder(info.absolutePath());
     if (!info.isFile())
@@ -60,7 +60,8 @@ Done judgePlace(const QString& file) {
 }
 
 /// Sets a pragma and believes only what SQLite says when asked again.
-Done insist(SqliteConnection& connection, const char* set, const char* ask, const char* expected) {
+Result<> insist(SqliteConnection& connection, const char* set, const char* ask,
+                const char* expected) {
     if (const auto answer = connection.single(set); !answer)
         return tl::unexpected(answer.error());
     const auto answer = connection.single(ask);
@@ -72,16 +73,16 @@ Done insist(SqliteConnection& connection, const char* set, const char* ask, cons
 }
 
 /// A file that was made to look like the other kind still holds its vessel.
-Done judgeVessels(SqliteConnection& connection, RegisterKind kind) {
-    Done judged;
-    const Done read = connection.each("SELECT number FROM arrangement", {}, [&](Row& row) {
+Result<> judgeVessels(SqliteConnection& connection, RegisterKind kind) {
+    Result<> judged;
+    const Result<> read = connection.each("SELECT number FROM arrangement", {}, [&](Row& row) {
         if (judged)
             judged = refuseForeignVessel(kind, row.text(0), connection.where());
     });
     return read ? judged : read;
 }
 
-Done judgeWhole(SqliteConnection& connection) {
+Result<> judgeWhole(SqliteConnection& connection) {
     const auto sound = connection.single("PRAGMA quick_check(1)");
     if (!sound)
         return tl::unexpected(sound.error());
@@ -92,7 +93,7 @@ Done judgeWhole(SqliteConnection& connection) {
 
 /// Once, from beginning to end, so that it lies in memory: only this can say how far it is. What
 /// cannot be read is found by SQLite.
-void readThrough(SqliteConnection& connection, const Pace& pace) {
+void readThrough(SqliteConnection& connection, const ProgressRange& pace) {
     sqlite3_file* file = nullptr;
     sqlite3_file_control(connection.handle(), "main", SQLITE_FCNTL_FILE_POINTER, &file);
     sqlite3_int64 size = 0;
@@ -105,24 +106,26 @@ void readThrough(SqliteConnection& connection, const Pace& pace) {
         (void)file->pMethods->xRead(file, bytes.data(), int(bytes.size()), at);
 }
 
-Done judgeContent(SqliteConnection& connection, const OpenOptions& options) {
+Result<> judgeContent(SqliteConnection& connection, const OpenOptions& options) {
     const auto version = connection.single("PRAGMA user_version");
     if (!version)
         return tl::unexpected(version.error());
-    if (Done done = judgeVersion(connection.where(), std::atoll(version->c_str())); !done)
+    if (Result<> done = judgeVersion(connection.where(), std::atoll(version->c_str())); !done)
         return done;
     if (!options.is_checked)
-        if (Done done = judgeWhole(connection); !done)
+        if (Result<> done = judgeWhole(connection); !done)
             return done;
     return judgeVessels(connection, options.kind);
 }
 
-Done demandDurability(SqliteConnection& connection) {
+Result<> demandDurability(SqliteConnection& connection) {
     if (const auto mode = connection.single("PRAGMA journal_mode=WAL"); !mode)
         return tl::unexpected(mode.error());
-    if (Done done = insist(connection, "PRAGMA synchronous=FULL", "PRAGMA synchronous", "2"); !done)
+    if (Result<> done = insist(connection, "PRAGMA synchronous=FULL", "PRAGMA synchronous", "2");
+        !done)
         return done;
-    if (Done done = insist(connection, "PRAGMA foreign_keys=ON", "PRAGMA foreign_keys", "1"); !done)
+    if (Result<> done = insist(connection, "PRAGMA foreign_keys=ON", "PRAGMA foreign_keys", "1");
+        !done)
         return done;
     const auto mode = connection.single("PRAGMA journal_mode");
     if (!mode)
@@ -132,28 +135,29 @@ Done demandDurability(SqliteConnection& connection) {
     return {};
 }
 
-Done checkAll(SqliteConnection& connection, const OpenOptions& options) {
+Result<> checkAll(SqliteConnection& connection, const OpenOptions& options) {
     sqlite3* handle = connection.handle();
-    if (Done done = insist(connection, "PRAGMA trusted_schema=OFF", "PRAGMA trusted_schema", "0");
+    if (Result<> done =
+            insist(connection, "PRAGMA trusted_schema=OFF", "PRAGMA trusted_schema", "0");
         !done)
         return done;
     const std::string timeout = std::to_string(options.busy_timeout_ms);
-    if (Done done = insist(connection, ("PRAGMA busy_timeout=" + timeout).c_str(),
-                           "PRAGMA busy_timeout", timeout.c_str());
+    if (Result<> done = insist(connection, ("PRAGMA busy_timeout=" + timeout).c_str(),
+                               "PRAGMA busy_timeout", timeout.c_str());
         !done)
         return done;
-    if (Done done = judgeContent(connection, options); !done)
+    if (Result<> done = judgeContent(connection, options); !done)
         return done;
     // Asked only now: SQLite may fall back to reading when the file is opened.
     if (sqlite3_db_readonly(handle, "main") != 0)
         return refusal(connection.where(), errors::register_read_only());
-    if (Done done = demandDurability(connection); !done)
+    if (Result<> done = demandDurability(connection); !done)
         return done;
     return migrate(connection, migrations());
 }
 
 /// Who only reads brings nothing up to date.
-Done judgeOldVersion(SqliteConnection& connection) {
+Result<> judgeOldVersion(SqliteConnection& connection) {
     const auto version = connection.single("PRAGMA user_version");
     if (!version)
         return tl::unexpected(version.error());
@@ -165,7 +169,7 @@ Done judgeOldVersion(SqliteConnection& connection) {
 /// What a log left by a crash or a fault holds can be read, but it may never have been flushed: a
 /// fact that failed to be saved could lie there and pass for saved. A checkpoint flushes the log
 /// before all else.
-Done flushLog(SqliteConnection& connection) {
+Result<> flushLog(SqliteConnection& connection) {
     if (const auto flushed = connection.single("PRAGMA wal_checkpoint(PASSIVE)"); !flushed)
         return tl::unexpected(flushed.error());
     return {};
@@ -192,7 +196,8 @@ Result<std::unique_ptr<SqliteConnection>> lookIntoBy(FileMode mode, const QStrin
     const Result<FileHeader> header = readHeader(file, {});
     if (!header)
         return tl::unexpected(header.error());
-    if (const Done judged = judgeHeader(file.toStdString(), *header, RegisterKind::Vessel); !judged)
+    if (const Result<> judged = judgeHeader(file.toStdString(), *header, RegisterKind::Vessel);
+        !judged)
         return tl::unexpected(judged.error());
     auto connection = SqliteConnection::connect(file, mode, {}, OpenOptions().busy_timeout_ms);
     if (!connection)
@@ -202,29 +207,31 @@ Result<std::unique_ptr<SqliteConnection>> lookIntoBy(FileMode mode, const QStrin
     return connection;
 }
 
-Done checkWholeBy(FileMode mode, const QString& file, const Pace& pace) {
+Result<> checkWholeBy(FileMode mode, const QString& file, const ProgressRange& pace) {
     constexpr double read = 70;   // of the time that all of it takes, in hundredths
     constexpr int steps = 50'000; // of SQLite's own, between two questions
     const auto connection = lookIntoBy(mode, file);
     if (!connection)
         return tl::unexpected(connection.error());
     readThrough(**connection, pace.part(0, read));
-    Pace rest = pace.part(read, 100);
-    const auto stops = [](void* asked) { return static_cast<Pace*>(asked)->at(0, 1) ? 0 : 1; };
+    ProgressRange rest = pace.part(read, 100);
+    const auto stops = [](void* asked) {
+        return static_cast<ProgressRange*>(asked)->at(0, 1) ? 0 : 1;
+    };
     sqlite3_progress_handler((*connection)->handle(), steps, stops, &rest);
-    return rest.at(0, 1) ? judgeWhole(**connection) : Done();
+    return rest.at(0, 1) ? judgeWhole(**connection) : Result<>();
 }
 
 } // namespace
 
 Result<std::unique_ptr<SqliteConnection>> openRegisterFile(const QString& file,
                                                            const OpenOptions& options) {
-    if (const Done place = judgePlace(file); !place && !options.only_read)
+    if (const Result<> place = judgePlace(file); !place && !options.only_read)
         return tl::unexpected(place.error());
     const Result<FileHeader> header = readHeader(file, options.vfs);
     if (!header)
         return tl::unexpected(header.error());
-    if (const Done judged = judgeHeader(file.toStdString(), *header, options.kind); !judged)
+    if (const Result<> judged = judgeHeader(file.toStdString(), *header, options.kind); !judged)
         return tl::unexpected(judged.error());
     const bool log_waits = QFileInfo(file + QStringLiteral("-wal")).size() > 0;
     auto connection =
@@ -235,7 +242,7 @@ Result<std::unique_ptr<SqliteConnection>> openRegisterFile(const QString& file,
     sqlite3* handle = (*connection)->handle();
     if (options.only_read) {
         sqlite3_db_config(handle, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
-        if (Done done = judgeOldVersion(**connection); !done)
+        if (Result<> done = judgeOldVersion(**connection); !done)
             return tl::unexpected(done.error());
         (*connection)->setDoing(Doing::Reading);
         return connection;
@@ -243,10 +250,10 @@ Result<std::unique_ptr<SqliteConnection>> openRegisterFile(const QString& file,
     // A refused file keeps its log as it was: closing would otherwise copy the log into it.
     if (log_waits)
         sqlite3_db_config(handle, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
-    if (Done done = checkAll(**connection, options); !done)
+    if (Result<> done = checkAll(**connection, options); !done)
         return tl::unexpected(done.error());
     if (log_waits)
-        if (const Done flushed = flushLog(**connection); !flushed)
+        if (const Result<> flushed = flushLog(**connection); !flushed)
             return tl::unexpected(flushed.error());
     sqlite3_db_config(handle, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 0, nullptr);
     (*connection)->setDoing(Doing::Reading);
@@ -259,10 +266,10 @@ Result<std::unique_ptr<SqliteConnection>> lookInto(const QString& file) {
     return lookIntoBy(standOf(file).mode(), file);
 }
 
-Done checkWhole(const QString& file, const Progress& progress) {
-    const Pace pace(progress);
+Result<> checkWhole(const QString& file, const Progress& progress) {
+    const ProgressRange pace(progress);
     const FileStand before = standOf(file);
-    Done sound = checkWholeBy(before.mode(), file, pace);
+    Result<> sound = checkWholeBy(before.mode(), file, pace);
     // Somebody who wrote meanwhile makes a sound file look damaged to whoever takes it to stand
     // still.
     if (!sound && !pace.isStopped() && before.mode() == FileMode::Still && standOf(file) != before)

@@ -8,7 +8,7 @@
 
 #include "app/register/open_options.h"
 #include "app/register/sqlite_connection.h"
-#include "core/pace.h"
+#include "core/progress_range.h"
 
 namespace latchround {
 
@@ -21,6 +21,6 @@ Result<std::unique_ptr<SqliteConnection>> openRegisterFile(const QString& file,
 Result<std::unique_ptr<SqliteConnection>> lookInto(const QString& file);
 
 /// Looks whether the whole file is sound, which takes as long as reading it.
-Done checkWhole(const QString& file, const Progress& progress = {});
+Result<> checkWhole(const QString& file, const Progress& progress = {});
 
 } // namespace latchround

@@ -6,8 +6,8 @@
 
 namespace latchround {
 
-Done keepPhotograph(SqliteConnection& connection, std::string_view sha256,
-                    std::span<const std::byte> bytes) {
+Result<> keepPhotograph(SqliteConnection& connection, std::string_view sha256,
+                        std::span<const std::byte> bytes) {
     if (sha256Hex(bytes) != sha256)
         return tl::unexpected(
             Error{place::photograph(sha256), errors::not_saved(errors::photograph_hash_differs())});
@@ -23,12 +23,12 @@ Result<std::vector<std::byte>> readPhotograph(SqliteConnection& connection,
                                               std::string_view sha256) {
     std::vector<std::byte> bytes;
     bool found = false;
-    const Done done = connection.each("SELECT bytes FROM photograph_bytes WHERE sha256 = ?",
-                                      {sqlText(sha256)}, [&](Row& row) {
-                                          const auto content = row.bytes(0);
-                                          bytes.assign(content.begin(), content.end());
-                                          found = true;
-                                      });
+    const Result<> done = connection.each("SELECT bytes FROM photograph_bytes WHERE sha256 = ?",
+                                          {sqlText(sha256)}, [&](Row& row) {
+                                              const auto content = row.bytes(0);
+                                              bytes.assign(content.begin(), content.end());
+                                              found = true;
+                                          });
     if (!done)
         return tl::unexpected(done.error());
     if (!found)
@@ -38,8 +38,8 @@ Result<std::vector<std::byte>> readPhotograph(SqliteConnection& connection,
 
 Result<std::vector<std::string>> photographsHeld(SqliteConnection& connection) {
     std::vector<std::string> held;
-    const Done done = connection.each("SELECT sha256 FROM photograph_bytes ORDER BY sha256", {},
-                                      [&](Row& row) { held.push_back(row.text(0)); });
+    const Result<> done = connection.each("SELECT sha256 FROM photograph_bytes ORDER BY sha256", {},
+                                          [&](Row& row) { held.push_back(row.text(0)); });
     if (!done)
         return tl::unexpected(done.error());
     return held;

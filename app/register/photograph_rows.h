@@ -12,8 +12,8 @@
 namespace latchround {
 
 /// Refuses bytes that do not have this hash; leaves alone what is held already.
-Done keepPhotograph(SqliteConnection& connection, std::string_view sha256,
-                    std::span<const std::byte> bytes);
+Result<> keepPhotograph(SqliteConnection& connection, std::string_view sha256,
+                        std::span<const std::byte> bytes);
 
 Result<std::vector<std::byte>> readPhotograph(SqliteConnection& connection,
                                               std::string_view sha256);

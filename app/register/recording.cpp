@@ -56,7 +56,7 @@ OnRecord onRecord(SqliteConnection& connection, std::span<const Fact> facts) {
 
 } // namespace
 
-Done writeEach(SqliteConnection& connection, std::span<const Fact> facts) {
+Result<> writeEach(SqliteConnection& connection, std::span<const Fact> facts) {
     for (const Fact& fact : facts) {
         const Result<Written> written = writeFact(connection, fact);
         if (!written)
@@ -73,7 +73,7 @@ Done writeEach(SqliteConnection& connection, std::span<const Fact> facts) {
     return {};
 }
 
-Done recordEach(SqliteConnection& connection, std::span<const Fact> facts) {
+Result<> recordEach(SqliteConnection& connection, std::span<const Fact> facts) {
     const OnRecord known = onRecord(connection, facts);
     for (const Fact& fact : facts) {
         const std::optional<Error> refusal = refusalOf(fact, known);

@@ -10,10 +10,10 @@ namespace latchround {
 
 /// Writes what is new; a fact that is already there must be the same fact. Call inside a write
 /// transaction.
-Done writeEach(SqliteConnection& connection, std::span<const Fact> facts);
+Result<> writeEach(SqliteConnection& connection, std::span<const Fact> facts);
 
 /// The same for what is recorded on this device: refuses besides what may not be recorded now
 /// (core/evidence/admission.h).
-Done recordEach(SqliteConnection& connection, std::span<const Fact> facts);
+Result<> recordEach(SqliteConnection& connection, std::span<const Fact> facts);
 
 } // namespace latchround

@@ -61,9 +61,9 @@ public:
         m_ordered.reserve(fresh.size());
     }
 
-    Done run() {
+    Result<> run() {
         for (std::size_t i = 0; i < m_fresh.size(); ++i)
-            if (Done done = place(i); !done)
+            if (Result<> done = place(i); !done)
                 return done;
         return {};
     }
@@ -73,7 +73,7 @@ private:
     enum class State : char { Waits, Entered, Placed };
 
     /// Without recursion: a chain of corrections may be as long as somebody cares to make it.
-    Done place(std::size_t first) {
+    Result<> place(std::size_t first) {
         if (m_states[first] == State::Placed)
             return {};
         std::vector<std::size_t> path{first};
@@ -87,7 +87,7 @@ private:
                 path.push_back(**before);
                 continue;
             }
-            if (Done done = knowsDoors(*m_fresh[at]); !done)
+            if (Result<> done = knowsDoors(*m_fresh[at]); !done)
                 return done;
             m_states[at] = State::Placed;
             m_ordered.push_back(m_fresh[at]);
@@ -99,7 +99,7 @@ private:
     /// The first fact that has to be placed before this one.
     Result<std::optional<std::size_t>> waitsFor(const Fact& fact) {
         std::optional<std::size_t> before;
-        Done done;
+        Result<> done;
         eachReference(fact, [&](const PhraseCode<1>& what, const FactId& id, Kind kind) {
             if (!done || before || id == fact.stamp.id)
                 return;
@@ -125,8 +125,8 @@ private:
         return before;
     }
 
-    Done knowsDoors(const Fact& fact) {
-        Done done;
+    Result<> knowsDoors(const Fact& fact) {
+        Result<> done;
         eachDoorNamed(fact.body, [&](const std::string& door) {
             if (!done)
                 return;
@@ -139,7 +139,7 @@ private:
         return done;
     }
 
-    static Done refused(const Fact& fact, Phrase why) {
+    static Result<> refused(const Fact& fact, Phrase why) {
         return tl::unexpected(
             Error{place::fact(fact.stamp.id), errors::not_taken_in(std::move(why))});
     }
@@ -156,7 +156,7 @@ private:
 Result<std::vector<const Fact*>> inOrderOfReference(SqliteConnection& connection,
                                                     const std::vector<const Fact*>& fresh) {
     Ordering ordering(connection, fresh);
-    if (Done done = ordering.run(); !done)
+    if (Result<> done = ordering.run(); !done)
         return tl::unexpected(done.error());
     return ordering.take();
 }

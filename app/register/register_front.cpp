@@ -25,13 +25,13 @@ Result<RegisterFront> frontOf(const QString& file) {
         return tl::unexpected(connection.error());
     RegisterFront front;
     std::int64_t issue = 0;
-    const Done read = (*connection)
-                          ->each("SELECT id, name FROM arrangement"
-                                 " ORDER BY adopted_utc_ms DESC, id DESC LIMIT 1",
-                                 {}, [&](Row& row) {
-                                     issue = row.whole(0);
-                                     front.vessel = row.text(1);
-                                 });
+    const Result<> read = (*connection)
+                              ->each("SELECT id, name FROM arrangement"
+                                     " ORDER BY adopted_utc_ms DESC, id DESC LIMIT 1",
+                                     {}, [&](Row& row) {
+                                         issue = row.whole(0);
+                                         front.vessel = row.text(1);
+                                     });
     if (!read)
         return tl::unexpected(read.error());
     const auto doors =

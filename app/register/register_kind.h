@@ -24,7 +24,7 @@ inline bool isPracticeVessel(std::string_view number) {
 }
 
 /// Refuses a vessel, by its number, that a register of this kind may not hold.
-inline Done refuseForeignVessel(RegisterKind kind, std::string_view number, Phrase where) {
+inline Result<> refuseForeignVessel(RegisterKind kind, std::string_view number, Phrase where) {
     if (isPracticeVessel(number) == (kind == RegisterKind::Practice))
         return {};
     if (kind == RegisterKind::Practice)

@@ -63,7 +63,7 @@ SqliteConnection::~SqliteConnection() {
 }
 
 Error SqliteConnection::error(int code, const std::string& detail) {
-    m_spent = m_spent || needsReopening(code);
+    m_must_reopen = m_must_reopen || needsReopening(code);
     return errorOf(code, detail, m_where, m_doing);
 }
 
@@ -111,7 +111,7 @@ Result<int> SqliteConnection::run(std::string_view sql, Values values) {
     return changed;
 }
 
-Done SqliteConnection::each(std::string_view sql, Values values, const OnRow& on_row) {
+Result<> SqliteConnection::each(std::string_view sql, Values values, const OnRow& on_row) {
     const Result<sqlite3_stmt*> statement = bound(sql, values);
     if (!statement)
         return tl::unexpected(statement.error());
@@ -122,7 +122,7 @@ Done SqliteConnection::each(std::string_view sql, Values values, const OnRow& on
         on_row(row);
         sound = row.isSound();
     }
-    Done done;
+    Result<> done;
     if (!sound)
         done = tl::unexpected(error(SQLITE_CORRUPT, "a row holds an unknown word"));
     else if (code != SQLITE_DONE)
@@ -135,7 +135,7 @@ Result<std::string> SqliteConnection::single(std::string_view sql,
                                              std::initializer_list<Value> values) {
     std::string answer;
     bool first = true;
-    const Done done = each(sql, values, [&](Row& row) {
+    const Result<> done = each(sql, values, [&](Row& row) {
         if (std::exchange(first, false))
             answer = row.text(0);
     });
@@ -144,7 +144,7 @@ Result<std::string> SqliteConnection::single(std::string_view sql,
     return answer;
 }
 
-Done SqliteConnection::script(const char* sql) {
+Result<> SqliteConnection::script(const char* sql) {
     const int code = sqlite3_exec(m_handle, sql, nullptr, nullptr, nullptr);
     if (code != SQLITE_OK)
         return tl::unexpected(lastError());

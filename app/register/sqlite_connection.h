@@ -45,21 +45,21 @@ public:
     }
     /// Runs a statement and hands over each row of its answer. A row that is not sound ends it. On
     /// the way the same statement must not be run again.
-    Done each(std::string_view sql, Values values, const OnRow& on_row);
-    Done each(std::string_view sql, std::initializer_list<Value> values, const OnRow& on_row) {
+    Result<> each(std::string_view sql, Values values, const OnRow& on_row);
+    Result<> each(std::string_view sql, std::initializer_list<Value> values, const OnRow& on_row) {
         return each(sql, Values(values.begin(), values.size()), on_row);
     }
     /// First column of the first row, as text; empty where there is no row.
     Result<std::string> single(std::string_view sql, std::initializer_list<Value> values = {});
     /// Several statements at once, without values: a migration.
-    Done script(const char* sql);
+    Result<> script(const char* sql);
 
     /// From now on faults are about opening, reading or saving.
     void setDoing(Doing doing) { m_doing = doing; }
     Doing doing() const { return m_doing; }
     /// A fault came after which this connection must not write again.
-    bool isSpent() const { return m_spent; }
-    void spend() { m_spent = true; }
+    bool mustReopen() const { return m_must_reopen; }
+    void spend() { m_must_reopen = true; }
     Error error(int code, const std::string& detail);
     const std::string& where() const { return m_where; }
     /// SQLite's own handle. Debian's Qt driver and this program share one libsqlite3.
@@ -85,7 +85,7 @@ private:
     sqlite3* m_handle = nullptr;
     std::unordered_map<std::string, Statement, SqlHash, std::equal_to<>> m_statements;
     Doing m_doing = Doing::Opening;
-    bool m_spent = false;
+    bool m_must_reopen = false;
 };
 
 } // namespace latchround

@@ -77,7 +77,7 @@ Error explained(const Error& refusal, const Arrangement& arrangement) {
 /// Asked before anything else is done on the connection. Where SQLite has nothing to complain of,
 /// it was a rule of ours that refused.
 Register::Obstacle obstacleOn(SqliteConnection& connection) {
-    if (connection.isSpent())
+    if (connection.mustReopen())
         return Register::Obstacle::Fault;
     switch (sqlite3_errcode(connection.handle()) & 0xff) {
     case SQLITE_BUSY:
@@ -130,15 +130,15 @@ Result<std::unique_ptr<SqliteRegister>> SqliteRegister::open(const QString& path
                                                              const OpenOptions& options) {
     const QString file = QFileInfo(path).absoluteFilePath();
     if (!QFileInfo::exists(file))
-        if (const Done created = createRegisterFile(file, options); !created)
+        if (const Result<> created = createRegisterFile(file, options); !created)
             return tl::unexpected(created.error());
     std::unique_ptr<SqliteRegister> opened(new SqliteRegister(file, options));
-    if (const Done connected = opened->connect(); !connected)
+    if (const Result<> connected = opened->connect(); !connected)
         return tl::unexpected(connected.error());
     return opened;
 }
 
-Done SqliteRegister::connect() {
+Result<> SqliteRegister::connect() {
     if (!m_lock && m_options.vfs.isEmpty()) {
         m_lock = WriterLock::take(m_file);
         m_other_writer = m_lock ? Phrase() : WriterLock::holderOf(m_file);
@@ -163,7 +163,7 @@ bool SqliteRegister::hasChanged() const {
     return version && m_seen_version != *version;
 }
 
-Done SqliteRegister::lookAfterLog() {
+Result<> SqliteRegister::lookAfterLog() {
     if (!m_options.vfs.isEmpty())
         return {};
     const auto there = logOf(m_file);
@@ -175,19 +175,19 @@ Done SqliteRegister::lookAfterLog() {
     return tl::unexpected(Error{m_file.toStdString(), errors::not_saved(errors::log_taken_away())});
 }
 
-Done SqliteRegister::reopen() {
+Result<> SqliteRegister::reopen() {
     m_connection.reset();
     return connect();
 }
 
-Done SqliteRegister::ready() {
+Result<> SqliteRegister::ready() {
     if (!m_other_writer.empty())
         return tl::unexpected(
             Error{m_file.toStdString(),
                   errors::not_saved(errors::register_written_elsewhere(m_other_writer))});
-    if (m_connection && !m_connection->isSpent())
+    if (m_connection && !m_connection->mustReopen())
         return {};
-    Done done = reopen();
+    Result<> done = reopen();
     if (!done && !errors::not_saved.isOf(done.error().what)) // it was written to, and said so
         done.error().what = errors::not_saved(std::move(done.error().what));
     return done;
@@ -210,24 +210,24 @@ Result<std::vector<Issue>> SqliteRegister::issues() const {
     return inOneMoment<Result<std::vector<Issue>>>(connection(), readIssues);
 }
 
-Done SqliteRegister::adopt(const Arrangement& arrangement, Moment when) {
+Result<> SqliteRegister::adopt(const Arrangement& arrangement, Moment when) {
     return takeIn(arrangement, {}, when);
 }
 
-Done SqliteRegister::takeIn(const Arrangement& arrangement, std::span<const Fact> history,
-                            Moment when, Ending ending) {
-    const Step step = [&](SqliteConnection& connection) -> Done {
-        if (Done done = refuseLostDoors(connection, arrangement); !done)
+Result<> SqliteRegister::takeIn(const Arrangement& arrangement, std::span<const Fact> history,
+                                Moment when, Ending ending) {
+    const Step step = [&](SqliteConnection& connection) -> Result<> {
+        if (Result<> done = refuseLostDoors(connection, arrangement); !done)
             return done;
         const Particulars& vessel = arrangement.particulars;
-        if (Done done =
+        if (Result<> done =
                 refuseForeignVessel(kind(), vessel.number, place::vessel_called(vessel.name));
             !done)
             return done;
         const Result<Issue> issue = newestIssue(connection, arrangement, when);
         if (!issue)
             return tl::unexpected(issue.error());
-        Done done = writeIssue(connection, *issue);
+        Result<> done = writeIssue(connection, *issue);
         const int code = sqlite3_extended_errcode(connection.handle());
         if (!done && (code & 0xff) == SQLITE_CONSTRAINT)
             return tl::unexpected(explained(done.error(), arrangement));
@@ -254,16 +254,16 @@ Result<std::vector<Fact>> SqliteRegister::factsOfKind(std::size_t kind) const {
         connection(), [&](SqliteConnection& open) { return readFactsOfKind(open, kind); });
 }
 
-Done SqliteRegister::write(const Step& step, std::span<const Fact> facts, Ending ending) {
+Result<> SqliteRegister::write(const Step& step, std::span<const Fact> facts, Ending ending) {
     m_obstacle = Obstacle::Fault;
-    if (Done done = ready(); !done)
+    if (Result<> done = ready(); !done)
         return done;
     Result<Transaction> transaction = Transaction::begin(*m_connection, Transaction::Kind::Write);
     if (!transaction) {
         m_obstacle = obstacleOn(*m_connection);
         return tl::unexpected(transaction.error());
     }
-    Done done = step(*m_connection);
+    Result<> done = step(*m_connection);
     const bool written = done.has_value();
     if (written && ending == Ending::Keep)
         done = transaction->commit();
@@ -277,21 +277,22 @@ Done SqliteRegister::write(const Step& step, std::span<const Fact> facts, Ending
     return done;
 }
 
-Done SqliteRegister::record(std::span<const Fact> facts) {
+Result<> SqliteRegister::record(std::span<const Fact> facts) {
     if (facts.empty())
         return {};
     return write([&](SqliteConnection& connection) { return recordEach(connection, facts); }, facts,
                  Ending::Keep);
 }
 
-Done SqliteRegister::recordPhotograph(const Fact& photograph, std::span<const std::byte> bytes) {
+Result<> SqliteRegister::recordPhotograph(const Fact& photograph,
+                                          std::span<const std::byte> bytes) {
     const auto* body = std::get_if<Photograph>(&photograph.body);
     if (body == nullptr)
         return tl::unexpected(Error{place::fact(photograph.stamp.id),
                                     errors::not_saved(errors::fact_is_no_photograph())});
     const std::span<const Fact> facts(&photograph, 1);
     const Step step = [&](SqliteConnection& connection) {
-        Done done = recordEach(connection, facts);
+        Result<> done = recordEach(connection, facts);
         return done ? keepPhotograph(connection, body->sha256, bytes) : done;
     };
     return write(step, facts, Ending::Keep);
@@ -311,21 +312,21 @@ Result<Added> SqliteRegister::takeOver(const Incoming& incoming, Ending ending) 
         return tl::unexpected(Error{m_file.toStdString(), errors::practice_takes_nothing_in()});
     for (const Issue& issue : incoming.issues) {
         const Particulars& vessel = issue.arrangement.particulars;
-        if (Done done =
+        if (Result<> done =
                 refuseForeignVessel(kind(), vessel.number, place::vessel_called(vessel.name));
             !done)
             return tl::unexpected(done.error());
     }
     Result<Added> added;
-    const Step step = [&](SqliteConnection& connection) -> Done {
-        if (Done roomy = connection.script(room_in_memory); !roomy)
+    const Step step = [&](SqliteConnection& connection) -> Result<> {
+        if (Result<> roomy = connection.script(room_in_memory); !roomy)
             return roomy;
         added = merge(connection, incoming);
         if (!added)
             return tl::unexpected(added.error());
         return writeEach(connection, incoming.along);
     };
-    if (Done done = write(step, incoming.along, ending); !done)
+    if (Result<> done = write(step, incoming.along, ending); !done)
         return tl::unexpected(done.error());
     return added;
 }
@@ -342,10 +343,10 @@ Result<SqliteRegister::KeySeed> SqliteRegister::keySeed(const std::function<KeyS
                 std::ranges::copy(row.bytes(0), seed.begin());
         });
     };
-    Done done = inOneMoment<Done>(connection(), read);
+    Result<> done = inOneMoment<Result<>>(connection(), read);
     if (done && !found)
         done = write(
-            [&](SqliteConnection& open) -> Done {
+            [&](SqliteConnection& open) -> Result<> {
                 const KeySeed made = fresh();
                 const Result<int> added = open.run("INSERT INTO this_device_key (only_row, seed)"
                                                    " VALUES (1, ?) ON CONFLICT DO NOTHING",
@@ -360,7 +361,7 @@ Result<SqliteRegister::KeySeed> SqliteRegister::keySeed(const std::function<KeyS
     return seed;
 }
 
-Done SqliteRegister::examine() const {
+Result<> SqliteRegister::examine() const {
     const auto connected = connection();
     if (!connected)
         return tl::unexpected(connected.error());

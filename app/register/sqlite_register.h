@@ -36,12 +36,12 @@ public:
     /// In force from now on, even where the clock stands before the moment of an earlier issue:
     /// then it is dated a millisecond after that. A door that an earlier issue knew and this one
     /// lacks is refused only if facts hang on it.
-    Done adopt(const Arrangement& arrangement, Moment when) override;
+    Result<> adopt(const Arrangement& arrangement, Moment when) override;
     /// Keep: as adopt() and record() in one transaction. TryOnly: the same is done and undone; the
     /// answer says whether it would be taken.
     enum class Ending { Keep, TryOnly };
-    Done takeIn(const Arrangement& arrangement, std::span<const Fact> history, Moment when,
-                Ending ending = Ending::Keep);
+    Result<> takeIn(const Arrangement& arrangement, std::span<const Fact> history, Moment when,
+                    Ending ending = Ending::Keep);
     /// Every issue of the arrangement, the one in force last.
     Result<std::vector<Issue>> issues() const;
     Result<std::vector<Fact>> facts() const override;
@@ -49,8 +49,8 @@ public:
     Result<std::vector<Fact>> factsOfKind(std::size_t kind) const;
     /// Photograph facts may come without their bytes, as they do from another tablet's file of
     /// facts.
-    Done record(std::span<const Fact> facts) override;
-    Done recordPhotograph(const Fact& photograph, std::span<const std::byte> bytes) override;
+    Result<> record(std::span<const Fact> facts) override;
+    Result<> recordPhotograph(const Fact& photograph, std::span<const std::byte> bytes) override;
     Obstacle obstacle() const override { return m_obstacle; }
     Result<std::vector<std::byte>> photograph(std::string_view sha256) const override;
     /// Hashes of the photographs whose bytes are here.
@@ -63,7 +63,7 @@ public:
     using KeySeed = std::array<std::byte, 32>;
     Result<KeySeed> keySeed(const std::function<KeySeed()>& fresh);
     /// A write after an I/O error does this by itself first.
-    Done reopen() override;
+    Result<> reopen() override;
     std::string device() const override { return m_device; }
     const Phrase& otherWriter() const override { return m_other_writer; }
     /// While another program writes: it has written since facts() was read last.
@@ -74,19 +74,19 @@ public:
 
     /// Everything SQLite and the register can check about the file, however long it takes; for
     /// before an export and on demand. Done means: sound.
-    Done examine() const;
+    Result<> examine() const;
 
 private:
     SqliteRegister(QString file, OpenOptions options);
-    Done connect();
+    Result<> connect();
     /// Who removes the log of an open register takes with it what was said to be saved.
-    Done lookAfterLog();
-    Done ready();
+    Result<> lookAfterLog();
+    Result<> ready();
     Result<SqliteConnection*> connection() const;
-    using Step = std::function<Done(SqliteConnection&)>;
+    using Step = std::function<Result<>(SqliteConnection&)>;
     /// The step in one transaction. `facts` are those it writes: to say which of them refers to
     /// something unknown.
-    Done write(const Step& step, std::span<const Fact> facts, Ending ending);
+    Result<> write(const Step& step, std::span<const Fact> facts, Ending ending);
 
     QString m_file;
     OpenOptions m_options;

@@ -32,7 +32,7 @@ Transaction::~Transaction() {
     m_connection->setDoing(m_before);
 }
 
-Done Transaction::commit() {
+Result<> Transaction::commit() {
     const Result<int> committed = m_connection->run("COMMIT");
     if (!committed)
         return tl::unexpected(committed.error());

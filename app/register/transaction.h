@@ -17,7 +17,7 @@ public:
     ~Transaction();
 
     /// Done means: on disk.
-    Done commit();
+    Result<> commit();
 
 private:
     explicit Transaction(SqliteConnection& connection, Doing before)

@@ -56,10 +56,10 @@ QString whenWords(const Answers& round) {
                      .arg(dayAndTime(first).chopped(6), timeOfDay(first), timeOfDay(last));
 }
 
-QString roundHtml(const Matter& matter, const GradedDoor& door, const Answers& round) {
+QString roundHtml(const ReportData& data, const GradedDoor& door, const Answers& round) {
     const QString cells[] = {
         QStringLiteral("<b>") + safe(door.door->number) + QStringLiteral("</b>"),
-        safe(personWords(matter, round.front().stamp.person)), safe(whenWords(round)),
+        safe(personWords(data, round.front().stamp.person)), safe(whenWords(round)),
         safe(numbersOf(round, true)), safe(numbersOf(round, false))};
     QString html = QStringLiteral("<tr>");
     for (const QString& words : cells)
@@ -77,9 +77,9 @@ bool wasArmedWithCare(const DoorEvidence& evidence, const RunRecord& run) {
     return mayArm(before);
 }
 
-QString withoutCareHtml(const Matter& matter) {
+QString withoutCareHtml(const ReportData& data) {
     QStringList runs;
-    for (const GradedDoor& door : matter.doors)
+    for (const GradedDoor& door : data.doors)
         for (const RunRecord& run : door.evidence.runs)
             if (run.release == Release::Remote && !wasArmedWithCare(door.evidence, run))
                 runs << say("%1 on %2")
@@ -107,11 +107,11 @@ QString questionsHtml() {
 
 } // namespace
 
-QString cautionsHtml(const Matter& matter) {
+QString cautionsHtml(const ReportData& data) {
     QString rows;
-    for (const GradedDoor& door : matter.doors)
+    for (const GradedDoor& door : data.doors)
         for (const Answers& round : rounds(door.evidence.cautions))
-            rows += roundHtml(matter, door, round);
+            rows += roundHtml(data, door, round);
     return heading("Cautions") + questionsHtml() +
            (rows.isEmpty() ? sentence(say("None was answered on this walkdown."))
                            : ruledTable({{"Door", 8},
@@ -120,7 +120,7 @@ QString cautionsHtml(const Matter& matter) {
                                          {"Confirmed", 20},
                                          {"Not confirmed", 14}},
                                         rows)) +
-           withoutCareHtml(matter);
+           withoutCareHtml(data);
 }
 
 } // namespace latchround::report

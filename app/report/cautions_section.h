@@ -2,10 +2,10 @@
 // remote runs went ahead without all of them.
 #pragma once
 
-#include "app/report/report_matter.h"
+#include "app/report/report_data.h"
 
 namespace latchround::report {
 
-QString cautionsHtml(const Matter& matter);
+QString cautionsHtml(const ReportData& data);
 
 } // namespace latchround::report

@@ -7,7 +7,7 @@
 #include "app/report/report_words.h"
 #include "app/report/shapes.h"
 #include "core/grading/row_check.h"
-#include "core/measure/thumb.h"
+#include "core/measure/reaction_model.h"
 
 namespace latchround::report {
 
@@ -33,10 +33,10 @@ QString handTimingWords() {
 }
 
 /// How many of the runs were corrected by the drill of whoever timed them.
-QString drillWords(const Matter& matter) {
+QString drillWords(const ReportData& data) {
     int runs = 0;
     int own = 0;
-    for (const GradedDoor& door : matter.doors)
+    for (const GradedDoor& door : data.doors)
         for (const RunRecord& run : door.evidence.runs) {
             ++runs;
             const bool keyed = std::ranges::none_of(
@@ -64,16 +64,16 @@ QString decisionWords(const DecisionLimits& limits) {
 
 } // namespace
 
-QString standingCautionsHtml(const Matter& matter) {
-    const Catalogue& catalogue = matter.asked.catalogue;
-    const QString drills = drillWords(matter);
+QString standingCautionsHtml(const ReportData& data) {
+    const Catalogue& catalogue = data.asked.catalogue;
+    const QString drills = drillWords(data);
     return QStringLiteral("<h2>") + safe(say("How far this report reaches")) +
            QStringLiteral("</h2><ul>") +
            item(say("The flag Administration, approved plans and local rules stand above this "
                     "report; grades are an aid to the surveyor's judgement.")) +
            item(QString::fromStdString(catalogue.deference)) + item(handTimingWords()) +
            (drills.isEmpty() ? QString() : item(drills)) +
-           item(decisionWords(matter.asked.ledger.limitsFor(matter.walkdown.id))) +
+           item(decisionWords(data.asked.ledger.limitsFor(data.walkdown.id))) +
            item(say("The rules speak of the upright ship: a time taken at more than %1° of heel "
                     "is advice only.")
                     .arg(QLocale().toString(upright_within_deg, 'f', 0))) +

@@ -1,12 +1,12 @@
 // Last part of a document: what it may and may not be taken for.
 #pragma once
 
-#include "app/report/report_matter.h"
+#include "app/report/report_data.h"
 
 namespace latchround::report {
 
 /// Of the survey report.
-QString standingCautionsHtml(const Matter& matter);
+QString standingCautionsHtml(const ReportData& data);
 
 /// Of lists and of what is written by hand: whose rules stand above it, and that doors can crush.
 QString deferenceHtml(const Catalogue& catalogue);

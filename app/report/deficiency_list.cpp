@@ -16,9 +16,9 @@ namespace latchround::report {
 
 namespace {
 
-QString zoneEffectCell(const Matter& matter, const Item& item) {
+QString zoneEffectCell(const ReportData& data, const Item& item) {
     const QString effect =
-        ui::zoneEffectWords(zoneEffect(matter.asked.arrangement, matter.items, item));
+        ui::zoneEffectWords(zoneEffect(data.asked.arrangement, data.items, item));
     const QString severity =
         QStringLiteral("<b>") + safe(ui::severityName(item.severity)) + QStringLiteral("</b>");
     if (effect.isEmpty())
@@ -29,54 +29,54 @@ QString zoneEffectCell(const Matter& matter, const Item& item) {
            QStringLiteral("</p>");
 }
 
-QString dueCell(const Matter& matter, const Item& item) {
-    const QString due = safe(ui::dueWords(item, matter.today));
-    return ui::isOverdue(item, matter.today)
+QString dueCell(const ReportData& data, const Item& item) {
+    const QString due = safe(ui::dueWords(item, data.today));
+    return ui::isOverdue(item, data.today)
                ? QStringLiteral("<span class=\"bad\">") + due + QStringLiteral("</span>")
                : due;
 }
 
-QString listedRow(const Matter& matter, const Item& item) {
+QString listedRow(const ReportData& data, const Item& item) {
     const QString ground = item.ground_for_detention
                                ? safe(*item.ground_for_detention ? say("yes") : say("no"))
                                : QString();
     const QString cells[] = {
-        QString::number(numberOf(matter, item)),
+        QString::number(numberOf(data, item)),
         QStringLiteral("<b>") + safe(item.door) + QStringLiteral("</b><p class=\"in-cell\">") +
-            safe(itemPlaceWords(matter, item)) + QStringLiteral("</p>"),
+            safe(itemPlaceWords(data, item)) + QStringLiteral("</p>"),
         wrongHtml(item),
-        zoneEffectCell(matter, item),
+        zoneEffectCell(data, item),
         safe(ui::plainText(port_state_code)),
         item.action ? safe(ui::actionWords(*item.action)) : QString(),
         ground,
-        dueCell(matter, item),
+        dueCell(data, item),
         item.interim.empty() ? safe(say("nothing recorded")) : safeLines(item.interim),
         safe(ui::assignedWords(item)),
-        safe(ui::stateWords(item.state)) + courseHtml(matter, item)};
+        safe(ui::stateWords(item.state)) + courseHtml(data, item)};
     QString html = QStringLiteral("<tr>");
     for (const QString& words : cells)
         html += cell(words);
     return html + QStringLiteral("</tr>");
 }
 
-QString countWords(const Matter& matter, const std::vector<const Item*>& open) {
+QString countWords(const ReportData& data, const std::vector<const Item*>& open) {
     QStringList parts;
     for (const Severity severity : {Severity::Grave, Severity::Serious, Severity::Minor})
         if (const auto count = std::ranges::count(open, severity, &Item::severity))
             parts << QStringLiteral("%1 %2").arg(QString::number(count),
                                                  ui::severityName(severity));
     const auto overdue = std::ranges::count_if(
-        open, [&](const Item* item) { return ui::isOverdue(*item, matter.today); });
+        open, [&](const Item* item) { return ui::isOverdue(*item, data.today); });
     return say("%1: %2; %3 overdue.")
         .arg(say("%n open item", "%n open items", int(open.size())), listed(parts),
              QString::number(overdue));
 }
 
-QString groupHtml(const Matter& matter, const std::vector<const Item*>& open, Severity severity) {
+QString groupHtml(const ReportData& data, const std::vector<const Item*>& open, Severity severity) {
     QString rows;
     for (const Item* item : open)
         if (item->severity == severity)
-            rows += listedRow(matter, *item);
+            rows += listedRow(data, *item);
     if (rows.isEmpty())
         return {};
     QString name = ui::severityWords(severity);
@@ -98,21 +98,21 @@ QString groupHtml(const Matter& matter, const std::vector<const Item*>& open, Se
 
 } // namespace
 
-Pieces deficiencyListPieces(const Matter& matter, Pictures&) {
-    const auto open = openItems(matter);
-    const QString title = titleHtml(matter, say("Deficiency list"));
+Pieces deficiencyListPieces(const ReportData& data, Pictures&) {
+    const auto open = openItems(data);
+    const QString title = titleHtml(data, say("Deficiency list"));
     Pieces pieces{{open.empty()
                        ? title + sentence(say("The vessel has no open item."))
-                       : title + sentence(countWords(matter, open)) +
+                       : title + sentence(countWords(data, open)) +
                              sentence(say("Code 07105: fire doors and openings in fire-resisting "
                                           "divisions. Action code and ground for detention stand "
                                           "as port State control gave them, and are blank where "
                                           "it gave none."))}};
     for (const Severity severity : {Severity::Grave, Severity::Serious, Severity::Minor})
-        pieces.push_back({groupHtml(matter, open, severity)});
-    pieces.push_back({deferenceHtml(matter.asked.catalogue)});
+        pieces.push_back({groupHtml(data, open, severity)});
+    pieces.push_back({deferenceHtml(data.asked.catalogue)});
     pieces.push_back({heading("Signatures") + linesToSignHtml(), true});
-    pieces.push_back({snapshotHtml(matter, snapshotOf(matter)), true});
+    pieces.push_back({snapshotHtml(data, snapshotOf(data)), true});
     return pieces;
 }
 

@@ -36,8 +36,8 @@ QString headingHtml(const GradedDoor& door, Pictures& pictures) {
            QStringLiteral(", ") + safe(ui::verdictWords(verdict)) + QStringLiteral("</h3>");
 }
 
-QString placeWords(const Matter& matter, const GradedDoor& door) {
-    const Deck* deck = findDeck(matter.asked.arrangement, door.door->deck);
+QString placeWords(const ReportData& data, const GradedDoor& door) {
+    const Deck* deck = findDeck(data.asked.arrangement, door.door->deck);
     const QString number = QString::fromStdString(door.door->deck);
     QStringList words{deck && !deck->name.empty()
                           ? say("deck %1, %2").arg(number, QString::fromStdString(deck->name))
@@ -67,8 +67,8 @@ QString unbroken(const QString& words) {
     return QStringLiteral("<p class=\"in-cell unbroken\">") + safe(words) + QStringLiteral("</p>");
 }
 
-QString rowHtml(const Matter& matter, const GradedDoor& door, const RowGrade& row) {
-    const QString recorded = recordedWords(matter, door, row);
+QString rowHtml(const ReportData& data, const GradedDoor& door, const RowGrade& row) {
+    const QString recorded = recordedWords(data, door, row);
     return QStringLiteral("<tr>") +
            cell(safe(row.requirement->words) + small(safe(ui::citationWords(*row.requirement)))) +
            cell(unbroken(ui::limitWords(*row.requirement))) +
@@ -79,11 +79,11 @@ QString rowHtml(const Matter& matter, const GradedDoor& door, const RowGrade& ro
            QStringLiteral("</tr>");
 }
 
-QString rowsHtml(const Matter& matter, const GradedDoor& door) {
+QString rowsHtml(const ReportData& data, const GradedDoor& door) {
     QString rows;
     for (const RowGrade* row : askedWorstFirst(door.grade))
         if (needsAttention(row->verdict))
-            rows += rowHtml(matter, door, *row);
+            rows += rowHtml(data, door, *row);
     if (rows.isEmpty())
         return {};
     return ruledTable(
@@ -117,15 +117,15 @@ QString inclinedHtml(const GradedDoor& door) {
     return html;
 }
 
-QString couldNotTestHtml(const Matter& matter, const DoorEvidence& evidence) {
+QString couldNotTestHtml(const ReportData& data, const DoorEvidence& evidence) {
     QString html;
     for (const auto& [id, record] : evidence.could_not_test) {
-        const Requirement* row = findRequirement(matter.asked.catalogue, id);
+        const Requirement* row = findRequirement(data.asked.catalogue, id);
         const QString what =
             id.empty() ? say("the whole door") : QString::fromStdString(row ? row->words : id);
         html += QStringLiteral("<li>") + safe(what) + QStringLiteral(": ") +
                 safeLines(record.body.reason) + QStringLiteral(" <span class=\"muted\">") +
-                safe(stampWords(matter, record.stamp)) + QStringLiteral("</span></li>");
+                safe(stampWords(data, record.stamp)) + QStringLiteral("</span></li>");
     }
     return html.isEmpty() ? QString()
                           : subheading("Could not be tested") + QStringLiteral("<ul>") + html +
@@ -133,19 +133,19 @@ QString couldNotTestHtml(const Matter& matter, const DoorEvidence& evidence) {
 }
 
 template <class Body>
-QString writtenHtml(const Matter& matter, const char* name,
+QString writtenHtml(const ReportData& data, const char* name,
                     const std::vector<Recorded<Body>>& records) {
     QString html;
     for (const Recorded<Body>& record : records)
         html += QStringLiteral("<li>") + safeLines(record.body.text) +
-                QStringLiteral(" <span class=\"muted\">") + safe(stampWords(matter, record.stamp)) +
+                QStringLiteral(" <span class=\"muted\">") + safe(stampWords(data, record.stamp)) +
                 QStringLiteral("</span></li>");
     return html.isEmpty()
                ? QString()
                : subheading(name) + QStringLiteral("<ul>") + html + QStringLiteral("</ul>");
 }
 
-QString photographCell(const Matter& matter, const Recorded<Photograph>& record,
+QString photographCell(const ReportData& data, const Recorded<Photograph>& record,
                        Pictures& pictures) {
     // Twelve digits find the picture again; the register keeps all sixty-four.
     const QString hash = QString::fromStdString(record.body.sha256.substr(0, 12));
@@ -154,18 +154,18 @@ QString photographCell(const Matter& matter, const Recorded<Photograph>& record,
                                 : safe(record.body.caption) + QStringLiteral("<br/>");
     return QStringLiteral("<td width=\"50%\">") + pictures.photograph(record.body) +
            QStringLiteral("<p class=\"caption\">") + caption +
-           QStringLiteral("<span class=\"muted\">") + safe(stampWords(matter, record.stamp)) +
+           QStringLiteral("<span class=\"muted\">") + safe(stampWords(data, record.stamp)) +
            QStringLiteral(", SHA-256 ") + safe(hash) + QStringLiteral("…</span></p></td>");
 }
 
-QString photographsHtml(const Matter& matter, const DoorEvidence& evidence, Pictures& pictures) {
+QString photographsHtml(const ReportData& data, const DoorEvidence& evidence, Pictures& pictures) {
     const auto& photographs = evidence.photographs;
     if (photographs.empty())
         return {};
     QString html;
     for (std::size_t at = 0; at < photographs.size(); at += 2) {
-        html += QStringLiteral("<tr>") + photographCell(matter, photographs[at], pictures);
-        html += at + 1 < photographs.size() ? photographCell(matter, photographs[at + 1], pictures)
+        html += QStringLiteral("<tr>") + photographCell(data, photographs[at], pictures);
+        html += at + 1 < photographs.size() ? photographCell(data, photographs[at + 1], pictures)
                                             : QStringLiteral("<td width=\"50%\"></td>");
         html += QStringLiteral("</tr>");
     }
@@ -174,24 +174,24 @@ QString photographsHtml(const Matter& matter, const DoorEvidence& evidence, Pict
            QStringLiteral("</table>");
 }
 
-QString blockHtml(const Matter& matter, const GradedDoor& door, Pictures& pictures) {
-    const QString runs = runTableHtml(matter, door);
+QString blockHtml(const ReportData& data, const GradedDoor& door, Pictures& pictures) {
+    const QString runs = runTableHtml(data, door);
     return headingHtml(door, pictures) + QStringLiteral("<p class=\"muted\">") +
-           safe(placeWords(matter, door)) + QStringLiteral("; ") + safe(classWords(door)) +
-           QStringLiteral("</p>") + rowsHtml(matter, door) + inclinedHtml(door) +
-           untestedHtml(door) + couldNotTestHtml(matter, door.evidence) +
-           writtenHtml(matter, "Deficiencies", door.evidence.deficiencies) +
-           writtenHtml(matter, "Notes", door.evidence.notes) +
-           photographsHtml(matter, door.evidence, pictures) +
+           safe(placeWords(data, door)) + QStringLiteral("; ") + safe(classWords(door)) +
+           QStringLiteral("</p>") + rowsHtml(data, door) + inclinedHtml(door) + untestedHtml(door) +
+           couldNotTestHtml(data, door.evidence) +
+           writtenHtml(data, "Deficiencies", door.evidence.deficiencies) +
+           writtenHtml(data, "Notes", door.evidence.notes) +
+           photographsHtml(data, door.evidence, pictures) +
            (runs.isEmpty() ? QString() : subheading("Runs") + runs);
 }
 
 } // namespace
 
-Pieces doorDetails(const Matter& matter, Pictures& pictures, const Pace& pace) {
+Pieces doorDetails(const ReportData& data, Pictures& pictures, const ProgressRange& pace) {
     std::vector<const GradedDoor*> doors;
     std::vector<const Photograph*> photographs;
-    for (const GradedDoor& door : matter.doors)
+    for (const GradedDoor& door : data.doors)
         if (hasDetails(door)) {
             doors.push_back(&door);
             for (const auto& record : door.evidence.photographs)
@@ -205,8 +205,8 @@ Pieces doorDetails(const Matter& matter, Pictures& pictures, const Pace& pace) {
     for (const GradedDoor* door : doors) {
         if (!pace.part(50, 100).at(pieces.size(), doors.size()))
             break;
-        pieces.push_back({(pieces.empty() ? heading("Details") : QString()) +
-                          blockHtml(matter, *door, pictures)});
+        pieces.push_back(
+            {(pieces.empty() ? heading("Details") : QString()) + blockHtml(data, *door, pictures)});
     }
     return pieces;
 }

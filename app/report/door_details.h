@@ -4,11 +4,12 @@
 
 #include "app/report/page/page_printer.h"
 #include "app/report/pictures.h"
-#include "app/report/report_matter.h"
+#include "app/report/report_data.h"
 
 namespace latchround::report {
 
 /// A piece a door, worst doors first; none where no door needs one.
-Pieces doorDetails(const Matter& matter, Pictures& pictures, const Pace& pace = Pace());
+Pieces doorDetails(const ReportData& data, Pictures& pictures,
+                   const ProgressRange& pace = ProgressRange());
 
 } // namespace latchround::report

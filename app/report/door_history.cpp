@@ -46,9 +46,9 @@ const Requirement* timedRow(const DoorGrade& grade) {
     return found;
 }
 
-std::vector<const Item*> itemsOfDoor(const Matter& matter, const std::string& door) {
+std::vector<const Item*> itemsOfDoor(const ReportData& data, const std::string& door) {
     std::vector<const Item*> items;
-    for (const Item& item : matter.items)
+    for (const Item& item : data.items)
         if (item.door == door)
             items.push_back(&item);
     std::ranges::reverse(items);
@@ -67,13 +67,13 @@ std::vector<Recorded<Photograph>> photographsOfDoor(const Ledger& ledger, const 
 
 } // namespace
 
-DoorHistory historyOf(const Matter& matter, const GradedDoor& door) {
-    const Ledger& ledger = matter.asked.ledger;
+DoorHistory historyOf(const ReportData& data, const GradedDoor& door) {
+    const Ledger& ledger = data.asked.ledger;
     const Requirement* timed = timedRow(door.grade);
-    return {matter, timed,
+    return {data, timed,
             timed ? timedDays(ledger, ledger.walkdowns(), *door.door, *timed)
                   : std::vector<TimedDay>{},
-            itemsOfDoor(matter, door.door->number), photographsOfDoor(ledger, door.door->number)};
+            itemsOfDoor(data, door.door->number), photographsOfDoor(ledger, door.door->number)};
 }
 
 QString shortened(const QString& words, int letters) {
@@ -128,7 +128,7 @@ QString itemsHtml(const DoorHistory& history, const Room& room) {
         const QString text =
             item.text().empty() ? askedWords(item) : QString::fromStdString(item.text());
         rows +=
-            QStringLiteral("<tr>") + cell(QString::number(numberOf(history.matter, item))) +
+            QStringLiteral("<tr>") + cell(QString::number(numberOf(history.data, item))) +
             cell(safe(shortened(text, room.letters))) +
             cell(safe(ui::severityName(item.severity))) +
             cell(QStringLiteral("<b>") + safe(ui::stateWords(item.state)) +
@@ -137,7 +137,7 @@ QString itemsHtml(const DoorHistory& history, const Room& room) {
                 safe(
                     say("found %1").arg(ui::dateWords(shipsDay(item.findings.back().stamp.when)))) +
                 (item.isOpen() && item.due
-                     ? QStringLiteral(", ") + safe(ui::dueWords(item, history.matter.today))
+                     ? QStringLiteral(", ") + safe(ui::dueWords(item, history.data.today))
                      : QString())) +
             QStringLiteral("</tr>");
     }
@@ -165,7 +165,7 @@ QString photographsHtml(const DoorHistory& history, const Room& room, Pictures& 
         captions += QStringLiteral("<td><p class=\"caption\">") +
                     safe(shortened(QString::fromStdString(record.body.caption), room.letters)) +
                     QStringLiteral(" <span class=\"muted\">") +
-                    safe(stampWords(history.matter, record.stamp)) +
+                    safe(stampWords(history.data, record.stamp)) +
                     QStringLiteral("</span></p></td>");
     }
     return (shown == 0 ? QString()

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "app/report/pictures.h"
-#include "app/report/report_matter.h"
+#include "app/report/report_data.h"
 #include "core/trend/outlook.h"
 
 namespace latchround::report {
@@ -21,13 +21,13 @@ struct Room {
 };
 
 struct DoorHistory {
-    const Matter& matter;
+    const ReportData& data;
     const Requirement* timed = nullptr; ///< the row that asks for its time or rate, if any
     std::vector<TimedDay> days;
     std::vector<const Item*> items;                ///< open ones first, of each the newest first
     std::vector<Recorded<Photograph>> photographs; ///< newest first
 };
-DoorHistory historyOf(const Matter& matter, const GradedDoor& door);
+DoorHistory historyOf(const ReportData& data, const GradedDoor& door);
 
 QString timesHtml(const DoorHistory& history, const Room& room, Pictures& pictures);
 QString itemsHtml(const DoorHistory& history, const Room& room);

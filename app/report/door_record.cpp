@@ -35,13 +35,13 @@ QString andMore(std::size_t left_out) {
 
 class DoorRecord {
 public:
-    DoorRecord(const Matter& matter, const Door& door, Pictures& pictures)
-        : m_matter(matter)
+    DoorRecord(const ReportData& data, const Door& door, Pictures& pictures)
+        : m_data(data)
         , m_pictures(pictures)
-        , m_door(gradeDoor(matter.asked.arrangement, matter.asked.ledger, matter.walkdown, door,
-                           matter.asked.catalogue))
-        , m_history(historyOf(matter, m_door))
-        , m_snapshot(snapshotOf(matter)) {}
+        , m_door(gradeDoor(data.asked.arrangement, data.asked.ledger, data.walkdown, door,
+                           data.asked.catalogue))
+        , m_history(historyOf(data, m_door))
+        , m_snapshot(snapshotOf(data)) {}
 
     QString html(const Room& room) const {
         return headHtml() + particularsHtml(room) + verdictHtml(room) +
@@ -56,11 +56,11 @@ private:
             QStringLiteral("&nbsp; ") +
             safe(say("Door %1").arg(QString::fromStdString(m_door.door->number))) +
             QStringLiteral("</h1><p class=\"under-title\">") +
-            safe(m_matter.asked.arrangement.particulars.name) + QStringLiteral(" · ") +
+            safe(m_data.asked.arrangement.particulars.name) + QStringLiteral(" · ") +
             safe(say("%1 on the %2")
-                     .arg(ui::verdictTitle(m_door.grade.verdict), walkdownWords(m_matter))) +
+                     .arg(ui::verdictTitle(m_door.grade.verdict), walkdownWords(m_data))) +
             QStringLiteral("</p>");
-        if (isPractice(m_matter.asked))
+        if (isPractice(m_data.asked))
             html += QStringLiteral("<p class=\"practice\">") +
                     safe(practiceMark() + QStringLiteral(": ") + say("this door is not there.")) +
                     QStringLiteral("</p>");
@@ -130,7 +130,7 @@ private:
                cell(QStringLiteral("<b>") + safe(ui::verdictWords(row.verdict)) +
                     QStringLiteral("</b>, ") +
                     safe(shortened(found.join(QStringLiteral(", ")), room.letters))) +
-               cell(safe(recordedWords(m_matter, m_door, row))) + QStringLiteral("</tr>");
+               cell(safe(recordedWords(m_data, m_door, row))) + QStringLiteral("</tr>");
     }
 
     /// Rows of one verdict by their words, in one paragraph.
@@ -180,11 +180,11 @@ private:
     }
 
     QString madeHtml() const {
-        const WalkdownReport& asked = m_matter.asked;
+        const WalkdownReport& asked = m_data.asked;
         const QString by =
             asked.person.empty()
                 ? QString::fromStdString(asked.program)
-                : QStringLiteral("%1, %2").arg(personName(m_matter, asked.person),
+                : QStringLiteral("%1, %2").arg(personName(m_data, asked.person),
                                                QString::fromStdString(asked.program));
         return QStringLiteral("<p class=\"small muted\">") +
                safe(say("The flag Administration, approved plans and local rules stand above this "
@@ -199,7 +199,7 @@ private:
                QStringLiteral("</p>");
     }
 
-    const Matter& m_matter;
+    const ReportData& m_data;
     Pictures& m_pictures;
     GradedDoor m_door;
     DoorHistory m_history;
@@ -208,16 +208,16 @@ private:
 
 } // namespace
 
-Pieces doorRecordPieces(const Matter& matter, const Door& door, Pictures& pictures,
-                        const Pace& pace) {
-    const DoorRecord record(matter, door, pictures);
+Pieces doorRecordPieces(const ReportData& data, const Door& door, Pictures& pictures,
+                        const ProgressRange& pace) {
+    const DoorRecord record(data, door, pictures);
     Pieces pieces;
     std::size_t tried = 0;
     for (const Room& room : rooms) {
         if (!pace.at(tried++, std::size(rooms)))
             break;
         pieces = {{record.html(room)}};
-        if (pagesOf(pieces, pictures, Sheet::Upright) == 1)
+        if (pagesOf(pieces, pictures, Orientation::Portrait) == 1)
             break;
     }
     return pieces;

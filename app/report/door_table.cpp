@@ -129,12 +129,12 @@ QString plateReadWords(const DoorEvidence& evidence) {
     return plate.state == PlateState::None ? say("none") : say("illegible");
 }
 
-Pieces doorTable(const Matter& matter, Pictures& pictures) {
-    if (matter.doors.empty())
+Pieces doorTable(const ReportData& data, Pictures& pictures) {
+    if (data.doors.empty())
         return {{heading("Doors") + sentence(say("No door of the register is on this walkdown."))}};
-    const bool by_deck = matter.doors.size() > most_in_one_table;
+    const bool by_deck = data.doors.size() > most_in_one_table;
     Pieces pieces;
-    for (auto door = matter.doors.begin(); door != matter.doors.end();) {
+    for (auto door = data.doors.begin(); door != data.doors.end();) {
         QString html = pieces.empty() ? heading("Doors") : QString();
         const std::string& deck = door->door->deck;
         if (by_deck)
@@ -142,7 +142,7 @@ Pieces doorTable(const Matter& matter, Pictures& pictures) {
                     safe(say("Deck %1").arg(QString::fromStdString(deck))) +
                     QStringLiteral("</h3>");
         QString rows;
-        for (; door != matter.doors.end() && (!by_deck || door->door->deck == deck); ++door)
+        for (; door != data.doors.end() && (!by_deck || door->door->deck == deck); ++door)
             rows += rowHtml(*door, pictures);
         pieces.push_back({html + tableOf(rows)});
     }

@@ -4,12 +4,12 @@
 
 #include "app/report/page/page_printer.h"
 #include "app/report/pictures.h"
-#include "app/report/report_matter.h"
+#include "app/report/report_data.h"
 
 namespace latchround::report {
 
 /// In the order of the walk; of a large vessel a table each time the walk comes to another deck.
-Pieces doorTable(const Matter& matter, Pictures& pictures);
+Pieces doorTable(const ReportData& data, Pictures& pictures);
 
 /// "zone bulkhead 2/3", "stairway (stair 1)".
 QString boundaryPlaceWords(const Boundary& boundary);

@@ -78,8 +78,8 @@ QString notShownSentence(const ActingZone& zone) {
         .arg(zoneNames(zone), listed(boundaries));
 }
 
-int openInZoneBulkheads(const Matter& matter) {
-    return int(std::ranges::count_if(matter.doors, [](const GradedDoor& door) {
+int openInZoneBulkheads(const ReportData& data) {
+    return int(std::ranges::count_if(data.doors, [](const GradedDoor& door) {
         return door.boundary && door.boundary->place == Place::ZoneBulkhead &&
                door.grade.verdict != Verdict::Unsatisfactory &&
                door.grade.verdict != Verdict::Satisfactory &&
@@ -87,20 +87,20 @@ int openInZoneBulkheads(const Matter& matter) {
     }));
 }
 
-int notWalked(const Matter& matter) {
-    const auto& walked = matter.walkdown.plan.doors;
-    const auto& doors = matter.asked.arrangement.doors;
+int notWalked(const ReportData& data) {
+    const auto& walked = data.walkdown.plan.doors;
+    const auto& doors = data.asked.arrangement.doors;
     return int(std::ranges::count_if(doors, [&](const Door& door) {
-        const Boundary* boundary = findBoundary(matter.asked.arrangement, door.boundary);
+        const Boundary* boundary = findBoundary(data.asked.arrangement, door.boundary);
         return boundary && boundary->place == Place::ZoneBulkhead &&
                std::ranges::find(walked, door.number) == walked.end();
     }));
 }
 
-QString doorsNoLongerThere(const Matter& matter) {
+QString doorsNoLongerThere(const ReportData& data) {
     QStringList gone;
-    for (const std::string& number : matter.walkdown.plan.doors)
-        if (!findDoor(matter.asked.arrangement, number))
+    for (const std::string& number : data.walkdown.plan.doors)
+        if (!findDoor(data.asked.arrangement, number))
             gone << QString::fromStdString(number);
     return gone.isEmpty()
                ? QString()
@@ -112,18 +112,17 @@ QString doorsNoLongerThere(const Matter& matter) {
 
 } // namespace
 
-QString walkdownWords(const Matter& matter) {
+QString walkdownWords(const ReportData& data) {
     return say("%1 walkdown begun %2")
-        .arg(ui::purposeWords(matter.walkdown.plan.purpose),
-             dayAndTime(matter.walkdown.begun_by.when));
+        .arg(ui::purposeWords(data.walkdown.plan.purpose), dayAndTime(data.walkdown.begun_by.when));
 }
 
-QString titleHtml(const Matter& matter, const QString& name) {
+QString titleHtml(const ReportData& data, const QString& name) {
     QString html = QStringLiteral("<h1>") + safe(name) +
                    QStringLiteral("</h1><p class=\"under-title\">") +
-                   safe(matter.asked.arrangement.particulars.name) + QStringLiteral(" · ") +
-                   safe(walkdownWords(matter)) + QStringLiteral("</p>");
-    if (isPractice(matter.asked))
+                   safe(data.asked.arrangement.particulars.name) + QStringLiteral(" · ") +
+                   safe(walkdownWords(data)) + QStringLiteral("</p>");
+    if (isPractice(data.asked))
         html += QStringLiteral("<p class=\"practice\">") +
                 safe(practiceMark() + QStringLiteral(": ") +
                      say("the doors of this report are not there.")) +
@@ -131,8 +130,8 @@ QString titleHtml(const Matter& matter, const QString& name) {
     return html;
 }
 
-QString vesselHtml(const Matter& matter) {
-    const Arrangement& arrangement = matter.asked.arrangement;
+QString vesselHtml(const ReportData& data) {
+    const Arrangement& arrangement = data.asked.arrangement;
     const Particulars& vessel = arrangement.particulars;
     NamedRows rows;
     rows.add("Name", safe(vessel.name));
@@ -152,8 +151,8 @@ QString vesselHtml(const Matter& matter) {
     return heading("Vessel") + rows.html();
 }
 
-QString walkdownHtml(const Matter& matter) {
-    const Walkdown& walkdown = matter.walkdown;
+QString walkdownHtml(const ReportData& data) {
+    const Walkdown& walkdown = data.walkdown;
     const WalkdownBegun& plan = walkdown.plan;
     QStringList team;
     for (const std::string& name : plan.team)
@@ -162,20 +161,20 @@ QString walkdownHtml(const Matter& matter) {
     rows.add("Purpose", safe(ui::purposeWords(plan.purpose)));
     rows.add("Scope", safe(plan.scope));
     if (plan.sample)
-        rows.add("What the sample proves", safe(ui::resultSoFarWords(*plan.sample, matter.tally)));
-    if (const Upkeep* only = upkeepOf(matter.asked.catalogue, plan.purpose))
+        rows.add("What the sample proves", safe(ui::resultSoFarWords(*plan.sample, data.tally)));
+    if (const Upkeep* only = upkeepOf(data.asked.catalogue, plan.purpose))
         rows.add("Asked",
                  safe(say("only what this upkeep tries, and whatever was recorded besides: "
                           "%1 (%2)")
                           .arg(QString::fromStdString(only->words),
                                QString::fromStdString(only->cite))));
     rows.add("Walked by", safe(listed(team)));
-    rows.add("Led by", safe(personWords(matter, walkdown.begun_by.person)));
+    rows.add("Led by", safe(personWords(data, walkdown.begun_by.person)));
     rows.add("Begun", safe(shipsTimeAndUtc(walkdown.begun_by.when)));
     rows.add("Ended",
              walkdown.end
                  ? safe(shipsTimeAndUtc(walkdown.end->stamp.when)) + QStringLiteral(", ") +
-                       safe(personWords(matter, walkdown.end->stamp.person))
+                       safe(personWords(data, walkdown.end->stamp.person))
                  : QStringLiteral("<b>") + safe(say("under way")) + QStringLiteral("</b>"));
     if (walkdown.end)
         rows.add("Remark at the end", safeLines(walkdown.end->body.remark));
@@ -192,8 +191,8 @@ QString walkdownHtml(const Matter& matter) {
     return heading("Walkdown") + rows.html();
 }
 
-QString summaryHtml(const Matter& matter, Pictures& pictures) {
-    const Tally& tally = matter.tally;
+QString summaryHtml(const ReportData& data, Pictures& pictures) {
+    const Tally& tally = data.tally;
     QString glyphs;
     QString counts;
     QString names;
@@ -219,28 +218,28 @@ QString summaryHtml(const Matter& matter, Pictures& pictures) {
            QStringLiteral("</p><table class=\"tally\" width=\"100%\" cellspacing=\"0\" "
                           "cellpadding=\"3\"><tr>") +
            glyphs + QStringLiteral("</tr><tr>") + counts + QStringLiteral("</tr><tr>") + names +
-           QStringLiteral("</tr></table>") + doorsNoLongerThere(matter);
+           QStringLiteral("</tr></table>") + doorsNoLongerThere(data);
 }
 
-QString zonesHtml(const Matter& matter) {
+QString zonesHtml(const ReportData& data) {
     QString html = heading("Main vertical zones");
-    for (const ActingZone& zone : matter.zones.failing)
+    for (const ActingZone& zone : data.zones.failing)
         html +=
             QStringLiteral("<p class=\"bad\">") + safe(zoneSentence(zone)) + QStringLiteral("</p>");
-    if (matter.zones.failing.empty())
+    if (data.zones.failing.empty())
         html += QStringLiteral("<p>") +
                 safe(say("No door of this walkdown was found that makes two zones act as one.")) +
                 QStringLiteral("</p>");
-    if (matter.zones.best_repair)
-        html += QStringLiteral("<p>") + safe(repairSentence(*matter.zones.best_repair)) +
+    if (data.zones.best_repair)
+        html += QStringLiteral("<p>") + safe(repairSentence(*data.zones.best_repair)) +
                 QStringLiteral("</p>");
-    for (const ActingZone& zone : matter.zones.not_shown)
+    for (const ActingZone& zone : data.zones.not_shown)
         html += QStringLiteral("<p>") + safe(notShownSentence(zone)) + QStringLiteral("</p>");
     QStringList open;
-    if (const int count = openInZoneBulkheads(matter))
+    if (const int count = openInZoneBulkheads(data))
         open << say("%n door in zone bulkheads not settled yet",
                     "%n doors in zone bulkheads not settled yet", count);
-    if (const int count = notWalked(matter))
+    if (const int count = notWalked(data))
         open << say("%n door in zone bulkheads outside the scope of this walkdown",
                     "%n doors in zone bulkheads outside the scope of this walkdown", count);
     if (!open.isEmpty())

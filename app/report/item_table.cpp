@@ -26,13 +26,13 @@ QString dayOf(const Stamp& stamp) {
     return ui::dateWords(shipsDay(stamp.when));
 }
 
-QString itemRow(const Matter& matter, const Item& item) {
-    const QString due = safe(ui::dueWords(item, matter.today));
-    return QStringLiteral("<tr>") + cell(QString::number(numberOf(matter, item))) +
+QString itemRow(const ReportData& data, const Item& item) {
+    const QString due = safe(ui::dueWords(item, data.today));
+    return QStringLiteral("<tr>") + cell(QString::number(numberOf(data, item))) +
            cell(QStringLiteral("<b>") + safe(item.door) + QStringLiteral("</b>")) +
            cell(wrongHtml(item)) + cell(safe(ui::severityName(item.severity))) +
-           cell(line(safe(ui::stateWords(item.state))) + courseHtml(matter, item)) +
-           cell(ui::isOverdue(item, matter.today)
+           cell(line(safe(ui::stateWords(item.state))) + courseHtml(data, item)) +
+           cell(ui::isOverdue(item, data.today)
                     ? QStringLiteral("<span class=\"bad\">") + due + QStringLiteral("</span>")
                     : due) +
            cell(safe(ui::assignedWords(item))) + QStringLiteral("</tr>");
@@ -47,8 +47,8 @@ QString askedWords(const Item& item) {
                                     : QString::fromStdString(item.requirement);
 }
 
-QString zoneOfItem(const Matter& matter, const Item& item) {
-    const Arrangement& arrangement = matter.asked.arrangement;
+QString zoneOfItem(const ReportData& data, const Item& item) {
+    const Arrangement& arrangement = data.asked.arrangement;
     const Door* door = findDoor(arrangement, item.door);
     const Boundary* boundary = door ? findBoundary(arrangement, door->boundary) : nullptr;
     if (!boundary || boundary->zone_aft.empty())
@@ -59,15 +59,15 @@ QString zoneOfItem(const Matter& matter, const Item& item) {
                : say("zones %1 and %2").arg(aft, QString::fromStdString(boundary->zone_forward));
 }
 
-QString itemPlaceWords(const Matter& matter, const Item& item) {
-    const Arrangement& arrangement = matter.asked.arrangement;
+QString itemPlaceWords(const ReportData& data, const Item& item) {
+    const Arrangement& arrangement = data.asked.arrangement;
     const Door* door = findDoor(arrangement, item.door);
     if (!door)
         return say("no longer in the register");
     QStringList words{say("deck %1").arg(QString::fromStdString(door->deck))};
     if (const Boundary* boundary = findBoundary(arrangement, door->boundary))
         words << boundaryPlaceWords(*boundary);
-    words << zoneOfItem(matter, item);
+    words << zoneOfItem(data, item);
     return words.join(QStringLiteral(", "));
 }
 
@@ -83,10 +83,10 @@ QString wrongHtml(const Item& item) {
     return html + mutedLine(ui::stillOpenWords(item));
 }
 
-QString courseHtml(const Matter& matter, const Item& item) {
+QString courseHtml(const ReportData& data, const Item& item) {
     const auto& found = item.findings.back();
     QString html = mutedLine(
-        say("found %1 by %2").arg(dayOf(found.stamp), personName(matter, found.stamp.person)));
+        say("found %1 by %2").arg(dayOf(found.stamp), personName(data, found.stamp.person)));
     if (!item.rectifications.empty()) {
         const auto& mended = item.rectifications.back();
         html += mutedLine(say("put right %1 by %2: %3")
@@ -98,13 +98,13 @@ QString courseHtml(const Matter& matter, const Item& item) {
     return html;
 }
 
-QString openItemsHtml(const Matter& matter) {
-    const auto open = openItems(matter);
+QString openItemsHtml(const ReportData& data) {
+    const auto open = openItems(data);
     if (open.empty())
         return heading("Open items") + sentence(say("The vessel has no open item."));
     QString rows;
     for (const Item* item : open)
-        rows += itemRow(matter, *item);
+        rows += itemRow(data, *item);
     return heading("Open items") +
            sentence(say("All of the vessel, from this walkdown and from those before it.")) +
            ruledTable({{"No.", 5},

@@ -19,7 +19,7 @@ namespace {
 
 using namespace report;
 
-QString nameOf(const Matter& matter, ReportKind kind) {
+QString nameOf(const ReportData& data, ReportKind kind) {
     switch (kind) {
     case ReportKind::Survey:
         return say("Fire door walkdown report");
@@ -30,23 +30,24 @@ QString nameOf(const Matter& matter, ReportKind kind) {
     case ReportKind::DoorRecord:
         break;
     }
-    return say("Record of door %1").arg(QString::fromStdString(matter.asked.door));
+    return say("Record of door %1").arg(QString::fromStdString(data.asked.door));
 }
 
-PageWords pageWordsOf(const Matter& matter, ReportKind kind, const std::string& facts_sha256) {
-    const WalkdownReport& asked = matter.asked;
+PageWords pageWordsOf(const ReportData& data, ReportKind kind, const std::string& facts_sha256) {
+    const WalkdownReport& asked = data.asked;
     PageWords words;
     words.creator = QString::fromStdString(asked.program);
     words.header_left = QString::fromStdString(asked.arrangement.particulars.name);
-    words.header_right = walkdownWords(matter);
-    words.title = QStringLiteral("%1, %2, %3")
-                      .arg(nameOf(matter, kind), words.header_left, words.header_right);
+    words.header_right = walkdownWords(data);
+    words.title =
+        QStringLiteral("%1, %2, %3").arg(nameOf(data, kind), words.header_left, words.header_right);
     words.subject = ui::reportWords(kind);
-    words.author = asked.person.empty() ? QString() : personName(matter, asked.person);
+    words.author = asked.person.empty() ? QString() : personName(data, asked.person);
     words.keywords = QStringLiteral("facts-sha256:") + QString::fromStdString(facts_sha256);
     words.mark = isPractice(asked) ? practiceMark() : QString();
     words.footer_left = say("Printed %1, %2").arg(shipsTimeAndUtc(asked.printed), words.creator);
-    words.sheet = kind == ReportKind::DeficiencyList ? Sheet::Lying : Sheet::Upright;
+    words.sheet =
+        kind == ReportKind::DeficiencyList ? Orientation::Landscape : Orientation::Portrait;
     return words;
 }
 
@@ -54,33 +55,34 @@ PageWords pageWordsOf(const Matter& matter, ReportKind kind, const std::string& 
 constexpr double graded = 5;
 constexpr double written = 25;
 
-Pieces piecesOf(const Matter& matter, ReportKind kind, Pictures& pictures, const Pace& pace) {
+Pieces piecesOf(const ReportData& data, ReportKind kind, Pictures& pictures,
+                const ProgressRange& pace) {
     switch (kind) {
     case ReportKind::Survey:
-        return surveyPieces(matter, pictures, pace);
+        return surveyPieces(data, pictures, pace);
     case ReportKind::DeficiencyList:
-        return deficiencyListPieces(matter, pictures);
+        return deficiencyListPieces(data, pictures);
     case ReportKind::WorkList:
-        return workListPieces(matter, pictures);
+        return workListPieces(data, pictures);
     case ReportKind::DoorRecord:
         break;
     }
-    return doorRecordPieces(matter, *findDoor(matter.asked.arrangement, matter.asked.door),
-                            pictures, pace);
+    return doorRecordPieces(data, *findDoor(data.asked.arrangement, data.asked.door), pictures,
+                            pace);
 }
 
-Result<QByteArray> documentOf(const Matter& matter, ReportKind kind, Format format,
-                              const std::string& facts_sha256, const Pace& pace) {
+Result<QByteArray> documentOf(const ReportData& data, ReportKind kind, Format format,
+                              const std::string& facts_sha256, const ProgressRange& pace) {
     const bool items = kind == ReportKind::DeficiencyList || kind == ReportKind::WorkList;
     if (format == Format::Pdf) {
-        Pictures pictures(matter.asked.photograph);
-        const Pieces pieces = piecesOf(matter, kind, pictures, pace.part(graded, written));
-        return printed(pieces, pictures, pageWordsOf(matter, kind, facts_sha256),
+        Pictures pictures(data.asked.photograph);
+        const Pieces pieces = piecesOf(data, kind, pictures, pace.part(graded, written));
+        return printed(pieces, pictures, pageWordsOf(data, kind, facts_sha256),
                        pace.part(written, 100));
     }
     if (format == Format::Csv)
-        return QByteArray::fromStdString(items ? itemsCsv(matter) : surveyCsv(matter));
-    return QByteArray::fromStdString(items ? itemsJson(matter) : surveyJson(matter));
+        return QByteArray::fromStdString(items ? itemsCsv(data) : surveyCsv(data));
+    return QByteArray::fromStdString(items ? itemsJson(data) : surveyJson(data));
 }
 
 std::optional<Error> objectionTo(const WalkdownReport& asked, ReportKind kind, Format format) {
@@ -96,23 +98,23 @@ std::optional<Error> objectionTo(const WalkdownReport& asked, ReportKind kind, F
 } // namespace
 
 Result<MadeReport> madeReport(const WalkdownReport& asked, ReportKind kind, Format format,
-                              const Pace& pace) {
+                              const ProgressRange& pace) {
     if (const auto objection = objectionTo(asked, kind, format))
         return tl::unexpected(*objection);
     if (!pace.at(0, 1))
         return tl::unexpected(stoppedAsAsked(place::report()));
-    const auto matter = matterOf(asked);
-    if (!matter)
-        return tl::unexpected(matter.error());
+    const auto data = matterOf(asked);
+    if (!data)
+        return tl::unexpected(data.error());
     ReportMade fact;
-    fact.walkdown = matter->walkdown.id;
+    fact.walkdown = data->walkdown.id;
     fact.report = kind;
     if (kind == ReportKind::DoorRecord)
         fact.of_door = asked.door;
     fact.catalogue_edition = asked.catalogue.edition;
-    fact.covers = coverOf(matter->vessel_basis);
-    fact.facts_sha256 = matter->vessel_sha256;
-    auto document = documentOf(*matter, kind, format, fact.facts_sha256, pace);
+    fact.covers = coverOf(data->vessel_basis);
+    fact.facts_sha256 = data->vessel_sha256;
+    auto document = documentOf(*data, kind, format, fact.facts_sha256, pace);
     if (!document)
         return tl::unexpected(document.error());
     fact.document_sha256 = sha256Hex(std::as_bytes(

@@ -5,7 +5,7 @@
 #include <QByteArray>
 
 #include "app/report/walkdown_report.h"
-#include "core/pace.h"
+#include "core/progress_range.h"
 
 namespace latchround {
 
@@ -25,7 +25,8 @@ struct MadeReport {
 /// the door.
 /// Also where `pace` stops it.
 Result<MadeReport> madeReport(const WalkdownReport& report, ReportKind kind,
-                              Format format = Format::Pdf, const Pace& pace = Pace());
+                              Format format = Format::Pdf,
+                              const ProgressRange& pace = ProgressRange());
 
 /// The newest walkdown that recorded anything about this door, else the newest that had it in its
 /// plan: what a door record is made of. Nothing where there is none.

@@ -93,7 +93,7 @@ std::vector<std::string> doorsOf(const PaperForm& form) {
 
 } // namespace
 
-Result<QByteArray> paperFormPdf(const PaperForm& form, const Pace& pace) {
+Result<QByteArray> paperFormPdf(const PaperForm& form, const ProgressRange& pace) {
     if (!pace.at(0, 1))
         return tl::unexpected(stoppedAsAsked(place::paper_form()));
     const std::vector<std::string> numbers = doorsOf(form);

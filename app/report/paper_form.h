@@ -10,7 +10,7 @@
 
 #include "core/error/error.h"
 #include "core/evidence/fact.h"
-#include "core/pace.h"
+#include "core/progress_range.h"
 #include "core/requirement/catalogue.h"
 #include "core/vessel/arrangement.h"
 
@@ -28,6 +28,6 @@ struct PaperForm {
 
 /// PDF, A4. Needs a QGuiApplication. Complains of a door that the register does not know, and where
 /// `pace` stops it.
-Result<QByteArray> paperFormPdf(const PaperForm& form, const Pace& pace = Pace());
+Result<QByteArray> paperFormPdf(const PaperForm& form, const ProgressRange& pace = ProgressRange());
 
 } // namespace latchround

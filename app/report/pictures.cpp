@@ -158,8 +158,8 @@ void Pictures::begin(const std::string& sha256) {
         });
     small.image = make->get_future().share();
     // Looking is quick and waited for first.
-    m_hands.start([look] { (*look)(); }, 1);
-    m_hands.start([make] { (*make)(); }, 0);
+    m_pool.start([look] { (*look)(); }, 1);
+    m_pool.start([make] { (*make)(); }, 0);
     m_waiting.push_back(sha256);
     m_waiting_bytes += small.bytes;
 }
@@ -173,7 +173,7 @@ void Pictures::keepBelow(std::size_t waiting_bytes) {
     }
 }
 
-void Pictures::prepare(std::span<const Photograph* const> photographs, const Pace& pace) {
+void Pictures::prepare(std::span<const Photograph* const> photographs, const ProgressRange& pace) {
     std::size_t done = 0;
     for (const Photograph* photograph : photographs) {
         if (!pace.at(done++, photographs.size()))

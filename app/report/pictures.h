@@ -18,7 +18,7 @@
 
 #include "core/evidence/fact.h"
 #include "core/grading/verdict.h"
-#include "core/pace.h"
+#include "core/progress_range.h"
 
 namespace latchround::report {
 
@@ -29,7 +29,7 @@ public:
     explicit Pictures(BytesOf bytes_of)
         : m_bytes_of(std::move(bytes_of)) {}
     /// What still waits to be made small is left.
-    ~Pictures() { m_hands.clear(); }
+    ~Pictures() { m_pool.clear(); }
     Pictures(const Pictures&) = delete;
     Pictures& operator=(const Pictures&) = delete;
 
@@ -44,7 +44,8 @@ public:
 
     /// Fetches these photographs. They are made small beside other work, until they are drawn. Not
     /// all of them where `pace` stops it.
-    void prepare(std::span<const Photograph* const> photographs, const Pace& pace = Pace());
+    void prepare(std::span<const Photograph* const> photographs,
+                 const ProgressRange& pace = ProgressRange());
 
     /// An <img> of the photograph, at most so wide and high, or words why there is none.
     QString photograph(const Photograph& photograph, double side_mm = 80);
@@ -71,7 +72,7 @@ private:
     std::map<std::string, Small> m_photographs; ///< by hash
     std::deque<std::string> m_waiting;          ///< hashes of those that wait, oldest first
     std::size_t m_waiting_bytes = 0;
-    QThreadPool m_hands; ///< last: it lets its threads finish before the rest goes
+    QThreadPool m_pool; ///< last: it lets its threads finish before the rest goes
 };
 
 } // namespace latchround::report

@@ -38,11 +38,11 @@ bool restsOnRuns(const RowGrade& row) {
 
 } // namespace
 
-QString stampWords(const Matter& matter, const Stamp& stamp) {
-    return QStringLiteral("%1, %2").arg(personName(matter, stamp.person), dayAndTime(stamp.when));
+QString stampWords(const ReportData& data, const Stamp& stamp) {
+    return QStringLiteral("%1, %2").arg(personName(data, stamp.person), dayAndTime(stamp.when));
 }
 
-QString recordedWords(const Matter& matter, const GradedDoor& door, const RowGrade& row) {
+QString recordedWords(const ReportData& data, const GradedDoor& door, const RowGrade& row) {
     const DoorEvidence& evidence = door.evidence;
     const std::string& id = row.requirement->id;
     Newest newest;
@@ -54,13 +54,13 @@ QString recordedWords(const Matter& matter, const GradedDoor& door, const RowGra
         newest.see(evidence.plate->stamp);
     if (restsOnRuns(row))
         for (const RunRecord* run : completeRuns(evidence, RunKind::Closing))
-            if (const Fact* started = matter.asked.ledger.find(run->id))
+            if (const Fact* started = data.asked.ledger.find(run->id))
                 newest.see(started->stamp);
     if (row.reason.kind == ReasonKind::CouldNotTest) {
         newest.seeIn(evidence.could_not_test, std::string());
         newest.seeIn(evidence.could_not_test, id);
     }
-    return newest.stamp() ? stampWords(matter, *newest.stamp()) : QString();
+    return newest.stamp() ? stampWords(data, *newest.stamp()) : QString();
 }
 
 } // namespace latchround::report

@@ -68,13 +68,13 @@ QString headHtml(bool with_door) {
            QStringLiteral("</tr></thead>");
 }
 
-QString rowsHtml(const Matter& matter, const GradedDoor& door, bool with_door) {
+QString rowsHtml(const ReportData& data, const GradedDoor& door, bool with_door) {
     QString html;
     for (const RunRecord& run : door.evidence.runs) {
-        const Fact* started = matter.asked.ledger.find(run.id);
+        const Fact* started = data.asked.ledger.find(run.id);
         const QString cells[] = {
             safe(dayAndTime(run.started)),
-            started ? safe(personName(matter, started->stamp.person)) : QString(),
+            started ? safe(personName(data, started->stamp.person)) : QString(),
             safe(kindOfRun(run)), safe(degrees(run.heel_deg)), outcomeHtml(run)};
         html += QStringLiteral("<tr>");
         if (with_door)
@@ -95,15 +95,15 @@ QString tableHtml(const QString& rows, bool with_door) {
 
 } // namespace
 
-QString runTableHtml(const Matter& matter, const GradedDoor& door) {
-    return door.evidence.runs.empty() ? QString() : tableHtml(rowsHtml(matter, door, false), false);
+QString runTableHtml(const ReportData& data, const GradedDoor& door) {
+    return door.evidence.runs.empty() ? QString() : tableHtml(rowsHtml(data, door, false), false);
 }
 
-QString otherRunsHtml(const Matter& matter) {
+QString otherRunsHtml(const ReportData& data) {
     QString rows;
-    for (const GradedDoor& door : matter.doors)
+    for (const GradedDoor& door : data.doors)
         if (!hasDetails(door))
-            rows += rowsHtml(matter, door, true);
+            rows += rowsHtml(data, door, true);
     return rows.isEmpty() ? QString()
                           : QStringLiteral("<h2>") + safe(say("Runs of the other doors")) +
                                 QStringLiteral("</h2>") + tableHtml(rows, true);

@@ -2,14 +2,14 @@
 // A run that was stopped, spoiled or never ended shows no time: it is no measurement.
 #pragma once
 
-#include "app/report/report_matter.h"
+#include "app/report/report_data.h"
 
 namespace latchround::report {
 
 /// A table; empty where the door has no runs.
-QString runTableHtml(const Matter& matter, const GradedDoor& door);
+QString runTableHtml(const ReportData& data, const GradedDoor& door);
 
 /// All runs of the doors without a block of their own, by door; empty where there are none.
-QString otherRunsHtml(const Matter& matter);
+QString otherRunsHtml(const ReportData& data);
 
 } // namespace latchround::report

@@ -20,12 +20,12 @@ QString kindOfFact(const Fact& fact) {
     return ui::plainText(factKindWords[fact.body.index()]).replace(QChar('-'), QChar(' '));
 }
 
-QString laterHtml(const Matter& matter, const std::vector<const Fact*>& later) {
+QString laterHtml(const ReportData& data, const std::vector<const Fact*>& later) {
     QString rows;
     for (std::size_t at = 0; at < std::min(later.size(), most_later_facts); ++at) {
         const Fact& fact = *later[at];
-        rows += QStringLiteral("<tr>") + cell(safe(matter.asked.ledger.doorOf(fact))) +
-                cell(safe(kindOfFact(fact))) + cell(safe(stampWords(matter, fact.stamp))) +
+        rows += QStringLiteral("<tr>") + cell(safe(data.asked.ledger.doorOf(fact))) +
+                cell(safe(kindOfFact(fact))) + cell(safe(stampWords(data, fact.stamp))) +
                 QStringLiteral("</tr>");
     }
     QString html = ruledTable({{"Door", 15}, {"Recorded later", 35}, {"By, when", 50}}, rows);
@@ -34,12 +34,12 @@ QString laterHtml(const Matter& matter, const std::vector<const Fact*>& later) {
     return html;
 }
 
-QString signatureHtml(const Matter& matter, const Recorded<WalkdownSigned>& record) {
+QString signatureHtml(const ReportData& data, const Recorded<WalkdownSigned>& record) {
     const WalkdownSigned& body = record.body;
-    const Split split = splitBy(matter.basis, body.covers);
+    const Split split = splitBy(data.basis, body.covers);
     const bool unchanged = factsSha256(split.covered) == body.facts_sha256;
     QString html =
-        QStringLiteral("<p><b>") + safe(personName(matter, record.stamp.person)) +
+        QStringLiteral("<p><b>") + safe(personName(data, record.stamp.person)) +
         QStringLiteral("</b>") +
         safe(say(", %1, signed %2.")
                  .arg(ui::capacityWords(body.capacity), shipsTimeAndUtc(record.stamp.when))) +
@@ -59,7 +59,7 @@ QString signatureHtml(const Matter& matter, const Recorded<WalkdownSigned>& reco
            sentence(say("One fact was recorded after this signature and is not covered by it:",
                         "%n facts were recorded after this signature and are not covered by it:",
                         int(split.later.size()))) +
-           laterHtml(matter, split.later);
+           laterHtml(data, split.later);
 }
 
 QString lineToSign(const char* who) {
@@ -69,11 +69,11 @@ QString lineToSign(const char* who) {
 
 } // namespace
 
-QString signaturesHtml(const Matter& matter) {
+QString signaturesHtml(const ReportData& data) {
     QString html = heading("Signatures");
-    const auto recorded = matter.asked.ledger.signaturesOf(matter.walkdown.id);
+    const auto recorded = data.asked.ledger.signaturesOf(data.walkdown.id);
     for (const auto& record : recorded)
-        html += signatureHtml(matter, record);
+        html += signatureHtml(data, record);
     if (recorded.empty())
         html += sentence(say("Nobody has signed this walkdown in the register."));
     return html + linesToSignHtml();

@@ -2,11 +2,11 @@
 // what was recorded later; and lines for ink.
 #pragma once
 
-#include "app/report/report_matter.h"
+#include "app/report/report_data.h"
 
 namespace latchround::report {
 
-QString signaturesHtml(const Matter& matter);
+QString signaturesHtml(const ReportData& data);
 
 /// Lines for ink alone.
 QString linesToSignHtml();

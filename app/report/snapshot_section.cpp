@@ -16,13 +16,13 @@ QString factsWords(std::size_t count, const std::string& sha256) {
 
 } // namespace
 
-Snapshot snapshotOf(const Matter& matter) {
-    return {factsSha256(matter.basis), matter.basis.size(), matter.vessel_sha256,
-            matter.vessel_basis.size()};
+Snapshot snapshotOf(const ReportData& data) {
+    return {factsSha256(data.basis), data.basis.size(), data.vessel_sha256,
+            data.vessel_basis.size()};
 }
 
-QString snapshotHtml(const Matter& matter, const Snapshot& snapshot) {
-    const WalkdownReport& asked = matter.asked;
+QString snapshotHtml(const ReportData& data, const Snapshot& snapshot) {
+    const WalkdownReport& asked = data.asked;
     NamedRows rows;
     rows.add("Catalogue", safe(asked.catalogue.edition));
     rows.add("Made", safe(asked.person.empty() ? say("%1 by %2")
@@ -30,9 +30,9 @@ QString snapshotHtml(const Matter& matter, const Snapshot& snapshot) {
                                                           QString::fromStdString(asked.program))
                                                : say("%1 by %2, with %3")
                                                      .arg(shipsTimeAndUtc(asked.printed),
-                                                          personWords(matter, asked.person),
+                                                          personWords(data, asked.person),
                                                           QString::fromStdString(asked.program))));
-    rows.add("Walkdown", safe(matter.walkdown.id));
+    rows.add("Walkdown", safe(data.walkdown.id));
     rows.add("Facts of this walkdown",
              factsWords(snapshot.walkdown_facts, snapshot.walkdown_sha256));
     rows.add("Facts of the vessel", factsWords(snapshot.vessel_facts, snapshot.vessel_sha256));

@@ -2,7 +2,7 @@
 // register says: catalogue, moment, person, and the SHA-256 of the facts.
 #pragma once
 
-#include "app/report/report_matter.h"
+#include "app/report/report_data.h"
 
 namespace latchround::report {
 
@@ -14,8 +14,8 @@ struct Snapshot {
     std::string vessel_sha256;
     std::size_t vessel_facts = 0; ///< signatures and reports aside
 };
-Snapshot snapshotOf(const Matter& matter);
+Snapshot snapshotOf(const ReportData& data);
 
-QString snapshotHtml(const Matter& matter, const Snapshot& snapshot);
+QString snapshotHtml(const ReportData& data, const Snapshot& snapshot);
 
 } // namespace latchround::report

@@ -12,20 +12,20 @@
 
 namespace latchround::report {
 
-Pieces surveyPieces(const Matter& matter, Pictures& pictures, const Pace& pace) {
-    Pieces pieces{{titleHtml(matter, say("Fire door walkdown report")) +
-                   summaryHtml(matter, pictures) + zonesHtml(matter)},
-                  {openItemsHtml(matter)},
-                  {vesselHtml(matter) + walkdownHtml(matter)}};
-    for (Piece& table : doorTable(matter, pictures))
+Pieces surveyPieces(const ReportData& data, Pictures& pictures, const ProgressRange& pace) {
+    Pieces pieces{{titleHtml(data, say("Fire door walkdown report")) + summaryHtml(data, pictures) +
+                   zonesHtml(data)},
+                  {openItemsHtml(data)},
+                  {vesselHtml(data) + walkdownHtml(data)}};
+    for (Piece& table : doorTable(data, pictures))
         pieces.push_back(std::move(table));
-    for (Piece& door : doorDetails(matter, pictures, pace))
+    for (Piece& door : doorDetails(data, pictures, pace))
         pieces.push_back(std::move(door));
-    pieces.push_back({otherRunsHtml(matter)});
-    pieces.push_back({cautionsHtml(matter)});
-    pieces.push_back({standingCautionsHtml(matter)});
-    pieces.push_back({signaturesHtml(matter)});
-    pieces.push_back({snapshotHtml(matter, snapshotOf(matter))});
+    pieces.push_back({otherRunsHtml(data)});
+    pieces.push_back({cautionsHtml(data)});
+    pieces.push_back({standingCautionsHtml(data)});
+    pieces.push_back({signaturesHtml(data)});
+    pieces.push_back({snapshotHtml(data, snapshotOf(data))});
     return pieces;
 }
 

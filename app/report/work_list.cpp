@@ -18,27 +18,26 @@ namespace {
 const QString room_to_write =
     QStringLiteral("<p class=\"in-cell\">&nbsp;<br/>&nbsp;<br/>&nbsp;</p>");
 
-QString dueAndInterim(const Matter& matter, const Item& item) {
-    const QString due = safe(ui::dueWords(item, matter.today));
-    QString html =
-        QStringLiteral("<p class=\"in-cell%1\">")
-            .arg(ui::isOverdue(item, matter.today) ? QStringLiteral(" bad") : QString()) +
-        due + QStringLiteral("</p>");
+QString dueAndInterim(const ReportData& data, const Item& item) {
+    const QString due = safe(ui::dueWords(item, data.today));
+    QString html = QStringLiteral("<p class=\"in-cell%1\">")
+                       .arg(ui::isOverdue(item, data.today) ? QStringLiteral(" bad") : QString()) +
+                   due + QStringLiteral("</p>");
     if (!item.interim.empty())
         html += QStringLiteral("<p class=\"in-cell\">") + safe(say("Until then: ")) +
                 safeLines(item.interim) + QStringLiteral("</p>");
     return html;
 }
 
-QString workRow(const Matter& matter, const Item& item, Pictures& pictures) {
+QString workRow(const ReportData& data, const Item& item, Pictures& pictures) {
     const QString cells[] = {pictures.box(16),
-                             QString::number(numberOf(matter, item)),
+                             QString::number(numberOf(data, item)),
                              QStringLiteral("<b>") + safe(item.door) +
                                  QStringLiteral("</b><p class=\"in-cell\">") +
-                                 safe(itemPlaceWords(matter, item)) + QStringLiteral("</p>"),
+                                 safe(itemPlaceWords(data, item)) + QStringLiteral("</p>"),
                              wrongHtml(item) + QStringLiteral("<p class=\"in-cell muted\">") +
                                  safe(ui::severityName(item.severity)) + QStringLiteral("</p>"),
-                             dueAndInterim(matter, item),
+                             dueAndInterim(data, item),
                              room_to_write + QStringLiteral("<p class=\"in-cell muted\">") +
                                  safe(say("by, date:")) + QStringLiteral("</p>")};
     QString html = QStringLiteral("<tr>");
@@ -50,20 +49,20 @@ QString workRow(const Matter& matter, const Item& item, Pictures& pictures) {
 /// Of one person, by zone from aft forward.
 using Work = std::map<std::pair<double, QString>, std::vector<const Item*>>;
 
-std::pair<double, QString> zoneKey(const Matter& matter, const Item& item) {
-    const Arrangement& arrangement = matter.asked.arrangement;
+std::pair<double, QString> zoneKey(const ReportData& data, const Item& item) {
+    const Arrangement& arrangement = data.asked.arrangement;
     const Door* door = findDoor(arrangement, item.door);
     const Boundary* boundary = door ? findBoundary(arrangement, door->boundary) : nullptr;
     const Zone* zone = boundary ? findZone(arrangement, boundary->zone_aft) : nullptr;
-    return {zone ? zone->aft_m : 0, zoneOfItem(matter, item)};
+    return {zone ? zone->aft_m : 0, zoneOfItem(data, item)};
 }
 
-QString workHtml(const Matter& matter, const QString& who, const Work& work, Pictures& pictures) {
+QString workHtml(const ReportData& data, const QString& who, const Work& work, Pictures& pictures) {
     QString html = QStringLiteral("<h2>") + safe(who) + QStringLiteral("</h2>");
     for (const auto& [zone, items] : work) {
         QString rows;
         for (const Item* item : items)
-            rows += workRow(matter, *item, pictures);
+            rows += workRow(data, *item, pictures);
         QString name = zone.second;
         name[0] = name[0].toUpper();
         html += QStringLiteral("<h3>") + safe(name) + QStringLiteral("</h3>") +
@@ -78,14 +77,14 @@ QString workHtml(const Matter& matter, const QString& who, const Work& work, Pic
     return html;
 }
 
-QString waitingHtml(const Matter& matter, const std::vector<const Item*>& open) {
+QString waitingHtml(const ReportData& data, const std::vector<const Item*>& open) {
     QString rows;
     for (const Item* item : open)
         if (item->state != ItemState::Found)
-            rows += QStringLiteral("<tr>") + cell(QString::number(numberOf(matter, *item))) +
+            rows += QStringLiteral("<tr>") + cell(QString::number(numberOf(data, *item))) +
                     cell(QStringLiteral("<b>") + safe(item->door) + QStringLiteral("</b>")) +
                     cell(safe(askedWords(*item))) +
-                    cell(safe(ui::stateWords(item->state)) + courseHtml(matter, *item)) +
+                    cell(safe(ui::stateWords(item->state)) + courseHtml(data, *item)) +
                     QStringLiteral("</tr>");
     if (rows.isEmpty())
         return {};
@@ -96,25 +95,24 @@ QString waitingHtml(const Matter& matter, const std::vector<const Item*>& open) 
 
 } // namespace
 
-Pieces workListPieces(const Matter& matter, Pictures& pictures) {
-    const auto open = openItems(matter);
+Pieces workListPieces(const ReportData& data, Pictures& pictures) {
+    const auto open = openItems(data);
     std::map<QString, Work> by_person;
     for (const Item* item : open)
         if (item->state == ItemState::Found)
-            by_person[QString::fromStdString(item->assigned).simplified()][zoneKey(matter, *item)]
+            by_person[QString::fromStdString(item->assigned).simplified()][zoneKey(data, *item)]
                 .push_back(item);
-    const QString title = titleHtml(matter, say("Work list"));
+    const QString title = titleHtml(data, say("Work list"));
     Pieces pieces{
         {by_person.empty() ? title + sentence(say("There is nothing to put right.")) : title}};
     for (const auto& [person, work] : by_person)
         if (!person.isEmpty())
-            pieces.push_back({workHtml(matter, say("For %1").arg(person), work, pictures)});
+            pieces.push_back({workHtml(data, say("For %1").arg(person), work, pictures)});
     if (const auto nobody = by_person.find(QString()); nobody != by_person.end())
-        pieces.push_back(
-            {workHtml(matter, say("Assigned to nobody yet"), nobody->second, pictures)});
-    pieces.push_back({waitingHtml(matter, open)});
-    pieces.push_back({deferenceHtml(matter.asked.catalogue)});
-    pieces.push_back({snapshotHtml(matter, snapshotOf(matter)), true});
+        pieces.push_back({workHtml(data, say("Assigned to nobody yet"), nobody->second, pictures)});
+    pieces.push_back({waitingHtml(data, open)});
+    pieces.push_back({deferenceHtml(data.asked.catalogue)});
+    pieces.push_back({snapshotHtml(data, snapshotOf(data)), true});
     return pieces;
 }
 

@@ -48,8 +48,8 @@ tl::unexpected<Errors> stopped(const QString& where) {
 /// A new register at `path`. Made beside its place first, so that what is cut short leaves no half
 /// vessel behind.
 Checked<QString> madeAt(const QString& path, const Arrangement& arrangement,
-                        std::span<const Fact> history, Moment now, const Pace& pace) {
-    if (const Done alone = refuseStrayLogs(path); !alone)
+                        std::span<const Fact> history, Moment now, const ProgressRange& pace) {
+    if (const Result<> alone = refuseStrayLogs(path); !alone)
         return tl::unexpected(Errors{alone.error()});
     const QString beside = path + QStringLiteral(".making");
     const auto clear = [&beside] {
@@ -57,7 +57,7 @@ Checked<QString> madeAt(const QString& path, const Arrangement& arrangement,
             QFile::remove(beside + QLatin1String(ending));
     };
     clear();
-    const auto made = [&]() -> Done {
+    const auto made = [&]() -> Result<> {
         auto opened = SqliteRegister::open(beside);
         if (!opened)
             return tl::unexpected(opened.error());
@@ -100,10 +100,10 @@ Checked<QString> placeSampleVessel(const QString& sample, Moment now) {
     const auto facts = factsFromJsonLines(*history, (sample + "/history.jsonl").toStdString());
     if (!facts)
         return tl::unexpected(facts.error());
-    return madeAt(path, *arrangement, *facts, now, Pace());
+    return madeAt(path, *arrangement, *facts, now, ProgressRange());
 }
 
-Checked<QString> takeInVessel(const QString& csv_path, Moment now, const Pace& pace) {
+Checked<QString> takeInVessel(const QString& csv_path, Moment now, const ProgressRange& pace) {
     constexpr double read = 40; // of the time that all of it takes, in hundredths
     if (!pace.at(0, 1))
         return stopped(csv_path);
@@ -111,7 +111,7 @@ Checked<QString> takeInVessel(const QString& csv_path, Moment now, const Pace& p
     if (!arrangement)
         return tl::unexpected(arrangement.error());
     const QString path = registerPathFor(QString::fromStdString(arrangement->particulars.name));
-    const Pace rest = pace.part(read, 100);
+    const ProgressRange rest = pace.part(read, 100);
     if (!rest.at(0, 1))
         return stopped(csv_path);
     if (!QFileInfo::exists(path))
@@ -121,7 +121,7 @@ Checked<QString> takeInVessel(const QString& csv_path, Moment now, const Pace& p
         return tl::unexpected(Errors{opened.error()});
     if (!rest.at(1, 1))
         return stopped(csv_path);
-    if (const Done adopted = (*opened)->adopt(*arrangement, now); !adopted)
+    if (const Result<> adopted = (*opened)->adopt(*arrangement, now); !adopted)
         return tl::unexpected(Errors{adopted.error()});
     return path;
 }

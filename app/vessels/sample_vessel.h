@@ -7,7 +7,7 @@
 
 #include "core/error/error.h"
 #include "core/evidence/fact.h"
-#include "core/pace.h"
+#include "core/progress_range.h"
 
 namespace latchround {
 
@@ -20,6 +20,7 @@ Checked<QString> placeSampleVessel(const QString& sample, Moment now);
 
 /// Takes in a register CSV as a new vessel, or as a new issue of a vessel that is there; answers
 /// where it lies. After an error, or where `pace` stopped it, no vessel is new and none changed.
-Checked<QString> takeInVessel(const QString& csv_path, Moment now, const Pace& pace = Pace());
+Checked<QString> takeInVessel(const QString& csv_path, Moment now,
+                              const ProgressRange& pace = ProgressRange());
 
 } // namespace latchround

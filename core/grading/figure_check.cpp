@@ -46,7 +46,7 @@ struct Measured {
 };
 
 std::optional<Reading> readingOf(const Requirement& row, const Door& door, const RunRecord& run,
-                                 const Thumb& thumb) {
+                                 const ReactionModel& thumb) {
     switch (row.source) {
     case Source::ClosingTime:
         return closingTime(run, door.kind, thumb);
@@ -68,7 +68,7 @@ Measured measure(const Requirement& row, const Door& door, const DoorEvidence& e
     for (const RunRecord* run : completeRuns(evidence, RunKind::Closing)) {
         if ((std::abs(run->heel_deg) <= upright_within_deg) != upright)
             continue;
-        const Thumb thumb = Thumb::of(run->drill.get());
+        const ReactionModel thumb = ReactionModel::of(run->drill.get());
         const auto reading = readingOf(row, door, *run, thumb);
         if (!reading)
             continue;
@@ -82,7 +82,7 @@ Measured measure(const Requirement& row, const Door& door, const DoorEvidence& e
 }
 
 RowCheck band(const Requirement& row, const Measured& measured, const DecisionLimits& limits) {
-    const Together all = together(measured.readings);
+    const PooledReading all = pooled(measured.readings);
     if (!all.agree) {
         const Reading worst =
             *std::ranges::min_element(measured.readings, {}, [&](const Reading& reading) {

@@ -32,7 +32,7 @@ void applyCouldNotTest(RowCheck& check, const Requirement& row, const DoorEviden
 struct Asking {
     const Particulars& vessel;
     const Door& door;
-    Stand stand;
+    DoorLocation location;
     const DoorClass& fire_class;
     const Upkeep* only;
 };
@@ -43,9 +43,9 @@ bool tries(const Upkeep& upkeep, const std::string& id) {
 
 RowGrade gradeRow(const Requirement& base, const Asking& asking, const DoorEvidence& evidence) {
     RowGrade grade;
-    const Requirement& row = inForce(base, asking.vessel, asking.door, asking.stand);
+    const Requirement& row = inForce(base, asking.vessel, asking.door, asking.location);
     grade.requirement = &row;
-    const Asked asked = howAsked(row, asking.vessel, asking.door, asking.stand);
+    const Asked asked = howAsked(row, asking.vessel, asking.door, asking.location);
     if (asked == Asked::No) {
         grade.verdict = grade.underlying = Verdict::NotApplicable;
         grade.reason.kind = ReasonKind::NotAsked;
@@ -83,7 +83,7 @@ DoorGrade grade(const Particulars& vessel, const Door& door, const Boundary* bou
     result.verdict = Verdict::NotApplicable;
     result.rows.reserve(catalogue.rows.size());
     result.asked_class = doorClassAsked(vessel, boundary, catalogue.divisions);
-    const Asking asking{vessel, door, Stand(boundary), result.asked_class, only};
+    const Asking asking{vessel, door, DoorLocation(boundary), result.asked_class, only};
     for (const Requirement& row : catalogue.rows) {
         result.rows.push_back(gradeRow(row, asking, evidence));
         const RowGrade& graded = result.rows.back();

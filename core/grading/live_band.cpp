@@ -14,7 +14,7 @@ bool speaksOf(const Requirement& row, MarkKind since) {
 }
 
 /// U of a time from this mark to the one that follows, near 0 s: clock rate adds nothing to see.
-double expandedEdge(MarkKind since, const Thumb& thumb) {
+double expandedEdge(MarkKind since, const ReactionModel& thumb) {
     const MarkKind until = since == MarkKind::AlarmOn ? MarkKind::LeafMoves : MarkKind::Shut;
     return expanded(timed(Interval{}, since, until, thumb));
 }
@@ -22,13 +22,13 @@ double expandedEdge(MarkKind since, const Thumb& thumb) {
 } // namespace
 
 std::optional<LiveBand> liveBand(const Catalogue& catalogue, const Particulars& vessel,
-                                 const Door& door, Stand stand, MarkKind since,
-                                 const Thumb& thumb) {
+                                 const Door& door, DoorLocation location, MarkKind since,
+                                 const ReactionModel& thumb) {
     for (const Requirement& base : catalogue.rows) {
         if (!speaksOf(base, since))
             continue;
-        const Requirement& row = inForce(base, vessel, door, stand);
-        const Asked asked = howAsked(row, vessel, door, stand);
+        const Requirement& row = inForce(base, vessel, door, location);
+        const Asked asked = howAsked(row, vessel, door, location);
         if (asked == Asked::No)
             continue;
         LiveBand band{&row, row.low, row.high, expandedEdge(since, thumb),

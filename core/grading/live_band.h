@@ -5,7 +5,7 @@
 #include <optional>
 
 #include "core/evidence/fact_words.h"
-#include "core/measure/thumb.h"
+#include "core/measure/reaction_model.h"
 #include "core/requirement/applicability.h"
 #include "core/requirement/catalogue.h"
 
@@ -22,7 +22,7 @@ struct LiveBand {
 /// Limits on the time since `since` until the leaf moves (alarm on) or is home (leaf moves). A rate
 /// becomes times by the clear opening. Nothing where no row asks for that interval of this door.
 std::optional<LiveBand> liveBand(const Catalogue& catalogue, const Particulars& vessel,
-                                 const Door& door, Stand stand, MarkKind since,
-                                 const Thumb& thumb = {});
+                                 const Door& door, DoorLocation location, MarkKind since,
+                                 const ReactionModel& thumb = {});
 
 } // namespace latchround

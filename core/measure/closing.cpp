@@ -57,25 +57,27 @@ Reading meanReading(const std::vector<Reading>& readings, double mean) {
 }
 
 std::optional<Reading> timedBetween(const RunRecord& run, MarkKind from, MarkKind to,
-                                    const Thumb& thumb) {
+                                    const ReactionModel& thumb) {
     const auto interval = intervalBetween(run, from, to);
     return interval ? std::optional(timed(*interval, from, to, thumb)) : std::nullopt;
 }
 
 } // namespace
 
-std::optional<Reading> closingTime(const RunRecord& run, DoorKind kind, const Thumb& thumb) {
+std::optional<Reading> closingTime(const RunRecord& run, DoorKind kind,
+                                   const ReactionModel& thumb) {
     return timedBetween(run, MarkKind::LeafMoves, homeMark(kind), thumb);
 }
 
-std::optional<Reading> closingRate(const RunRecord& run, const Door& door, const Thumb& thumb) {
+std::optional<Reading> closingRate(const RunRecord& run, const Door& door,
+                                   const ReactionModel& thumb) {
     const auto time = closingTime(run, door.kind, thumb);
     if (!time || !(door.opening_m > 0))
         return std::nullopt;
     return rateOf(openingOf(door), *time);
 }
 
-std::vector<Reading> halfRates(const RunRecord& run, const Door& door, const Thumb& thumb) {
+std::vector<Reading> halfRates(const RunRecord& run, const Door& door, const ReactionModel& thumb) {
     std::vector<Reading> halves;
     const auto first = timedBetween(run, MarkKind::LeafMoves, MarkKind::HalfWay, thumb);
     const auto second = timedBetween(run, MarkKind::HalfWay, homeMark(door.kind), thumb);
@@ -91,16 +93,17 @@ std::vector<Reading> halfRates(const RunRecord& run, const Door& door, const Thu
     return halves;
 }
 
-std::optional<Reading> alarmLead(const RunRecord& run, const Thumb& thumb) {
+std::optional<Reading> alarmLead(const RunRecord& run, const ReactionModel& thumb) {
     return timedBetween(run, MarkKind::AlarmOn, MarkKind::LeafMoves, thumb);
 }
 
-std::optional<Reading> alarmAfterShut(const RunRecord& run, DoorKind kind, const Thumb& thumb) {
+std::optional<Reading> alarmAfterShut(const RunRecord& run, DoorKind kind,
+                                      const ReactionModel& thumb) {
     return timedBetween(run, homeMark(kind), MarkKind::AlarmOff, thumb);
 }
 
-Together together(const std::vector<Reading>& readings) {
-    Together result;
+PooledReading pooled(const std::vector<Reading>& readings) {
+    PooledReading result;
     result.count = static_cast<int>(readings.size());
     if (readings.empty())
         return result;

@@ -6,36 +6,38 @@
 #include <vector>
 
 #include "core/evidence/door_evidence.h"
+#include "core/measure/reaction_model.h"
 #include "core/measure/reading.h"
-#include "core/measure/thumb.h"
 #include "core/vessel/door.h"
 
 namespace latchround {
 
 /// First movement to shut, seconds; on a double leaf to the second leaf home.
-std::optional<Reading> closingTime(const RunRecord& run, DoorKind kind, const Thumb& thumb);
+std::optional<Reading> closingTime(const RunRecord& run, DoorKind kind, const ReactionModel& thumb);
 
 /// Clear opening divided by closing time, m/s. Standard uncertainty of the opening 5 mm (common
 /// practice, no source). Nothing where the opening is unknown (not above 0).
-std::optional<Reading> closingRate(const RunRecord& run, const Door& door, const Thumb& thumb);
+std::optional<Reading> closingRate(const RunRecord& run, const Door& door,
+                                   const ReactionModel& thumb);
 
 /// Rates of the first and the second half of the opening, where the half-way mark was taken.
-std::vector<Reading> halfRates(const RunRecord& run, const Door& door, const Thumb& thumb);
+std::vector<Reading> halfRates(const RunRecord& run, const Door& door, const ReactionModel& thumb);
 
 /// Alarm on to first movement, seconds.
-std::optional<Reading> alarmLead(const RunRecord& run, const Thumb& thumb);
+std::optional<Reading> alarmLead(const RunRecord& run, const ReactionModel& thumb);
 
 /// Shut to alarm off, seconds; negative where the alarm stopped before the door was shut.
-std::optional<Reading> alarmAfterShut(const RunRecord& run, DoorKind kind, const Thumb& thumb);
+std::optional<Reading> alarmAfterShut(const RunRecord& run, DoorKind kind,
+                                      const ReactionModel& thumb);
 
 /// Several readings of the same thing as one. Of the mean, what differs from run to run falls with
 /// the square root of their number; the rest does not. They agree when no two lie further apart
 /// than sqrt 2 times one reading's random uncertainty at the coverage of k = 2.
-struct Together {
+struct PooledReading {
     Reading mean;
     int count = 0;
     bool agree = true;
 };
-Together together(const std::vector<Reading>& readings);
+PooledReading pooled(const std::vector<Reading>& readings);
 
 } // namespace latchround

@@ -89,11 +89,11 @@ Cue cueOf(MarkKind kind) {
     }
 }
 
-Reading timed(const Interval& interval, MarkKind from, MarkKind to, const Thumb& thumb) {
+Reading timed(const Interval& interval, MarkKind from, MarkKind to, const ReactionModel& thumb) {
     const Cue start = cueOf(from);
     const Cue end = cueOf(to);
-    const Thumb published; // a drill speaks of the tablet's key, not of another watch
-    const Thumb& hand = interval.clock == IntervalClock::TypedIn ? published : thumb;
+    const ReactionModel published; // a drill speaks of the tablet's key, not of another watch
+    const ReactionModel& hand = interval.clock == IntervalClock::TypedIn ? published : thumb;
     Reading reading{interval.seconds + hand.correction(start, end), hand.budget(start, end)};
     reading.budget.push_back(
         {Influence::Resolution, rectangular(interval.step_s / 2), 1, known_exactly, true});

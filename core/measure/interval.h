@@ -6,8 +6,8 @@
 #include <vector>
 
 #include "core/evidence/door_evidence.h"
+#include "core/measure/reaction_model.h"
 #include "core/measure/reading.h"
-#include "core/measure/thumb.h"
 
 namespace latchround {
 
@@ -41,6 +41,6 @@ inline constexpr double clock_rate_tolerance = 2e-4;
 /// The interval between these events as a reading: corrected by the person's own bias where it is
 /// known, with spread, bias, resolution and clock rate. A typed-in time comes from another watch:
 /// it keeps the published figures, and counts by the last digit that was typed.
-Reading timed(const Interval& interval, MarkKind from, MarkKind to, const Thumb& thumb);
+Reading timed(const Interval& interval, MarkKind from, MarkKind to, const ReactionModel& thumb);
 
 } // namespace latchround

@@ -27,14 +27,14 @@ struct Look {
 
     /// Rows in force that are asked of this door and show that the upkeep was done.
     std::vector<const Requirement*> shownBy(const Upkeep& upkeep, const Door& door) const {
-        const Stand stand(findBoundary(arrangement, door.boundary));
+        const DoorLocation location(findBoundary(arrangement, door.boundary));
         std::vector<const Requirement*> rows;
         for (const std::string& id : upkeep.shown_by.empty() ? upkeep.covers : upkeep.shown_by) {
             const Requirement* base = findRequirement(catalogue, id);
             if (!base)
                 continue;
-            const Requirement& row = inForce(*base, arrangement.particulars, door, stand);
-            if (howAsked(row, arrangement.particulars, door, stand) != Asked::No)
+            const Requirement& row = inForce(*base, arrangement.particulars, door, location);
+            if (howAsked(row, arrangement.particulars, door, location) != Asked::No)
                 rows.push_back(&row);
         }
         return rows;
@@ -54,8 +54,8 @@ DueItem ofDoors(const Upkeep& upkeep, const Look& look, CalendarDate today) {
     item.upkeep = &upkeep;
     bool never = false;
     for (const Door& door : look.arrangement.doors) {
-        const Stand stand(findBoundary(look.arrangement, door.boundary));
-        if (!meetsOneOf(upkeep.any_of, door, stand))
+        const DoorLocation location(findBoundary(look.arrangement, door.boundary));
+        if (!meetsOneOf(upkeep.any_of, door, location))
             continue;
         ++item.doors;
         const auto last = look.lastDone(upkeep, door);

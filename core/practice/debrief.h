@@ -9,7 +9,7 @@
 
 #include "core/evidence/ledger.h"
 #include "core/grading/graded_walkdown.h"
-#include "core/measure/thumb.h"
+#include "core/measure/reaction_model.h"
 #include "core/practice/exercise.h"
 #include "core/practice/stage.h"
 

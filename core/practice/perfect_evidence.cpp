@@ -103,11 +103,11 @@ DoorEvidence perfectEvidence(const DoorTruth& truth, const Particulars& vessel, 
                              const Boundary* boundary, const Catalogue& catalogue) {
     DoorEvidence evidence;
     evidence.door = door.number;
-    const Stand stand(boundary);
+    const DoorLocation location(boundary);
     const std::vector<Seen> seen = seenOf(truth);
     for (const Requirement& base : catalogue.rows) {
-        const Requirement& row = inForce(base, vessel, door, stand);
-        if (howAsked(row, vessel, door, stand) == Asked::No)
+        const Requirement& row = inForce(base, vessel, door, location);
+        if (howAsked(row, vessel, door, location) == Asked::No)
             continue;
         if (row.check == CheckKind::Seen || row.check == CheckKind::SeenBothSides)
             answer(evidence, seen, row);

@@ -48,7 +48,7 @@ PhraseCode<0> said(DoorKind kind) {
 
 /// Outcome of one condition. Phrases are made only where somebody asks why.
 struct Fit {
-    bool speak = false;
+    bool wants_reason = false;
     bool holds = true;
     bool date_unknown = false;
     std::vector<Phrase> held{}; ///< what held
@@ -57,9 +57,9 @@ struct Fit {
     /// `yes` and `no` make a phrase when called, as a code does.
     template <class Yes, class No>
     void need(bool met, const Yes& yes, const No& no) {
-        if (speak && met)
+        if (wants_reason && met)
             held.push_back(yes());
-        if (speak && holds && !met)
+        if (wants_reason && holds && !met)
             failed = no();
         holds = holds && met;
     }
@@ -75,9 +75,10 @@ bool holdsOneOf(const std::vector<T>& wanted, T actual) {
     return wanted.empty() || std::ranges::find(wanted, actual) != wanted.end();
 }
 
-Fit fit(const DoorCondition& condition, const Door& door, Stand stand, bool speak) {
-    const Place place = stand.place;
-    Fit result{speak};
+Fit fit(const DoorCondition& condition, const Door& door, DoorLocation location,
+        bool wants_reason) {
+    const Place place = location.place;
+    Fit result{wants_reason};
     if (condition.listed)
         result.need(*condition.listed == isListed(door, place),
                     *condition.listed ? said(place) : applies::not_listed,
@@ -117,9 +118,9 @@ Fit fit(const DoorCondition& condition, const Door& door, Stand stand, bool spea
     result.need(condition.faces_embarkation, door.faces_embarkation, applies::faces_embarkation,
                 applies::faces_no_embarkation);
     if (condition.division)
-        result.need(*condition.division == stand.division,
-                    stand.division == Division::Deck ? applies::deck : applies::bulkhead,
-                    stand.division == Division::Deck ? applies::in_deck : applies::not_in_deck);
+        result.need(*condition.division == location.division,
+                    location.division == Division::Deck ? applies::deck : applies::bulkhead,
+                    location.division == Division::Deck ? applies::in_deck : applies::not_in_deck);
     if (!condition.normally.empty()) {
         const PhraseCode<0> kept = door.normally == NormalPosition::Open ? applies::normally_open
                                    : door.normally == NormalPosition::Closed
@@ -143,10 +144,11 @@ Fit fit(const DoorCondition& condition, const Door& door, Stand stand, bool spea
 
 } // namespace
 
-bool meetsOneOf(const std::vector<DoorCondition>& conditions, const Door& door, Stand stand) {
+bool meetsOneOf(const std::vector<DoorCondition>& conditions, const Door& door,
+                DoorLocation location) {
     return conditions.empty() ||
            std::ranges::any_of(conditions, [&](const DoorCondition& condition) {
-               return fit(condition, door, stand, false).holds;
+               return fit(condition, door, location, false).holds;
            });
 }
 
@@ -160,16 +162,17 @@ bool isListed(const Door& door, Place place) {
 namespace {
 
 /// The first alternative that holds; else the first of all. An exemption undoes it.
-Fit bestFit(const Requirement& requirement, const Door& door, Stand stand, bool speak) {
-    Fit best{speak};
+Fit bestFit(const Requirement& requirement, const Door& door, DoorLocation location,
+            bool wants_reason) {
+    Fit best{wants_reason};
     if (!requirement.any_of.empty()) {
-        best = fit(requirement.any_of.front(), door, stand, speak);
+        best = fit(requirement.any_of.front(), door, location, wants_reason);
         for (std::size_t i = 1; !best.holds && i < requirement.any_of.size(); ++i)
-            if (Fit found = fit(requirement.any_of[i], door, stand, speak); found.holds)
+            if (Fit found = fit(requirement.any_of[i], door, location, wants_reason); found.holds)
                 best = std::move(found);
     }
     for (const DoorCondition& exempt : requirement.none_of)
-        if (const Fit found = fit(exempt, door, stand, speak); best.holds && found.holds)
+        if (const Fit found = fit(exempt, door, location, wants_reason); best.holds && found.holds)
             best.need(
                 false, [] { return Phrase(); },
                 [&] { return applies::exempt(joined(phrase::with_commas, found.held)); });
@@ -192,9 +195,9 @@ bool advisesFlag(const Requirement& requirement, const Particulars& vessel) {
 } // namespace
 
 const Requirement& inForce(const Requirement& requirement, const Particulars& vessel,
-                           const Door& door, Stand stand) {
+                           const Door& door, DoorLocation location) {
     for (const Requirement& variant : requirement.variants)
-        if (bindsFlag(variant, vessel) && bestFit(variant, door, stand, false).holds)
+        if (bindsFlag(variant, vessel) && bestFit(variant, door, location, false).holds)
             return variant;
     return requirement;
 }
@@ -204,11 +207,11 @@ bool speaksTo(const Requirement& requirement, const Particulars& vessel) {
 }
 
 Asked howAsked(const Requirement& requirement, const Particulars& vessel, const Door& door,
-               Stand stand) {
+               DoorLocation location) {
     const bool binds = bindsFlag(requirement, vessel);
     if (!binds && !advisesFlag(requirement, vessel))
         return Asked::No;
-    const Fit best = bestFit(requirement, door, stand, false);
+    const Fit best = bestFit(requirement, door, location, false);
     if (!best.holds)
         return Asked::No;
     return binds && bindsAge(requirement, vessel) && !best.date_unknown ? Asked::Yes
@@ -216,11 +219,11 @@ Asked howAsked(const Requirement& requirement, const Particulars& vessel, const 
 }
 
 Phrase askedBecause(const Requirement& requirement, const Particulars& vessel, const Door& door,
-                    Stand stand) {
+                    DoorLocation location) {
     const bool binds = bindsFlag(requirement, vessel);
     if (!binds && !advisesFlag(requirement, vessel))
         return applies::text_of_other_ships(requirement.issuer);
-    const Fit best = bestFit(requirement, door, stand, true);
+    const Fit best = bestFit(requirement, door, location, true);
     if (!best.holds)
         return best.failed;
     const Phrase held =

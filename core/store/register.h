@@ -17,7 +17,7 @@
 namespace latchround {
 
 /// Done, or why not.
-using Done = Result<std::monostate>;
+using Result<> = Result<std::monostate>;
 
 class Register {
 public:
@@ -31,7 +31,7 @@ public:
 
     /// Takes a new issue of the arrangement; earlier issues stay on record. Refuses one that drops
     /// a door about which facts are recorded.
-    virtual Done adopt(const Arrangement& arrangement, Moment when) = 0;
+    virtual Result<> adopt(const Arrangement& arrangement, Moment when) = 0;
 
     /// All facts in the order of their ids.
     virtual Result<std::vector<Fact>> facts() const = 0;
@@ -39,7 +39,7 @@ public:
     /// Adds facts, all in one transaction or none, in any order. A fact that is already there, byte
     /// for byte, is left as it is; another with the same id is refused; so is what refers to a fact
     /// or a door that is not there, and what may not be recorded now (core/evidence/admission.h).
-    virtual Done record(std::span<const Fact> facts) = 0;
+    virtual Result<> record(std::span<const Fact> facts) = 0;
 
     /// What stood in the way where record(), recordPhotograph() or adopt() complained last. Busy:
     /// somebody else was writing just then, and the same may be saved a moment later. Refused: it
@@ -49,13 +49,13 @@ public:
 
     /// Adds a Photograph fact together with its bytes, in one transaction. The hash must be that of
     /// the bytes.
-    virtual Done recordPhotograph(const Fact& photograph, std::span<const std::byte> bytes) = 0;
+    virtual Result<> recordPhotograph(const Fact& photograph, std::span<const std::byte> bytes) = 0;
 
     /// The bytes of a photograph by their SHA-256 (hex); complains where they are not here.
     virtual Result<std::vector<std::byte>> photograph(std::string_view sha256) const = 0;
 
     /// After a fault: closes and opens the register again, so that the next record() starts clean.
-    virtual Done reopen() = 0;
+    virtual Result<> reopen() = 0;
 
     /// Who else writes in this register: then record() and adopt() are refused, and facts() brings
     /// what the other adds. Empty: nobody.

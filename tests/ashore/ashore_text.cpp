@@ -14,14 +14,14 @@ std::unique_ptr<PostgresConnection> connected(const DatabaseUrl& url) {
     auto connection = PostgresConnection::connect(url);
     if (!connection)
         throw std::runtime_error(ui::inOneLine(connection.error()));
-    const Done done = (*connection)->script("SET search_path TO latchround");
+    const Result<> done = (*connection)->script("SET search_path TO latchround");
     EXPECT_TRUE(done);
     return std::move(*connection);
 }
 
 std::vector<std::string> rowsOf(PostgresConnection& ashore, const std::string& sql) {
     std::vector<std::string> rows;
-    const Done done = ashore.each(sql, {}, [&](const QSqlQuery& row) {
+    const Result<> done = ashore.each(sql, {}, [&](const QSqlQuery& row) {
         std::string text;
         for (int i = 0; i < row.record().count(); ++i)
             text += (i > 0 ? "\t" : "") + row.value(i).toString().toStdString();
@@ -49,7 +49,7 @@ FromAshore vesselFrom(PostgresConnection& ashore, const std::string& number) {
     auto mirror = VesselMirror::make();
     EXPECT_TRUE(mirror);
     EXPECT_TRUE(mirror->begin());
-    const Done done = loadVessel(ashore, number, *mirror);
+    const Result<> done = loadVessel(ashore, number, *mirror);
     EXPECT_TRUE(done) << ui::inOneLine(done.error());
     return {mirror->arrangement().value(), mirror->ledger().value()};
 }

@@ -192,14 +192,14 @@ TEST_F(Collect, WhatIsAshoreCanNeitherBeChangedNorDeleted) {
         for (const std::string& change :
              {"UPDATE " + table + " SET vessel = 'x'", "DELETE FROM " + table,
               "TRUNCATE " + table + " CASCADE"}) {
-            const Done done = ashore->script(change);
+            const Result<> done = ashore->script(change);
             ASSERT_FALSE(done) << change;
             EXPECT_TRUE(errors::database_said.isOf(done.error().what)) << change;
             EXPECT_THAT(ui::phraseWords(done.error().what).toStdString(),
                         HasSubstr("never changed or deleted"))
                 << change;
         }
-    const Done other = ashore->script(
+    const Result<> other = ashore->script(
         "INSERT INTO fact (vessel, id, kind, utc_ms, ship_offset_minutes, person, device)"
         " VALUES ('v', 'f', 'note', 0, 0, 'f', 'd');"
         "INSERT INTO person_joined (vessel, fact, name, role) VALUES ('v', 'f', '', '')");

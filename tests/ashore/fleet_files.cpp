@@ -44,9 +44,9 @@ Tablet sampleVessel(const std::string& name) {
     const std::string csv = bytesOf(folder + "/register.csv", 1 << 24).value();
     const std::string history = bytesOf(folder + "/history.jsonl", 1 << 28).value();
     Tablet tablet;
-    const Done done = tablet.file().takeIn(arrangementFromCsv(csv, "register.csv").value(),
-                                           factsFromJsonLines(history, "history.jsonl").value(),
-                                           {1'000'000'000'000, 0});
+    const Result<> done = tablet.file().takeIn(arrangementFromCsv(csv, "register.csv").value(),
+                                               factsFromJsonLines(history, "history.jsonl").value(),
+                                               {1'000'000'000'000, 0});
     EXPECT_TRUE(done) << ui::inOneLine(done.error());
     return tablet;
 }

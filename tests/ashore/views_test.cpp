@@ -106,7 +106,7 @@ TEST_F(Views, TheLineOfADoorIsTheCoresLineThroughTheSamePoints) {
         const Door& door = *findDoor(arrangement, door_number);
         const Requirement& timed =
             inForce(*findRequirement(shipped(), requirement), arrangement.particulars, door,
-                    Stand(findBoundary(arrangement, door.boundary)));
+                    DoorLocation(findBoundary(arrangement, door.boundary)));
         const Outlook outlook =
             outlookOf(timedDays(ledger, ledger.walkdowns(), door, timed), timed.low, timed.high,
                       {std::chrono::year(2026), std::chrono::November, std::chrono::day(1)});

@@ -60,7 +60,7 @@ std::unique_ptr<SqliteRegister> registerWithRun(const QString& file) {
     const std::vector<Fact> start{
         factOf(0, PersonJoined{"A. Ahn", "surveyor"}), factOf(1, WalkdownBegun{}),
         factOf(2, RunStarted{idOf(1), "5-32", RunKind::Closing, Release::Remote, 0})};
-    Done done = (*opened)->adopt(arrangement, {});
+    Result<> done = (*opened)->adopt(arrangement, {});
     if (done)
         done = (*opened)->record(start);
     if (!done)
@@ -166,7 +166,7 @@ void measure(const QString& folder) {
         double least = 0;
         const auto measureOurs = [&] {
             ours = microsecondsOf([&] {
-                if (const Done done = opened->record({&fact, 1}); !done)
+                if (const Result<> done = opened->record({&fact, 1}); !done)
                     giveUp(ui::inOneLine(done.error()));
             });
         };

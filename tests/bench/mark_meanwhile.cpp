@@ -57,7 +57,7 @@ class OnDisk : public ui::WaitingStore {
 public:
     explicit OnDisk(const QString& file)
         : m_waiting(file) {}
-    Done keep(const std::vector<ui::WaitingBatch>& waiting) override {
+    Result<> keep(const std::vector<ui::WaitingBatch>& waiting) override {
         kept_aside += waiting.empty() ? 0 : 1;
         return m_waiting.keep(waiting);
     }
@@ -83,15 +83,15 @@ public:
     Timed(const QString& file, const Moment& now)
         : m_on_disk(file)
         , m_register(opened(file))
-        , m_round(*m_register, ports(), builtInCatalogue().value()) {
+        , m_session(*m_register, ports(), builtInCatalogue().value()) {
         m_outside.clock = now;
-        if (!orDie(m_round.load().map([](auto) { return true; })))
+        if (!orDie(m_session.load().map([](auto) { return true; })))
             return;
-        m_round.setPerson(m_round.join("A. Ahn", "surveyor"));
+        m_session.setPerson(m_session.join("A. Ahn", "surveyor"));
         WalkdownBegun plan;
-        for (const Door& door : m_round.arrangement().doors)
+        for (const Door& door : m_session.arrangement().doors)
             plan.doors.push_back(door.number);
-        orDie(m_round.record(plan));
+        orDie(m_session.record(plan));
         m_timer.setTimerType(Qt::PreciseTimer);
         m_timer.setInterval(between_ms);
         QObject::connect(&m_timer, &QTimer::timeout, [this] { mark(); });
@@ -104,7 +104,7 @@ public:
         m_timer.start();
         meanwhile();
         m_timer.stop();
-        while (m_round.waiting() > 0) // its turn comes by itself
+        while (m_session.waiting() > 0) // its turn comes by itself
             QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
         m_took_us.erase(m_took_us.begin(),
                         m_took_us.begin() +
@@ -113,7 +113,7 @@ public:
     }
     bool isEnough() const { return m_took_us.size() >= marks_a_turn + unmeasured; }
     int keptAside() const { return m_on_disk.kept_aside; }
-    const ui::Round& round() const { return m_round; }
+    const ui::VesselSession& session() const { return m_session; }
 
 private:
     const ui::Ports& ports() {
@@ -127,18 +127,19 @@ private:
     }
     void mark() {
         if (m_marks++ % 2 == 0) {
-            m_run = m_round.newId();
+            m_run = m_session.newId();
             const std::string& door =
-                m_round.doors()[m_runs++ / runs_at_a_door % m_round.doors().size()].door->number;
+                m_session.doors()[m_runs++ / runs_at_a_door % m_session.doors().size()]
+                    .door->number;
             std::vector<ui::Entry> entries;
             entries.push_back(
                 {RunStarted{
-                     m_round.walkdown()->id, door, RunKind::Closing, Release::LetGo, 0.2, {}},
+                     m_session.walkdown()->id, door, RunKind::Closing, Release::LetGo, 0.2, {}},
                  std::nullopt, m_run});
             entries.push_back({Mark{m_run, MarkKind::LeafMoves, 1000, {}, InputDevice::Touch, {}}});
-            (void)m_round.record(std::move(entries));
+            (void)m_session.record(std::move(entries));
         } else {
-            (void)m_round.record(Mark{m_run, MarkKind::Shut, 17000, {}, InputDevice::Touch, {}});
+            (void)m_session.record(Mark{m_run, MarkKind::Shut, 17000, {}, InputDevice::Touch, {}});
         }
         const auto now = Clock::now();
         m_took_us.push_back(std::chrono::duration<double, std::micro>(now - m_due).count());
@@ -149,7 +150,7 @@ private:
     OnDisk m_on_disk;
     ui::FakePorts m_outside;
     std::unique_ptr<SqliteRegister> m_register;
-    ui::Round m_round;
+    ui::VesselSession m_session;
     QTimer m_timer;
     Clock::time_point m_due;
     FactId m_run;
@@ -184,7 +185,7 @@ Handover fromAnotherTablet(const QString& folder, const Arrangement& arrangement
                 add(Observation{walkdown, door.number, row, Side::None, Answer::Yes});
         add(WalkdownEnded{walkdown, {}});
     }
-    if (const Done taken = other->takeIn(arrangement, facts, {1'600'000'000'000, 0}); !taken)
+    if (const Result<> taken = other->takeIn(arrangement, facts, {1'600'000'000'000, 0}); !taken)
         std::exit(1);
     return orDie(Handover::read(orDie(handoverOf(*other, {})).bytes, "bench", nullptr));
 }
@@ -227,9 +228,9 @@ int main(int argc, char** argv) {
     const Moment now{1795701520000, 60};
     const QString file = orDie(placeSampleVessel(QStringLiteral("oriveth-meridian"), now));
     Timed timed(file, now);
-    const ui::Round& round = timed.round();
-    const Arrangement arrangement = round.arrangement();
-    const Ledger known = round.ledger();
+    const ui::VesselSession& session = timed.session();
+    const Arrangement arrangement = session.arrangement();
+    const Ledger known = session.ledger();
     const Catalogue catalogue = builtInCatalogue().value();
     OpenOptions checked;
     checked.is_checked = true;
@@ -242,12 +243,13 @@ int main(int argc, char** argv) {
     const WalkdownReport report{
         arrangement, known, known.walkdowns().front().id, catalogue, now, "bench", {}, false};
     judge("report", timed, [&](const Progress& progress) {
-        (void)orDie(madeReport(report, ReportKind::Survey, Format::Pdf, Pace(progress)));
+        (void)orDie(madeReport(report, ReportKind::Survey, Format::Pdf, ProgressRange(progress)));
     });
     const QString csv =
         QStringLiteral(LATCHROUND_SOURCE "/sample_vessels/oriveth-meridian/register.csv");
-    judge("import", timed,
-          [&](const Progress& progress) { (void)orDie(takeInVessel(csv, now, Pace(progress))); });
+    judge("import", timed, [&](const Progress& progress) {
+        (void)orDie(takeInVessel(csv, now, ProgressRange(progress)));
+    });
     const Handover handover = fromAnotherTablet(place.path(), arrangement);
     judge("merge", timed, [&](const Progress& progress) {
         const auto own = orDie(SqliteRegister::open(file, checked));

@@ -239,7 +239,7 @@ std::unique_ptr<SqliteRegister> opened(const QString& path) {
 
 void fill(const QString& path, const Arrangement& arrangement, const std::vector<Fact>& facts) {
     const auto file = opened(path);
-    if (Done done = file->takeIn(arrangement, facts, {1'000'000'000'000, 0}); !done) {
+    if (Result<> done = file->takeIn(arrangement, facts, {1'000'000'000'000, 0}); !done) {
         std::fprintf(stderr, "%s\n", ui::inOneLine(done.error()).c_str());
         std::exit(1);
     }

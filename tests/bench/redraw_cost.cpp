@@ -15,9 +15,9 @@
 #include <QTest>
 
 #include "app/catalogue/catalogue_place.h"
-#include "app/desktop/desk.h"
-#include "app/desktop/practice_desk.h"
-#include "app/desktop/wall.h"
+#include "app/desktop/desktop_app.h"
+#include "app/desktop/practice_app.h"
+#include "app/desktop/clock_and_chance.h"
 #include "app/vessels/sample_vessel.h"
 #include "ui/ink/typeface.h"
 #include "ui/screens/door/door_screen.h"
@@ -126,17 +126,17 @@ std::vector<Frame> framesOf(TimedApplication& application, ui::Window& window,
 }
 
 /// A walkdown of the exercise's doors, begun by somebody.
-QString begunIn(ui::Round& round) {
-    (void)round.join(QStringLiteral("Ansa Merlund"), QStringLiteral("surveyor"));
+QString begunIn(ui::VesselSession& session) {
+    (void)session.join(QStringLiteral("Ansa Merlund"), QStringLiteral("surveyor"));
     WalkdownBegun begun;
-    for (const Door& door : round.arrangement().doors)
+    for (const Door& door : session.arrangement().doors)
         begun.doors.push_back(door.number);
-    if (!round.record(begun) || round.doors().empty())
+    if (!session.record(begun) || session.doors().empty())
         return {};
-    for (const GradedDoor& each : round.doors())
+    for (const GradedDoor& each : session.doors())
         if (each.door->kind == DoorKind::Sliding)
             return QString::fromStdString(each.door->number);
-    return QString::fromStdString(round.doors().front().door->number);
+    return QString::fromStdString(session.doors().front().door->number);
 }
 
 } // namespace
@@ -150,7 +150,7 @@ int main(int argc, char** argv) {
     ui::readyTypeface();
     TimedApplication application(argc, argv);
     ui::Look look;
-    look.wearOn(application);
+    look.applyTo(application);
 
     Plain plain;
     plain.resize(window_size);
@@ -165,24 +165,24 @@ int main(int argc, char** argv) {
     plain.hide();
 
     const auto placed = placeSampleVessel(sampleVessels().front(), momentNow());
-    Desk desk(builtInCatalogue().value(), {}, look);
-    if (!placed || !desk.open(*placed))
+    DesktopApp app(builtInCatalogue().value(), {}, look);
+    if (!placed || !app.open(*placed))
         return 2;
-    desk.window()->resize(window_size);
-    (void)QTest::qWaitForWindowExposed(desk.window());
-    QTest::mouseClick(shownAs(*desk.window(), "home-main"), Qt::LeftButton);
-    print("stopwatch", framesOf(application, *desk.window(), desk.window()->doorScreen().door()),
+    app.window()->resize(window_size);
+    (void)QTest::qWaitForWindowExposed(app.window());
+    QTest::mouseClick(shownAs(*app.window(), "home-main"), Qt::LeftButton);
+    print("stopwatch", framesOf(application, *app.window(), app.window()->doorScreen().door()),
           baseline);
 
-    for (const ui::ExerciseOffered& exercise : desk.ports().exercises->offered()) {
+    for (const ui::ExerciseOffered& exercise : app.ports().exercises->offered()) {
         if (exercise.id != "sliding")
             continue;
-        if (!desk.ports().exercises->begin(exercise.place, {}))
+        if (!app.ports().exercises->begin(exercise.place, {}))
             return 2;
-        ui::Window& window = *desk.practiceDesk()->window();
+        ui::Window& window = *app.practiceApp()->window();
         window.resize(window_size);
         (void)QTest::qWaitForWindowExposed(&window);
-        const QString door = begunIn(desk.practiceDesk()->round());
+        const QString door = begunIn(app.practiceApp()->session());
         print("stopwatch with its scene", framesOf(application, window, door), baseline);
     }
     return 0;

@@ -9,8 +9,8 @@
 #include <QTest>
 
 #include "app/catalogue/catalogue_place.h"
-#include "app/desktop/desk.h"
-#include "app/desktop/wall.h"
+#include "app/desktop/desktop_app.h"
+#include "app/desktop/clock_and_chance.h"
 #include "app/vessels/sample_vessel.h"
 #include "ui/ink/typeface.h"
 
@@ -25,7 +25,7 @@ int main(int argc, char** argv) {
     ui::readyTypeface();
     QApplication application(argc, argv);
     ui::Look look;
-    look.wearOn(application);
+    look.applyTo(application);
     QElapsedTimer timer;
     timer.start();
     QWidget empty;
@@ -39,12 +39,12 @@ int main(int argc, char** argv) {
         if (!placed)
             return 2;
         timer.restart();
-        Desk desk(builtInCatalogue().value(), {}, look);
-        if (!desk.open(*placed))
+        DesktopApp app(builtInCatalogue().value(), {}, look);
+        if (!app.open(*placed))
             return 2;
-        desk.window()->resize(1280, 800);
-        (void)QTest::qWaitForWindowExposed(desk.window());
-        desk.window()->grab();
+        app.window()->resize(1280, 800);
+        (void)QTest::qWaitForWindowExposed(app.window());
+        app.window()->grab();
         const double took = double(timer.nsecsElapsed()) / 1e6;
         std::printf("start to usable home, %-18s %6.0f ms (aim 1000), %.1f times an empty window\n",
                     qPrintable(sample), took, took / baseline);

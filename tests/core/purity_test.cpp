@@ -107,7 +107,7 @@ TEST(House, UiKnowsNeitherAppNorDatabaseNorFiles) {
 TEST(House, RoomsOfTheScreensReachDownAlone) {
     const std::vector<std::string> rooms{"words",    "ink",    "look",   "figures", "keys",
                                          "drawings", "frames", "ship",   "lists",   "help",
-                                         "ports",    "round",  "sheets", "screens", "window"};
+                                         "ports",    "session",  "sheets", "screens", "window"};
     std::string above;
     for (auto room = rooms.rbegin(); room != rooms.rend(); ++room) {
         if (!above.empty())
@@ -198,7 +198,7 @@ TEST(House, SignalsCarryValues) {
 TEST(House, ColoursAndStyleAreInTheLookAlone) {
     EXPECT_EQ(
         linesMatching({"ui/figures", "ui/keys", "ui/frames", "ui/ship", "ui/lists", "ui/screens",
-                       "ui/sheets", "ui/window", "ui/round", "ui/drawings", "ui/help"},
+                       "ui/sheets", "ui/window", "ui/session", "ui/drawings", "ui/help"},
                       R"(setStyleSheet|QColor[({]|Qt::(black|white|red|green|blue)\b)"),
         "");
 }

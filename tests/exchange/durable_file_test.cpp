@@ -26,7 +26,7 @@ protected:
         std::ifstream file(path, std::ios::binary);
         return {std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
     }
-    static Done write(const fs::path& path, const std::string& text) {
+    static Result<> write(const fs::path& path, const std::string& text) {
         return writeDurably(path, std::as_bytes(std::span(text)), IfThere::Replace);
     }
     int files() const {
@@ -66,7 +66,7 @@ TEST_F(DurableFile, AnotherFileOfThatNameStaysUnlessItMayBeReplaced) {
     const auto bytes = std::as_bytes(std::span(text));
     ASSERT_TRUE(writeDurably(at("a"), bytes, IfThere::Refuse));
     ASSERT_TRUE(write(at("a"), "old"));
-    const Done refused = writeDurably(at("a"), bytes, IfThere::Refuse);
+    const Result<> refused = writeDurably(at("a"), bytes, IfThere::Refuse);
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().what, errors::file_there_already());
     EXPECT_EQ(read(at("a")), "old");
@@ -104,7 +104,7 @@ TEST_F(DurableFile, KeepsThePermissionsOfTheOldFile) {
 TEST_F(DurableFile, LeavesTheOldFileWholeWhenTheDiskIsFull) {
     ASSERT_TRUE(write(at("a.pdf"), "old"));
     const std::string large(100000, 'x');
-    Done done;
+    Result<> done;
     {
         const SmallDisk disk(4096);
         done = write(at("a.pdf"), large);
@@ -118,7 +118,7 @@ TEST_F(DurableFile, LeavesTheOldFileWholeWhenTheDiskIsFull) {
 
 TEST_F(DurableFile, ComplainsWhereTheFolderIsAFile) {
     ASSERT_TRUE(write(at("plain"), "old"));
-    const Done done = write(at("plain") / "a.pdf", "new");
+    const Result<> done = write(at("plain") / "a.pdf", "new");
     ASSERT_FALSE(done);
     EXPECT_EQ(done.error().where, (at("plain") / "a.pdf").string());
     EXPECT_EQ(read(at("plain")), "old");

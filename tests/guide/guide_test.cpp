@@ -5,9 +5,9 @@
 #include <QTest>
 
 #include "app/catalogue/catalogue_place.h"
-#include "app/desktop/desk.h"
-#include "app/desktop/practice_desk.h"
-#include "app/desktop/wall.h"
+#include "app/desktop/desktop_app.h"
+#include "app/desktop/practice_app.h"
+#include "app/desktop/clock_and_chance.h"
 #include "app/vessels/sample_vessel.h"
 #include "tests/guide/guide_hands.h"
 #include "tests/passing_time.h"
@@ -26,12 +26,12 @@ class UserGuide : public testing::TestWithParam<const char*> {
 protected:
     QTemporaryDir data;
     ui::Look look;
-    Desk desk{builtInCatalogue().value(), {}, look};
+    DesktopApp app{builtInCatalogue().value(), {}, look};
     std::int64_t now_ns = 5'000'000'000'000;
 
     QWidget* front() {
-        QWidget* window = desk.practiceDesk() ? static_cast<QWidget*>(desk.practiceDesk()->window())
-                                              : desk.window();
+        QWidget* window =
+            app.practiceApp() ? static_cast<QWidget*>(app.practiceApp()->window()) : app.window();
         if (window->size() != QSize(1280, 800)) {
             window->resize(1280, 800);
             test::settle(*window);
@@ -41,11 +41,11 @@ protected:
 
     void SetUp() override {
         qputenv("LATCHROUND_DATA", data.path().toUtf8());
-        desk.clock().setSteady([this] { return now_ns; });
-        desk.setLot([] { return 7U; });
+        app.clock().setSteady([this] { return now_ns; });
+        app.setLot([] { return 7U; });
         const auto placed = placeSampleVessel(sampleVessels().front(), momentNow());
         ASSERT_TRUE(placed);
-        ASSERT_TRUE(desk.open(*placed));
+        ASSERT_TRUE(app.open(*placed));
         ASSERT_TRUE(QTest::qWaitForWindowExposed(front()));
     }
 };

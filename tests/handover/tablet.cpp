@@ -73,7 +73,7 @@ FactId Tablet::record(FactBody body, const FactId& person, std::optional<FactId>
                      file().device(),
                      std::move(supersedes)},
                     std::move(body)};
-    const Done done = file().record({&fact, 1});
+    const Result<> done = file().record({&fact, 1});
     EXPECT_TRUE(done) << ui::inOneLine(done.error());
     return made;
 }
@@ -92,7 +92,7 @@ FactId Tablet::photograph(const FactId& walkdown, const FactId& person, const st
     const FactId made = id();
     const Fact fact{{made, {m_now_ms, 60}, person, file().device(), std::nullopt},
                     Photograph{walkdown, "5-32", sha256Hex(raw), "image/jpeg", "sill", "", {}}};
-    const Done done = file().recordPhotograph(fact, raw);
+    const Result<> done = file().recordPhotograph(fact, raw);
     EXPECT_TRUE(done) << ui::inOneLine(done.error());
     return made;
 }

@@ -136,7 +136,7 @@ TEST(NothingCrosses, AFileMadeToLookLikeTheOtherKindIsKnownByItsVessel) {
 TEST(NothingCrosses, APracticeRegisterAdoptsNoVessel) {
     const DataFolder folder;
     const auto file = practisedRegister();
-    const Done adopted = file->adopt(sampleArrangement(), sampleMoment());
+    const Result<> adopted = file->adopt(sampleArrangement(), sampleMoment());
     ASSERT_FALSE(adopted);
     EXPECT_EQ(file->issues().value().size(), 1u);
 }
@@ -146,7 +146,7 @@ TEST(NothingCrosses, AVesselsRegisterDoesNotAdoptThePracticeVessel) {
     Arrangement vessel = practice::practiceVessel();
     for (const char* number : {"PRACTICE", "practice", " Practice "}) {
         vessel.particulars.number = number;
-        const Done adopted = tablet.file().adopt(vessel, sampleMoment());
+        const Result<> adopted = tablet.file().adopt(vessel, sampleMoment());
         ASSERT_FALSE(adopted) << number;
         EXPECT_THAT(wordsOf(adopted.error()), HasSubstr("marks the practice vessel"));
     }

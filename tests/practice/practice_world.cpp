@@ -39,7 +39,7 @@ std::vector<Fact> practisedFacts() {
 std::unique_ptr<SqliteRegister> practisedRegister() {
     auto opened = practice::newPracticeRegister(practice::practiceVessel(), sampleMoment());
     EXPECT_TRUE(opened) << ui::inOneLine(opened.error());
-    const Done recorded = (*opened)->record(practisedFacts());
+    const Result<> recorded = (*opened)->record(practisedFacts());
     EXPECT_TRUE(recorded) << ui::inOneLine(recorded.error());
     return std::move(*opened);
 }

@@ -100,7 +100,7 @@ TEST(StopwatchCalibration, BudgetsOfSp960) {
 // Am. J. Phys. 87, 110 (2019), abstract, read: one anticipated stop 0.11 s late, sd 0.07 s; start
 // and stop by the same person sd 0.10 s.
 TEST(StopwatchCalibration, DefaultThumbIsThePublishedOne) {
-    const Budget seen = Thumb().budget(Cue::LeafStarts, Cue::LeafStops);
+    const Budget seen = ReactionModel().budget(Cue::LeafStarts, Cue::LeafStops);
     double squares = 0;
     for (const Component& part : seen)
         if (part.falls_with_runs) {
@@ -113,7 +113,7 @@ TEST(StopwatchCalibration, DefaultThumbIsThePublishedOne) {
 // `sw.example.alarm`, computed apart: 7.20 s, bias half-width 0.05 s: 0.104126643404398 s.
 TEST(StopwatchCalibration, WholeBudgetOfAnInterval) {
     const Interval interval{7.2, IntervalClock::InputEvent, {}};
-    const Reading seen = timed(interval, MarkKind::LeafMoves, MarkKind::Shut, Thumb());
+    const Reading seen = timed(interval, MarkKind::LeafMoves, MarkKind::Shut, ReactionModel());
     EXPECT_NEAR(seen.u(), 0.10412664340439802, 1e-12);
 }
 
@@ -121,7 +121,7 @@ TEST(StopwatchCalibration, WholeBudgetOfAnInterval) {
 TEST(StopwatchCalibration, ClockRateGrowsWithTheInterval) {
     const auto rateOf = [](double seconds) {
         const Reading reading = timed({seconds, IntervalClock::InputEvent, {}}, MarkKind::LeafMoves,
-                                      MarkKind::Shut, Thumb());
+                                      MarkKind::Shut, ReactionModel());
         for (const Component& part : reading.budget)
             if (part.part == Influence::ClockRate)
                 return part.u();

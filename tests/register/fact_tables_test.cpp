@@ -225,12 +225,13 @@ protected:
             SqliteConnection::connect(QStringLiteral(":memory:"), FileMode::Create, {}, 0);
         ASSERT_TRUE(connected);
         m_register = std::move(*connected);
-        const Done done = migrate(*m_register, migrations());
+        const Result<> done = migrate(*m_register, migrations());
         ASSERT_TRUE(done) << ui::inOneLine(done.error());
     }
     Texts asked(const std::string& sql) {
         Texts rows;
-        const Done done = m_register->each(sql, {}, [&](Row& row) { rows.insert(row.text(0)); });
+        const Result<> done =
+            m_register->each(sql, {}, [&](Row& row) { rows.insert(row.text(0)); });
         EXPECT_TRUE(done) << ui::inOneLine(done.error());
         return rows;
     }

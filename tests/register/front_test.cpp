@@ -119,7 +119,7 @@ TEST_F(Front, AFileThatSomebodyWritesMeanwhileIsNotCalledDamaged) {
         opened.write(QByteArray(8, '\x7f'));
     };
     std::optional<RawSqlite> writer;
-    const Done sound = checkWhole(file, [&](int, int) {
+    const Result<> sound = checkWhole(file, [&](int, int) {
         if (!writer) {
             writer.emplace(file);
             writer->run("PRAGMA wal_autocheckpoint=0");
@@ -149,7 +149,7 @@ TEST_F(Front, TheCheckSaysHowFarItIsAndCanBeStopped) {
     EXPECT_EQ(last, whole);
     for (const int most : {1, 2, 3}) {
         int asked = 0;
-        const Done stopped = checkWhole(file, [&](int, int) { return ++asked < most; });
+        const Result<> stopped = checkWhole(file, [&](int, int) { return ++asked < most; });
         ASSERT_FALSE(stopped) << most;
         EXPECT_EQ(stopped.error().what, errors::stopped_as_asked());
         EXPECT_EQ(asked, most) << "nobody is asked after a no";

@@ -45,7 +45,7 @@ protected:
     void recover(SqliteRegister& opened, std::size_t action, bool reopen_aloud) {
         disarm();
         if (reopen_aloud) {
-            const Done reopened = opened.reopen();
+            const Result<> reopened = opened.reopen();
             ASSERT_TRUE(reopened) << ui::inOneLine(reopened.error());
             const Found found = lookInto(m_file, m_walk, QStringLiteral("fault"));
             ASSERT_EQ(found.fault, "");
@@ -53,7 +53,7 @@ protected:
             // it.
             ASSERT_THAT(found.actions, ::testing::AnyOf(action, action + 1));
         }
-        const Done again = perform(opened, m_walk[action]);
+        const Result<> again = perform(opened, m_walk[action]);
         ASSERT_TRUE(again) << ui::inOneLine(again.error());
     }
 
@@ -65,7 +65,7 @@ protected:
         int refused = 0;
         arm(plan);
         for (std::size_t i = 0; i < m_walk.size(); ++i) {
-            const Done done = perform(*opened, m_walk[i]);
+            const Result<> done = perform(*opened, m_walk[i]);
             if (done)
                 continue;
             ++refused;
@@ -74,7 +74,7 @@ protected:
             EXPECT_EQ(opened->obstacle(), Register::Obstacle::Fault);
             EXPECT_NE(ui::remedyWords(done.error().what), "");
             if (plan.persistent) {
-                const Done still = perform(*opened, m_walk[i]);
+                const Result<> still = perform(*opened, m_walk[i]);
                 EXPECT_FALSE(still) << "the fault is still there";
                 if (!still) {
                     EXPECT_TRUE(errors::not_saved.isOf(still.error().what));
@@ -158,7 +158,7 @@ TEST_F(DiskFault, WhileAdoptingLeavesTheEarlierIssue) {
         const auto opened = openFresh();
         ASSERT_TRUE(opened);
         arm({Fault::Io, at, true, 0});
-        const Done adopted = opened->adopt(changed, sampleMoment());
+        const Result<> adopted = opened->adopt(changed, sampleMoment());
         const bool clean = !faultCame();
         disarm();
         if (!adopted) {

@@ -33,7 +33,7 @@ protected:
 };
 
 TEST_F(Migrations, AFailingStepLeavesTheVersionBeforeIt) {
-    const Done done = migrate(*m_connection, two_good_one_bad);
+    const Result<> done = migrate(*m_connection, two_good_one_bad);
     ASSERT_FALSE(done);
     m_connection.reset();
     RawSqlite raw(m_file);
@@ -55,7 +55,7 @@ TEST_F(Migrations, AStepThatLeavesAReferenceDanglingIsRefused) {
         {{1, "PRAGMA defer_foreign_keys=ON; CREATE TABLE door (id INTEGER PRIMARY KEY) STRICT;"
              "CREATE TABLE leaf (door INTEGER REFERENCES door (id)) STRICT;"
              "INSERT INTO leaf VALUES (7);"}}};
-    const Done done = migrate(*m_connection, dangling);
+    const Result<> done = migrate(*m_connection, dangling);
     ASSERT_FALSE(done);
     EXPECT_EQ(done.error().what, errors::rows_would_dangle("leaf"));
     EXPECT_EQ(m_connection->single("PRAGMA user_version"), "0");

@@ -184,7 +184,7 @@ TEST_F(Opening, AFailedReopeningIsToldAndTheNextOneWorks) {
     ASSERT_FALSE((*opened)->reopen());
     EXPECT_FALSE(QFile::exists(m_file)) << "no empty register takes its place";
     EXPECT_FALSE((*opened)->facts());
-    const Done refused = (*opened)->record(samplePersonAndWalkdown());
+    const Result<> refused = (*opened)->record(samplePersonAndWalkdown());
     ASSERT_FALSE(refused);
     EXPECT_TRUE(errors::not_saved.isOf(refused.error().what));
     ASSERT_TRUE(QFile::rename(away, m_file));

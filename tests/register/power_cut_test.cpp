@@ -50,7 +50,7 @@ OpenOptions faulty(const Weaken& after_open = {}) {
     for (const Action& action : walk) {
         if (when == Acknowledge::BeforeRecord)
             tell();
-        Done done = perform(**opened, action);
+        Result<> done = perform(**opened, action);
         for (int i = 0; i < plan.io_faults && !done && plan.io_fault_before > 0; ++i)
             done = perform(**opened, action); // the person tries again
         if (!done)

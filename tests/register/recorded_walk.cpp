@@ -31,7 +31,7 @@ std::string askSqlite(const QString& file) {
 
 } // namespace
 
-Done perform(Register& opened, const Action& action) {
+Result<> perform(Register& opened, const Action& action) {
     if (action.photograph.empty())
         return opened.record(action.facts);
     return opened.recordPhotograph(action.facts.front(), action.photograph);
@@ -43,7 +43,7 @@ Found lookInto(const QString& file, const std::vector<Action>& walk, const QStri
     const auto opened = SqliteRegister::open(file, options);
     if (!opened)
         return {"does not open: " + ui::inOneLine(opened.error()), 0};
-    if (const Done sound = (*opened)->examine(); !sound)
+    if (const Result<> sound = (*opened)->examine(); !sound)
         return {ui::inOneLine(sound.error()), 0};
     if (std::string fault = askSqlite(file); !fault.empty())
         return {fault, 0};
@@ -75,7 +75,7 @@ void makeRegister(const QString& file, const QString& vfs) {
     options.vfs = vfs;
     const auto opened = SqliteRegister::open(file, options);
     ASSERT_TRUE(opened) << ui::inOneLine(opened.error());
-    const Done adopted = (*opened)->adopt(sampleArrangement(), sampleMoment());
+    const Result<> adopted = (*opened)->adopt(sampleArrangement(), sampleMoment());
     ASSERT_TRUE(adopted) << ui::inOneLine(adopted.error());
 }
 

@@ -12,7 +12,7 @@
 
 namespace latchround {
 
-Done perform(Register& opened, const Action& action);
+Result<> perform(Register& opened, const Action& action);
 
 /// What lies in a register file after whatever happened to it.
 struct Found {

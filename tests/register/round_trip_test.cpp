@@ -24,7 +24,7 @@ protected:
         m_register = std::move(*opened);
     }
     void add(const std::vector<Fact>& facts) {
-        const Done done = m_register->record(facts);
+        const Result<> done = m_register->record(facts);
         ASSERT_TRUE(done) << ui::inOneLine(done.error());
         m_expected.insert(m_expected.end(), facts.begin(), facts.end());
     }
@@ -235,7 +235,7 @@ TEST_F(RoundTrip, EveryWordOfTheClosedSetsOfAnArrangement) {
             {"place " + std::string(entry.word), entry.value, "3", "4", 1, std::nullopt});
     for (const auto& entry : regimeWords) {
         all.particulars.regime = entry.value;
-        const Done done = m_register->adopt(all, sampleMoment());
+        const Result<> done = m_register->adopt(all, sampleMoment());
         ASSERT_TRUE(done) << ui::inOneLine(done.error());
         EXPECT_EQ(m_register->arrangement(), all);
     }

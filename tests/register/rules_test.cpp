@@ -24,13 +24,13 @@ protected:
         ASSERT_TRUE(opened) << ui::inOneLine(opened.error());
         m_register = std::move(*opened);
         ASSERT_TRUE(m_register->adopt(sampleArrangement(), sampleMoment()));
-        const Done done = m_register->record(samplePersonAndWalkdown());
+        const Result<> done = m_register->record(samplePersonAndWalkdown());
         ASSERT_TRUE(done) << ui::inOneLine(done.error());
         m_before = *m_register->facts();
     }
-    Done record(const Fact& fact) { return m_register->record(std::vector{fact}); }
+    Result<> record(const Fact& fact) { return m_register->record(std::vector{fact}); }
     void expectRefused(const std::vector<Fact>& facts, const Phrase& where, const Phrase& why) {
-        const Done done = m_register->record(facts);
+        const Result<> done = m_register->record(facts);
         ASSERT_FALSE(done);
         EXPECT_EQ(done.error().where, where) << ui::inOneLine(done.error());
         EXPECT_EQ(done.error().what, errors::not_saved(why)) << ui::inOneLine(done.error());
@@ -40,7 +40,7 @@ protected:
     /// Whatever SQLite says of it.
     template <std::size_t Places>
     void expectValueRefused(const Fact& fact, const PhraseCode<Places>& why) {
-        const Done done = record(fact);
+        const Result<> done = record(fact);
         ASSERT_FALSE(done);
         EXPECT_EQ(done.error().where, m_file.toStdString());
         ASSERT_TRUE(errors::not_saved.isOf(done.error().what)) << ui::inOneLine(done.error());
@@ -129,7 +129,7 @@ TEST_F(RegisterRules, ABatchMayComeInAnyOrder) {
     const std::vector<Fact> facts{
         back, sampleFact(11, Mark{run, MarkKind::Shut, 1u, 1, InputDevice::Key, {}}),
         sampleFact(10, RunStarted{m_walkdown, "5-32", RunKind::Closing, Release::LetGo, 0})};
-    const Done done = m_register->record(facts);
+    const Result<> done = m_register->record(facts);
     EXPECT_TRUE(done) << ui::inOneLine(done.error());
     EXPECT_EQ(m_register->facts()->size(), m_before.size() + 3);
 }
@@ -161,7 +161,7 @@ TEST_F(RegisterRules, APhotographMustHaveTheHashItNames) {
     other.back() = std::byte{8};
     const Fact photograph =
         sampleFact(5, Photograph{m_walkdown, "5-32", sha256Of(bytes), "image/png", "", ""});
-    const Done done = m_register->recordPhotograph(photograph, other);
+    const Result<> done = m_register->recordPhotograph(photograph, other);
     ASSERT_FALSE(done);
     EXPECT_EQ(done.error().what, errors::not_saved(errors::photograph_hash_differs()));
     EXPECT_EQ(m_register->facts(), m_before);
@@ -190,7 +190,7 @@ TEST_F(RegisterRules, AdoptingKeepsEarlierIssues) {
     Arrangement changed = sampleArrangement();
     changed.doors.pop_back();
     // The walkdown only planned that door; nothing is recorded about it.
-    const Done adopted = m_register->adopt(changed, sampleMoment());
+    const Result<> adopted = m_register->adopt(changed, sampleMoment());
     ASSERT_TRUE(adopted) << ui::inOneLine(adopted.error());
     EXPECT_EQ(m_register->arrangement(), changed);
     RawSqlite raw(m_file);
@@ -208,7 +208,7 @@ TEST_F(RegisterRules, ArrangementAndHistoryAreTakenTogetherOrNotAtAll) {
     const std::vector bad{sampleFact(21, Note{m_walkdown, "9-98", "no such door"})};
     using Ending = SqliteRegister::Ending;
     for (const Ending ending : {Ending::TryOnly, Ending::Keep}) {
-        const Done refused = m_register->takeIn(changed, bad, sampleMoment(), ending);
+        const Result<> refused = m_register->takeIn(changed, bad, sampleMoment(), ending);
         ASSERT_FALSE(refused);
         EXPECT_EQ(refused.error().where, place::door("9-98"));
         EXPECT_EQ(m_register->arrangement(), sampleArrangement());
@@ -231,7 +231,7 @@ TEST_F(RegisterRules, ADoorWithFactsIsNotDropped) {
         sampleFact(13, Note{m_walkdown, "6-01 Ä", "?"})}));
     Arrangement changed = sampleArrangement();
     changed.doors.erase(changed.doors.begin());
-    Done adopted = m_register->adopt(changed, sampleMoment());
+    Result<> adopted = m_register->adopt(changed, sampleMoment());
     ASSERT_FALSE(adopted);
     EXPECT_EQ(adopted.error().where, place::door("5-32"));
     EXPECT_EQ(adopted.error().what, errors::not_adopted(errors::door_with_facts_dropped(3)));
@@ -246,7 +246,7 @@ TEST_F(RegisterRules, ADoorWithFactsIsNotDropped) {
 TEST_F(RegisterRules, AnArrangementThatDoesNotHangTogetherIsRefusedWhole) {
     Arrangement twice = sampleArrangement();
     twice.doors.push_back(twice.doors.front());
-    Done adopted = m_register->adopt(twice, sampleMoment());
+    Result<> adopted = m_register->adopt(twice, sampleMoment());
     ASSERT_FALSE(adopted);
     EXPECT_THAT(ui::inOneLine(adopted.error()), HasSubstr("5-32"));
     EXPECT_THAT(ui::inOneLine(adopted.error()), HasSubstr("twice"));
@@ -339,7 +339,7 @@ TEST_F(RegisterRules, AHalfFactWrittenByAnotherProgramIsFoundOnExamination) {
                   " VALUES ('half', 'taken-back', 0, 0, '" +
                   sampleId(0) + "', 'x')"),
               SQLITE_OK);
-    const Done sound = m_register->examine();
+    const Result<> sound = m_register->examine();
     ASSERT_FALSE(sound);
     EXPECT_EQ(sound.error().what, errors::register_unsound(errors::fact_half_there("half")));
 }
@@ -351,7 +351,7 @@ TEST_F(RegisterRules, AWriteDuringAnotherProgramsWriteIsRefusedInPlainWords) {
     ASSERT_TRUE(second);
     RawSqlite other(m_file);
     ASSERT_EQ(other.run("BEGIN IMMEDIATE"), SQLITE_OK);
-    const Done done = (*second)->record(std::vector{note(5, "dry")});
+    const Result<> done = (*second)->record(std::vector{note(5, "dry")});
     ASSERT_FALSE(done);
     EXPECT_EQ(done.error().what, errors::not_saved(errors::somebody_is_writing()));
     EXPECT_EQ((*second)->facts(), m_before) << "reading goes on";

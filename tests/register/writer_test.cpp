@@ -102,7 +102,7 @@ TEST_F(Writers, TheSecondReadsSaysWhoWritesAndSeesWhatIsAdded) {
     ASSERT_TRUE(second) << ui::inOneLine(second.error());
     EXPECT_THAT((*second)->otherWriter().text, HasSubstr(std::to_string(first.process())));
     const Fact fact = note(90);
-    const Done refused = (*second)->record({&fact, 1});
+    const Result<> refused = (*second)->record({&fact, 1});
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().what,
               errors::not_saved(errors::register_written_elsewhere((*second)->otherWriter())));
@@ -144,7 +144,7 @@ TEST_F(Writers, ABusyRegisterSaysSoAtOnce) {
     ASSERT_EQ(other.run("BEGIN IMMEDIATE"), SQLITE_OK);
     const Fact fact = note(5);
     const auto begun = std::chrono::steady_clock::now();
-    const Done held = opened->record({&fact, 1});
+    const Result<> held = opened->record({&fact, 1});
     EXPECT_LT(std::chrono::steady_clock::now() - begun, std::chrono::milliseconds(100));
     ASSERT_FALSE(held);
     EXPECT_EQ(opened->obstacle(), Register::Obstacle::Busy);
@@ -204,7 +204,7 @@ TEST_F(Writers, ALogThatWasTakenAwayIsNoticedAndItsEntriesAreNotLost) {
     ASSERT_TRUE(opened->record({&before, 1}));
     ASSERT_TRUE(QFile::remove(file + "-wal"));
     const Fact next = note(6);
-    const Done noticed = opened->record({&next, 1});
+    const Result<> noticed = opened->record({&next, 1});
     ASSERT_FALSE(noticed);
     EXPECT_EQ(noticed.error().what, errors::not_saved(errors::log_taken_away()));
     ASSERT_TRUE(opened->record({&next, 1})) << "again, as the screen offers";

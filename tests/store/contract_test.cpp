@@ -36,12 +36,12 @@ protected:
         keep(samplePersonAndWalkdown());
     }
     void keep(const std::vector<Fact>& facts) {
-        const Done done = m_register->record(facts);
+        const Result<> done = m_register->record(facts);
         ASSERT_TRUE(done) << ui::inOneLine(done.error());
     }
     void expectRefused(const std::vector<Fact>& facts, const Phrase& why) {
         const auto before = *m_register->facts();
-        const Done done = m_register->record(facts);
+        const Result<> done = m_register->record(facts);
         ASSERT_FALSE(done) << "not refused: " << why.code;
         EXPECT_EQ(done.error().what, errors::not_saved(why)) << ui::inOneLine(done.error());
         EXPECT_EQ(m_register->obstacle(), Register::Obstacle::Refused) << why.code;
@@ -204,7 +204,7 @@ TEST_P(RegisterContract, ADoorWithFactsIsNotDropped) {
     keep({note(5, "dry")});
     Arrangement changed = sampleArrangement();
     changed.doors.erase(changed.doors.begin());
-    const Done adopted = m_register->adopt(changed, sampleMoment());
+    const Result<> adopted = m_register->adopt(changed, sampleMoment());
     ASSERT_FALSE(adopted);
     EXPECT_EQ(adopted.error().where, place::door("5-32"));
     EXPECT_EQ(*m_register->arrangement(), sampleArrangement());

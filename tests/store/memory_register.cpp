@@ -35,7 +35,7 @@ void MemoryRegister::put(Fact fact) {
     m_ledger.add(std::move(fact));
 }
 
-Done MemoryRegister::adopt(const Arrangement& arrangement, Moment) {
+Result<> MemoryRegister::adopt(const Arrangement& arrangement, Moment) {
     if (failure)
         return tl::unexpected(*failure);
     std::set<std::string> listed;
@@ -104,7 +104,7 @@ std::optional<Error> MemoryRegister::refusal(std::span<const Fact> facts) const 
     return found;
 }
 
-Done MemoryRegister::record(std::span<const Fact> facts) {
+Result<> MemoryRegister::record(std::span<const Fact> facts) {
     if (while_recording)
         while_recording();
     if (failure)
@@ -119,11 +119,12 @@ Done MemoryRegister::record(std::span<const Fact> facts) {
     return {};
 }
 
-Done MemoryRegister::recordPhotograph(const Fact& photograph, std::span<const std::byte> bytes) {
+Result<> MemoryRegister::recordPhotograph(const Fact& photograph,
+                                          std::span<const std::byte> bytes) {
     const auto* body = std::get_if<Photograph>(&photograph.body);
     if (!body || body->sha256 != sha256Of(bytes))
         return refuse(place::fact(photograph.stamp.id), errors::photograph_hash_differs());
-    if (const Done done = record({&photograph, 1}); !done)
+    if (const Result<> done = record({&photograph, 1}); !done)
         return done;
     m_photographs[body->sha256] = {bytes.begin(), bytes.end()};
     return {};
@@ -136,7 +137,7 @@ Result<std::vector<std::byte>> MemoryRegister::photograph(std::string_view sha25
     return found->second;
 }
 
-Done MemoryRegister::reopen() {
+Result<> MemoryRegister::reopen() {
     ++reopened;
     if (failure)
         return tl::unexpected(*failure);

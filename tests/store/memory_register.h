@@ -40,13 +40,13 @@ public:
     std::vector<Fact> all() const { return *facts(); }
 
     Result<Arrangement> arrangement() const override { return m_arrangement; }
-    Done adopt(const Arrangement& arrangement, Moment when) override;
+    Result<> adopt(const Arrangement& arrangement, Moment when) override;
     Result<std::vector<Fact>> facts() const override;
-    Done record(std::span<const Fact> facts) override;
-    Done recordPhotograph(const Fact& photograph, std::span<const std::byte> bytes) override;
+    Result<> record(std::span<const Fact> facts) override;
+    Result<> recordPhotograph(const Fact& photograph, std::span<const std::byte> bytes) override;
     Result<std::vector<std::byte>> photograph(std::string_view sha256) const override;
     Obstacle obstacle() const override { return failure ? failure_is : Obstacle::Refused; }
-    Done reopen() override;
+    Result<> reopen() override;
     const Phrase& otherWriter() const override { return other_writer; }
     std::string device() const override { return "tablet-test"; }
 

@@ -45,7 +45,7 @@ void askAtDoor(Tour& tour) {
     why("sliding-rate");
     tour.stop("why");
     tour.closeSheet();
-    tour.desk().window()->doorScreen().setDoor("5-04");
+    tour.app().window()->doorScreen().setDoor("5-04");
     why("self-closing");
     tour.stop("why, inclined");
     tour.closeSheet();
@@ -58,7 +58,7 @@ void askAtDoor(Tour& tour) {
     tour.stop("through the years");
     tour.closeTopSheet();
     tour.closeSheet();
-    tour.desk().window()->doorScreen().setDoor("7-01");
+    tour.app().window()->doorScreen().setDoor("7-01");
     why("closer-sound");
     tour.stop("why, not in order");
     tour.tap("why-deficiency");

@@ -12,7 +12,7 @@ QStringList languages() {
 }
 
 void speakOnTour(const QString& code) {
-    speak(code);
+    setLanguage(code);
     speakPseudo(code == QLatin1String("qps"));
     QLocale::setDefault(figuresOf(code, QLocale::c()));
 }

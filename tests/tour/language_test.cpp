@@ -93,7 +93,7 @@ TEST_F(Language, FiguresGoWithItAndWithTheMachinesOwnCountry) {
 }
 
 TEST_F(Language, SpokenAtOnceAndSilentForPapers) {
-    speak("es");
+    setLanguage("es");
     const QString spanish = leafMoves();
     EXPECT_EQ(spanish, "La hoja se mueve");
     EXPECT_EQ(QLocale().decimalPoint(), ",");
@@ -112,7 +112,7 @@ TEST_F(Language, SpokenAtOnceAndSilentForPapers) {
     EXPECT_EQ(leafMoves(), spanish);
     EXPECT_EQ(ui::unitsInUse(), ui::Units::UsCustomary);
     EXPECT_EQ(QApplication::layoutDirection(), Qt::LeftToRight);
-    speak("en");
+    setLanguage("en");
     EXPECT_EQ(leafMoves(), "Leaf moves");
 }
 
@@ -125,16 +125,16 @@ TEST_F(Language, PapersReadTheSameInEveryLanguage) {
     ASSERT_EQ(files.size(), 1);
     const auto file = SqliteRegister::open(vessels.filePath(files.front()));
     ASSERT_TRUE(file);
-    ui::Round round(**file, tour.desk().ports(), builtInCatalogue().value());
-    ASSERT_TRUE(round.load());
+    ui::VesselSession session(**file, tour.app().ports(), builtInCatalogue().value());
+    ASSERT_TRUE(session.load());
     const QString door = QStringLiteral("5-04"); // with times, a rate and a clear opening
-    const auto walkdown = newestWalkdownOf(round.ledger(), door.toStdString());
+    const auto walkdown = newestWalkdownOf(session.ledger(), door.toStdString());
     ASSERT_TRUE(walkdown);
     const auto wordsIn = [&](const char* language, ui::Units units) {
         speakOnTour(QLatin1String(language));
         ui::useUnits(units);
-        const auto made = tour.desk().ports().documents->make(ReportKind::DoorRecord, *walkdown,
-                                                              door, [](int, int) { return true; });
+        const auto made = tour.app().ports().documents->make(ReportKind::DoorRecord, *walkdown,
+                                                             door, [](int, int) { return true; });
         EXPECT_TRUE(made) << ui::inOneLine(made.error());
         QProcess reader;
         reader.start("pdftotext", {made->path, "-"});

@@ -19,6 +19,6 @@ int main(int argc, char** argv) {
     QApplication application(argc, argv);
     QApplication::setCursorFlashTime(0);
     latchround::ui::Look look;
-    look.wearOn(application);
+    look.applyTo(application);
     return RUN_ALL_TESTS();
 }

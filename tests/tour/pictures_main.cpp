@@ -117,7 +117,7 @@ int main(int argc, char** argv) {
     QApplication application(argc, argv);
     QApplication::setCursorFlashTime(0);
     ui::Look look;
-    look.wearOn(application);
+    look.applyTo(application);
 
     QCommandLineParser parser;
     parser.addHelpOption();

@@ -1,5 +1,5 @@
 // An exercise from its list to its debrief.
-#include "app/desktop/practice_desk.h"
+#include "app/desktop/practice_app.h"
 #include "tests/tour/tour.h"
 
 namespace latchround::tour {
@@ -88,7 +88,7 @@ void practise(Tour& tour) {
             tour.tap("debrief-score");
     }
     tour.tap("debrief-done");
-    tour.waitUntil([&] { return tour.desk().practiceDesk() == nullptr; }, "back to the vessel");
+    tour.waitUntil([&] { return tour.app().practiceApp() == nullptr; }, "back to the vessel");
     if (tour.shows("practice-part-1"))
         tour.tap("practice-part-1");
     tour.stop("practice, progress");

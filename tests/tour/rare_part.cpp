@@ -6,7 +6,7 @@
 #include <QImage>
 #include <QPointer>
 
-#include "app/desktop/practice_desk.h"
+#include "app/desktop/practice_app.h"
 #include "app/desktop/waiting_file.h"
 #include "app/register/sqlite_register.h"
 #include "app/vessels/vessel_folder.h"
@@ -60,7 +60,7 @@ private:
 
 void open(Tour& tour, const QString& path) {
     const QPointer<QWidget> before = &tour.window();
-    ASSERT_TRUE(tour.desk().ports().vessels->open(path));
+    ASSERT_TRUE(tour.app().ports().vessels->open(path));
     tour.waitUntil([&] { return !before; }, "the other vessel is opened");
 }
 
@@ -123,8 +123,8 @@ void breakOffAnExercise(Tour& tour) {
     tour.tap("home-practice");
     tour.tap("practise-sliding");
     tour.settle();
-    emit tour.desk().practiceDesk()->window()->practiceLeft();
-    tour.waitUntil([&] { return !tour.desk().practiceDesk(); }, "back to the vessel");
+    emit tour.app().practiceApp()->window()->practiceLeft();
+    tour.waitUntil([&] { return !tour.app().practiceApp(); }, "back to the vessel");
     tour.stop("practice, unfinished");
     tour.tap("unfinished-aside");
 }

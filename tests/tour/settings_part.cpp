@@ -5,7 +5,7 @@
 namespace latchround::tour {
 
 void settings(Tour& tour) {
-    tour.desk().window()->showFirst();
+    tour.app().window()->showFirst();
     tour.stop("first");
     tour.tap("first-look-round");
     tour.tap("home-settings");

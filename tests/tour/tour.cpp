@@ -9,7 +9,7 @@
 #include <QRegularExpression>
 
 #include "app/catalogue/catalogue_place.h"
-#include "app/desktop/practice_desk.h"
+#include "app/desktop/practice_app.h"
 #include "app/register/sqlite_register.h"
 #include "app/vessels/sample_vessel.h"
 #include "app/vessels/vessel_folder.h"
@@ -43,12 +43,12 @@ Tour::Tour(const Tablet& tablet, Seen seen)
     , m_seen(std::move(seen))
     , m_steady_ns(first_steady_ns)
     , m_dice(lot)
-    , m_desk(builtInCatalogue().value(), {}, m_look) {
+    , m_app(builtInCatalogue().value(), {}, m_look) {
     qputenv("LATCHROUND_DATA", m_data.path().toUtf8());
-    m_desk.clock().setWall([] { return ships_time; });
-    m_desk.clock().setSteady([this] { return m_steady_ns; });
-    m_desk.setLot([] { return lot; });
-    m_desk.clock().setIds([this] {
+    m_app.clock().setWall([] { return ships_time; });
+    m_app.clock().setSteady([this] { return m_steady_ns; });
+    m_app.setLot([] { return lot; });
+    m_app.clock().setIds([this] {
         std::array<std::uint8_t, 10> random{};
         for (std::uint8_t& byte : random)
             byte = std::uint8_t(m_dice() & 0xff);
@@ -56,7 +56,7 @@ Tour::Tour(const Tablet& tablet, Seen seen)
     });
     m_look.setScale(tablet.scale);
     m_look.setGloves(tablet.gloves);
-    m_look.wearOn(*qApp);
+    m_look.applyTo(*qApp);
     openVessel();
     dress(window());
 }
@@ -76,16 +76,16 @@ QString placeTourVessel() {
 void Tour::openVessel() {
     const QString ready = qEnvironmentVariable(ready_vessel);
     if (ready.isEmpty()) {
-        ASSERT_TRUE(m_desk.open(placeTourVessel()));
+        ASSERT_TRUE(m_app.open(placeTourVessel()));
         return;
     }
     const QString own = QDir(vesselFolder()).filePath(QFileInfo(ready).fileName());
     ASSERT_TRUE(QFile::copy(ready, own));
-    ASSERT_TRUE(m_desk.open(own));
+    ASSERT_TRUE(m_app.open(own));
 }
 
 QWidget& Tour::window() const {
-    return m_desk.practiceDesk() ? *m_desk.practiceDesk()->window() : *m_desk.window();
+    return m_app.practiceApp() ? *m_app.practiceApp()->window() : *m_app.window();
 }
 
 void Tour::dress(QWidget& window) {

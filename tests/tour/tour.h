@@ -12,7 +12,7 @@
 #include <QString>
 #include <QTemporaryDir>
 
-#include "app/desktop/desk.h"
+#include "app/desktop/desktop_app.h"
 #include "ui/look/look.h"
 
 class QAbstractButton;
@@ -46,7 +46,7 @@ public:
 
     const Tablet& tablet() const { return m_tablet; }
     ui::Look& look() { return m_look; }
-    Desk& desk() { return m_desk; }
+    DesktopApp& app() { return m_app; }
     /// The vessel's window or, while practising, the exercise's.
     QWidget& window() const;
 
@@ -97,7 +97,7 @@ private:
     std::int64_t m_run_ns = 0; ///< when the run's first mark was taken
     FactIdSequence m_ids;
     std::mt19937 m_dice;
-    Desk m_desk;
+    DesktopApp m_app;
     QWidget* m_dressed = nullptr; ///< the window that has the tour's size
 };
 

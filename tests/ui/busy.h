@@ -26,7 +26,7 @@ struct Busy : SmallShipWindow {
     Note note(const char* text) const { return {walkdown, "5-31", text}; }
     /// As if the time to try again had come.
     void ring() {
-        auto* timer = round.findChild<QTimer*>();
+        auto* timer = session.findChild<QTimer*>();
         ASSERT_NE(timer, nullptr);
         ASSERT_TRUE(timer->isActive()) << "nobody tries again";
         ASSERT_TRUE(QMetaObject::invokeMethod(timer, "timeout"));
@@ -52,7 +52,7 @@ struct Busy : SmallShipWindow {
         QTest::mousePress(key, Qt::LeftButton);
         QTest::mouseRelease(key, Qt::LeftButton);
     }
-    const std::vector<RunRecord>& runs() { return round.door("5-31")->evidence.runs; }
+    const std::vector<RunRecord>& runs() { return session.door("5-31")->evidence.runs; }
 };
 
 } // namespace latchround::ui

@@ -15,34 +15,34 @@ using namespace latchround::ui;
 
 TEST_F(Busy, WhatIsHeldUpForAMomentIsKeptAtOnceAndSavedWithoutAWord) {
     hold();
-    EXPECT_FALSE(round.record(note("ajar")));
-    EXPECT_FALSE(round.record(note("leaks")));
+    EXPECT_FALSE(session.record(note("ajar")));
+    EXPECT_FALSE(session.record(note("leaks")));
     ASSERT_EQ(ship.ports.kept.size(), 2u) << "a cut of power would lose it";
-    EXPECT_TRUE(round.door("5-31")->evidence.notes.empty()) << "shown before it is saved";
+    EXPECT_TRUE(session.door("5-31")->evidence.notes.empty()) << "shown before it is saved";
     EXPECT_FALSE(isShown("not-saved")) << "an alarm over nothing";
     ring();
-    EXPECT_EQ(round.waiting(), 2u);
+    EXPECT_EQ(session.waiting(), 2u);
     const int before = ship.vessel_register.reopened;
     letGo();
     ring();
-    EXPECT_EQ(round.waiting(), 0u);
+    EXPECT_EQ(session.waiting(), 0u);
     EXPECT_EQ(ship.vessel_register.reopened, before) << "to open it anew takes long";
-    ASSERT_EQ(round.door("5-31")->evidence.notes.size(), 2u);
-    EXPECT_EQ(round.door("5-31")->evidence.notes[0].body.text, "ajar");
+    ASSERT_EQ(session.door("5-31")->evidence.notes.size(), 2u);
+    EXPECT_EQ(session.door("5-31")->evidence.notes[0].body.text, "ajar");
     EXPECT_TRUE(ship.ports.kept.empty());
     EXPECT_FALSE(isShown("not-saved"));
-    EXPECT_FALSE(round.findChild<QTimer*>()->isActive());
+    EXPECT_FALSE(session.findChild<QTimer*>()->isActive());
 }
 
 TEST_F(Busy, AfterSomeSecondsItIsSaidAndTriedAllTheSame) {
     hold();
-    EXPECT_FALSE(round.record(note("ajar")));
+    EXPECT_FALSE(session.record(note("ajar")));
     for (int i = 0; i < 60; ++i)
         ring();
     EXPECT_TRUE(isShown("not-saved"));
     letGo();
     ring();
-    EXPECT_EQ(round.waiting(), 0u);
+    EXPECT_EQ(session.waiting(), 0u);
     EXPECT_FALSE(isShown("not-saved"));
 }
 
@@ -50,15 +50,15 @@ TEST_F(Busy, AfterSomeSecondsItIsSaidAndTriedAllTheSame) {
 TEST_F(Busy, WhatIsKeptNowhereIsSaidAtOnce) {
     hold();
     ship.ports.keep_failure = disk_full;
-    EXPECT_FALSE(round.record(note("ajar")));
+    EXPECT_FALSE(session.record(note("ajar")));
     EXPECT_TRUE(isShown("not-saved"));
 }
 
 TEST_F(Busy, AFullDiskIsSaidAtOnce) {
     ship.vessel_register.failure = disk_full;
-    EXPECT_FALSE(round.record(note("ajar")));
+    EXPECT_FALSE(session.record(note("ajar")));
     EXPECT_TRUE(isShown("not-saved"));
-    EXPECT_FALSE(round.findChild<QTimer*>()->isActive());
+    EXPECT_FALSE(session.findChild<QTimer*>()->isActive());
 }
 
 TEST_F(Busy, MarksGoOnAndStandInTheirOrder) {
@@ -73,7 +73,7 @@ TEST_F(Busy, MarksGoOnAndStandInTheirOrder) {
         sheet->close();
     test::settle(window);
     mark();
-    EXPECT_EQ(round.waiting(), 2u);
+    EXPECT_EQ(session.waiting(), 2u);
     EXPECT_TRUE(runs().empty());
     letGo();
     ring();
@@ -115,14 +115,14 @@ TEST_F(Busy, StopIsPaintedBeforeTheRegisterIsAsked) {
 /// What the register refuses for its own sake would wait for ever.
 TEST_F(Busy, WhatIsRefusedForGoodCanBePutAside) {
     hold();
-    (void)round.record(note("ajar"));
-    (void)round.record(note("leaks"));
+    (void)session.record(note("ajar"));
+    (void)session.record(note("leaks"));
     Fact other = ship.ports.kept.front().facts.front(); // something else has its id by now
     std::get<Note>(other.body).text = "of another program";
     ship.vessel_register.put(other);
     letGo();
     ring();
-    EXPECT_EQ(round.waiting(), 1u);
+    EXPECT_EQ(session.waiting(), 1u);
     EXPECT_TRUE(isShown("not-saved"));
     ASSERT_TRUE(isShown("put-aside"));
     QTest::mouseClick(find<QPushButton>("put-aside"), Qt::LeftButton);
@@ -133,20 +133,20 @@ TEST_F(Busy, WhatIsRefusedForGoodCanBePutAside) {
     ASSERT_EQ(ship.ports.aside.size(), 1u);
     EXPECT_EQ(std::get<Note>(ship.ports.aside[0].facts[0].body).text, "ajar");
     ASSERT_TRUE(ship.ports.aside[0].refused);
-    EXPECT_EQ(round.waiting(), 0u);
+    EXPECT_EQ(session.waiting(), 0u);
     EXPECT_TRUE(ship.ports.kept.empty());
     EXPECT_FALSE(isShown("not-saved"));
-    EXPECT_TRUE(round.record(note("dry"))) << "and nothing is in the way any more";
-    EXPECT_TRUE(round.tapToTakeBack());
+    EXPECT_TRUE(session.record(note("dry"))) << "and nothing is in the way any more";
+    EXPECT_TRUE(session.tapToTakeBack());
 }
 
 /// As where the language is changed: nothing has happened to what waits.
 TEST_F(Busy, ARoundInPlaceOfAnotherGoesOnSaving) {
     hold();
-    (void)round.record(note("ajar"));
-    Round next(ship.vessel_register, ship.ports.all(), round.catalogue());
+    (void)session.record(note("ajar"));
+    VesselSession next(ship.vessel_register, ship.ports.all(), session.catalogue());
     ASSERT_TRUE(next.load());
-    next.goOnFrom(round);
+    next.goOnFrom(session);
     EXPECT_EQ(next.waiting(), 1u);
     EXPECT_EQ(next.whyWaiting(), busy);
     EXPECT_TRUE(next.isSafeToLeave());
@@ -158,81 +158,81 @@ TEST_F(Busy, ARoundInPlaceOfAnotherGoesOnSaving) {
 }
 
 TEST_F(Busy, ARoundInPlaceOfAnotherKnowsWhoRecords) {
-    const FactId second = round.join("Ines Quillaran", "chief officer");
-    round.setPerson(second);
-    Round next(ship.vessel_register, ship.ports.all(), round.catalogue());
+    const FactId second = session.join("Ines Quillaran", "chief officer");
+    session.setPerson(second);
+    VesselSession next(ship.vessel_register, ship.ports.all(), session.catalogue());
     ASSERT_TRUE(next.load());
     ASSERT_NE(next.person(), second);
-    next.goOnFrom(round);
+    next.goOnFrom(session);
     EXPECT_EQ(next.person(), second);
 }
 
 TEST_F(Busy, WhatIsRefusedHoldsUpNoTapAfterIt) {
     const Fact known = ship.vessel_register.all().back();
-    round.takeUp({{{Fact{known.stamp, note("other content")}}, {}}});
-    EXPECT_FALSE(round.saveWaiting());
-    ASSERT_EQ(round.refusedBatches().size(), 1u);
-    EXPECT_TRUE(round.record(note("dry")));
-    EXPECT_EQ(round.waiting(), 1u);
-    EXPECT_EQ(round.door("5-31")->evidence.notes.size(), 1u);
+    session.takeUp({{{Fact{known.stamp, note("other content")}}, {}}});
+    EXPECT_FALSE(session.saveWaiting());
+    ASSERT_EQ(session.refusedBatches().size(), 1u);
+    EXPECT_TRUE(session.record(note("dry")));
+    EXPECT_EQ(session.waiting(), 1u);
+    EXPECT_EQ(session.door("5-31")->evidence.notes.size(), 1u);
     hold();
-    EXPECT_FALSE(round.record(note("ajar")));
-    EXPECT_FALSE(round.record(note("leaks")));
-    EXPECT_EQ(round.waiting(), 3u);
+    EXPECT_FALSE(session.record(note("ajar")));
+    EXPECT_FALSE(session.record(note("leaks")));
+    EXPECT_EQ(session.waiting(), 3u);
     ring();
-    EXPECT_EQ(round.refusedBatches().size(), 1u) << "though the register is busy";
+    EXPECT_EQ(session.refusedBatches().size(), 1u) << "though the register is busy";
     EXPECT_TRUE(isShown("not-saved")) << "of what is refused somebody must hear";
     letGo();
     ring();
-    EXPECT_EQ(round.waiting(), 1u);
-    ASSERT_EQ(round.door("5-31")->evidence.notes.size(), 3u);
-    EXPECT_EQ(round.door("5-31")->evidence.notes[2].body.text, "leaks");
-    EXPECT_FALSE(round.isTryingAgain());
+    EXPECT_EQ(session.waiting(), 1u);
+    ASSERT_EQ(session.door("5-31")->evidence.notes.size(), 3u);
+    EXPECT_EQ(session.door("5-31")->evidence.notes[2].body.text, "leaks");
+    EXPECT_FALSE(session.isTryingAgain());
 }
 
 /// While the sheet is read the register goes on: only what it showed goes, and only if it must.
 TEST_F(Busy, WhatTheSheetDidNotShowIsNotPutAside) {
     const Fact known = ship.vessel_register.all().back();
-    round.takeUp({{{Fact{known.stamp, note("other content")}}, {}}});
-    EXPECT_FALSE(round.saveWaiting());
+    session.takeUp({{{Fact{known.stamp, note("other content")}}, {}}});
+    EXPECT_FALSE(session.saveWaiting());
     QTest::mouseClick(find<QPushButton>("put-aside"), Qt::LeftButton);
     test::settle(window);
     ship.vessel_register.failure = Error{"register", "refused since"};
     ship.vessel_register.failure_is = Register::Obstacle::Refused;
-    EXPECT_FALSE(round.record(note("not shown")));
-    ASSERT_EQ(round.refusedBatches().size(), 2u);
+    EXPECT_FALSE(session.record(note("not shown")));
+    ASSERT_EQ(session.refusedBatches().size(), 2u);
     QTest::mouseClick(find<QPushButton>("put-aside-confirm"), Qt::LeftButton);
     test::settle(window);
     ASSERT_EQ(ship.ports.aside.size(), 1u);
     EXPECT_EQ(ship.ports.aside[0].facts[0].stamp.id, known.stamp.id);
-    ASSERT_EQ(round.waiting(), 1u);
-    EXPECT_EQ(std::get<Note>(round.refusedBatches()[0]->facts[0].body).text, "not shown");
+    ASSERT_EQ(session.waiting(), 1u);
+    EXPECT_EQ(std::get<Note>(session.refusedBatches()[0]->facts[0].body).text, "not shown");
 }
 
 TEST_F(Busy, WhatIsSavedMeanwhileIsNotPutAside) {
     ship.vessel_register.failure = Error{"register", "refused"};
     ship.vessel_register.failure_is = Register::Obstacle::Refused;
-    EXPECT_FALSE(round.record(note("ajar")));
+    EXPECT_FALSE(session.record(note("ajar")));
     QTest::mouseClick(find<QPushButton>("put-aside"), Qt::LeftButton);
     test::settle(window);
     letGo();
-    ASSERT_TRUE(round.saveWaiting());
+    ASSERT_TRUE(session.saveWaiting());
     QTest::mouseClick(find<QPushButton>("put-aside-confirm"), Qt::LeftButton);
     test::settle(window);
     EXPECT_TRUE(ship.ports.aside.empty());
     EXPECT_TRUE(find<QLabel>("told")->text().contains("refused any more"));
-    EXPECT_EQ(round.door("5-31")->evidence.notes.size(), 1u);
+    EXPECT_EQ(session.door("5-31")->evidence.notes.size(), 1u);
 }
 
 TEST_F(Busy, WhatCannotBeKeptAsideStays) {
     Fact known = ship.vessel_register.all().back();
     const FactId id = known.stamp.id;
-    round.takeUp({{{Fact{known.stamp, note("other content")}}, {}}});
+    session.takeUp({{{Fact{known.stamp, note("other content")}}, {}}});
     EXPECT_FALSE(isShown("put-aside")) << "nobody knows yet that it is refused";
-    EXPECT_FALSE(round.saveWaiting());
+    EXPECT_FALSE(session.saveWaiting());
     EXPECT_TRUE(isShown("put-aside"));
     ship.ports.keep_failure = disk_full;
-    EXPECT_FALSE(round.putRefusedAside({id}));
-    EXPECT_EQ(round.waiting(), 1u);
-    EXPECT_EQ(round.refusedBatches()[0]->facts[0].stamp.id, id);
+    EXPECT_FALSE(session.putRefusedAside({id}));
+    EXPECT_EQ(session.waiting(), 1u);
+    EXPECT_EQ(session.refusedBatches()[0]->facts[0].stamp.id, id);
 }

@@ -32,7 +32,7 @@ struct Closing : SmallShipWindow {
         test::settle(window);
         QTest::mousePress(shown("mark"), Qt::LeftButton);
         QTest::mouseRelease(shown("mark"), Qt::LeftButton);
-        ASSERT_EQ(round.door("5-31")->evidence.runs.size(), 1u);
+        ASSERT_EQ(session.door("5-31")->evidence.runs.size(), 1u);
     }
 };
 
@@ -43,8 +43,8 @@ TEST_F(Closing, EscapeStopsTheRunWhereverTheKeyboardHasGone) {
     window.focusWidget()->clearFocus();
     ASSERT_EQ(window.focusWidget(), nullptr);
     QTest::keyClick(&window, Qt::Key_Space, {}, 100); // marks, later than a bounce
-    ASSERT_TRUE(round.door("5-31")->evidence.runs[0].end);
-    EXPECT_EQ(round.door("5-31")->evidence.runs[0].end->outcome, RunOutcome::Complete);
+    ASSERT_TRUE(session.door("5-31")->evidence.runs[0].end);
+    EXPECT_EQ(session.door("5-31")->evidence.runs[0].end->outcome, RunOutcome::Complete);
 
     emit window.doorScreen().timeAsked("5-31", Release::LetGo, RunKind::Closing);
     test::settle(window);
@@ -56,10 +56,10 @@ TEST_F(Closing, EscapeStopsTheRunWhereverTheKeyboardHasGone) {
     ASSERT_EQ(window.focusWidget(), again);
     QTest::keyClick(again, Qt::Key_Escape);
     ship.vessel_register.failure.reset();
-    ASSERT_TRUE(round.saveWaiting());
-    ASSERT_EQ(round.door("5-31")->evidence.runs.size(), 2u);
-    ASSERT_TRUE(round.door("5-31")->evidence.runs[1].end);
-    EXPECT_EQ(round.door("5-31")->evidence.runs[1].end->outcome, RunOutcome::Stopped);
+    ASSERT_TRUE(session.saveWaiting());
+    ASSERT_EQ(session.door("5-31")->evidence.runs.size(), 2u);
+    ASSERT_TRUE(session.door("5-31")->evidence.runs[1].end);
+    EXPECT_EQ(session.door("5-31")->evidence.runs[1].end->outcome, RunOutcome::Stopped);
 }
 
 TEST_F(Closing, NothingToLoseNothingAsked) {
@@ -71,17 +71,17 @@ TEST_F(Closing, InMidRunItAsksAndThenStopsTheRun) {
     EXPECT_FALSE(window.close());
     EXPECT_TRUE(window.isVisible());
     press("close-not");
-    EXPECT_FALSE(round.door("5-31")->evidence.runs[0].end) << "the run goes on";
+    EXPECT_FALSE(session.door("5-31")->evidence.runs[0].end) << "the run goes on";
     EXPECT_FALSE(window.close());
     press("close-yes");
     EXPECT_FALSE(window.isVisible());
-    ASSERT_TRUE(round.door("5-31")->evidence.runs[0].end);
-    EXPECT_EQ(round.door("5-31")->evidence.runs[0].end->outcome, RunOutcome::Stopped);
+    ASSERT_TRUE(session.door("5-31")->evidence.runs[0].end);
+    EXPECT_EQ(session.door("5-31")->evidence.runs[0].end->outcome, RunOutcome::Stopped);
 }
 
 TEST_F(Closing, WhatWaitsIsKeptAndNeedsNoQuestion) {
     ship.vessel_register.failure = disk_full;
-    (void)round.record(Note{walkdown, "5-31", "ajar"});
+    (void)session.record(Note{walkdown, "5-31", "ajar"});
     ASSERT_EQ(ship.ports.kept.size(), 1u);
     EXPECT_TRUE(window.close());
 }
@@ -89,13 +89,13 @@ TEST_F(Closing, WhatWaitsIsKeptAndNeedsNoQuestion) {
 TEST_F(Closing, WhatCanBeKeptNowhereIsAskedAbout) {
     ship.vessel_register.failure = disk_full;
     ship.ports.keep_failure = disk_full;
-    (void)round.record(Note{walkdown, "5-31", "ajar"});
-    EXPECT_FALSE(round.isSafeToLeave());
+    (void)session.record(Note{walkdown, "5-31", "ajar"});
+    EXPECT_FALSE(session.isSafeToLeave());
     EXPECT_FALSE(window.close());
     press("close-not");
     ship.vessel_register.failure.reset();
     ship.ports.keep_failure.reset();
-    ASSERT_TRUE(round.saveWaiting());
+    ASSERT_TRUE(session.saveWaiting());
     EXPECT_TRUE(window.close());
 }
 
@@ -117,10 +117,10 @@ TEST_F(Closing, AHalfWrittenNoteIsAskedAbout) {
 /// As at the next start of the program.
 TEST_F(Closing, WhatWasKeptIsTakenUpAndSaved) {
     ship.vessel_register.failure = disk_full;
-    (void)round.record(Note{walkdown, "5-31", "ajar"});
-    (void)round.record(Note{walkdown, "5-31", "leaks"});
+    (void)session.record(Note{walkdown, "5-31", "ajar"});
+    (void)session.record(Note{walkdown, "5-31", "leaks"});
     ship.vessel_register.failure.reset();
-    Round next(ship.vessel_register, ship.ports.all(), round.catalogue());
+    VesselSession next(ship.vessel_register, ship.ports.all(), session.catalogue());
     ASSERT_TRUE(next.load());
     next.takeUp(ship.ports.kept);
     EXPECT_EQ(next.waiting(), 2u);
@@ -133,15 +133,15 @@ TEST_F(Closing, WhatWasKeptIsTakenUpAndSaved) {
 /// The register said that it was not saved, and it was.
 TEST_F(Closing, WhatIsOnRecordAfterAllWaitsNoLonger) {
     ship.vessel_register.failure = disk_full;
-    (void)round.record(Note{walkdown, "5-31", "ajar"});
-    (void)round.record(Note{walkdown, "5-31", "leaks"});
+    (void)session.record(Note{walkdown, "5-31", "ajar"});
+    (void)session.record(Note{walkdown, "5-31", "leaks"});
     ship.vessel_register.failure.reset();
     ASSERT_TRUE(ship.vessel_register.record(ship.ports.kept.at(0).facts));
-    Round next(ship.vessel_register, ship.ports.all(), round.catalogue());
+    VesselSession next(ship.vessel_register, ship.ports.all(), session.catalogue());
     ASSERT_TRUE(next.load());
-    next.goOnFrom(round);
+    next.goOnFrom(session);
     EXPECT_EQ(next.waiting(), 1u);
-    Round later(ship.vessel_register, ship.ports.all(), round.catalogue());
+    VesselSession later(ship.vessel_register, ship.ports.all(), session.catalogue());
     ASSERT_TRUE(later.load());
     later.takeUp(ship.ports.kept);
     EXPECT_EQ(later.waiting(), 1u);
@@ -151,12 +151,12 @@ TEST_F(Closing, WhatIsOnRecordAfterAllWaitsNoLonger) {
 TEST_F(Closing, APhotographIsOnRecordWithItsBytesAlone) {
     ship.vessel_register.failure = disk_full;
     const PickedPhotograph picture{{std::byte{1}}, std::string(64, 'a'), "image/png"};
-    (void)round.recordPhotograph(
+    (void)session.recordPhotograph(
         Photograph{walkdown, "5-31", picture.sha256, picture.media_type, "sill", "", {}}, picture);
     ship.vessel_register.failure.reset();
     ASSERT_EQ(ship.ports.kept.size(), 1u);
     ASSERT_TRUE(ship.vessel_register.record(ship.ports.kept.at(0).facts));
-    Round next(ship.vessel_register, ship.ports.all(), round.catalogue());
+    VesselSession next(ship.vessel_register, ship.ports.all(), session.catalogue());
     ASSERT_TRUE(next.load());
     next.takeUp(ship.ports.kept);
     EXPECT_EQ(next.waiting(), 1u);
@@ -166,9 +166,9 @@ TEST_F(Closing, APhotographIsOnRecordWithItsBytesAlone) {
 TEST_F(Closing, WhereNothingIsKeptWhatWaitsIsSavedOrDropped) {
     Ports ports = ship.ports.all();
     ports.waiting = nullptr;
-    Round exercise(ship.vessel_register, ports, round.catalogue());
+    VesselSession exercise(ship.vessel_register, ports, session.catalogue());
     ASSERT_TRUE(exercise.load());
-    exercise.setPerson(round.person());
+    exercise.setPerson(session.person());
     ship.vessel_register.failure = disk_full;
     EXPECT_FALSE(exercise.record(Note{walkdown, "5-31", "ajar"}));
     EXPECT_EQ(exercise.waiting(), 1u);
@@ -180,24 +180,24 @@ TEST_F(Closing, WhereNothingIsKeptWhatWaitsIsSavedOrDropped) {
 
 /// Where it was found it may not stay: it is safe only once it is kept anew.
 TEST_F(Closing, WhatIsTakenUpAndCannotBeKeptIsAskedAbout) {
-    std::vector<WaitingBatch> kept{{{round.stamped(Note{walkdown, "5-31", "ajar"})}, {}}};
+    std::vector<WaitingBatch> kept{{{session.stamped(Note{walkdown, "5-31", "ajar"})}, {}}};
     ship.ports.keep_failure = disk_full;
-    round.takeUp(std::move(kept));
-    EXPECT_FALSE(round.isSafeToLeave());
+    session.takeUp(std::move(kept));
+    EXPECT_FALSE(session.isSafeToLeave());
     EXPECT_FALSE(window.close());
 }
 
 /// Refused for its own sake, it must not stand in the way for ever.
 TEST_F(Closing, ARefusedEntryHoldsUpNothingBehindIt) {
     ship.vessel_register.failure = disk_full;
-    (void)round.record(Note{walkdown, "5-31", "ajar"});
-    (void)round.record(Note{walkdown, "5-31", "leaks"});
+    (void)session.record(Note{walkdown, "5-31", "ajar"});
+    (void)session.record(Note{walkdown, "5-31", "leaks"});
     std::vector<WaitingBatch> kept = ship.ports.kept;
     ship.vessel_register.failure.reset();
     Fact other = kept.front().facts.front(); // something else has its id by now
     std::get<Note>(other.body).text = "of another program";
     ship.vessel_register.put(other);
-    Round next(ship.vessel_register, ship.ports.all(), round.catalogue());
+    VesselSession next(ship.vessel_register, ship.ports.all(), session.catalogue());
     ASSERT_TRUE(next.load());
     next.takeUp(kept);
     EXPECT_FALSE(next.saveWaiting());

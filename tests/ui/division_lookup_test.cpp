@@ -6,7 +6,7 @@
 
 #include "app/catalogue/catalogue_place.h"
 #include "tests/ui/print_to.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/screens/door/division_lookup.h"
 
 namespace latchround::ui {
@@ -32,7 +32,7 @@ protected:
     void press(const char* key) {
         QTest::mouseClick(m_shown->findChild<QPushButton*>(key), Qt::LeftButton);
     }
-    QString title() const { return m_shown->findChild<Lettering*>("division-class")->text(); }
+    QString title() const { return m_shown->findChild<Label*>("division-class")->text(); }
     std::string all() const {
         QStringList words;
         for (const QLabel* label : m_shown->findChildren<QLabel*>())

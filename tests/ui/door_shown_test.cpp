@@ -23,8 +23,8 @@ namespace {
 struct DoorShown : testing::Test {
     SmallShip ship;
     FactId walkdown = ship.begun();
-    Round& round = ship.load();
-    DoorScreen screen{round};
+    VesselSession& session = ship.load();
+    DoorScreen screen{session};
 
     void SetUp() override {
         screen.resize(1280, 800);
@@ -36,7 +36,7 @@ struct DoorShown : testing::Test {
     void beginAnother() {
         WalkdownBegun plan;
         plan.doors = {"5-32"};
-        ASSERT_TRUE(round.record(plan));
+        ASSERT_TRUE(session.record(plan));
     }
     ChoiceRow* choice() {
         for (ChoiceRow* row : screen.findChildren<ChoiceRow*>())
@@ -84,12 +84,12 @@ TEST_F(DoorShown, ATouchInTheListShowsThatDoorWhole) {
 TEST_F(DoorShown, APressInAWalkdownThatIsOverIsRefusedAloud) {
     ChoiceRow* row = choice();
     ASSERT_NE(row, nullptr);
-    QSignalSpy refused(&round, &Round::refused);
-    ASSERT_TRUE(round.record(WalkdownEnded{walkdown, ""}));
+    QSignalSpy refused(&session, &VesselSession::refused);
+    ASSERT_TRUE(session.record(WalkdownEnded{walkdown, ""}));
     beginAnother();
     QTest::mouseClick(yes(row), Qt::LeftButton);
     EXPECT_EQ(refused.size(), 1);
-    EXPECT_EQ(round.waiting(), 0u);
+    EXPECT_EQ(session.waiting(), 0u);
     EXPECT_TRUE(doorsAnswered().empty());
 }
 
@@ -101,7 +101,7 @@ TEST_F(DoorShown, NothingMoreIsOfferedOnceTheWalkdownIsOver) {
         return is;
     };
     EXPECT_TRUE(offered());
-    ASSERT_TRUE(round.record(WalkdownEnded{walkdown, ""}));
+    ASSERT_TRUE(session.record(WalkdownEnded{walkdown, ""}));
     EXPECT_FALSE(offered());
 }
 
@@ -114,10 +114,10 @@ TEST_F(DoorShown, AnAnswerIsClearedOnlyAfterItWasAskedFor) {
     ASSERT_NE(screen.findChild<QPushButton*>("keep-answer"), nullptr);
     QTest::mouseClick(screen.findChild<QPushButton*>("keep-answer"), Qt::LeftButton);
     test::settle(screen);
-    EXPECT_EQ(round.door("5-32")->evidence.observations.size(), 1u);
+    EXPECT_EQ(session.door("5-32")->evidence.observations.size(), 1u);
     QTest::mouseClick(yes(row), Qt::LeftButton);
     QTest::mouseClick(screen.findChild<QPushButton*>("clear-answer"), Qt::LeftButton);
-    EXPECT_TRUE(round.door("5-32")->evidence.observations.empty());
+    EXPECT_TRUE(session.door("5-32")->evidence.observations.empty());
     EXPECT_FALSE(yes(row)->isChecked());
 }
 
@@ -134,11 +134,11 @@ TEST_F(DoorShown, ASecondTapOnTheWayForwardIsPassedOver) {
 }
 
 TEST_F(DoorShown, AFactOfADoorThatIsNotOnTheWalkIsRefused) {
-    ASSERT_TRUE(round.record(WalkdownEnded{walkdown, ""}));
+    ASSERT_TRUE(session.record(WalkdownEnded{walkdown, ""}));
     beginAnother();
-    const FactId now = round.walkdown()->id;
-    EXPECT_FALSE(round.record(Note{now, "5-31", "not here"}));
-    EXPECT_FALSE(round.record(Note{walkdown, "5-32", "too late"}));
-    EXPECT_TRUE(round.record(Note{now, "5-32", "here"}));
-    EXPECT_EQ(round.waiting(), 0u);
+    const FactId now = session.walkdown()->id;
+    EXPECT_FALSE(session.record(Note{now, "5-31", "not here"}));
+    EXPECT_FALSE(session.record(Note{walkdown, "5-32", "too late"}));
+    EXPECT_TRUE(session.record(Note{now, "5-32", "here"}));
+    EXPECT_EQ(session.waiting(), 0u);
 }

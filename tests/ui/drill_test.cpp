@@ -7,7 +7,7 @@
 #include <QSignalSpy>
 #include <QTest>
 
-#include "core/measure/thumb.h"
+#include "core/measure/reaction_model.h"
 #include "tests/passing_time.h"
 #include "tests/ui/memory_register.h"
 #include "ui/keys/mark_key.h"
@@ -98,10 +98,10 @@ TEST(DrillCourse, ATouchBeforeTheEventIsKeptAsEarlyAndAStrayOneIsNot) {
 TEST(DrillScreen, RecordsTheTrialsOnlyWhenTheyAreKept) {
     SmallShip ship;
     ship.begun();
-    Round& round = ship.load();
+    VesselSession& session = ship.load();
     std::int64_t now_ns = 0;
     ship.ports.steady_ns = [&] { return now_ns; };
-    DrillScreen screen(round, 0.05);
+    DrillScreen screen(session, 0.05);
     screen.resize(1280, 800);
     screen.show();
     ASSERT_TRUE(QTest::qWaitForWindowExposed(&screen));
@@ -125,14 +125,14 @@ TEST(DrillScreen, RecordsTheTrialsOnlyWhenTheyAreKept) {
     ASSERT_TRUE(keep());
     EXPECT_EQ(screen.findChild<QLabel*>("drill-count")->text(), "Trial 20 of 20");
     EXPECT_TRUE(ship.vessel_register.transactions.empty());
-    EXPECT_FALSE(round.drillTime());
+    EXPECT_FALSE(session.drillTime());
     QTest::mouseClick(key(screen, "drill-keep"), Qt::LeftButton);
     ASSERT_EQ(ship.vessel_register.transactions.size(), 1u);
     const Fact& fact = ship.vessel_register.transactions.front().front();
     EXPECT_EQ(std::get<ThumbDrill>(fact.body).trials.size(), 40u);
     EXPECT_EQ(ship.ports.cues, 0) << "who listens for an alarm must hear nothing else";
     EXPECT_EQ(fact.stamp.person, ship.person);
-    EXPECT_TRUE(round.drillTime());
+    EXPECT_TRUE(session.drillTime());
     EXPECT_EQ(done.size(), 1);
 }
 
@@ -140,8 +140,8 @@ TEST(DrillScreen, LeavingKeepsNothingAndStopsTheSound) {
     SmallShip ship;
     ship.begun();
     ship.ports.loudspeaker = true;
-    Round& round = ship.load();
-    DrillScreen screen(round, 0.05);
+    VesselSession& session = ship.load();
+    DrillScreen screen(session, 0.05);
     screen.resize(1280, 800);
     screen.show();
     screen.enter();

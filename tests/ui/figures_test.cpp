@@ -72,8 +72,8 @@ TEST(OutlookWords, SayWhenAndOfWhat) {
 
 TEST(InclinationWords, NeverSayThatTheRowIsGood) {
     SmallShip ship;
-    Round& round = (ship.begun(), ship.load());
-    GradedDoor door = round.doors().front();
+    VesselSession& session = (ship.begun(), ship.load());
+    GradedDoor door = session.doors().front();
     Door heavy = *door.door;
     heavy.leaf_mass_kg = 60;
     heavy.kind = DoorKind::SingleLeaf;
@@ -108,8 +108,8 @@ TEST(DueWords, OverdueIsSaidFirst) {
 TEST(DueSheet, LampsAndCertificateAreRecordedHere) {
     SmallShip ship;
     ship.begun();
-    Round& round = ship.load();
-    HomeScreen home(round);
+    VesselSession& session = ship.load();
+    HomeScreen home(session);
     home.resize(1280, 800);
     home.show();
     ASSERT_TRUE(QTest::qWaitForWindowExposed(&home));
@@ -130,7 +130,7 @@ TEST(DueSheet, LampsAndCertificateAreRecordedHere) {
     QTest::keyClicks(line, "2027-02-28");
     QTest::keyClick(line, Qt::Key_Return);
     ASSERT_EQ(ship.vessel_register.transactions.size(), 2u);
-    EXPECT_EQ(round.ledger().certificateUntil(), day("2027-02-28"));
+    EXPECT_EQ(session.ledger().certificateUntil(), day("2027-02-28"));
 }
 
 TEST(DecisionSheet, SaysWhatEachPairLeadsTo) {
@@ -154,11 +154,11 @@ TEST(DecisionSheet, SaysWhatEachPairLeadsTo) {
 TEST(DecisionLimits, RegradeTheWalkdownOnTheScreen) {
     SmallShip ship;
     ship.begun();
-    Round& round = ship.load();
-    round.setHeel(0.7);
-    QSignalSpy changed(&round, &Round::walkdownChanged);
-    ASSERT_TRUE(round.record(DecisionLimits{0.99, 0.01, ""}));
+    VesselSession& session = ship.load();
+    session.setHeel(0.7);
+    QSignalSpy changed(&session, &VesselSession::walkdownChanged);
+    ASSERT_TRUE(session.record(DecisionLimits{0.99, 0.01, ""}));
     EXPECT_EQ(changed.size(), 1);
-    EXPECT_EQ(round.doors().front().evidence.limits.satisfactory_from, 0.99);
-    EXPECT_EQ(round.heel_deg(), 0.7); // nothing else moves
+    EXPECT_EQ(session.doors().front().evidence.limits.satisfactory_from, 0.99);
+    EXPECT_EQ(session.heel_deg(), 0.7); // nothing else moves
 }

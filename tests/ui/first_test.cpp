@@ -33,7 +33,7 @@ struct FirstStart {
         window.resize(size);
         window.show();
         window.showFirst();
-        look.wearOn(window);
+        look.applyTo(window);
         test::settle(window);
     }
     FirstScreen& page() { return *window.findChild<FirstScreen*>(); }

@@ -44,7 +44,7 @@ QImage seen(const HelpPanel& panel, Light light = Light::Day) {
     Look look;
     look.setLight(light);
     QWidget window;
-    look.wearOn(window);
+    look.applyTo(window);
     auto* view = new HelpPanelView(panel, &window);
     view->resize(320, 200);
     return view->grab().toImage().convertToFormat(QImage::Format_RGB32);
@@ -238,7 +238,7 @@ protected:
 
     void SetUp() override {
         look.setScale(GetParam().scale);
-        look.wearOn(window);
+        look.applyTo(window);
         window.resize(GetParam().size);
         window.show();
         ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));

@@ -51,8 +51,8 @@ FactId failingWalk(SmallShip& ship) {
 struct Shown {
     QWidget window;
     HomeScreen* home;
-    explicit Shown(Round& round, QSize size = {1280, 800}) {
-        home = new HomeScreen(round, &window);
+    explicit Shown(VesselSession& session, QSize size = {1280, 800}) {
+        home = new HomeScreen(session, &window);
         window.resize(size);
         home->setGeometry(window.rect());
         window.show();
@@ -61,8 +61,8 @@ struct Shown {
     }
 };
 
-std::string oneFailingRow(const Round& round) {
-    const GradedDoor* door = round.door(QStringLiteral("7-02"));
+std::string oneFailingRow(const VesselSession& session) {
+    const GradedDoor* door = session.door(QStringLiteral("7-02"));
     return askedWorstFirst(door->grade).front()->requirement->words;
 }
 
@@ -86,7 +86,7 @@ TEST(HomeScreen, OpenItemSaysWhichDoorAndWhat) {
     ASSERT_EQ(items.count(), 1);
     const QString spoken = items.model()->index(0, 0).data(Qt::AccessibleTextRole).toString();
     EXPECT_TRUE(spoken.startsWith("7-02, unsatisfactory")) << spoken.toStdString();
-    EXPECT_THAT(spoken.toStdString(), ::testing::HasSubstr(oneFailingRow(*ship.round)));
+    EXPECT_THAT(spoken.toStdString(), ::testing::HasSubstr(oneFailingRow(*ship.session)));
 }
 
 TEST(HomeScreen, TapOnAnOpenItemGoesToItsDoor) {
@@ -113,10 +113,10 @@ TEST(HomeScreen, CarryOnGoesToTheFirstDoorThatIsNotDone) {
     SmallShip ship;
     const FactId walkdown = ship.begun();
     ship.put(CouldNotTest{walkdown, "7-02", "", "space locked, no key"});
-    Round& round = ship.load();
-    ASSERT_EQ(round.doors().front().door->number, "7-02");
-    const std::string second = round.doors()[1].door->number;
-    Shown shown(round);
+    VesselSession& session = ship.load();
+    ASSERT_EQ(session.doors().front().door->number, "7-02");
+    const std::string second = session.doors()[1].door->number;
+    Shown shown(session);
     QSignalSpy chosen(shown.home, &HomeScreen::doorChosen);
     EXPECT_THAT(key(*shown.home, "home-main").text().toStdString(), ::testing::HasSubstr(second));
     press(key(*shown.home, "home-main"));
@@ -127,11 +127,11 @@ TEST(HomeScreen, CarryOnGoesToTheFirstDoorThatIsNotDone) {
 TEST(HomeScreen, RecordedFactShowsAtOnce) {
     SmallShip ship;
     const FactId walkdown = ship.begun();
-    Round& round = ship.load();
-    Shown shown(round);
+    VesselSession& session = ship.load();
+    Shown shown(session);
     ASSERT_EQ(part<FigureLabel>(*shown.home, "figure-unsatisfactory").figure(), QString("0"));
     ASSERT_TRUE(
-        round.record(Observation{walkdown, "5-11", "self-closing", Side::None, Answer::No}));
+        session.record(Observation{walkdown, "5-11", "self-closing", Side::None, Answer::No}));
     EXPECT_EQ(part<FigureLabel>(*shown.home, "figure-unsatisfactory").figure(), QString("1"));
 }
 
@@ -157,8 +157,8 @@ TEST(HomeScreen, WithoutAWalkdownTheMainKeyBeginsOne) {
 TEST(HomeScreen, EndingAsksFirstAndThenRecordsIt) {
     SmallShip ship;
     const FactId walkdown = ship.begun();
-    Round& round = ship.load();
-    Shown shown(round);
+    VesselSession& session = ship.load();
+    Shown shown(session);
     press(key(*shown.home, "home-end"));
     EXPECT_TRUE(part<QLabel>(shown.window, "end-words").text().contains("5 of 5 doors not done"));
     EXPECT_TRUE(ship.vessel_register.transactions.empty());
@@ -168,18 +168,18 @@ TEST(HomeScreen, EndingAsksFirstAndThenRecordsIt) {
         std::get_if<WalkdownEnded>(&ship.vessel_register.transactions[0].front().body);
     ASSERT_NE(end, nullptr);
     EXPECT_EQ(end->walkdown, walkdown);
-    EXPECT_FALSE(round.isUnderWay());
+    EXPECT_FALSE(session.isUnderWay());
     EXPECT_EQ(key(*shown.home, "home-main").text(), QString("Begin a walkdown ›"));
 }
 
 TEST(HomeScreen, GoOnWalkingEndsNothing) {
     SmallShip ship;
     ship.begun();
-    Round& round = ship.load();
-    Shown shown(round);
+    VesselSession& session = ship.load();
+    Shown shown(session);
     press(key(*shown.home, "home-end"));
     press(key(shown.window, "end-not"));
-    EXPECT_TRUE(round.isUnderWay());
+    EXPECT_TRUE(session.isUnderWay());
     EXPECT_TRUE(ship.vessel_register.transactions.empty());
 }
 
@@ -187,8 +187,8 @@ TEST(HomeScreen, UnfinishedRunIsFoundOnce) {
     SmallShip ship;
     const FactId walkdown = ship.begun();
     ship.put(RunStarted{walkdown, "5-32", RunKind::Closing, Release::LetGo, 0});
-    Round& round = ship.load();
-    HomeScreen home(round);
+    VesselSession& session = ship.load();
+    HomeScreen home(session);
     QSignalSpy found(&home, &HomeScreen::unfinishedRunFound);
     home.enter();
     home.enter();
@@ -241,7 +241,7 @@ TEST(HomeScreen, FootNamesTheEditionAndWhatStandsAboveIt) {
     SmallShip ship;
     Shown shown(ship.load());
     const QString foot = part<QLabel>(*shown.home, "home-edition").text();
-    EXPECT_TRUE(foot.contains(QString::fromStdString(ship.round->catalogue().edition)));
+    EXPECT_TRUE(foot.contains(QString::fromStdString(ship.session->catalogue().edition)));
     EXPECT_TRUE(foot.contains("flag Administration"));
 }
 
@@ -262,9 +262,9 @@ TEST(HomeScreen, RegisterWithoutDoorsSaysSoAndOffersToTakeOneIn) {
     FakePorts ports;
     ports.taken_in = "/vessels/mine.db";
     SmallShip other; // its catalogue
-    Round round(vessel_register, ports.all(), other.load().catalogue());
-    ASSERT_TRUE(round.load());
-    Shown shown(round);
+    VesselSession session(vessel_register, ports.all(), other.load().catalogue());
+    ASSERT_TRUE(session.load());
+    Shown shown(session);
     EXPECT_TRUE(part<QLabel>(*shown.home, "walkdown-aim").text().contains("no doors yet"));
     press(key(*shown.home, "home-main"));
     press(key(shown.window, "register-open"));
@@ -290,11 +290,11 @@ struct Large {
     QWidget window;
     Look look;
     HomeScreen* home;
-    Large(Round& round, QSize size, bool gloves) {
+    Large(VesselSession& session, QSize size, bool gloves) {
         look.setScale(2);
         look.setGloves(gloves);
-        home = new HomeScreen(round, &window);
-        look.wearOn(window);
+        home = new HomeScreen(session, &window);
+        look.applyTo(window);
         window.resize(size);
         home->setGeometry(window.rect());
         window.show();
@@ -315,10 +315,10 @@ struct Large {
 TEST(HomeScreen, TwiceAsLargeItComesInPartsWithEveryKeyInReach) {
     SmallShip ship;
     failingWalk(ship);
-    Round& round = ship.load();
+    VesselSession& session = ship.load();
     for (const QSize size : {QSize(1280, 800), QSize(800, 1280)})
         for (const bool gloves : {false, true}) {
-            Large large(round, size, gloves);
+            Large large(session, size, gloves);
             std::set<QString> reached;
             for (int page = 0; page < 5; ++page) {
                 press(key(*large.home, QString("home-part-%1").arg(page)));
@@ -349,9 +349,9 @@ TEST(HomeScreen, TwiceAsLargeItComesInPartsWithEveryKeyInReach) {
 TEST(HomeScreen, KeysAreInsideThePageAndLargeEnoughInEveryShape) {
     SmallShip ship;
     failingWalk(ship);
-    Round& round = ship.load();
+    VesselSession& session = ship.load();
     for (const QSize size : {QSize(1280, 800), QSize(800, 1280), QSize(1920, 1080)}) {
-        Shown shown(round, size);
+        Shown shown(session, size);
         for (const QPushButton* each : shown.home->findChildren<QPushButton*>()) {
             if (!each->isVisible())
                 continue;

@@ -23,7 +23,7 @@ TEST(Look, WindowOfItsOwnLookIsSeenByItsWidgetsAndNoOthers) {
     QWidget other;
     Look night;
     night.setLight(Light::Night);
-    night.wearOn(window);
+    night.applyTo(window);
     EXPECT_EQ(lookOf(&child).light, Light::Night);
     EXPECT_EQ(lookOf(&other).light, Light::Day);
 }
@@ -33,7 +33,7 @@ TEST(Look, GoneLookLeavesTheApplicationsOwn) {
     {
         Look dusk;
         dusk.setLight(Light::Dusk);
-        dusk.wearOn(window);
+        dusk.applyTo(window);
         EXPECT_EQ(lookOf(&window).light, Light::Dusk);
     }
     EXPECT_EQ(lookOf(&window).light, Light::Day);
@@ -45,7 +45,7 @@ TEST(Look, TapOnNightRepaintsAPartInNightColours) {
     auto* glyph = new DoorGlyph(Verdict::Satisfactory);
     layout->addWidget(glyph);
     Look look;
-    look.wearOn(window);
+    look.applyTo(window);
     QSignalSpy changed(&look, &Look::changed);
     const QImage day = glyph->grab().toImage();
     look.setLight(Light::Night);
@@ -59,7 +59,7 @@ TEST(Look, GlovesMakeButtonsTaller) {
     auto* button = new QPushButton("Next");
     layout->addWidget(button);
     Look look;
-    look.wearOn(window);
+    look.applyTo(window);
     EXPECT_EQ(button->sizeHint().height(), 60);
     look.setGloves(true);
     EXPECT_EQ(button->sizeHint().height(), 75);

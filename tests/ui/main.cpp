@@ -15,6 +15,6 @@ int main(int argc, char** argv) {
     latchround::ui::readyTypeface();
     QApplication application(argc, argv);
     latchround::ui::Look look;
-    look.wearOn(application);
+    look.applyTo(application);
     return RUN_ALL_TESTS();
 }

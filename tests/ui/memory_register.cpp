@@ -116,7 +116,7 @@ struct FakeDocuments : Over<Documents> {
 
 struct FakeWaiting : Over<WaitingStore> {
     using Over::Over;
-    Done keep(const std::vector<WaitingBatch>& waiting) override {
+    Result<> keep(const std::vector<WaitingBatch>& waiting) override {
         if (fake.keep_failure)
             return tl::unexpected(*fake.keep_failure);
         fake.kept = waiting;
@@ -151,7 +151,7 @@ struct FakeHandovers : Over<Handovers> {
     Checked<std::optional<HandoverSeen>> lookAt(QWidget*, const Progress&) override {
         return fake.seen;
     }
-    Done take(const HandoverSeen&, const std::vector<Fact>& along, const Progress&) override {
+    Result<> take(const HandoverSeen&, const std::vector<Fact>& along, const Progress&) override {
         fake.taken.push_back(along);
         return {};
     }
@@ -160,7 +160,7 @@ struct FakeHandovers : Over<Handovers> {
 struct FakeVessels : Over<Vessels> {
     using Over::Over;
     std::vector<VesselOnTablet> others() const override { return fake.on_tablet; }
-    Done open(const QString& place) override {
+    Result<> open(const QString& place) override {
         if (fake.open_failure)
             return tl::unexpected(*fake.open_failure);
         fake.opened.push_back(place);
@@ -177,18 +177,18 @@ struct FakeExercises : Over<Exercises> {
     using Over::Over;
     std::vector<ExerciseOffered> offered() const override { return fake.offered; }
     Checked<std::optional<QString>> takeIn(QWidget*) override { return fake.taken_in; }
-    Done begin(const QString& place, const QString& word) override {
+    Result<> begin(const QString& place, const QString& word) override {
         if (fake.right_word && word != *fake.right_word)
             return tl::unexpected(Error{{}, errors::word_does_not_open()});
         fake.practised.emplace_back(place, word);
         return {};
     }
     std::optional<ExerciseUnfinished> unfinished() const override { return fake.broken_off; }
-    Done goOn(const QString& word) override {
+    Result<> goOn(const QString& word) override {
         fake.gone_on.push_back(word);
         return {};
     }
-    Done putAside() override {
+    Result<> putAside() override {
         fake.broken_off.reset();
         return {};
     }
@@ -197,7 +197,7 @@ struct FakeExercises : Over<Exercises> {
 struct FakeAttempts : Over<Attempts> {
     using Over::Over;
     Result<std::vector<practice::Attempt>> finished() const override { return fake.finished; }
-    Done keep(const practice::Attempt& attempt) override {
+    Result<> keep(const practice::Attempt& attempt) override {
         fake.finished.push_back(attempt);
         return {};
     }
@@ -213,7 +213,7 @@ struct FakeFlagRules : Over<FlagRules> {
             fake.flag = *fake.taken_in;
         return fake.taken_in;
     }
-    Done leave() override {
+    Result<> leave() override {
         fake.flag.clear();
         return {};
     }
@@ -326,11 +326,11 @@ void SmallShip::ended(const FactId& walkdown) {
     put(WalkdownEnded{walkdown, {}});
 }
 
-Round& SmallShip::load() {
-    round = std::make_unique<Round>(vessel_register, ports.all(), shippedCatalogue());
-    if (const Done loaded = round->load(); !loaded)
-        round.reset();
-    return *round;
+VesselSession& SmallShip::load() {
+    session = std::make_unique<VesselSession>(vessel_register, ports.all(), shippedCatalogue());
+    if (const Result<> loaded = session->load(); !loaded)
+        session.reset();
+    return *session;
 }
 
 } // namespace latchround::ui

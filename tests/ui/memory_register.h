@@ -16,7 +16,7 @@
 #include "ui/ports/exercises.h"
 #include "ui/ports/handovers.h"
 #include "ui/ports/vessels.h"
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 namespace latchround::ui {
 
@@ -84,12 +84,12 @@ Arrangement smallVessel();
 WalkdownBegun plannedBy(const std::string& name, const std::string& scope,
                         std::vector<std::string> doors);
 
-/// A register of the small vessel with one person, Maren Tollefsby, and a round over it. Loaded
+/// A register of the small vessel with one person, Maren Tollefsby, and a session over it. Loaded
 /// with whatever was put into the register before `load`.
 struct SmallShip {
     MemoryRegister vessel_register{smallVessel()};
     FakePorts ports;
-    std::unique_ptr<Round> round;
+    std::unique_ptr<VesselSession> session;
     FactId person;
 
     SmallShip();
@@ -98,8 +98,8 @@ struct SmallShip {
     void ended(const FactId& walkdown);
     /// A fact of that person's, now; answers its id.
     FactId put(FactBody body);
-    /// Makes the round and loads it.
-    Round& load();
+    /// Makes the session and loads it.
+    VesselSession& load();
 };
 
 } // namespace latchround::ui

@@ -109,8 +109,8 @@ TEST_F(PaperEntry, ATimeThatIsNotOrIsStillToComeIsSaid) {
 TEST_F(PaperEntry, RowsStandInTheOrderOfTheFormUnderItsNumbers) {
     beginTyping();
     const std::vector<PaperItem> items =
-        paperItems(ship.round->arrangement(), *ship.round->door("5-31")->door,
-                   ship.round->catalogue(), Purpose::Annual);
+        paperItems(ship.session->arrangement(), *ship.session->door("5-31")->door,
+                   ship.session->catalogue(), Purpose::Annual);
     ASSERT_EQ(rows().size(), items.size() + 1);
     for (std::size_t i = 0; i < items.size(); ++i) {
         const QWidget& row = *rows()[i + 1];
@@ -164,34 +164,34 @@ TEST_F(PaperEntry, WhatIsTypedIsOfWhoWalkedThenAndSaysWhoTypedIt) {
     QTest::keyClick(&door(), Qt::Key_Y);
     EXPECT_EQ(ship.vessel_register.transactions.back().size(), 1U) << "the note comes once";
     // Each of them is a tap of its own for undo.
-    EXPECT_EQ(ship.round->tapToTakeBack("5-31")->facts.size(), 1U);
+    EXPECT_EQ(ship.session->tapToTakeBack("5-31")->facts.size(), 1U);
 }
 
 TEST_F(PaperEntry, TheNoteOfWhoTypedComesOnceAndUndoDoesNotReachIt) {
     beginTyping();
     QTest::keyClick(&door(), Qt::Key_Y);
-    ASSERT_TRUE(ship.round->undo(*ship.round->tapToTakeBack("5-31")));
+    ASSERT_TRUE(ship.session->undo(*ship.session->tapToTakeBack("5-31")));
     press(key("step-0"));
-    EXPECT_FALSE(ship.round->tapToTakeBack()) << "of who typed it is only the note";
+    EXPECT_FALSE(ship.session->tapToTakeBack()) << "of who typed it is only the note";
     press(key("from-paper"));
     QTest::keyClick(&door(), Qt::Key_Y);
     EXPECT_EQ(ship.vessel_register.transactions.back().size(), 1U);
-    EXPECT_EQ(ship.round->door("5-31")->evidence.notes.size(), 1U);
+    EXPECT_EQ(ship.session->door("5-31")->evidence.notes.size(), 1U);
 }
 
 TEST_F(PaperEntry, WhoTypesInTakesBackNoTapOfTheWalkers) {
-    ship.round->setPerson(walker);
-    ASSERT_TRUE(ship.round->record(Note{ship.round->walkdown()->id, "5-31", "seen"}));
-    ship.round->setPerson(ship.person);
+    ship.session->setPerson(walker);
+    ASSERT_TRUE(ship.session->record(Note{ship.session->walkdown()->id, "5-31", "seen"}));
+    ship.session->setPerson(ship.person);
     beginTyping();
-    EXPECT_FALSE(ship.round->tapToTakeBack("5-31"));
+    EXPECT_FALSE(ship.session->tapToTakeBack("5-31"));
     QTest::keyClick(&door(), Qt::Key_Y);
-    const auto tap = ship.round->tapToTakeBack("5-31");
+    const auto tap = ship.session->tapToTakeBack("5-31");
     ASSERT_TRUE(tap);
-    ASSERT_TRUE(ship.round->undo(*tap));
+    ASSERT_TRUE(ship.session->undo(*tap));
     EXPECT_LT(last().stamp.when.utc_ms - ship.ports.clock.utc_ms, 1000);
     EXPECT_GE(last().stamp.when.utc_ms, ship.ports.clock.utc_ms) << "it is taken back now";
-    EXPECT_FALSE(ship.round->tapToTakeBack("5-31"));
+    EXPECT_FALSE(ship.session->tapToTakeBack("5-31"));
 }
 
 TEST_F(PaperEntry, AtTheNextDoorOnlyTheTimeIsAskedFor) {
@@ -204,7 +204,7 @@ TEST_F(PaperEntry, AtTheNextDoorOnlyTheTimeIsAskedFor) {
     QTest::keyClick(&door(), Qt::Key_Y);
     EXPECT_EQ(last().stamp.person, walker);
     EXPECT_EQ((last().stamp.when.utc_ms / 60'000) % 60, 35);
-    EXPECT_EQ(ship.round->ledger().doorOf(last()), "5-32");
+    EXPECT_EQ(ship.session->ledger().doorOf(last()), "5-32");
 }
 
 TEST_F(PaperEntry, WithoutItsTimeTheNextDoorIsSeenNow) {
@@ -212,7 +212,7 @@ TEST_F(PaperEntry, WithoutItsTimeTheNextDoorIsSeenNow) {
     emit door().findChild<BulkheadPanel*>()->doorChosen("5-32");
     sheet()->close();
     QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-    ASSERT_TRUE(ship.round->record(Note{ship.round->walkdown()->id, "5-32", "seen"}));
+    ASSERT_TRUE(ship.session->record(Note{ship.session->walkdown()->id, "5-32", "seen"}));
     EXPECT_EQ(last().stamp.person, ship.person);
     press(key("from-paper"));
     EXPECT_FALSE(key("from-paper").isChecked()) << "who walked there is asked anew";
@@ -223,23 +223,23 @@ TEST_F(PaperEntry, EndsWhenTheDoorIsLeft) {
     emit door().bar().back();
     emit window->findChild<HomeScreen*>()->doorChosen("5-31");
     EXPECT_FALSE(key("from-paper").isChecked());
-    ASSERT_TRUE(ship.round->record(Note{ship.round->walkdown()->id, "5-31", "seen"}));
+    ASSERT_TRUE(ship.session->record(Note{ship.session->walkdown()->id, "5-31", "seen"}));
     EXPECT_EQ(last().stamp.person, ship.person);
     EXPECT_LT(std::abs(last().stamp.when.utc_ms - ship.ports.clock.utc_ms), 1000);
 }
 
 TEST_F(PaperEntry, TheHeelOnTheFormIsOfThatDoorAlone) {
-    ship.round->setHeel(0.5);
+    ship.session->setHeel(0.5);
     beginTyping();
-    ship.round->setHeel(3);
-    EXPECT_EQ(ship.round->heel_deg(), 3);
+    ship.session->setHeel(3);
+    EXPECT_EQ(ship.session->heel_deg(), 3);
     press(key("step-0"));
-    EXPECT_EQ(ship.round->heel_deg(), 0.5);
+    EXPECT_EQ(ship.session->heel_deg(), 0.5);
     press(key("from-paper"));
-    EXPECT_EQ(ship.round->heel_deg(), 3);
+    EXPECT_EQ(ship.session->heel_deg(), 3);
     emit door().findChild<BulkheadPanel*>()->doorChosen("5-32");
     type("1435");
-    EXPECT_EQ(ship.round->heel_deg(), ship.round->walkdown()->plan.heel_deg);
+    EXPECT_EQ(ship.session->heel_deg(), ship.session->walkdown()->plan.heel_deg);
 }
 
 TEST_F(PaperEntry, ALetterWithAModifierIsNoAnswer) {
@@ -255,22 +255,22 @@ TEST_F(PaperEntry, ATapBearsAMomentOfItsOwnAfterWhateverCameBetween) {
     beginTyping();
     QTest::keyClick(&door(), Qt::Key_Y);
     press(key("step-0"));
-    ASSERT_TRUE(ship.round->record(Note{ship.round->walkdown()->id, "5-31", "seen"}));
+    ASSERT_TRUE(ship.session->record(Note{ship.session->walkdown()->id, "5-31", "seen"}));
     press(key("from-paper"));
     QTest::keyClick(&door(), Qt::Key_Y);
-    EXPECT_EQ(ship.round->tapToTakeBack("5-31")->facts.size(), 1U);
+    EXPECT_EQ(ship.session->tapToTakeBack("5-31")->facts.size(), 1U);
 }
 
 TEST_F(PaperEntry, WhatIsSeenNowIsOfWhoIsSignedOn) {
     beginTyping();
     press(key("step-0"));
-    ASSERT_TRUE(ship.round->record(Note{ship.round->walkdown()->id, "5-31", "seen"}));
+    ASSERT_TRUE(ship.session->record(Note{ship.session->walkdown()->id, "5-31", "seen"}));
     EXPECT_EQ(last().stamp.person, ship.person);
     press(key("from-paper")); // known already
     EXPECT_TRUE(key("from-paper").isChecked());
     QTest::keyClick(&door(), Qt::Key_Y);
     EXPECT_EQ(last().stamp.person, walker);
     emit door().bar().back();
-    ASSERT_TRUE(ship.round->record(Note{ship.round->walkdown()->id, "5-31", "seen again"}));
+    ASSERT_TRUE(ship.session->record(Note{ship.session->walkdown()->id, "5-31", "seen again"}));
     EXPECT_EQ(last().stamp.person, ship.person) << "home is not the form";
 }

@@ -74,7 +74,7 @@ class TargetSize : public ::testing::TestWithParam<bool> {};
 TEST_P(TargetSize, NothingTouchedIsSmallerThanATarget) {
     AllParts all;
     Look look;
-    look.wearOn(all);
+    look.applyTo(all);
     look.setGloves(GetParam());
     all.show();
     QCoreApplication::processEvents();

@@ -64,7 +64,7 @@ TEST_P(DrawingOfKind, ShowsTheSoftBlockOfAContactRunAndSaysSo) {
 TEST_P(DrawingOfKind, CalmMotionMovesInQuarterSteps) {
     Look calm;
     DoorDrawing drawing;
-    calm.wearOn(drawing);
+    calm.applyTo(drawing);
     calm.setCalmMotion(true);
     drawing.setDoor(GetParam(), 1.4);
     drawing.setProgress(0.45);

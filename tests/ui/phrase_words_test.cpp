@@ -204,8 +204,8 @@ TEST_F(CoreSpeaks, WhyARowIsAskedOfADoor) {
                     door.watertight = door.power_operated = door.designed_to_reopen = fitted;
                     door.weathertight = door.sill_in_frame = door.escape_trunk = !fitted;
                     for (const Requirement& row : catalogue.rows) {
-                        const QString words =
-                            phraseWords(askedBecause(row, particulars, door, Stand(&boundary)));
+                        const QString words = phraseWords(
+                            askedBecause(row, particulars, door, DoorLocation(&boundary)));
                         EXPECT_NE(words, "") << row.id;
                         EXPECT_TRUE(
                             isInLanguage(QString(words).remove(QString::fromStdString(row.issuer))))

@@ -29,7 +29,7 @@ struct Planning {
     /// Where nobody recorded before, the first of the people does.
     PlanScreen& open() {
         PlanScreen& opened = openUnsigned();
-        if (ship.round->person().empty())
+        if (ship.session->person().empty())
             press("person-0");
         return opened;
     }
@@ -154,7 +154,7 @@ TEST(PlanScreen, BeginRecordsWhatWasTapped) {
     EXPECT_TRUE(fact->brief_read);
     ASSERT_EQ(begun.size(), 1);
     EXPECT_EQ(begun[0][0].toString().toStdString(), fact->doors.front());
-    EXPECT_TRUE(planning.ship.round->isUnderWay());
+    EXPECT_TRUE(planning.ship.session->isUnderWay());
 }
 
 TEST(PlanScreen, NothingGoesOnBeforeSomebodyRecords) {
@@ -178,7 +178,7 @@ TEST(PlanScreen, ChosenPersonSignsFromThenOn) {
             planning.press(QString("person-%1").arg(i));
             break;
         }
-    EXPECT_EQ(planning.ship.round->personName(), QString("Odd Ferrier"));
+    EXPECT_EQ(planning.ship.session->personName(), QString("Odd Ferrier"));
 }
 
 TEST(PlanScreen, AddedPersonIsRecordedAndWalks) {
@@ -229,17 +229,17 @@ TEST(PlanScreen, FailingRegisterKeepsTheWalkdownWaitingAndTheScreenStays) {
     planning.ship.vessel_register.failure = disk_full;
     planning.press("begin");
     EXPECT_EQ(begun.size(), 0);
-    EXPECT_EQ(planning.ship.round->waiting(), 1U);
+    EXPECT_EQ(planning.ship.session->waiting(), 1U);
     EXPECT_TRUE(
         planning.window.findChild<QLabel*>("brief-state")->text().contains("the disk is full"));
     // A second tap tries again; it does not begin a second walkdown.
     planning.press("begin");
-    EXPECT_EQ(planning.ship.round->waiting(), 1U);
+    EXPECT_EQ(planning.ship.session->waiting(), 1U);
     planning.ship.vessel_register.failure.reset();
     planning.press("begin");
-    EXPECT_EQ(planning.ship.round->waiting(), 0U);
+    EXPECT_EQ(planning.ship.session->waiting(), 0U);
     ASSERT_EQ(begun.size(), 1);
-    EXPECT_EQ(planning.ship.round->ledger().walkdowns().size(), 1U);
+    EXPECT_EQ(planning.ship.session->ledger().walkdowns().size(), 1U);
 }
 
 TEST(PlanScreen, WaitingWalkdownSavedElsewhereBegins) {
@@ -251,7 +251,7 @@ TEST(PlanScreen, WaitingWalkdownSavedElsewhereBegins) {
     planning.ship.vessel_register.failure = disk_full;
     planning.press("begin");
     planning.ship.vessel_register.failure.reset();
-    ASSERT_TRUE(planning.ship.round->saveWaiting());
+    ASSERT_TRUE(planning.ship.session->saveWaiting());
     EXPECT_EQ(begun.size(), 1);
 }
 
@@ -262,7 +262,7 @@ TEST(PlanScreen, PersonThatCouldNotBeSavedIsNotLost) {
     planning.press("add-person");
     QTest::keyClicks(planning.window.findChild<QLineEdit*>("person-name"), "Sunniva Brask");
     planning.pick("master");
-    EXPECT_EQ(planning.ship.round->waiting(), 1U);
+    EXPECT_EQ(planning.ship.session->waiting(), 1U);
     bool shown = false;
     for (QPushButton* each : planning.plan->findChildren<QPushButton*>())
         shown = shown || each->text().startsWith("Sunniva Brask");

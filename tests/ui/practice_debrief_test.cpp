@@ -13,9 +13,9 @@ using ::testing::HasSubstr;
 
 TEST(DebriefScreen, ScoreIsLargeAndSaysWhetherTheExamIsPassed) {
     SmallShip ship;
-    Round& round = ship.load();
-    Shown<DebriefScreen> shown(round);
-    practice::Debrief debrief = sampleDebrief(round.catalogue());
+    VesselSession& session = ship.load();
+    Shown<DebriefScreen> shown(session);
+    practice::Debrief debrief = sampleDebrief(session.catalogue());
     shown.screen->show(sampleExam(), debrief);
     EXPECT_EQ(part<FigureLabel>(*shown.screen, "debrief-percent").figure(), QString("64"));
     EXPECT_EQ(text(*shown.screen, "debrief-passed"), "Not passed: 80 % are asked");
@@ -32,13 +32,13 @@ TEST(DebriefScreen, ScoreIsLargeAndSaysWhetherTheExamIsPassed) {
 
 TEST(DebriefScreen, FaultsAreNamedWithTheirRowAndItsCitation) {
     SmallShip ship;
-    Round& round = ship.load();
-    Shown<DebriefScreen> shown(round);
-    shown.screen->show(sampleExam(), sampleDebrief(round.catalogue()));
+    VesselSession& session = ship.load();
+    Shown<DebriefScreen> shown(session);
+    shown.screen->show(sampleExam(), sampleDebrief(session.catalogue()));
     press(key(*shown.screen, "debrief-faults"));
     settle();
     const std::string words = wordsOf(part<ReadingPane>(*shown.screen, "debrief-pane"));
-    const Requirement& hook = *findRequirement(round.catalogue(), "no-hook");
+    const Requirement& hook = *findRequirement(session.catalogue(), "no-hook");
     EXPECT_THAT(words, HasSubstr("5-32 · missed: hook"));
     EXPECT_THAT(words,
                 HasSubstr("A hook can hold it open that the control station cannot release."));
@@ -53,23 +53,23 @@ TEST(DebriefScreen, FaultsAreNamedWithTheirRowAndItsCitation) {
 
 TEST(DebriefScreen, RowsThatDifferShowBothVerdictsAndBothFigures) {
     SmallShip ship;
-    Round& round = ship.load();
-    Shown<DebriefScreen> shown(round);
-    shown.screen->show(sampleExam(), sampleDebrief(round.catalogue()));
+    VesselSession& session = ship.load();
+    Shown<DebriefScreen> shown(session);
+    shown.screen->show(sampleExam(), sampleDebrief(session.catalogue()));
     press(key(*shown.screen, "debrief-verdicts"));
     settle();
     const std::string words = wordsOf(part<ReadingPane>(*shown.screen, "debrief-pane"));
     EXPECT_EQ(key(*shown.screen, "debrief-verdicts").text(), QString("Rows (2)"));
     EXPECT_THAT(words, HasSubstr("You: satisfactory, 10.20\u00a0s"));
     EXPECT_THAT(words, HasSubstr("Right: unsatisfactory, 7.84\u00a0s"));
-    EXPECT_THAT(words, HasSubstr(findRequirement(round.catalogue(), "hinged-time")->cite));
+    EXPECT_THAT(words, HasSubstr(findRequirement(session.catalogue(), "hinged-time")->cite));
 }
 
 TEST(DebriefScreen, PeopleComeFirstWhereSomebodyWasEndangered) {
     SmallShip ship;
-    Round& round = ship.load();
-    Shown<DebriefScreen> shown(round);
-    practice::Debrief debrief = sampleDebrief(round.catalogue());
+    VesselSession& session = ship.load();
+    Shown<DebriefScreen> shown(session);
+    practice::Debrief debrief = sampleDebrief(session.catalogue());
     shown.screen->show(sampleExam(), debrief);
     settle();
     EXPECT_TRUE(key(*shown.screen, "debrief-people").isChecked());
@@ -84,9 +84,9 @@ TEST(DebriefScreen, PeopleComeFirstWhereSomebodyWasEndangered) {
 
 TEST(DebriefScreen, MarksStandAgainstTheTruthInMilliseconds) {
     SmallShip ship;
-    Round& round = ship.load();
-    Shown<DebriefScreen> shown(round);
-    shown.screen->show(sampleExam(), sampleDebrief(round.catalogue()));
+    VesselSession& session = ship.load();
+    Shown<DebriefScreen> shown(session);
+    shown.screen->show(sampleExam(), sampleDebrief(session.catalogue()));
     press(key(*shown.screen, "debrief-marks"));
     settle();
     auto& pane = part<ReadingPane>(*shown.screen, "debrief-pane");
@@ -106,10 +106,10 @@ TEST(DebriefScreen, MarksStandAgainstTheTruthInMilliseconds) {
 
 TEST(DebriefScreen, SaysWhatPracticeDoesNotReplaceAndIsLeftByDone) {
     SmallShip ship;
-    Round& round = ship.load();
+    VesselSession& session = ship.load();
     for (const QSize size : shapes) {
-        Shown<DebriefScreen> shown(round, size);
-        shown.screen->show(sampleExam(), sampleDebrief(round.catalogue()));
+        Shown<DebriefScreen> shown(session, size);
+        shown.screen->show(sampleExam(), sampleDebrief(session.catalogue()));
         shown.screen->enter();
         QCoreApplication::processEvents();
         expectReachable(*shown.screen, size.width());
@@ -124,11 +124,11 @@ TEST(DebriefScreen, SaysWhatPracticeDoesNotReplaceAndIsLeftByDone) {
 // With the frame round it, as it is seen.
 TEST(DebriefScreen, NothingIsCutInAnyShapeNorWithGloves) {
     SmallShip ship;
-    Round& round = ship.load();
+    VesselSession& session = ship.load();
     for (const bool gloves : {false, true})
         for (const QSize size : shapes) {
-            Shown<DebriefScreen> shown(round, size - QSize(30, gloves ? 107 : 92), gloves);
-            shown.screen->show(sampleExam(), sampleDebrief(round.catalogue()));
+            Shown<DebriefScreen> shown(session, size - QSize(30, gloves ? 107 : 92), gloves);
+            shown.screen->show(sampleExam(), sampleDebrief(session.catalogue()));
             for (const char* section :
                  {"debrief-faults", "debrief-verdicts", "debrief-people", "debrief-marks"}) {
                 press(key(*shown.screen, section));

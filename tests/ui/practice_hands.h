@@ -47,12 +47,12 @@ struct Shown {
     Look look;
     QWidget window;
     S* screen;
-    explicit Shown(Round& round, QSize size = {1280, 800}, bool gloves = false) {
-        screen = new S(round);
+    explicit Shown(VesselSession& session, QSize size = {1280, 800}, bool gloves = false) {
+        screen = new S(session);
         screen->setParent(&window);
         window.resize(size);
         screen->setGeometry(window.rect());
-        look.wearOn(window);
+        look.applyTo(window);
         look.setGloves(gloves);
         window.show();
         screen->QWidget::show();

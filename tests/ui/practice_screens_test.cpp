@@ -22,10 +22,10 @@ using ::testing::Not;
 
 TEST(PracticeScreen, ExercisesStandFromTheFirstToTheExam) {
     SmallShip ship;
-    Round& round = ship.load();
+    VesselSession& session = ship.load();
     ship.ports.offered = sampleExercises();
     std::ranges::reverse(ship.ports.offered);
-    Shown<PracticeScreen> shown(round);
+    Shown<PracticeScreen> shown(session);
     QStringList names;
     for (const QWidget* row : part<RowPager>(*shown.screen, "exercises").rows())
         names << row->accessibleName();
@@ -38,18 +38,18 @@ TEST(PracticeScreen, ExercisesStandFromTheFirstToTheExam) {
 
 TEST(PracticeScreen, AnOpenExerciseBeginsByOneTap) {
     SmallShip ship;
-    Round& round = ship.load();
+    VesselSession& session = ship.load();
     ship.ports.offered = sampleExercises();
-    Shown<PracticeScreen> shown(round);
+    Shown<PracticeScreen> shown(session);
     press(key(*shown.screen, "practise-easy"));
     EXPECT_THAT(ship.ports.practised, ElementsAre(std::pair(QString("easy"), QString())));
 }
 
 TEST(PracticeScreen, ASealedOneAsksForTheWordAndHidesWhatIsTyped) {
     SmallShip ship;
-    Round& round = ship.load();
+    VesselSession& session = ship.load();
     ship.ports.offered = sampleExercises();
-    Shown<PracticeScreen> shown(round);
+    Shown<PracticeScreen> shown(session);
     press(key(*shown.screen, "practise-exam"));
     EXPECT_TRUE(ship.ports.practised.empty());
     auto& word = part<QLineEdit>(shown.window, "exercise-word");
@@ -66,11 +66,11 @@ TEST(PracticeScreen, ASealedOneAsksForTheWordAndHidesWhatIsTyped) {
 
 TEST(PracticeScreen, ASealedOneThatWasBrokenOffAsksForTheWordAgain) {
     SmallShip ship;
-    Round& round = ship.load();
+    VesselSession& session = ship.load();
     ship.ports.offered = sampleExercises();
     ship.ports.broken_off = ExerciseUnfinished{ship.ports.offered.back(), ship.ports.now()};
     ship.ports.broken_off->exercise.is_sealed = true;
-    Shown<PracticeScreen> shown(round);
+    Shown<PracticeScreen> shown(session);
     QTest::keyClicks(&part<QLineEdit>(shown.window, "exercise-word"), "barnacle");
     press(key(shown.window, "exercise-open"));
     EXPECT_THAT(ship.ports.gone_on, ElementsAre(QString("barnacle")));
@@ -108,8 +108,8 @@ TEST(PracticeScreen, NothingToPractiseAndNobodyWhoDidIsSaid) {
 
 TEST(PracticeScreen, AnExerciseTakenInStandsAmongTheOthers) {
     SmallShip ship;
-    Round& round = ship.load();
-    Shown<PracticeScreen> shown(round);
+    VesselSession& session = ship.load();
+    Shown<PracticeScreen> shown(session);
     ship.ports.offered = sampleExercises();
     ship.ports.taken_in = "Exam of November";
     press(key(*shown.screen, "take-in-exercise"));
@@ -120,14 +120,14 @@ TEST(PracticeScreen, AnExerciseTakenInStandsAmongTheOthers) {
 TEST(PracticeScreen, ProgressAddsUpWhatOnePersonDid) {
     SmallShip ship;
     ship.begun();
-    Round& round = ship.load();
+    VesselSession& session = ship.load();
     ship.ports.offered = sampleExercises();
     ship.ports.finished = sampleAttempts("Maren Tollefsby");
     practice::Attempt other = sampleAttempts("Osk Vandermeer").front();
     other.title = "One bulkhead";
     other.percent = 12;
     ship.ports.finished.push_back(other);
-    Shown<PracticeScreen> shown(round);
+    Shown<PracticeScreen> shown(session);
     // Who records stands first, though somebody else practised later.
     EXPECT_TRUE(key(*shown.screen, "practice-person-0").isChecked());
     EXPECT_EQ(key(*shown.screen, "practice-person-0").text(), QString("Maren Tollefsby"));
@@ -151,12 +151,12 @@ TEST(PracticeScreen, ProgressAddsUpWhatOnePersonDid) {
 TEST(PracticeScreen, KeysAreInReachInEveryShape) {
     SmallShip ship;
     ship.begun();
-    Round& round = ship.load();
+    VesselSession& session = ship.load();
     ship.ports.offered = sampleExercises();
     ship.ports.finished = sampleAttempts("Maren Tollefsby");
     for (const bool gloves : {false, true})
         for (const QSize size : shapes) {
-            Shown<PracticeScreen> shown(round, size, gloves);
+            Shown<PracticeScreen> shown(session, size, gloves);
             expectReachable(*shown.screen, size.width());
             expectRoom(*shown.screen, std::to_string(size.width()) + (gloves ? " gloves" : ""));
         }
@@ -257,9 +257,9 @@ TEST(PracticeFrame, ItsKeysAskAndCanBeWithheld) {
 TEST(PracticeOffer, FiguresOfTheSamePersonAreTakenOnceAndNothingElse) {
     SmallShip ship;
     ship.begun();
-    Round& round = ship.load();
+    VesselSession& session = ship.load();
     ship.ports.finished = sampleAttempts("Maren Tollefsby");
-    Shown<DrillScreen> shown(round);
+    Shown<DrillScreen> shown(session);
     auto& use = key(*shown.screen, "use-practice");
     ASSERT_TRUE(use.isVisible());
     EXPECT_THAT(wordsOf(part<QWidget>(*shown.screen, "practice-offer")),
@@ -273,7 +273,7 @@ TEST(PracticeOffer, FiguresOfTheSamePersonAreTakenOnceAndNothingElse) {
     const Fact& fact = ship.vessel_register.transactions.front().front();
     EXPECT_EQ(std::get<ThumbDrill>(fact.body),
               practice::drillFrom(ship.ports.finished, "Maren Tollefsby"));
-    EXPECT_TRUE(round.thumb().own(Cue::LeafStops));
+    EXPECT_TRUE(session.thumb().own(Cue::LeafStops));
     shown.screen->enter();
     EXPECT_FALSE(use.isVisible());
     // Another exercise later, and it is offered again.
@@ -288,12 +288,12 @@ TEST(PracticeOffer, FiguresOfTheSamePersonAreTakenOnceAndNothingElse) {
 TEST(PracticeOffer, IsNotMadeToOthersNorOfTooFewMarks) {
     SmallShip ship;
     ship.begun();
-    Round& round = ship.load();
+    VesselSession& session = ship.load();
     ship.ports.finished = sampleAttempts("Osk Vandermeer");
-    Shown<DrillScreen> shown(round);
+    Shown<DrillScreen> shown(session);
     EXPECT_FALSE(key(*shown.screen, "use-practice").isVisible());
     ship.ports.finished = {sampleAttempts("Maren Tollefsby").front()};
-    ship.ports.finished.front().delays.resize(std::size_t(least_trials) - 1);
+    ship.ports.finished.front().delays.resize(std::size_t(min_trials) - 1);
     shown.screen->enter();
     EXPECT_FALSE(key(*shown.screen, "use-practice").isVisible());
 }

@@ -20,12 +20,12 @@ struct Reader : testing::Test {
     struct Shown {
         Shown(SmallShip& ship, Look& look)
             : window(loaded(ship), look) {
-            look.wearOn(window);
+            look.applyTo(window);
             window.resize(1280, 800);
             window.show();
             test::settle(window);
         }
-        static Round& loaded(SmallShip& ship) {
+        static VesselSession& loaded(SmallShip& ship) {
             ship.vessel_register.other_writer = "process 4711 on bridge";
             return ship.load();
         }

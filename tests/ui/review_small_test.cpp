@@ -27,10 +27,10 @@ struct AtSize {
     Look look;
     ReviewScreen* review;
 
-    AtSize(Round& round, QSize size, double scale) {
-        look.wearOn(window);
+    AtSize(VesselSession& session, QSize size, double scale) {
+        look.applyTo(window);
         look.setScale(scale);
-        review = new ReviewScreen(round, &window);
+        review = new ReviewScreen(session, &window);
         window.resize(size);
         review->setGeometry(window.rect());
         window.show();
@@ -73,9 +73,9 @@ TEST(ReviewSmall, ShowsAllThreeTogetherWhereThereIsRoom) {
 TEST(ReviewSmall, ShowsOneAtATimeAtTwiceTheSizeWithAWayBack) {
     SmallShip ship;
     putOpenItem(ship);
-    Round& round = ship.load();
+    VesselSession& session = ship.load();
     for (const QSize size : {QSize(1280, 800), QSize(800, 1280)}) {
-        AtSize at(round, size, 2);
+        AtSize at(session, size, 2);
         EXPECT_TRUE(at.shows("review-items"));
         EXPECT_FALSE(at.shows("item-next"));
         EXPECT_FALSE(at.shows("review-papers"));
@@ -103,18 +103,18 @@ TEST(ReviewSmall, ShowsOneAtATimeAtTwiceTheSizeWithAWayBack) {
 TEST(ReviewSmall, StaysWithTheItemThatIsWorked) {
     SmallShip ship;
     putOpenItem(ship);
-    Round& round = ship.load();
-    AtSize at(round, {1280, 800}, 2);
+    VesselSession& session = ship.load();
+    AtSize at(session, {1280, 800}, 2);
     at.press("part-item");
-    ASSERT_TRUE(round.record(DeficiencyTerms{round.items().front().id, Severity::Grave}));
+    ASSERT_TRUE(session.record(DeficiencyTerms{session.items().front().id, Severity::Grave}));
     EXPECT_TRUE(at.shows("item-next"));
     EXPECT_FALSE(at.shows("review-items"));
 }
 
 TEST(ReviewEmpty, SaysWhyThereIsNothing) {
     SmallShip ship;
-    Round& round = ship.load();
-    AtSize at(round, {1280, 800}, 1);
+    VesselSession& session = ship.load();
+    AtSize at(session, {1280, 800}, 1);
     auto* nothing = qobject_cast<QLabel*>(at.shown("review-none"));
     ASSERT_NE(nothing, nullptr);
     EXPECT_EQ(nothing->text(), QString("Nothing is open."));

@@ -23,8 +23,8 @@ struct Shown {
     QWidget window;
     ReviewScreen* review;
 
-    explicit Shown(Round& round, QSize size = {1280, 800}) {
-        review = new ReviewScreen(round, &window);
+    explicit Shown(VesselSession& session, QSize size = {1280, 800}) {
+        review = new ReviewScreen(session, &window);
         window.resize(size);
         review->setGeometry(window.rect());
         window.show();
@@ -87,8 +87,8 @@ FactId writtenUp(SmallShip& ship, const char* door = "7-02") {
     return ship.put(Deficiency{walkdown, door, "self-closing", "Stays ajar"});
 }
 
-Item item(const Round& round) {
-    return round.items().back();
+Item item(const VesselSession& session) {
+    return session.items().back();
 }
 
 } // namespace
@@ -96,13 +96,13 @@ Item item(const Round& round) {
 TEST(ReviewScreen, WritesUpARowInTheWordsOfTheRequirement) {
     SmallShip ship;
     failing(ship);
-    Round& round = ship.load();
-    Shown shown(round);
+    VesselSession& session = ship.load();
+    Shown shown(session);
     EXPECT_TRUE(shown.part<QLabel>("review-none").isVisible());
     shown.press("review-write-up");
     shown.press("write-up-all");
-    ASSERT_EQ(round.items().size(), 1u);
-    EXPECT_THAT(item(round).text(), ::testing::HasSubstr(item(round).row->words));
+    ASSERT_EQ(session.items().size(), 1u);
+    EXPECT_THAT(item(session).text(), ::testing::HasSubstr(item(session).row->words));
     EXPECT_TRUE(shown.title().startsWith("7-02"));
     EXPECT_EQ(shown.state(), QString("found"));
     EXPECT_FALSE(shown.part<QPushButton>("review-write-up").isVisible());
@@ -116,7 +116,7 @@ TEST(ReviewScreen, AnExerciseIsNeitherSignedNorHandedOver) {
     Ports ports = ship.ports.all();
     ports.handovers = nullptr;
     ports.signing = nullptr;
-    Round exercise(ship.vessel_register, ports, ship.round->catalogue());
+    VesselSession exercise(ship.vessel_register, ports, ship.session->catalogue());
     ASSERT_TRUE(exercise.load());
     exercise.setPerson(ship.person);
     Shown shown(exercise);
@@ -129,10 +129,10 @@ TEST(ReviewScreen, PassesNothingOnWhileATapWaits) {
     SmallShip ship;
     const FactId walkdown = failing(ship);
     ship.ended(walkdown);
-    Round& round = ship.load();
-    Shown shown(round);
+    VesselSession& session = ship.load();
+    Shown shown(session);
     ship.vessel_register.failure = disk_full;
-    (void)round.record(UpkeepDone{"closers", {}});
+    (void)session.record(UpkeepDone{"closers", {}});
     const auto told = [&] { return shown.part<QLabel>(QStringLiteral("told")).text(); };
     const auto closeSheets = [&] {
         for (Sheet* sheet : shown.window.findChildren<Sheet*>())
@@ -156,15 +156,15 @@ TEST(ReviewScreen, PassesNothingOnWhileATapWaits) {
     shown.press("review-sign");
     shown.press("sign-inspector");
     EXPECT_THAT(told().toStdString(), ::testing::HasSubstr("not saved yet"));
-    EXPECT_EQ(round.waiting(), 1u) << "no signature waits behind it";
+    EXPECT_EQ(session.waiting(), 1u) << "no signature waits behind it";
 }
 
 TEST(ReviewScreen, ASignatureThatIsSavedInAMomentIsNotCalledUnsigned) {
     SmallShip ship;
     const FactId walkdown = failing(ship);
     ship.ended(walkdown);
-    Round& round = ship.load();
-    Shown shown(round);
+    VesselSession& session = ship.load();
+    Shown shown(session);
     ship.vessel_register.failure =
         Error{place::this_register(), errors::not_saved(errors::somebody_is_writing())};
     ship.vessel_register.failure_is = Register::Obstacle::Busy;
@@ -173,76 +173,76 @@ TEST(ReviewScreen, ASignatureThatIsSavedInAMomentIsNotCalledUnsigned) {
     EXPECT_THAT(shown.part<QLabel>("told").text().toStdString(),
                 ::testing::HasSubstr("saved by itself"));
     ship.vessel_register.failure.reset();
-    ASSERT_TRUE(round.saveWaiting());
-    EXPECT_EQ(round.ledger().signaturesOf(walkdown).size(), 1u);
+    ASSERT_TRUE(session.saveWaiting());
+    EXPECT_EQ(session.ledger().signaturesOf(walkdown).size(), 1u);
 }
 
 TEST(ReviewScreen, GoesFromFoundToReadyByTaps) {
     SmallShip ship;
     writtenUp(ship);
-    Round& round = ship.load();
-    Shown shown(round);
+    VesselSession& session = ship.load();
+    Shown shown(session);
     shown.press("item-next");
     shown.tap("closer adjusted");
     shown.tap("Maren Tollefsby");
-    EXPECT_EQ(item(round).state, ItemState::Rectified);
-    ASSERT_EQ(item(round).rectifications.size(), 1u);
-    EXPECT_EQ(item(round).rectifications[0].body.what, "closer adjusted");
-    EXPECT_EQ(item(round).rectifications[0].body.by, "Maren Tollefsby");
+    EXPECT_EQ(item(session).state, ItemState::Rectified);
+    ASSERT_EQ(item(session).rectifications.size(), 1u);
+    EXPECT_EQ(item(session).rectifications[0].body.what, "closer adjusted");
+    EXPECT_EQ(item(session).rectifications[0].body.by, "Maren Tollefsby");
     shown.press("item-next");
-    EXPECT_EQ(item(round).state, ItemState::ReadyForRetest);
+    EXPECT_EQ(item(session).state, ItemState::ReadyForRetest);
     EXPECT_FALSE(shown.part<QPushButton>("item-next").isVisible());
 }
 
 TEST(ReviewScreen, SetsDayPersonMeasureSeverityAndWhatPortStateGave) {
     SmallShip ship;
     writtenUp(ship);
-    Round& round = ship.load();
-    Shown shown(round);
+    VesselSession& session = ship.load();
+    Shown shown(session);
     shown.press("item-due");
     shown.tap("in 7 days");
-    EXPECT_EQ(item(round).due, calendarDateFrom("2026-12-02"));
+    EXPECT_EQ(item(session).due, calendarDateFrom("2026-12-02"));
     shown.press("item-assigned");
     shown.tap("Maren Tollefsby");
-    EXPECT_EQ(item(round).assigned, "Maren Tollefsby");
+    EXPECT_EQ(item(session).assigned, "Maren Tollefsby");
     shown.press("item-interim");
     shown.tap("every hour");
-    EXPECT_EQ(item(round).interim, "fire patrol, every hour");
+    EXPECT_EQ(item(session).interim, "fire patrol, every hour");
     shown.press("item-severity");
     shown.press("severity-minor");
-    EXPECT_EQ(item(round).severity, Severity::Minor);
+    EXPECT_EQ(item(session).severity, Severity::Minor);
     shown.press("item-port");
     shown.tap("16");
     shown.tap("no ground");
     shown.press("port-keep");
-    EXPECT_EQ(item(round).action, PortAction::Within14Days);
-    EXPECT_EQ(item(round).ground_for_detention, false);
-    EXPECT_EQ(item(round).due, calendarDateFrom("2026-12-02")) << "a day that was set stays";
+    EXPECT_EQ(item(session).action, PortAction::Within14Days);
+    EXPECT_EQ(item(session).ground_for_detention, false);
+    EXPECT_EQ(item(session).due, calendarDateFrom("2026-12-02")) << "a day that was set stays";
 }
 
 TEST(ReviewScreen, AnActionThatNamesATimeSetsTheDayWhereNoneWasSet) {
     SmallShip ship;
     writtenUp(ship);
-    Round& round = ship.load();
-    Shown shown(round);
+    VesselSession& session = ship.load();
+    Shown shown(session);
     shown.press("item-port");
     shown.tap("16");
     shown.press("port-keep");
-    EXPECT_EQ(item(round).due, calendarDateFrom("2026-12-09"));
+    EXPECT_EQ(item(session).due, calendarDateFrom("2026-12-09"));
 }
 
 TEST(ReviewScreen, WithdrawsWithAReasonAndTakesItBack) {
     SmallShip ship;
     writtenUp(ship);
-    Round& round = ship.load();
-    Shown shown(round);
+    VesselSession& session = ship.load();
+    Shown shown(session);
     shown.press("item-away");
     shown.tap("by mistake");
-    EXPECT_EQ(item(round).state, ItemState::Withdrawn);
+    EXPECT_EQ(item(session).state, ItemState::Withdrawn);
     shown.press("review-which");
-    EXPECT_EQ(shown.list().current(), item(round).id);
+    EXPECT_EQ(shown.list().current(), item(session).id);
     shown.press("item-away");
-    EXPECT_EQ(item(round).state, ItemState::Found);
+    EXPECT_EQ(item(session).state, ItemState::Found);
 }
 
 TEST(ReviewScreen, APhotographOfTheWorkBelongsToTheRectification) {
@@ -254,12 +254,12 @@ TEST(ReviewScreen, APhotographOfTheWorkBelongsToTheRectification) {
         PickedPhotograph{{std::byte{1}},
                          "4bf5122f344554c53bde2ebb8cd2b7e3d1600ad631c385a5d7cce23c7785459a",
                          "image/png"};
-    Round& round = ship.load();
-    Shown shown(round);
+    VesselSession& session = ship.load();
+    Shown shown(session);
     shown.press("item-photograph");
     shown.tap("after the work");
-    ASSERT_EQ(item(round).photographs.size(), 1u);
-    EXPECT_EQ(item(round).photographs[0].body.shows, mended);
+    ASSERT_EQ(item(session).photographs.size(), 1u);
+    EXPECT_EQ(item(session).photographs[0].body.shows, mended);
 }
 
 TEST(ReviewScreen, GroupsAreReachedByKeysAndArrowKeysPassOverHeadings) {
@@ -289,15 +289,15 @@ TEST(ReviewScreen, GroupsAreReachedByKeysAndArrowKeysPassOverHeadings) {
 TEST(ReviewScreen, AsksWhoWorksBeforeAnythingCanBeRecorded) {
     SmallShip ship;
     writtenUp(ship);
-    Round& round = ship.load();
-    round.setPerson({});
-    Shown shown(round);
+    VesselSession& session = ship.load();
+    session.setPerson({});
+    Shown shown(session);
     EXPECT_FALSE(shown.part<QPushButton>("item-next").isEnabled());
     shown.press("review-who");
     shown.press("who-other");
     shown.part<QLineEdit>("person-name").setText("Ove Brandlund");
     shown.tap("chief officer");
-    EXPECT_EQ(round.personName(), QString("Ove Brandlund"));
+    EXPECT_EQ(session.personName(), QString("Ove Brandlund"));
     EXPECT_TRUE(shown.part<QPushButton>("item-next").isEnabled());
 }
 
@@ -307,17 +307,17 @@ TEST(ReviewScreen, ADifferenceIsDecidedWithAReason) {
     Fact other{{ship.ports.newId(), ship.ports.now(), ship.person, "tablet-2", {}},
                Observation{walkdown, "7-02", "self-closing", Side::None, Answer::Yes}};
     ship.vessel_register.put(other);
-    Round& round = ship.load();
+    VesselSession& session = ship.load();
     EXPECT_EQ(
-        round.door("7-02")->evidence.observations.at({"self-closing", Side::None}).body.answer,
+        session.door("7-02")->evidence.observations.at({"self-closing", Side::None}).body.answer,
         Answer::Yes);
-    Shown shown(round);
+    Shown shown(session);
     shown.press("review-differences");
     shown.press("decide-0");
     shown.tap(":\nno");
     shown.tap("together");
     EXPECT_EQ(
-        round.door("7-02")->evidence.observations.at({"self-closing", Side::None}).body.answer,
+        session.door("7-02")->evidence.observations.at({"self-closing", Side::None}).body.answer,
         Answer::No);
     EXPECT_FALSE(shown.part<QPushButton>("review-differences").isVisible());
 }
@@ -326,14 +326,14 @@ TEST(ReviewScreen, SendsRectifiedDoorsToTheirRetest) {
     SmallShip ship;
     const FactId found = writtenUp(ship);
     ship.put(Rectification{found, "closer adjusted", "Ove Brandlund"});
-    Round& round = ship.load();
-    Shown shown(round);
+    VesselSession& session = ship.load();
+    Shown shown(session);
     EXPECT_FALSE(shown.part<QPushButton>("review-retest").isEnabled()) << "a walk is under way";
-    ASSERT_TRUE(round.record(WalkdownEnded{round.walkdown()->id, ""}));
+    ASSERT_TRUE(session.record(WalkdownEnded{session.walkdown()->id, ""}));
     QSignalSpy asked(shown.review, &ReviewScreen::retestAsked);
     shown.press("review-retest");
     EXPECT_EQ(asked.size(), 1);
-    EXPECT_EQ(doorsToRetest(round.items()), std::vector<std::string>{"7-02"});
+    EXPECT_EQ(doorsToRetest(session.items()), std::vector<std::string>{"7-02"});
 }
 
 TEST(ReviewScreen, ComparesTheLastTwoWalkdowns) {

@@ -11,7 +11,7 @@
 #include "tests/ui/memory_register.h"
 #include "ui/frames/top_bar.h"
 #include "ui/keys/mark_key.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/screens/practice/close_up.h"
 #include "ui/screens/practice/live_scene.h"
 #include "ui/screens/practice/scene_screen.h"
@@ -33,7 +33,7 @@ struct Rehearsal {
     FakePorts ports;
     FactId person;
     std::int64_t now_ns = 100 * second_ns;
-    std::unique_ptr<Round> round;
+    std::unique_ptr<VesselSession> session;
     practice::Stage stage;
 
     explicit Rehearsal(Tasks tasks)
@@ -46,8 +46,9 @@ struct Rehearsal {
             plan.doors.push_back(door.number);
         plan.control_station = "bridge";
         put(std::move(plan));
-        round = std::make_unique<Round>(vessel_register, ports.all(), builtInCatalogue().value());
-        EXPECT_TRUE(round->load());
+        session = std::make_unique<VesselSession>(vessel_register, ports.all(),
+                                                  builtInCatalogue().value());
+        EXPECT_TRUE(session->load());
     }
     static practice::Exercise exerciseOf(Tasks tasks) {
         practice::Exercise exercise;
@@ -78,14 +79,14 @@ void click(QWidget& within, const char* name) {
 }
 
 QString voiceIn(QWidget& within) {
-    return within.findChild<Lettering*>(QStringLiteral("voice"))->text();
+    return within.findChild<Label*>(QStringLiteral("voice"))->text();
 }
 
 } // namespace
 
 TEST(LiveScene, TheKeyIsNamedForTheReleaseAndGoesWhenItIsWorked) {
     Rehearsal play{Tasks{{"P-01", {}}, {"P-02", {}}}};
-    LiveScene scene(*play.round, play.stage);
+    LiveScene scene(*play.session, play.stage);
     scene.resize(1240, 210);
     scene.show();
     scene.setReady("P-01", Release::LocalSideTwo, RunKind::Closing);
@@ -106,7 +107,7 @@ TEST(LiveScene, TheKeyIsNamedForTheReleaseAndGoesWhenItIsWorked) {
 
 TEST(LiveScene, AlarmIsHeardAndSeenWhileItSoundsAndTheLeafMovesByItself) {
     Rehearsal play{Tasks{{"P-01", {}}}};
-    LiveScene scene(*play.round, play.stage);
+    LiveScene scene(*play.session, play.stage);
     scene.resize(1240, 210);
     scene.show();
     scene.setReady("P-01", Release::Remote, RunKind::Closing);
@@ -125,7 +126,7 @@ TEST(LiveScene, AlarmIsHeardAndSeenWhileItSoundsAndTheLeafMovesByItself) {
 
 TEST(LiveScene, HiddenItIsSilent) {
     Rehearsal play{Tasks{{"P-01", {}}}};
-    LiveScene scene(*play.round, play.stage);
+    LiveScene scene(*play.session, play.stage);
     scene.show();
     scene.setReady("P-01", Release::Remote, RunKind::Closing);
     click(scene, "work-release");
@@ -138,7 +139,7 @@ TEST(LiveScene, HiddenItIsSilent) {
 
 TEST(LiveScene, StopHoldsTheLeafAndTheRunIsKept) {
     Rehearsal play{Tasks{{"P-02", {}}}};
-    LiveScene scene(*play.round, play.stage);
+    LiveScene scene(*play.session, play.stage);
     scene.show();
     scene.setReady("P-02", Release::LetGo, RunKind::Closing);
     click(scene, "work-release");
@@ -157,7 +158,7 @@ TEST(LiveScene, StopHoldsTheLeafAndTheRunIsKept) {
 
 TEST(LiveScene, AKeyThatIsAlwaysThereClearsThePathAndTellsNothing) {
     Rehearsal play{Tasks{{"P-01", {}}, {"P-02", {Fault::Wedge}}}};
-    LiveScene scene(*play.round, play.stage);
+    LiveScene scene(*play.session, play.stage);
     scene.show();
     scene.setReady("P-01", Release::LocalSideOne, RunKind::Closing);
     EXPECT_TRUE(keyIn(scene, "clear-path")->isVisible());
@@ -170,8 +171,8 @@ TEST(LiveScene, AKeyThatIsAlwaysThereClearsThePathAndTellsNothing) {
 
 TEST(LiveScene, AfterTheReleaseNoKeyMovesAndSpaceMarksOnTheStopwatch) {
     Rehearsal play{Tasks{{"P-02", {}}}};
-    StopwatchScreen stopwatch(*play.round);
-    auto* scene = new LiveScene(*play.round, play.stage);
+    StopwatchScreen stopwatch(*play.session);
+    auto* scene = new LiveScene(*play.session, play.stage);
     stopwatch.setScene(scene);
     QObject::connect(&stopwatch, &StopwatchScreen::ready, scene, &LiveScene::setReady);
     stopwatch.resize(1280, 800);
@@ -187,7 +188,7 @@ TEST(LiveScene, AfterTheReleaseNoKeyMovesAndSpaceMarksOnTheStopwatch) {
     QApplication::processEvents();
     EXPECT_EQ(stopwatch.findChild<MarkKey*>("mark")->geometry(), mark); // no key moves
     QTest::keyClick(&stopwatch, Qt::Key_Space);
-    EXPECT_EQ(play.round->door("P-02")->evidence.runs.back().marks.size(), 1u);
+    EXPECT_EQ(play.session->door("P-02")->evidence.runs.back().marks.size(), 1u);
     EXPECT_TRUE(stopwatch.hasFocus() || QApplication::focusWidget() == nullptr);
 }
 
@@ -198,7 +199,7 @@ struct AtTheDoor : testing::Test {
                          {"P-02", {Fault::NoLatch}},
                          {"P-03", {Fault::HosePortStuck, Fault::IndicatorLies}},
                          {"P-05", {}}}};
-    SceneScreen screen{*play.round, play.stage};
+    SceneScreen screen{*play.session, play.stage};
 
     void SetUp() override {
         screen.resize(1280, 740);
@@ -220,7 +221,7 @@ TEST_F(AtTheDoor, EverySpotHasAKeyLargeEnoughAndShowsItsCloseUp) {
     for (const char* number : {"P-01", "P-02", "P-03", "P-05"}) {
         screen.setDoor(number);
         QApplication::processEvents();
-        for (const Spot spot : spotsOf(*play.round->door(number)->door)) {
+        for (const Spot spot : spotsOf(*play.session->door(number)->door)) {
             const QByteArray name = ("spot-" + spotName(spot)).toLatin1();
             QPushButton* key = keyIn(screen, name.constData());
             ASSERT_NE(key, nullptr);

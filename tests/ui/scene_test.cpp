@@ -171,7 +171,7 @@ TEST(Scene, GlidesThoughMotionIsCalm) {
     Look calm;
     for (const Door& door : vessel.doors) {
         SceneView view;
-        calm.wearOn(view);
+        calm.applyTo(view);
         calm.setCalmMotion(true);
         view.resize(800, 560);
         view.setDoor(door, practice::soundDoor(door, 1));

@@ -43,7 +43,7 @@ struct SettingsKeys : testing::Test {
     void SetUp() override {
         (void)ship.begun();
         window = std::make_unique<Window>(ship.load(), look);
-        look.wearOn(*window);
+        look.applyTo(*window);
         window->resize(1280, 800);
         window->show();
         QCoreApplication::processEvents();

@@ -16,7 +16,7 @@
 #include "ui/keys/keypad.h"
 #include "ui/keys/phrase_picker.h"
 #include "ui/lists/value_row.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/look.h"
 #include "ui/look/touch_style.h"
 
@@ -36,7 +36,7 @@ protected:
     Look look;
 
     void SetUp() override {
-        look.wearOn(window);
+        look.applyTo(window);
         look.setScale(GetParam().scale);
         look.setGloves(GetParam().gloves);
         window.resize(GetParam().size);
@@ -89,8 +89,8 @@ protected:
 TEST_P(Sheets, EveryRowIsReachedAndNoneIsCut) {
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
-    lines->addWidget(new Lettering("What this is about, in a sentence that takes more than a line "
-                                   "of a small window at large text."));
+    lines->addWidget(new Label("What this is about, in a sentence that takes more than a line "
+                               "of a small window at large text."));
     for (int i = 0; i < 9; ++i) {
         auto* row = new ValueRow(QString("Row %1").arg(i), "Make");
         row->setDetail("what it is for, and for whom, in a few quieter words");

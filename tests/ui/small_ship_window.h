@@ -13,12 +13,12 @@ namespace latchround::ui {
 struct SmallShipWindow : testing::Test {
     SmallShip ship;
     FactId walkdown = ship.begun();
-    Round& round = ship.load();
+    VesselSession& session = ship.load();
     Look look;
-    Window window{round, look};
+    Window window{session, look};
 
     void SetUp() override {
-        look.wearOn(window);
+        look.applyTo(window);
         window.resize(1280, 800);
         window.show();
         test::settle(window);

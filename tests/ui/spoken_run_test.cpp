@@ -73,8 +73,8 @@ TEST(SpokenGauge, HasAValueBetweenTheEndsOfItsScale) {
 TEST(SpokenStopwatch, TheKeyIsToldOnceAMarkAndSaysWhatWasTaken) {
     SmallShip ship;
     ship.begun();
-    Round& round = ship.load();
-    StopwatchScreen screen(round);
+    VesselSession& session = ship.load();
+    StopwatchScreen screen(session);
     screen.resize(1280, 800);
     screen.show();
     ASSERT_TRUE(screen.begin("5-31", Release::LetGo, RunKind::Closing));

@@ -44,8 +44,8 @@ struct SlowWindow : testing::Test {
     SmallShip ship;
     FactId walkdown = ship.begun();
     std::int64_t now_ns = 7'000'000 * ms;
-    Round& round = ship.load();
-    StopwatchScreen screen{round};
+    VesselSession& session = ship.load();
+    StopwatchScreen screen{session};
 
     void SetUp() override {
         ship.ports.steady_ns = [this] { return now_ns; };
@@ -65,7 +65,7 @@ struct SlowWindow : testing::Test {
             QApplication::sendEvent(key(), &event);
         }
     }
-    const RunRecord& run() { return round.door("5-31")->evidence.runs.back(); }
+    const RunRecord& run() { return session.door("5-31")->evidence.runs.back(); }
 };
 
 } // namespace

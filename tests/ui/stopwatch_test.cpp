@@ -26,8 +26,8 @@ namespace {
 struct Timing : testing::Test {
     SmallShip ship;
     FactId walkdown = ship.begun();
-    Round& round = ship.load();
-    StopwatchScreen screen{round};
+    VesselSession& session = ship.load();
+    StopwatchScreen screen{session};
 
     void SetUp() override {
         screen.resize(1280, 800);
@@ -51,9 +51,9 @@ struct Timing : testing::Test {
     }
     void confirmAll() {
         for (const Caution& caution : cautionsBeforeRelease())
-            (void)round.record(CautionAnswered{walkdown, "5-32", std::string(caution.id), true});
+            (void)session.record(CautionAnswered{walkdown, "5-32", std::string(caution.id), true});
     }
-    const RunRecord& run(const char* door) { return round.door(door)->evidence.runs.back(); }
+    const RunRecord& run(const char* door) { return session.door(door)->evidence.runs.back(); }
 };
 
 } // namespace
@@ -90,7 +90,7 @@ TEST_F(Timing, AMarkThatIsNotSavedKeepsTheKeyAndIsSavedLater) {
     EXPECT_FALSE(screen.findChild<QPushButton*>("stop")->isEnabled())
         << "it would overrule the end that waits with the last mark";
     ship.vessel_register.failure.reset();
-    ASSERT_TRUE(round.saveWaiting());
+    ASSERT_TRUE(session.saveWaiting());
     ASSERT_EQ(run("5-31").marks.size(), 2u);
     EXPECT_TRUE(run("5-31").end);
 }
@@ -110,10 +110,10 @@ TEST_F(Timing, StopWithTheFirstMarkNotYetSavedBeginsTheRunOnce) {
     ship.vessel_register.failure = disk_full;
     press(key(), 10);
     QTest::mousePress(screen.findChild<QPushButton*>("stop"), Qt::LeftButton);
-    EXPECT_EQ(round.waiting(), 2u);
+    EXPECT_EQ(session.waiting(), 2u);
     ship.vessel_register.failure.reset();
-    ASSERT_TRUE(round.saveWaiting());
-    EXPECT_EQ(round.waiting(), 0u);
+    ASSERT_TRUE(session.saveWaiting());
+    EXPECT_EQ(session.waiting(), 0u);
     ASSERT_EQ(run("5-31").marks.size(), 1u);
     ASSERT_TRUE(run("5-31").end);
     EXPECT_EQ(run("5-31").end->outcome, RunOutcome::Stopped);
@@ -132,7 +132,7 @@ TEST_F(Timing, StopStaysStoppedOnTheScreenThoughItCannotBeSaved) {
     emit screen.bar().back();
     EXPECT_EQ(done.size(), 1) << "the way back is shut";
     ship.vessel_register.failure.reset();
-    ASSERT_TRUE(round.saveWaiting());
+    ASSERT_TRUE(session.saveWaiting());
     EXPECT_FALSE(key()->isVisible());
     ASSERT_TRUE(run("5-31").end);
     EXPECT_EQ(run("5-31").end->outcome, RunOutcome::Stopped);
@@ -145,7 +145,7 @@ TEST_F(Timing, AReasonForStoppingIsKeptWhileNothingCanBeSaved) {
     QTest::mousePress(screen.findChild<QPushButton*>("stop"), Qt::LeftButton);
     emit screen.findChild<RunResult*>()->reasonPicked("someone in the way");
     ship.vessel_register.failure.reset();
-    ASSERT_TRUE(round.saveWaiting());
+    ASSERT_TRUE(session.saveWaiting());
     EXPECT_EQ(run("5-31").end->reason, "someone in the way");
 }
 
@@ -269,8 +269,8 @@ TEST_F(Timing, StopAndTakeBackAreNoMarksAndGiveNoCue) {
 TEST(CautionScreen, ArmsOnlyWhenAllAreConfirmedAndShowsTheWholeGroup) {
     SmallShip ship;
     ship.begun();
-    Round& round = ship.load();
-    CautionScreen screen(round);
+    VesselSession& session = ship.load();
+    CautionScreen screen(session);
     screen.resize(1280, 800);
     screen.show();
     screen.setDoor("5-32");
@@ -283,6 +283,6 @@ TEST(CautionScreen, ArmsOnlyWhenAllAreConfirmedAndShowsTheWholeGroup) {
         QTest::mouseClick(row->findChild<QPushButton*>(), Qt::LeftButton);
     }
     EXPECT_TRUE(arm->isEnabled());
-    EXPECT_EQ(round.door("5-32")->evidence.cautions.size(), cautionsBeforeRelease().size());
-    EXPECT_EQ(round.door("5-32")->evidence.cautions[0].stamp.person, ship.person);
+    EXPECT_EQ(session.door("5-32")->evidence.cautions.size(), cautionsBeforeRelease().size());
+    EXPECT_EQ(session.door("5-32")->evidence.cautions[0].stamp.person, ship.person);
 }

@@ -53,9 +53,9 @@ struct UndoSheet : testing::Test {
 } // namespace
 
 TEST_F(UndoSheet, UndoSaysWhatItTakesBackAndPutsItBack) {
-    Round& round = *ship.round;
-    const auto notes = [&] { return round.door("5-31")->evidence.notes.size(); };
-    ASSERT_TRUE(round.record(Note{round.walkdown()->id, "5-31", "seal torn"}));
+    VesselSession& session = *ship.session;
+    const auto notes = [&] { return session.door("5-31")->evidence.notes.size(); };
+    ASSERT_TRUE(session.record(Note{session.walkdown()->id, "5-31", "seal torn"}));
     EXPECT_EQ(undoKey(*window).accessibleName(), "Undo: see what can be taken back");
     QTest::mouseClick(&undoKey(*window), Qt::LeftButton);
     EXPECT_EQ(notes(), 1U) << "it only says so yet";
@@ -72,10 +72,10 @@ TEST_F(UndoSheet, UndoSaysWhatItTakesBackAndPutsItBack) {
 }
 
 TEST_F(UndoSheet, UndoStaysWithTheDoorOnTheScreenUnlessAsked) {
-    Round& round = *ship.round;
-    const FactId walkdown = round.walkdown()->id;
-    ASSERT_TRUE(round.record(Note{walkdown, "5-31", "here"}));
-    ASSERT_TRUE(round.record(Note{walkdown, "5-32", "there"}));
+    VesselSession& session = *ship.session;
+    const FactId walkdown = session.walkdown()->id;
+    ASSERT_TRUE(session.record(Note{walkdown, "5-31", "here"}));
+    ASSERT_TRUE(session.record(Note{walkdown, "5-32", "there"}));
     window->doorScreen().setDoor("5-31");
     emit window->findChild<HomeScreen*>()->doorChosen("5-31");
     QTest::keyClick(window.get(), Qt::Key_Z, Qt::ControlModifier);
@@ -84,25 +84,25 @@ TEST_F(UndoSheet, UndoStaysWithTheDoorOnTheScreenUnlessAsked) {
     EXPECT_EQ(keyOnSheet(*window, "undo-take-back-elsewhere").accessibleName(),
               "Take back: note on 5-32: there");
     press("undo-take-back");
-    EXPECT_TRUE(round.door("5-31")->evidence.notes.empty());
-    EXPECT_EQ(round.door("5-32")->evidence.notes.size(), 1U);
+    EXPECT_TRUE(session.door("5-31")->evidence.notes.empty());
+    EXPECT_EQ(session.door("5-32")->evidence.notes.size(), 1U);
 }
 
 TEST_F(UndoSheet, UndoWaitsWhileASheetLiesOverTheScreen) {
-    Round& round = *ship.round;
-    ASSERT_TRUE(round.record(Note{round.walkdown()->id, "5-31", "seal torn"}));
+    VesselSession& session = *ship.session;
+    ASSERT_TRUE(session.record(Note{session.walkdown()->id, "5-31", "seal torn"}));
     window->tell("Told", "Something");
     QTest::keyClick(window.get(), Qt::Key_Z, Qt::ControlModifier);
     EXPECT_EQ(window->findChildren<Sheet*>().size(), 1);
-    EXPECT_EQ(round.door("5-31")->evidence.notes.size(), 1U);
+    EXPECT_EQ(session.door("5-31")->evidence.notes.size(), 1U);
 }
 
 TEST_F(UndoSheet, OfATapAtManyDoorsTheDoorOnTheScreenIsNamedAndTaken) {
-    Round& round = *ship.round;
+    VesselSession& session = *ship.session;
     std::vector<Entry> entries;
     for (const char* number : {"5-31", "5-32"})
-        entries.push_back({Note{round.walkdown()->id, number, "painted over"}});
-    ASSERT_TRUE(round.record(std::move(entries)));
+        entries.push_back({Note{session.walkdown()->id, number, "painted over"}});
+    ASSERT_TRUE(session.record(std::move(entries)));
     QTest::mouseClick(&undoKey(*window), Qt::LeftButton);
     EXPECT_EQ(keyOnSheet(*window, "undo-take-back").accessibleName(),
               "Take back: note on 5-31: painted over, and 1 more");
@@ -112,22 +112,22 @@ TEST_F(UndoSheet, OfATapAtManyDoorsTheDoorOnTheScreenIsNamedAndTaken) {
     EXPECT_EQ(keyOnSheet(*window, "undo-take-back").accessibleName(),
               "Take back: note on 5-32: painted over");
     press("undo-take-back");
-    EXPECT_TRUE(round.door("5-32")->evidence.notes.empty());
-    EXPECT_EQ(round.door("5-31")->evidence.notes.size(), 1U);
+    EXPECT_TRUE(session.door("5-32")->evidence.notes.empty());
+    EXPECT_EQ(session.door("5-31")->evidence.notes.size(), 1U);
 }
 
 TEST_F(UndoSheet, TheKeysOfRedoOpenItToo) {
-    Round& round = *ship.round;
-    ASSERT_TRUE(round.record(Note{round.walkdown()->id, "5-31", "seal torn"}));
-    ASSERT_TRUE(round.undo(*round.tapToTakeBack()));
+    VesselSession& session = *ship.session;
+    ASSERT_TRUE(session.record(Note{session.walkdown()->id, "5-31", "seal torn"}));
+    ASSERT_TRUE(session.undo(*session.tapToTakeBack()));
     QTest::keySequence(window.get(), QKeySequence(QKeySequence::Redo));
     EXPECT_EQ(keyOnSheet(*window, "undo-put-back").accessibleName(),
               "Put back: note on 5-31: seal torn");
 }
 
 TEST_F(UndoSheet, SaysWhichCautionIsTakenBack) {
-    Round& round = *ship.round;
-    ASSERT_TRUE(round.record(CautionAnswered{round.walkdown()->id, "5-31", "announced", true}));
+    VesselSession& session = *ship.session;
+    ASSERT_TRUE(session.record(CautionAnswered{session.walkdown()->id, "5-31", "announced", true}));
     QTest::mouseClick(&undoKey(*window), Qt::LeftButton);
     const QString said = keyOnSheet(*window, "undo-take-back").accessibleName();
     EXPECT_TRUE(said.startsWith("Take back: caution before 5-31: ")) << said.toStdString();

@@ -26,16 +26,17 @@ struct WaitingRun : Busy {
         mark();
         hold();
         mark();
-        ASSERT_EQ(round.waiting(), 1u);
+        ASSERT_EQ(session.waiting(), 1u);
     }
     /// As at the next start of the program.
-    std::unique_ptr<Round> startedAgain() {
-        auto next = std::make_unique<Round>(ship.vessel_register, ship.ports.all(), round.catalogue());
+    std::unique_ptr<VesselSession> startedAgain() {
+        auto next = std::make_unique<VesselSession>(ship.vessel_register, ship.ports.all(),
+                                                    session.catalogue());
         EXPECT_TRUE(next->load());
         next->takeUp(ship.ports.kept);
         return next;
     }
-    void expectComplete(const Round& of) {
+    void expectComplete(const VesselSession& of) {
         const std::vector<RunRecord>& runs = of.door("5-31")->evidence.runs;
         ASSERT_EQ(runs.size(), 1u);
         EXPECT_EQ(runs[0].marks.size(), 2u);
@@ -54,7 +55,7 @@ TEST_F(WaitingRun, WhoseEndWaitsIsNotCutShort) {
     letGo();
     ring();
     EXPECT_FALSE(isShown("cut-short"));
-    expectComplete(round);
+    expectComplete(session);
 }
 
 TEST_F(WaitingRun, WhoseEndWaitsIsNotCutShortAtTheNextStart) {
@@ -81,7 +82,7 @@ TEST_F(WaitingRun, GoesOnOnceItsLastMarkIsTakenBackThoughThatWaits) {
     hold();
     QTest::mouseClick(find<QPushButton>("take-back"), Qt::LeftButton);
     test::settle(window);
-    ASSERT_EQ(round.waiting(), 1u);
+    ASSERT_EQ(session.waiting(), 1u);
     auto* key = find<MarkKey>("mark");
     EXPECT_TRUE(key->isVisible() && key->isEnabled());
     EXPECT_EQ(key->nameLine(), "Shut");
@@ -98,7 +99,7 @@ TEST_F(WaitingRun, GoesOnOnceItsLastMarkIsTakenBackThoughThatWaits) {
 TEST_F(WaitingRun, CompletedByHandIsAskedAboutAgainOnceItsMarksAreSaved) {
     const FactId run = ship.put(RunStarted{walkdown, "5-32", RunKind::Closing, Release::Remote, 0});
     ship.put(Mark{run, MarkKind::AlarmOn, 1000, {}, InputDevice::Touch, {}});
-    Round next(ship.vessel_register, ship.ports.all(), round.catalogue());
+    VesselSession next(ship.vessel_register, ship.ports.all(), session.catalogue());
     ASSERT_TRUE(next.load());
     Window again(next, look);
     again.show();
@@ -138,7 +139,7 @@ TEST_F(WaitingRun, GoesOnThoughTheOtherWritesForLong) {
     EXPECT_EQ(ship.ports.cues, 2);
     letGo();
     ring();
-    expectComplete(round);
+    expectComplete(session);
 }
 
 TEST_F(WaitingRun, GoesOnWithMarksThatAreKeptWhileTheDiskIsFull) {
@@ -149,8 +150,8 @@ TEST_F(WaitingRun, GoesOnWithMarksThatAreKeptWhileTheDiskIsFull) {
     EXPECT_TRUE(find<StopwatchScreen>("stopwatch-screen")->isRunning());
     mark();
     letGo();
-    ASSERT_TRUE(round.saveWaiting());
-    expectComplete(round);
+    ASSERT_TRUE(session.saveWaiting());
+    expectComplete(session);
 }
 
 TEST_F(WaitingRun, CountsNoMarkThatIsKeptNowhere) {
@@ -173,7 +174,7 @@ TEST_F(WaitingRun, LeavesTheKeyboardToTheMarkKey) {
     auto* half_way = find<MarkKey>("mark-half-way");
     QTest::mousePress(half_way, Qt::LeftButton);
     QTest::mouseRelease(half_way, Qt::LeftButton);
-    ASSERT_EQ(round.waiting(), 2u);
+    ASSERT_EQ(session.waiting(), 2u);
     auto* key = find<MarkKey>("mark");
     key->setFocus();
     class Changes : public QObject {
@@ -188,18 +189,18 @@ TEST_F(WaitingRun, LeavesTheKeyboardToTheMarkKey) {
     } changes;
     key->installEventFilter(&changes);
     bool alarmed = false;
-    QObject::connect(&round, &Round::recorded, &window, [&] {
-        alarmed = alarmed || (round.waiting() > 0 && !round.isSavingShortly());
+    QObject::connect(&session, &VesselSession::recorded, &window, [&] {
+        alarmed = alarmed || (session.waiting() > 0 && !session.isSavingShortly());
     });
     letGo();
     ring();
     EXPECT_FALSE(alarmed) << "the bar would say NOT SAVED for a moment";
-    EXPECT_EQ(round.waiting(), 0u);
+    EXPECT_EQ(session.waiting(), 0u);
     EXPECT_EQ(changes.seen, 0);
     EXPECT_EQ(window.focusWidget(), key);
     ship.ports.steady_ns = [later = steadyNow_ns() + 1'000'000'000] { return later; };
     QTest::keyClick(window.focusWidget(), Qt::Key_Space);
-    EXPECT_EQ(round.door("5-32")->evidence.runs.at(0).marks.size(), 3u);
+    EXPECT_EQ(session.door("5-32")->evidence.runs.at(0).marks.size(), 3u);
 }
 
 TEST_F(WaitingRun, GivesTheKeyboardBackWithTheMarkKey) {
@@ -230,7 +231,7 @@ TEST_F(WaitingRun, WhoseEndWaitsIsOver) {
     EXPECT_FALSE(screen->isVisible()) << "as after any run";
     letGo();
     ring();
-    expectComplete(round);
+    expectComplete(session);
 }
 
 /// Once what waited is saved, a run that has no end all the same is offered.
@@ -240,7 +241,7 @@ TEST_F(WaitingRun, WithoutAnEndIsOfferedOnceItsMarksAreSaved) {
         return Mark{run, kind, ms, {}, InputDevice::Touch, {}};
     };
     ship.put(press(MarkKind::LeafMoves, 1000));
-    Round next(ship.vessel_register, ship.ports.all(), round.catalogue());
+    VesselSession next(ship.vessel_register, ship.ports.all(), session.catalogue());
     ASSERT_TRUE(next.load());
     next.takeUp({{{next.stamped(press(MarkKind::HalfWay, 4000))}, {}}});
     Window again(next, look);

@@ -27,13 +27,13 @@ namespace {
 struct LargeText : testing::TestWithParam<std::tuple<QSize, bool>> {
     SmallShip ship;
     FactId walkdown = ship.begun();
-    Round& round = ship.load();
+    VesselSession& session = ship.load();
     Look look;
 
     void show(Screen& screen) {
         look.setScale(2);
         look.setGloves(std::get<1>(GetParam()));
-        look.wearOn(screen);
+        look.applyTo(screen);
         screen.resize(std::get<0>(GetParam()));
         screen.show();
         (void)QTest::qWaitForWindowExposed(&screen);
@@ -66,14 +66,14 @@ struct LargeText : testing::TestWithParam<std::tuple<QSize, bool>> {
     }
     void confirmAll() {
         for (const Caution& caution : cautionsBeforeRelease())
-            (void)round.record(CautionAnswered{walkdown, "5-32", std::string(caution.id), true});
+            (void)session.record(CautionAnswered{walkdown, "5-32", std::string(caution.id), true});
     }
 };
 
 } // namespace
 
 TEST_P(LargeText, OfADoorOneThingIsShownAtATimeAndTheOthersAreOneTouchAway) {
-    DoorScreen screen(round);
+    DoorScreen screen(session);
     screen.setDoor("5-32");
     show(screen);
     const auto shown = [&](const char* name) {
@@ -106,7 +106,7 @@ TEST_P(LargeText, OfADoorOneThingIsShownAtATimeAndTheOthersAreOneTouchAway) {
 }
 
 TEST_P(LargeText, ADoorIsWholeAgainWhenTheTextIsSmallAgain) {
-    DoorScreen screen(round);
+    DoorScreen screen(session);
     screen.setDoor("5-32");
     show(screen);
     click(screen, "part-verdict");
@@ -121,7 +121,7 @@ TEST_P(LargeText, ADoorIsWholeAgainWhenTheTextIsSmallAgain) {
 
 TEST_P(LargeText, TheMarkKeyFillsAThirdAndStopIsOneTouchAway) {
     confirmAll();
-    StopwatchScreen screen(round);
+    StopwatchScreen screen(session);
     show(screen);
     ASSERT_TRUE(screen.begin("5-32", Release::Remote, RunKind::Closing, "MVZ2"));
     QCoreApplication::processEvents();
@@ -148,7 +148,7 @@ TEST_P(LargeText, TheMarkKeyFillsAThirdAndStopIsOneTouchAway) {
 }
 
 TEST_P(LargeText, WhatWillMoveComesBeforeTheQuestionsAndEachCanBeConfirmed) {
-    CautionScreen screen(round);
+    CautionScreen screen(session);
     show(screen);
     screen.setDoor("5-32");
     EXPECT_FALSE(of<RowPager>(screen).isVisible());
@@ -170,7 +170,7 @@ TEST_P(LargeText, WhatWillMoveComesBeforeTheQuestionsAndEachCanBeConfirmed) {
 }
 
 TEST_P(LargeText, APlanIsMadePartByPart) {
-    PlanScreen screen(round);
+    PlanScreen screen(session);
     show(screen);
     screen.enter();
     int parts = 1;

@@ -43,7 +43,7 @@ std::string listOf(const std::set<FactId>& ids) {
 
 bool Walker::mayBeRefused(const std::vector<Fact>& batch) const {
     // A walkdown that was ended on the other tablet meanwhile.
-    const auto& here = m_hands[m_in_hand];
+    const auto& here = m_pool[m_in_hand];
     const Book& book = here.books.at(here.tablet.vessel());
     return std::ranges::any_of(batch, [&](const Fact& fact) {
         FactId walkdown = walkdownOf(fact.body);

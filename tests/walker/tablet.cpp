@@ -33,7 +33,7 @@ T must(Result<T> result) {
     return std::move(*result);
 }
 
-void must(const Done& done) {
+void must(const Result<>& done) {
     if (!done)
         throw std::runtime_error(ui::inOneLine(done.error()));
 }
@@ -93,15 +93,15 @@ struct OnePicture : ui::Photographs {
 template <class Port>
 struct Over : Port {
     explicit Over(Port& own)
-        : desk(own) {}
-    Port& desk;
+        : app(own) {}
+    Port& app;
 };
 
 struct DocumentsUnseen : Over<ui::Documents> {
     using Over::Over;
     Result<ui::PaperMade> make(ui::Paper paper, const FactId& walkdown, const QString& door,
                                const Progress& progress) override {
-        return desk.make(paper, walkdown, door, progress);
+        return app.make(paper, walkdown, door, progress);
     }
     void show(const QString&) override {}
 };
@@ -113,15 +113,15 @@ struct NoFileChosen : ui::Handovers {
     Checked<std::optional<ui::HandoverSeen>> lookAt(QWidget*, const Progress&) override {
         return std::optional<ui::HandoverSeen>{};
     }
-    Done take(const ui::HandoverSeen&, const std::vector<Fact>&, const Progress&) override {
+    Result<> take(const ui::HandoverSeen&, const std::vector<Fact>&, const Progress&) override {
         throw std::logic_error("no file was looked at");
     }
 };
 
 struct NoRegisterChosen : Over<ui::Vessels> {
     using Over::Over;
-    std::vector<ui::VesselOnTablet> others() const override { return desk.others(); }
-    Done open(const QString& place) override { return desk.open(place); }
+    std::vector<ui::VesselOnTablet> others() const override { return app.others(); }
+    Result<> open(const QString& place) override { return app.open(place); }
     Checked<std::optional<QString>> takeIn(QWidget*, const Progress&) override {
         return std::optional<QString>{};
     }
@@ -129,28 +129,28 @@ struct NoRegisterChosen : Over<ui::Vessels> {
 
 struct NoExerciseChosen : Over<ui::Exercises> {
     using Over::Over;
-    std::vector<ui::ExerciseOffered> offered() const override { return desk.offered(); }
+    std::vector<ui::ExerciseOffered> offered() const override { return app.offered(); }
     Checked<std::optional<QString>> takeIn(QWidget*) override { return std::optional<QString>{}; }
-    Done begin(const QString& place, const QString& word) override {
-        return desk.begin(place, word);
+    Result<> begin(const QString& place, const QString& word) override {
+        return app.begin(place, word);
     }
-    std::optional<ui::ExerciseUnfinished> unfinished() const override { return desk.unfinished(); }
-    Done goOn(const QString& word) override { return desk.goOn(word); }
-    Done putAside() override { return desk.putAside(); }
+    std::optional<ui::ExerciseUnfinished> unfinished() const override { return app.unfinished(); }
+    Result<> goOn(const QString& word) override { return app.goOn(word); }
+    Result<> putAside() override { return app.putAside(); }
 };
 
 struct NoRulesChosen : Over<ui::FlagRules> {
     using Over::Over;
-    QString flag() const override { return desk.flag(); }
+    QString flag() const override { return app.flag(); }
     Checked<std::optional<QString>> takeIn(QWidget*) override { return std::optional<QString>{}; }
-    Done leave() override { return desk.leave(); }
+    Result<> leave() override { return app.leave(); }
 };
 
 /// The real desk on a machine without camera, loudspeaker and files to choose.
-class DeskInHand : public Desk {
+class DeskInHand : public DesktopApp {
 public:
     DeskInHand(ui::Look& look, std::map<QString, QString>& settings)
-        : Desk(catalogue(), {}, look)
+        : DesktopApp(catalogue(), {}, look)
         , m_settings(settings)
         , m_documents(*ports().documents)
         , m_vessels(*ports().vessels)
@@ -284,11 +284,11 @@ void Tablet::start() {
     if (!through_fault_vfs)
         throw std::runtime_error("SQLite does not take the disk that fills up");
     qputenv("LATCHROUND_DATA", m_folder.toUtf8());
-    m_desk = std::make_unique<DeskInHand>(m_look, m_settings);
-    m_desk->clock().setWall([this] { return Moment{m_clock.utc_ms, 60}; });
-    m_desk->clock().setSteady([this] { return m_clock.steady_ns; });
-    m_desk->clock().setIds([this] { return newId(); });
-    must(m_desk->open(vessel()));
+    m_app = std::make_unique<DeskInHand>(m_look, m_settings);
+    m_app->clock().setWall([this] { return Moment{m_clock.utc_ms, 60}; });
+    m_app->clock().setSteady([this] { return m_clock.steady_ns; });
+    m_app->clock().setIds([this] { return newId(); });
+    must(m_app->open(vessel()));
     window()->resize(tablet_size);
 }
 
@@ -307,11 +307,11 @@ void Tablet::cutPower() {
 
 void Tablet::shutDown() {
     m_readers.clear();
-    m_desk.reset();
+    m_app.reset();
 }
 
 ui::Window* Tablet::window() const {
-    return m_desk->window();
+    return m_app->window();
 }
 
 Tablet::Reader& Tablet::reader(const QString& vessel) {

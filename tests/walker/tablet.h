@@ -8,7 +8,7 @@
 
 #include <QString>
 
-#include "app/desktop/desk.h"
+#include "app/desktop/desktop_app.h"
 
 namespace latchround::walker {
 
@@ -34,7 +34,7 @@ public:
     Tablet(const QString& folder, std::uint8_t number, Clock& clock);
     ~Tablet();
 
-    bool isOn() const { return m_desk != nullptr; }
+    bool isOn() const { return m_app != nullptr; }
     /// Opens the vessel that was shown last.
     void start();
     /// What is on disk at this moment is all that stays.
@@ -71,7 +71,7 @@ private:
     std::map<QString, QString> m_settings;
     std::map<QString, Reader> m_readers; ///< by register
     ui::Look m_look;
-    std::unique_ptr<Desk> m_desk;
+    std::unique_ptr<DesktopApp> m_app;
 };
 
 /// Both tablets, shut down, give each other all they have of this vessel, and must then have the

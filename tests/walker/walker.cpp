@@ -33,8 +33,8 @@ void settle() {
 
 Walker::Walker(const QString& folder, Told told)
     : m_told(std::move(told))
-    , m_hands{{Hand(folder + QStringLiteral("/1"), 1, m_clock),
-               Hand(folder + QStringLiteral("/2"), 2, m_clock)}}
+    , m_pool{{Hand(folder + QStringLiteral("/1"), 1, m_clock),
+              Hand(folder + QStringLiteral("/2"), 2, m_clock)}}
     , m_vessel(ui::smallVessel()) {
     for (const Door& door : m_vessel.doors)
         m_doors.push_back(door.number);
@@ -89,7 +89,7 @@ void Walker::wait(int milliseconds) {
 }
 
 Origin Walker::originOf(const QWidget* sheet) const {
-    for (const auto& [open, origin] : m_hands[m_in_hand].origins)
+    for (const auto& [open, origin] : m_pool[m_in_hand].origins)
         if (open && open == sheet)
             return origin;
     return {};
@@ -270,27 +270,27 @@ void Walker::handOver() {
     walker::setDiskFull(false);
     std::array<QString, 2> registers;
     for (std::size_t i = 0; i < 2; ++i) {
-        m_hands[i].tablet.cutPower();
-        for (const QString& path : m_hands[i].tablet.vessels())
+        m_pool[i].tablet.cutPower();
+        for (const QString& path : m_pool[i].tablet.vessels())
             if (path.endsWith(QLatin1String("quarrel-tern.db")))
                 registers[i] = path;
     }
     m_clock.pass(1000);
-    if (const std::string what = handEachOther(m_hands[0].tablet, registers[0], m_hands[1].tablet,
-                                               registers[1], m_clock);
+    if (const std::string what =
+            handEachOther(m_pool[0].tablet, registers[0], m_pool[1].tablet, registers[1], m_clock);
         !what.empty())
         throw Broken(what);
     for (std::size_t i = 0; i < 2; ++i) {
-        const std::vector<Fact>& facts = m_hands[i].tablet.onDisk(registers[i]);
+        const std::vector<Fact>& facts = m_pool[i].tablet.onDisk(registers[i]);
         std::map<FactId, Fact> there;
         for (const Fact& fact : facts)
             there.emplace(fact.stamp.id, fact);
         for (std::size_t of = 0; of < 2; ++of)
-            for (const auto& [id, fact] : m_hands[of].books[registers[of]].saved)
+            for (const auto& [id, fact] : m_pool[of].books[registers[of]].saved)
                 if (const auto found = there.find(id);
                     found == there.end() || found->second != fact)
                     throw Broken("lost when one took over from the other:\n  " + lineOf(fact));
-        m_hands[i].books[registers[i]].add(facts);
+        m_pool[i].books[registers[i]].add(facts);
     }
     start();
 }
@@ -298,7 +298,7 @@ void Walker::handOver() {
 void Walker::finish() {
     m_told("end", "save, and verify");
     setDiskFull(false);
-    for (m_in_hand = 0; m_in_hand < m_hands.size(); ++m_in_hand) {
+    for (m_in_hand = 0; m_in_hand < m_pool.size(); ++m_in_hand) {
         if (!hand().tablet.isOn())
             start();
         if (auto* again = window().findChild<QPushButton*>(QStringLiteral("save-again"));

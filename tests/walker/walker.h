@@ -59,7 +59,7 @@ private:
         bool has_pressed = false;
     };
 
-    Hand& hand() { return m_hands[m_in_hand]; }
+    Hand& hand() { return m_pool[m_in_hand]; }
     ui::Window& window() { return *hand().tablet.window(); }
     Book& book() { return hand().books[hand().tablet.vessel()]; }
     void start();
@@ -82,7 +82,7 @@ private:
 
     Clock m_clock;
     Told m_told;
-    std::array<Hand, 2> m_hands;
+    std::array<Hand, 2> m_pool;
     std::size_t m_in_hand = 0;
     bool m_disk_full = false;
     Arrangement m_vessel;

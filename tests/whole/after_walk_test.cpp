@@ -9,8 +9,8 @@
 #include <QTemporaryDir>
 
 #include "app/catalogue/catalogue_place.h"
-#include "app/desktop/desk.h"
-#include "app/desktop/wall.h"
+#include "app/desktop/desktop_app.h"
+#include "app/desktop/clock_and_chance.h"
 #include "app/vessels/sample_vessel.h"
 #include "core/deficiency/item.h"
 #include "tests/whole/hands.h"
@@ -31,14 +31,14 @@ constexpr auto lantern = LATCHROUND_SOURCE "/sample_vessels/vellis-lantern/regis
 struct Tablet {
     QTemporaryDir data;
     Look look;
-    Desk desk{builtInCatalogue().value(), {}, look};
+    DesktopApp app{builtInCatalogue().value(), {}, look};
     QString path;
 
-    QWidget* window() { return desk.window(); }
+    QWidget* window() { return app.window(); }
     void use() { qputenv("LATCHROUND_DATA", data.path().toUtf8()); }
     void open(const QString& at) {
         path = at;
-        ASSERT_TRUE(desk.open(path));
+        ASSERT_TRUE(app.open(path));
         window()->resize(1280, 800);
         ASSERT_TRUE(QTest::qWaitForWindowExposed(window()));
     }
@@ -128,7 +128,7 @@ TEST_F(AfterWalk, ADeficiencyIsRectifiedHandedOverRetestedAndClosed) {
     second.tap("surveyor");
     take(second, file);
     EXPECT_EQ(second.item("6-08", "self-closing").state, ItemState::ReadyForRetest);
-    DoorScreen& door = second.desk.window()->doorScreen();
+    DoorScreen& door = second.app.window()->doorScreen();
     second.toReview();
     hands::click(second.window(), "back");
     hands::click(second.window(), "home-main");

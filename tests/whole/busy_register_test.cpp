@@ -104,7 +104,7 @@ TEST_F(BusyRegister, AWindowMadeAnewGoesOnSaving) {
     hands::click(keys[0]);
     ASSERT_EQ(kept(), 1u);
     const QWidget* old = window();
-    emit desk.window()->madeAnewAsked();
+    emit app.window()->madeAnewAsked();
     hands::until([&] { return window() != old; }, "the window is made anew");
     test::settle(*window());
     EXPECT_FALSE(window()->findChild<QWidget*>("not-saved")->isVisible());

@@ -9,9 +9,9 @@
 #include <gmock/gmock.h>
 
 #include "app/catalogue/catalogue_place.h"
-#include "app/desktop/desk.h"
+#include "app/desktop/desktop_app.h"
 #include "app/desktop/papers.h"
-#include "app/desktop/wall.h"
+#include "app/desktop/clock_and_chance.h"
 #include "app/vessels/sample_vessel.h"
 #include "core/error/reading_errors.h"
 #include "core/error/register_errors.h"
@@ -57,7 +57,7 @@ protected:
     QTemporaryDir data;
     QTemporaryDir elsewhere;
     ui::Look look;
-    Desk desk{builtInCatalogue().value(), {}, look};
+    DesktopApp app{builtInCatalogue().value(), {}, look};
     QString path;
 
     void SetUp() override {
@@ -66,8 +66,8 @@ protected:
     }
     void open(const QString& at) {
         path = at;
-        ASSERT_TRUE(desk.open(path));
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(desk.window()));
+        ASSERT_TRUE(app.open(path));
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(app.window()));
     }
     /// Name, size and, of all but registers, the bytes of every file of the vessels' folder.
     QStringList files() const {
@@ -92,7 +92,7 @@ protected:
     static std::size_t issuesAt(const QString& register_path) {
         return SqliteRegister::open(register_path).value()->issues().value().size();
     }
-    void choose(const QString& file) { hands::chooseFileWhenAsked(desk.window(), file); }
+    void choose(const QString& file) { hands::chooseFileWhenAsked(app.window(), file); }
 };
 
 } // namespace
@@ -108,7 +108,7 @@ TEST_F(LongJobs, AStoppedPaperLeavesTheOneThatWasThere) {
     for (const ui::Paper paper :
          std::vector<ui::Paper>{ui::blank_form, ReportKind::Survey, ReportKind::WorkList}) {
         WhoWaits whole;
-        const auto made = desk.ports().documents->make(paper, walkdown, {}, whole.progress());
+        const auto made = app.ports().documents->make(paper, walkdown, {}, whole.progress());
         ASSERT_TRUE(made) << ui::inOneLine(made.error());
         whole.expectThrough();
         const QByteArray before = bytesOf(made->path);
@@ -120,7 +120,7 @@ TEST_F(LongJobs, AStoppedPaperLeavesTheOneThatWasThere) {
         for (const int place : places) {
             WhoWaits waiting{place};
             const auto stopped =
-                desk.ports().documents->make(paper, walkdown, {}, waiting.progress());
+                app.ports().documents->make(paper, walkdown, {}, waiting.progress());
             ASSERT_FALSE(stopped) << place;
             EXPECT_EQ(stopped.error().what, errors::stopped_as_asked());
             waiting.expectStopped();
@@ -130,7 +130,7 @@ TEST_F(LongJobs, AStoppedPaperLeavesTheOneThatWasThere) {
         // Nor is there one where none was.
         ASSERT_TRUE(QFile::remove(made->path));
         WhoWaits waiting{whole.asked};
-        EXPECT_FALSE(desk.ports().documents->make(paper, walkdown, {}, waiting.progress()));
+        EXPECT_FALSE(app.ports().documents->make(paper, walkdown, {}, waiting.progress()));
         EXPECT_FALSE(QFile::exists(made->path));
     }
 }
@@ -138,19 +138,19 @@ TEST_F(LongJobs, AStoppedPaperLeavesTheOneThatWasThere) {
 /// What is saved while it is made is not in it, and not said to be.
 TEST_F(LongJobs, APaperIsOfWhatWasOnRecordWhenItWasAskedFor) {
     const auto own = SqliteRegister::open(path).value();
-    ui::Round round(*own, desk.ports(), builtInCatalogue().value());
-    ASSERT_TRUE(round.load());
+    ui::VesselSession session(*own, app.ports(), builtInCatalogue().value());
+    ASSERT_TRUE(session.load());
     FactId joined;
     const Progress somebodyJoins = [&](int, int) {
         if (joined.empty())
-            joined = round.join("Late Comer", "surveyor");
+            joined = session.join("Late Comer", "surveyor");
         return true;
     };
     const auto made =
-        paperOf(round, *own, {ReportKind::WorkList, round.walkdown()->id, {}, momentNow()},
-                Pace(somebodyJoins));
+        paperOf(session, *own, {ReportKind::WorkList, session.walkdown()->id, {}, momentNow()},
+                ProgressRange(somebodyJoins));
     ASSERT_TRUE(made) << ui::inOneLine(made.error());
-    ASSERT_NE(round.ledger().find(joined), nullptr);
+    ASSERT_NE(session.ledger().find(joined), nullptr);
     ASSERT_FALSE(made->made->covers.empty());
     for (const Covered& covered : made->made->covers)
         EXPECT_LT(covered.last, joined);
@@ -167,7 +167,7 @@ TEST_F(LongJobs, AStoppedImportMakesNoVesselAndChangesNone) {
         for (int stop_at = 1; stop_at < most_places; ++stop_at) {
             WhoWaits waiting{stop_at};
             choose(file);
-            const auto taken = desk.ports().vessels->takeIn(desk.window(), waiting.progress());
+            const auto taken = app.ports().vessels->takeIn(app.window(), waiting.progress());
             if (taken) {
                 EXPECT_GT(stop_at, 2) << "it was asked on its way";
                 waiting.expectThrough();
@@ -187,14 +187,14 @@ TEST_F(LongJobs, AStoppedHandoverLeavesNoFile) {
     const QString file = elsewhere.filePath("all.zip");
     WhoWaits whole;
     choose(file);
-    ASSERT_TRUE(desk.ports().handovers->give(desk.window(), {}, whole.progress()));
+    ASSERT_TRUE(app.ports().handovers->give(app.window(), {}, whole.progress()));
     whole.expectThrough();
     const std::vector<Fact> facts = factsAt(path);
     ASSERT_TRUE(QFile::remove(file));
     for (const int place : WhoWaits::places(whole.asked)) {
         WhoWaits waiting{place};
         choose(file);
-        const auto given = desk.ports().handovers->give(desk.window(), {}, waiting.progress());
+        const auto given = app.ports().handovers->give(app.window(), {}, waiting.progress());
         ASSERT_FALSE(given) << place;
         EXPECT_EQ(given.error().what, errors::stopped_as_asked());
         waiting.expectStopped();
@@ -207,7 +207,7 @@ TEST_F(LongJobs, AStoppedLookAndAStoppedTakingChangeNothing) {
     const Phrase stopped_taking = errors::not_taken_in(errors::stopped());
     const QString file = elsewhere.filePath("from the bridge.zip");
     choose(file);
-    ASSERT_TRUE(desk.ports().handovers->give(desk.window(), {}, {}));
+    ASSERT_TRUE(app.ports().handovers->give(app.window(), {}, {}));
     // Another tablet of the same vessel, which knows nothing yet.
     QTemporaryDir other;
     qputenv("LATCHROUND_DATA", other.path().toUtf8());
@@ -216,12 +216,12 @@ TEST_F(LongJobs, AStoppedLookAndAStoppedTakingChangeNothing) {
 
     WhoWaits whole_look;
     choose(file);
-    ASSERT_TRUE(desk.ports().handovers->lookAt(desk.window(), whole_look.progress()));
+    ASSERT_TRUE(app.ports().handovers->lookAt(app.window(), whole_look.progress()));
     whole_look.expectThrough();
     for (const int place : WhoWaits::places(whole_look.asked)) {
         WhoWaits waiting{place};
         choose(file);
-        const auto seen = desk.ports().handovers->lookAt(desk.window(), waiting.progress());
+        const auto seen = app.ports().handovers->lookAt(app.window(), waiting.progress());
         ASSERT_FALSE(seen) << place;
         EXPECT_THAT(seen.error().front().what,
                     testing::AnyOf(errors::stopped_as_asked(), stopped_taking));
@@ -231,24 +231,24 @@ TEST_F(LongJobs, AStoppedLookAndAStoppedTakingChangeNothing) {
 
     const auto take = [&](WhoWaits& waiting) {
         choose(file);
-        const auto seen = desk.ports().handovers->lookAt(desk.window(), {});
+        const auto seen = app.ports().handovers->lookAt(app.window(), {});
         EXPECT_TRUE(seen && *seen && (*seen)->asks);
         const std::string device = SqliteRegister::open(path).value()->device();
-        const FactId person = desk.clock().newId();
+        const FactId person = app.clock().newId();
         const std::vector<Fact> along{
-            {{person, desk.clock().now(), person, device, std::nullopt}, PersonJoined{"Mate", ""}},
-            {{desk.clock().newId(), desk.clock().now(), person, device, std::nullopt},
+            {{person, app.clock().now(), person, device, std::nullopt}, PersonJoined{"Mate", ""}},
+            {{app.clock().newId(), app.clock().now(), person, device, std::nullopt},
              *(*seen)->asks}};
-        return desk.ports().handovers->take(**seen, along, waiting.progress());
+        return app.ports().handovers->take(**seen, along, waiting.progress());
     };
     WhoWaits taking{1};
-    const Done first = take(taking);
+    const Result<> first = take(taking);
     ASSERT_FALSE(first);
     EXPECT_EQ(first.error().what, stopped_taking);
     EXPECT_EQ(factsAt(path), before);
     for (int stop_at = 2; stop_at < most_places; stop_at += 11) {
         WhoWaits waiting{stop_at};
-        const Done taken = take(waiting);
+        const Result<> taken = take(waiting);
         if (taken) {
             EXPECT_GT(stop_at, 2) << "it was asked on its way";
             waiting.expectThrough();

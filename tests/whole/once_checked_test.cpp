@@ -5,8 +5,8 @@
 #include <sqlite3.h>
 
 #include "app/catalogue/catalogue_place.h"
-#include "app/desktop/desk.h"
-#include "app/desktop/wall.h"
+#include "app/desktop/desktop_app.h"
+#include "app/desktop/clock_and_chance.h"
 #include "app/vessels/sample_vessel.h"
 #include "tests/whole/hands.h"
 
@@ -43,7 +43,7 @@ private:
 struct OnceChecked : testing::Test {
     QTemporaryDir data;
     ui::Look look;
-    Desk desk{builtInCatalogue().value(), {}, look};
+    DesktopApp app{builtInCatalogue().value(), {}, look};
     QString first;
     QString second;
 
@@ -58,27 +58,27 @@ struct OnceChecked : testing::Test {
 
 TEST_F(OnceChecked, WhatIsOpened) {
     const Asked asked;
-    ASSERT_TRUE(desk.open(first));
+    ASSERT_TRUE(app.open(first));
     EXPECT_EQ(Asked::checks, 1);
-    const QWidget* before = desk.window();
-    ASSERT_TRUE(desk.ports().vessels->open(second));
-    hands::until([&] { return desk.window() != before; }, "the other vessel is shown");
+    const QWidget* before = app.window();
+    ASSERT_TRUE(app.ports().vessels->open(second));
+    hands::until([&] { return app.window() != before; }, "the other vessel is shown");
     EXPECT_EQ(Asked::checks, 2);
 }
 
 TEST_F(OnceChecked, ThoughItsWindowIsMadeAnew) {
-    ASSERT_TRUE(desk.open(first));
+    ASSERT_TRUE(app.open(first));
     const Asked asked;
-    const QWidget* before = desk.window();
-    emit desk.window()->madeAnewAsked();
-    hands::until([&] { return desk.window() != before; }, "the window is made anew");
+    const QWidget* before = app.window();
+    emit app.window()->madeAnewAsked();
+    hands::until([&] { return app.window() != before; }, "the window is made anew");
     EXPECT_EQ(Asked::checks, 0);
 }
 
 TEST_F(OnceChecked, AListOfVesselsAsksForNone) {
-    ASSERT_TRUE(desk.open(first));
+    ASSERT_TRUE(app.open(first));
     const Asked asked;
-    const auto vessels = desk.ports().vessels->others();
+    const auto vessels = app.ports().vessels->others();
     ASSERT_EQ(vessels.size(), 1u);
     EXPECT_EQ(vessels[0].place, second);
     EXPECT_TRUE(vessels[0].detail.contains("doors")) << vessels[0].detail.toStdString();

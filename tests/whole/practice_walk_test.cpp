@@ -2,7 +2,7 @@
 // real widgets, in virtual time.
 #include <algorithm>
 
-#include "app/desktop/practice_desk.h"
+#include "app/desktop/practice_app.h"
 #include "app/practice/attempts.h"
 #include "core/evidence/run_sequence.h"
 #include "core/practice/true_run.h"
@@ -21,18 +21,17 @@ protected:
 
     void SetUp() override {
         Walk::SetUp();
-        desk.clock().setSteady([this] { return now_ns; });
-        desk.setLot([this] { return lot; });
+        app.clock().setSteady([this] { return now_ns; });
+        app.setLot([this] { return lot; });
     }
 
     QWidget* window() override {
-        return desk.practiceDesk() ? desk.practiceDesk()->window() : desk.window();
+        return app.practiceApp() ? app.practiceApp()->window() : app.window();
     }
     DoorScreen& doorScreen() override {
-        return desk.practiceDesk() ? desk.practiceDesk()->window()->doorScreen()
-                                   : Walk::doorScreen();
+        return app.practiceApp() ? app.practiceApp()->window()->doorScreen() : Walk::doorScreen();
     }
-    const Stage& stage() { return desk.practiceDesk()->stage(); }
+    const Stage& stage() { return app.practiceApp()->stage(); }
 
     void choose(const QString& exercise) {
         hands::click(window(), "home-practice");
@@ -41,7 +40,7 @@ protected:
         while (!key->isVisible())
             hands::click(hands::find(window(), "exercises"), "rows-after");
         hands::click(key);
-        ASSERT_NE(desk.practiceDesk(), nullptr);
+        ASSERT_NE(app.practiceApp(), nullptr);
         ASSERT_TRUE(QTest::qWaitForWindowExposed(window()));
     }
 
@@ -52,7 +51,7 @@ protected:
         const Arrangement& vessel = stage().vessel();
         return perfectEvidence(stage().truth(door.number), vessel.particulars, door,
                                findBoundary(vessel, door.boundary),
-                               desk.practiceDesk()->round().catalogue());
+                               app.practiceApp()->session().catalogue());
     }
 
     void answerRow(QWidget* row, const DoorEvidence& truth) {
@@ -186,8 +185,8 @@ TEST_F(Practice, AFullExerciseByClicksScoresAHundredPercent) {
     for (const ThumbTrial& trial : kept.attempts[0].delays)
         EXPECT_NEAR(trial.delay_s, 0, 0.001);
     hands::click(window(), "debrief-done");
-    hands::until([&] { return desk.practiceDesk() == nullptr; }, "back to the vessel");
-    EXPECT_TRUE(desk.window()->isVisible());
+    hands::until([&] { return app.practiceApp() == nullptr; }, "back to the vessel");
+    EXPECT_TRUE(app.window()->isVisible());
 }
 
 TEST_F(Practice, LeavesTheVesselsRegisterAsItWas) {
@@ -197,7 +196,7 @@ TEST_F(Practice, LeavesTheVesselsRegisterAsItWas) {
     walkDoor(stage().exercise().doors[0].door);
     end();
     hands::click(window(), "debrief-done");
-    hands::until([&] { return desk.practiceDesk() == nullptr; }, "back to the vessel");
+    hands::until([&] { return app.practiceApp() == nullptr; }, "back to the vessel");
     EXPECT_EQ(SqliteRegister::open(path).value()->facts().value().size(), before);
 }
 
@@ -207,18 +206,18 @@ TEST_F(Practice, ABrokenOffExerciseIsOfferedAgainAndGoneOnWith) {
     planAndBegin();
     walkDoor(stage().exercise().doors[0].door);
     ASSERT_FALSE(stage().runs().empty());
-    const auto facts = desk.practiceDesk()->round().ledger().facts();
-    Desk next{builtInCatalogue().value(), {}, look};
+    const auto facts = app.practiceApp()->session().ledger().facts();
+    DesktopApp next{builtInCatalogue().value(), {}, look};
     ASSERT_TRUE(next.open(path));
     next.window()->resize(1280, 800);
     ASSERT_TRUE(QTest::qWaitForWindowExposed(next.window()));
     hands::click(next.window(), "home-practice");
     hands::click(hands::sheet(next.window()), "unfinished-go-on");
-    ASSERT_NE(next.practiceDesk(), nullptr);
-    EXPECT_EQ(next.practiceDesk()->stage().runs(), stage().runs());
-    EXPECT_EQ(next.practiceDesk()->stage().seed(), stage().seed());
-    EXPECT_EQ(next.practiceDesk()->round().ledger().facts(), facts);
-    QWidget* window = next.practiceDesk()->window();
+    ASSERT_NE(next.practiceApp(), nullptr);
+    EXPECT_EQ(next.practiceApp()->stage().runs(), stage().runs());
+    EXPECT_EQ(next.practiceApp()->stage().seed(), stage().seed());
+    EXPECT_EQ(next.practiceApp()->session().ledger().facts(), facts);
+    QWidget* window = next.practiceApp()->window();
     hands::click(window, "practice-end");
     hands::click(hands::sheet(window), "practice-end-confirm");
     EXPECT_EQ(attempts().attempts.size(), 1U);
@@ -228,14 +227,14 @@ TEST_F(Practice, ABrokenOffExerciseIsOfferedAgainAndGoneOnWith) {
 TEST_F(Practice, ABrokenOffExerciseCanBePutAside) {
     choose("first-look");
     planAndBegin();
-    Desk next{builtInCatalogue().value(), {}, look};
+    DesktopApp next{builtInCatalogue().value(), {}, look};
     ASSERT_TRUE(next.open(path));
     next.window()->resize(1280, 800);
     ASSERT_TRUE(QTest::qWaitForWindowExposed(next.window()));
     hands::click(next.window(), "home-practice");
     hands::click(hands::sheet(next.window()), "unfinished-aside");
     EXPECT_FALSE(next.ports().exercises->unfinished());
-    EXPECT_EQ(next.practiceDesk(), nullptr);
+    EXPECT_EQ(next.practiceApp(), nullptr);
 }
 
 } // namespace

@@ -6,9 +6,9 @@
 #include <gmock/gmock.h>
 
 #include "app/catalogue/catalogue_place.h"
-#include "app/desktop/desk.h"
+#include "app/desktop/desktop_app.h"
 #include "app/desktop/waiting_file.h"
-#include "app/desktop/wall.h"
+#include "app/desktop/clock_and_chance.h"
 #include "app/vessels/sample_vessel.h"
 #include "tests/passing_time.h"
 #include "tests/whole/hands.h"
@@ -22,7 +22,7 @@ namespace {
 struct Reopening : testing::Test {
     QTemporaryDir data;
     ui::Look look;
-    Desk desk{builtInCatalogue().value(), {}, look};
+    DesktopApp app{builtInCatalogue().value(), {}, look};
     FactIdSequence ids;
     QString vessel;
     std::string device;
@@ -65,7 +65,7 @@ struct Reopening : testing::Test {
         ASSERT_TRUE(WaitingFile(vessel).keep(waiting));
     }
     bool isShown(const char* name) const {
-        for (const QWidget* each : desk.window()->findChildren<QWidget*>(QLatin1String(name)))
+        for (const QWidget* each : app.window()->findChildren<QWidget*>(QLatin1String(name)))
             if (each->isVisible())
                 return true;
         return false;
@@ -82,29 +82,29 @@ TEST_F(Reopening, ARunWhoseEndWaitsIsNotCutShort) {
     wait({{{made(Mark{id, MarkKind::Shut, 9000, {}, InputDevice::Touch, {}}),
             made(RunEnded{id, RunOutcome::Complete, {}})},
            {}}});
-    ASSERT_TRUE(desk.open(vessel));
-    test::settle(*desk.window());
-    EXPECT_EQ(desk.window()->findChild<ui::Sheet*>("cut-short"), nullptr);
+    ASSERT_TRUE(app.open(vessel));
+    test::settle(*app.window());
+    EXPECT_EQ(app.window()->findChild<ui::Sheet*>("cut-short"), nullptr);
     EXPECT_TRUE(isShown("not-saved"));
-    hands::click(desk.window(), "save-again");
-    test::settle(*desk.window());
-    EXPECT_EQ(desk.window()->findChild<ui::Sheet*>("cut-short"), nullptr);
+    hands::click(app.window(), "save-again");
+    test::settle(*app.window());
+    EXPECT_EQ(app.window()->findChild<ui::Sheet*>("cut-short"), nullptr);
     EXPECT_FALSE(isShown("not-saved"));
 }
 
 /// Else it would be walked on by the arrangement that was before.
 TEST_F(Reopening, ANewArrangementOfTheVesselOnTheScreenIsShownAtOnce) {
-    ASSERT_TRUE(desk.open(vessel));
-    ASSERT_TRUE(QTest::qWaitForWindowExposed(desk.window()));
-    const QWidget* before = desk.window();
+    ASSERT_TRUE(app.open(vessel));
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(app.window()));
+    const QWidget* before = app.window();
     const QString csv = data.filePath("register.csv");
     ASSERT_TRUE(QFile::copy(
         QStringLiteral(LATCHROUND_SOURCE "/sample_vessels/vellis-lantern/register.csv"), csv));
-    hands::chooseFileWhenAsked(desk.window(), csv);
-    const auto taken = desk.ports().vessels->takeIn(desk.window(), {});
+    hands::chooseFileWhenAsked(app.window(), csv);
+    const auto taken = app.ports().vessels->takeIn(app.window(), {});
     ASSERT_TRUE(taken) << ui::inOneLine(taken.error().front());
     EXPECT_FALSE(*taken) << "there is nothing left to be opened";
-    hands::until([&] { return desk.window() != before; }, "the vessel is opened anew");
+    hands::until([&] { return app.window() != before; }, "the vessel is opened anew");
 }
 
 /// A signature names this device's facts by the last id of them: none may come before it later.
@@ -115,8 +115,8 @@ TEST_F(Reopening, NoNewIdComesBeforeOneThatWaits) {
     late.stamp.when = ahead;
     late.stamp.id = factIdOf(ahead.utc_ms, {});
     wait({{{late}, {}}});
-    ASSERT_TRUE(desk.open(vessel));
-    EXPECT_GT(desk.clock().newId(), late.stamp.id);
+    ASSERT_TRUE(app.open(vessel));
+    EXPECT_GT(app.clock().newId(), late.stamp.id);
 }
 
 } // namespace latchround

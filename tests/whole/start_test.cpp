@@ -7,9 +7,9 @@
 #include <gmock/gmock.h>
 
 #include "app/catalogue/catalogue_place.h"
-#include "app/desktop/desk.h"
+#include "app/desktop/desktop_app.h"
 #include "app/desktop/first_size.h"
-#include "app/desktop/wall.h"
+#include "app/desktop/clock_and_chance.h"
 #include "app/vessels/sample_vessel.h"
 #include "app/vessels/vessel_folder.h"
 #include "hands.h"
@@ -22,7 +22,7 @@ namespace {
 struct Start : testing::Test {
     QTemporaryDir data;
     ui::Look look;
-    Desk desk{builtInCatalogue().value(), {}, look};
+    DesktopApp app{builtInCatalogue().value(), {}, look};
     QString sound;
 
     void SetUp() override {
@@ -68,7 +68,7 @@ TEST_F(Start, AtTheListOfVesselsWhereTheLastOneIsDamagedOrEmpty) {
          {std::pair(QString("Damaged"), damaged), std::pair(QString("Empty"), QByteArray()),
           std::pair(QString("Letter"), QByteArray("Dear Sir"))}) {
         const QString path = put(name, bytes);
-        Desk other{builtInCatalogue().value(), {}, look};
+        DesktopApp other{builtInCatalogue().value(), {}, look};
         other.openOrChoose(path);
         EXPECT_EQ(other.window(), nullptr) << name.toStdString();
         ASSERT_NE(other.vesselChoice(), nullptr) << name.toStdString();
@@ -81,12 +81,12 @@ TEST_F(Start, AtTheListOfVesselsWhereTheLastOneIsDamagedOrEmpty) {
 }
 
 TEST_F(Start, FromTheListAnotherVesselIsOpened) {
-    desk.openOrChoose(put("Empty", {}));
-    ASSERT_NE(desk.vesselChoice(), nullptr);
-    hands::click(desk.vesselChoice(), "choose-" + sound);
-    hands::until([&] { return desk.window() != nullptr; }, "the vessel is opened");
-    EXPECT_EQ(desk.vesselChoice(), nullptr);
-    EXPECT_TRUE(desk.window()->isVisible());
+    app.openOrChoose(put("Empty", {}));
+    ASSERT_NE(app.vesselChoice(), nullptr);
+    hands::click(app.vesselChoice(), "choose-" + sound);
+    hands::until([&] { return app.window() != nullptr; }, "the vessel is opened");
+    EXPECT_EQ(app.vesselChoice(), nullptr);
+    EXPECT_TRUE(app.window()->isVisible());
 }
 
 /// The vessel is not to blame.
@@ -95,10 +95,10 @@ TEST_F(Start, RulesThatCannotBeReadAreSaidAndTheVesselOpens) {
     ASSERT_TRUE(rules.open(QIODevice::WriteOnly));
     rules.write("{\"flag\": ");
     rules.close();
-    desk.openOrChoose(sound);
-    ASSERT_NE(desk.window(), nullptr);
-    test::settle(*desk.window());
-    EXPECT_NE(hands::sheet(desk.window()), nullptr) << "nothing is said of the rules";
+    app.openOrChoose(sound);
+    ASSERT_NE(app.window(), nullptr);
+    test::settle(*app.window());
+    EXPECT_NE(hands::sheet(app.window()), nullptr) << "nothing is said of the rules";
 }
 
 TEST(StartWithoutADisplay, SaysWhatIsAskedAndElseWhatIsMissing) {

@@ -8,8 +8,8 @@
 #include <QTemporaryDir>
 
 #include "app/catalogue/catalogue_place.h"
-#include "app/desktop/desk.h"
-#include "app/desktop/wall.h"
+#include "app/desktop/desktop_app.h"
+#include "app/desktop/clock_and_chance.h"
 #include "app/vessels/sample_vessel.h"
 #include "tests/passing_time.h"
 #include "tests/whole/hands.h"
@@ -24,7 +24,7 @@ class TwoTouches : public testing::TestWithParam<QSize> {
 protected:
     QTemporaryDir data;
     ui::Look look;
-    Desk desk{builtInCatalogue().value(), {}, look};
+    DesktopApp app{builtInCatalogue().value(), {}, look};
     QWidget* window = nullptr;
     ui::ZoneProfile* profile = nullptr;
 
@@ -32,9 +32,9 @@ protected:
         qputenv("LATCHROUND_DATA", data.path().toUtf8());
         const auto placed = placeSampleVessel(QStringLiteral("oriveth-meridian"), momentNow());
         ASSERT_TRUE(placed);
-        ASSERT_TRUE(desk.open(*placed));
-        window = desk.window();
-        look.wearOn(*window);
+        ASSERT_TRUE(app.open(*placed));
+        window = app.window();
+        look.applyTo(*window);
         window->resize(GetParam());
         ASSERT_TRUE(QTest::qWaitForWindowExposed(window));
         test::settle(*window);

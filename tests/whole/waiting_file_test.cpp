@@ -8,9 +8,9 @@
 #include <sys/resource.h>
 
 #include "app/catalogue/catalogue_place.h"
-#include "app/desktop/desk.h"
+#include "app/desktop/desktop_app.h"
 #include "app/desktop/waiting_file.h"
-#include "app/desktop/wall.h"
+#include "app/desktop/clock_and_chance.h"
 #include "app/vessels/sample_vessel.h"
 #include "core/error/register_errors.h"
 #include "core/phrase/places.h"
@@ -127,11 +127,11 @@ TEST_F(Waiting, WhatWasSavedAfterAllIsNotOfferedAgain) {
     for (const bool more : {true, false}) {
         ASSERT_TRUE(kept.keep(more ? std::vector{saved, batch(2)} : std::vector{saved}));
         ui::Look look;
-        Desk desk(builtInCatalogue().value(), {}, look);
-        ASSERT_TRUE(desk.open(vessel));
-        EXPECT_EQ(desk.window()->findChild<QPushButton*>("save-again")->isVisible(), more);
+        DesktopApp app(builtInCatalogue().value(), {}, look);
+        ASSERT_TRUE(app.open(vessel));
+        EXPECT_EQ(app.window()->findChild<QPushButton*>("save-again")->isVisible(), more);
         if (more)
-            hands::click(desk.window(), "save-again");
+            hands::click(app.window(), "save-again");
         else
             EXPECT_FALSE(QFile::exists(file())) << "nothing waits";
     }
@@ -142,9 +142,9 @@ TEST_F(Waiting, IsOfferedAtTheNextStartAndSaved) {
     ASSERT_TRUE(kept.keep({{{join("01a21c62-49b2-7001-8304-000000000007", "Waited Long")}, {}}}));
     {
         ui::Look look;
-        Desk desk(builtInCatalogue().value(), {}, look);
-        ASSERT_TRUE(desk.open(vessel));
-        hands::click(desk.window(), "save-again");
+        DesktopApp app(builtInCatalogue().value(), {}, look);
+        ASSERT_TRUE(app.open(vessel));
+        hands::click(app.window(), "save-again");
     }
     EXPECT_FALSE(QFile::exists(file()));
     const auto facts = SqliteRegister::open(vessel).value()->facts().value();

@@ -66,7 +66,7 @@ TEST_F(Walk, ThreeDoorsFromRegisterToReport) {
     // In print.
     const Ledger ledger = ledgerOnDisk();
     const auto printed =
-        desk.ports().documents->make(ReportKind::Survey, ledger.walkdowns().back().id, {}, {});
+        app.ports().documents->make(ReportKind::Survey, ledger.walkdowns().back().id, {}, {});
     ASSERT_TRUE(printed) << ui::inOneLine(printed.error());
     QProcess reader;
     reader.start("pdftotext", {"-layout", printed->path, "-"});
@@ -129,7 +129,7 @@ TEST_F(Walk, APhotographFromAFileIsKeptAndPrinted) {
     const QImage read =
         QImage::fromData(reinterpret_cast<const uchar*>(bytes->data()), int(bytes->size()));
     EXPECT_EQ(read.size(), image.size());
-    const auto printed = desk.ports().documents->make(ReportKind::Survey, walkdown, {}, {});
+    const auto printed = app.ports().documents->make(ReportKind::Survey, walkdown, {}, {});
     ASSERT_TRUE(printed);
     QProcess reader;
     reader.start("pdfimages", {"-list", printed->path});
@@ -152,12 +152,12 @@ TEST_F(Walk, AFlagsOwnRulesAreTakenInAndLeftAgain) {
     hands::click(window(), "home-settings");
     hands::chooseFileWhenAsked(window(), rules);
     hands::click(window(), "flag-rules-take-in");
-    hands::until([&] { return desk.ports().flag_rules->flag() == "Port of Skerry"; },
+    hands::until([&] { return app.ports().flag_rules->flag() == "Port of Skerry"; },
                  "the rules are in force");
     EXPECT_THAT(edition(), HasSubstr("Order 7 of 2026 (Port of Skerry)"));
     hands::click(window(), "home-settings");
     hands::click(window(), "flag-rules-leave");
-    hands::until([&] { return desk.ports().flag_rules->flag().isEmpty(); }, "the rules are left");
+    hands::until([&] { return app.ports().flag_rules->flag().isEmpty(); }, "the rules are left");
     EXPECT_THAT(edition(), testing::Not(HasSubstr("Order 7")));
 }
 
@@ -186,7 +186,7 @@ TEST_F(Walk, UnfinishedRunIsOfferedAtTheNextStart) {
     toStep(Step::Release);
     hands::click(hands::find(window(), "release-let-go")->findChild<QPushButton*>());
     hands::pressAt(window(), "mark", 1'000'000);
-    ASSERT_TRUE(desk.open(path)); // as after a start
+    ASSERT_TRUE(app.open(path)); // as after a start
     hands::until([&] { return window()->findChild<QWidget*>("cut-short") != nullptr; },
                  "the run that was cut short is offered");
     hands::click(window(), "cut-short-by-hand");

@@ -11,8 +11,8 @@
 #include <QTemporaryDir>
 
 #include "app/catalogue/catalogue_place.h"
-#include "app/desktop/desk.h"
-#include "app/desktop/wall.h"
+#include "app/desktop/desktop_app.h"
+#include "app/desktop/clock_and_chance.h"
 #include "app/vessels/sample_vessel.h"
 #include "tests/whole/hands.h"
 #include "ui/keys/choice_row.h"
@@ -33,19 +33,19 @@ class Walk : public testing::Test {
 protected:
     QTemporaryDir data;
     Look look;
-    Desk desk{builtInCatalogue().value(), {}, look};
+    DesktopApp app{builtInCatalogue().value(), {}, look};
     QString path;
     quint64 clock_ms = 5'000'000;
 
-    virtual QWidget* window() { return desk.window(); }
-    virtual DoorScreen& doorScreen() { return desk.window()->doorScreen(); }
+    virtual QWidget* window() { return app.window(); }
+    virtual DoorScreen& doorScreen() { return app.window()->doorScreen(); }
 
     void SetUp() override {
         qputenv("LATCHROUND_DATA", data.path().toUtf8());
         const auto taken = takeInVessel(QString::fromLatin1(registers), momentNow());
         ASSERT_TRUE(taken);
         path = *taken;
-        ASSERT_TRUE(desk.open(path));
+        ASSERT_TRUE(app.open(path));
         window()->resize(1280, 800);
         ASSERT_TRUE(QTest::qWaitForWindowExposed(window()));
     }
@@ -61,7 +61,8 @@ protected:
             hands::click(pager, "rows-after");
     }
 
-    /// As the head of a paper form says: who walked, yesterday, just after midnight (today that time may be to come).
+    /// As the head of a paper form says: who walked, yesterday, just after midnight (today that
+    /// time may be to come).
     void turnToPaper() {
         hands::click(window(), "from-paper");
         hands::clickWords(hands::sheet(window()), "Ansa Merlund");

@@ -19,12 +19,12 @@ BandGauge::BandGauge(QWidget* parent)
         Qt::LeftToRight); // a scale runs as figures do, whichever side words begin on
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     readFiguresWhenAsked();
-    speak();
+    updateSpokenText();
 }
 
 void BandGauge::setTitle(const QString& title) {
     m_title = title;
-    speak();
+    updateSpokenText();
 }
 
 void BandGauge::setBand(std::optional<double> low, std::optional<double> high, const QString& unit,
@@ -37,18 +37,18 @@ void BandGauge::setBand(std::optional<double> low, std::optional<double> high, c
     const double reach = high ? *high * 1.4 : low ? *low * 2 : 1.0;
     m_from = 0;
     m_to = reach > 0 ? reach : 1.0;
-    speak();
+    updateSpokenText();
 }
 
 void BandGauge::setUncertainty(double expanded) {
     m_uncertainty = std::max(0.0, expanded);
-    speak();
+    updateSpokenText();
 }
 
 void BandGauge::setScale(double from, double to) {
     m_from = from;
     m_to = to > from ? to : from + 1;
-    speak();
+    updateSpokenText();
 }
 
 void BandGauge::setValue(std::optional<double> value) {
@@ -56,7 +56,7 @@ void BandGauge::setValue(std::optional<double> value) {
         return;
     m_value = value;
     if (stretch() != m_told)
-        speak();
+        updateSpokenText();
     update();
 }
 
@@ -119,7 +119,7 @@ QString BandGauge::spoken() const {
     return words.join(QStringLiteral(", "));
 }
 
-void BandGauge::speak() {
+void BandGauge::updateSpokenText() {
     m_told = stretch();
     setAccessibleName(spoken());
     update();

@@ -53,7 +53,7 @@ private:
     /// Which stretch of the scale: nothing, below, at a limit, within, above.
     enum class Stretch { None, Below, AtLimit, Within, Above };
     Stretch stretch() const;
-    void speak();
+    void updateSpokenText();
 
     QString m_title;
     QString m_unit;

@@ -5,7 +5,7 @@
 #include <QGridLayout>
 #include <QLocale>
 
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/words/units.h"
 
 namespace latchround::ui {
@@ -100,7 +100,7 @@ void BudgetTable::addLine(const QString& name, const QString& own, const QString
     const int line = m_grid->rowCount();
     const QString cells[] = {name, own, share};
     for (int column = 0; column < 3; ++column) {
-        auto* cell = new Lettering(cells[column], TextSize::Small, Ink::Plain, bold);
+        auto* cell = new Label(cells[column], TextSize::Small, Ink::Plain, bold);
         cell->setWordWrap(column == 0);
         if (column > 0)
             cell->setAlignment(Qt::AlignRight | Qt::AlignTop);

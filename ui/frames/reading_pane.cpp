@@ -61,7 +61,7 @@ void ReadingPane::clear() {
 }
 
 void ReadingPane::add(const QString& words, TextSize size, Ink ink, bool bold) {
-    auto* line = new Lettering(words, size, ink, bold);
+    auto* line = new Label(words, size, ink, bold);
     line->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_lines->addWidget(line);
 }

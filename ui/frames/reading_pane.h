@@ -4,7 +4,7 @@
 #include <QScrollArea>
 #include <QStringList>
 
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 
 class QVBoxLayout;
 

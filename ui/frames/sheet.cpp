@@ -16,10 +16,10 @@
 #include "ui/frames/reading_pane.h"
 #include "ui/frames/sheet_pages.h"
 #include "ui/keys/tab_stops.h"
-#include "ui/look/dressed.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/low_window.h"
 #include "ui/look/read_as.h"
+#include "ui/look/restyle.h"
 #include "ui/look/touch_style.h"
 
 namespace latchround::ui {
@@ -44,7 +44,7 @@ Sheet::Sheet(QWidget* over, const QString& title)
     m_lines = new QVBoxLayout(m_card);
     m_lines->setContentsMargins(0, 0, 0, 0);
     auto* head = new QHBoxLayout;
-    auto* name = new Lettering(title, TextSize::Heading, Ink::Plain, true);
+    auto* name = new Label(title, TextSize::Heading, Ink::Plain, true);
     name->setObjectName(QStringLiteral("sheet-title"));
     head->addWidget(name, 1);
     head->addWidget(m_close_key, 0, Qt::AlignTop);
@@ -64,7 +64,7 @@ void Sheet::setContent(QWidget* content) {
 
 void Sheet::setFoot(QWidget* foot) {
     m_lines->addWidget(foot);
-    dressAnew(*foot);
+    restyle(*foot);
 }
 
 void Sheet::setWidthMm(double width_mm) {

@@ -40,7 +40,7 @@ signals:
     void closed();
 
 protected:
-    /// Its key or Escape was pressed; closes it, unless a sheet has its own mind.
+    /// Its key or Escape was pressed; closes it, unless a sheet overrides that.
     virtual void leave() { close(); }
     bool eventFilter(QObject* watched, QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;

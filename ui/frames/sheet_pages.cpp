@@ -13,8 +13,8 @@
 #include <QWheelEvent>
 
 #include "ui/keys/row_pager.h"
-#include "ui/look/dressed.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
+#include "ui/look/restyle.h"
 #include "ui/look/touch_style.h"
 
 namespace latchround::ui {
@@ -99,7 +99,7 @@ SheetPages::~SheetPages() {
 void SheetPages::setContent(QWidget* content) {
     m_content = content;
     content->setParent(m_window);
-    dressAnew(*content);
+    restyle(*content);
     content->show();
     makeTurner(); // after the content: so Tab comes to its keys after those of the content
     divide();
@@ -110,7 +110,7 @@ void SheetPages::makeTurner() {
     m_turner = new QWidget(this);
     m_before = keyOf(tr("‹ Before"), "sheet-before");
     m_after = keyOf(tr("More ›"), "sheet-after");
-    m_where = new Lettering({}, TextSize::Small, Ink::Muted);
+    m_where = new Label({}, TextSize::Small, Ink::Muted);
     m_where->setAlignment(Qt::AlignCenter);
     auto* turner = new QHBoxLayout(m_turner);
     turner->setContentsMargins(0, 0, 0, 0);

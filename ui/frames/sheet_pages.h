@@ -11,7 +11,7 @@ class QPushButton;
 
 namespace latchround::ui {
 
-class Lettering;
+class Label;
 
 class SheetPages : public Part {
     Q_OBJECT
@@ -50,7 +50,7 @@ private:
     QWidget* m_turner = nullptr;
     QPushButton* m_before = nullptr;
     QPushButton* m_after = nullptr;
-    Lettering* m_where = nullptr;
+    Label* m_where = nullptr;
     std::vector<int> m_tops{0}; ///< of the pages, in the content
     int m_page = 0;
     bool m_divided = false; ///< there are more pages than one

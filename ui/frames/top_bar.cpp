@@ -7,7 +7,7 @@
 #include <QPushButton>
 #include <QResizeEvent>
 
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/practice_colours.h"
 #include "ui/look/touch_style.h"
 
@@ -68,13 +68,13 @@ TopBar::TopBar(QWidget* parent)
     , m_back(new QPushButton(QStringLiteral("‹"), this))
     , m_light(new QPushButton(this))
     , m_undo(new QPushButton(tr("Undo"), this))
-    , m_word(new Lettering({}, TextSize::Small, Ink::Bar, true, this))
-    , m_title(new Lettering({}, TextSize::Heading, Ink::Bar, true, this))
-    , m_subtitle(new Lettering({}, TextSize::Body, Ink::BarMuted, false, this))
-    , m_count(new Lettering({}, TextSize::Body, Ink::Bar, false, this))
+    , m_word(new Label({}, TextSize::Small, Ink::Bar, true, this))
+    , m_title(new Label({}, TextSize::Heading, Ink::Bar, true, this))
+    , m_subtitle(new Label({}, TextSize::Body, Ink::BarMuted, false, this))
+    , m_count(new Label({}, TextSize::Body, Ink::Bar, false, this))
     , m_line(new ProgressLine(this))
-    , m_saved(new Lettering({}, TextSize::Small, Ink::BarMuted, false, this))
-    , m_time(new Lettering({}, TextSize::Body, Ink::Bar, false, this)) {
+    , m_saved(new Label({}, TextSize::Small, Ink::BarMuted, false, this))
+    , m_time(new Label({}, TextSize::Body, Ink::Bar, false, this)) {
     m_back->setObjectName(QStringLiteral("back"));
     m_back->setAccessibleName(tr("Back"));
     m_light->setObjectName(QStringLiteral("light"));
@@ -104,7 +104,7 @@ TopBar::TopBar(QWidget* parent)
     m_row->addWidget(m_undo);
     m_row->addWidget(m_time);
     m_row->addWidget(m_light);
-    for (Lettering* words : {m_word, m_title, m_subtitle, m_count, m_saved, m_time})
+    for (Label* words : {m_word, m_title, m_subtitle, m_count, m_saved, m_time})
         words->setWordWrap(false);
     setTap(false, {});
     setUndo(false);
@@ -202,7 +202,7 @@ void TopBar::lookChanged() {
     m_row->setContentsMargins(size.gap, 1, size.gap, 1);
     m_row->setSpacing(isPractice() ? size.gap : size.gap + size.gap / 2);
     m_word->setVisible(isPractice());
-    for (Lettering* words : {m_subtitle, m_saved})
+    for (Label* words : {m_subtitle, m_saved})
         words->setInk(isPractice() ? Ink::Bar : Ink::BarMuted);
     m_back->setFixedSize(size.target, size.target);
     switch (look().light) {

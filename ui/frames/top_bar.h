@@ -11,7 +11,7 @@ class QPushButton;
 
 namespace latchround::ui {
 
-class Lettering;
+class Label;
 
 /// As narrow as its words are on two lines.
 void narrowKey(QPushButton& key);
@@ -62,13 +62,13 @@ private:
     QPushButton* m_back;
     QPushButton* m_light;
     QPushButton* m_undo;
-    Lettering* m_word; ///< over the title, in an exercise
-    Lettering* m_title;
-    Lettering* m_subtitle;
-    Lettering* m_count;
+    Label* m_word; ///< over the title, in an exercise
+    Label* m_title;
+    Label* m_subtitle;
+    Label* m_count;
     QWidget* m_line;
-    Lettering* m_saved;
-    Lettering* m_time;
+    Label* m_saved;
+    Label* m_time;
     std::vector<QPushButton*> m_practice_keys;
 };
 

@@ -37,7 +37,7 @@ HelpPage::HelpPage(const Help& help, QWidget* parent)
             const Ink ink = panel.drawing->panel().says == PanelSays::Good  ? Ink::Good
                             : panel.drawing->panel().says == PanelSays::Bad ? Ink::Bad
                                                                             : Ink::Plain;
-            panel.caption = new Lettering(panel.drawing->words(), TextSize::Body, ink, true, this);
+            panel.caption = new Label(panel.drawing->words(), TextSize::Body, ink, true, this);
             panel.caption->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
             aloud << panel.drawing->words();
             m_panels.push_back(panel);
@@ -56,7 +56,7 @@ HelpPage::HelpPage(const Help& help, QWidget* parent)
 void HelpPage::say(const QString& words, TextSize size, Ink ink, bool bold) {
     if (words.isEmpty())
         return;
-    auto* line = new Lettering(words, size, ink, bold);
+    auto* line = new Label(words, size, ink, bold);
     line->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_words->layout()->addWidget(line);
 }

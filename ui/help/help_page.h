@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "ui/help/help.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/part.h"
 
 namespace latchround::ui {
@@ -37,7 +37,7 @@ protected:
 private:
     struct Panel {
         HelpPanelView* drawing = nullptr;
-        Lettering* caption = nullptr;
+        Label* caption = nullptr;
     };
     void arrange();
     void say(const QString& words, TextSize size, Ink ink, bool bold = false);

@@ -10,7 +10,7 @@
 
 #include "ui/keys/help_key.h"
 #include "ui/keys/second_tap.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 
 namespace latchround::ui {
@@ -45,9 +45,9 @@ ChoiceRow::ChoiceRow(const QString& question, const QString& help, bool both_sid
     , m_sides(new QVBoxLayout) {
     m_words->setSpacing(2);
     m_words->addStretch(1);
-    m_words->addWidget(new Lettering(question, TextSize::Lead, Ink::Plain));
+    m_words->addWidget(new Label(question, TextSize::Lead, Ink::Plain));
     if (!help.isEmpty())
-        m_words->addWidget(new Lettering(help, TextSize::Small, Ink::Muted));
+        m_words->addWidget(new Label(help, TextSize::Small, Ink::Muted));
     m_words->addStretch(1);
     m_layout->addLayout(m_words, 1);
     m_layout->addLayout(m_sides);
@@ -87,7 +87,7 @@ void ChoiceRow::addKeys(Side side, const QString& question) {
                                : side == Side::Two ? tr("side two")
                                                    : QString();
     if (!side_words.isEmpty()) {
-        auto* label = new Lettering(side_words, TextSize::Small, Ink::Muted);
+        auto* label = new Label(side_words, TextSize::Small, Ink::Muted);
         label->setWordWrap(false);
         line->addWidget(label);
     }

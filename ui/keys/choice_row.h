@@ -15,7 +15,7 @@ class QBoxLayout;
 namespace latchround::ui {
 
 class HelpKey;
-class Lettering;
+class Label;
 
 /// "Yes", "No", "n/a", as the keys read.
 QString answerWords(Answer answer);

@@ -5,7 +5,7 @@
 #include <QVBoxLayout>
 
 #include "ui/keys/choice_keys.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/words/date_words.h"
 
@@ -25,7 +25,7 @@ DayPicker::DayPicker(const char* name, const std::vector<Usual>& usual, QWidget*
         connect(keys, &ChoiceKeys::touched, this,
                 [this, usual](int index, bool) { emit picked(usual[std::size_t(index)].second); });
     }
-    lines->addWidget(new Lettering(tr("Or write the day like 2027-03-31."), TextSize::Body));
+    lines->addWidget(new Label(tr("Or write the day like 2027-03-31."), TextSize::Body));
     auto* line = new QLineEdit;
     line->setObjectName(QLatin1String(name));
     line->setPlaceholderText(QStringLiteral("YYYY-MM-DD"));

@@ -7,7 +7,7 @@
 #include <QVBoxLayout>
 
 #include "ui/figures/figure_label.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/low_window.h"
 #include "ui/look/touch_style.h"
 #include "ui/words/units.h"
@@ -21,7 +21,7 @@ constexpr int most_digits = 7;
 
 Keypad::Keypad(QWidget* parent)
     : Part(parent)
-    , m_title(new Lettering({}, TextSize::Lead, Ink::Muted, false, this))
+    , m_title(new Label({}, TextSize::Lead, Ink::Muted, false, this))
     , m_figure(new FigureLabel(TextSize::Display, {}, this))
     , m_grid(new QGridLayout) {
     setLayoutDirection(Qt::LeftToRight); // 1 2 3 as on every pad, whichever side words begin on

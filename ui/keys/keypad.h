@@ -13,7 +13,7 @@ class QPushButton;
 namespace latchround::ui {
 
 class FigureLabel;
-class Lettering;
+class Label;
 
 class Keypad : public Part {
     Q_OBJECT
@@ -62,7 +62,7 @@ private:
     QString m_text;
     QString m_unit;
     int m_decimals = 2;
-    Lettering* m_title;
+    Label* m_title;
     FigureLabel* m_figure;
     QGridLayout* m_grid;
     struct Key {

@@ -4,7 +4,7 @@
 #include <QVBoxLayout>
 
 #include "ui/keys/phrase_picker.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 
 namespace latchround::ui {
 
@@ -16,8 +16,8 @@ PersonForm::PersonForm(QWidget* parent)
     name->setObjectName(QStringLiteral("person-name"));
     name->setPlaceholderText(tr("name"));
     name->setAccessibleName(tr("Name"));
-    auto* hint = new Lettering(tr("Write the name, then touch what this person is aboard."),
-                               TextSize::Body, Ink::Muted);
+    auto* hint = new Label(tr("Write the name, then touch what this person is aboard."),
+                           TextSize::Body, Ink::Muted);
     hint->setObjectName(QStringLiteral("person-hint"));
     auto* roles = new PhrasePicker({tr("surveyor"), tr("second surveyor"), tr("chief officer"),
                                     tr("master"), tr("chief engineer"), tr("safety officer"),

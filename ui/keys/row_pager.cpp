@@ -6,8 +6,8 @@
 #include <QPushButton>
 #include <QResizeEvent>
 
-#include "ui/look/dressed.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
+#include "ui/look/restyle.h"
 #include "ui/look/touch_style.h"
 
 namespace latchround::ui {
@@ -20,7 +20,7 @@ RowPager::RowPager(QWidget* parent)
     , m_turner_line(new QBoxLayout(QBoxLayout::LeftToRight, m_turner))
     , m_before(new QPushButton)
     , m_after(new QPushButton)
-    , m_where(new Lettering({}, TextSize::Small, Ink::Muted)) {
+    , m_where(new Label({}, TextSize::Small, Ink::Muted)) {
     m_lines->setSpacing(0);
     m_place->setSpacing(0);
     auto* rows = new QVBoxLayout;
@@ -54,7 +54,7 @@ void RowPager::setRows(std::vector<QWidget*> rows) {
     for (QWidget* row : m_rows) {
         row->setParent(this);
         m_place->addWidget(row);
-        dressAnew(*row);
+        restyle(*row);
     }
     m_page = 0;
     divide();

@@ -12,7 +12,7 @@ class QVBoxLayout;
 
 namespace latchround::ui {
 
-class Lettering;
+class Label;
 
 class RowPager : public Part {
     Q_OBJECT
@@ -60,7 +60,7 @@ private:
     QBoxLayout* m_turner_line;
     QPushButton* m_before;
     QPushButton* m_after;
-    Lettering* m_where;
+    Label* m_where;
 };
 
 } // namespace latchround::ui

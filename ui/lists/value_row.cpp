@@ -7,7 +7,7 @@
 #include <QVBoxLayout>
 
 #include "ui/keys/help_key.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 
 namespace latchround::ui {
@@ -16,8 +16,8 @@ ValueRow::ValueRow(const QString& words, const QString& key, QWidget* parent)
     : Part(parent)
     , m_line(new QHBoxLayout(this))
     , m_lines(new QVBoxLayout)
-    , m_words(new Lettering(words, TextSize::Lead))
-    , m_detail(new Lettering({}, TextSize::Small, Ink::Muted))
+    , m_words(new Label(words, TextSize::Lead))
+    , m_detail(new Label({}, TextSize::Small, Ink::Muted))
     , m_key(new QPushButton(key)) {
     m_lines->setSpacing(2);
     m_lines->addStretch(1);

@@ -14,7 +14,7 @@ class QPushButton;
 namespace latchround::ui {
 
 class HelpKey;
-class Lettering;
+class Label;
 
 class ValueRow : public Part {
     Q_OBJECT
@@ -43,8 +43,8 @@ private:
     QHBoxLayout* m_line;
     QBoxLayout* m_lines;
     HelpKey* m_help = nullptr;
-    Lettering* m_words;
-    Lettering* m_detail;
+    Label* m_words;
+    Label* m_detail;
     QPushButton* m_key;
 };
 

@@ -7,7 +7,7 @@
 #include "ui/frames/list_touch.h"
 #include "ui/lists/two_line_list.h"
 #include "ui/lists/verdict_rows.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/ship/door_glyph.h"
 #include "ui/words/grade_words.h"
 #include "ui/words/verdict_words.h"
@@ -30,8 +30,8 @@ constexpr TwoLineStyle verdict_style{.glyph = {4.6, 5.4},
 VerdictList::VerdictList(QWidget* parent)
     : Part(parent)
     , m_glyph(new DoorGlyph(Verdict::Untested, 13, this))
-    , m_title(new Lettering({}, TextSize::Title, Ink::Plain, true, this))
-    , m_count(new Lettering({}, TextSize::Body, Ink::Muted, false, this))
+    , m_title(new Label({}, TextSize::Title, Ink::Plain, true, this))
+    , m_count(new Label({}, TextSize::Body, Ink::Muted, false, this))
     , m_view(new TwoLineList(verdict_style, this)) {
     auto* head = new QHBoxLayout;
     auto* words = new QVBoxLayout;

@@ -11,7 +11,7 @@ class QListView;
 namespace latchround::ui {
 
 class DoorGlyph;
-class Lettering;
+class Label;
 class TwoLineList;
 
 class VerdictList : public Part {
@@ -37,8 +37,8 @@ protected:
 
 private:
     DoorGlyph* m_glyph;
-    Lettering* m_title;
-    Lettering* m_count;
+    Label* m_title;
+    Label* m_count;
     TwoLineList* m_view;
 };
 

@@ -46,14 +46,14 @@ Look::~Look() {
         m_window->setProperty(property_name, QVariant());
 }
 
-void Look::wearOn(QApplication& application) {
+void Look::applyTo(QApplication& application) {
     m_on_application = true;
     application.setProperty(property_name, QVariant::fromValue<QObject*>(this));
     QApplication::setStyle(new TouchStyle); // owned by the application
     apply();
 }
 
-void Look::wearOn(QWidget& window) {
+void Look::applyTo(QWidget& window) {
     m_window = &window;
     window.setProperty(property_name, QVariant::fromValue<QObject*>(this));
     connect(&window, &QObject::destroyed, this, [this] { m_window = nullptr; });

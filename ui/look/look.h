@@ -30,9 +30,9 @@ public:
     const Appearance& appearance() const { return m_appearance; }
 
     /// Style, palette and font for the whole program. The look must outlive the widgets.
-    void wearOn(QApplication& application);
+    void applyTo(QApplication& application);
     /// The same for one window only; its widgets then see this look instead of the application's.
-    void wearOn(QWidget& window);
+    void applyTo(QWidget& window);
 
     void setLight(Light light);
     void setGloves(bool gloves);

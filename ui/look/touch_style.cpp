@@ -47,7 +47,7 @@ void drawComboBox(QPainter& painter, const QStyleOptionComboBox& option, const A
     painter.restore();
 }
 
-void drawIndicator(QPainter& painter, const QStyleOption& option, bool round,
+void drawIndicator(QPainter& painter, const QStyleOption& option, bool session,
                    const Appearance& look) {
     const Colours& c = look.colours;
     const bool on = option.state & (QStyle::State_On | QStyle::State_NoChange);
@@ -57,14 +57,14 @@ void drawIndicator(QPainter& painter, const QStyleOption& option, bool round,
     painter.setPen(QPen(fill.edge, look.sizes.border));
     painter.setBrush(fill.area);
     const QRectF box = insideBorder(option.rect, look.sizes.border);
-    const double corner = round ? box.width() / 2 : look.sizes.corner * 0.4;
+    const double corner = session ? box.width() / 2 : look.sizes.corner * 0.4;
     painter.drawRoundedRect(box, corner, corner);
     painter.restore();
     if (option.state & QStyle::State_NoChange)
         drawMarkShape(painter, box.adjusted(5, 5, -5, -5), MarkShape::Dash, fill.ink);
     else if (on)
-        drawMarkShape(painter, box.adjusted(5, 5, -5, -5), round ? MarkShape::Dot : MarkShape::Tick,
-                      fill.ink);
+        drawMarkShape(painter, box.adjusted(5, 5, -5, -5),
+                      session ? MarkShape::Dot : MarkShape::Tick, fill.ink);
 }
 
 void drawRowArea(QPainter& painter, const QStyleOptionViewItem& option, const Appearance& look) {

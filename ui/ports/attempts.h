@@ -14,7 +14,7 @@ class Attempts : public Port {
 public:
     /// The oldest first.
     virtual Result<std::vector<practice::Attempt>> finished() const = 0;
-    virtual Done keep(const practice::Attempt& attempt) = 0;
+    virtual Result<> keep(const practice::Attempt& attempt) = 0;
 };
 
 } // namespace latchround::ui

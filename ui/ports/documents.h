@@ -7,7 +7,7 @@
 
 #include "core/error/error.h"
 #include "core/evidence/fact.h"
-#include "core/pace.h"
+#include "core/progress_range.h"
 #include "ui/ports/port.h"
 
 namespace latchround::ui {

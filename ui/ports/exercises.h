@@ -41,13 +41,13 @@ public:
     virtual Checked<std::optional<QString>> takeIn(QWidget* parent) = 0;
     /// Puts an exercise on the screen, in a window and a register of its own. `word`: the
     /// instructor's, of a sealed one.
-    virtual Done begin(const QString& place, const QString& word) = 0;
+    virtual Result<> begin(const QString& place, const QString& word) = 0;
     /// The one that was broken off last; nothing where every one was ended or put aside.
     virtual std::optional<ExerciseUnfinished> unfinished() const = 0;
     /// Puts it on the screen as it stood, the doors as at its beginning.
-    virtual Done goOn(const QString& word) = 0;
+    virtual Result<> goOn(const QString& word) = 0;
     /// It is offered no more; what was recorded of it stays in its file.
-    virtual Done putAside() = 0;
+    virtual Result<> putAside() = 0;
 };
 
 } // namespace latchround::ui

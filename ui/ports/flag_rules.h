@@ -22,7 +22,7 @@ public:
     /// cancelled.
     virtual Checked<std::optional<QString>> takeIn(QWidget* parent) = 0;
     /// Goes by the catalogue alone again.
-    virtual Done leave() = 0;
+    virtual Result<> leave() = 0;
 };
 
 } // namespace latchround::ui

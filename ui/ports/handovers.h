@@ -9,7 +9,7 @@
 
 #include "core/error/error.h"
 #include "core/evidence/fact.h"
-#include "core/pace.h"
+#include "core/progress_range.h"
 #include "core/store/register.h"
 #include "ui/ports/port.h"
 
@@ -37,8 +37,8 @@ public:
     virtual Checked<std::optional<HandoverSeen>> lookAt(QWidget* parent,
                                                         const Progress& progress) = 0;
     /// Takes it in with these facts, all or none; the vessel is then opened anew.
-    virtual Done take(const HandoverSeen& seen, const std::vector<Fact>& along,
-                      const Progress& progress) = 0;
+    virtual Result<> take(const HandoverSeen& seen, const std::vector<Fact>& along,
+                          const Progress& progress) = 0;
 };
 
 } // namespace latchround::ui

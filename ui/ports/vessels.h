@@ -7,7 +7,7 @@
 #include <QString>
 
 #include "core/error/error.h"
-#include "core/pace.h"
+#include "core/progress_range.h"
 #include "core/store/register.h"
 #include "ui/ports/port.h"
 
@@ -26,7 +26,7 @@ public:
     /// All but the one on the screen.
     virtual std::vector<VesselOnTablet> others() const = 0;
     /// Puts another vessel on the screen; the present window closes when it could be opened.
-    virtual Done open(const QString& place) = 0;
+    virtual Result<> open(const QString& place) = 0;
     /// Asks for a register CSV and takes it in; every error where it cannot. Answers where the
     /// vessel lies, to be opened; nothing where the person cancelled, or where it is the vessel on
     /// the screen, which is opened anew.

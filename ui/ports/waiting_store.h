@@ -26,7 +26,7 @@ class WaitingStore : public Port {
 public:
     /// Keeps what waits to be saved where it outlives the program. What has been saved since may be
     /// found there too, at the next start.
-    virtual Done keep(const std::vector<WaitingBatch>& waiting) = 0;
+    virtual Result<> keep(const std::vector<WaitingBatch>& waiting) = 0;
     /// Keeps what will never be saved in a file of its own, and answers where it lies.
     virtual Result<QString> putAside(const std::vector<WaitingBatch>& refused) = 0;
 };

@@ -18,9 +18,9 @@ void keepMargin(QWidget& page, bool small) {
 
 } // namespace
 
-Screen::Screen(Round& round, QWidget* parent)
+Screen::Screen(VesselSession& session, QWidget* parent)
     : Part(parent)
-    , m_round(round)
+    , m_session(session)
     , m_bar(new TopBar(this))
     , m_page(new QWidget(this))
     , m_lines(new QVBoxLayout(this)) {

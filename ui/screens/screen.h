@@ -1,9 +1,9 @@
-// What every screen is: a page of the window with a bar at its top. Screens read the round, record
+// What every screen is: a page of the window with a bar at its top. Screens read the session, record
 // through it, and ask for other screens by signals; they never know each other.
 #pragma once
 
 #include "ui/look/part.h"
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 class QVBoxLayout;
 
@@ -14,7 +14,7 @@ class TopBar;
 class Screen : public Part {
     Q_OBJECT
 public:
-    explicit Screen(Round& round, QWidget* parent = nullptr);
+    explicit Screen(VesselSession& session, QWidget* parent = nullptr);
 
     TopBar& bar() const { return *m_bar; }
     /// Called each time the screen comes to the front.
@@ -28,7 +28,7 @@ protected:
     /// How many main targets must fit below each other in a window that lies flat, or it is small:
     /// with gloves they are large.
     virtual double leastHeight() const { return 0; }
-    Round& round() const { return m_round; }
+    VesselSession& session() const { return m_session; }
     /// Below the bar, within the page's margins.
     QWidget* page() const { return m_page; }
     /// `isUpright` or `isSmall` changed: the window was turned, or its text made larger. Called
@@ -41,7 +41,7 @@ protected:
 private:
     void arrangeAnew();
 
-    Round& m_round;
+    VesselSession& m_session;
     TopBar* m_bar;
     QWidget* m_page;
     QVBoxLayout* m_lines;

@@ -10,7 +10,7 @@
 #include "ui/frames/sheet.h"
 #include "ui/keys/choice_keys.h"
 #include "ui/keys/phrase_picker.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/words/catalogue_words.h"
 #include "ui/words/date_words.h"
 #include "ui/words/grade_words.h"
@@ -24,8 +24,8 @@ struct DeficiencyWords {
     Q_DECLARE_TR_FUNCTIONS(DeficiencyWords)
 };
 
-const Item* itemOfFinding(const Round& round, const FactId& finding) {
-    for (const Item& item : round.items())
+const Item* itemOfFinding(const VesselSession& session, const FactId& finding) {
+    for (const Item& item : session.items())
         if (std::ranges::any_of(item.findings,
                                 [&](const auto& each) { return each.stamp.id == finding; }))
             return &item;
@@ -48,7 +48,7 @@ QString foundBeforeWords(const Item& item) {
                : DeficiencyWords::tr("found on %1, %2 since").arg(day, stateWords(item.state));
 }
 
-void writeUp(Round& round, const GradedDoor& door, const RowGrade& row, QWidget* over) {
+void writeUp(VesselSession& session, const GradedDoor& door, const RowGrade& row, QWidget* over) {
     const std::string number = door.door->number;
     const std::string requirement = row.requirement->id;
     auto* sheet = new Sheet(
@@ -56,14 +56,13 @@ void writeUp(Round& round, const GradedDoor& door, const RowGrade& row, QWidget*
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    const auto before = newestFinding(round.items(), number, requirement);
-    const Item* earlier = before ? itemOfFinding(round, *before) : nullptr;
+    const auto before = newestFinding(session.items(), number, requirement);
+    const Item* earlier = before ? itemOfFinding(session, *before) : nullptr;
     auto again = std::make_shared<bool>(earlier != nullptr);
     if (earlier) {
-        lines->addWidget(
-            new Lettering(DeficiencyWords::tr("The same row was written up before: %1.")
-                              .arg(foundBeforeWords(*earlier)),
-                          TextSize::Lead));
+        lines->addWidget(new Label(DeficiencyWords::tr("The same row was written up before: %1.")
+                                       .arg(foundBeforeWords(*earlier)),
+                                   TextSize::Lead));
         auto* which = new ChoiceKeys("deficiency-again", ChoiceKeys::Many::One, 2);
         which->setChoices(
             {DeficiencyWords::tr("The same defect again"), DeficiencyWords::tr("Another one")});
@@ -78,12 +77,12 @@ void writeUp(Round& round, const GradedDoor& door, const RowGrade& row, QWidget*
         picker->setPhrases({deficiencyWords(row)});
     lines->addWidget(picker);
     QObject::connect(picker, &PhrasePicker::picked, sheet,
-                     [&round, sheet, number, requirement, before, again,
-                      walkdown = round.walkdown()->id](const QString& words) {
+                     [&session, sheet, number, requirement, before, again,
+                      walkdown = session.walkdown()->id](const QString& words) {
                          sheet->close();
-                         (void)round.record(Deficiency{walkdown, number, requirement,
-                                                       words.toStdString(),
-                                                       *again ? before : std::nullopt});
+                         (void)session.record(Deficiency{walkdown, number, requirement,
+                                                         words.toStdString(),
+                                                         *again ? before : std::nullopt});
                      });
     sheet->setContent(content);
     sheet->open();

@@ -2,7 +2,7 @@
 // same door was written up on an earlier walk, it is offered as the same defect found again.
 #pragma once
 
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 class QWidget;
 
@@ -15,6 +15,6 @@ QString deficiencyWords(const RowGrade& row);
 QString foundBeforeWords(const Item& item);
 
 /// Opens a sheet that records it against the walkdown shown.
-void writeUp(Round& round, const GradedDoor& door, const RowGrade& row, QWidget* over);
+void writeUp(VesselSession& session, const GradedDoor& door, const RowGrade& row, QWidget* over);
 
 } // namespace latchround::ui

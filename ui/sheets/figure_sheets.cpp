@@ -8,7 +8,7 @@
 #include "ui/figures/budget_table.h"
 #include "ui/figures/trend_chart.h"
 #include "ui/frames/sheet.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/words/catalogue_words.h"
 #include "ui/words/grade_words.h"
 
@@ -30,14 +30,14 @@ void showBudget(const RowGrade& row, QWidget* over) {
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->addWidget(
-        new Lettering(rowWords(*row.requirement) + QStringLiteral(": ") + measuredWords(row),
-                      TextSize::Lead, Ink::Plain, true));
+        new Label(rowWords(*row.requirement) + QStringLiteral(": ") + measuredWords(row),
+                  TextSize::Lead, Ink::Plain, true));
     lines->addWidget(new BudgetTable(row));
-    lines->addWidget(new Lettering(
-        FigureSheetWords::tr(
-            "By the law of propagation (JCGM 100:2008). Published figures for the thumb "
-            "until its own drill is done: Am. J. Phys. 87, 110 (2019)."),
-        TextSize::Small, Ink::Muted));
+    lines->addWidget(
+        new Label(FigureSheetWords::tr(
+                      "By the law of propagation (JCGM 100:2008). Published figures for the thumb "
+                      "until its own drill is done: Am. J. Phys. 87, 110 (2019)."),
+                  TextSize::Small, Ink::Muted));
     sheet->setContent(content);
     sheet->open();
 }
@@ -46,11 +46,11 @@ bool hasHistory(const Requirement& row) {
     return row.source == Source::ClosingTime || row.source == Source::ClosingRate;
 }
 
-void showThroughTheYears(const Round& round, const Door& door, const Requirement& row,
+void showThroughTheYears(const VesselSession& session, const Door& door, const Requirement& row,
                          QWidget* over) {
-    const std::vector<Walkdown> walkdowns = round.ledger().walkdowns();
-    const Outlook outlook = outlookOf(timedDays(round.ledger(), walkdowns, door, row), row.low,
-                                      row.high, shipsDay(round.clock().now()));
+    const std::vector<Walkdown> walkdowns = session.ledger().walkdowns();
+    const Outlook outlook = outlookOf(timedDays(session.ledger(), walkdowns, door, row), row.low,
+                                      row.high, shipsDay(session.clock().now()));
     const QString unit = QString::fromStdString(row.unit);
     auto* sheet = new Sheet(
         over,
@@ -58,7 +58,7 @@ void showThroughTheYears(const Round& round, const Door& door, const Requirement
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    auto* words = new Lettering(
+    auto* words = new Label(
         outlook.days.empty() ? FigureSheetWords::tr("No time was taken with the ship upright yet.")
                              : outlookWords(outlook, row.low, row.high, unit),
         TextSize::Lead);
@@ -69,7 +69,7 @@ void showThroughTheYears(const Round& round, const Door& door, const Requirement
         chart->setOutlook(outlook, row.low, row.high, unit);
         lines->addWidget(chart, 1);
     }
-    lines->addWidget(new Lettering(
+    lines->addWidget(new Label(
         FigureSheetWords::tr(
             "Each point is the mean of one walkdown's upright runs with its U; the shaded "
             "band is where the next is to be expected with 95 %. It says nothing about what "

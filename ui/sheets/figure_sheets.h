@@ -2,7 +2,7 @@
 // figure through the years.
 #pragma once
 
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 class QWidget;
 
@@ -12,7 +12,7 @@ namespace latchround::ui {
 void showBudget(const RowGrade& row, QWidget* over);
 
 /// Opens the door's history of this row; `row` asks for its closing time or rate.
-void showThroughTheYears(const Round& round, const Door& door, const Requirement& row,
+void showThroughTheYears(const VesselSession& session, const Door& door, const Requirement& row,
                          QWidget* over);
 
 /// Whether there is such a history to show.

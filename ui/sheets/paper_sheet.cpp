@@ -5,10 +5,10 @@
 #include <QVBoxLayout>
 
 #include "ui/frames/sheet.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
+#include "ui/sheets/message.h"
 #include "ui/sheets/progress_sheet.h"
-#include "ui/sheets/told.h"
 #include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
@@ -21,32 +21,33 @@ struct PaperWords {
 
 } // namespace
 
-void makePaper(Round& round, Paper paper, const FactId& walkdown, const QString& door,
+void makePaper(VesselSession& session, Paper paper, const FactId& walkdown, const QString& door,
                QWidget* over) {
     LongJob job(over, PaperWords::tr("The paper is being made"));
-    const Result<QString> path = job.run(
-        [&](const Progress& progress) { return round.makePaper(paper, walkdown, door, progress); });
+    const Result<QString> path = job.run([&](const Progress& progress) {
+        return session.makePaper(paper, walkdown, door, progress);
+    });
     if (!path && job.wasStopped()) {
         tellStopped(over,
                     PaperWords::tr("No paper was made. One that was made before is as it was."));
         return;
     }
     if (!path) {
-        tell(over, PaperWords::tr("No paper"), errorWords(path.error()));
+        showMessage(over, PaperWords::tr("No paper"), errorWords(path.error()));
         return;
     }
     auto* sheet = new Sheet(over, PaperWords::tr("The paper is made"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    auto* words = new Lettering(PaperWords::tr("The PDF lies at %1").arg(*path), TextSize::Body);
+    auto* words = new Label(PaperWords::tr("The PDF lies at %1").arg(*path), TextSize::Body);
     words->setObjectName(QStringLiteral("told"));
     lines->addWidget(words);
     auto* show = keyOf(PaperWords::tr("Show it, to print"), "paper-show", "primary");
     lines->addWidget(show);
-    QObject::connect(show, &QPushButton::clicked, sheet, [&round, sheet, path = *path] {
+    QObject::connect(show, &QPushButton::clicked, sheet, [&session, sheet, path = *path] {
         sheet->close();
-        round.ports().documents->show(path);
+        session.ports().documents->show(path);
     });
     sheet->setContent(content);
     sheet->open();

@@ -1,13 +1,13 @@
 // Making a paper and saying where it lies, with a key that shows it.
 #pragma once
 
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 class QWidget;
 
 namespace latchround::ui {
 
-void makePaper(Round& round, Paper paper, const FactId& walkdown, const QString& door,
+void makePaper(VesselSession& session, Paper paper, const FactId& walkdown, const QString& door,
                QWidget* over);
 
 } // namespace latchround::ui

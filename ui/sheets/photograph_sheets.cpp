@@ -6,19 +6,19 @@
 #include "ui/frames/sheet.h"
 #include "ui/keys/phrase_picker.h"
 #include "ui/look/touch_style.h"
-#include "ui/sheets/told.h"
+#include "ui/sheets/message.h"
 #include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
 
-PhotographSheets::PhotographSheets(Round& round, QWidget* over)
+PhotographSheets::PhotographSheets(VesselSession& session, QWidget* over)
     : QObject(over)
-    , m_round(round)
+    , m_session(session)
     , m_over(over) {}
 
 void PhotographSheets::take(Photograph about, const QStringList& captions) {
-    if (!m_round.ports().photographs->hasCamera()) {
-        keep(about, captions, m_round.ports().photographs->fromFile(m_over));
+    if (!m_session.ports().photographs->hasCamera()) {
+        keep(about, captions, m_session.ports().photographs->fromFile(m_over));
         return;
     }
     auto* sheet =
@@ -31,11 +31,11 @@ void PhotographSheets::take(Photograph about, const QStringList& captions) {
     lines->addWidget(file);
     connect(camera, &QPushButton::clicked, sheet, [this, sheet, about, captions] {
         sheet->close();
-        keep(about, captions, m_round.ports().photographs->fromCamera(m_over));
+        keep(about, captions, m_session.ports().photographs->fromCamera(m_over));
     });
     connect(file, &QPushButton::clicked, sheet, [this, sheet, about, captions] {
         sheet->close();
-        keep(about, captions, m_round.ports().photographs->fromFile(m_over));
+        keep(about, captions, m_session.ports().photographs->fromFile(m_over));
     });
     sheet->setContent(keys);
     sheet->setWidthMm(90);
@@ -45,7 +45,7 @@ void PhotographSheets::take(Photograph about, const QStringList& captions) {
 void PhotographSheets::keep(const Photograph& about, const QStringList& captions,
                             const Picked& picked) {
     if (!picked) {
-        tell(m_over, tr("No photograph"), errorWords(picked.error()));
+        showMessage(m_over, tr("No photograph"), errorWords(picked.error()));
         return;
     }
     if (!*picked)
@@ -56,7 +56,7 @@ void PhotographSheets::keep(const Photograph& about, const QStringList& captions
             [this, sheet, about, picture = **picked](const QString& caption) {
                 Photograph photograph = about;
                 photograph.caption = caption.toStdString();
-                (void)m_round.recordPhotograph(photograph, picture);
+                (void)m_session.recordPhotograph(photograph, picture);
                 sheet->close();
             });
     sheet->setContent(picker);

@@ -6,7 +6,7 @@
 #include <QObject>
 #include <QStringList>
 
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 class QWidget;
 
@@ -16,7 +16,7 @@ class PhotographSheets : public QObject {
     Q_OBJECT
 public:
     /// Sheets cover the window of `over`.
-    PhotographSheets(Round& round, QWidget* over);
+    PhotographSheets(VesselSession& session, QWidget* over);
 
     /// `about`: walkdown, door and what it shows; caption and bytes come from here. `captions`:
     /// what it may show, to tap.
@@ -26,7 +26,7 @@ private:
     using Picked = Result<std::optional<PickedPhotograph>>;
     void keep(const Photograph& about, const QStringList& captions, const Picked& picked);
 
-    Round& m_round;
+    VesselSession& m_session;
     QWidget* m_over;
 };
 

@@ -11,7 +11,7 @@
 #include "ui/figures/progress_bar.h"
 #include "ui/frames/sheet.h"
 #include "ui/look/touch_style.h"
-#include "ui/sheets/told.h"
+#include "ui/sheets/message.h"
 
 namespace latchround::ui {
 
@@ -164,7 +164,7 @@ bool LongJob::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void tellStopped(QWidget* over, const QString& unchanged) {
-    tell(over, LongJob::tr("Stopped"), unchanged);
+    showMessage(over, LongJob::tr("Stopped"), unchanged);
 }
 
 } // namespace latchround::ui

@@ -7,7 +7,7 @@
 #include <QObject>
 #include <QPointer>
 
-#include "core/pace.h"
+#include "core/progress_range.h"
 
 class QWidget;
 

@@ -20,13 +20,13 @@ DoorDrawing::DoorDrawing(QWidget* parent)
     : Part(parent) {
     setLayoutDirection(Qt::LeftToRight); // the door is as it is, whichever side words begin on
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
-    speak();
+    updateSpokenText();
 }
 
 void DoorDrawing::setDoor(DoorKind kind, double opening_m) {
     m_kind = kind;
     m_opening_m = opening_m;
-    speak();
+    updateSpokenText();
 }
 
 void DoorDrawing::setSide(Side side) {
@@ -36,7 +36,7 @@ void DoorDrawing::setSide(Side side) {
 
 void DoorDrawing::setBlock(bool there) {
     m_block = there;
-    speak();
+    updateSpokenText();
 }
 
 void DoorDrawing::setProgress(double progress) {
@@ -58,10 +58,10 @@ void DoorDrawing::setAlarm(bool sounding) {
     if (m_alarm == sounding)
         return;
     m_alarm = sounding;
-    speak();
+    updateSpokenText();
 }
 
-void DoorDrawing::speak() {
+void DoorDrawing::updateSpokenText() {
     QString name;
     switch (m_kind) {
     case DoorKind::Sliding:

@@ -53,7 +53,7 @@ private:
     void paintDimension(QPainter& painter, double left, double right, double y,
                         const QString& what) const;
     void paintAlarm(QPainter& painter, const QRectF& area) const;
-    void speak();
+    void updateSpokenText();
 
     DoorKind m_kind = DoorKind::SingleLeaf;
     Side m_side = Side::One;

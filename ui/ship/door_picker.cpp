@@ -10,7 +10,7 @@
 
 #include "ui/ink/glyph_drawing.h"
 #include "ui/look/button_drawing.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/words/verdict_words.h"
 
@@ -108,7 +108,7 @@ DoorPicker::DoorPicker(std::vector<DoorOffered> nearest_first, const QSize& room
     grid->setSpacing(s.gap);
     int line = 0;
     for (const DeckRow& row : rows) {
-        auto* name = new Lettering(tr("deck %1").arg(row.front().deck), TextSize::Body, Ink::Muted);
+        auto* name = new Label(tr("deck %1").arg(row.front().deck), TextSize::Body, Ink::Muted);
         name->setWordWrap(false);
         grid->addWidget(name, line, 0);
         for (std::size_t i = 0; i < row.size(); ++i) {

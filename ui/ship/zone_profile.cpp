@@ -65,7 +65,7 @@ void ZoneProfile::setBulkheads(BulkheadsShown shown) {
 void ZoneProfile::setCurrentDoor(const QString& number) {
     m_current = number;
     bringInView();
-    speak();
+    updateSpokenText();
     update();
 }
 
@@ -100,7 +100,7 @@ void ZoneProfile::plan() {
     m_in->setEnabled(m_view.zoom < most_zoom);
     m_out->setEnabled(m_view.zoom > 1);
     m_whole->setEnabled(m_view.zoom > 1);
-    speak();
+    updateSpokenText();
     update();
 }
 
@@ -177,7 +177,7 @@ std::vector<ZoneProfile::Sentence> ZoneProfile::sentencesWithin(double width, do
     return all;
 }
 
-void ZoneProfile::speak() {
+void ZoneProfile::updateSpokenText() {
     QString name = tr("Zone profile");
     if (!m_current.isEmpty() && m_plan.drawn(m_current))
         name += QStringLiteral(", ") + doorLine(m_current);

@@ -96,7 +96,7 @@ private:
     };
 
     void plan();
-    void speak();
+    void updateSpokenText();
     void layKeys();
     void laySentences();
     std::vector<Sentence> sentencesWithin(double width, double height) const;

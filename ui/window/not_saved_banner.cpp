@@ -6,19 +6,19 @@
 #include <QVBoxLayout>
 
 #include "ui/frames/sheet.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
-#include "ui/sheets/told.h"
+#include "ui/sheets/message.h"
 #include "ui/window/tap_words.h"
 #include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
 
-NotSavedBanner::NotSavedBanner(Round& round, QWidget* parent)
+NotSavedBanner::NotSavedBanner(VesselSession& session, QWidget* parent)
     : Part(parent)
-    , m_round(round)
+    , m_session(session)
     , m_line(new QBoxLayout(QBoxLayout::LeftToRight, this))
-    , m_words(new Lettering({}, TextSize::Body, Ink::Bad, true))
+    , m_words(new Label({}, TextSize::Body, Ink::Bad, true))
     , m_again(new QPushButton(tr("Save again")))
     , m_aside(new QPushButton(tr("Put aside…"))) {
     setObjectName(QStringLiteral("not-saved"));
@@ -32,8 +32,8 @@ NotSavedBanner::NotSavedBanner(Round& round, QWidget* parent)
     connect(m_aside, &QPushButton::clicked, this, &NotSavedBanner::askToPutAside);
     m_again->setObjectName(QStringLiteral("save-again"));
     setRole(*m_again, "primary");
-    connect(m_again, &QPushButton::clicked, this, [this] { (void)m_round.saveWaiting(); });
-    connect(&round, &Round::waitingChanged, this, &NotSavedBanner::refresh);
+    connect(m_again, &QPushButton::clicked, this, [this] { (void)m_session.saveWaiting(); });
+    connect(&session, &VesselSession::waitingChanged, this, &NotSavedBanner::refresh);
     NotSavedBanner::lookChanged();
     refresh();
 }
@@ -60,15 +60,15 @@ void NotSavedBanner::lookChanged() {
 }
 
 void NotSavedBanner::refresh() {
-    const std::size_t waiting = m_round.waiting();
-    setVisible((waiting > 0 && !m_round.isSavingShortly()) || m_round.isReadOnly());
+    const std::size_t waiting = m_session.waiting();
+    setVisible((waiting > 0 && !m_session.isSavingShortly()) || m_session.isReadOnly());
     m_again->setVisible(waiting > 0);
-    m_aside->setVisible(m_round.ports().waiting && !m_round.refusedBatches().empty());
-    if (waiting == 0 && m_round.isReadOnly())
+    m_aside->setVisible(m_session.ports().waiting && !m_session.refusedBatches().empty());
+    if (waiting == 0 && m_session.isReadOnly())
         m_words->setText(tr("Only shown here: another program writes in this register (%1).")
-                             .arg(phraseWords(m_round.otherWriter())));
+                             .arg(phraseWords(m_session.otherWriter())));
     if (waiting > 0) { // what to do about what is refused stands where it is put aside
-        const Phrase& why = m_round.whyWaiting().what;
+        const Phrase& why = m_session.whyWaiting().what;
         m_words->setText(tr("NOT SAVED (%1)").arg(waiting) + QStringLiteral(": ") +
                          (m_aside->isHidden() ? errorWords({{}, why}) : phraseWords(why)));
     }
@@ -83,18 +83,18 @@ void NotSavedBanner::askToPutAside() {
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     std::set<FactId> shown;
-    for (const WaitingBatch* batch : m_round.refusedBatches()) {
+    for (const WaitingBatch* batch : m_session.refusedBatches()) {
         shown.insert(batch->facts.front().stamp.id);
         QStringList facts;
         for (const Fact& fact : batch->facts)
-            facts << tapWords(fact, m_round);
-        auto* entry = new Lettering(facts.join(QStringLiteral("; ")) + QLatin1Char('\n') +
-                                        errorWords({{}, batch->refused->what}),
-                                    TextSize::Body);
+            facts << tapWords(fact, m_session);
+        auto* entry = new Label(facts.join(QStringLiteral("; ")) + QLatin1Char('\n') +
+                                    errorWords({{}, batch->refused->what}),
+                                TextSize::Body);
         entry->setObjectName(QStringLiteral("refused-entry"));
         lines->addWidget(entry);
     }
-    lines->addWidget(new Lettering(
+    lines->addWidget(new Label(
         tr("The register does not take it. Put aside it is kept in a file beside the register and "
            "counts for nothing; record anew what still holds."),
         TextSize::Lead));
@@ -109,11 +109,11 @@ void NotSavedBanner::askToPutAside() {
     connect(leave, &QPushButton::clicked, sheet, &Sheet::close);
     connect(aside, &QPushButton::clicked, sheet, [this, sheet, shown] {
         sheet->close();
-        const Result<QString> place = m_round.putRefusedAside(shown);
+        const Result<QString> place = m_session.putRefusedAside(shown);
         if (place)
-            tell(this, tr("Put aside"), tr("It is kept in %1").arg(*place));
+            showMessage(this, tr("Put aside"), tr("It is kept in %1").arg(*place));
         else
-            tell(this, tr("Not put aside"), errorWords(place.error()));
+            showMessage(this, tr("Not put aside"), errorWords(place.error()));
     });
     sheet->setContent(content);
     sheet->setFoot(foot);

@@ -4,19 +4,19 @@
 #pragma once
 
 #include "ui/look/part.h"
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 class QBoxLayout;
 class QPushButton;
 
 namespace latchround::ui {
 
-class Lettering;
+class Label;
 
 class NotSavedBanner : public Part {
     Q_OBJECT
 public:
-    explicit NotSavedBanner(Round& round, QWidget* parent = nullptr);
+    explicit NotSavedBanner(VesselSession& session, QWidget* parent = nullptr);
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -29,9 +29,9 @@ private:
     void place();
     void askToPutAside();
 
-    Round& m_round;
+    VesselSession& m_session;
     QBoxLayout* m_line;
-    Lettering* m_words;
+    Label* m_words;
     QPushButton* m_again;
     QPushButton* m_aside;
 };

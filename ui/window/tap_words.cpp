@@ -21,17 +21,17 @@ struct TapWords {
 };
 
 struct Tapping {
-    const Round& round;
+    const VesselSession& session;
 
     QString asked(const std::string& door, const std::string& requirement) const {
-        const Requirement* row = findRequirement(round.catalogue(), requirement);
+        const Requirement* row = findRequirement(session.catalogue(), requirement);
         const QString number = QString::fromStdString(door);
         if (!row)
             return number;
         return QStringLiteral("%1, %2").arg(number, askedWords(*row));
     }
     QString about(const FactId& deficiency, const QString& words) const {
-        const Fact* found = round.ledger().find(deficiency);
+        const Fact* found = session.ledger().find(deficiency);
         const auto* written = found ? std::get_if<Deficiency>(&found->body) : nullptr;
         return words.arg(written ? QString::fromStdString(written->door) : QString());
     }
@@ -71,7 +71,7 @@ struct Tapping {
                QStringLiteral(", ") + releaseWords(body.release);
     }
     QString operator()(const RunEnded& body) const {
-        const Fact* run = round.ledger().find(body.run);
+        const Fact* run = session.ledger().find(body.run);
         const auto* started = run ? std::get_if<RunStarted>(&run->body) : nullptr;
         return started ? (*this)(*started) : TapWords::tr("last tap");
     }
@@ -108,12 +108,12 @@ struct Tapping {
 
 } // namespace
 
-QString tapWords(const Fact& fact, const Round& round) {
-    const Fact* subject = round.ledger().subjectOf(fact);
+QString tapWords(const Fact& fact, const VesselSession& session) {
+    const Fact* subject = session.ledger().subjectOf(fact);
     if (!subject)
         return TapWords::tr("last tap");
-    QString words = std::visit(Tapping{round}, subject->body);
-    if (const QString said = saidWords(*subject, round); !said.isEmpty())
+    QString words = std::visit(Tapping{session}, subject->body);
+    if (const QString said = saidWords(*subject, session); !said.isEmpty())
         words +=
             (words.endsWith(QLatin1Char('?')) ? QStringLiteral(" ") : QStringLiteral(": ")) + said;
     return subject == &fact ? words : TapWords::tr("taking back of %1").arg(words);

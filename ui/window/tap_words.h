@@ -3,11 +3,11 @@
 
 #include <QString>
 
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 namespace latchround::ui {
 
 /// "5-09, Sill in place, no trip? yes", "note on 5-09: seal torn", "end of the walkdown".
-QString tapWords(const Fact& fact, const Round& round);
+QString tapWords(const Fact& fact, const VesselSession& session);
 
 } // namespace latchround::ui

@@ -6,7 +6,7 @@
 
 #include "ui/keys/row_pager.h"
 #include "ui/lists/value_row.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/look.h"
 #include "ui/look/touch_style.h"
 #include "ui/words/phrase_words.h"
@@ -15,16 +15,16 @@ namespace latchround::ui {
 
 VesselChoice::VesselChoice(Vessels& vessels, const QString& place, const Error& why)
     : m_vessels(vessels)
-    , m_why(new Lettering({}, TextSize::Body)) {
+    , m_why(new Label({}, TextSize::Body)) {
     setObjectName(QStringLiteral("vessel-choice"));
     setWindowTitle(QStringLiteral("Latchround"));
     setMinimumSize(640, 480);
     auto* lines = new QVBoxLayout(this);
     lines->addWidget(
-        new Lettering(tr("This vessel cannot be opened"), TextSize::Title, Ink::Plain, true));
+        new Label(tr("This vessel cannot be opened"), TextSize::Title, Ink::Plain, true));
     m_why->setObjectName(QStringLiteral("why-not-opened"));
     lines->addWidget(m_why);
-    lines->addWidget(new Lettering(tr("Vessels on this tablet"), TextSize::Heading));
+    lines->addWidget(new Label(tr("Vessels on this tablet"), TextSize::Heading));
     std::vector<QWidget*> rows;
     for (const VesselOnTablet& vessel : vessels.others()) {
         auto* row = new ValueRow(vessel.name, vessel.place == place ? tr("Try again") : tr("Open"));
@@ -47,7 +47,7 @@ void VesselChoice::tell(const Error& why) {
 }
 
 void VesselChoice::open(const QString& place) {
-    if (const Done opened = m_vessels.open(place); !opened)
+    if (const Result<> opened = m_vessels.open(place); !opened)
         tell(opened.error());
 }
 

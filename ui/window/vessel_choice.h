@@ -9,7 +9,7 @@
 
 namespace latchround::ui {
 
-class Lettering;
+class Label;
 
 class VesselChoice : public QWidget {
     Q_OBJECT
@@ -28,7 +28,7 @@ private:
     void takeIn();
 
     Vessels& m_vessels;
-    Lettering* m_why;
+    Label* m_why;
 };
 
 } // namespace latchround::ui

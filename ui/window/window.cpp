@@ -25,8 +25,8 @@
 #include "ui/screens/review/review_screen.h"
 #include "ui/screens/stopwatch/cut_short_sheet.h"
 #include "ui/screens/stopwatch/stopwatch_screen.h"
+#include "ui/sheets/message.h"
 #include "ui/sheets/paper_sheet.h"
-#include "ui/sheets/told.h"
 #include "ui/window/not_saved_banner.h"
 #include "ui/window/undo_sheet.h"
 #include "ui/words/phrase_words.h"
@@ -40,25 +40,25 @@ constexpr int wall_clock_ms = 5000;
 
 } // namespace
 
-Window::Window(Round& round, Look& look, practice::Stage* stage)
-    : m_round(round)
+Window::Window(VesselSession& session, Look& look, practice::Stage* stage)
+    : m_session(session)
     , m_look(look)
     , m_stage(stage)
     , m_screens(new QStackedWidget)
-    , m_banner(new NotSavedBanner(round, this))
-    , m_home(new HomeScreen(round))
-    , m_plan(new PlanScreen(round))
-    , m_review(new ReviewScreen(round))
-    , m_door(new DoorScreen(round))
-    , m_caution(new CautionScreen(round))
-    , m_drill(new DrillScreen(round))
-    , m_stopwatch(new StopwatchScreen(round))
-    , m_practice(new PracticeScreen(round))
-    , m_cut_short(new CutShort(round, this))
+    , m_banner(new NotSavedBanner(session, this))
+    , m_home(new HomeScreen(session))
+    , m_plan(new PlanScreen(session))
+    , m_review(new ReviewScreen(session))
+    , m_door(new DoorScreen(session))
+    , m_caution(new CautionScreen(session))
+    , m_drill(new DrillScreen(session))
+    , m_stopwatch(new StopwatchScreen(session))
+    , m_practice(new PracticeScreen(session))
+    , m_cut_short(new CutShort(session, this))
     , m_wall(new QTimer(this))
     , m_undo_keys(new QShortcut(this)) {
     setObjectName(QStringLiteral("latchround-window"));
-    setWindowTitle(QString::fromStdString(round.arrangement().particulars.name) +
+    setWindowTitle(QString::fromStdString(session.arrangement().particulars.name) +
                    QStringLiteral(" · Latchround"));
     setMinimumSize(640, 480);
     auto* around = new QVBoxLayout(this);
@@ -114,11 +114,11 @@ Window::Window(Round& round, Look& look, practice::Stage* stage)
     m_undo_keys->setKeys(QKeySequence::keyBindings(QKeySequence::Undo) +
                          QKeySequence::keyBindings(QKeySequence::Redo));
     connect(m_undo_keys, &QShortcut::activated, this, &Window::undo);
-    connect(&round, &Round::recorded, this, [this] { tellTap(); });
-    connect(&round, &Round::waitingChanged, this, [this] { tellTap(); });
-    connect(&round, &Round::refused, this,
-            [this](const Error& why) { tell(tr("Not recorded"), errorWords(why)); });
-    connect(&round, &Round::walkdownChanged, this, &Window::leaveEndedWalkdown);
+    connect(&session, &VesselSession::recorded, this, [this] { tellTap(); });
+    connect(&session, &VesselSession::waitingChanged, this, [this] { tellTap(); });
+    connect(&session, &VesselSession::refused, this,
+            [this](const Error& why) { showMessage(tr("Not recorded"), errorWords(why)); });
+    connect(&session, &VesselSession::walkdownChanged, this, &Window::leaveEndedWalkdown);
     tellTap();
     tellTime();
     showHome();
@@ -170,27 +170,27 @@ void Window::time(const QString& door, Release release, RunKind kind) {
 }
 
 void Window::arm(const QString& door, Release release, RunKind kind, const QString& group) {
-    if (const Done armed = m_stopwatch->begin(door, release, kind, group); armed)
+    if (const Result<> armed = m_stopwatch->begin(door, release, kind, group); armed)
         turnTo(m_stopwatch);
     else
-        tell(tr("Not armed"), errorWords(armed.error()));
+        showMessage(tr("Not armed"), errorWords(armed.error()));
 }
 
 void Window::printReport(const QString& walkdown) {
-    makePaper(m_round, ReportKind::Survey, walkdown.toStdString(), {}, this);
+    makePaper(m_session, ReportKind::Survey, walkdown.toStdString(), {}, this);
 }
 
 void Window::nextLight() {
     const auto next = Light((int(m_look.appearance().light) + 1) % 3);
     m_look.setLight(next);
-    m_round.ports().settings->keepSetting(QStringLiteral("light"), QString::number(int(next)));
+    m_session.ports().settings->keepSetting(QStringLiteral("light"), QString::number(int(next)));
 }
 
 /// What a screen shows of a door is of the walkdown under way: it does not outlive it.
 void Window::leaveEndedWalkdown() {
     const QWidget* shown = m_screens->currentWidget();
     const bool of_door = shown == m_door || shown == m_caution || shown == m_stopwatch;
-    if (!of_door || (m_round.isUnderWay() && m_round.door(m_door->door())))
+    if (!of_door || (m_session.isUnderWay() && m_session.door(m_door->door())))
         return;
     for (Sheet* sheet : findChildren<Sheet*>(Qt::FindDirectChildrenOnly))
         sheet->close();
@@ -211,10 +211,10 @@ void Window::keyPressEvent(QKeyEvent* event) {
 
 void Window::undo() {
     const QWidget* shown = m_screens->currentWidget();
-    if (shown == m_stopwatch || shown == m_drill || openSheet() || !canUndo(m_round))
+    if (shown == m_stopwatch || shown == m_drill || openSheet() || !canUndo(m_session))
         return;
     const bool of_a_door = shown == m_door || shown == m_caution;
-    openUndo(m_round, this, of_a_door ? m_door->door() : QString(),
+    openUndo(m_session, this, of_a_door ? m_door->door() : QString(),
              [this](const QString& done) { tellTap(done); });
 }
 
@@ -227,20 +227,20 @@ const Sheet* Window::openSheet() const {
 
 void Window::tellTap(const QString& undone) {
     QString saved = undone;
-    if (m_round.isSavingShortly())
+    if (m_session.isSavingShortly())
         saved = tr("saving…");
-    else if (m_round.waiting() > 0)
-        saved = tr("NOT SAVED (%1)").arg(m_round.waiting());
-    else if (saved.isEmpty() && m_round.savedAt())
+    else if (m_session.waiting() > 0)
+        saved = tr("NOT SAVED (%1)").arg(m_session.waiting());
+    else if (saved.isEmpty() && m_session.savedAt())
         saved =
-            tr("saved %1").arg(shipTime(*m_round.savedAt()).toString(QStringLiteral("HH:mm:ss")));
-    const bool can_undo = canUndo(m_round);
+            tr("saved %1").arg(shipTime(*m_session.savedAt()).toString(QStringLiteral("HH:mm:ss")));
+    const bool can_undo = canUndo(m_session);
     for (int i = 0; i < m_screens->count(); ++i)
         static_cast<Screen*>(m_screens->widget(i))->bar().setTap(can_undo, saved);
 }
 
 void Window::tellTime() {
-    const Moment now = m_round.clock().now();
+    const Moment now = m_session.clock().now();
     const QDateTime ship =
         QDateTime::fromMSecsSinceEpoch(now.utc_ms, QTimeZone(now.ship_offset_minutes * 60));
     const int minutes = std::abs(now.ship_offset_minutes);

@@ -5,7 +5,7 @@
 #include <QWidget>
 
 #include "core/planning/walk_order.h"
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 class QShortcut;
 class QStackedWidget;
@@ -38,7 +38,7 @@ class Window : public QWidget {
     Q_OBJECT
 public:
     /// `stage`: the doors of an exercise where the vessel is not there; must outlive the window.
-    Window(Round& round, Look& look, practice::Stage* stage = nullptr);
+    Window(VesselSession& session, Look& look, practice::Stage* stage = nullptr);
 
     /// A sentence to show at the start: another catalogue in use, a register opened read-only.
     void tell(const QString& title, const QString& words);
@@ -102,7 +102,7 @@ private:
     void debrief();
     void offerPracticeKeys();
 
-    Round& m_round;
+    VesselSession& m_session;
     Look& m_look;
     practice::Stage* m_stage;
     QStackedWidget* m_screens;

@@ -6,7 +6,7 @@
 #include <QVBoxLayout>
 
 #include "ui/frames/sheet.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/screens/stopwatch/stopwatch_screen.h"
 #include "ui/window/window.h"
@@ -18,10 +18,10 @@ QString Window::unfinishedWords() const {
     QStringList reasons;
     if (m_screens->currentWidget() == m_stopwatch && m_stopwatch->isRunning())
         reasons << tr("A run is being timed: a leaf may be moving. Closing stops the run.");
-    if (!m_round.isSafeToLeave())
+    if (!m_session.isSafeToLeave())
         reasons
             << tr("%1 entries are NOT saved and could not be kept elsewhere. Closing loses them.")
-                   .arg(m_round.waiting());
+                   .arg(m_session.waiting());
     for (const Sheet* sheet : findChildren<Sheet*>(Qt::FindDirectChildrenOnly))
         for (const QLineEdit* line : sheet->findChildren<QLineEdit*>())
             if (line->isVisible() && !line->text().trimmed().isEmpty())
@@ -48,18 +48,18 @@ void Window::askBeforeClosing(const QString& what) {
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    lines->addWidget(new Lettering(what, TextSize::Lead));
+    lines->addWidget(new Label(what, TextSize::Lead));
     auto* stay = keyOf(tr("Go on here"), "close-not", "primary");
     auto* close_all_the_same = keyOf(tr("Close all the same"), "close-yes", "danger");
     lines->addWidget(stay);
     lines->addWidget(close_all_the_same);
     connect(stay, &QPushButton::clicked, sheet, &Sheet::close);
     connect(close_all_the_same, &QPushButton::clicked, this,
-            [this, sheet, was_safe = m_round.isSafeToLeave()] {
+            [this, sheet, was_safe = m_session.isSafeToLeave()] {
                 if (m_screens->currentWidget() == m_stopwatch && m_stopwatch->isRunning())
                     m_stopwatch->stop();
                 sheet->close();
-                if (was_safe && !m_round.isSafeToLeave()) { // the stop could not be saved
+                if (was_safe && !m_session.isSafeToLeave()) { // the stop could not be saved
                     askBeforeClosing(unfinishedWords());
                     return;
                 }

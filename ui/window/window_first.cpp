@@ -12,13 +12,13 @@
 namespace latchround::ui {
 
 void Window::showFirst() {
-    Settings& settings = *m_round.ports().settings;
+    Settings& settings = *m_session.ports().settings;
     settings.keepSetting(QStringLiteral("first-run"), QStringLiteral("shown"));
-    auto* first = new FirstScreen(m_round);
+    auto* first = new FirstScreen(m_session);
     addScreen(first);
     connect(first, &FirstScreen::lookRoundAsked, this, &Window::showHome);
     connect(first, &FirstScreen::practiceAsked, this, &Window::showPractice);
-    connect(first, &FirstScreen::registerAsked, this, [this] { takeInRegister(m_round, this); });
+    connect(first, &FirstScreen::registerAsked, this, [this] { takeInRegister(m_session, this); });
     connect(first, &FirstScreen::scaleChosen, this, [this, &settings](double scale) {
         m_look.setScale(scale);
         settings.keepSetting(QStringLiteral("scale"), QString::number(scale));

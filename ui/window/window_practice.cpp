@@ -9,7 +9,7 @@
 #include "ui/figures/figure_label.h"
 #include "ui/frames/sheet.h"
 #include "ui/frames/top_bar.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/ports/attempts.h"
 #include "ui/screens/caution/caution_screen.h"
@@ -31,11 +31,11 @@ void Window::addPractice(QWidget* inside) {
     setWindowTitle(tr("PRACTICE · %1 · Latchround").arg(catalogueWords(m_stage->exercise().title)));
     m_home->setPractising();
     m_frame = new PracticeFrame(inside);
-    m_scene = new SceneScreen(m_round, *m_stage);
-    m_debrief = new DebriefScreen(m_round);
+    m_scene = new SceneScreen(m_session, *m_stage);
+    m_debrief = new DebriefScreen(m_session);
     addScreen(m_scene);
     addScreen(m_debrief);
-    auto* live = new LiveScene(m_round, *m_stage);
+    auto* live = new LiveScene(m_session, *m_stage);
     m_stopwatch->setScene(live);
     live->setElapsed(m_stopwatch->findChild<FigureLabel*>(QStringLiteral("elapsed")));
     connect(m_stopwatch, &StopwatchScreen::ready, live, &LiveScene::setReady);
@@ -62,18 +62,18 @@ void Window::showScene() {
 }
 
 void Window::askToEnd() {
-    const Tally tally = tallyOf(m_round.doors());
+    const Tally tally = tallyOf(m_session.doors());
     const int doors = int(m_stage->exercise().doors.size());
     auto* sheet = new Sheet(this, tr("End this exercise?"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    auto* words = new Lettering(tally.done == doors
-                                    ? tr("Every door is done.")
-                                    : tr("%1 of %2 done. What was not tried counts as not found.")
-                                          .arg(tally.done)
-                                          .arg(doorCountWords(doors)),
-                                TextSize::Lead);
+    auto* words =
+        new Label(tally.done == doors ? tr("Every door is done.")
+                                      : tr("%1 of %2 done. What was not tried counts as not found.")
+                                            .arg(tally.done)
+                                            .arg(doorCountWords(doors)),
+                  TextSize::Lead);
     words->setObjectName(QStringLiteral("practice-end-words"));
     lines->addWidget(words);
     auto* keys = new QHBoxLayout;
@@ -93,17 +93,17 @@ void Window::askToEnd() {
 
 void Window::debrief() {
     std::vector<DoorEvidence> evidence;
-    for (const GradedDoor& door : m_round.doors())
+    for (const GradedDoor& door : m_session.doors())
         evidence.push_back(door.evidence);
     const practice::Exercise& exercise = m_stage->exercise();
     const practice::Debrief result =
-        practice::debriefOf(exercise, m_stage->vessel(), m_round.catalogue(), m_stage->truths(),
+        practice::debriefOf(exercise, m_stage->vessel(), m_session.catalogue(), m_stage->truths(),
                             evidence, m_stage->runs(), m_stage->cautionsUntrue());
     m_debrief->show(exercise, result);
     turnTo(m_debrief);
-    const Done kept = m_round.ports().attempts->keep(
-        practice::attemptOf(result, exercise, m_stage->seed(), m_round.clock().now(),
-                            m_round.personName().toStdString()));
+    const Result<> kept = m_session.ports().attempts->keep(
+        practice::attemptOf(result, exercise, m_stage->seed(), m_session.clock().now(),
+                            m_session.personName().toStdString()));
     if (!kept)
         tell(tr("Not kept"), errorWords(kept.error()));
 }

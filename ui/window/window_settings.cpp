@@ -7,14 +7,14 @@
 #include "core/measure/interval.h"
 #include "ui/frames/sheet.h"
 #include "ui/lists/value_row.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/look.h"
 #include "ui/ports/flag_rules.h"
 #include "ui/ports/settings.h"
 #include "ui/screens/drill/drill_screen.h"
 #include "ui/screens/settings/decision_sheet.h"
 #include "ui/screens/settings/settings_sheet.h"
-#include "ui/sheets/told.h"
+#include "ui/sheets/message.h"
 #include "ui/window/languages.h"
 #include "ui/window/window.h"
 #include "ui/words/date_words.h"
@@ -31,8 +31,8 @@ QString kept(bool on) {
 } // namespace
 
 void Window::showSettings() {
-    Settings& kept_settings = *m_round.ports().settings;
-    const FlagRules* flag_rules = m_round.ports().flag_rules;
+    Settings& kept_settings = *m_session.ports().settings;
+    const FlagRules* flag_rules = m_session.ports().flag_rules;
     auto* sheet = new Sheet(this, tr("Settings"));
     auto* settings =
         new SettingsSheet({flag_rules ? std::optional(flag_rules->flag()) : std::nullopt,
@@ -82,7 +82,7 @@ void Window::showSettings() {
 }
 
 void Window::showLanguages() {
-    Settings& kept_settings = *m_round.ports().settings;
+    Settings& kept_settings = *m_session.ports().settings;
     const QString in_force = kept_settings.setting(QStringLiteral("language"));
     auto* sheet = new Sheet(this, tr("Language"));
     auto* content = new QWidget;
@@ -102,8 +102,8 @@ void Window::showLanguages() {
         lines->addWidget(row);
     }
     lines->addWidget(
-        new Lettering(tr("Papers are printed in English; what you write stands as written."),
-                      TextSize::Small, Ink::Muted));
+        new Label(tr("Papers are printed in English; what you write stands as written."),
+                  TextSize::Small, Ink::Muted));
     sheet->setContent(content);
     sheet->open();
 }
@@ -111,26 +111,26 @@ void Window::showLanguages() {
 void Window::makeAnew() {
     emit madeAnewAsked();
     if (m_stage)
-        tell(tr("Later"), tr("The words change when the exercise has ended."));
+        showMessage(tr("Later"), tr("The words change when the exercise has ended."));
 }
 
 void Window::startDrill() {
-    if (m_round.personName().isEmpty())
-        tell(tr("Whose thumb?"), tr("Plan a walkdown first and say who records."));
+    if (m_session.personName().isEmpty())
+        showMessage(tr("Whose thumb?"), tr("Plan a walkdown first and say who records."));
     else
         turnTo(m_drill);
 }
 
 QString Window::thumbWords() const {
-    const QString name = m_round.personName();
+    const QString name = m_session.personName();
     if (name.isEmpty())
         return {};
-    const auto when = m_round.drillTime();
+    const auto when = m_session.drillTime();
     if (!when)
         return tr("%1 has done no thumb drill on this tablet: published figures stand.").arg(name);
     const CalendarDate day = shipsDay(*when);
     const CalendarDate again = drillDueAfter(day);
-    const bool due = again < shipsDay(m_round.clock().now());
+    const bool due = again < shipsDay(m_session.clock().now());
     return (due ? tr("%1 did the thumb drill on %2; worth repeating since %3.")
                 : tr("%1 did the thumb drill on %2; worth repeating after %3."))
         .arg(name, dateWords(day), dateWords(again));
@@ -138,13 +138,13 @@ QString Window::thumbWords() const {
 
 void Window::showDecision() {
     auto* sheet = new Sheet(this, tr("When a figure passes or fails"));
-    const Ledger& ledger = m_round.ledger();
-    const FactId walkdown = m_round.isUnderWay() ? m_round.walkdown()->id : FactId();
-    const Reading run = timed(Interval{}, MarkKind::LeafMoves, MarkKind::Shut, m_round.thumb());
+    const Ledger& ledger = m_session.ledger();
+    const FactId walkdown = m_session.isUnderWay() ? m_session.walkdown()->id : FactId();
+    const Reading run = timed(Interval{}, MarkKind::LeafMoves, MarkKind::Shut, m_session.thumb());
     auto* decision = new DecisionSheet(ledger.limitsFor(walkdown), run.u());
     connect(decision, &DecisionSheet::chosen, sheet, [this, sheet](const DecisionLimits& limits) {
         sheet->close();
-        (void)m_round.record(limits);
+        (void)m_session.record(limits);
     });
     sheet->setContent(decision);
     sheet->setWidthMm(180);
@@ -152,14 +152,14 @@ void Window::showDecision() {
 }
 
 void Window::takeInFlagRules() {
-    const Checked<std::optional<QString>> taken = m_round.ports().flag_rules->takeIn(this);
+    const Checked<std::optional<QString>> taken = m_session.ports().flag_rules->takeIn(this);
     if (!taken) // else the vessel is opened anew under its rules
-        tellFaults(this, tr("Not taken in"), taken.error());
+        showErrors(this, tr("Not taken in"), taken.error());
 }
 
 void Window::leaveFlagRules() {
-    if (const Done left = m_round.ports().flag_rules->leave(); !left)
-        tell(tr("Not done"), errorWords(left.error()));
+    if (const Result<> left = m_session.ports().flag_rules->leave(); !left)
+        showMessage(tr("Not done"), errorWords(left.error()));
 }
 
 } // namespace latchround::ui

@@ -31,12 +31,12 @@ QString thumbLine(Cue cue, const ThumbDrill& drill) {
     const auto marks = std::ranges::count(drill.trials, cue, &ThumbTrial::cue);
     if (marks == 0)
         return QCoreApplication::translate("CueWords", "no mark");
-    const Sifted sifted = sift(cue, drill);
+    const Sifted sifted = rejectOutliers(cue, drill);
     if (!sifted.reaction)
         return QCoreApplication::translate("CueWords", "%1 of %2 marks count, %3 are needed")
             .arg(int(marks) - sifted.too_early - sifted.set_aside)
             .arg(marks)
-            .arg(least_trials);
+            .arg(min_trials);
     return QCoreApplication::translate("CueWords", "%1 marks, bias %2, spread %3\u00a0ms")
         .arg(sifted.reaction->trials)
         .arg(lateWords(sifted.reaction->bias_s))

@@ -3,7 +3,7 @@
 
 #include <QString>
 
-#include "core/measure/thumb.h"
+#include "core/measure/reaction_model.h"
 
 namespace latchround::ui {
 

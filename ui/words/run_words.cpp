@@ -22,7 +22,7 @@ QString runWords(const RunRecord& run, const Door& door) {
                              .arg(QLocale().toString(contact->seconds, 'f', 2))
                        : outcomeWords(RunOutcome::Complete);
     }
-    const auto time = closingTime(run, door.kind, Thumb::of(run.drill.get()));
+    const auto time = closingTime(run, door.kind, ReactionModel::of(run.drill.get()));
     return time ? QCoreApplication::translate("RunWords", "%1 s")
                       .arg(QLocale().toString(time->value, 'f', 2))
                 : outcomeWords(RunOutcome::Complete);

@@ -14,7 +14,9 @@ public:
             return tl::unexpected(read.spoiled.front());
         return std::move(read.attempts);
     }
-    Done keep(const practice::Attempt& attempt) override { return practice::keepAttempt(attempt); }
+    Result<> keep(const practice::Attempt& attempt) override {
+        return practice::keepAttempt(attempt);
+    }
 };
 
 } // namespace latchround

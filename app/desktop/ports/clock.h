@@ -3,7 +3,7 @@
 
 #include <functional>
 
-#include "app/desktop/wall.h"
+#include "app/desktop/clock_and_chance.h"
 #include "core/evidence/fact_id.h"
 #include "ui/keys/mark_key.h"
 #include "ui/ports/clock.h"

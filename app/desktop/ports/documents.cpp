@@ -9,8 +9,8 @@ namespace latchround {
 
 Result<ui::PaperMade> DesktopDocuments::make(ui::Paper paper, const FactId& walkdown,
                                              const QString& door, const Progress& progress) {
-    return paperOf(*m_open.round, *m_open.vessel_register, {paper, walkdown, door, m_clock.now()},
-                   Pace(progress));
+    return paperOf(*m_open.session, *m_open.vessel_register, {paper, walkdown, door, m_clock.now()},
+                   ProgressRange(progress));
 }
 
 void DesktopDocuments::show(const QString& path) {

@@ -55,7 +55,7 @@ Checked<std::optional<QString>> DesktopExercises::takeIn(QWidget* parent) {
     return std::optional(*kept);
 }
 
-Done DesktopExercises::begin(const QString& place, const QString& word) {
+Result<> DesktopExercises::begin(const QString& place, const QString& word) {
     const auto exercise = practice::openExercise(place, word.toStdString());
     if (!exercise)
         return tl::unexpected(exercise.error().front());
@@ -74,7 +74,7 @@ std::optional<ui::ExerciseUnfinished> DesktopExercises::unfinished() const {
     return unfinished;
 }
 
-Done DesktopExercises::goOn(const QString& word) {
+Result<> DesktopExercises::goOn(const QString& word) {
     auto broken_off = practice::unfinishedExercise();
     if (!broken_off)
         return tl::unexpected(nothingBrokenOff());
@@ -84,7 +84,7 @@ Done DesktopExercises::goOn(const QString& word) {
     return m_go_on(*exercise, std::move(*broken_off));
 }
 
-Done DesktopExercises::putAside() {
+Result<> DesktopExercises::putAside() {
     const auto broken_off = practice::unfinishedExercise();
     return broken_off ? practice::putAside(*broken_off) : tl::unexpected(nothingBrokenOff());
 }

@@ -12,8 +12,8 @@ namespace latchround {
 class DesktopExercises : public ui::Exercises {
 public:
     /// Puts an exercise on the screen: as new, or as it was broken off.
-    using Begin = std::function<Done(const practice::Exercise& exercise, const QString& place)>;
-    using GoOn = std::function<Done(const practice::Exercise& exercise, practice::Unfinished)>;
+    using Begin = std::function<Result<>(const practice::Exercise& exercise, const QString& place)>;
+    using GoOn = std::function<Result<>(const practice::Exercise& exercise, practice::Unfinished)>;
 
     DesktopExercises(Begin begin, GoOn go_on)
         : m_begin(std::move(begin))
@@ -21,10 +21,10 @@ public:
 
     std::vector<ui::ExerciseOffered> offered() const override;
     Checked<std::optional<QString>> takeIn(QWidget* parent) override;
-    Done begin(const QString& place, const QString& word) override;
+    Result<> begin(const QString& place, const QString& word) override;
     std::optional<ui::ExerciseUnfinished> unfinished() const override;
-    Done goOn(const QString& word) override;
-    Done putAside() override;
+    Result<> goOn(const QString& word) override;
+    Result<> putAside() override;
 
 private:
     Begin m_begin;

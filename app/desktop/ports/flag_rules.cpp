@@ -19,7 +19,7 @@ constexpr std::uintmax_t largest_rules_bytes = 16u * 1024 * 1024;
 } // namespace
 
 QString DesktopFlagRules::flag() const {
-    return QString::fromStdString(m_open.round->catalogue().flag);
+    return QString::fromStdString(m_open.session->catalogue().flag);
 }
 
 Checked<std::optional<QString>> DesktopFlagRules::takeIn(QWidget* parent) {
@@ -33,16 +33,16 @@ Checked<std::optional<QString>> DesktopFlagRules::takeIn(QWidget* parent) {
     const Result<std::string> bytes = bytesOf(path.toStdString(), largest_rules_bytes);
     if (!bytes)
         return tl::unexpected(Errors{bytes.error()});
-    if (const Done kept = writeDurably(flagRulesPathFor(m_open.path).toStdString(),
-                                       std::as_bytes(std::span(*bytes)), IfThere::Replace);
+    if (const Result<> kept = writeDurably(flagRulesPathFor(m_open.path).toStdString(),
+                                           std::as_bytes(std::span(*bytes)), IfThere::Replace);
         !kept)
         return tl::unexpected(Errors{kept.error()});
-    if (const Done opened = m_vessels.open(m_open.path); !opened)
+    if (const Result<> opened = m_vessels.open(m_open.path); !opened)
         return tl::unexpected(Errors{opened.error()});
     return std::optional(QString::fromStdString(rules->flag));
 }
 
-Done DesktopFlagRules::leave() {
+Result<> DesktopFlagRules::leave() {
     const QString file = flagRulesPathFor(m_open.path);
     if (!QFile::remove(file))
         return tl::unexpected(Error{file.toStdString(), errors::not_taken_away()});

@@ -18,7 +18,7 @@ public:
 
     QString flag() const override;
     Checked<std::optional<QString>> takeIn(QWidget* parent) override;
-    Done leave() override;
+    Result<> leave() override;
 
 private:
     const OpenVessel& m_open;

@@ -64,7 +64,7 @@ Result<Looked> lookedInto(const QString& path, const QString& register_path, con
     Result<std::string> bytes = bytesOf(path.toStdString(), most_handover_bytes);
     if (!bytes)
         return tl::unexpected(bytes.error());
-    const Pace pace(progress);
+    const ProgressRange pace(progress);
     Result<Handover> handover =
         Handover::read(std::move(*bytes), QFileInfo(path).fileName().toStdString(), &own,
                        pace.part(0, read).progress());
@@ -84,7 +84,7 @@ Result<Looked> lookedInto(const QString& path, const QString& register_path, con
 Result<std::optional<QString>> DesktopHandovers::give(QWidget* parent, const QString& sealed_for,
                                                       const Progress& progress) {
     const QString vessel =
-        safeForFiles(QString::fromStdString(m_open.round->arrangement().particulars.name));
+        safeForFiles(QString::fromStdString(m_open.session->arrangement().particulars.name));
     const QString proposed =
         QDir(documentsFolder())
             .filePath(QStringLiteral("%1 handover %2 %3.zip")
@@ -120,7 +120,7 @@ Checked<std::optional<ui::HandoverSeen>> DesktopHandovers::lookAt(QWidget* paren
     const Result<DeviceKey> own = DeviceKey::of(*m_open.vessel_register);
     if (!own)
         return refuse(own.error());
-    const Ledger known = m_open.round->ledger(); // of its own: the screen's may grow meanwhile
+    const Ledger known = m_open.session->ledger(); // of its own: the screen's may grow meanwhile
     Result<Looked> looked = onWorker(progress, [&, own_path = m_open.path](const Progress& told) {
         return lookedInto(path, own_path, *own, known, told);
     });
@@ -141,8 +141,8 @@ Checked<std::optional<ui::HandoverSeen>> DesktopHandovers::lookAt(QWidget* paren
     return std::optional(std::move(seen));
 }
 
-Done DesktopHandovers::take(const ui::HandoverSeen&, const std::vector<Fact>& along,
-                            const Progress& progress) {
+Result<> DesktopHandovers::take(const ui::HandoverSeen&, const std::vector<Fact>& along,
+                                const Progress& progress) {
     if (!m_seen)
         return tl::unexpected(Error{place::handover(), errors::no_handover_looked_at()});
     const Handover seen = std::move(*std::exchange(m_seen, std::nullopt));

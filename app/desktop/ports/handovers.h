@@ -22,8 +22,8 @@ public:
                                         const Progress& progress) override;
     Checked<std::optional<ui::HandoverSeen>> lookAt(QWidget* parent,
                                                     const Progress& progress) override;
-    Done take(const ui::HandoverSeen& seen, const std::vector<Fact>& along,
-              const Progress& progress) override;
+    Result<> take(const ui::HandoverSeen& seen, const std::vector<Fact>& along,
+                  const Progress& progress) override;
 
 private:
     const OpenVessel& m_open;

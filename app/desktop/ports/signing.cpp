@@ -9,12 +9,12 @@ Result<Fact> DesktopSigning::sign(const Fact& unsigned_fact) {
     const Result<DeviceKey> key = DeviceKey::of(*m_open.vessel_register);
     if (!key)
         return tl::unexpected(key.error());
-    return signedWalkdown(m_open.round->ledger(), unsigned_fact, *key);
+    return signedWalkdown(m_open.session->ledger(), unsigned_fact, *key);
 }
 
 ui::SignatureHolds DesktopSigning::check(const Recorded<WalkdownSigned>& signature) {
     const SignatureChecks::Standing& check =
-        m_checks.of(m_open.round->ledger(), {signature.stamp, signature.body});
+        m_checks.of(m_open.session->ledger(), {signature.stamp, signature.body});
     ui::SignatureHolds holds;
     holds.holds = !check.fault;
     for (const Covered& covered : signature.body.covers)

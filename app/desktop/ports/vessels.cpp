@@ -36,7 +36,7 @@ Checked<std::optional<QString>> DesktopVessels::takeIn(QWidget* parent, const Pr
     if (path.isEmpty())
         return std::optional<QString>{};
     const auto taken = onWorker(progress, [&, when = m_clock.now()](const Progress& told) {
-        return takeInVessel(path, when, Pace(told));
+        return takeInVessel(path, when, ProgressRange(told));
     });
     if (!taken)
         return tl::unexpected(taken.error());

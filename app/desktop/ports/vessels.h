@@ -12,7 +12,7 @@ namespace latchround {
 class DesktopVessels : public ui::Vessels {
 public:
     /// Opens it once the event that asked for it is over; errors at once.
-    using OpenSoon = std::function<Done(const QString& place)>;
+    using OpenSoon = std::function<Result<>(const QString& place)>;
 
     DesktopVessels(const OpenVessel& open, const ui::Clock& clock, OpenSoon open_soon)
         : m_open(open)
@@ -20,7 +20,7 @@ public:
         , m_open_soon(std::move(open_soon)) {}
 
     std::vector<ui::VesselOnTablet> others() const override;
-    Done open(const QString& place) override { return m_open_soon(place); }
+    Result<> open(const QString& place) override { return m_open_soon(place); }
     Checked<std::optional<QString>> takeIn(QWidget* parent, const Progress& progress) override;
 
 private:

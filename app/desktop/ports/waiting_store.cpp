@@ -12,23 +12,23 @@ constexpr int spent_ms = 60'000;
 
 DesktopWaiting::DesktopWaiting(const OpenVessel& open)
     : m_open(open) {
-    m_spent.setSingleShot(true);
-    m_spent.setInterval(spent_ms);
-    QObject::connect(&m_spent, &QTimer::timeout, &m_spent, [this] { tidy(); });
+    m_must_reopen.setSingleShot(true);
+    m_must_reopen.setInterval(spent_ms);
+    QObject::connect(&m_must_reopen, &QTimer::timeout, &m_must_reopen, [this] { tidy(); });
 }
 
-Done DesktopWaiting::keep(const std::vector<ui::WaitingBatch>& waiting) {
-    Done kept = m_file.keep(waiting);
+Result<> DesktopWaiting::keep(const std::vector<ui::WaitingBatch>& waiting) {
+    Result<> kept = m_file.keep(waiting);
     if (waiting.empty())
-        m_spent.start();
+        m_must_reopen.start();
     else
-        m_spent.stop();
+        m_must_reopen.stop();
     return kept;
 }
 
 void DesktopWaiting::tidy() {
-    m_spent.stop();
-    if (m_open.round && !m_open.round->isReadOnly() && m_open.round->waiting() == 0)
+    m_must_reopen.stop();
+    if (m_open.session && !m_open.session->isReadOnly() && m_open.session->waiting() == 0)
         takeAway(); // else it is found spent at the next start
 }
 

@@ -13,7 +13,7 @@ class DesktopWaiting : public ui::WaitingStore {
 public:
     explicit DesktopWaiting(const OpenVessel& open);
 
-    Done keep(const std::vector<ui::WaitingBatch>& waiting) override;
+    Result<> keep(const std::vector<ui::WaitingBatch>& waiting) override;
     Result<QString> putAside(const std::vector<ui::WaitingBatch>& refused) override {
         return m_file.putAside(refused);
     }
@@ -30,7 +30,7 @@ public:
 private:
     const OpenVessel& m_open;
     WaitingFile m_file;
-    QTimer m_spent; ///< rings when what waited has been saved for a while
+    QTimer m_must_reopen; ///< rings when what waited has been saved for a while
 };
 
 } // namespace latchround

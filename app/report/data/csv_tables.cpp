@@ -16,19 +16,19 @@ std::string plateWord(const DoorEvidence& evidence) {
 }
 
 /// A table of practice has one column more, which says so in every line.
-CsvLines tableOf(const Matter& matter, std::vector<std::string_view> heads) {
-    if (isPractice(matter.asked))
+CsvLines tableOf(const ReportData& data, std::vector<std::string_view> heads) {
+    if (isPractice(data.asked))
         heads.push_back("practice");
     return CsvLines(heads);
 }
 
-void endLine(CsvLines& csv, const Matter& matter) {
-    if (isPractice(matter.asked))
+void endLine(CsvLines& csv, const ReportData& data) {
+    if (isPractice(data.asked))
         csv.text(practiceMark().toStdString());
     csv.endLine();
 }
 
-void addRow(CsvLines& csv, const Matter& matter, const GradedDoor& door, const RowGrade& row) {
+void addRow(CsvLines& csv, const ReportData& data, const GradedDoor& door, const RowGrade& row) {
     const Requirement& asked = *row.requirement;
     const auto u = row.figure ? std::optional(row.figure->u()) : std::nullopt;
     const auto value = row.figure ? std::optional(row.figure->value) : std::nullopt;
@@ -55,7 +55,7 @@ void addRow(CsvLines& csv, const Matter& matter, const GradedDoor& door, const R
         .text(asked.issuer)
         .text(asked.cite)
         .text(asked.edition);
-    endLine(csv, matter);
+    endLine(csv, data);
 }
 
 std::string joinedWith(const std::vector<std::string>& words, const char* between) {
@@ -65,12 +65,12 @@ std::string joinedWith(const std::vector<std::string>& words, const char* betwee
     return all;
 }
 
-void addItem(CsvLines& csv, const Matter& matter, const Item& item) {
-    const Arrangement& arrangement = matter.asked.arrangement;
+void addItem(CsvLines& csv, const ReportData& data, const Item& item) {
+    const Arrangement& arrangement = data.asked.arrangement;
     const Door* door = findDoor(arrangement, item.door);
     const Boundary* boundary = door ? findBoundary(arrangement, door->boundary) : nullptr;
     const bool mended = !item.rectifications.empty();
-    csv.figure(numberOf(matter, item))
+    csv.figure(numberOf(data, item))
         .text(item.id)
         .text(item.door)
         .text(door ? door->deck : "")
@@ -89,7 +89,7 @@ void addItem(CsvLines& csv, const Matter& matter, const Item& item) {
               : *item.ground_for_detention ? "yes"
                                            : "no")
         .text(item.due ? isoText(*item.due) : "")
-        .text(item.isOpen() && item.due && *item.due < matter.today ? "yes" : "no")
+        .text(item.isOpen() && item.due && *item.due < data.today ? "yes" : "no")
         .text(item.interim)
         .text(item.assigned)
         .text(rfc3339Text(item.findings.front().stamp.when))
@@ -99,37 +99,37 @@ void addItem(CsvLines& csv, const Matter& matter, const Item& item) {
         .text(mended ? rfc3339Text(item.rectifications.back().stamp.when) : "")
         .text(mended ? item.rectifications.back().body.by : "")
         .text(mended ? item.rectifications.back().body.what : "")
-        .text(item.isOpen() ? joinedWith(zoneEffect(arrangement, matter.items, item).zones, " ")
+        .text(item.isOpen() ? joinedWith(zoneEffect(arrangement, data.items, item).zones, " ")
                             : std::string());
-    endLine(csv, matter);
+    endLine(csv, data);
 }
 
 } // namespace
 
-std::string surveyCsv(const Matter& matter) {
+std::string surveyCsv(const ReportData& data) {
     CsvLines csv = tableOf(
-        matter, {"door",     "deck",     "place",        "boundary",    "kind",   "plate_read",
-                 "register", "asked",    "door_verdict", "requirement", "words",  "verdict",
-                 "value",    "u",        "unit",         "low",         "high",   "inside",
-                 "reason",   "severity", "issuer",       "cite",        "edition"});
-    for (const GradedDoor& door : matter.doors)
+        data, {"door",     "deck",     "place",        "boundary",    "kind",   "plate_read",
+               "register", "asked",    "door_verdict", "requirement", "words",  "verdict",
+               "value",    "u",        "unit",         "low",         "high",   "inside",
+               "reason",   "severity", "issuer",       "cite",        "edition"});
+    for (const GradedDoor& door : data.doors)
         for (const RowGrade& row : door.grade.rows)
             if (isAsked(row))
-                addRow(csv, matter, door, row);
+                addRow(csv, data, door, row);
     return csv.all();
 }
 
-std::string itemsCsv(const Matter& matter) {
+std::string itemsCsv(const ReportData& data) {
     CsvLines csv =
-        tableOf(matter, {"number",      "id",           "door",          "deck",
-                         "boundary",    "zone_aft",     "zone_forward",  "requirement",
-                         "asked",       "cite",         "found",         "severity",
-                         "state",       "code",         "action",        "ground_for_detention",
-                         "due",         "overdue",      "interim",       "assigned",
-                         "first_found", "last_found",   "findings",      "repeat_of",
-                         "put_right",   "put_right_by", "what_was_done", "zones_acting_as_one"});
-    for (const Item& item : matter.items)
-        addItem(csv, matter, item);
+        tableOf(data, {"number",      "id",           "door",          "deck",
+                       "boundary",    "zone_aft",     "zone_forward",  "requirement",
+                       "asked",       "cite",         "found",         "severity",
+                       "state",       "code",         "action",        "ground_for_detention",
+                       "due",         "overdue",      "interim",       "assigned",
+                       "first_found", "last_found",   "findings",      "repeat_of",
+                       "put_right",   "put_right_by", "what_was_done", "zones_acting_as_one"});
+    for (const Item& item : data.items)
+        addItem(csv, data, item);
     return csv.all();
 }
 

@@ -15,13 +15,13 @@ namespace {
 
 using OrderedJson = nlohmann::ordered_json;
 
-OrderedJson vesselJson(const Matter& matter) {
-    const Particulars& vessel = matter.asked.arrangement.particulars;
+OrderedJson vesselJson(const ReportData& data) {
+    const Particulars& vessel = data.asked.arrangement.particulars;
     return {{"name", vessel.name}, {"number", vessel.number}};
 }
 
-OrderedJson walkdownJson(const Matter& matter) {
-    const Walkdown& walkdown = matter.walkdown;
+OrderedJson walkdownJson(const ReportData& data) {
+    const Walkdown& walkdown = data.walkdown;
     OrderedJson json;
     json["id"] = walkdown.id;
     json["purpose"] = word(walkdown.plan.purpose);
@@ -30,22 +30,22 @@ OrderedJson walkdownJson(const Matter& matter) {
         json["ended"] = rfc3339Text(walkdown.end->stamp.when);
     json["team"] = walkdown.plan.team;
     json["scope"] = walkdown.plan.scope;
-    json["doors"] = matter.tally.doors;
-    json["done"] = matter.tally.done;
+    json["doors"] = data.tally.doors;
+    json["done"] = data.tally.done;
     return json;
 }
 
-OrderedJson snapshotJson(const Matter& matter) {
-    const Snapshot snapshot = snapshotOf(matter);
+OrderedJson snapshotJson(const ReportData& data) {
+    const Snapshot snapshot = snapshotOf(data);
     OrderedJson json;
-    json["catalogue"] = matter.asked.catalogue.edition;
-    json["deference"] = matter.asked.catalogue.deference;
-    json["made"] = rfc3339Text(matter.asked.printed);
-    if (!matter.asked.person.empty())
-        json["by"] = matter.asked.ledger.nameOf(matter.asked.person);
-    json["program"] = matter.asked.program;
-    json["practice"] = isPractice(matter.asked);
-    json["walkdown"] = matter.walkdown.id;
+    json["catalogue"] = data.asked.catalogue.edition;
+    json["deference"] = data.asked.catalogue.deference;
+    json["made"] = rfc3339Text(data.asked.printed);
+    if (!data.asked.person.empty())
+        json["by"] = data.asked.ledger.nameOf(data.asked.person);
+    json["program"] = data.asked.program;
+    json["practice"] = isPractice(data.asked);
+    json["walkdown"] = data.walkdown.id;
     json["walkdown_facts"] = snapshot.walkdown_facts;
     json["walkdown_facts_sha256"] = snapshot.walkdown_sha256;
     json["vessel_facts"] = snapshot.vessel_facts;
@@ -53,12 +53,12 @@ OrderedJson snapshotJson(const Matter& matter) {
     return json;
 }
 
-OrderedJson signaturesJson(const Matter& matter) {
+OrderedJson signaturesJson(const ReportData& data) {
     OrderedJson json = OrderedJson::array();
-    for (const auto& record : matter.asked.ledger.signaturesOf(matter.walkdown.id)) {
-        const Split split = splitBy(matter.basis, record.body.covers);
+    for (const auto& record : data.asked.ledger.signaturesOf(data.walkdown.id)) {
+        const Split split = splitBy(data.basis, record.body.covers);
         json.push_back({{"at", rfc3339Text(record.stamp.when)},
-                        {"by", matter.asked.ledger.nameOf(record.stamp.person)},
+                        {"by", data.asked.ledger.nameOf(record.stamp.person)},
                         {"capacity", word(record.body.capacity)},
                         {"key", record.body.key},
                         {"facts_sha256", record.body.facts_sha256},
@@ -68,29 +68,29 @@ OrderedJson signaturesJson(const Matter& matter) {
     return json;
 }
 
-OrderedJson itemsOfMatter(const Matter& matter) {
-    return itemsAsJson(matter.asked.arrangement, matter.asked.ledger, matter.items, matter.today);
+OrderedJson itemsOfMatter(const ReportData& data) {
+    return itemsAsJson(data.asked.arrangement, data.asked.ledger, data.items, data.today);
 }
 
 } // namespace
 
-std::string surveyJson(const Matter& matter) {
+std::string surveyJson(const ReportData& data) {
     OrderedJson json;
-    json["vessel"] = vesselJson(matter);
-    json["walkdown"] = walkdownJson(matter);
-    json["snapshot"] = snapshotJson(matter);
-    json["signatures"] = signaturesJson(matter);
-    json["items"] = itemsOfMatter(matter);
+    json["vessel"] = vesselJson(data);
+    json["walkdown"] = walkdownJson(data);
+    json["snapshot"] = snapshotJson(data);
+    json["signatures"] = signaturesJson(data);
+    json["items"] = itemsOfMatter(data);
     json.update(orderedJsonIn(gradeOutputJson(
-        matter.asked.catalogue, matter.asked.arrangement.particulars, matter.doors, matter.zones)));
+        data.asked.catalogue, data.asked.arrangement.particulars, data.doors, data.zones)));
     return inLines(json);
 }
 
-std::string itemsJson(const Matter& matter) {
+std::string itemsJson(const ReportData& data) {
     OrderedJson json;
-    json["vessel"] = vesselJson(matter);
-    json["snapshot"] = snapshotJson(matter);
-    json["items"] = itemsOfMatter(matter);
+    json["vessel"] = vesselJson(data);
+    json["snapshot"] = snapshotJson(data);
+    json["items"] = itemsOfMatter(data);
     return inLines(json);
 }
 

@@ -18,7 +18,7 @@ namespace {
 
 void setSheet(QPdfWriter& writer, Sheet sheet) {
     const QMarginsF upright = margins_mm();
-    const bool lying = sheet == Sheet::Lying;
+    const bool lying = sheet == Orientation::Landscape;
     // The binder's margin stays at the long left edge of the upright sheet: the upper one when it
     // lies.
     const QMarginsF margins =
@@ -44,7 +44,7 @@ constexpr double laying_out = 70;
 } // namespace
 
 Result<QByteArray> printed(const Pieces& pieces, const Pictures& pictures, const PageWords& words,
-                           const Pace& pace) {
+                           const ProgressRange& pace) {
     const Error broken{place::report(), errors::pdf_not_made()};
     QByteArray pdf;
     QBuffer buffer(&pdf);

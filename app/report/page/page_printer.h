@@ -9,7 +9,7 @@
 #include <QString>
 
 #include "core/error/error.h"
-#include "core/pace.h"
+#include "core/progress_range.h"
 
 namespace latchround::report {
 
@@ -21,7 +21,7 @@ struct Piece {
 };
 using Pieces = std::vector<Piece>;
 
-enum class Sheet { Upright, Lying };
+enum class Orientation { Portrait, Landscape };
 
 struct PageWords {
     QString title;        ///< of the file
@@ -33,12 +33,12 @@ struct PageWords {
     QString header_right; ///< the walkdown
     QString mark;         ///< practiceMark(), or empty: in the header of every page
     QString footer_left;  ///< the page number stands right
-    Sheet sheet = Sheet::Upright;
+    Orientation orientation = Orientation::Portrait;
 };
 
 /// Headings of the first three levels become bookmarks.
 Result<QByteArray> printed(const Pieces& pieces, const Pictures& pictures, const PageWords& words,
-                           const Pace& pace = Pace());
+                           const ProgressRange& pace = ProgressRange());
 
 /// How many pages these pieces take.
 int pagesOf(const Pieces& pieces, const Pictures& pictures, Sheet sheet);

@@ -16,7 +16,7 @@
 #include "ui/keys/row_pager.h"
 #include "ui/lists/door_list.h"
 #include "ui/lists/value_row.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/words/door_words.h"
 #include "ui/words/phrase_words.h"
@@ -68,7 +68,7 @@ QString energyWords(const std::vector<MovingDoor>& moving) {
 
 } // namespace
 
-CautionScreen::CautionScreen(Round& the_round, QWidget* parent)
+CautionScreen::CautionScreen(VesselSession& the_round, QWidget* parent)
     : Screen(the_round, parent)
     , m_columns(new QBoxLayout(QBoxLayout::LeftToRight, page()))
     , m_moving_side(new QWidget)
@@ -83,7 +83,7 @@ CautionScreen::CautionScreen(Round& the_round, QWidget* parent)
     // A wide list must not take the width of the questions.
     for (QWidget* side : {m_moving_side, m_question_side})
         side->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
-    connect(&the_round, &Round::doorChanged, this, [this](const QString& door) {
+    connect(&the_round, &VesselSession::doorChanged, this, [this](const QString& door) {
         if (door == m_door)
             refresh();
     });
@@ -93,7 +93,7 @@ CautionScreen::CautionScreen(Round& the_round, QWidget* parent)
 void CautionScreen::makeMoving() {
     m_moving_lines = new QVBoxLayout(m_moving_side);
     m_moving_lines->setContentsMargins(0, 0, 0, 0);
-    m_moving_title = new Lettering({}, TextSize::Heading, Ink::Bad, true);
+    m_moving_title = new Label({}, TextSize::Heading, Ink::Bad, true);
     m_moving = new DoorListView;
     m_told = new ReadingPane(tr("What these doors can do"));
     m_told->setAsHighAsWords();
@@ -113,7 +113,7 @@ void CautionScreen::makeQuestions() {
     m_question_lines = new QVBoxLayout(m_question_side);
     m_question_lines->setContentsMargins(0, 0, 0, 0);
     m_question_title =
-        new Lettering(tr("Confirm each before the release"), TextSize::Heading, Ink::Plain, true);
+        new Label(tr("Confirm each before the release"), TextSize::Heading, Ink::Plain, true);
     m_question_lines->addWidget(m_question_title);
     m_rows = new RowPager;
     std::vector<QWidget*> rows;
@@ -133,7 +133,7 @@ void CautionScreen::makeQuestions() {
     }
     m_rows->setRows(std::move(rows));
     m_question_lines->addWidget(m_rows, 1);
-    m_words = new Lettering({}, TextSize::Body);
+    m_words = new Label({}, TextSize::Body);
     m_question_lines->addWidget(m_words);
     m_keys = new QHBoxLayout;
     m_to_moving = keyOf(tr("‹ Doors"), "caution-doors");
@@ -195,12 +195,12 @@ void CautionScreen::lookChanged() {
 }
 
 void CautionScreen::setDoor(const QString& number) {
-    const GradedDoor* graded = round().door(number);
+    const GradedDoor* graded = session().door(number);
     if (!graded)
         return;
     m_door = number;
-    m_walkdown = round().walkdown()->id;
-    m_group = QString::fromStdString(usualGroup(round().arrangement(), *graded->door));
+    m_walkdown = session().walkdown()->id;
+    m_group = QString::fromStdString(usualGroup(session().arrangement(), *graded->door));
     bar().setTitle(tr("Door %1").arg(number), tr("before it is released from the control station"));
     fillGroups();
     fillMoving();
@@ -210,12 +210,12 @@ void CautionScreen::setDoor(const QString& number) {
 
 /// What the blow amounts to; and the words agreed, which elsewhere stand above the keys.
 void CautionScreen::fillTold() {
-    const GradedDoor* graded = round().door(m_door);
+    const GradedDoor* graded = session().door(m_door);
     m_told->clear();
-    m_told->add(
-        energyWords(doorsThatWillMove(round().arrangement(), *graded->door, m_group.toStdString())),
-        TextSize::Small, Ink::Muted);
-    const WalkdownBegun& plan = round().walkdown()->plan;
+    m_told->add(energyWords(doorsThatWillMove(session().arrangement(), *graded->door,
+                                              m_group.toStdString())),
+                TextSize::Small, Ink::Muted);
+    const WalkdownBegun& plan = session().walkdown()->plan;
     m_words->setText(
         tr("To %1 on %2. To start: “%3”. To stop: “%4”; %5 may say it.")
             .arg(QString::fromStdString(plan.control_station), QString::fromStdString(plan.channel),
@@ -235,7 +235,7 @@ void CautionScreen::fillGroups() {
         delete item->widget();
         delete item;
     }
-    const GradedDoor* graded = round().door(m_door);
+    const GradedDoor* graded = session().door(m_door);
     if (graded->door->release_groups.size() < 2)
         return;
     for (const std::string& group : graded->door->release_groups) {
@@ -258,15 +258,15 @@ void CautionScreen::fillGroups() {
 }
 
 void CautionScreen::fillMoving() {
-    const GradedDoor* graded = round().door(m_door);
+    const GradedDoor* graded = session().door(m_door);
     const auto moving =
-        doorsThatWillMove(round().arrangement(), *graded->door, m_group.toStdString());
+        doorsThatWillMove(session().arrangement(), *graded->door, m_group.toStdString());
     m_moving_title->setText(moving.size() == 1 ? tr("1 door will move")
                                                : tr("%1 doors will move").arg(moving.size()));
     std::vector<DoorListEntry> entries;
     for (const MovingDoor& each : moving) {
         const QString number = QString::fromStdString(each.door->number);
-        const GradedDoor* known = round().door(number);
+        const GradedDoor* known = session().door(number);
         entries.push_back(
             {number, movingWords(each), known ? known->grade.verdict : Verdict::Untested});
     }
@@ -275,7 +275,7 @@ void CautionScreen::fillMoving() {
 }
 
 void CautionScreen::answer(std::string_view question, bool confirmed) {
-    (void)round().record(
+    (void)session().record(
         CautionAnswered{m_walkdown, m_door.toStdString(), std::string(question), confirmed});
 }
 
@@ -284,11 +284,11 @@ void CautionScreen::confirmAll() {
     for (const Caution& caution : cautionsBeforeRelease())
         entries.push_back(
             {CautionAnswered{m_walkdown, m_door.toStdString(), std::string(caution.id), true}});
-    (void)round().record(std::move(entries));
+    (void)session().record(std::move(entries));
 }
 
 void CautionScreen::refresh() {
-    const GradedDoor* graded = round().door(m_door);
+    const GradedDoor* graded = session().door(m_door);
     if (!graded)
         return;
     for (const auto& [id, row] : m_questions) {

@@ -15,7 +15,7 @@ class QVBoxLayout;
 namespace latchround::ui {
 
 class DoorListView;
-class Lettering;
+class Label;
 class ReadingPane;
 class RowPager;
 class ValueRow;
@@ -23,7 +23,7 @@ class ValueRow;
 class CautionScreen : public Screen {
     Q_OBJECT
 public:
-    explicit CautionScreen(Round& round, QWidget* parent = nullptr);
+    explicit CautionScreen(VesselSession& session, QWidget* parent = nullptr);
 
     void setDoor(const QString& number);
     QString group() const { return m_group; }
@@ -62,15 +62,15 @@ private:
     QBoxLayout* m_moving_parts = nullptr; ///< the doors, and what is to be known of them
     QHBoxLayout* m_groups = nullptr;
     QHBoxLayout* m_keys = nullptr;
-    Lettering* m_moving_title = nullptr;
+    Label* m_moving_title = nullptr;
     DoorListView* m_moving = nullptr;
     ReadingPane* m_told = nullptr; ///< what the blow amounts to; small: the words agreed, too
-    Lettering* m_question_title = nullptr;
+    Label* m_question_title = nullptr;
     QPushButton* m_to_questions = nullptr;
     QPushButton* m_to_moving = nullptr;
     RowPager* m_rows = nullptr;
     std::map<std::string, ValueRow*> m_questions;
-    Lettering* m_words = nullptr; ///< agreed with the control station
+    Label* m_words = nullptr; ///< agreed with the control station
     QPushButton* m_again = nullptr;
     QPushButton* m_arm = nullptr;
 };

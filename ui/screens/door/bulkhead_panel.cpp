@@ -6,7 +6,7 @@
 #include "core/integrity/zones.h"
 #include "ui/frames/card.h"
 #include "ui/lists/door_list.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/words/door_words.h"
 #include "ui/words/units.h"
@@ -17,10 +17,10 @@ namespace {
 
 /// Doors of the same boundary on the same deck; of the whole boundary where the door is alone
 /// there.
-std::vector<const GradedDoor*> neighbours(const Round& round, const GradedDoor& door) {
+std::vector<const GradedDoor*> neighbours(const VesselSession& session, const GradedDoor& door) {
     std::vector<const GradedDoor*> same_deck;
     std::vector<const GradedDoor*> all;
-    for (const GradedDoor& other : round.doors()) {
+    for (const GradedDoor& other : session.doors()) {
         if (other.door->boundary != door.door->boundary)
             continue;
         all.push_back(&other);
@@ -47,15 +47,15 @@ QString actingWords(const ActingZone& zone) {
              statedWords(zone_length_most_m, "m", 0));
 }
 
-BulkheadPanel::BulkheadPanel(Round& round, QWidget* parent)
+BulkheadPanel::BulkheadPanel(VesselSession& session, QWidget* parent)
     : Part(parent)
-    , m_round(round)
+    , m_session(session)
     , m_columns(new QBoxLayout(QBoxLayout::TopToBottom, this))
-    , m_title(new Lettering({}, TextSize::Lead, Ink::Plain, true))
+    , m_title(new Label({}, TextSize::Lead, Ink::Plain, true))
     , m_list(new DoorListView)
-    , m_if_title(new Lettering(tr("If it stays open"), TextSize::Lead, Ink::Plain, true))
+    , m_if_title(new Label(tr("If it stays open"), TextSize::Lead, Ink::Plain, true))
     , m_if_card(new Card)
-    , m_if_words(new Lettering({}, TextSize::Small))
+    , m_if_words(new Label({}, TextSize::Small))
     , m_all(new QPushButton(tr("All doors"))) {
     auto* doors = new QVBoxLayout;
     doors->addWidget(m_title);
@@ -88,28 +88,28 @@ void BulkheadPanel::setDoor(const QString& number) {
 }
 
 void BulkheadPanel::refresh(const QString& changed) {
-    if (const GradedDoor* door = m_round.door(changed))
+    if (const GradedDoor* door = m_session.door(changed))
         m_list->setVerdict(changed, door->grade.verdict);
 }
 
 void BulkheadPanel::fill() {
-    const GradedDoor* door = m_round.door(m_door);
+    const GradedDoor* door = m_session.door(m_door);
     if (!door)
         return;
     QString title = door->boundary ? boundaryWords(*door->boundary) : tr("This door");
     title.replace(0, 1, title.at(0).toUpper());
     m_title->setText(title);
     std::vector<DoorListEntry> entries;
-    for (const GradedDoor* other : neighbours(m_round, *door))
+    for (const GradedDoor* other : neighbours(m_session, *door))
         entries.push_back({QString::fromStdString(other->door->number), doorWords(*other->door),
                            other->grade.verdict});
     m_list->setEntries(std::move(entries));
     m_list->setCurrentDoor(m_door);
     const auto fails = [this](const Door& other) {
-        const GradedDoor* graded = m_round.door(QString::fromStdString(other.number));
+        const GradedDoor* graded = m_session.door(QString::fromStdString(other.number));
         return graded && graded->grade.verdict == Verdict::Unsatisfactory;
     };
-    const QString meaning = actingWords(ifItStaysOpen(m_round.arrangement(), fails, *door->door));
+    const QString meaning = actingWords(ifItStaysOpen(m_session.arrangement(), fails, *door->door));
     m_if_words->setText(meaning.isEmpty() ? tr("Fire and smoke pass this boundary; the zones "
                                                "themselves stay apart.")
                                           : meaning);

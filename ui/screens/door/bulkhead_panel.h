@@ -3,7 +3,7 @@
 #pragma once
 
 #include "ui/look/part.h"
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 class QBoxLayout;
 class QPushButton;
@@ -12,12 +12,12 @@ namespace latchround::ui {
 
 class Card;
 class DoorListView;
-class Lettering;
+class Label;
 
 class BulkheadPanel : public Part {
     Q_OBJECT
 public:
-    explicit BulkheadPanel(Round& round, QWidget* parent = nullptr);
+    explicit BulkheadPanel(VesselSession& session, QWidget* parent = nullptr);
 
     void setDoor(const QString& number);
     void refresh(const QString& changed);
@@ -30,14 +30,14 @@ signals:
 private:
     void fill();
 
-    Round& m_round;
+    VesselSession& m_session;
     QString m_door;
     QBoxLayout* m_columns;
-    Lettering* m_title;
+    Label* m_title;
     DoorListView* m_list;
-    Lettering* m_if_title;
+    Label* m_if_title;
     Card* m_if_card;
-    Lettering* m_if_words;
+    Label* m_if_words;
     QPushButton* m_all;
 };
 

@@ -7,7 +7,7 @@
 #include "ui/frames/list_touch.h"
 #include "ui/frames/reading_pane.h"
 #include "ui/keys/key_grid.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/words/catalogue_words.h"
 #include "ui/words/phrase_words.h"
@@ -82,7 +82,7 @@ QWidget* DivisionLookup::makeLists() {
     for (std::size_t side = 0; side < m_spaces.size(); ++side) {
         auto* column = new QVBoxLayout;
         columns->addLayout(column, 1);
-        m_titles[side] = new Lettering({}, TextSize::Small, Ink::Muted);
+        m_titles[side] = new Label({}, TextSize::Small, Ink::Muted);
         column->addWidget(m_titles[side]);
         auto* list = new QListWidget;
         list->setObjectName(QStringLiteral("spaces-%1").arg(side + 1));
@@ -100,7 +100,7 @@ QWidget* DivisionLookup::makeLists() {
         list->setSpacing(2);
         list->setMinimumHeight(int(mm(30)));
         column->addWidget(list, 1);
-        m_examples[side] = new Lettering({}, TextSize::Small, Ink::Muted);
+        m_examples[side] = new Label({}, TextSize::Small, Ink::Muted);
         column->addWidget(m_examples[side]);
         m_spaces[side] = list;
     }
@@ -111,10 +111,10 @@ QWidget* DivisionLookup::makeAnswer() {
     auto* box = new QWidget;
     auto* lines = new QVBoxLayout(box);
     lines->setContentsMargins(0, 0, 0, 0);
-    m_class = new Lettering({}, TextSize::Title, Ink::Plain, true);
+    m_class = new Label({}, TextSize::Title, Ink::Plain, true);
     m_class->setObjectName(QStringLiteral("division-class"));
-    m_source = new Lettering({}, TextSize::Body);
-    m_notes = new Lettering({}, TextSize::Small, Ink::Muted);
+    m_source = new Label({}, TextSize::Body);
+    m_notes = new Label({}, TextSize::Small, Ink::Muted);
     m_notes->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     lines->addWidget(m_class);
     lines->addWidget(m_source);

@@ -15,7 +15,7 @@ class QPushButton;
 
 namespace latchround::ui {
 
-class Lettering;
+class Label;
 
 class DivisionLookup : public Part {
     Q_OBJECT
@@ -39,12 +39,12 @@ private:
     DivisionQuestion m_question;
     RequiredClass m_answer;
     std::vector<std::pair<DivisionKind, QPushButton*>> m_kinds;
-    std::array<Lettering*, 2> m_titles{};
+    std::array<Label*, 2> m_titles{};
     std::array<QListWidget*, 2> m_spaces{};
-    std::array<Lettering*, 2> m_examples{}; ///< all of the category chosen
-    Lettering* m_class = nullptr;
-    Lettering* m_source = nullptr;
-    Lettering* m_notes = nullptr;
+    std::array<Label*, 2> m_examples{}; ///< all of the category chosen
+    Label* m_class = nullptr;
+    Label* m_source = nullptr;
+    Label* m_notes = nullptr;
 };
 
 } // namespace latchround::ui

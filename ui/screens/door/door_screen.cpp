@@ -27,7 +27,7 @@
 
 namespace latchround::ui {
 
-DoorScreen::DoorScreen(Round& the_round, QWidget* parent)
+DoorScreen::DoorScreen(VesselSession& the_round, QWidget* parent)
     : Screen(the_round, parent)
     , m_bulkhead(new BulkheadPanel(the_round))
     , m_head(new DoorHead)
@@ -76,7 +76,7 @@ void DoorScreen::connectParts() {
     connect(m_maker, &StepRows::walkedAsked, m_walked, &WalkedSheets::ask);
     connect(m_walked, &WalkedSheets::given, this, &DoorScreen::typeIn);
     connect(m_parts, &PartKeys::placeChosen, this, &DoorScreen::turnTo);
-    connect(&round(), &Round::doorChanged, this, &DoorScreen::refresh);
+    connect(&session(), &VesselSession::doorChanged, this, &DoorScreen::refresh);
 }
 
 QWidget* DoorScreen::makeWork() {
@@ -154,7 +154,7 @@ QWidget* DoorScreen::makeVerdict() {
 }
 
 void DoorScreen::setDoor(const QString& number) {
-    if (!round().door(number))
+    if (!session().door(number))
         return;
     m_door = number;
     m_sheets->setDoor(number);
@@ -178,7 +178,7 @@ void DoorScreen::setFromPaper() {
 void DoorScreen::typeIn(const OnPaper& on_paper) {
     m_on_paper = on_paper;
     m_from_paper = true;
-    round().typeFrom(m_on_paper);
+    session().typeFrom(m_on_paper);
     for (QPushButton* key : m_steps)
         key->setChecked(false);
     m_paper->setChecked(true);
@@ -190,10 +190,10 @@ void DoorScreen::typeIn(const OnPaper& on_paper) {
 
 void DoorScreen::setStep(Step step) {
     if (m_from_paper && m_on_paper)
-        m_on_paper = round().onPaper(); // with its heel
+        m_on_paper = session().onPaper(); // with its heel
     m_step = step;
     m_from_paper = false;
-    round().typeFrom(std::nullopt);
+    session().typeFrom(std::nullopt);
     m_paper->setChecked(false);
     for (std::size_t i = 0; i < m_steps.size(); ++i)
         m_steps[i]->setChecked(int(i) == int(step));
@@ -212,7 +212,7 @@ void DoorScreen::enter() {
 void DoorScreen::fillRows() {
     m_rows->setRows(m_from_paper ? m_maker->makeFromPaper(m_door, *m_on_paper)
                                  : m_maker->make(m_door, m_step));
-    const bool open = round().isUnderWay();
+    const bool open = session().isUnderWay();
     for (QWidget* row : m_rows->rows())
         row->setEnabled(open || row->objectName() == QStringLiteral("boundary-row"));
 }
@@ -222,14 +222,14 @@ void DoorScreen::refresh(const QString& changed) {
     fillBar();
     if (changed != m_door)
         return;
-    const GradedDoor* graded = round().door(m_door);
+    const GradedDoor* graded = session().door(m_door);
     if (!graded)
         return;
     m_head->setDoor(*graded);
     m_verdict->setGrade(graded->grade);
     m_parts->setVerdict(graded->grade.verdict);
     const auto not_asked = std::ranges::count_if(graded->grade.rows, [&](const RowGrade& row) {
-        return !isAsked(row) && speaksTo(*row.requirement, round().arrangement().particulars);
+        return !isAsked(row) && speaksTo(*row.requirement, session().arrangement().particulars);
     });
     m_not_asked->setText(tr("Not asked here: %1 ›").arg(not_asked));
     m_maker->refresh();
@@ -238,15 +238,15 @@ void DoorScreen::refresh(const QString& changed) {
     };
     m_photograph->setText(counted(tr("Photograph"), graded->evidence.photographs.size()));
     m_note->setText(counted(tr("Note"), graded->evidence.notes.size()));
-    const bool open = round().isUnderWay();
+    const bool open = session().isUnderWay();
     for (QPushButton* key : {m_photograph, m_note, m_could_not})
         key->setEnabled(open);
     fillForward();
 }
 
 void DoorScreen::fillBar() {
-    const GradedDoor* graded = round().door(m_door);
-    if (!graded || !round().walkdown())
+    const GradedDoor* graded = session().door(m_door);
+    if (!graded || !session().walkdown())
         return;
     QString where = tr("Deck %1").arg(QString::fromStdString(graded->door->deck));
     if (graded->boundary)
@@ -256,9 +256,9 @@ void DoorScreen::fillBar() {
     else
         bar().setTitle(where,
                        tr("%1 · %2 walkdown")
-                           .arg(QString::fromStdString(round().arrangement().particulars.name),
-                                purposeWords(round().walkdown()->plan.purpose)));
-    const Tally tally = tallyOf(round().doors());
+                           .arg(QString::fromStdString(session().arrangement().particulars.name),
+                                purposeWords(session().walkdown()->plan.purpose)));
+    const Tally tally = tallyOf(session().doors());
     bar().setProgress(tally.done, tally.doors);
 }
 
@@ -269,7 +269,7 @@ void DoorScreen::fillForward() {
     else if (!last)
         m_forward->setText(tr("Go to function ›"));
     else {
-        const QString next = round().nextOpenDoor(m_door);
+        const QString next = session().nextOpenDoor(m_door);
         m_forward->setText(next.isEmpty() ? tr("Walk is done ›") : tr("Next door %1 ›").arg(next));
     }
 }
@@ -279,7 +279,7 @@ void DoorScreen::forward() {
         setStep(Step::Release);
     else if (!m_from_paper && m_step == Step::Release)
         setStep(Step::Function);
-    else if (const QString next = round().nextOpenDoor(m_door); !next.isEmpty())
+    else if (const QString next = session().nextOpenDoor(m_door); !next.isEmpty())
         setDoor(next);
     else
         emit walkDone();
@@ -300,7 +300,7 @@ bool DoorScreen::answerNext(Answer answer) {
 
 /// Whoever comes back to the door may have walked to it.
 void DoorScreen::hideEvent(QHideEvent* event) {
-    round().typeFrom(std::nullopt);
+    session().typeFrom(std::nullopt);
     m_on_paper.reset();
     Screen::hideEvent(event);
 }

@@ -27,7 +27,7 @@ class WalkedSheets;
 class DoorScreen : public Screen {
     Q_OBJECT
 public:
-    explicit DoorScreen(Round& round, QWidget* parent = nullptr);
+    explicit DoorScreen(VesselSession& session, QWidget* parent = nullptr);
 
     void setDoor(const QString& number);
     QString door() const { return m_door; }

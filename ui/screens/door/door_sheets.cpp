@@ -15,7 +15,7 @@
 #include "ui/keys/phrase_picker.h"
 #include "ui/keys/second_tap.h"
 #include "ui/lists/door_list.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/screens/door/division_lookup.h"
 #include "ui/screens/door/why_panel.h"
@@ -38,20 +38,21 @@ QString whyNotAsked(const RowGrade& row, const Particulars& vessel, const Graded
     if (row.reason.kind == ReasonKind::OutsideThisWalk)
         return reasonWords(row.reason);
     return DoorSheets::tr("not asked because: %1")
-        .arg(phraseWords(askedBecause(*row.requirement, vessel, *door.door, Stand(door.boundary))));
+        .arg(phraseWords(
+            askedBecause(*row.requirement, vessel, *door.door, DoorLocation(door.boundary))));
 }
 
 } // namespace
 
-DoorSheets::DoorSheets(Round& round, QWidget* over)
+DoorSheets::DoorSheets(VesselSession& session, QWidget* over)
     : QObject(over)
-    , m_round(round)
+    , m_session(session)
     , m_over(over)
-    , m_photographs(new PhotographSheets(round, over)) {}
+    , m_photographs(new PhotographSheets(session, over)) {}
 
 void DoorSheets::setDoor(const QString& number) {
     m_door = number;
-    m_walkdown = m_round.walkdown()->id;
+    m_walkdown = m_session.walkdown()->id;
 }
 
 void DoorSheets::readPlate() {
@@ -67,7 +68,7 @@ void DoorSheets::readPlate() {
         if (!plate.fire_class)
             plate.state = reading == none ? PlateState::None : PlateState::Illegible;
         const auto before = evidence().plate;
-        (void)m_round.record(plate, before ? std::optional(before->stamp.id) : std::nullopt);
+        (void)m_session.record(plate, before ? std::optional(before->stamp.id) : std::nullopt);
         sheet->close();
     });
     sheet->setContent(picker);
@@ -75,13 +76,13 @@ void DoorSheets::readPlate() {
 }
 
 void DoorSheets::lookUpBoundary() {
-    const GradedDoor* graded = m_round.door(m_door);
+    const GradedDoor* graded = m_session.door(m_door);
     if (!graded)
         return;
     auto* sheet = new Sheet(m_over, tr("What the boundary asks for"));
     const Boundary other;
-    auto* lookup = new DivisionLookup(m_round.catalogue().divisions,
-                                      questionOf(m_round.arrangement().particulars,
+    auto* lookup = new DivisionLookup(m_session.catalogue().divisions,
+                                      questionOf(m_session.arrangement().particulars,
                                                  graded->boundary ? *graded->boundary : other));
     sheet->setContent(lookup);
     sheet->setTall();
@@ -90,10 +91,10 @@ void DoorSheets::lookUpBoundary() {
 }
 
 void DoorSheets::notAsked() {
-    const GradedDoor* graded = m_round.door(m_door);
+    const GradedDoor* graded = m_session.door(m_door);
     if (!graded)
         return;
-    const Particulars& vessel = m_round.arrangement().particulars;
+    const Particulars& vessel = m_session.arrangement().particulars;
     QStringList lines;
     for (const RowGrade& row : graded->grade.rows)
         if (!isAsked(row) && speaksTo(*row.requirement, vessel))
@@ -116,7 +117,7 @@ void DoorSheets::notAsked() {
 void DoorSheets::clearAnswer(const QString& requirement, Side side) {
     const auto all = evidence().observations;
     const auto found = all.find({requirement.toStdString(), side});
-    const GradedDoor* graded = m_round.door(m_door);
+    const GradedDoor* graded = m_session.door(m_door);
     const RowGrade* row = graded ? findRow(graded->grade, requirement.toStdString()) : nullptr;
     if (found == all.end() || !row)
         return;
@@ -124,12 +125,12 @@ void DoorSheets::clearAnswer(const QString& requirement, Side side) {
     auto* sheet = new Sheet(m_over, tr("Clear this answer?"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
-    lines->addWidget(new Lettering(askedWords(*row->requirement), TextSize::Lead));
-    lines->addWidget(new Lettering(
-        tr("Door %1: “%2”, answered at %3 by %4. It stays on record as taken back.")
-            .arg(m_door, answerWords(found->second.body.answer), clockWords(stamp.when),
-                 QString::fromStdString(m_round.ledger().nameOf(stamp.person))),
-        TextSize::Body));
+    lines->addWidget(new Label(askedWords(*row->requirement), TextSize::Lead));
+    lines->addWidget(
+        new Label(tr("Door %1: “%2”, answered at %3 by %4. It stays on record as taken back.")
+                      .arg(m_door, answerWords(found->second.body.answer), clockWords(stamp.when),
+                           QString::fromStdString(m_session.ledger().nameOf(stamp.person))),
+                  TextSize::Body));
     auto* keep = keyOf(tr("Keep it"), "keep-answer", "primary");
     auto* clear = keyOf(tr("Clear the answer"), "clear-answer");
     for (QPushButton* key : {keep, clear}) {
@@ -138,7 +139,7 @@ void DoorSheets::clearAnswer(const QString& requirement, Side side) {
     }
     connect(clear, &QPushButton::clicked, sheet, [this, sheet, slip = stamp.id] {
         sheet->close();
-        (void)m_round.record(TakenBack{"answer taken back"}, slip);
+        (void)m_session.record(TakenBack{"answer taken back"}, slip);
     });
     connect(keep, &QPushButton::clicked, sheet, &Sheet::close);
     sheet->setContent(content);
@@ -147,7 +148,7 @@ void DoorSheets::clearAnswer(const QString& requirement, Side side) {
 }
 
 void DoorSheets::measure(const QString& requirement) {
-    const GradedDoor* graded = m_round.door(m_door);
+    const GradedDoor* graded = m_session.door(m_door);
     const RowGrade* found = graded ? findRow(graded->grade, requirement.toStdString()) : nullptr;
     if (!found)
         return;
@@ -162,9 +163,9 @@ void DoorSheets::measure(const QString& requirement) {
     connect(keypad, &Keypad::entered, sheet, [this, sheet, row, unit](double value) {
         const auto measured = evidence().measured;
         const auto before = measured.find(row->id);
-        (void)m_round.record(MeasuredValue{m_walkdown, door(), row->id, value, unit},
-                             before == measured.end() ? std::nullopt
-                                                      : std::optional(before->second.stamp.id));
+        (void)m_session.record(MeasuredValue{m_walkdown, door(), row->id, value, unit},
+                               before == measured.end() ? std::nullopt
+                                                        : std::optional(before->second.stamp.id));
         sheet->close();
     });
     sheet->setContent(keypad);
@@ -179,7 +180,7 @@ void DoorSheets::heel() {
     keypad->setUnit(tr("degrees"));
     keypad->setDecimals(1);
     connect(keypad, &Keypad::entered, sheet, [this, sheet](double value) {
-        m_round.setHeel(value);
+        m_session.setHeel(value);
         emit heelChanged();
         sheet->close();
     });
@@ -196,7 +197,7 @@ void DoorSheets::note() {
                                      tr("switch cover broken"), tr("sign screwed to the leaf"),
                                      tr("spare part ordered"), tr("put right while we stood")});
     connect(picker, &PhrasePicker::picked, sheet, [this, sheet](const QString& words) {
-        (void)m_round.record(Note{m_walkdown, door(), words.toStdString()});
+        (void)m_session.record(Note{m_walkdown, door(), words.toStdString()});
         sheet->close();
     });
     sheet->setContent(picker);
@@ -222,7 +223,7 @@ void DoorSheets::couldNotTest(const QString& requirement) {
     connect(picker, &PhrasePicker::picked, sheet, [this, sheet, requirement](const QString& why) {
         const auto all = evidence().could_not_test;
         const auto before = all.find(requirement.toStdString());
-        (void)m_round.record(
+        (void)m_session.record(
             CouldNotTest{m_walkdown, door(), requirement.toStdString(), why.toStdString()},
             before == all.end() ? std::nullopt : std::optional(before->second.stamp.id));
         sheet->close();
@@ -232,7 +233,7 @@ void DoorSheets::couldNotTest(const QString& requirement) {
 }
 
 void DoorSheets::why(const QString& requirement) {
-    const GradedDoor* graded = m_round.door(m_door);
+    const GradedDoor* graded = m_session.door(m_door);
     const RowGrade* row = graded ? findRow(graded->grade, requirement.toStdString()) : nullptr;
     if (!row)
         return;
@@ -242,8 +243,8 @@ void DoorSheets::why(const QString& requirement) {
     lines->setContentsMargins(0, 0, 0, 0);
     auto* panel = new WhyPanel;
     panel->setRow(*row,
-                  phraseWords(askedBecause(*row->requirement, m_round.arrangement().particulars,
-                                           *graded->door, Stand(graded->boundary))),
+                  phraseWords(askedBecause(*row->requirement, m_session.arrangement().particulars,
+                                           *graded->door, DoorLocation(graded->boundary))),
                   inclinationWords(*row->requirement, *graded));
     lines->addWidget(panel, 1);
     auto* keys = new QHBoxLayout;
@@ -259,7 +260,7 @@ void DoorSheets::why(const QString& requirement) {
         keys->addWidget(years);
         connect(years, &QPushButton::clicked, sheet,
                 [this, timed = *graded->door, asked = row->requirement] {
-                    showThroughTheYears(m_round, timed, *asked, m_over);
+                    showThroughTheYears(m_session, timed, *asked, m_over);
                 });
     }
     if (row->verdict == Verdict::Unsatisfactory) {
@@ -270,9 +271,9 @@ void DoorSheets::why(const QString& requirement) {
             writeDeficiency(requirement);
         });
     }
-    if (!m_round.isUnderWay())
+    if (!m_session.isUnderWay())
         panel->leaveUndecided();
-    if (row->verdict == Verdict::Untested && m_round.isUnderWay()) {
+    if (row->verdict == Verdict::Untested && m_session.isUnderWay()) {
         auto* could_not = keyOf(tr("Could not test"), "why-could-not");
         keys->addWidget(could_not);
         connect(could_not, &QPushButton::clicked, sheet, [this, sheet, requirement] {
@@ -282,8 +283,8 @@ void DoorSheets::why(const QString& requirement) {
     }
     connect(panel, &WhyPanel::decided, sheet,
             [this, sheet](const QString& id, bool satisfactory, const QString& reason) {
-                (void)m_round.record(Judgement{m_walkdown, door(), id.toStdString(), satisfactory,
-                                               reason.toStdString()});
+                (void)m_session.record(Judgement{m_walkdown, door(), id.toStdString(), satisfactory,
+                                                 reason.toStdString()});
                 sheet->close();
             });
     sheet->setContent(content);
@@ -291,9 +292,9 @@ void DoorSheets::why(const QString& requirement) {
 }
 
 void DoorSheets::writeDeficiency(const QString& requirement) {
-    const GradedDoor* graded = m_round.door(m_door);
+    const GradedDoor* graded = m_session.door(m_door);
     if (const RowGrade* row = graded ? findRow(graded->grade, requirement.toStdString()) : nullptr)
-        writeUp(m_round, *graded, *row, m_over);
+        writeUp(m_session, *graded, *row, m_over);
 }
 
 void DoorSheets::help(const Help& help) {
@@ -304,7 +305,7 @@ void DoorSheets::allDoors() {
     auto* sheet = new Sheet(m_over, tr("Doors of this walkdown"));
     auto* list = new DoorListView;
     std::vector<DoorListEntry> entries;
-    for (const GradedDoor& graded : m_round.doors())
+    for (const GradedDoor& graded : m_session.doors())
         entries.push_back({QString::fromStdString(graded.door->number), doorWords(*graded.door),
                            graded.grade.verdict});
     list->setEntries(std::move(entries));

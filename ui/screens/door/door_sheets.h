@@ -5,7 +5,7 @@
 
 #include <QObject>
 
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 class QWidget;
 
@@ -18,7 +18,7 @@ class DoorSheets : public QObject {
     Q_OBJECT
 public:
     /// Sheets cover the window of `over`.
-    DoorSheets(Round& round, QWidget* over);
+    DoorSheets(VesselSession& session, QWidget* over);
 
     void setDoor(const QString& number);
     void readPlate();
@@ -47,9 +47,9 @@ signals:
 private:
     std::string door() const { return m_door.toStdString(); }
     /// What is on record of the door shown, in the walkdown shown.
-    DoorEvidence evidence() const { return m_round.ledger().evidenceOf(m_walkdown, door()); }
+    DoorEvidence evidence() const { return m_session.ledger().evidenceOf(m_walkdown, door()); }
 
-    Round& m_round;
+    VesselSession& m_session;
     QWidget* m_over;
     PhotographSheets* m_photographs;
     QString m_door;

@@ -20,9 +20,9 @@
 
 namespace latchround::ui {
 
-StepRows::StepRows(Round& round, QObject* parent)
+StepRows::StepRows(VesselSession& session, QObject* parent)
     : QObject(parent)
-    , m_round(round) {}
+    , m_session(session) {}
 
 void StepRows::forget() {
     m_choices.clear();
@@ -37,8 +37,8 @@ const GradedDoor* StepRows::show(const QString& door, bool from_paper) {
     m_door = door;
     m_from_paper = from_paper;
     forget();
-    const GradedDoor* graded = m_round.door(door);
-    m_walkdown = graded ? m_round.walkdown()->id : FactId();
+    const GradedDoor* graded = m_session.door(door);
+    m_walkdown = graded ? m_session.walkdown()->id : FactId();
     return graded;
 }
 
@@ -57,8 +57,8 @@ std::vector<QWidget*> StepRows::makeFromPaper(const QString& door, const OnPaper
         return {};
     std::vector<QWidget*> rows{makeOnPaper(on_paper)};
     for (const PaperItem& item :
-         paperItems(m_round.arrangement(), *graded->door, m_round.catalogue(),
-                    m_round.walkdown()->plan.purpose)) {
+         paperItems(m_session.arrangement(), *graded->door, m_session.catalogue(),
+                    m_session.walkdown()->plan.purpose)) {
         m_number = item.number;
         rows.push_back(rowOf(*graded, item));
     }
@@ -223,7 +223,7 @@ QWidget* StepRows::makeHeel() {
 
 QWidget* StepRows::makeOnPaper(const OnPaper& on_paper) {
     auto* row = new ValueRow(tr("Walked by %1, %2 at %3")
-                                 .arg(nameOf(m_round.ledger(), on_paper.walker),
+                                 .arg(nameOf(m_session.ledger(), on_paper.walker),
                                       dayWords(on_paper.when), clockWords(on_paper.when)),
                              tr("Change"));
     row->setDetail(tr("Letters y, n, a: yes, no, n/a at the bar."));
@@ -242,18 +242,18 @@ std::pair<ChoiceRow*, Side> StepRows::nextOpen() const {
 }
 
 void StepRows::record(const std::string& requirement, Side side, Answer answer) {
-    const DoorEvidence evidence = m_round.ledger().evidenceOf(m_walkdown, m_door.toStdString());
+    const DoorEvidence evidence = m_session.ledger().evidenceOf(m_walkdown, m_door.toStdString());
     const auto before = evidence.observations.find({requirement, side});
     std::optional<FactId> earlier;
     if (before != evidence.observations.end())
         earlier = before->second.stamp.id;
-    // Where it cannot be saved the round keeps it waiting and says so; the answer stays on screen.
-    (void)m_round.record(Observation{m_walkdown, m_door.toStdString(), requirement, side, answer},
-                         earlier);
+    // Where it cannot be saved the session keeps it waiting and says so; the answer stays on screen.
+    (void)m_session.record(Observation{m_walkdown, m_door.toStdString(), requirement, side, answer},
+                           earlier);
 }
 
 QString StepRows::runsLine(Release release, RunKind kind) const {
-    const GradedDoor* graded = m_round.door(m_door);
+    const GradedDoor* graded = m_session.door(m_door);
     QStringList words;
     for (const RunRecord& run : graded->evidence.runs)
         if (run.kind == kind && (kind == RunKind::Contact || run.release == release))
@@ -262,7 +262,7 @@ QString StepRows::runsLine(Release release, RunKind kind) const {
 }
 
 void StepRows::refresh() {
-    const GradedDoor* graded = m_round.door(m_door);
+    const GradedDoor* graded = m_session.door(m_door);
     if (!graded)
         return;
     for (const auto& [id, choice] : m_choices)
@@ -297,8 +297,8 @@ void StepRows::refresh() {
     for (ChoiceRow* question : m_questions)
         question->setMarked(question == next);
     if (m_heel) {
-        const QString degrees = QLocale().toString(m_round.heel_deg(), 'f', 1);
-        m_heel->setDetail(std::abs(m_round.heel_deg()) > 1
+        const QString degrees = QLocale().toString(m_session.heel_deg(), 'f', 1);
+        m_heel->setDetail(std::abs(m_session.heel_deg()) > 1
                               ? tr("%1 degrees: over 1 degree a time is advice only").arg(degrees)
                               : tr("%1 degrees").arg(degrees));
     }

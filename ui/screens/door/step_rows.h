@@ -9,7 +9,7 @@
 #include <QObject>
 
 #include "core/requirement/requirement.h"
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 class QWidget;
 
@@ -26,7 +26,7 @@ class ValueRow;
 class StepRows : public QObject {
     Q_OBJECT
 public:
-    StepRows(Round& round, QObject* parent);
+    StepRows(VesselSession& session, QObject* parent);
 
     /// New rows for this door and step; whoever shows them owns them.
     std::vector<QWidget*> make(const QString& door, Step step);
@@ -73,7 +73,7 @@ private:
     void record(const std::string& requirement, Side side, Answer answer);
     QString runsLine(Release release, RunKind kind) const;
 
-    Round& m_round;
+    VesselSession& m_session;
     QString m_door;
     FactId m_walkdown; ///< in which the rows were shown; so of what is recorded by them
     bool m_from_paper = false;

@@ -8,23 +8,23 @@
 #include "core/safety/cautions.h"
 #include "ui/frames/sheet.h"
 #include "ui/keys/keypad.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/words/door_words.h"
 #include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
 
-TypedRun::TypedRun(Round& round, QWidget* over)
+TypedRun::TypedRun(VesselSession& session, QWidget* over)
     : QObject(over)
-    , m_round(round)
+    , m_session(session)
     , m_over(over) {}
 
 void TypedRun::ask(const QString& door, Release release, RunKind kind) {
-    const GradedDoor* graded = m_round.door(door);
+    const GradedDoor* graded = m_session.door(door);
     if (!graded)
         return;
-    Run run{m_round.walkdown()->id, door.toStdString(), release, kind, false, {}, {}};
+    Run run{m_session.walkdown()->id, door.toStdString(), release, kind, false, {}, {}};
     run.marks = requiredMarks(*graded->door, release, kind);
     if (release == Release::Remote && kind == RunKind::Closing)
         askCautions(std::move(run));
@@ -38,7 +38,7 @@ void TypedRun::askCautions(Run run) {
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     for (const Caution& caution : cautionsBeforeRelease())
-        lines->addWidget(new Lettering(phraseWords(caution.question()), TextSize::Body));
+        lines->addWidget(new Label(phraseWords(caution.question()), TextSize::Body));
     auto* all = keyOf(tr("All of them"), "typed-cautions", "primary");
     auto* not_all = keyOf(tr("Not all: enter the run without them"), "typed-no-cautions");
     lines->addWidget(all);
@@ -84,12 +84,12 @@ void TypedRun::keep(const Run& run) {
             entries.push_back(
                 {CautionAnswered{run.walkdown, run.door, std::string(caution.id), true},
                  {},
-                 m_round.newId()});
-    RunStarted started{run.walkdown, run.door, run.kind, run.release, m_round.heel_deg()};
-    const Door* door = findDoor(m_round.arrangement(), run.door);
+                 m_session.newId()});
+    RunStarted started{run.walkdown, run.door, run.kind, run.release, m_session.heel_deg()};
+    const Door* door = findDoor(m_session.arrangement(), run.door);
     if (run.release == Release::Remote && door)
-        started.release_group = usualGroup(m_round.arrangement(), *door);
-    const FactId id = m_round.newId();
+        started.release_group = usualGroup(m_session.arrangement(), *door);
+    const FactId id = m_session.newId();
     entries.push_back({started, {}, id});
     double since_first_s = 0;
     for (std::size_t i = 0; i < run.marks.size(); ++i) {
@@ -103,7 +103,7 @@ void TypedRun::keep(const Run& run) {
                                 std::int64_t(std::llround(since_first_s * 1e9))}});
     }
     entries.push_back({RunEnded{id, RunOutcome::Complete, "typed in from paper"}});
-    (void)m_round.record(std::move(entries));
+    (void)m_session.record(std::move(entries));
 }
 
 } // namespace latchround::ui

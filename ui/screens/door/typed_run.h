@@ -7,7 +7,7 @@
 #include <QObject>
 
 #include "core/evidence/run_sequence.h"
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 class QWidget;
 
@@ -17,7 +17,7 @@ class TypedRun : public QObject {
     Q_OBJECT
 public:
     /// Sheets cover the window of `over`.
-    TypedRun(Round& round, QWidget* over);
+    TypedRun(VesselSession& session, QWidget* over);
 
     /// Of a remote release it is asked first whether the cautions were ticked on the paper.
     void ask(const QString& door, Release release, RunKind kind);
@@ -36,7 +36,7 @@ private:
     void askNext(Run run);
     void keep(const Run& run);
 
-    Round& m_round;
+    VesselSession& m_session;
     QWidget* m_over;
 };
 

@@ -29,16 +29,16 @@ std::optional<Moment> momentOf(CalendarDate day, double digits, int ship_offset_
 
 } // namespace
 
-WalkedSheets::WalkedSheets(Round& round, QWidget* over)
+WalkedSheets::WalkedSheets(VesselSession& session, QWidget* over)
     : QObject(over)
-    , m_round(round)
+    , m_session(session)
     , m_over(over) {}
 
 void WalkedSheets::ask() {
     auto* sheet = new Sheet(m_over, tr("From paper: who walked?"));
     QStringList names;
     QHash<QString, FactId> ids;
-    for (const Person& person : m_round.ledger().people()) {
+    for (const Person& person : m_session.ledger().people()) {
         const QString name = QString::fromStdString(person.name);
         if (!ids.contains(name))
             names << name;
@@ -64,7 +64,7 @@ void WalkedSheets::somebodyElse() {
     connect(form, &PersonForm::given, sheet,
             [this, sheet](const QString& name, const QString& role) {
                 sheet->close();
-                if (const FactId walker = m_round.join(name, role); m_round.knows(walker))
+                if (const FactId walker = m_session.join(name, role); m_session.knows(walker))
                     askDay(walker);
             });
     sheet->setContent(form);
@@ -72,7 +72,7 @@ void WalkedSheets::somebodyElse() {
 }
 
 void WalkedSheets::askDay(const FactId& walker) {
-    const CalendarDate today = shipsDay(m_round.clock().now());
+    const CalendarDate today = shipsDay(m_session.clock().now());
     const auto before = [&](int days) {
         return CalendarDate(std::chrono::sys_days(today) - std::chrono::days(days));
     };
@@ -97,7 +97,7 @@ void WalkedSheets::askTime(const FactId& walker, CalendarDate day) {
     keypad->setDecimals(0);
     connect(keypad, &Keypad::entered, sheet,
             [this, sheet, keypad, asked, walker, day](double digits) {
-                const Moment now = m_round.clock().now();
+                const Moment now = m_session.clock().now();
                 const auto when = momentOf(day, digits, now.ship_offset_minutes);
                 if (when && when->utc_ms <= now.utc_ms) {
                     sheet->close();

@@ -3,7 +3,7 @@
 
 #include <QObject>
 
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 class QWidget;
 
@@ -13,7 +13,7 @@ class WalkedSheets : public QObject {
     Q_OBJECT
 public:
     /// Sheets cover the window of `over`.
-    WalkedSheets(Round& round, QWidget* over);
+    WalkedSheets(VesselSession& session, QWidget* over);
 
     /// One after the other; closing one of them leaves all as it was.
     void ask();
@@ -27,7 +27,7 @@ private:
     void somebodyElse();
     void askDay(const FactId& walker);
 
-    Round& m_round;
+    VesselSession& m_session;
     QWidget* m_over;
 };
 

@@ -6,7 +6,7 @@
 
 #include "ui/frames/reading_pane.h"
 #include "ui/keys/phrase_picker.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/ship/door_glyph.h"
 #include "ui/words/catalogue_words.h"
@@ -18,8 +18,8 @@ namespace latchround::ui {
 WhyPanel::WhyPanel(QWidget* parent)
     : Part(parent)
     , m_glyph(new DoorGlyph(Verdict::Untested, 11, this))
-    , m_title(new Lettering({}, TextSize::Heading, Ink::Plain, true, this))
-    , m_verdict(new Lettering({}, TextSize::Body, Ink::Plain, true, this))
+    , m_title(new Label({}, TextSize::Heading, Ink::Plain, true, this))
+    , m_verdict(new Label({}, TextSize::Body, Ink::Plain, true, this))
     , m_scroll(new ReadingPane(tr("Why this verdict"), this))
     , m_text(new QWidget)
     , m_lines(new QVBoxLayout(m_text)) {
@@ -50,7 +50,7 @@ QWidget* WhyPanel::makeDecision() {
     auto* layout = new QVBoxLayout(box);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(
-        new Lettering(tr("You decide. First the reason:"), TextSize::Body, Ink::Plain, true));
+        new Label(tr("You decide. First the reason:"), TextSize::Body, Ink::Plain, true));
     m_phrases = new PhrasePicker({}, true, box);
     layout->addWidget(m_phrases);
     auto* keys = new QHBoxLayout;
@@ -93,8 +93,8 @@ void WhyPanel::say(const QString& heading, const QString& words) {
     if (words.isEmpty())
         return;
     m_paragraphs << heading + QStringLiteral(": ") + words;
-    m_lines->addWidget(new Lettering(heading, TextSize::Small, Ink::Muted));
-    auto* text = new Lettering(words, TextSize::Body, Ink::Plain);
+    m_lines->addWidget(new Label(heading, TextSize::Small, Ink::Muted));
+    auto* text = new Label(words, TextSize::Body, Ink::Plain);
     m_lines->addWidget(text);
     m_lines->addSpacing(sizes().gap / 2);
 }

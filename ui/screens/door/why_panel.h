@@ -13,7 +13,7 @@ class QVBoxLayout;
 namespace latchround::ui {
 
 class DoorGlyph;
-class Lettering;
+class Label;
 class PhrasePicker;
 class ReadingPane;
 
@@ -47,8 +47,8 @@ private:
 
     QString m_requirement;
     DoorGlyph* m_glyph;
-    Lettering* m_title;
-    Lettering* m_verdict;
+    Label* m_title;
+    Label* m_verdict;
     ReadingPane* m_scroll;
     QWidget* m_text;
     QVBoxLayout* m_lines;

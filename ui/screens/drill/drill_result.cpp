@@ -10,7 +10,7 @@
 
 #include "core/measure/interval.h"
 #include "ui/frames/reading_pane.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/words/cue_words.h"
 
@@ -25,7 +25,7 @@ QString seconds(double value) {
 QString siftedWords(Cue cue, const ThumbDrill& drill) {
     if (std::ranges::find(drill.trials, cue, &ThumbTrial::cue) == drill.trials.end())
         return DrillResult::tr("not tried: the published figures stay");
-    const Sifted sifted = sift(cue, drill);
+    const Sifted sifted = rejectOutliers(cue, drill);
     QString words =
         sifted.reaction
             ? DrillResult::tr("%1 late, scatter %2, from %3 trials")
@@ -40,17 +40,17 @@ QString siftedWords(Cue cue, const ThumbDrill& drill) {
 }
 
 /// What becomes of a closing time.
-QString effectWords(const Thumb& own) {
+QString effectWords(const ReactionModel& own) {
     constexpr double some_time_s = 15;
     const Interval interval{some_time_s, IntervalClock::InputEvent, {}};
-    const auto edge = [&](const Thumb& thumb) {
+    const auto edge = [&](const ReactionModel& thumb) {
         return expanded(timed(interval, MarkKind::LeafMoves, MarkKind::Shut, thumb));
     };
     const double correction = own.correction(Cue::LeafStarts, Cue::LeafStops);
     return DrillResult::tr("A closing time is corrected by %1%2 and stands with ± %3, where the "
                            "published figures give ± %4.")
         .arg(correction < 0 ? QStringLiteral("−") : QStringLiteral("+"),
-             seconds(std::abs(correction)), seconds(edge(own)), seconds(edge(Thumb())));
+             seconds(std::abs(correction)), seconds(edge(own)), seconds(edge(ReactionModel())));
 }
 
 } // namespace
@@ -78,7 +78,7 @@ void DrillResult::show(const ThumbDrill& drill) {
         m_words->add(cueTitle(entry.value), TextSize::Lead, Ink::Plain, true);
         m_words->add(siftedWords(entry.value, drill), TextSize::Body);
     }
-    auto* effect = new Lettering(effectWords(Thumb(drill)), TextSize::Body);
+    auto* effect = new Label(effectWords(ReactionModel(drill)), TextSize::Body);
     effect->setObjectName(QStringLiteral("drill-effect"));
     m_words->add(effect);
     m_words->add(tr("Used for runs that you time on this tablet from now on. The tablet's own "

@@ -1,7 +1,7 @@
 // What a finished drill says of a thumb, and what that changes.
 #pragma once
 
-#include "core/measure/thumb.h"
+#include "core/measure/reaction_model.h"
 #include "ui/look/part.h"
 
 class QPushButton;

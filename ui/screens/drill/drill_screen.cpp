@@ -11,7 +11,7 @@
 #include "ui/frames/reading_pane.h"
 #include "ui/frames/top_bar.h"
 #include "ui/keys/mark_key.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/ports/sound.h"
 #include "ui/screens/drill/drill_result.h"
@@ -42,7 +42,7 @@ MarkKind markOf(Cue cue) {
 
 } // namespace
 
-DrillScreen::DrillScreen(Round& the_round, double pace, QWidget* parent)
+DrillScreen::DrillScreen(VesselSession& the_round, double pace, QWidget* parent)
     : Screen(the_round, parent)
     , m_pace(pace)
     , m_pages(new QStackedWidget)
@@ -71,8 +71,8 @@ QWidget* DrillScreen::makeIntroduction() {
     auto* lines = new QVBoxLayout(introduction);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->setSpacing(sizes().gap);
-    lines->addWidget(new Lettering(tr("How late is your thumb, and how steady?"), TextSize::Heading,
-                                   Ink::Plain, true));
+    lines->addWidget(new Label(tr("How late is your thumb, and how steady?"), TextSize::Heading,
+                               Ink::Plain, true));
     auto* told = new ReadingPane(tr("How the drill goes"));
     told->add(
         tr("Twenty times a leaf starts without warning and then comes home. Touch the key the "
@@ -85,10 +85,10 @@ QWidget* DrillScreen::makeIntroduction() {
            "that you time on this tablet. If you leave before the end nothing is kept."),
         TextSize::Body, Ink::Muted);
     lines->addWidget(told, 1);
-    m_sound_words = new Lettering({}, TextSize::Body);
+    m_sound_words = new Label({}, TextSize::Body);
     m_sound_words->setObjectName(QStringLiteral("drill-sound"));
     lines->addWidget(m_sound_words);
-    m_offer = new PracticeOffer(round());
+    m_offer = new PracticeOffer(session());
     lines->addWidget(m_offer);
     connect(m_offer, &PracticeOffer::used, this, &DrillScreen::done);
     auto* keys = new QHBoxLayout;
@@ -101,9 +101,9 @@ QWidget* DrillScreen::makeIntroduction() {
     }
     lines->addLayout(keys);
     connect(m_try, &QPushButton::clicked, this, [this] {
-        round().ports().sound->soundAlarm(true);
+        session().ports().sound->soundAlarm(true);
         QTimer::singleShot(sample_sound_ms, this,
-                           [this] { round().ports().sound->soundAlarm(false); });
+                           [this] { session().ports().sound->soundAlarm(false); });
     });
     connect(m_begin, &QPushButton::clicked, this, [this] { begin(true); });
     connect(m_begin_silent, &QPushButton::clicked, this, [this] { begin(false); });
@@ -117,18 +117,18 @@ QWidget* DrillScreen::makeTrial() {
     auto* side = new QWidget;
     auto* lines = new QVBoxLayout(side);
     lines->setContentsMargins(0, 0, 0, 0);
-    m_count = new Lettering({}, TextSize::Lead, Ink::Plain, true);
+    m_count = new Label({}, TextSize::Lead, Ink::Plain, true);
     m_count->setObjectName(QStringLiteral("drill-count"));
     m_drawing = new DoorDrawing;
     m_drawing->setDoor(DoorKind::Sliding, 1.0);
-    m_said = new Lettering({}, TextSize::Body, Ink::Muted);
+    m_said = new Label({}, TextSize::Body, Ink::Muted);
     lines->addWidget(m_count);
     lines->addWidget(m_drawing, 1);
     lines->addWidget(m_said);
     side->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     m_key = new MarkKey;
     m_key->setObjectName(QStringLiteral("drill-mark"));
-    m_key->setClock([&clock = round().clock()] { return clock.steadyNow_ns(); });
+    m_key->setClock([&clock = session().clock()] { return clock.steadyNow_ns(); });
     m_key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     m_sides->addWidget(side, 3);
     m_sides->addWidget(m_key, 2);
@@ -144,8 +144,8 @@ void DrillScreen::arrange(bool upright) {
 void DrillScreen::enter() {
     m_frames.stop();
     m_course.reset();
-    bar().setTitle(tr("Thumb drill"), round().personName());
-    const bool loudspeaker = round().ports().sound->ready();
+    bar().setTitle(tr("Thumb drill"), session().personName());
+    const bool loudspeaker = session().ports().sound->ready();
     m_try->setVisible(loudspeaker);
     m_begin->setVisible(loudspeaker);
     setRole(*m_begin_silent, loudspeaker ? "plain" : "primary");
@@ -160,8 +160,8 @@ void DrillScreen::enter() {
 }
 
 void DrillScreen::begin(bool sound) {
-    m_sound = sound && round().ports().sound->ready();
-    m_course = std::make_unique<DrillCourse>(m_sound, round().chance(), m_pace);
+    m_sound = sound && session().ports().sound->ready();
+    m_course = std::make_unique<DrillCourse>(m_sound, session().chance(), m_pace);
     m_pages->setCurrentWidget(m_trial);
     m_key->setFocus();
     beginTrial();
@@ -172,13 +172,13 @@ void DrillScreen::beginTrial() {
         return;
     m_drawing->setProgress(0);
     m_count->setText(tr("Trial %1 of %2").arg(m_course->done() + 1).arg(drill_trials));
-    m_began_ns = round().clock().steadyNow_ns();
+    m_began_ns = session().clock().steadyNow_ns();
     showAwaited();
     m_frames.start();
 }
 
 double DrillScreen::secondsNow() const {
-    return double(round().clock().steadyNow_ns() - m_began_ns) / 1e9;
+    return double(session().clock().steadyNow_ns() - m_began_ns) / 1e9;
 }
 
 void DrillScreen::showAwaited() {
@@ -195,7 +195,7 @@ void DrillScreen::tick() {
     const double now = secondsNow();
     const auto alarm = m_course->due(Cue::AlarmHeard);
     if (alarm && now >= *alarm && !m_course->hasHappened(Cue::AlarmHeard)) {
-        round().ports().sound->soundAlarm(true);
+        session().ports().sound->soundAlarm(true);
         m_course->happened(Cue::AlarmHeard, secondsNow());
     }
     const double starts = *m_course->due(Cue::LeafStarts);
@@ -223,22 +223,22 @@ void DrillScreen::mark(const MarkPress& press) {
 
 void DrillScreen::finishTrial() {
     m_frames.stop();
-    round().ports().sound->soundAlarm(false);
+    session().ports().sound->soundAlarm(false);
     m_said->setText(m_course->awaited() ? tr("That one was missed: it comes again.") : QString());
     m_course->next();
     if (!m_course->isOver()) {
         m_pause.start();
         return;
     }
-    round().ports().sound->close();
+    session().ports().sound->close();
     m_result->show(m_course->drill());
     m_pages->setCurrentWidget(m_result);
     m_result->keepKey()->setFocus();
 }
 
 void DrillScreen::keep() {
-    // Where it cannot be saved the round keeps it waiting and says so.
-    (void)round().record(m_course->drill());
+    // Where it cannot be saved the session keeps it waiting and says so.
+    (void)session().record(m_course->drill());
     m_course.reset();
     emit done();
 }
@@ -246,7 +246,7 @@ void DrillScreen::keep() {
 void DrillScreen::hideEvent(QHideEvent* event) {
     m_frames.stop();
     m_course.reset();
-    round().ports().sound->close();
+    session().ports().sound->close();
     Screen::hideEvent(event);
 }
 

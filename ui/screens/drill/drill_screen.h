@@ -17,7 +17,7 @@ namespace latchround::ui {
 
 class DoorDrawing;
 class DrillResult;
-class Lettering;
+class Label;
 class MarkKey;
 class PracticeOffer;
 struct MarkPress;
@@ -26,7 +26,7 @@ class DrillScreen : public Screen {
     Q_OBJECT
 public:
     /// `pace`: of the trials; 1 is that of a person.
-    explicit DrillScreen(Round& round, double pace = 1, QWidget* parent = nullptr);
+    explicit DrillScreen(VesselSession& session, double pace = 1, QWidget* parent = nullptr);
 
     void enter() override;
 
@@ -57,14 +57,14 @@ private:
     QWidget* m_trial = nullptr;
     DrillResult* m_result;
     QBoxLayout* m_sides = nullptr;
-    Lettering* m_sound_words = nullptr;
+    Label* m_sound_words = nullptr;
     PracticeOffer* m_offer = nullptr;
     QPushButton* m_try = nullptr;
     QPushButton* m_begin = nullptr;
     QPushButton* m_begin_silent = nullptr;
     DoorDrawing* m_drawing = nullptr;
-    Lettering* m_count = nullptr;
-    Lettering* m_said = nullptr;
+    Label* m_count = nullptr;
+    Label* m_said = nullptr;
     MarkKey* m_key = nullptr;
     std::unique_ptr<DrillCourse> m_course;
     QTimer m_frames{this};

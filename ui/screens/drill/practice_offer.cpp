@@ -12,9 +12,9 @@
 
 namespace latchround::ui {
 
-PracticeOffer::PracticeOffer(Round& round, QWidget* parent)
+PracticeOffer::PracticeOffer(VesselSession& session, QWidget* parent)
     : Part(parent)
-    , m_round(round)
+    , m_session(session)
     , m_row(new ValueRow(tr("From practice"), tr("Use these figures"))) {
     setObjectName(QStringLiteral("practice-offer"));
     m_row->key()->setObjectName(QStringLiteral("use-practice"));
@@ -28,11 +28,11 @@ PracticeOffer::PracticeOffer(Round& round, QWidget* parent)
 void PracticeOffer::refresh() {
     m_drill = {};
     hide();
-    const std::string name = m_round.personName().toStdString();
-    const Result<std::vector<practice::Attempt>> attempts = m_round.ports().attempts->finished();
+    const std::string name = m_session.personName().toStdString();
+    const Result<std::vector<practice::Attempt>> attempts = m_session.ports().attempts->finished();
     if (name.empty() || !attempts)
         return; // what the screen is for goes on without
-    const auto last_drill = m_round.drillTime();
+    const auto last_drill = m_session.drillTime();
     const bool newer = std::ranges::any_of(*attempts, [&](const practice::Attempt& attempt) {
         return (!last_drill || attempt.ended.utc_ms > last_drill->utc_ms) &&
                !practice::drillFrom({attempt}, name).trials.empty();
@@ -40,7 +40,7 @@ void PracticeOffer::refresh() {
     const ThumbDrill drill = practice::drillFrom(*attempts, name);
     QStringList lines;
     for (const Word<Cue>& entry : cueWords)
-        if (sift(entry.value, drill).reaction)
+        if (rejectOutliers(entry.value, drill).reaction)
             lines << QStringLiteral("%1: %2").arg(cueTitle(entry.value),
                                                   thumbLine(entry.value, drill));
     if (!newer || lines.isEmpty())
@@ -51,8 +51,8 @@ void PracticeOffer::refresh() {
 }
 
 void PracticeOffer::use() {
-    // Where it cannot be saved the round keeps it waiting and says so.
-    (void)m_round.record(m_drill);
+    // Where it cannot be saved the session keeps it waiting and says so.
+    (void)m_session.record(m_drill);
     hide();
     emit used();
 }

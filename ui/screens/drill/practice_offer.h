@@ -3,7 +3,7 @@
 #pragma once
 
 #include "ui/look/part.h"
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 namespace latchround::ui {
 
@@ -12,7 +12,7 @@ class ValueRow;
 class PracticeOffer : public Part {
     Q_OBJECT
 public:
-    explicit PracticeOffer(Round& round, QWidget* parent = nullptr);
+    explicit PracticeOffer(VesselSession& session, QWidget* parent = nullptr);
 
     /// Shown only where enough marks of a kind count and were not made before the last drill.
     void refresh();
@@ -23,7 +23,7 @@ signals:
 private:
     void use();
 
-    Round& m_round;
+    VesselSession& m_session;
     ThumbDrill m_drill;
     ValueRow* m_row;
 };

@@ -10,7 +10,7 @@
 #include "ui/frames/card.h"
 #include "ui/frames/top_bar.h"
 #include "ui/keys/choice_keys.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 
 namespace latchround::ui {
@@ -21,14 +21,14 @@ constexpr std::array offered_scales{1.0, 1.5, 2.0};
 
 } // namespace
 
-FirstScreen::FirstScreen(Round& round, QWidget* parent)
-    : Screen(round, parent)
+FirstScreen::FirstScreen(VesselSession& session, QWidget* parent)
+    : Screen(session, parent)
     , m_lines(new QBoxLayout(QBoxLayout::TopToBottom, page()))
     , m_sides(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_turner(new QWidget)
     , m_before(keyOf(tr("‹ Before"), "first-before"))
     , m_after(keyOf(tr("Next ›"), "first-after", "primary"))
-    , m_where(new Lettering({}, TextSize::Body, Ink::Muted)) {
+    , m_where(new Label({}, TextSize::Body, Ink::Muted)) {
     setObjectName(QStringLiteral("first"));
     m_parts = {
         makeWords(tr("Testing doors that can crush"),
@@ -67,9 +67,9 @@ Card* FirstScreen::makeWords(const QString& title, const QStringList& paragraphs
     auto* card = new Card;
     auto* lines = new QVBoxLayout(card);
     lines->setContentsMargins(0, 0, 0, 0);
-    lines->addWidget(new Lettering(title, TextSize::Heading, Ink::Plain, true));
+    lines->addWidget(new Label(title, TextSize::Heading, Ink::Plain, true));
     for (const QString& paragraph : paragraphs)
-        lines->addWidget(new Lettering(paragraph, TextSize::Body));
+        lines->addWidget(new Label(paragraph, TextSize::Body));
     lines->addStretch(1);
     return card;
 }
@@ -82,9 +82,9 @@ Card* FirstScreen::makeSizes() {
     m_scale->setChoices({tr("As it is"), tr("Larger"), tr("Twice as large")});
     m_gloves = new ChoiceKeys("first-gloves", ChoiceKeys::Many::One, 2);
     m_gloves->setChoices({tr("Bare hands"), tr("Gloves")});
-    lines->addWidget(new Lettering(tr("Text and keys"), TextSize::Lead, Ink::Plain, true));
+    lines->addWidget(new Label(tr("Text and keys"), TextSize::Lead, Ink::Plain, true));
     lines->addWidget(m_scale);
-    lines->addWidget(new Lettering(tr("Hands"), TextSize::Lead, Ink::Plain, true));
+    lines->addWidget(new Label(tr("Hands"), TextSize::Lead, Ink::Plain, true));
     lines->addWidget(m_gloves);
     lines->addStretch(1);
     connect(m_scale, &ChoiceKeys::touched, this, [this](int index, bool) {
@@ -102,7 +102,7 @@ Card* FirstScreen::makeBeginning() {
     auto* card = new Card;
     auto* lines = new QVBoxLayout(card);
     lines->setContentsMargins(0, 0, 0, 0);
-    auto* title = new Lettering(tr("What first?"), TextSize::Heading, Ink::Plain, true);
+    auto* title = new Label(tr("What first?"), TextSize::Heading, Ink::Plain, true);
     lines->addWidget(title);
     m_explained.push_back(title);
     const auto add = [&](const QString& words, const char* name, const char* role,
@@ -111,7 +111,7 @@ Card* FirstScreen::makeBeginning() {
         key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
         connect(key, &QPushButton::clicked, this, asked);
         lines->addWidget(key, 2);
-        auto* words_below = new Lettering(explained, TextSize::Small, Ink::Muted);
+        auto* words_below = new Label(explained, TextSize::Small, Ink::Muted);
         lines->addWidget(words_below);
         m_explained.push_back(words_below);
         return key;
@@ -142,7 +142,7 @@ void FirstScreen::arrange(bool upright) {
     bar().setTitle(QStringLiteral("Latchround"), small ? QString() : tr("fire doors, one by one"));
     for (int i = 0; i <= last; ++i)
         m_parts[std::size_t(i)]->setVisible(!small || i == m_at);
-    for (Lettering* explained : m_explained)
+    for (Label* explained : m_explained)
         explained->setVisible(!small || upright);
     m_sides->setDirection(upright || small ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_sides->setStretch(0, small && m_at == last ? 0 : 3);

@@ -14,12 +14,12 @@ namespace latchround::ui {
 
 class Card;
 class ChoiceKeys;
-class Lettering;
+class Label;
 
 class FirstScreen : public Screen {
     Q_OBJECT
 public:
-    explicit FirstScreen(Round& round, QWidget* parent = nullptr);
+    explicit FirstScreen(VesselSession& session, QWidget* parent = nullptr);
 
     void enter() override;
 
@@ -46,11 +46,11 @@ private:
     QBoxLayout* m_lines;
     QBoxLayout* m_sides;
     std::array<Card*, 4> m_parts{}; ///< danger, rules, sizes, beginning
-    std::vector<Lettering*> m_explained;
+    std::vector<Label*> m_explained;
     QWidget* m_turner;
     QPushButton* m_before;
     QPushButton* m_after;
-    Lettering* m_where;
+    Label* m_where;
     ChoiceKeys* m_scale = nullptr;
     ChoiceKeys* m_gloves = nullptr;
     QPushButton* m_look_round = nullptr;

@@ -5,7 +5,7 @@
 #include "ui/frames/sheet.h"
 #include "ui/keys/day_picker.h"
 #include "ui/lists/value_row.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/screens/home/home_sheets.h"
 #include "ui/words/date_words.h"
@@ -17,8 +17,8 @@ namespace latchround::ui {
 void HomeSheets::due() {
     auto* sheet = new Sheet(m_over, tr("What falls due"));
     const std::vector<DueItem> items =
-        whatFallsDue(m_round.arrangement(), m_round.ledger(), m_round.catalogue(),
-                     shipsDay(m_round.clock().now()));
+        whatFallsDue(m_session.arrangement(), m_session.ledger(), m_session.catalogue(),
+                     shipsDay(m_session.clock().now()));
     std::vector<QWidget*> rows;
     bool certificate_seen = false;
     for (const DueItem& item : items) {
@@ -27,13 +27,13 @@ void HomeSheets::due() {
     }
     if (!certificate_seen)
         rows.push_back(certificateRow(nullptr, sheet));
-    if (!m_round.personName().isEmpty())
+    if (!m_session.personName().isEmpty())
         rows.push_back(drillRow(sheet));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->addWidget(columnOf(rows));
-    lines->addWidget(new Lettering(
+    lines->addWidget(new Label(
         tr("Periods of MSC.1/Circ.1432. The company's plan and the flag Administration stand above "
            "them; no days of grace are printed."),
         TextSize::Small, Ink::Muted));
@@ -43,14 +43,14 @@ void HomeSheets::due() {
 }
 
 QWidget* HomeSheets::dueRow(const DueItem& item, Sheet* sheet) {
-    const CalendarDate today = shipsDay(m_round.clock().now());
+    const CalendarDate today = shipsDay(m_session.clock().now());
     const bool of_doors = item.doors > 0;
     auto* row = new ValueRow(dueTitle(item), of_doors ? tr("Plan it ›") : tr("Done today"));
     const QString id = QString::fromStdString(item.upkeep->id);
     row->setDetail(dueDetail(item, today));
     row->key()->setObjectName(QStringLiteral("due-") + id);
     if (of_doors) {
-        row->key()->setEnabled(m_round.mayBegin());
+        row->key()->setEnabled(m_session.mayBegin());
         const bool quarterly = item.upkeep->every == Period::Quarterly;
         connect(row, &ValueRow::asked, sheet, [this, sheet, quarterly] {
             sheet->close();
@@ -59,10 +59,10 @@ QWidget* HomeSheets::dueRow(const DueItem& item, Sheet* sheet) {
         });
         return row;
     }
-    row->key()->setEnabled(!m_round.personName().isEmpty());
+    row->key()->setEnabled(!m_session.personName().isEmpty());
     connect(row, &ValueRow::asked, sheet, [this, sheet, upkeep = item.upkeep->id] {
         sheet->close();
-        (void)m_round.record(UpkeepDone{upkeep, {}});
+        (void)m_session.record(UpkeepDone{upkeep, {}});
         emit dueChanged();
     });
     return row;
@@ -70,10 +70,10 @@ QWidget* HomeSheets::dueRow(const DueItem& item, Sheet* sheet) {
 
 QWidget* HomeSheets::certificateRow(const DueItem* item, Sheet* sheet) {
     auto* row = new ValueRow(dueTitle(item ? *item : DueItem{}), tr("Enter"));
-    row->setDetail(item ? dueDetail(*item, shipsDay(m_round.clock().now()))
+    row->setDetail(item ? dueDetail(*item, shipsDay(m_session.clock().now()))
                         : tr("not yet known: enter the day on which it ends"));
     row->key()->setObjectName(QStringLiteral("due-certificate"));
-    row->key()->setEnabled(!m_round.personName().isEmpty());
+    row->key()->setEnabled(!m_session.personName().isEmpty());
     connect(row, &ValueRow::asked, sheet, [this, sheet] {
         sheet->close();
         certificate();
@@ -82,8 +82,8 @@ QWidget* HomeSheets::certificateRow(const DueItem* item, Sheet* sheet) {
 }
 
 QWidget* HomeSheets::drillRow(Sheet* sheet) {
-    auto* row = new ValueRow(tr("Thumb drill of %1").arg(m_round.personName()), tr("Begin ›"));
-    const auto when = m_round.drillTime();
+    auto* row = new ValueRow(tr("Thumb drill of %1").arg(m_session.personName()), tr("Begin ›"));
+    const auto when = m_session.drillTime();
     row->setDetail(
         when ? tr("last %1, worth repeating after %2")
                    .arg(dateWords(shipsDay(*when)), dateWords(drillDueAfter(shipsDay(*when))))
@@ -101,7 +101,7 @@ void HomeSheets::certificate() {
     auto* picker = new DayPicker("certificate-day", {});
     connect(picker, &DayPicker::picked, sheet, [this, sheet](CalendarDate until) {
         sheet->close();
-        (void)m_round.record(CertificateSeen{until});
+        (void)m_session.record(CertificateSeen{until});
         emit dueChanged();
     });
     sheet->setContent(picker);

@@ -6,7 +6,7 @@
 #include "ui/frames/card.h"
 #include "ui/frames/top_bar.h"
 #include "ui/keys/page_tabs.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/screens/home/home_sheets.h"
 #include "ui/screens/home/legend.h"
@@ -36,25 +36,25 @@ protected:
 
 } // namespace
 
-HomeScreen::HomeScreen(Round& round, QWidget* parent)
-    : Screen(round, parent)
+HomeScreen::HomeScreen(VesselSession& session, QWidget* parent)
+    : Screen(session, parent)
     , m_lines(new QVBoxLayout(page()))
     , m_head(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_cards(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_now(new QHBoxLayout)
     , m_profile_card(new ProfileCard)
     , m_profile(new ZoneProfile)
-    , m_walkdown(new WalkdownCard(round))
-    , m_open_items(new OpenItemsCard(round))
-    , m_vessel(new VesselCard(round))
-    , m_foot(new Lettering({}, TextSize::Small, Ink::Muted))
-    , m_title(new Lettering(tr("Which boundaries hold"), TextSize::Title, Ink::Plain, true))
+    , m_walkdown(new WalkdownCard(session))
+    , m_open_items(new OpenItemsCard(session))
+    , m_vessel(new VesselCard(session))
+    , m_foot(new Label({}, TextSize::Small, Ink::Muted))
+    , m_title(new Label(tr("Which boundaries hold"), TextSize::Title, Ink::Plain, true))
     , m_legend(new Legend)
     , m_tabs(new PageTabs(QStringLiteral("home-part"),
                           {tr("Walk"), tr("Zones"), tr("Open"), tr("Vessel"), tr("Rules")},
                           {tr("The walkdown"), tr("Which boundaries hold"), tr("Open items"),
                            tr("This vessel"), tr("What it is graded by")}))
-    , m_sheets(new HomeSheets(round, this)) {
+    , m_sheets(new HomeSheets(session, this)) {
     setObjectName(QStringLiteral("home"));
     m_profile->setObjectName(QStringLiteral("home-profile"));
     m_lines->setContentsMargins(0, 0, 0, 0);
@@ -80,14 +80,14 @@ HomeScreen::HomeScreen(Round& round, QWidget* parent)
         card->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
     m_foot->setText(tr("%1. The flag Administration, approved plans and local rules stand above "
                        "it.")
-                        .arg(QString::fromStdString(round.catalogue().edition)));
+                        .arg(QString::fromStdString(session.catalogue().edition)));
     m_foot->setObjectName(QStringLiteral("home-edition"));
 
     connect(m_profile, &ZoneProfile::doorChosen, this, &HomeScreen::choose);
     connect(m_walkdown, &WalkdownCard::doorChosen, this, &HomeScreen::doorChosen);
     connect(m_walkdown, &WalkdownCard::beginAsked, this, &HomeScreen::beginAsked);
     connect(m_walkdown, &WalkdownCard::registerAsked, this,
-            [this] { takeInRegister(this->round(), this); });
+            [this] { takeInRegister(this->session(), this); });
     connect(m_walkdown, &WalkdownCard::endAsked, m_sheets, &HomeSheets::endWalkdown);
     connect(m_walkdown, &WalkdownCard::allDoorsAsked, m_sheets, &HomeSheets::allDoors);
     connect(m_open_items, &OpenItemsCard::doorChosen, this, &HomeScreen::doorChosen);
@@ -102,16 +102,16 @@ HomeScreen::HomeScreen(Round& round, QWidget* parent)
     connect(m_sheets, &HomeSheets::dueChanged, m_vessel, &VesselCard::refreshDue);
     connect(m_sheets, &HomeSheets::doorChosen, this, &HomeScreen::doorChosen);
     connect(m_sheets, &HomeSheets::reportAsked, this, &HomeScreen::reportAsked);
-    connect(&round, &Round::doorChanged, this, [this] {
+    connect(&session, &VesselSession::doorChanged, this, [this] {
         if (isVisible()) // else enter() does it
             refreshDoor();
     });
-    connect(&round, &Round::walkdownChanged, this, &HomeScreen::refresh);
-    connect(&round, &Round::waitingChanged, this, [this] {
+    connect(&session, &VesselSession::walkdownChanged, this, &HomeScreen::refresh);
+    connect(&session, &VesselSession::waitingChanged, this, [this] {
         if (isVisible()) // a run was passed over while its end waited
             lookForUnfinishedRun();
     });
-    m_profile->setArrangement(round.arrangement());
+    m_profile->setArrangement(session.arrangement());
     arrange(false);
     lookChanged();
     refresh();
@@ -181,7 +181,7 @@ void HomeScreen::setPractising() {
 }
 
 void HomeScreen::refresh() {
-    const QString vessel = QString::fromStdString(round().arrangement().particulars.name);
+    const QString vessel = QString::fromStdString(session().arrangement().particulars.name);
     bar().setTitle(QStringLiteral("Latchround"), vessel);
     m_vessel->refresh();
     refreshDoor();
@@ -189,8 +189,8 @@ void HomeScreen::refresh() {
 
 /// What one door's new grade changes.
 void HomeScreen::refreshDoor() {
-    const Tally tally = tallyOf(round().doors());
-    if (round().isUnderWay())
+    const Tally tally = tallyOf(session().doors());
+    if (session().isUnderWay())
         bar().setProgress(tally.done, tally.doors);
     else
         bar().setProgress(0, 0);
@@ -202,14 +202,14 @@ void HomeScreen::refreshDoor() {
 
 void HomeScreen::showBoundaries() {
     DoorVerdicts verdicts;
-    for (const GradedDoor& graded : round().doors())
+    for (const GradedDoor& graded : session().doors())
         verdicts[graded.door->number] = graded.grade.verdict;
     m_profile->setVerdicts(std::move(verdicts));
-    const ZoneIntegrity integrity = zoneIntegrity(round().arrangement(), round().doors());
+    const ZoneIntegrity integrity = zoneIntegrity(session().arrangement(), session().doors());
     BulkheadsShown shown;
     for (const ActingZone& acting : integrity.failing) {
         shown.broken.insert(acting.boundaries.begin(), acting.boundaries.end());
-        shown.sentences << actingWords(round().arrangement(), acting);
+        shown.sentences << actingWords(session().arrangement(), acting);
     }
     for (const ActingZone& group : integrity.not_shown)
         shown.not_shown.insert(group.boundaries.begin(), group.boundaries.end());
@@ -224,11 +224,11 @@ void HomeScreen::showBoundaries() {
 }
 
 void HomeScreen::lookForUnfinishedRun() {
-    if (!round().isUnderWay())
+    if (!session().isUnderWay())
         return;
-    for (const GradedDoor& graded : round().doors()) {
+    for (const GradedDoor& graded : session().doors()) {
         const RunRecord* run = unfinishedRun(graded.evidence);
-        if (run && round().waitsFor(run->id)) {
+        if (run && session().waitsFor(run->id)) {
             m_told.erase(run->id); // looked at anew once that is saved
         } else if (run && m_told.insert(run->id).second) {
             emit unfinishedRunFound(QString::fromStdString(graded.door->number));
@@ -239,7 +239,7 @@ void HomeScreen::lookForUnfinishedRun() {
 
 /// A tap on the profile: only doors of the walkdown shown have a page.
 void HomeScreen::choose(const QString& number) {
-    if (round().door(number))
+    if (session().door(number))
         emit doorChosen(number);
     else
         m_sheets->doorNotOnWalk(number);

@@ -17,7 +17,7 @@ class Card;
 class HomeSheets;
 class PageTabs;
 class Legend;
-class Lettering;
+class Label;
 class OpenItemsCard;
 class VesselCard;
 class WalkdownCard;
@@ -26,7 +26,7 @@ class ZoneProfile;
 class HomeScreen : public Screen {
     Q_OBJECT
 public:
-    explicit HomeScreen(Round& round, QWidget* parent = nullptr);
+    explicit HomeScreen(VesselSession& session, QWidget* parent = nullptr);
 
     void enter() override;
     /// The vessel is not there: no other one is offered beside it, and no practice.
@@ -74,8 +74,8 @@ private:
     WalkdownCard* m_walkdown;
     OpenItemsCard* m_open_items;
     VesselCard* m_vessel;
-    Lettering* m_foot; ///< what grades go by, and what stands above it
-    Lettering* m_title;
+    Label* m_foot; ///< what grades go by, and what stands above it
+    Label* m_title;
     Legend* m_legend;
     PageTabs* m_tabs;
     HomeSheets* m_sheets;

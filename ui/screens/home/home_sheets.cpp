@@ -10,20 +10,20 @@
 #include "ui/keys/row_pager.h"
 #include "ui/lists/door_list.h"
 #include "ui/lists/value_row.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/ports/vessels.h"
-#include "ui/round/past_walkdown.h"
+#include "ui/session/past_walkdown.h"
+#include "ui/sheets/message.h"
 #include "ui/sheets/register_sheet.h"
-#include "ui/sheets/told.h"
 #include "ui/words/door_words.h"
 #include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
 
-HomeSheets::HomeSheets(Round& round, QWidget* over)
+HomeSheets::HomeSheets(VesselSession& session, QWidget* over)
     : QObject(over)
-    , m_round(round)
+    , m_session(session)
     , m_over(over) {}
 
 QWidget* HomeSheets::columnOf(const std::vector<QWidget*>& rows) const {
@@ -37,15 +37,15 @@ QWidget* HomeSheets::columnOf(const std::vector<QWidget*>& rows) const {
 }
 
 void HomeSheets::endWalkdown() {
-    if (!m_round.isUnderWay())
+    if (!m_session.isUnderWay())
         return;
-    const Tally tally = tallyOf(m_round.doors());
+    const Tally tally = tallyOf(m_session.doors());
     const int open = tally.doors - tally.done;
     auto* sheet = new Sheet(m_over, tr("End this walkdown?"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    const bool waiting = m_round.waiting() > 0;
+    const bool waiting = m_session.waiting() > 0;
     QString words = open == 0 ? tr("Every door is done.")
                               : tr("%1 of %2 not done. What was not tried stays untested in the "
                                    "report.")
@@ -53,11 +53,11 @@ void HomeSheets::endWalkdown() {
                                     .arg(doorCountWords(tally.doors));
     if (waiting)
         words = tr("Something is not saved yet. Save it first: then the walkdown can end.");
-    auto* text = new Lettering(words, TextSize::Lead);
+    auto* text = new Label(words, TextSize::Lead);
     text->setObjectName(QStringLiteral("end-words"));
     lines->addWidget(text);
-    lines->addWidget(new Lettering(tr("A walkdown that has ended is not taken up again."),
-                                   TextSize::Body, Ink::Muted));
+    lines->addWidget(new Label(tr("A walkdown that has ended is not taken up again."),
+                               TextSize::Body, Ink::Muted));
     auto* keys = new QHBoxLayout;
     auto* go_on = keyOf(tr("Go on walking"), "end-not", "primary");
     auto* end = keyOf(tr("End the walkdown"), "end-confirm", "danger");
@@ -68,8 +68,8 @@ void HomeSheets::endWalkdown() {
     connect(go_on, &QPushButton::clicked, sheet, &Sheet::close);
     connect(end, &QPushButton::clicked, sheet, [this, sheet] {
         sheet->close();
-        if (m_round.isUnderWay())
-            (void)m_round.record(WalkdownEnded{m_round.walkdown()->id, {}});
+        if (m_session.isUnderWay())
+            (void)m_session.record(WalkdownEnded{m_session.walkdown()->id, {}});
     });
     sheet->setContent(content);
     sheet->open();
@@ -80,7 +80,7 @@ void HomeSheets::allDoors() {
     auto* list = new DoorListView;
     list->setObjectName(QStringLiteral("all-doors"));
     std::vector<DoorListEntry> entries;
-    for (const GradedDoor& graded : m_round.doors()) {
+    for (const GradedDoor& graded : m_session.doors()) {
         QString words = tr("deck %1").arg(QString::fromStdString(graded.door->deck));
         if (graded.boundary)
             words += QStringLiteral(", ") + boundaryWords(*graded.boundary);
@@ -102,7 +102,7 @@ void HomeSheets::allWalkdowns() {
     auto* sheet = new Sheet(m_over, tr("Walkdowns of this vessel"));
     auto* pager = new RowPager;
     std::vector<QWidget*> rows;
-    for (const PastWalkdown& walkdown : latestWalkdowns(m_round, m_round.ledger().size())) {
+    for (const PastWalkdown& walkdown : latestWalkdowns(m_session, m_session.ledger().size())) {
         auto* row = new ValueRow(walkdown.title, tr("Report"));
         row->setDetail(walkdown.detail);
         row->key()->setObjectName(QStringLiteral("all-report-") + walkdown.id);
@@ -124,7 +124,7 @@ void HomeSheets::otherVessels() {
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     std::vector<QWidget*> rows;
-    for (const VesselOnTablet& vessel : m_round.ports().vessels->others()) {
+    for (const VesselOnTablet& vessel : m_session.ports().vessels->others()) {
         auto* row = new ValueRow(vessel.name, tr("Open"));
         row->setDetail(vessel.detail);
         row->key()->setObjectName(QStringLiteral("vessel-") + vessel.place);
@@ -135,14 +135,14 @@ void HomeSheets::otherVessels() {
         rows.push_back(row);
     }
     if (rows.empty()) {
-        lines->addWidget(new Lettering(tr("No other vessel is on this tablet."), TextSize::Body));
+        lines->addWidget(new Label(tr("No other vessel is on this tablet."), TextSize::Body));
     } else {
         lines->addWidget(columnOf(rows));
     }
     auto* take_in = keyOf(tr("Take in a register (CSV)"), "take-in-register");
     connect(take_in, &QPushButton::clicked, sheet, [this, sheet] {
         sheet->close();
-        takeInRegister(m_round, m_over);
+        takeInRegister(m_session, m_over);
     });
     sheet->setContent(content);
     sheet->setFoot(take_in);
@@ -150,24 +150,24 @@ void HomeSheets::otherVessels() {
 }
 
 void HomeSheets::doorNotOnWalk(const QString& number) {
-    for (const Door& door : m_round.arrangement().doors) {
+    for (const Door& door : m_session.arrangement().doors) {
         if (QString::fromStdString(door.number) != number)
             continue;
         const QString what =
             tr("%1, deck %2.").arg(doorWords(door), QString::fromStdString(door.deck));
-        tell(m_over, tr("Door %1").arg(number),
-             what + QLatin1Char('\n') +
-                 (m_round.walkdown()
-                      ? tr("The walkdown shown does not cover it. A walkdown planned "
-                           "with it can.")
-                      : tr("No walkdown has begun yet. Begin one to test it.")));
+        showMessage(m_over, tr("Door %1").arg(number),
+                    what + QLatin1Char('\n') +
+                        (m_session.walkdown()
+                             ? tr("The walkdown shown does not cover it. A walkdown planned "
+                                  "with it can.")
+                             : tr("No walkdown has begun yet. Begin one to test it.")));
         return;
     }
 }
 
 void HomeSheets::openVessel(const QString& place) {
-    if (const Done opened = m_round.ports().vessels->open(place); !opened)
-        tell(m_over, tr("Not opened"), errorWords(opened.error()));
+    if (const Result<> opened = m_session.ports().vessels->open(place); !opened)
+        showMessage(m_over, tr("Not opened"), errorWords(opened.error()));
 }
 
 } // namespace latchround::ui

@@ -6,7 +6,7 @@
 
 #include "core/planning/due.h"
 #include "core/planning/walk_order.h"
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 class QWidget;
 
@@ -18,7 +18,7 @@ class HomeSheets : public QObject {
     Q_OBJECT
 public:
     /// Sheets cover the window of `over`.
-    HomeSheets(Round& round, QWidget* over);
+    HomeSheets(VesselSession& session, QWidget* over);
 
     void endWalkdown();
     void allDoors();
@@ -46,7 +46,7 @@ private:
     /// One below the other; the sheet turns pages where they are too many.
     QWidget* columnOf(const std::vector<QWidget*>& rows) const;
 
-    Round& m_round;
+    VesselSession& m_session;
     QWidget* m_over;
 };
 

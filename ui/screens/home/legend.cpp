@@ -5,7 +5,7 @@
 #include <QGridLayout>
 #include <QHBoxLayout>
 
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/ship/door_glyph.h"
 #include "ui/words/verdict_words.h"
 
@@ -28,8 +28,8 @@ Legend::Legend(QWidget* parent)
         line->setContentsMargins(0, 0, 0, 0);
         line->addWidget(new DoorGlyph(verdict, 4.6));
         // Two words at most, so that the line stays one line on a small window.
-        auto* words = new Lettering(
-            verdict == Verdict::Judge ? tr("to judge") : verdictWords(verdict), TextSize::Small);
+        auto* words = new Label(verdict == Verdict::Judge ? tr("to judge") : verdictWords(verdict),
+                                TextSize::Small);
         words->setWordWrap(false);
         line->addWidget(words, 1);
         m_pairs.push_back(pair);

@@ -56,21 +56,21 @@ OpenItem itemOf(const Item& written, CalendarDate today) {
 
 } // namespace
 
-std::vector<OpenItem> openItems(const Round& round) {
-    const CalendarDate today = shipsDay(round.clock().now());
+std::vector<OpenItem> openItems(const VesselSession& session) {
+    const CalendarDate today = shipsDay(session.clock().now());
     std::vector<Item> open;
-    for (const Item& item : round.items())
+    for (const Item& item : session.items())
         if (item.isOpen())
             open.push_back(item);
     std::vector<OpenItem> items;
     std::set<std::string> written;
-    for (const ItemGroup& group : grouped(open, GroupBy::Severity, round.arrangement(), today))
+    for (const ItemGroup& group : grouped(open, GroupBy::Severity, session.arrangement(), today))
         for (const Item* item : group.items) {
             items.push_back(itemOf(*item, today));
             written.insert(item->door);
         }
     const auto doors = std::ptrdiff_t(items.size());
-    for (const GradedDoor& graded : round.doors())
+    for (const GradedDoor& graded : session.doors())
         if (isOpenItem(graded.grade.verdict) && !written.contains(graded.door->number))
             items.push_back(itemOf(graded));
     std::ranges::stable_sort(items.begin() + doors, items.end(), {}, &OpenItem::glyph);

@@ -6,7 +6,7 @@
 
 #include <QString>
 
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 namespace latchround::ui {
 
@@ -19,6 +19,6 @@ struct OpenItem {
 };
 
 /// Items first, the gravest and what is due first of them first; then doors, worst first.
-std::vector<OpenItem> openItems(const Round& round);
+std::vector<OpenItem> openItems(const VesselSession& session);
 
 } // namespace latchround::ui

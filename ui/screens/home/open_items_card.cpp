@@ -8,7 +8,7 @@
 
 #include "core/deficiency/grouping.h"
 #include "core/evidence/moment_text.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/screens/home/open_item_list.h"
 #include "ui/words/item_words.h"
@@ -22,13 +22,13 @@ constexpr int least_roomy_rows = 2;
 
 } // namespace
 
-OpenItemsCard::OpenItemsCard(Round& round, QWidget* parent)
+OpenItemsCard::OpenItemsCard(VesselSession& session, QWidget* parent)
     : Card(parent)
-    , m_round(round)
+    , m_session(session)
     , m_lines(new QVBoxLayout(this))
-    , m_title(new Lettering(tr("Open items"), TextSize::Heading, Ink::Plain, true))
-    , m_count(new Lettering({}, TextSize::Small, Ink::Muted))
-    , m_nothing(new Lettering({}, TextSize::Body, Ink::Muted))
+    , m_title(new Label(tr("Open items"), TextSize::Heading, Ink::Plain, true))
+    , m_count(new Label({}, TextSize::Small, Ink::Muted))
+    , m_nothing(new Label({}, TextSize::Body, Ink::Muted))
     , m_list(new OpenItemList)
     , m_all(new QPushButton) {
     m_lines->setContentsMargins(0, 0, 0, 0);
@@ -61,11 +61,11 @@ OpenItemsCard::OpenItemsCard(Round& round, QWidget* parent)
 }
 
 void OpenItemsCard::refresh() {
-    m_items = openItems(m_round);
-    const CalendarDate today = shipsDay(m_round.clock().now());
+    m_items = openItems(m_session);
+    const CalendarDate today = shipsDay(m_session.clock().now());
     int oldest = 0;
     int overdue = 0;
-    for (const Item& item : m_round.items())
+    for (const Item& item : m_session.items())
         if (item.isOpen()) {
             oldest = std::max(oldest, daysOpen(item, today));
             overdue += isOverdue(item, today) ? 1 : 0;
@@ -77,7 +77,7 @@ void OpenItemsCard::refresh() {
         words << tr("%1 overdue").arg(overdue);
     m_count->setText(words.join(QStringLiteral(", ")));
     m_count->setInk(overdue > 0 ? Ink::Bad : Ink::Muted);
-    m_nothing->setText(!m_round.walkdown()
+    m_nothing->setText(!m_session.walkdown()
                            ? tr("None yet: no door was tested.")
                            : tr("None: no door failed, waits for a judgement, or is to be timed "
                                 "again."));

@@ -2,21 +2,21 @@
 #pragma once
 
 #include "ui/frames/card.h"
-#include "ui/round/round.h"
 #include "ui/screens/home/open_items.h"
+#include "ui/session/vessel_session.h"
 
 class QPushButton;
 class QVBoxLayout;
 
 namespace latchround::ui {
 
-class Lettering;
+class Label;
 class OpenItemList;
 
 class OpenItemsCard : public Card {
     Q_OBJECT
 public:
-    explicit OpenItemsCard(Round& round, QWidget* parent = nullptr);
+    explicit OpenItemsCard(VesselSession& session, QWidget* parent = nullptr);
 
     void refresh();
     /// The rows follow the height of the card, not the card that of the rows.
@@ -34,12 +34,12 @@ protected:
 private:
     void fill();
 
-    Round& m_round;
+    VesselSession& m_session;
     std::vector<OpenItem> m_items;
     QVBoxLayout* m_lines;
-    Lettering* m_title;
-    Lettering* m_count;
-    Lettering* m_nothing;
+    Label* m_title;
+    Label* m_count;
+    Label* m_nothing;
     OpenItemList* m_list;
     QPushButton* m_all;
 };

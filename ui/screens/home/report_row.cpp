@@ -5,7 +5,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 
 namespace latchround::ui {
@@ -13,8 +13,8 @@ namespace latchround::ui {
 ReportRow::ReportRow(const PastWalkdown& walkdown, QWidget* parent)
     : Part(parent)
     , m_line(new QHBoxLayout(this))
-    , m_title(new Lettering({}, TextSize::Body, Ink::Plain, true))
-    , m_detail(new Lettering({}, TextSize::Small, Ink::Muted))
+    , m_title(new Label({}, TextSize::Body, Ink::Plain, true))
+    , m_detail(new Label({}, TextSize::Small, Ink::Muted))
     , m_key(new QPushButton(tr("Report"))) {
     auto* lines = new QVBoxLayout;
     lines->setSpacing(2);

@@ -3,14 +3,14 @@
 #pragma once
 
 #include "ui/look/part.h"
-#include "ui/round/past_walkdown.h"
+#include "ui/session/past_walkdown.h"
 
 class QHBoxLayout;
 class QPushButton;
 
 namespace latchround::ui {
 
-class Lettering;
+class Label;
 
 class ReportRow : public Part {
     Q_OBJECT
@@ -28,8 +28,8 @@ protected:
 
 private:
     QHBoxLayout* m_line;
-    Lettering* m_title;
-    Lettering* m_detail;
+    Label* m_title;
+    Label* m_detail;
     QPushButton* m_key;
 };
 

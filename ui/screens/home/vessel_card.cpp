@@ -10,7 +10,7 @@
 #include "core/evidence/moment_text.h"
 #include "core/planning/due.h"
 #include "ui/lists/value_row.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/screens/home/report_row.h"
 #include "ui/words/due_words.h"
@@ -23,17 +23,17 @@ constexpr std::size_t most_rows = 6;
 
 } // namespace
 
-VesselCard::VesselCard(Round& round, QWidget* parent)
+VesselCard::VesselCard(VesselSession& session, QWidget* parent)
     : Card(parent)
-    , m_round(round)
+    , m_session(session)
     , m_sides(new QBoxLayout(QBoxLayout::TopToBottom, this))
     , m_lines(new QVBoxLayout)
     , m_keys(new QGridLayout)
     , m_place(new QWidget)
     , m_list(new QVBoxLayout(m_place))
     , m_head(new QHBoxLayout)
-    , m_title(new Lettering(tr("This vessel"), TextSize::Heading, Ink::Plain, true))
-    , m_nothing(new Lettering(tr("No walkdown yet."), TextSize::Body, Ink::Muted))
+    , m_title(new Label(tr("This vessel"), TextSize::Heading, Ink::Plain, true))
+    , m_nothing(new Label(tr("No walkdown yet."), TextSize::Body, Ink::Muted))
     , m_due(new ValueRow(tr("What falls due"), tr("Due ›")))
     , m_all(new QPushButton)
     , m_others(new QPushButton(tr("Other vessels")))
@@ -101,22 +101,22 @@ ReportRow* VesselCard::makeRow(const PastWalkdown& walkdown) {
 
 void VesselCard::refreshDue() {
     m_due->setDetail(
-        dueSummary(whatFallsDue(m_round.arrangement(), m_round.ledger(), m_round.catalogue(),
-                                shipsDay(m_round.clock().now()))));
+        dueSummary(whatFallsDue(m_session.arrangement(), m_session.ledger(), m_session.catalogue(),
+                                shipsDay(m_session.clock().now()))));
     fill();
 }
 
 void VesselCard::refresh(bool regraded) {
-    if (regraded && m_round.walkdown()) {
-        const std::vector<PastWalkdown> shown = latestWalkdowns(m_round, 1);
+    if (regraded && m_session.walkdown()) {
+        const std::vector<PastWalkdown> shown = latestWalkdowns(m_session, 1);
         if (!m_latest.empty() && !shown.empty() && shown.front().id == m_latest.front().id) {
             m_latest.front() = shown.front();
             m_rows.front()->setWalkdown(shown.front());
             return;
         }
     }
-    m_count = int(m_round.ledger().walkdowns().size());
-    m_latest = latestWalkdowns(m_round, most_rows);
+    m_count = int(m_session.ledger().walkdowns().size());
+    m_latest = latestWalkdowns(m_session, most_rows);
     for (ReportRow* row : m_rows) {
         m_list->removeWidget(row);
         row->deleteLater();

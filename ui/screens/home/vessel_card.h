@@ -3,8 +3,8 @@
 #pragma once
 
 #include "ui/frames/card.h"
-#include "ui/round/past_walkdown.h"
-#include "ui/round/round.h"
+#include "ui/session/past_walkdown.h"
+#include "ui/session/vessel_session.h"
 
 class QBoxLayout;
 class QGridLayout;
@@ -14,14 +14,14 @@ class QVBoxLayout;
 
 namespace latchround::ui {
 
-class Lettering;
+class Label;
 class ReportRow;
 class ValueRow;
 
 class VesselCard : public Card {
     Q_OBJECT
 public:
-    explicit VesselCard(Round& round, QWidget* parent = nullptr);
+    explicit VesselCard(VesselSession& session, QWidget* parent = nullptr);
 
     /// `regraded`: only the shown walkdown changed; the others keep their words.
     void refresh(bool regraded = false);
@@ -49,7 +49,7 @@ private:
     void fill();
     ReportRow* makeRow(const PastWalkdown& walkdown);
 
-    Round& m_round;
+    VesselSession& m_session;
     std::vector<PastWalkdown> m_latest;
     std::vector<ReportRow*> m_rows;
     int m_count = 0;    ///< of all walkdowns
@@ -61,8 +61,8 @@ private:
     QWidget* m_place;
     QVBoxLayout* m_list;
     QHBoxLayout* m_head;
-    Lettering* m_title;
-    Lettering* m_nothing;
+    Label* m_title;
+    Label* m_nothing;
     ValueRow* m_due;
     QPushButton* m_all;
     QPushButton* m_others;

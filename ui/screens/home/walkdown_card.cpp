@@ -8,7 +8,7 @@
 #include <QVBoxLayout>
 
 #include "ui/figures/figure_label.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/words/claim_words.h"
 #include "ui/words/door_words.h"
@@ -16,14 +16,14 @@
 
 namespace latchround::ui {
 
-WalkdownCard::WalkdownCard(Round& round, QWidget* parent)
+WalkdownCard::WalkdownCard(VesselSession& session, QWidget* parent)
     : Card(parent)
-    , m_round(round)
+    , m_session(session)
     , m_sides(new QBoxLayout(QBoxLayout::TopToBottom, this))
     , m_said(new QVBoxLayout)
     , m_keys(new QVBoxLayout)
-    , m_title(new Lettering({}, TextSize::Heading, Ink::Plain, true))
-    , m_aim(new Lettering({}, TextSize::Small, Ink::Muted))
+    , m_title(new Label({}, TextSize::Heading, Ink::Plain, true))
+    , m_aim(new Label({}, TextSize::Small, Ink::Muted))
     , m_figures_box(new QWidget)
     , m_main(new QPushButton)
     , m_walk_keys(new QWidget)
@@ -73,7 +73,7 @@ void WalkdownCard::addFigure(QHBoxLayout& line, const char* name, const QString&
     figure->setObjectName(QStringLiteral("figure-") + QLatin1String(name));
     figure->setRoomFor(QStringLiteral("00"));
     column->addWidget(figure);
-    auto* label = new Lettering(words, TextSize::Small, Ink::Muted);
+    auto* label = new Label(words, TextSize::Small, Ink::Muted);
     label->setWordWrap(false);
     column->addWidget(label);
     line.addLayout(column, 1);
@@ -81,13 +81,13 @@ void WalkdownCard::addFigure(QHBoxLayout& line, const char* name, const QString&
 }
 
 void WalkdownCard::refresh() {
-    const auto& walkdown = m_round.walkdown();
-    const bool under_way = m_round.isUnderWay();
-    const bool only_shown = m_round.isReadOnly();
-    const Tally tally = tallyOf(m_round.doors());
-    m_next = under_way ? m_round.nextOpenDoor() : QString();
-    m_title->setText(m_round.goesOn() ? tr("Walkdown under way") : tr("No walkdown under way"));
-    m_no_doors = m_round.arrangement().doors.empty();
+    const auto& walkdown = m_session.walkdown();
+    const bool under_way = m_session.isUnderWay();
+    const bool only_shown = m_session.isReadOnly();
+    const Tally tally = tallyOf(m_session.doors());
+    m_next = under_way ? m_session.nextOpenDoor() : QString();
+    m_title->setText(m_session.goesOn() ? tr("Walkdown under way") : tr("No walkdown under way"));
+    m_no_doors = m_session.arrangement().doors.empty();
     if (m_no_doors) {
         m_aim->setText(tr("This register has no doors yet, so there is nothing to walk. Take in a "
                           "register that lists them."));
@@ -99,7 +99,7 @@ void WalkdownCard::refresh() {
         m_aim->setText(tr("%1, %2. Begun %3 at %4 by %5")
                            .arg(aimWords(walkdown->plan), doorCountWords(tally.doors),
                                 dayWords(begun.when), clockWords(begun.when),
-                                nameOf(m_round.ledger(), begun.person)));
+                                nameOf(m_session.ledger(), begun.person)));
     } else {
         m_aim->setText(tr("The last one: %1, %2. Ended %3")
                            .arg(aimWords(walkdown->plan), doorCountWords(tally.doors),
@@ -135,7 +135,7 @@ void WalkdownCard::showAim() {
                  m_figures_box->sizeHint().height() + 2 * m_said->spacing();
     if (!beside)
         needed += m_sides->spacing() + m_keys->minimumSize().height();
-    m_aim->setVisible(!m_round.walkdown() || needed <= room.height());
+    m_aim->setVisible(!m_session.walkdown() || needed <= room.height());
 }
 
 bool WalkdownCard::event(QEvent* event) {
@@ -145,11 +145,11 @@ bool WalkdownCard::event(QEvent* event) {
 }
 
 void WalkdownCard::press() {
-    if (m_round.isReadOnly())
+    if (m_session.isReadOnly())
         emit allDoorsAsked();
     else if (m_no_doors)
         emit registerAsked();
-    else if (!m_round.isUnderWay())
+    else if (!m_session.isUnderWay())
         emit beginAsked();
     else if (m_next.isEmpty())
         emit endAsked();

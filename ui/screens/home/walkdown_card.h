@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "ui/frames/card.h"
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 class QBoxLayout;
 class QHBoxLayout;
@@ -15,12 +15,12 @@ class QVBoxLayout;
 namespace latchround::ui {
 
 class FigureLabel;
-class Lettering;
+class Label;
 
 class WalkdownCard : public Card {
     Q_OBJECT
 public:
-    explicit WalkdownCard(Round& round, QWidget* parent = nullptr);
+    explicit WalkdownCard(VesselSession& session, QWidget* parent = nullptr);
 
     void refresh();
     /// The one main action of the screen, for the keyboard to start from.
@@ -52,12 +52,12 @@ private:
     void press();
     void showAim();
 
-    Round& m_round;
+    VesselSession& m_session;
     QBoxLayout* m_sides; ///< what is said, and the keys
     QVBoxLayout* m_said;
     QVBoxLayout* m_keys;
-    Lettering* m_title;
-    Lettering* m_aim;
+    Label* m_title;
+    Label* m_aim;
     QWidget* m_figures_box;
     std::vector<Figure> m_figures;
     QPushButton* m_main;

@@ -7,7 +7,7 @@
 
 #include "ui/keys/row_pager.h"
 #include "ui/lists/value_row.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/screens/plan/brief_row.h"
 #include "ui/screens/plan/brief_words.h"
@@ -16,11 +16,11 @@
 
 namespace latchround::ui {
 
-BriefPage::BriefPage(Round& round, PlanDraft& draft, QWidget* parent)
+BriefPage::BriefPage(VesselSession& session, PlanDraft& draft, QWidget* parent)
     : Part(parent)
-    , m_round(round)
+    , m_session(session)
     , m_draft(draft)
-    , m_sheets(new PlanSheets(round, draft, this))
+    , m_sheets(new PlanSheets(session, draft, this))
     , m_lines(new QVBoxLayout(this))
     , m_sides(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_stages(new StageKeys(QStringLiteral("brief"))) {
@@ -46,7 +46,7 @@ QWidget* BriefPage::makeBrief() {
     auto* lines = new QVBoxLayout(side);
     m_columns.push_back(lines);
     m_brief_title =
-        new Lettering(tr("Read out to everyone who walks"), TextSize::Heading, Ink::Plain, true);
+        new Label(tr("Read out to everyone who walks"), TextSize::Heading, Ink::Plain, true);
     lines->addWidget(m_brief_title);
     m_brief = new RowPager;
     m_brief->setObjectName(QStringLiteral("brief"));
@@ -67,7 +67,7 @@ QWidget* BriefPage::makeBrief() {
     }
     m_brief->setRows(std::move(rows));
     lines->addWidget(m_brief, 1);
-    lines->addWidget(new Lettering(
+    lines->addWidget(new Label(
         tr("Common practice, no source. Deaths: accident reports of P&I clubs and flag States."),
         TextSize::Small, Ink::Muted));
     return side;
@@ -78,7 +78,7 @@ QWidget* BriefPage::makeAgreed() {
     auto* lines = new QVBoxLayout(side);
     m_columns.push_back(lines);
     m_agreed_title =
-        new Lettering(tr("Agreed with the control station"), TextSize::Heading, Ink::Plain, true);
+        new Label(tr("Agreed with the control station"), TextSize::Heading, Ink::Plain, true);
     lines->addWidget(m_agreed_title);
     m_agreed = new RowPager;
     m_agreed->setObjectName(QStringLiteral("agreed"));
@@ -93,7 +93,7 @@ QWidget* BriefPage::makeAgreed() {
     }
     m_agreed->setRows(std::move(rows));
     lines->addWidget(m_agreed, 1);
-    m_state = new Lettering({}, TextSize::Body, Ink::Again);
+    m_state = new Label({}, TextSize::Body, Ink::Again);
     m_state->setObjectName(QStringLiteral("brief-state"));
     lines->addWidget(m_state);
     m_keys = new QHBoxLayout;
@@ -123,8 +123,8 @@ void BriefPage::refresh() {
 }
 
 QString BriefPage::whatIsMissing() const {
-    if (m_round.personName().isEmpty() &&
-        std::ranges::find(m_draft.joined, m_round.person(), &Person::id) == m_draft.joined.end())
+    if (m_session.personName().isEmpty() &&
+        std::ranges::find(m_draft.joined, m_session.person(), &Person::id) == m_draft.joined.end())
         return tr("Say first, in the plan, who records.");
     for (int i = 0; i < agreed_count; ++i)
         if (m_draft.agreed[std::size_t(i)].empty())
@@ -166,7 +166,7 @@ void BriefPage::arrange(bool upright, bool small) {
     m_sides->setStretch(0, upright ? 12 : 4);
     m_sides->setStretch(1, upright ? 11 : 3);
     m_roomy = !upright && !small; // else the rows need it
-    for (Lettering* title : {m_brief_title, m_agreed_title})
+    for (Label* title : {m_brief_title, m_agreed_title})
         title->setVisible(!small); // the bar says it
     m_stages->setOneAtATime(small);
     m_back->setVisible(!small);

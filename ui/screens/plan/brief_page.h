@@ -14,7 +14,7 @@ class QVBoxLayout;
 namespace latchround::ui {
 
 class BriefRow;
-class Lettering;
+class Label;
 class PlanSheets;
 class RowPager;
 class StageKeys;
@@ -23,7 +23,7 @@ class ValueRow;
 class BriefPage : public Part {
     Q_OBJECT
 public:
-    BriefPage(Round& round, PlanDraft& draft, QWidget* parent = nullptr);
+    BriefPage(VesselSession& session, PlanDraft& draft, QWidget* parent = nullptr);
 
     void refresh();
     void arrange(bool upright, bool small);
@@ -48,7 +48,7 @@ private:
     void showState();
     void sizeKeys();
 
-    const Round& m_round;
+    const VesselSession& m_session;
     PlanDraft& m_draft;
     PlanSheets* m_sheets;
     QString m_waiting;
@@ -56,15 +56,15 @@ private:
     QBoxLayout* m_sides;
     StageKeys* m_stages;
     bool m_roomy = true; ///< for keys as high as a main target
-    Lettering* m_brief_title = nullptr;
-    Lettering* m_agreed_title = nullptr;
+    Label* m_brief_title = nullptr;
+    Label* m_agreed_title = nullptr;
     std::vector<QVBoxLayout*> m_columns;
     QHBoxLayout* m_keys = nullptr;
     RowPager* m_brief = nullptr;
     std::vector<BriefRow*> m_brief_rows;
     RowPager* m_agreed = nullptr;
     std::vector<ValueRow*> m_agreed_rows;
-    Lettering* m_state = nullptr;
+    Label* m_state = nullptr;
     QPushButton* m_back = nullptr;
     QPushButton* m_begin = nullptr;
 };

@@ -4,7 +4,7 @@
 #include <QPainter>
 #include <QPushButton>
 
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/screens/plan/brief_words.h"
 
@@ -17,8 +17,8 @@ BriefRow::BriefRow(const BriefPart& part, QWidget* parent)
     auto* lines = new QVBoxLayout;
     lines->setSpacing(2);
     lines->addStretch(1);
-    lines->addWidget(new Lettering(part.title, TextSize::Lead, Ink::Plain, true));
-    lines->addWidget(new Lettering(part.words, TextSize::Body));
+    lines->addWidget(new Label(part.title, TextSize::Lead, Ink::Plain, true));
+    lines->addWidget(new Label(part.words, TextSize::Body));
     lines->addStretch(1);
     m_line->addLayout(lines, 1);
     m_line->addWidget(m_key, 0, Qt::AlignVCenter);

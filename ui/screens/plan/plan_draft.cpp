@@ -9,12 +9,12 @@
 
 namespace latchround::ui {
 
-PlanDraft freshDraft(const Round& round) {
+PlanDraft freshDraft(const VesselSession& session) {
     PlanDraft draft;
     for (int i = 0; i < agreed_count; ++i)
         draft.agreed[std::size_t(i)] = usualWords(Agreed(i)).toStdString();
-    if (round.walkdown()) {
-        const WalkdownBegun& last = round.walkdown()->plan;
+    if (session.walkdown()) {
+        const WalkdownBegun& last = session.walkdown()->plan;
         const std::string* said[agreed_count] = {&last.control_station, &last.channel,
                                                  &last.start_word, &last.stop_word, &last.may_stop};
         for (int i = 0; i < agreed_count; ++i)
@@ -24,41 +24,41 @@ PlanDraft freshDraft(const Round& round) {
     return draft;
 }
 
-std::vector<Person> peopleOf(const Round& round, const PlanDraft& draft) {
-    std::vector<Person> people = round.ledger().people();
+std::vector<Person> peopleOf(const VesselSession& session, const PlanDraft& draft) {
+    std::vector<Person> people = session.ledger().people();
     for (const Person& joined : draft.joined)
         if (std::ranges::find(people, joined.id, &Person::id) == people.end())
             people.push_back(joined);
     return people;
 }
 
-std::vector<std::string> failedLastTime(const Round& round) {
+std::vector<std::string> failedLastTime(const VesselSession& session) {
     std::vector<std::string> failed;
-    for (const GradedDoor& graded : round.doors())
+    for (const GradedDoor& graded : session.doors())
         if (graded.grade.verdict == Verdict::Unsatisfactory)
             failed.push_back(graded.door->number);
     return failed;
 }
 
-Scope scopeOf(const Round& round, ScopeKind kind, const std::string& which) {
+Scope scopeOf(const VesselSession& session, ScopeKind kind, const std::string& which) {
     if (kind == ScopeKind::Chosen)
-        return {kind, which, failedLastTime(round)};
+        return {kind, which, failedLastTime(session)};
     if (kind == ScopeKind::Retest)
-        return {kind, which, doorsToRetest(round.items())};
+        return {kind, which, doorsToRetest(session.items())};
     return {kind, which, {}};
 }
 
-void chooseDoors(const Round& round, PlanDraft& draft) {
-    std::vector<std::string> doors = doorsInScope(round.arrangement(), draft.scope);
+void chooseDoors(const VesselSession& session, PlanDraft& draft) {
+    std::vector<std::string> doors = doorsInScope(session.arrangement(), draft.scope);
     if (draft.sample) {
-        std::vector<Stratum> strata = strataOf(round.arrangement(), doors);
+        std::vector<Stratum> strata = strataOf(session.arrangement(), doors);
         draft.sample->of_doors = int(doors.size());
         if (stratifiedSample(strata, draft.sample->at_most, draft.sample->confidence_ppm))
             doors = drawn(strata, std::uint32_t(draft.sample->random_seed));
         else
             draft.sample.reset();
     }
-    draft.route = walkRoute(round.arrangement(), doors);
+    draft.route = walkRoute(session.arrangement(), doors);
 }
 
 namespace {
@@ -94,12 +94,12 @@ QString scopeWords(const PlanDraft& draft) {
                         : doorsWords(draft);
 }
 
-WalkdownBegun walkdownOf(const Round& round, const PlanDraft& draft) {
+WalkdownBegun walkdownOf(const VesselSession& session, const PlanDraft& draft) {
     WalkdownBegun plan;
     plan.purpose = draft.purpose;
-    for (const Person& person : peopleOf(round, draft)) {
+    for (const Person& person : peopleOf(session, draft)) {
         // The one who records walks too, and stands first.
-        if (person.id == round.person())
+        if (person.id == session.person())
             plan.team.insert(plan.team.begin(), person.name);
         else if (draft.team.contains(person.id))
             plan.team.push_back(person.name);
@@ -107,7 +107,7 @@ WalkdownBegun walkdownOf(const Round& round, const PlanDraft& draft) {
     plan.scope = scopeWords(draft).toStdString();
     plan.doors = draft.route.doors;
     plan.sample = draft.sample;
-    plan.heel_deg = round.heel_deg();
+    plan.heel_deg = session.heel_deg();
     plan.control_station = draft.agreed[std::size_t(Agreed::ControlStation)];
     plan.channel = draft.agreed[std::size_t(Agreed::Channel)];
     plan.start_word = draft.agreed[std::size_t(Agreed::StartWord)];

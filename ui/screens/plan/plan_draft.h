@@ -7,7 +7,7 @@
 #include <string>
 
 #include "core/planning/walk_order.h"
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 namespace latchround::ui {
 
@@ -28,25 +28,25 @@ struct PlanDraft {
 
 /// What the last walkdown agreed is offered again; else words that anyone understands. The channel
 /// has no usual value: it is asked for.
-PlanDraft freshDraft(const Round& round);
+PlanDraft freshDraft(const VesselSession& session);
 
 /// People of the register and those joined here.
-std::vector<Person> peopleOf(const Round& round, const PlanDraft& draft);
+std::vector<Person> peopleOf(const VesselSession& session, const PlanDraft& draft);
 
 /// Doors that were unsatisfactory in the walkdown shown last.
-std::vector<std::string> failedLastTime(const Round& round);
+std::vector<std::string> failedLastTime(const VesselSession& session);
 
 /// The scope with the doors it names now.
-Scope scopeOf(const Round& round, ScopeKind kind, const std::string& which = {});
+Scope scopeOf(const VesselSession& session, ScopeKind kind, const std::string& which = {});
 
 /// The doors in scope, or the sample of them, in the order of the walk, into draft.route. A sample
 /// that its scope does not allow any more is dropped; one whose scope has changed is drawn afresh.
-void chooseDoors(const Round& round, PlanDraft& draft);
+void chooseDoors(const VesselSession& session, PlanDraft& draft);
 
 /// In the words of the record: "all doors", "deck 5", "quarterly: zone bulkheads".
 QString scopeWords(const PlanDraft& draft);
 
 /// The fact that begins it.
-WalkdownBegun walkdownOf(const Round& round, const PlanDraft& draft);
+WalkdownBegun walkdownOf(const VesselSession& session, const PlanDraft& draft);
 
 } // namespace latchround::ui

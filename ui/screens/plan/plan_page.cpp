@@ -9,7 +9,7 @@
 #include "ui/frames/card.h"
 #include "ui/keys/choice_keys.h"
 #include "ui/lists/value_row.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/screens/plan/plan_sheets.h"
 #include "ui/screens/plan/stage_keys.h"
@@ -29,8 +29,8 @@ constexpr int people_at_once = 5;
 constexpr int people_at_once_small = 2;
 constexpr std::uint32_t largest_seed = 0xFFFF; // short enough to be read out
 
-Lettering* titleOf(const QString& words) {
-    return new Lettering(words, TextSize::Lead, Ink::Plain, true);
+Label* titleOf(const QString& words) {
+    return new Label(words, TextSize::Lead, Ink::Plain, true);
 }
 
 QString metres(double length_m) {
@@ -62,11 +62,11 @@ QString withCount(const QString& words, std::size_t doors) {
 
 } // namespace
 
-PlanPage::PlanPage(Round& round, PlanDraft& draft, QWidget* parent)
+PlanPage::PlanPage(VesselSession& session, PlanDraft& draft, QWidget* parent)
     : Part(parent)
-    , m_round(round)
+    , m_session(session)
     , m_draft(draft)
-    , m_sheets(new PlanSheets(round, draft, this))
+    , m_sheets(new PlanSheets(session, draft, this))
     , m_lines(new QVBoxLayout(this))
     , m_sides(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_stages(new StageKeys(QStringLiteral("plan"))) {
@@ -116,7 +116,7 @@ QWidget* PlanPage::makeWho() {
     connect(m_recorder, &ChoiceKeys::touched, this, [this](int index, bool) {
         const FactId person = m_people[std::size_t(index)].id;
         m_draft.team.erase(person);
-        m_round.setPerson(person);
+        m_session.setPerson(person);
         showPeople();
         showNext();
     });
@@ -145,9 +145,9 @@ QWidget* PlanPage::makeDoors() {
     m_profile->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     m_profile->setFocusPolicy(Qt::NoFocus); // a picture here
     m_profile->setAttribute(Qt::WA_TransparentForMouseEvents);
-    m_sum = new Lettering({}, TextSize::Body);
+    m_sum = new Label({}, TextSize::Body);
     m_sum->setObjectName(QStringLiteral("plan-sum"));
-    m_missing = new Lettering({}, TextSize::Body, Ink::Again);
+    m_missing = new Label({}, TextSize::Body, Ink::Again);
     m_missing->setObjectName(QStringLiteral("plan-missing"));
     m_next = new QPushButton(tr("To the brief ›"));
     m_next->setObjectName(QStringLiteral("to-brief"));
@@ -178,7 +178,7 @@ void PlanPage::refresh() {
     showPeople();
     showScope();
     showSample();
-    m_heel->setKey(tr("%1°").arg(QLocale().toString(m_round.heel_deg(), 'f', 1)));
+    m_heel->setKey(tr("%1°").arg(QLocale().toString(m_session.heel_deg(), 'f', 1)));
     showNext();
 }
 
@@ -188,17 +188,17 @@ void PlanPage::showPeople() {
         return person.role.empty() ? name
                                    : name + QLatin1Char('\n') + QString::fromStdString(person.role);
     };
-    m_people = peopleOf(m_round, m_draft);
+    m_people = peopleOf(m_session, m_draft);
     // The one chosen stands first, so that it is in sight among many.
     std::stable_partition(m_people.begin(), m_people.end(),
-                          [this](const Person& person) { return person.id == m_round.person(); });
+                          [this](const Person& person) { return person.id == m_session.person(); });
     QStringList names;
     QStringList walkers;
     m_walkers.clear();
     std::set<int> walking;
     for (const Person& person : m_people) {
         names << with_role(person);
-        if (person.id == m_round.person())
+        if (person.id == m_session.person())
             continue;
         if (m_draft.team.contains(person.id))
             walking.insert(int(m_walkers.size()));
@@ -206,7 +206,7 @@ void PlanPage::showPeople() {
         m_walkers.push_back(person);
     }
     m_recorder->setChoices(names);
-    if (!m_people.empty() && m_people.front().id == m_round.person())
+    if (!m_people.empty() && m_people.front().id == m_session.person())
         m_recorder->setChosen({0});
     m_team->setChoices(walkers);
     m_team->setChosen(walking);
@@ -215,12 +215,12 @@ void PlanPage::showPeople() {
 }
 
 void PlanPage::showScope() {
-    const Arrangement& vessel = m_round.arrangement();
+    const Arrangement& vessel = m_session.arrangement();
     const auto count = [&vessel](const Scope& scope) { return doorsInScope(vessel, scope).size(); };
     const Scope& chosen = m_draft.scope;
     const QString which = QString::fromStdString(chosen.which);
-    const std::size_t failed = failedLastTime(m_round).size();
-    const std::size_t rectified = doorsToRetest(m_round.items()).size();
+    const std::size_t failed = failedLastTime(m_session).size();
+    const std::size_t rectified = doorsToRetest(m_session.items()).size();
     m_scope->setChoices(
         {withCount(tr("All doors"), count({})),
          withCount(tr("Quarterly set"), count({ScopeKind::ZoneBulkheads, {}, {}})),
@@ -268,8 +268,8 @@ void PlanPage::chooseScope(int index) {
 }
 
 void PlanPage::setScope(ScopeKind kind, const std::string& which) {
-    m_draft.scope = scopeOf(m_round, kind, which);
-    chooseDoors(m_round, m_draft);
+    m_draft.scope = scopeOf(m_session, kind, which);
+    chooseDoors(m_session, m_draft);
     showScope();
     showSample();
     showNext();
@@ -279,8 +279,8 @@ void PlanPage::setSample(std::optional<int> at_most, int confidence_ppm) {
     m_draft.sample.reset();
     if (at_most)
         m_draft.sample =
-            SampleDrawn{0, *at_most, confidence_ppm, int(m_round.chance() & largest_seed)};
-    chooseDoors(m_round, m_draft);
+            SampleDrawn{0, *at_most, confidence_ppm, int(m_session.chance() & largest_seed)};
+    chooseDoors(m_session, m_draft);
     showSample();
     showNext();
 }
@@ -300,17 +300,17 @@ void PlanPage::showSample() {
 void PlanPage::showNext() {
     const std::vector<std::string>& doors = m_draft.route.doors;
     m_sum->setText(doors.empty() ? tr("No door is in this scope.") : sumWords(m_draft));
-    Arrangement in_scope = m_round.arrangement();
+    Arrangement in_scope = m_session.arrangement();
     std::erase_if(in_scope.doors, [&doors](const Door& door) {
         return std::ranges::find(doors, door.number) == doors.end();
     });
     DoorVerdicts last;
-    for (const GradedDoor& graded : m_round.doors())
+    for (const GradedDoor& graded : m_session.doors())
         last[graded.door->number] = graded.grade.verdict;
     m_profile->setArrangement(std::move(in_scope));
     m_profile->setVerdicts(std::move(last));
     const bool somebody =
-        std::ranges::find(m_people, m_round.person(), &Person::id) != m_people.end();
+        std::ranges::find(m_people, m_session.person(), &Person::id) != m_people.end();
     m_missing->setText(somebody ? QString() : tr("Say first who records."));
     m_missing->setVisible(!somebody);
     m_next->setEnabled(somebody && !doors.empty());

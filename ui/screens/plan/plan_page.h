@@ -13,7 +13,7 @@ namespace latchround::ui {
 
 class Card;
 class ChoiceKeys;
-class Lettering;
+class Label;
 class PlanSheets;
 class StageKeys;
 class ValueRow;
@@ -22,7 +22,7 @@ class ZoneProfile;
 class PlanPage : public Part {
     Q_OBJECT
 public:
-    PlanPage(Round& round, PlanDraft& draft, QWidget* parent = nullptr);
+    PlanPage(VesselSession& session, PlanDraft& draft, QWidget* parent = nullptr);
 
     void refresh();
     void arrange(bool upright, bool small);
@@ -49,7 +49,7 @@ private:
     void setSample(std::optional<int> at_most, int confidence_ppm = 0);
     void setScope(ScopeKind kind, const std::string& which = {});
 
-    Round& m_round;
+    VesselSession& m_session;
     PlanDraft& m_draft;
     PlanSheets* m_sheets;
     QVBoxLayout* m_lines;
@@ -60,13 +60,13 @@ private:
     ChoiceKeys* m_purpose = nullptr;
     ChoiceKeys* m_recorder = nullptr;
     ChoiceKeys* m_team = nullptr;
-    Lettering* m_team_title = nullptr;
+    Label* m_team_title = nullptr;
     ChoiceKeys* m_scope = nullptr;
     ValueRow* m_sample = nullptr;
     ValueRow* m_heel = nullptr;
     ZoneProfile* m_profile = nullptr; ///< the doors in scope, as they were graded last
-    Lettering* m_sum = nullptr;
-    Lettering* m_missing = nullptr;
+    Label* m_sum = nullptr;
+    Label* m_missing = nullptr;
     QPushButton* m_next = nullptr;
     std::vector<Person> m_people;  ///< as the recorder keys stand
     std::vector<Person> m_walkers; ///< as the team keys stand

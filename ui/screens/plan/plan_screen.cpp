@@ -12,12 +12,12 @@
 
 namespace latchround::ui {
 
-PlanScreen::PlanScreen(Round& round, QWidget* parent)
-    : Screen(round, parent)
-    , m_draft(freshDraft(round))
+PlanScreen::PlanScreen(VesselSession& session, QWidget* parent)
+    : Screen(session, parent)
+    , m_draft(freshDraft(session))
     , m_pages(new QStackedWidget)
-    , m_plan(new PlanPage(round, m_draft))
-    , m_brief(new BriefPage(round, m_draft)) {
+    , m_plan(new PlanPage(session, m_draft))
+    , m_brief(new BriefPage(session, m_draft)) {
     setObjectName(QStringLiteral("plan"));
     auto* lines = new QVBoxLayout(page());
     lines->setContentsMargins(0, 0, 0, 0);
@@ -29,10 +29,10 @@ PlanScreen::PlanScreen(Round& round, QWidget* parent)
     connect(m_plan, &PlanPage::briefAsked, this, &PlanScreen::showBrief);
     connect(m_brief, &BriefPage::planAsked, this, &PlanScreen::showPlan);
     connect(m_brief, &BriefPage::beginAsked, this, &PlanScreen::begin);
-    connect(&round, &Round::walkdownChanged, this, &PlanScreen::lookWhetherBegun);
-    connect(&round, &Round::waitingChanged, this, [this] {
+    connect(&session, &VesselSession::walkdownChanged, this, &PlanScreen::lookWhetherBegun);
+    connect(&session, &VesselSession::waitingChanged, this, [this] {
         if (!m_begun.empty())
-            m_brief->setWaiting(errorWords(this->round().whyWaiting()));
+            m_brief->setWaiting(errorWords(this->session().whyWaiting()));
         if (isVisible()) // a person may have been saved; else enter() shows it
             m_plan->refresh();
     });
@@ -43,19 +43,19 @@ void PlanScreen::enter() {
     if (!m_begun.empty())
         return;               // it waits to be saved, and the page says so
     m_draft.read_out.clear(); // read anew before each walk
-    chooseDoors(round(), m_draft);
+    chooseDoors(session(), m_draft);
     m_plan->begin();
     showPlan();
 }
 
 void PlanScreen::propose(Purpose purpose, ScopeKind scope) {
     m_draft.purpose = purpose;
-    m_draft.scope = scopeOf(round(), scope);
+    m_draft.scope = scopeOf(session(), scope);
 }
 
 void PlanScreen::showPlan() {
     bar().setTitle(isSmall() ? tr("Plan") : tr("Plan a walkdown"),
-                   QString::fromStdString(round().arrangement().particulars.name));
+                   QString::fromStdString(session().arrangement().particulars.name));
     m_plan->refresh();
     m_pages->setCurrentWidget(m_plan);
     m_plan->nextKey()->setFocus();
@@ -63,7 +63,7 @@ void PlanScreen::showPlan() {
 
 void PlanScreen::showBrief() {
     bar().setTitle(isSmall() ? tr("Brief") : tr("Brief before the doors"),
-                   QString::fromStdString(round().arrangement().particulars.name));
+                   QString::fromStdString(session().arrangement().particulars.name));
     m_brief->refresh();
     m_brief->begin();
     m_pages->setCurrentWidget(m_brief);
@@ -72,31 +72,31 @@ void PlanScreen::showBrief() {
 
 void PlanScreen::begin() {
     if (!m_begun.empty()) {
-        (void)round().saveWaiting();
+        (void)session().saveWaiting();
         return;
     }
-    m_begun = round().newId();
+    m_begun = session().newId();
     std::vector<Entry> entries;
-    entries.push_back({walkdownOf(round(), m_draft), std::nullopt, m_begun});
-    if (const Done done = round().record(std::move(entries)); !done) {
+    entries.push_back({walkdownOf(session(), m_draft), std::nullopt, m_begun});
+    if (const Result<> done = session().record(std::move(entries)); !done) {
         m_brief->setWaiting(errorWords(done.error()));
-        if (!round().knows(m_begun)) // refused: it will not be saved later either
+        if (!session().knows(m_begun)) // refused: it will not be saved later either
             m_begun.clear();
     }
 }
 
 /// Whoever saved it: this screen, or somebody else who tried again later.
 void PlanScreen::lookWhetherBegun() {
-    const auto& shown = round().walkdown();
+    const auto& shown = session().walkdown();
     if (m_begun.empty() || !shown || shown->id != m_begun)
         return;
     m_begun.clear();
-    m_draft = freshDraft(round());
+    m_draft = freshDraft(session());
     m_brief->setWaiting({});
     m_plan->refresh();
     m_brief->refresh();
-    if (!round().doors().empty())
-        emit begun(QString::fromStdString(round().doors().front().door->number));
+    if (!session().doors().empty())
+        emit begun(QString::fromStdString(session().doors().front().door->number));
 }
 
 void PlanScreen::lookChanged() {

@@ -15,7 +15,7 @@ class PlanPage;
 class PlanScreen : public Screen {
     Q_OBJECT
 public:
-    explicit PlanScreen(Round& round, QWidget* parent = nullptr);
+    explicit PlanScreen(VesselSession& session, QWidget* parent = nullptr);
 
     void enter() override;
     /// A plan already begun for a purpose and its doors; before enter(), which chooses them.

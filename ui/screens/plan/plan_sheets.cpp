@@ -10,16 +10,16 @@
 #include "ui/keys/keypad.h"
 #include "ui/keys/person_form.h"
 #include "ui/keys/phrase_picker.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/screens/plan/brief_words.h"
 #include "ui/words/claim_words.h"
 #include "ui/words/door_words.h"
 
 namespace latchround::ui {
 
-PlanSheets::PlanSheets(Round& round, PlanDraft& draft, QWidget* over)
+PlanSheets::PlanSheets(VesselSession& session, PlanDraft& draft, QWidget* over)
     : QObject(over)
-    , m_round(round)
+    , m_session(session)
     , m_draft(draft)
     , m_over(over) {}
 
@@ -36,10 +36,10 @@ void PlanSheets::addPerson() {
 }
 
 /// The first to join records; a later one can be chosen to. Where the fact could not be saved the
-/// round keeps it, and the person is here all the same.
+/// session keeps it, and the person is here all the same.
 void PlanSheets::join(const QString& name, const QString& role) {
-    const bool first = peopleOf(m_round, m_draft).empty();
-    const FactId id = m_round.join(name, role);
+    const bool first = peopleOf(m_session, m_draft).empty();
+    const FactId id = m_session.join(name, role);
     m_draft.joined.push_back({id, name.toStdString(), role.toStdString()});
     if (!first)
         m_draft.team.insert(id);
@@ -56,7 +56,7 @@ void PlanSheets::which(ScopeKind kind) {
         numbers[words] = QString::fromStdString(number);
     };
     if (deck) {
-        std::vector<Deck> decks = m_round.arrangement().decks;
+        std::vector<Deck> decks = m_session.arrangement().decks;
         std::ranges::stable_sort(decks, std::greater{}, &Deck::height_m);
         for (const Deck& each : decks) {
             const QString number = QString::fromStdString(each.number);
@@ -66,7 +66,7 @@ void PlanSheets::which(ScopeKind kind) {
                 each.number);
         }
     } else {
-        for (const Zone& each : m_round.arrangement().zones)
+        for (const Zone& each : m_session.arrangement().zones)
             add(tr("zone %1").arg(QString::fromStdString(each.number)), each.number);
     }
     auto* picker = new PhrasePicker(names, false);
@@ -88,7 +88,7 @@ void PlanSheets::heel() {
     keypad->setDecimals(1);
     connect(keypad, &Keypad::entered, sheet, [this, sheet](double degrees) {
         sheet->close();
-        m_round.setHeel(degrees);
+        m_session.setHeel(degrees);
         emit heelChosen();
     });
     sheet->setContent(keypad);
@@ -97,14 +97,14 @@ void PlanSheets::heel() {
 }
 
 void PlanSheets::sample() {
-    const std::vector<std::string> doors = doorsInScope(m_round.arrangement(), m_draft.scope);
+    const std::vector<std::string> doors = doorsInScope(m_session.arrangement(), m_draft.scope);
     auto* sheet =
         new Sheet(m_over, tr("How many of these %1?").arg(doorCountWords(int(doors.size()))));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     QStringList names{tr("Every one")};
-    const std::vector<SampleOffer> offers = sampleOffers(m_round.arrangement(), doors);
+    const std::vector<SampleOffer> offers = sampleOffers(m_session.arrangement(), doors);
     for (const SampleOffer& offer : offers)
         names << tr("%1 by lot: %2 sure that at most %3 are defective")
                      .arg(offer.doors)
@@ -113,7 +113,7 @@ void PlanSheets::sample() {
     auto* picker = new PhrasePicker(names, false);
     picker->setObjectName(QStringLiteral("sample-choice"));
     lines->addWidget(picker);
-    lines->addWidget(new Lettering(
+    lines->addWidget(new Label(
         tr("What a sample says holds if none of it fails. The doors are shared out over zones and "
            "kinds and drawn by lot; a door chosen by anybody would prove nothing about the rest. "
            "A sample never takes the place of a test that the flag or the rules ask of every "

@@ -14,7 +14,7 @@ class PlanSheets : public QObject {
     Q_OBJECT
 public:
     /// Sheets cover the window of `over`.
-    PlanSheets(Round& round, PlanDraft& draft, QWidget* over);
+    PlanSheets(VesselSession& session, PlanDraft& draft, QWidget* over);
 
     void addPerson();
     void which(ScopeKind kind);
@@ -34,7 +34,7 @@ signals:
 private:
     void join(const QString& name, const QString& role);
 
-    Round& m_round;
+    VesselSession& m_session;
     PlanDraft& m_draft;
     QWidget* m_over;
 };

@@ -80,12 +80,12 @@ void CloseUp::setDoor(const Door& door, const practice::DoorTruth& truth) {
     }
     m_door = door;
     m_truth = truth;
-    speak();
+    updateSpokenText();
 }
 
 void CloseUp::setSpot(Spot spot) {
     m_spot = spot;
-    speak();
+    updateSpokenText();
 }
 
 void CloseUp::setView(const practice::DoorView& view, std::int64_t now_ns) {
@@ -96,21 +96,21 @@ void CloseUp::setView(const practice::DoorView& view, std::int64_t now_ns) {
         m_panel_shut.reset(); // what was told holds for that moment only
     if (m_lifted_ns)
         m_port_open = portOpenAfter(double(now_ns - *m_lifted_ns) / 1e9, m_truth.hose_port_stuck);
-    speak();
+    updateSpokenText();
 }
 
 void CloseUp::setReopened(std::optional<double> metres) {
     m_reopened_m = metres;
-    speak();
+    updateSpokenText();
 }
 
 void CloseUp::liftPort(std::int64_t now_ns) {
     m_lifted_ns = now_ns;
     m_port_open = 1;
-    speak();
+    updateSpokenText();
 }
 
-void CloseUp::speak() {
+void CloseUp::updateSpokenText() {
     update();
     if (!m_door)
         return;
@@ -137,9 +137,9 @@ void CloseUp::paintEvent(QPaintEvent*) {
     const double scale = std::min((width() - 2) / Sketch::wide, (height() - 2) / Sketch::high);
     QRectF inside(0, 0, Sketch::wide * scale, Sketch::high * scale);
     inside.moveCenter(QRectF(rect()).center());
-    QPainterPath round;
-    round.addRoundedRect(inside, sizes().corner, sizes().corner);
-    painter.setClipPath(round);
+    QPainterPath session;
+    session.addRoundedRect(inside, sizes().corner, sizes().corner);
+    painter.setClipPath(session);
     if (!m_door)
         return;
     {

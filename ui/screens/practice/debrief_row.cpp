@@ -45,7 +45,7 @@ DebriefRow::DebriefRow(QWidget* sign, Ink ink, const QString& headline)
     , m_spoken(headline) {
     m_line->addWidget(sign, 0, Qt::AlignTop);
     m_line->addLayout(m_words, 1);
-    m_words->addWidget(new Lettering(headline, TextSize::Body, ink, true));
+    m_words->addWidget(new Label(headline, TextSize::Body, ink, true));
     setAccessibleName(headline);
     DebriefRow::lookChanged();
 }
@@ -59,7 +59,7 @@ DebriefRow::DebriefRow(Verdict verdict, const QString& headline)
 void DebriefRow::addLine(const QString& words, Ink ink, TextSize size) {
     if (words.isEmpty())
         return;
-    m_words->addWidget(new Lettering(words, size, ink));
+    m_words->addWidget(new Label(words, size, ink));
     m_spoken += QStringLiteral(". ") + words;
     setAccessibleName(m_spoken);
 }

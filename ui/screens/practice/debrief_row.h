@@ -3,7 +3,7 @@
 
 #include "core/grading/verdict.h"
 #include "ui/look/button_drawing.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/part.h"
 
 class QHBoxLayout;

@@ -12,7 +12,7 @@
 #include "ui/frames/reading_pane.h"
 #include "ui/frames/top_bar.h"
 #include "ui/keys/key_grid.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/screens/practice/debrief_sections.h"
 #include "ui/screens/practice/score_card.h"
@@ -20,8 +20,8 @@
 
 namespace latchround::ui {
 
-DebriefScreen::DebriefScreen(Round& round, QWidget* parent)
-    : Screen(round, parent)
+DebriefScreen::DebriefScreen(VesselSession& session, QWidget* parent)
+    : Screen(session, parent)
     , m_sides(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_score(new ScoreCard)
     , m_card(new Card)
@@ -29,9 +29,9 @@ DebriefScreen::DebriefScreen(Round& round, QWidget* parent)
     , m_group(new QButtonGroup(this))
     , m_pane(new ReadingPane(tr("Debrief")))
     , m_score_pane(new ReadingPane(tr("Score")))
-    , m_notice(new Lettering(tr("Practice replaces neither the instruction by licensed people nor "
-                                "the rules of the flag Administration."),
-                             TextSize::Body, Ink::Plain))
+    , m_notice(new Label(tr("Practice replaces neither the instruction by licensed people nor "
+                            "the rules of the flag Administration."),
+                         TextSize::Body, Ink::Plain))
     , m_foot(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_back(keyOf(tr("‹ Score"), "debrief-score"))
     , m_done(keyOf(tr("Done"), "debrief-done", "primary")) {
@@ -106,7 +106,7 @@ void DebriefScreen::turnTo(Section section) {
     case Section::Score:
         break;
     case Section::Faults:
-        readFaults(*m_pane, m_debrief, round());
+        readFaults(*m_pane, m_debrief, session());
         break;
     case Section::Rows:
         readVerdicts(*m_pane, m_debrief);

@@ -15,17 +15,17 @@ namespace latchround::ui {
 
 class Card;
 class KeyGrid;
-class Lettering;
+class Label;
 class ReadingPane;
 class ScoreCard;
 
 class DebriefScreen : public Screen {
     Q_OBJECT
 public:
-    explicit DebriefScreen(Round& round, QWidget* parent = nullptr);
+    explicit DebriefScreen(VesselSession& session, QWidget* parent = nullptr);
 
     using Screen::show;
-    /// The round is that of the exercise: rows and citations are those of its doors.
+    /// The session is that of the exercise: rows and citations are those of its doors.
     void show(const practice::Exercise& exercise, const practice::Debrief& debrief);
     void enter() override;
 
@@ -53,7 +53,7 @@ private:
     std::map<Section, QPushButton*> m_keys;
     ReadingPane* m_pane;
     ReadingPane* m_score_pane; ///< where a small screen has the score
-    Lettering* m_notice;
+    Label* m_notice;
     QBoxLayout* m_foot;
     QPushButton* m_back; ///< to the score, on a small screen
     QPushButton* m_done;

@@ -26,10 +26,10 @@ struct DebriefWords {
 };
 
 /// The row as it is asked of that door, with the limits of its variant.
-const Requirement* askedRow(const Round& round, const practice::FaultCompared& fault) {
-    const GradedDoor* door = round.door(QString::fromStdString(fault.door));
+const Requirement* askedRow(const VesselSession& session, const practice::FaultCompared& fault) {
+    const GradedDoor* door = session.door(QString::fromStdString(fault.door));
     const RowGrade* row = door ? findRow(door->grade, fault.requirement) : nullptr;
-    return row ? row->requirement : findRequirement(round.catalogue(), fault.requirement);
+    return row ? row->requirement : findRequirement(session.catalogue(), fault.requirement);
 }
 
 QString rowAndCitation(const Requirement& row) {
@@ -39,7 +39,7 @@ QString rowAndCitation(const Requirement& row) {
         .arg(words, limit.isEmpty() ? limit : QStringLiteral(", ") + limit, citationWords(row));
 }
 
-DebriefRow* faultRow(const practice::FaultCompared& fault, const Round& round) {
+DebriefRow* faultRow(const practice::FaultCompared& fault, const VesselSession& session) {
     using practice::Outcome;
     const QString door = QString::fromStdString(fault.door);
     const QString what =
@@ -53,7 +53,7 @@ DebriefRow* faultRow(const practice::FaultCompared& fault, const Round& round) {
     auto* row = new DebriefRow(shape, ink, headline);
     if (fault.fault)
         row->addLine(phraseWords(sentence(*fault.fault)));
-    if (const Requirement* asked = askedRow(round, fault))
+    if (const Requirement* asked = askedRow(session, fault))
         row->addLine(rowAndCitation(*asked), Ink::Muted, TextSize::Small);
     else if (fault.fault == practice::Fault::PeopleInPath)
         row->addLine(DebriefWords::tr("Stop is the answer: no row of the catalogue is."),
@@ -70,14 +70,14 @@ QString figureWords(std::optional<double> figure, std::string_view unit) {
 
 } // namespace
 
-void readFaults(ReadingPane& pane, const practice::Debrief& debrief, const Round& round) {
+void readFaults(ReadingPane& pane, const practice::Debrief& debrief, const VesselSession& session) {
     using practice::Outcome;
     if (debrief.faults.empty())
         pane.add(DebriefWords::tr("No fault was there, and none was imagined."));
     for (const Outcome outcome : {Outcome::Missed, Outcome::Imagined, Outcome::Found})
         for (const practice::FaultCompared& fault : debrief.faults)
             if (fault.outcome == outcome)
-                pane.add(faultRow(fault, round));
+                pane.add(faultRow(fault, session));
 }
 
 void readVerdicts(ReadingPane& pane, const practice::Debrief& debrief) {
@@ -152,7 +152,7 @@ void readMarks(ReadingPane& pane, const practice::Debrief& debrief) {
                  "The marks of all your exercises add up. Where %1 of a kind count, the "
                  "thumb drill offers to use them as your thumb's own figures in place of the "
                  "published ones.")
-                 .arg(least_trials),
+                 .arg(min_trials),
              TextSize::Small, Ink::Muted);
     pane.add(DebriefWords::tr("Each mark against the truth"), TextSize::Lead, Ink::Plain, true);
     const LateScale scale = scaleOf(debrief.marks);

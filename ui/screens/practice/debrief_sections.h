@@ -2,14 +2,14 @@
 #pragma once
 
 #include "core/practice/debrief.h"
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 namespace latchround::ui {
 
 class ReadingPane;
 
 /// Missed first, then imagined, then found: each with what was wrong and the row it shows in.
-void readFaults(ReadingPane& pane, const practice::Debrief& debrief, const Round& round);
+void readFaults(ReadingPane& pane, const practice::Debrief& debrief, const VesselSession& session);
 /// Rows that were graded otherwise than they are.
 void readVerdicts(ReadingPane& pane, const practice::Debrief& debrief);
 /// Who was endangered, which cautions were not true, and what that means aboard.

@@ -5,7 +5,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/words/door_words.h"
 #include "ui/words/exercise_words.h"
@@ -47,19 +47,19 @@ ExerciseRow::ExerciseRow(const ui::ExerciseOffered& exercise, QWidget* parent)
     : Part(parent)
     , m_grid(new QGridLayout(this))
     , m_words(new QWidget)
-    , m_best(new Lettering({}, TextSize::Body, Ink::Plain, true))
+    , m_best(new Label({}, TextSize::Body, Ink::Plain, true))
     , m_key(keyOf(exercise.is_sealed ? tr("Unseal ›") : tr("Practise ›"), "")) {
     auto* lines = new QVBoxLayout(m_words);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->setSpacing(2);
     lines->addStretch(1);
-    lines->addWidget(new Lettering(exercise.title, TextSize::Lead, Ink::Plain, true));
+    lines->addWidget(new Label(exercise.title, TextSize::Lead, Ink::Plain, true));
     QStringList facts{levelWords(exercise.level), doorCountWords(exercise.doors)};
     if (exercise.is_sealed)
         facts << tr("sealed by the instructor");
     const QString about = facts.join(QStringLiteral(" · "));
-    lines->addWidget(new Lettering(about, TextSize::Body));
-    auto* words = new Lettering(exercise.words, TextSize::Small, Ink::Muted);
+    lines->addWidget(new Label(about, TextSize::Body));
+    auto* words = new Label(exercise.words, TextSize::Small, Ink::Muted);
     lines->addWidget(words);
     lines->addStretch(1);
     m_grid->addWidget(new LevelSteps(exercise.level), 0, 0, Qt::AlignVCenter);

@@ -12,7 +12,7 @@ class QPushButton;
 
 namespace latchround::ui {
 
-class Lettering;
+class Label;
 
 class ExerciseRow : public Part {
     Q_OBJECT
@@ -35,7 +35,7 @@ private:
 
     QGridLayout* m_grid;
     QWidget* m_words;
-    Lettering* m_best;
+    Label* m_best;
     QPushButton* m_key;
 };
 

@@ -7,7 +7,7 @@
 #include <QVBoxLayout>
 
 #include "ui/figures/figure_label.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/ports/sound.h"
 #include "ui/screens/practice/edge_view.h"
@@ -24,9 +24,9 @@ constexpr double narrow_column_mm = 40;
 
 } // namespace
 
-LiveScene::LiveScene(Round& round, practice::Stage& stage, QWidget* parent)
+LiveScene::LiveScene(VesselSession& session, practice::Stage& stage, QWidget* parent)
     : Part(parent)
-    , m_round(round)
+    , m_session(session)
     , m_stage(stage)
     , m_view(new SceneView)
     , m_edge(new EdgeView)
@@ -36,8 +36,8 @@ LiveScene::LiveScene(Round& round, practice::Stage& stage, QWidget* parent)
     , m_keys(new QVBoxLayout(m_column))
     , m_work(keyOf({}, "work-release", "primary"))
     , m_clear(keyOf(tr("Clear the path"), "clear-path"))
-    , m_alarm(new Lettering(tr("ALARM"), TextSize::Title, Ink::Bad, true))
-    , m_voice(new Lettering({}, TextSize::Lead)) {
+    , m_alarm(new Label(tr("ALARM"), TextSize::Title, Ink::Bad, true))
+    , m_voice(new Label({}, TextSize::Lead)) {
     setObjectName(QStringLiteral("live-scene"));
     setRole(*m_work, "primary", true);
     m_work->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
@@ -84,7 +84,7 @@ void LiveScene::setReady(const QString& door, Release release, RunKind kind, con
     m_is_ready = true;
     m_stopped = false;
     m_stage.setReady(door.toStdString(), release, kind, group.toStdString());
-    if (const GradedDoor* graded = m_round.door(door)) {
+    if (const GradedDoor* graded = m_session.door(door)) {
         const practice::DoorTruth& truth = m_stage.truth(door.toStdString());
         m_view->setDoor(*graded->door, truth);
         m_edge->setDoor(*graded->door, truth);
@@ -100,13 +100,13 @@ void LiveScene::setReady(const QString& door, Release release, RunKind kind, con
 void LiveScene::stop() {
     m_is_ready = false;
     m_stopped = true;
-    m_stage.stop(m_round.clock().steadyNow_ns());
+    m_stage.stop(m_session.clock().steadyNow_ns());
     refresh();
 }
 
 void LiveScene::finish(const FactId& run) {
     m_is_ready = false;
-    m_stage.finish(run, m_round.clock().steadyNow_ns());
+    m_stage.finish(run, m_session.clock().steadyNow_ns());
     refresh();
 }
 
@@ -114,7 +114,7 @@ void LiveScene::work() {
     if (!m_is_ready)
         return;
     m_is_ready = false;
-    m_stage.release(m_round.clock().steadyNow_ns());
+    m_stage.release(m_session.clock().steadyNow_ns());
     // The key is about to go. What has the keyboard next must be the stopwatch: space is its mark.
     if (Screen* on = screen())
         on->setFocus();
@@ -125,7 +125,7 @@ void LiveScene::refresh() {
     if (m_door.isEmpty())
         return;
     const practice::DoorView view =
-        m_stage.view(m_door.toStdString(), m_round.clock().steadyNow_ns());
+        m_stage.view(m_door.toStdString(), m_session.clock().steadyNow_ns());
     m_view->setView(view);
     m_edge->setView(view);
     showKeys(view);
@@ -167,7 +167,7 @@ void LiveScene::sound(bool alarm) {
     if (alarm == m_sounds)
         return;
     m_sounds = alarm;
-    m_round.ports().sound->soundAlarm(alarm);
+    m_session.ports().sound->soundAlarm(alarm);
 }
 
 QSize LiveScene::sizeHint() const {
@@ -203,7 +203,7 @@ void LiveScene::resizeEvent(QResizeEvent* event) {
 void LiveScene::showEvent(QShowEvent* event) {
     updateGeometry(); // the window is known
     Part::showEvent(event);
-    (void)m_round.ports().sound->ready(); // without one the alarm is seen only
+    (void)m_session.ports().sound->ready(); // without one the alarm is seen only
     m_clock.start();
     refresh();
 }
@@ -212,7 +212,7 @@ void LiveScene::hideEvent(QHideEvent* event) {
     Part::hideEvent(event);
     m_clock.stop();
     sound(false);
-    m_round.ports().sound->close();
+    m_session.ports().sound->close();
 }
 
 } // namespace latchround::ui

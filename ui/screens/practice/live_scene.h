@@ -7,7 +7,7 @@
 
 #include "core/practice/stage.h"
 #include "ui/look/part.h"
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 class QPushButton;
 class QVBoxLayout;
@@ -17,14 +17,14 @@ namespace latchround::ui {
 
 class EdgeView;
 class FigureLabel;
-class Lettering;
+class Label;
 class Screen;
 class SceneView;
 
 class LiveScene : public Part {
     Q_OBJECT
 public:
-    LiveScene(Round& round, practice::Stage& stage, QWidget* parent = nullptr);
+    LiveScene(VesselSession& session, practice::Stage& stage, QWidget* parent = nullptr);
 
     /// The stopwatch stands ready for this run: the door is open and held.
     void setReady(const QString& door, Release release, RunKind kind, const QString& group = {});
@@ -53,7 +53,7 @@ private:
     Screen* screen() const;
     void sound(bool alarm);
 
-    Round& m_round;
+    VesselSession& m_session;
     practice::Stage& m_stage;
     QTimer m_clock{this};
     QString m_door;
@@ -71,8 +71,8 @@ private:
     QVBoxLayout* m_keys;
     QPushButton* m_work;
     QPushButton* m_clear;
-    Lettering* m_alarm; ///< for whoever hears none
-    Lettering* m_voice;
+    Label* m_alarm; ///< for whoever hears none
+    Label* m_voice;
 };
 
 } // namespace latchround::ui

@@ -3,7 +3,7 @@
 #include <QVBoxLayout>
 
 #include "ui/keys/row_pager.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/screens/practice/sight_words.h"
 
 namespace latchround::ui {
@@ -28,8 +28,8 @@ void PapersPage::setDoor(const GradedDoor& door) {
         auto* words = new QVBoxLayout(line);
         words->setContentsMargins(sizes().pad, sizes().gap / 2, sizes().pad, sizes().gap / 2);
         words->setSpacing(0);
-        words->addWidget(new Lettering(sight->title, TextSize::Body, Ink::Plain, true));
-        words->addWidget(new Lettering(sight->words, TextSize::Body));
+        words->addWidget(new Label(sight->title, TextSize::Body, Ink::Plain, true));
+        words->addWidget(new Label(sight->words, TextSize::Body));
         words->addStretch(1);
         rows.push_back(line);
     }

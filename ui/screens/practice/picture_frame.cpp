@@ -9,9 +9,9 @@ PictureFrame::PictureFrame(QPainter& painter, const QRect& area, const Appearanc
     , m_inside(QRectF(area).adjusted(1, 1, -1, -1))
     , m_look(look) {
     painter.setRenderHint(QPainter::Antialiasing);
-    QPainterPath round;
-    round.addRoundedRect(m_inside, look.sizes.corner, look.sizes.corner);
-    painter.setClipPath(round);
+    QPainterPath session;
+    session.addRoundedRect(m_inside, look.sizes.corner, look.sizes.corner);
+    painter.setClipPath(session);
     painter.fillRect(area, look.colours.card);
 }
 

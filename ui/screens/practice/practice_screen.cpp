@@ -9,28 +9,28 @@
 #include "ui/frames/top_bar.h"
 #include "ui/keys/page_tabs.h"
 #include "ui/keys/row_pager.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/ports/attempts.h"
 #include "ui/ports/exercises.h"
 #include "ui/screens/practice/exercise_row.h"
 #include "ui/screens/practice/progress_card.h"
 #include "ui/screens/practice/sealed_form.h"
-#include "ui/sheets/told.h"
+#include "ui/sheets/message.h"
 #include "ui/words/phrase_words.h"
 #include "ui/words/walkdown_words.h"
 
 namespace latchround::ui {
 
-PracticeScreen::PracticeScreen(Round& round, QWidget* parent)
-    : Screen(round, parent)
+PracticeScreen::PracticeScreen(VesselSession& session, QWidget* parent)
+    : Screen(session, parent)
     , m_tabs(new PageTabs(QStringLiteral("practice-part"), {tr("Exercises"), tr("Progress")},
                           {tr("Exercises"), tr("Progress")}))
     , m_head(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_sides(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_left(new QVBoxLayout)
-    , m_none(new Lettering(tr("No exercise is on this tablet. Take one in."), TextSize::Body,
-                           Ink::Muted))
+    , m_none(
+          new Label(tr("No exercise is on this tablet. Take one in."), TextSize::Body, Ink::Muted))
     , m_list(new RowPager)
     , m_take_in(keyOf(tr("Take in an exercise"), "take-in-exercise"))
     , m_progress(new ProgressCard) {
@@ -59,7 +59,7 @@ PracticeScreen::PracticeScreen(Round& round, QWidget* parent)
 }
 
 void PracticeScreen::enter() {
-    m_progress->setAttempts(round().ports().attempts->finished(), round().personName());
+    m_progress->setAttempts(session().ports().attempts->finished(), session().personName());
     showExercises();
     if (m_rows.empty())
         m_take_in->setFocus();
@@ -70,7 +70,7 @@ void PracticeScreen::enter() {
 
 /// One that was broken off: gone on with, put aside, or left for the next time.
 void PracticeScreen::offerUnfinished() {
-    const auto unfinished = round().ports().exercises->unfinished();
+    const auto unfinished = session().ports().exercises->unfinished();
     if (!unfinished)
         return;
     auto* sheet = new Sheet(this, tr("An exercise was not ended"));
@@ -78,16 +78,16 @@ void PracticeScreen::offerUnfinished() {
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    lines->addWidget(new Lettering(tr("%1, begun %2 at %3. What was recorded stands; the doors are "
-                                      "as at its beginning.")
-                                       .arg(unfinished->exercise.title, dayWords(unfinished->begun),
-                                            clockWords(unfinished->begun)),
-                                   TextSize::Lead));
+    lines->addWidget(new Label(tr("%1, begun %2 at %3. What was recorded stands; the doors are "
+                                  "as at its beginning.")
+                                   .arg(unfinished->exercise.title, dayWords(unfinished->begun),
+                                        clockWords(unfinished->begun)),
+                               TextSize::Lead));
     auto* aside = keyOf(tr("Put it aside"), "unfinished-aside");
     connect(aside, &QPushButton::clicked, sheet, [this, sheet] {
         sheet->close();
-        if (const Done done = round().ports().exercises->putAside(); !done)
-            tell(this, tr("Not put aside"), errorWords(done.error()));
+        if (const Result<> done = session().ports().exercises->putAside(); !done)
+            showMessage(this, tr("Not put aside"), errorWords(done.error()));
     });
     if (unfinished->exercise.is_sealed) {
         auto* form = new SealedForm;
@@ -113,14 +113,14 @@ void PracticeScreen::offerUnfinished() {
 }
 
 bool PracticeScreen::goOn(const QString& word) {
-    const Done gone_on = round().ports().exercises->goOn(word);
+    const Result<> gone_on = session().ports().exercises->goOn(word);
     if (!gone_on)
-        tell(this, tr("Not opened"), errorWords(gone_on.error()));
+        showMessage(this, tr("Not opened"), errorWords(gone_on.error()));
     return gone_on.has_value();
 }
 
 void PracticeScreen::showExercises() {
-    m_offered = round().ports().exercises->offered();
+    m_offered = session().ports().exercises->offered();
     std::ranges::stable_sort(m_offered, {}, &ExerciseOffered::level);
     m_rows.clear();
     std::vector<QWidget*> rows;
@@ -167,16 +167,16 @@ void PracticeScreen::askForWord(const ExerciseOffered& exercise) {
 }
 
 bool PracticeScreen::practise(const QString& place, const QString& word) {
-    const Done begun = round().ports().exercises->begin(place, word);
+    const Result<> begun = session().ports().exercises->begin(place, word);
     if (!begun)
-        tell(this, tr("Not opened"), errorWords(begun.error()));
+        showMessage(this, tr("Not opened"), errorWords(begun.error()));
     return begun.has_value();
 }
 
 void PracticeScreen::takeIn() {
-    const Checked<std::optional<QString>> taken = round().ports().exercises->takeIn(this);
+    const Checked<std::optional<QString>> taken = session().ports().exercises->takeIn(this);
     if (!taken) {
-        tellFaults(this,
+        showErrors(this,
                    taken.error().size() == 1
                        ? tr("Not taken in: one fault")
                        : tr("Not taken in: %1 faults").arg(taken.error().size()),
@@ -186,7 +186,7 @@ void PracticeScreen::takeIn() {
     if (!*taken)
         return;
     showExercises();
-    tell(this, tr("Exercise taken in"), **taken);
+    showMessage(this, tr("Exercise taken in"), **taken);
 }
 
 /// Where there is little room one part comes at a time, turned to by the keys above it.

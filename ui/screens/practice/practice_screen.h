@@ -12,7 +12,7 @@ class QVBoxLayout;
 namespace latchround::ui {
 
 class ExerciseRow;
-class Lettering;
+class Label;
 class PageTabs;
 class ProgressCard;
 class RowPager;
@@ -20,7 +20,7 @@ class RowPager;
 class PracticeScreen : public Screen {
     Q_OBJECT
 public:
-    explicit PracticeScreen(Round& round, QWidget* parent = nullptr);
+    explicit PracticeScreen(VesselSession& session, QWidget* parent = nullptr);
 
     void enter() override;
 
@@ -44,7 +44,7 @@ private:
     QBoxLayout* m_head; ///< above the parts of a small screen
     QBoxLayout* m_sides;
     QVBoxLayout* m_left;
-    Lettering* m_none;
+    Label* m_none;
     RowPager* m_list;
     QPushButton* m_take_in;
     ProgressCard* m_progress;

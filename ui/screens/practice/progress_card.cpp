@@ -9,7 +9,7 @@
 #include "core/evidence/same_name.h"
 #include "ui/frames/reading_pane.h"
 #include "ui/keys/choice_keys.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/screens/practice/progress_plot.h"
 #include "ui/words/cue_words.h"
 #include "ui/words/phrase_words.h"
@@ -27,12 +27,12 @@ constexpr double low_plot_mm = 38;
 ProgressCard::ProgressCard(QWidget* parent)
     : Card(parent)
     , m_grid(new QGridLayout(this))
-    , m_title(new Lettering(tr("Progress"), TextSize::Heading, Ink::Plain, true))
+    , m_title(new Label(tr("Progress"), TextSize::Heading, Ink::Plain, true))
     , m_keys(new ChoiceKeys("practice-person", ChoiceKeys::Many::One, names_at_once))
-    , m_nobody(new Lettering({}, TextSize::Body, Ink::Muted))
+    , m_nobody(new Label({}, TextSize::Body, Ink::Muted))
     , m_plot(new ProgressPlot)
-    , m_sum(new Lettering)
-    , m_thumb(new Lettering({}, TextSize::Small, Ink::Muted))
+    , m_sum(new Label)
+    , m_thumb(new Label({}, TextSize::Small, Ink::Muted))
     , m_pane(new ReadingPane(tr("Progress"))) {
     m_nobody->setObjectName(QStringLiteral("practice-nobody"));
     m_nobody->setAlignment(Qt::AlignLeft | Qt::AlignTop);
@@ -70,7 +70,7 @@ void ProgressCard::place() {
         m_grid->addWidget(m_plot, 1, 1, 2, 1);
     else
         m_grid->addWidget(m_plot, 3, 0);
-    for (Lettering* words : {m_sum, m_thumb}) {
+    for (Label* words : {m_sum, m_thumb}) {
         if (!m_small)
             m_grid->addWidget(words, words == m_sum ? 4 : 5, 0);
         else if (!m_pane->isAncestorOf(words))

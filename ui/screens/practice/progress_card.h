@@ -11,7 +11,7 @@ class QGridLayout;
 namespace latchround::ui {
 
 class ChoiceKeys;
-class Lettering;
+class Label;
 class ProgressPlot;
 class ReadingPane;
 
@@ -44,12 +44,12 @@ private:
     QStringList m_people; ///< who practised last stands first
     QString m_person;
     QGridLayout* m_grid;
-    Lettering* m_title;
+    Label* m_title;
     ChoiceKeys* m_keys;
-    Lettering* m_nobody;
+    Label* m_nobody;
     ProgressPlot* m_plot;
-    Lettering* m_sum;
-    Lettering* m_thumb;
+    Label* m_sum;
+    Label* m_thumb;
     ReadingPane* m_pane; ///< where a small screen has the words
 };
 

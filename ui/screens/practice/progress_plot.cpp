@@ -77,7 +77,7 @@ QSize ProgressPlot::sizeHint() const {
 /// As the stopwatch would take it; with fewer marks, the plain mean of what is no guess.
 std::optional<ProgressPlot::Late> ProgressPlot::lateOf(Cue cue,
                                                        const std::vector<ThumbTrial>& delays) {
-    if (const auto own = sift(cue, ThumbDrill{delays}).reaction)
+    if (const auto own = rejectOutliers(cue, ThumbDrill{delays}).reaction)
         return Late{own->bias_s * 1000, own->spread_s * 1000};
     std::vector<double> seconds;
     for (const ThumbTrial& trial : delays)

@@ -11,7 +11,7 @@
 #include "ui/frames/top_bar.h"
 #include "ui/keys/key_grid.h"
 #include "ui/keys/page_tabs.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/screens/practice/close_up.h"
 #include "ui/screens/practice/papers_page.h"
@@ -29,7 +29,7 @@ constexpr double keys_column_mm = 24; ///< of the keys beside the picture of a s
 
 } // namespace
 
-SceneScreen::SceneScreen(Round& the_round, practice::Stage& stage, QWidget* parent)
+SceneScreen::SceneScreen(VesselSession& the_round, practice::Stage& stage, QWidget* parent)
     : Screen(the_round, parent)
     , m_stage(stage)
     , m_tabs(new PageTabs(QStringLiteral("scene-part"), {tr("Door"), tr("Look"), tr("Try")},
@@ -43,10 +43,10 @@ SceneScreen::SceneScreen(Round& the_round, practice::Stage& stage, QWidget* pare
     , m_side(keyOf(tr("Other side"), "scene-side"))
     , m_back(keyOf(tr("‹ Whole door"), "scene-whole"))
     , m_lift(keyOf(tr("Lift the cover"), "lift-port"))
-    , m_voice(new Lettering({}, TextSize::Lead))
+    , m_voice(new Label({}, TextSize::Lead))
     , m_trials(new KeyGrid)
     , m_list(new QWidget)
-    , m_look_title(new Lettering(tr("Look closer"), TextSize::Heading, Ink::Plain, true))
+    , m_look_title(new Label(tr("Look closer"), TextSize::Heading, Ink::Plain, true))
     , m_spots(new SpotPages)
     , m_grid(new QGridLayout(page())) {
     setObjectName(QStringLiteral("scene-screen"));
@@ -140,7 +140,7 @@ void SceneScreen::showKeysOf(const Door& door) {
 }
 
 void SceneScreen::setDoor(const QString& door) {
-    const GradedDoor* graded = round().door(door);
+    const GradedDoor* graded = session().door(door);
     if (!graded)
         return;
     m_door = door;
@@ -217,7 +217,7 @@ void SceneScreen::liftPort() {
 
 bool SceneScreen::isShut() const {
     const practice::DoorView view = m_stage.view(m_door.toStdString(), now());
-    const GradedDoor* graded = round().door(m_door);
+    const GradedDoor* graded = session().door(m_door);
     return view.open < seen_shut &&
            (!graded || graded->door->kind != DoorKind::DoubleLeaf || view.second_open < seen_shut);
 }
@@ -276,7 +276,7 @@ void SceneScreen::showParts() {
     const Spot spot = m_close_up->spot();
     const bool back = isStandingBack();
     const bool port = !back && m_pictures->currentWidget() == m_close_up &&
-                      spot == Spot::HosePort && round().door(m_door)->door->hose_port;
+                      spot == Spot::HosePort && session().door(m_door)->door->hose_port;
     m_tabs->setVisible(small);
     m_pictures->setVisible(shows(Shown::Picture));
     m_voice->setVisible(shows(Shown::Picture));

@@ -20,7 +20,7 @@ namespace latchround::ui {
 
 class CloseUp;
 class KeyGrid;
-class Lettering;
+class Label;
 class PageTabs;
 class PapersPage;
 class SceneView;
@@ -29,7 +29,7 @@ class SpotPages;
 class SceneScreen : public Screen {
     Q_OBJECT
 public:
-    SceneScreen(Round& round, practice::Stage& stage, QWidget* parent = nullptr);
+    SceneScreen(VesselSession& session, practice::Stage& stage, QWidget* parent = nullptr);
 
     void setDoor(const QString& door);
     void enter() override;
@@ -64,7 +64,7 @@ private:
     void clearPath();
     void askPanel();
     void tell(const QString& words);
-    std::int64_t now() const { return round().clock().steadyNow_ns(); }
+    std::int64_t now() const { return session().clock().steadyNow_ns(); }
     bool isShut() const;
     std::optional<double> reopened_m() const;
 
@@ -82,11 +82,11 @@ private:
     QPushButton* m_side;
     QPushButton* m_back;
     QPushButton* m_lift;
-    Lettering* m_voice;
+    Label* m_voice;
     KeyGrid* m_trials;
     QPushButton* m_push = nullptr;
     QWidget* m_list; ///< of what can be looked at
-    Lettering* m_look_title;
+    Label* m_look_title;
     SpotPages* m_spots;
     std::map<Spot, QPushButton*> m_spot_keys;
     QGridLayout* m_grid;

@@ -90,7 +90,7 @@ SceneView::SceneView(QWidget* parent)
     setLayoutDirection(Qt::LeftToRight); // the door is as it is, whichever side words begin on
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     setObjectName(QStringLiteral("scene"));
-    speak();
+    updateSpokenText();
 }
 
 void SceneView::setDoor(const Door& door, const practice::DoorTruth& truth) {
@@ -98,13 +98,13 @@ void SceneView::setDoor(const Door& door, const practice::DoorTruth& truth) {
     m_truth = truth;
     m_view = {};
     m_view.wedge = truth.wedge;
-    speak();
+    updateSpokenText();
     update();
 }
 
 void SceneView::setSide(Side side) {
     m_side = side == Side::Two ? Side::Two : Side::One;
-    speak();
+    updateSpokenText();
     update();
 }
 
@@ -114,7 +114,7 @@ void SceneView::setView(const practice::DoorView& view) {
                         view.somebody_waits != m_view.somebody_waits || view.open != m_view.open;
     m_view = view;
     if (spoken)
-        speak();
+        updateSpokenText();
     update();
 }
 
@@ -123,7 +123,7 @@ void SceneView::setTouchable(bool touchable) {
     update();
 }
 
-void SceneView::speak() {
+void SceneView::updateSpokenText() {
     if (!m_door) {
         setAccessibleName(tr("Drawing of a door"));
         return;

@@ -43,7 +43,7 @@ protected:
     void mousePressEvent(QMouseEvent* event) override;
 
 private:
-    void speak();
+    void updateSpokenText();
 
     std::optional<Door> m_door;
     practice::DoorTruth m_truth;

@@ -3,7 +3,7 @@
 #include <QVBoxLayout>
 
 #include "ui/figures/figure_label.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/words/catalogue_words.h"
 #include "ui/words/exercise_words.h"
 
@@ -14,18 +14,17 @@ ScoreCard::ScoreCard(QWidget* parent)
     , m_sides(new QBoxLayout(QBoxLayout::TopToBottom, this))
     , m_score_lines(new QVBoxLayout)
     , m_parts_lines(new QVBoxLayout)
-    , m_title(new Lettering({}, TextSize::Body, Ink::Muted))
+    , m_title(new Label({}, TextSize::Body, Ink::Muted))
     , m_percent(new FigureLabel(TextSize::Clock, QStringLiteral("%")))
-    , m_passed(new Lettering({}, TextSize::Heading, Ink::Plain, true))
-    , m_rows(new Lettering)
-    , m_faults(new Lettering)
-    , m_people(new Lettering)
-    , m_cautions(new Lettering)
-    , m_how(
-          new Lettering(tr("Half for the rows that are right, half for the faults: found of those "
-                           "there and imagined. Ten points less for each person endangered and "
-                           "each caution answered untruly."),
-                        TextSize::Small, Ink::Muted)) {
+    , m_passed(new Label({}, TextSize::Heading, Ink::Plain, true))
+    , m_rows(new Label)
+    , m_faults(new Label)
+    , m_people(new Label)
+    , m_cautions(new Label)
+    , m_how(new Label(tr("Half for the rows that are right, half for the faults: found of those "
+                         "there and imagined. Ten points less for each person endangered and "
+                         "each caution answered untruly."),
+                      TextSize::Small, Ink::Muted)) {
     m_percent->setObjectName(QStringLiteral("debrief-percent"));
     m_percent->setRoomFor(QStringLiteral("100"));
     m_passed->setObjectName(QStringLiteral("debrief-passed"));
@@ -40,7 +39,7 @@ ScoreCard::ScoreCard(QWidget* parent)
     m_score_lines->addWidget(m_percent);
     m_score_lines->addWidget(m_passed);
     m_score_lines->addStretch(1);
-    for (Lettering* each : {m_rows, m_faults, m_people, m_cautions})
+    for (Label* each : {m_rows, m_faults, m_people, m_cautions})
         m_parts_lines->addWidget(each);
     m_parts_lines->addStretch(1);
     m_parts_lines->addWidget(m_how);

@@ -10,7 +10,7 @@ class QVBoxLayout;
 namespace latchround::ui {
 
 class FigureLabel;
-class Lettering;
+class Label;
 
 class ScoreCard : public Card {
     Q_OBJECT
@@ -31,14 +31,14 @@ private:
     QBoxLayout* m_sides;
     QVBoxLayout* m_score_lines;
     QVBoxLayout* m_parts_lines;
-    Lettering* m_title;
+    Label* m_title;
     FigureLabel* m_percent;
-    Lettering* m_passed;
-    Lettering* m_rows;
-    Lettering* m_faults;
-    Lettering* m_people;
-    Lettering* m_cautions;
-    Lettering* m_how;
+    Label* m_passed;
+    Label* m_rows;
+    Label* m_faults;
+    Label* m_people;
+    Label* m_cautions;
+    Label* m_how;
 };
 
 } // namespace latchround::ui

@@ -5,7 +5,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 
 namespace latchround::ui {
@@ -17,8 +17,8 @@ SealedForm::SealedForm(QWidget* parent)
     lines->setContentsMargins(0, 0, 0, 0);
     lines->setSpacing(sizes().gap);
     lines->addWidget(
-        new Lettering(tr("The instructor sealed this exercise. The instructor's word opens it."),
-                      TextSize::Body));
+        new Label(tr("The instructor sealed this exercise. The instructor's word opens it."),
+                  TextSize::Body));
     m_word->setObjectName(QStringLiteral("exercise-word"));
     m_word->setEchoMode(QLineEdit::Password);
     m_word->setPlaceholderText(tr("the instructor's word"));

@@ -5,7 +5,7 @@
 #include "ui/frames/reading_pane.h"
 #include "ui/frames/sheet.h"
 #include "ui/keys/choice_keys.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/screens/review/review_sheets.h"
 #include "ui/words/catalogue_words.h"
 #include "ui/words/door_words.h"
@@ -42,13 +42,13 @@ QString figureOrVerdict(const RowGrade* row) {
 } // namespace
 
 void ReviewSheets::compareWalkdowns() {
-    const std::vector<Walkdown> all = m_round.ledger().walkdowns();
+    const std::vector<Walkdown> all = m_session.ledger().walkdowns();
     auto* sheet = new Sheet(m_over, tr("Two walkdowns side by side"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     if (all.size() < 2) {
-        lines->addWidget(new Lettering(tr("There are no two walkdowns yet."), TextSize::Body));
+        lines->addWidget(new Label(tr("There are no two walkdowns yet."), TextSize::Body));
         sheet->setContent(content);
         sheet->open();
         return;
@@ -68,7 +68,7 @@ void ReviewSheets::compareWalkdowns() {
     };
     for (const bool earlier : {true, false}) {
         lines->addWidget(
-            new Lettering(earlier ? tr("Earlier") : tr("Later"), TextSize::Small, Ink::Muted));
+            new Label(earlier ? tr("Earlier") : tr("Later"), TextSize::Small, Ink::Muted));
         auto* keys = new ChoiceKeys(earlier ? "compare-earlier" : "compare-later",
                                     ChoiceKeys::Many::One, at_once);
         keys->setChoices(names);
@@ -98,8 +98,8 @@ void ReviewSheets::compareWalkdowns() {
 
 void ReviewSheets::showChanges(ReadingPane& pane, const FactId& earlier, const FactId& later) {
     const auto graded = [this](const FactId& id) {
-        return gradeWalkdown(m_round.arrangement(), m_round.ledger(),
-                             *m_round.ledger().walkdown(id), m_round.catalogue());
+        return gradeWalkdown(m_session.arrangement(), m_session.ledger(),
+                             *m_session.ledger().walkdown(id), m_session.catalogue());
     };
     const auto before = graded(earlier);
     const auto after = graded(later);

@@ -7,7 +7,7 @@
 #include "ui/keys/phrase_picker.h"
 #include "ui/keys/row_pager.h"
 #include "ui/lists/value_row.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/screens/review/review_sheets.h"
 #include "ui/screens/review/said_words.h"
 #include "ui/words/walkdown_words.h"
@@ -18,15 +18,15 @@ namespace latchround::ui {
 void ReviewSheets::differences() {
     auto* sheet = new Sheet(m_over, tr("Said differently: both stay on record, one is to stand"));
     std::vector<QWidget*> rows;
-    for (const Difference& difference : differencesOf(m_round.ledger())) {
-        auto* row = new ValueRow(aboutWords(difference, m_round), tr("Decide"));
+    for (const Difference& difference : differencesOf(m_session.ledger())) {
+        auto* row = new ValueRow(aboutWords(difference, m_session), tr("Decide"));
         QStringList said;
         for (const Fact* fact : difference.facts)
-            said << tr("%1: %2").arg(nameOf(m_round.ledger(), fact->stamp.person),
-                                     saidWords(*fact, m_round));
+            said << tr("%1: %2").arg(nameOf(m_session.ledger(), fact->stamp.person),
+                                     saidWords(*fact, m_session));
         row->setDetail(said.join(QStringLiteral(" · ")));
         row->key()->setObjectName(QStringLiteral("decide-%1").arg(rows.size()));
-        row->key()->setEnabled(!m_round.person().empty());
+        row->key()->setEnabled(!m_session.person().empty());
         connect(row, &ValueRow::asked, sheet, [this, sheet, difference] {
             sheet->close();
             decide(difference);
@@ -35,7 +35,7 @@ void ReviewSheets::differences() {
     }
     if (rows.empty()) {
         sheet->setContent(
-            new Lettering(tr("Nobody said different things of the same."), TextSize::Body));
+            new Label(tr("Nobody said different things of the same."), TextSize::Body));
         sheet->open();
         return;
     }
@@ -48,19 +48,19 @@ void ReviewSheets::differences() {
 }
 
 void ReviewSheets::decide(const Difference& difference) {
-    auto* sheet = new Sheet(m_over, aboutWords(difference, m_round));
+    auto* sheet = new Sheet(m_over, aboutWords(difference, m_session));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    lines->addWidget(new Lettering(tr("Which one stands? The later one shows until you decide."),
-                                   TextSize::Body));
+    lines->addWidget(
+        new Label(tr("Which one stands? The later one shows until you decide."), TextSize::Body));
     QStringList choices;
     std::vector<FactId> ids;
     for (const Fact* fact : difference.facts) {
         choices << tr("%1, %2 %3:\n%4")
-                       .arg(nameOf(m_round.ledger(), fact->stamp.person),
+                       .arg(nameOf(m_session.ledger(), fact->stamp.person),
                             dayWords(fact->stamp.when), clockWords(fact->stamp.when),
-                            saidWords(*fact, m_round));
+                            saidWords(*fact, m_session));
         ids.push_back(fact->stamp.id);
     }
     auto* picker = new PhrasePicker(choices, false);
@@ -81,7 +81,7 @@ void ReviewSheets::decide(const Difference& difference) {
                             for (const FactId& id : ids)
                                 if (id != settled.stands)
                                     settled.over.push_back(id);
-                            (void)m_round.record(std::move(settled));
+                            (void)m_session.record(std::move(settled));
                         });
                 why->setContent(reasons);
                 why->open();

@@ -4,13 +4,13 @@
 
 #include "ui/frames/sheet.h"
 #include "ui/lists/value_row.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/ports/handovers.h"
 #include "ui/ports/signing.h"
 #include "ui/screens/review/review_sheets.h"
+#include "ui/sheets/message.h"
 #include "ui/sheets/progress_sheet.h"
-#include "ui/sheets/told.h"
 #include "ui/words/phrase_words.h"
 
 // The part of ReviewSheets that hands everything over to another device and takes in what another
@@ -64,20 +64,20 @@ void ReviewSheets::handOver() {
 }
 
 void ReviewSheets::give(const QString& sealed_for) {
-    if (const Done may = m_round.mayPassOn(); !may) {
-        tell(m_over, tr("Not given"), errorWords(may.error()));
+    if (const Result<> may = m_session.mayPassOn(); !may) {
+        showMessage(m_over, tr("Not given"), errorWords(may.error()));
         return;
     }
     LongJob job(m_over, tr("Everything is being put into a file"));
     const auto given = job.run([&](const Progress& progress) {
-        return m_round.ports().handovers->give(m_over, sealed_for, progress);
+        return m_session.ports().handovers->give(m_over, sealed_for, progress);
     });
     if (!given && job.wasStopped())
         tellStopped(m_over, tr("No file was made, and nothing was handed over."));
     else if (!given)
-        tell(m_over, tr("Not given"), errorWords(given.error()));
+        showMessage(m_over, tr("Not given"), errorWords(given.error()));
     else if (*given)
-        tell(m_over, tr("Handed over"), tr("The file lies at %1").arg(**given));
+        showMessage(m_over, tr("Handed over"), tr("The file lies at %1").arg(**given));
 }
 
 void ReviewSheets::askForKey() {
@@ -85,7 +85,7 @@ void ReviewSheets::askForKey() {
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    lines->addWidget(new Lettering(
+    lines->addWidget(new Label(
         tr("Its key: 64 digits and letters a to f, as that device shows them."), TextSize::Body));
     auto* line = new QLineEdit;
     line->setObjectName(QStringLiteral("seal-key"));
@@ -111,19 +111,19 @@ void ReviewSheets::askForKey() {
 }
 
 void ReviewSheets::showOwnKey() {
-    const Result<QString> key = m_round.ports().signing->ownKey();
-    tell(m_over, tr("This device's key"), key ? inGroups(*key) : errorWords(key.error()));
+    const Result<QString> key = m_session.ports().signing->ownKey();
+    showMessage(m_over, tr("This device's key"), key ? inGroups(*key) : errorWords(key.error()));
 }
 
 void ReviewSheets::take() {
     LongJob job(m_over, tr("The file is being looked at"));
     const auto seen = job.run([&](const Progress& progress) {
-        return m_round.ports().handovers->lookAt(m_over, progress);
+        return m_session.ports().handovers->lookAt(m_over, progress);
     });
     if (!seen && job.wasStopped())
         tellStopped(m_over, tr("Nothing was taken in."));
     else if (!seen)
-        tellFaults(m_over, tr("Not taken in"), seen.error());
+        showErrors(m_over, tr("Not taken in"), seen.error());
     else if (*seen)
         askWhetherToTake(**seen);
 }
@@ -133,14 +133,14 @@ void ReviewSheets::askWhetherToTake(const HandoverSeen& seen) {
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    lines->addWidget(new Lettering(tr("From %1").arg(seen.from), TextSize::Lead));
-    auto* brings = new Lettering(seen.brings.isEmpty() ? tr("Nothing that is not here already.")
-                                                       : seen.brings.join(QLatin1Char('\n')),
-                                 TextSize::Body);
+    lines->addWidget(new Label(tr("From %1").arg(seen.from), TextSize::Lead));
+    auto* brings = new Label(seen.brings.isEmpty() ? tr("Nothing that is not here already.")
+                                                   : seen.brings.join(QLatin1Char('\n')),
+                             TextSize::Body);
     brings->setObjectName(QStringLiteral("hand-brings"));
     lines->addWidget(brings);
     if (seen.asks)
-        lines->addWidget(new Lettering(
+        lines->addWidget(new Label(
             tr("Nobody here knows this device yet. Ask whoever gave you the file to read out the "
                "fingerprint of its key. It must be:\n%1")
                 .arg(seen.fingerprint),
@@ -149,7 +149,7 @@ void ReviewSheets::askWhetherToTake(const HandoverSeen& seen) {
         keyOf(seen.asks ? tr("The fingerprint is right: accept it and take in") : tr("Take in"),
               "hand-take-in", "primary");
     auto* leave = keyOf(tr("Leave it"), "hand-leave");
-    take->setEnabled(!seen.brings.isEmpty() && (!seen.asks || !m_round.person().empty()));
+    take->setEnabled(!seen.brings.isEmpty() && (!seen.asks || !m_session.person().empty()));
     lines->addWidget(take);
     lines->addWidget(leave);
     connect(leave, &QPushButton::clicked, sheet, &Sheet::close);
@@ -157,15 +157,15 @@ void ReviewSheets::askWhetherToTake(const HandoverSeen& seen) {
         sheet->close();
         std::vector<Fact> along;
         if (seen.asks)
-            along.push_back(m_round.stamped(*seen.asks));
+            along.push_back(m_session.stamped(*seen.asks));
         LongJob job(m_over, tr("The file is being taken in"));
-        const Done taken = job.run([&](const Progress& progress) {
-            return m_round.ports().handovers->take(seen, along, progress);
+        const Result<> taken = job.run([&](const Progress& progress) {
+            return m_session.ports().handovers->take(seen, along, progress);
         });
         if (!taken && job.wasStopped())
             tellStopped(m_over, tr("Nothing was taken in. Everything here is as it was before."));
         else if (!taken)
-            tell(m_over, tr("Not taken in"), errorWords(taken.error()));
+            showMessage(m_over, tr("Not taken in"), errorWords(taken.error()));
     });
     sheet->setContent(content);
     sheet->setWidthMm(170);

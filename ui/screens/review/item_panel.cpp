@@ -8,7 +8,7 @@
 #include "ui/frames/reading_pane.h"
 #include "ui/keys/row_pager.h"
 #include "ui/lists/value_row.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/screens/review/item_sheets.h"
 #include "ui/words/date_words.h"
@@ -26,15 +26,15 @@ QString dayOf(const Stamp& stamp) {
 
 } // namespace
 
-ItemPanel::ItemPanel(Round& round, ItemSheets& sheets, QWidget* parent)
+ItemPanel::ItemPanel(VesselSession& session, ItemSheets& sheets, QWidget* parent)
     : Card(parent)
-    , m_round(round)
+    , m_session(session)
     , m_sheets(sheets)
     , m_lines(new QVBoxLayout(this))
     , m_head(new QHBoxLayout)
     , m_list(keyOf(QStringLiteral("‹"), "part-list"))
-    , m_title(new Lettering({}, TextSize::Heading, Ink::Plain, true))
-    , m_state(new Lettering({}, TextSize::Body, Ink::Muted))
+    , m_title(new Label({}, TextSize::Heading, Ink::Plain, true))
+    , m_state(new Label({}, TextSize::Body, Ink::Muted))
     , m_pager(new RowPager)
     , m_keys(new QWidget)
     , m_next(keyOf({}, "item-next", "primary"))
@@ -61,12 +61,12 @@ ItemPanel::ItemPanel(Round& round, ItemSheets& sheets, QWidget* parent)
     m_next->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     m_away->setSizePolicy(QSizePolicy::Minimum, QSizePolicy::Fixed); // never less than its word
     connect(m_next, &QPushButton::clicked, this, [this] {
-        const Item* item = m_round.item(m_id);
+        const Item* item = m_session.item(m_id);
         press(item && item->state == ItemState::Rectified ? &ItemSheets::ready
                                                           : &ItemSheets::rectify);
     });
     connect(m_away, &QPushButton::clicked, this, [this] {
-        const Item* item = m_round.item(m_id);
+        const Item* item = m_session.item(m_id);
         press(item && item->state == ItemState::Withdrawn ? &ItemSheets::takeBackWithdrawal
                                                           : &ItemSheets::withdraw);
     });
@@ -75,7 +75,7 @@ ItemPanel::ItemPanel(Round& round, ItemSheets& sheets, QWidget* parent)
 }
 
 void ItemPanel::press(void (ItemSheets::*what)(const Item&)) {
-    if (const Item* item = m_round.item(m_id)) {
+    if (const Item* item = m_session.item(m_id)) {
         const Item copy = *item; // recording works the items out anew
         (m_sheets.*what)(copy);
     }
@@ -113,13 +113,13 @@ QWidget* ItemPanel::wordsOf(const Item& item) const {
     if (item.row)
         add(citationWords(*item.row), TextSize::Small, Ink::Muted);
     if (item.isOpen()) {
-        const ActingZone effect = zoneEffect(m_round.arrangement(), m_round.items(), item);
+        const ActingZone effect = zoneEffect(m_session.arrangement(), m_session.items(), item);
         if (const QString zones = zoneEffectWords(effect); !zones.isEmpty())
             add(tr("While it does not hold, %1.").arg(zones), TextSize::Body, Ink::Bad);
         if (const QString why = stillOpenWords(item); !why.isEmpty())
             add(why, TextSize::Body, Ink::Again);
     }
-    if (m_round.person().empty())
+    if (m_session.person().empty())
         add(tr("Say who you are before you work the items."), TextSize::Body, Ink::Again);
     add(courseOf(item).join(QLatin1Char('\n')), TextSize::Small, Ink::Plain);
     return words;
@@ -131,14 +131,14 @@ ValueRow* ItemPanel::value(const char* name, const QString& words, const QString
     row->setDetail(detail);
     row->key()->setObjectName(QLatin1String(name));
     row->key()->setAccessibleName(words + QStringLiteral(", ") + key);
-    row->key()->setEnabled(!m_round.person().empty());
+    row->key()->setEnabled(!m_session.person().empty());
     connect(row, &ValueRow::asked, this, [this, what] { press(what); });
     return row;
 }
 
 QStringList ItemPanel::courseOf(const Item& item) const {
     const auto name = [this](const Stamp& stamp) {
-        return QString::fromStdString(m_round.ledger().nameOf(stamp.person));
+        return QString::fromStdString(m_session.ledger().nameOf(stamp.person));
     };
     QStringList course;
     for (const auto& finding : item.findings)
@@ -163,7 +163,7 @@ QStringList ItemPanel::courseOf(const Item& item) const {
 
 std::vector<QWidget*> ItemPanel::rowsOf(const Item& item) {
     std::vector<QWidget*> rows{wordsOf(item)};
-    const CalendarDate today = shipsDay(m_round.clock().now());
+    const CalendarDate today = shipsDay(m_session.clock().now());
     QStringList port;
     if (item.action)
         port << tr("action %1").arg(actionWords(*item.action));
@@ -201,7 +201,7 @@ std::vector<QWidget*> ItemPanel::rowsOf(const Item& item) {
 }
 
 void ItemPanel::showKeys(const Item* item) {
-    const bool known = !m_round.person().empty();
+    const bool known = !m_session.person().empty();
     const bool open = item && item->isOpen();
     m_next->setVisible(open && item->state != ItemState::ReadyForRetest);
     m_next->setEnabled(known);
@@ -214,7 +214,7 @@ void ItemPanel::showKeys(const Item* item) {
 }
 
 void ItemPanel::refresh() {
-    const Item* item = m_round.item(m_id);
+    const Item* item = m_session.item(m_id);
     showKeys(item);
     if (!item) {
         m_title->setText(tr("Nothing chosen"));
@@ -222,7 +222,7 @@ void ItemPanel::refresh() {
         m_pager->setRows({});
         return;
     }
-    const Door* door = findDoor(m_round.arrangement(), item->door);
+    const Door* door = findDoor(m_session.arrangement(), item->door);
     m_title->setText(door ? tr("%1 · %2").arg(QString::fromStdString(item->door), doorWords(*door))
                           : QString::fromStdString(item->door));
     QStringList state{stateWords(item->state)};

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "ui/frames/card.h"
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 class QBoxLayout;
 class QPushButton;
@@ -12,14 +12,14 @@ class QVBoxLayout;
 namespace latchround::ui {
 
 class ItemSheets;
-class Lettering;
+class Label;
 class RowPager;
 class ValueRow;
 
 class ItemPanel : public Card {
     Q_OBJECT
 public:
-    ItemPanel(Round& round, ItemSheets& sheets, QWidget* parent = nullptr);
+    ItemPanel(VesselSession& session, ItemSheets& sheets, QWidget* parent = nullptr);
 
     /// Empty: nothing is chosen.
     void show(const FactId& id);
@@ -45,14 +45,14 @@ private:
     QStringList courseOf(const Item& item) const;
     void showKeys(const Item* item);
 
-    Round& m_round;
+    VesselSession& m_session;
     ItemSheets& m_sheets;
     FactId m_id;
     QVBoxLayout* m_lines;
     QBoxLayout* m_head;
     QPushButton* m_list; ///< back to it
-    Lettering* m_title;
-    Lettering* m_state;
+    Label* m_title;
+    Label* m_state;
     RowPager* m_pager;
     QWidget* m_keys;
     QPushButton* m_next; ///< rectified, ready for retest

@@ -12,7 +12,7 @@
 #include "ui/keys/day_picker.h"
 #include "ui/keys/phrase_picker.h"
 #include "ui/lists/value_row.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/sheets/photograph_sheets.h"
 #include "ui/words/grade_words.h"
@@ -29,19 +29,19 @@ DeficiencyTerms termsOf(const Item& item) {
 
 } // namespace
 
-ItemSheets::ItemSheets(Round& round, QWidget* over)
+ItemSheets::ItemSheets(VesselSession& session, QWidget* over)
     : QObject(over)
-    , m_round(round)
+    , m_session(session)
     , m_over(over)
-    , m_photographs(new PhotographSheets(round, over)) {}
+    , m_photographs(new PhotographSheets(session, over)) {}
 
 void ItemSheets::set(const DeficiencyTerms& terms) {
     std::vector<Entry> entries;
     for (DeficiencyTerms& field : fieldByField(terms)) {
-        auto before = standingTerms(m_round.ledger(), field);
+        auto before = standingTerms(m_session.ledger(), field);
         entries.push_back({std::move(field), std::move(before)});
     }
-    (void)m_round.record(std::move(entries));
+    (void)m_session.record(std::move(entries));
 }
 
 void ItemSheets::ask(const QString& title, const QStringList& phrases,
@@ -59,9 +59,9 @@ void ItemSheets::ask(const QString& title, const QStringList& phrases,
 
 QStringList ItemSheets::people() const {
     QStringList names;
-    for (const Person& person : m_round.ledger().people())
+    for (const Person& person : m_session.ledger().people())
         names << QString::fromStdString(person.name);
-    for (const Item& item : m_round.items()) {
+    for (const Item& item : m_session.items()) {
         names << QString::fromStdString(item.assigned);
         for (const auto& mended : item.rectifications)
             names << QString::fromStdString(mended.body.by);
@@ -99,7 +99,7 @@ void ItemSheets::portState(const Item& item) {
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    lines->addWidget(new Lettering(
+    lines->addWidget(new Label(
         tr("Action code, as the officer wrote it (published lists; deficiency %1)")
             .arg(QString::fromLatin1(port_state_code.data(), int(port_state_code.size()))),
         TextSize::Body));
@@ -115,7 +115,7 @@ void ItemSheets::portState(const Item& item) {
     if (chosen >= 0)
         action_keys->setChosen({chosen});
     lines->addWidget(action_keys);
-    lines->addWidget(new Lettering(
+    lines->addWidget(new Label(
         tr("Ground for detention? A field of its own: regimes differ in which code carries it."),
         TextSize::Body));
     auto* ground_keys = new ChoiceKeys("port-ground", ChoiceKeys::Many::One, 2);
@@ -134,7 +134,7 @@ void ItemSheets::portState(const Item& item) {
     connect(keep, &QPushButton::clicked, sheet, [this, sheet, terms, due = item.due] {
         sheet->close();
         if (terms->action && !due)
-            terms->due = dueBy(*terms->action, shipsDay(m_round.clock().now()));
+            terms->due = dueBy(*terms->action, shipsDay(m_session.clock().now()));
         if (terms->action || terms->ground_for_detention)
             set(*terms);
     });
@@ -144,7 +144,7 @@ void ItemSheets::portState(const Item& item) {
 }
 
 void ItemSheets::due(const Item& item) {
-    const CalendarDate today = shipsDay(m_round.clock().now());
+    const CalendarDate today = shipsDay(m_session.clock().now());
     const auto in = [&](int days) {
         return CalendarDate(std::chrono::sys_days(today) + std::chrono::days(days));
     };
@@ -193,7 +193,7 @@ void ItemSheets::rectify(const Item& item) {
          tr("alarm replaced"), tr("rails cleaned and greased"), tr("path and pocket cleared"),
          tr("hook or wedge taken away"), tr("plate replaced"), tr("leaf replaced")},
         [this, id = item.id](const QString& what) {
-            if (const Item* found = m_round.item(id))
+            if (const Item* found = m_session.item(id))
                 rectified(*found, what);
         });
 }
@@ -203,7 +203,7 @@ void ItemSheets::rectified(const Item& item, const QString& what) {
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    lines->addWidget(new Lettering(
+    lines->addWidget(new Label(
         tr("Who rectifies cannot retest: the item closes when somebody else finds it in order."),
         TextSize::Body, Ink::Muted));
     auto* picker = new PhrasePicker(people());
@@ -211,7 +211,7 @@ void ItemSheets::rectified(const Item& item, const QString& what) {
     connect(picker, &PhrasePicker::picked, sheet,
             [this, sheet, what, id = item.findings.back().stamp.id](const QString& name) {
                 sheet->close();
-                (void)m_round.record(
+                (void)m_session.record(
                     Rectification{id, what.toStdString(), name.simplified().toStdString()});
             });
     sheet->setContent(content);
@@ -219,7 +219,7 @@ void ItemSheets::rectified(const Item& item, const QString& what) {
 }
 
 void ItemSheets::ready(const Item& item) {
-    (void)m_round.record(ReadyForRetest{item.findings.back().stamp.id, {}});
+    (void)m_session.record(ReadyForRetest{item.findings.back().stamp.id, {}});
 }
 
 void ItemSheets::withdraw(const Item& item) {
@@ -227,13 +227,13 @@ void ItemSheets::withdraw(const Item& item) {
         {tr("written up twice"), tr("written up by mistake"), tr("the door was taken out"),
          tr("the approved plan was changed"), tr("the Administration accepts it")},
         [this, id = item.findings.back().stamp.id](const QString& reason) {
-            (void)m_round.record(Withdrawal{id, reason.toStdString()});
+            (void)m_session.record(Withdrawal{id, reason.toStdString()});
         });
 }
 
 void ItemSheets::takeBackWithdrawal(const Item& item) {
     if (item.withdrawn)
-        (void)m_round.record(TakenBack{"withdrawn by mistake"}, item.withdrawn->stamp.id);
+        (void)m_session.record(TakenBack{"withdrawn by mistake"}, item.withdrawn->stamp.id);
 }
 
 void ItemSheets::photograph(const Item& item) {

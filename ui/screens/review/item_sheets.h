@@ -4,7 +4,7 @@
 
 #include <QObject>
 
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 class QWidget;
 
@@ -16,7 +16,7 @@ class ItemSheets : public QObject {
     Q_OBJECT
 public:
     /// Sheets cover the window of `over`.
-    ItemSheets(Round& round, QWidget* over);
+    ItemSheets(VesselSession& session, QWidget* over);
 
     void severity(const Item& item);
     void portState(const Item& item);
@@ -37,7 +37,7 @@ private:
              std::function<void(const QString&)> record);
     QStringList people() const;
 
-    Round& m_round;
+    VesselSession& m_session;
     QWidget* m_over;
     PhotographSheets* m_photographs;
 };

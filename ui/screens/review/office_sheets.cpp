@@ -6,12 +6,12 @@
 #include "ui/frames/sheet.h"
 #include "ui/keys/choice_keys.h"
 #include "ui/lists/value_row.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/ports/signing.h"
 #include "ui/screens/review/review_sheets.h"
+#include "ui/sheets/message.h"
 #include "ui/sheets/paper_sheet.h"
-#include "ui/sheets/told.h"
 #include "ui/words/door_words.h"
 #include "ui/words/item_words.h"
 #include "ui/words/phrase_words.h"
@@ -25,10 +25,10 @@ namespace {
 /// As many as a row of keys holds; older ones are reached by the key that shows the next.
 constexpr int walkdowns_at_once = 4;
 
-QString signatureWords(const Round& round, const Recorded<WalkdownSigned>& signature) {
-    const SignatureHolds check = round.ports().signing->check(signature);
+QString signatureWords(const VesselSession& session, const Recorded<WalkdownSigned>& signature) {
+    const SignatureHolds check = session.ports().signing->check(signature);
     QString words = ReviewSheets::tr("%1, as %2, %3 %4: ")
-                        .arg(nameOf(round.ledger(), signature.stamp.person),
+                        .arg(nameOf(session.ledger(), signature.stamp.person),
                              capacityWords(signature.body.capacity), dayWords(signature.stamp.when),
                              clockWords(signature.stamp.when));
     if (!check.holds)
@@ -59,11 +59,11 @@ void ReviewSheets::papers(const QString& door) {
         });
         lines->addWidget(row);
     };
-    const bool walked = m_round.walkdown().has_value();
+    const bool walked = m_session.walkdown().has_value();
     if (!walked)
-        lines->addWidget(new Lettering(
-            tr("There is no walkdown yet: until then only the blank form can be made."),
-            TextSize::Body, Ink::Again));
+        lines->addWidget(
+            new Label(tr("There is no walkdown yet: until then only the blank form can be made."),
+                      TextSize::Body, Ink::Again));
     add(ReportKind::DeficiencyList, "paper-deficiencies", tr("Deficiency list"),
         tr("for the master: what is open, what it does, what is done until then"), walked);
     add(ReportKind::WorkList, "paper-work", tr("Work list"),
@@ -81,15 +81,16 @@ void ReviewSheets::papers(const QString& door) {
 }
 
 void ReviewSheets::make(Paper paper, const QString& door) {
-    const FactId walkdown = m_round.walkdown() ? m_round.walkdown()->id : FactId();
-    makePaper(m_round, paper, walkdown, door, m_over);
+    const FactId walkdown = m_session.walkdown() ? m_session.walkdown()->id : FactId();
+    makePaper(m_session, paper, walkdown, door, m_over);
 }
 
 void ReviewSheets::sign() {
-    std::vector<Walkdown> ended = m_round.ledger().walkdowns();
+    std::vector<Walkdown> ended = m_session.ledger().walkdowns();
     std::erase_if(ended, [](const Walkdown& walkdown) { return !walkdown.end; });
     if (ended.empty()) {
-        tell(m_over, tr("Nothing to sign yet"), tr("A walkdown is signed when it has ended."));
+        showMessage(m_over, tr("Nothing to sign yet"),
+                    tr("A walkdown is signed when it has ended."));
         return;
     }
     std::ranges::reverse(ended);
@@ -123,41 +124,41 @@ void ReviewSheets::showSignatures(Sheet* sheet, QWidget* place, const FactId& wa
         before->hide();
         before->deleteLater();
     }
-    const auto signatures = m_round.ledger().signaturesOf(walkdown);
+    const auto signatures = m_session.ledger().signaturesOf(walkdown);
     QStringList words;
     bool signed_before = false;
     for (const auto& signature : signatures) {
-        words << signatureWords(m_round, signature);
-        signed_before = signed_before || signature.stamp.person == m_round.person();
+        words << signatureWords(m_session, signature);
+        signed_before = signed_before || signature.stamp.person == m_session.person();
     }
     if (words.isEmpty())
         words << tr("Nobody has signed it yet.");
-    auto* text = new Lettering(words.join(QLatin1Char('\n')), TextSize::Body);
+    auto* text = new Label(words.join(QLatin1Char('\n')), TextSize::Body);
     text->setObjectName(QStringLiteral("signatures"));
     place->layout()->addWidget(text);
-    place->layout()->addWidget(new Lettering(
+    place->layout()->addWidget(new Label(
         tr("A signature covers what is recorded of this walkdown now, under the key of this "
            "device. It is no qualified electronic signature: sign the paper as well where your "
            "Administration asks for it."),
         TextSize::Small, Ink::Muted));
     if (signed_before)
         place->layout()->addWidget(
-            new Lettering(tr("%1 has signed it.").arg(m_round.personName()), TextSize::Body));
+            new Label(tr("%1 has signed it.").arg(m_session.personName()), TextSize::Body));
     for (const auto& [capacity, name] : {std::pair{Capacity::Inspector, "sign-inspector"},
                                          std::pair{Capacity::ChiefOfficer, "sign-chief"}}) {
         auto* key =
-            keyOf(tr("Sign as %1: %2").arg(capacityWords(capacity), m_round.personName()), name);
-        key->setEnabled(!signed_before && !m_round.person().empty());
+            keyOf(tr("Sign as %1: %2").arg(capacityWords(capacity), m_session.personName()), name);
+        key->setEnabled(!signed_before && !m_session.person().empty());
         connect(key, &QPushButton::clicked, sheet, [this, sheet, walkdown, as = capacity] {
             sheet->close();
-            const bool all_saved = m_round.waiting() == 0;
-            if (const Done done = m_round.sign(walkdown, as); done)
+            const bool all_saved = m_session.waiting() == 0;
+            if (const Result<> done = m_session.sign(walkdown, as); done)
                 sign();
-            else if (all_saved && m_round.isSavingShortly())
-                tell(m_over, tr("Being saved"),
-                     tr("The signature is kept, and saved by itself in a moment."));
+            else if (all_saved && m_session.isSavingShortly())
+                showMessage(m_over, tr("Being saved"),
+                            tr("The signature is kept, and saved by itself in a moment."));
             else
-                tell(m_over, tr("Not signed"), errorWords(done.error()));
+                showMessage(m_over, tr("Not signed"), errorWords(done.error()));
         });
         place->layout()->addWidget(key);
     }

@@ -11,7 +11,7 @@
 #include "ui/frames/card.h"
 #include "ui/frames/top_bar.h"
 #include "ui/keys/key_grid.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/ports/handovers.h"
 #include "ui/ports/signing.h"
@@ -42,16 +42,16 @@ constexpr std::array orders{
 
 } // namespace
 
-ReviewScreen::ReviewScreen(Round& round, QWidget* parent)
-    : Screen(round, parent)
-    , m_sheets(new ReviewSheets(round, this))
-    , m_item_sheets(new ItemSheets(round, this))
+ReviewScreen::ReviewScreen(VesselSession& session, QWidget* parent)
+    : Screen(session, parent)
+    , m_sheets(new ReviewSheets(session, this))
+    , m_item_sheets(new ItemSheets(session, this))
     , m_halves(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_left(new Card)
     , m_order(new KeyGrid)
-    , m_nothing(new Lettering({}, TextSize::Body, Ink::Muted))
+    , m_nothing(new Label({}, TextSize::Body, Ink::Muted))
     , m_list(new ItemList)
-    , m_panel(new ItemPanel(round, *m_item_sheets))
+    , m_panel(new ItemPanel(session, *m_item_sheets))
     , m_openers(new KeyGrid)
     , m_keys(new KeyGrid)
     , m_back(keyOf(tr("‹ Open items"), "part-list"))
@@ -79,7 +79,7 @@ ReviewScreen::ReviewScreen(Round& round, QWidget* parent)
     left->addWidget(m_list, 1);
     auto* open_item = keyOf(tr("Open it ›"), "part-item", "primary");
     auto* open_keys =
-        keyOf(round.ports().handovers ? tr("Who, papers, hand over ›") : tr("Who, papers ›"),
+        keyOf(session.ports().handovers ? tr("Who, papers, hand over ›") : tr("Who, papers ›"),
               "part-keys");
     m_openers->add(open_item);
     m_openers->add(open_keys);
@@ -101,7 +101,7 @@ ReviewScreen::ReviewScreen(Round& round, QWidget* parent)
     connect(m_panel, &ItemPanel::historyAsked, m_sheets, &ReviewSheets::history);
     connect(m_panel, &ItemPanel::photographsAsked, m_sheets, &ReviewSheets::photographs);
     connect(m_sheets, &ReviewSheets::personChosen, this, &ReviewScreen::refresh);
-    connect(&round, &Round::recorded, this, [this] {
+    connect(&session, &VesselSession::recorded, this, [this] {
         if (isVisible()) // else enter() does it
             refresh();
     });
@@ -128,14 +128,14 @@ void ReviewScreen::addKeys() {
     for (QPushButton* key : {m_back, m_who, m_write_up, m_retest, m_differences, m_compare, m_which,
                              m_papers, m_hand_over, m_sign})
         m_keys->add(key);
-    m_hand_over->setVisible(round().ports().handovers != nullptr);
-    m_sign->setVisible(round().ports().signing != nullptr);
+    m_hand_over->setVisible(session().ports().handovers != nullptr);
+    m_sign->setVisible(session().ports().signing != nullptr);
     connect(m_who, &QPushButton::clicked, m_sheets, &ReviewSheets::who);
     connect(m_write_up, &QPushButton::clicked, m_sheets, &ReviewSheets::writeUp);
     connect(m_compare, &QPushButton::clicked, m_sheets, &ReviewSheets::compareWalkdowns);
     connect(m_differences, &QPushButton::clicked, m_sheets, &ReviewSheets::differences);
     connect(m_papers, &QPushButton::clicked, this, [this] {
-        const Item* item = round().item(m_list->current());
+        const Item* item = session().item(m_list->current());
         m_sheets->papers(item ? QString::fromStdString(item->door) : QString());
     });
     connect(m_hand_over, &QPushButton::clicked, m_sheets, &ReviewSheets::handOver);
@@ -179,17 +179,17 @@ void ReviewScreen::show(Shown shown) {
 
 std::vector<Item> ReviewScreen::shown() const {
     std::vector<Item> items;
-    for (const Item& item : round().items())
+    for (const Item& item : session().items())
         if (m_all || item.isOpen())
             items.push_back(item);
     return items;
 }
 
 void ReviewScreen::fillList() {
-    const CalendarDate today = shipsDay(round().clock().now());
+    const CalendarDate today = shipsDay(session().clock().now());
     const std::vector<Item> items = shown();
     std::vector<TwoLineRow> lines;
-    for (const ItemGroup& group : grouped(items, m_by, round().arrangement(), today)) {
+    for (const ItemGroup& group : grouped(items, m_by, session().arrangement(), today)) {
         TwoLineRow heading;
         heading.name = groupWords(m_by, group);
         lines.push_back(std::move(heading));
@@ -202,7 +202,7 @@ void ReviewScreen::fillList() {
 }
 
 void ReviewScreen::refresh() {
-    const auto& items = round().items();
+    const auto& items = session().items();
     const auto open = std::ranges::count_if(items, &Item::isOpen);
     bar().setTitle(tr("Open items"), open == 1 ? tr("1 open") : tr("%1 open").arg(open));
     fillList();
@@ -211,30 +211,30 @@ void ReviewScreen::refresh() {
 }
 
 void ReviewScreen::fillKeys() {
-    const auto& items = round().items();
+    const auto& items = session().items();
     const auto settled =
         std::ranges::count_if(items, [](const Item& item) { return !item.isOpen(); });
-    const auto to_write = toWriteUp(round().doors(), items).size();
+    const auto to_write = toWriteUp(session().doors(), items).size();
     const auto ready = doorsToRetest(items).size();
-    const auto differing = differencesOf(round().ledger()).size();
-    const bool known = !round().person().empty();
+    const auto differing = differencesOf(session().ledger()).size();
+    const bool known = !session().person().empty();
     m_nothing->setText(
         to_write > 0
             ? tr("Nothing is open yet. %1 rows are not in order and not written up.").arg(to_write)
             : tr("Nothing is open."));
-    m_who->setText(known ? round().personName() : tr("Who are you?"));
+    m_who->setText(known ? session().personName() : tr("Who are you?"));
     m_who->setAccessibleName(tr("Who works the items: %1").arg(m_who->text()));
     m_write_up->setText(tr("Write up (%1)").arg(to_write));
     m_write_up->setVisible(to_write > 0);
     m_write_up->setEnabled(known);
     m_retest->setText(tr("Plan retest (%1)").arg(ready));
     m_retest->setVisible(ready > 0);
-    m_retest->setEnabled(round().mayBegin());
+    m_retest->setEnabled(session().mayBegin());
     m_differences->setText(tr("Differences (%1)").arg(differing));
     m_differences->setVisible(differing > 0);
     m_which->setText(m_all ? tr("Open only") : tr("Closed too (%1)").arg(settled));
     m_which->setVisible(m_all || settled > 0);
-    m_sign->setEnabled(known && round().walkdown().has_value());
+    m_sign->setEnabled(known && session().walkdown().has_value());
     m_keys->arrange();
 }
 

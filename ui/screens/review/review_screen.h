@@ -16,13 +16,13 @@ class ItemList;
 class ItemPanel;
 class ItemSheets;
 class KeyGrid;
-class Lettering;
+class Label;
 class ReviewSheets;
 
 class ReviewScreen : public Screen {
     Q_OBJECT
 public:
-    explicit ReviewScreen(Round& round, QWidget* parent = nullptr);
+    explicit ReviewScreen(VesselSession& session, QWidget* parent = nullptr);
 
     void enter() override;
     /// Shows this item, where it is in the list; after enter().
@@ -56,7 +56,7 @@ private:
     QBoxLayout* m_halves;
     Card* m_left;
     KeyGrid* m_order;
-    Lettering* m_nothing;
+    Label* m_nothing;
     ItemList* m_list;
     ItemPanel* m_panel;
     KeyGrid* m_openers; ///< on a small screen: to the item, and to the keys

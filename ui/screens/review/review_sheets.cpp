@@ -14,7 +14,7 @@
 #include "ui/keys/phrase_picker.h"
 #include "ui/keys/row_pager.h"
 #include "ui/lists/value_row.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/sheets/deficiency_sheet.h"
 #include "ui/sheets/figure_sheets.h"
@@ -49,13 +49,13 @@ QStringList openRowWords(const DoorGrade& grade) {
 
 } // namespace
 
-ReviewSheets::ReviewSheets(Round& round, QWidget* over)
+ReviewSheets::ReviewSheets(VesselSession& session, QWidget* over)
     : QObject(over)
-    , m_round(round)
+    , m_session(session)
     , m_over(over) {}
 
 void ReviewSheets::who() {
-    const std::vector<Person> people = m_round.ledger().people();
+    const std::vector<Person> people = m_session.ledger().people();
     if (people.empty()) {
         joinSomebody();
         return;
@@ -75,7 +75,7 @@ void ReviewSheets::who() {
     connect(picker, &PhrasePicker::picked, sheet,
             [this, sheet, names, people](const QString& name) {
                 sheet->close();
-                m_round.setPerson(people[std::size_t(names.indexOf(name))].id);
+                m_session.setPerson(people[std::size_t(names.indexOf(name))].id);
                 emit personChosen();
             });
     connect(other, &QPushButton::clicked, sheet, [this, sheet] {
@@ -92,7 +92,7 @@ void ReviewSheets::joinSomebody() {
     connect(form, &PersonForm::given, sheet,
             [this, sheet](const QString& name, const QString& role) {
                 sheet->close();
-                m_round.setPerson(m_round.join(name, role));
+                m_session.setPerson(m_session.join(name, role));
                 emit personChosen();
             });
     sheet->setContent(form);
@@ -100,7 +100,7 @@ void ReviewSheets::joinSomebody() {
 }
 
 void ReviewSheets::writeUp() {
-    const std::vector<ToWriteUp> rows = toWriteUp(m_round.doors(), m_round.items());
+    const std::vector<ToWriteUp> rows = toWriteUp(m_session.doors(), m_session.items());
     if (rows.empty())
         return;
     auto* sheet = new Sheet(m_over, tr("Rows that are not in order and not written up"));
@@ -109,7 +109,7 @@ void ReviewSheets::writeUp() {
     lines->setContentsMargins(0, 0, 0, 0);
     std::vector<Entry> all;
     std::vector<QWidget*> shown;
-    const std::string walkdown = m_round.walkdown()->id;
+    const std::string walkdown = m_session.walkdown()->id;
     for (const ToWriteUp& each : rows) {
         const QString number = QString::fromStdString(each.door->door->number);
         const QString words = deficiencyWords(*each.row);
@@ -124,10 +124,10 @@ void ReviewSheets::writeUp() {
         connect(row, &ValueRow::asked, sheet,
                 [this, sheet, number, id = QString::fromStdString(each.row->requirement->id)] {
                     sheet->close();
-                    const GradedDoor* door = m_round.door(number);
+                    const GradedDoor* door = m_session.door(number);
                     const RowGrade* found = door ? findRow(door->grade, id.toStdString()) : nullptr;
                     if (found)
-                        ui::writeUp(m_round, *door, *found, m_over);
+                        ui::writeUp(m_session, *door, *found, m_over);
                 });
         shown.push_back(row);
     }
@@ -140,7 +140,7 @@ void ReviewSheets::writeUp() {
     lines->addWidget(every);
     connect(every, &QPushButton::clicked, sheet, [this, sheet, all] {
         sheet->close();
-        (void)m_round.record(all);
+        (void)m_session.record(all);
     });
     sheet->setContent(content);
     sheet->setTall();
@@ -149,7 +149,7 @@ void ReviewSheets::writeUp() {
 }
 
 void ReviewSheets::history(const QString& number) {
-    const Door* door = findDoor(m_round.arrangement(), number.toStdString());
+    const Door* door = findDoor(m_session.arrangement(), number.toStdString());
     if (!door)
         return;
     auto* sheet = new Sheet(m_over, tr("What door %1 did before").arg(number));
@@ -160,10 +160,10 @@ void ReviewSheets::history(const QString& number) {
     pane->setObjectName(QStringLiteral("history-walks"));
     const Requirement* timed = nullptr;
     bool walked = false;
-    const auto walkdowns = m_round.ledger().walkdowns();
+    const auto walkdowns = m_session.ledger().walkdowns();
     for (auto each = walkdowns.rbegin(); each != walkdowns.rend(); ++each) {
-        const GradedDoor graded =
-            gradeDoor(m_round.arrangement(), m_round.ledger(), *each, *door, m_round.catalogue());
+        const GradedDoor graded = gradeDoor(m_session.arrangement(), m_session.ledger(), *each,
+                                            *door, m_session.catalogue());
         if (!timed)
             timed = timedRow(graded.grade);
         if (graded.evidence.empty())
@@ -186,7 +186,7 @@ void ReviewSheets::history(const QString& number) {
         years->key()->setObjectName(QStringLiteral("history-years"));
         connect(years, &ValueRow::asked, sheet, [this, sheet, door, timed] {
             sheet->close();
-            showThroughTheYears(m_round, *door, *timed, m_over);
+            showThroughTheYears(m_session, *door, *timed, m_over);
         });
         lines->addWidget(years);
     }
@@ -200,14 +200,14 @@ void ReviewSheets::history(const QString& number) {
 }
 
 void ReviewSheets::photographs(const FactId& id) {
-    const Item* item = m_round.item(id);
+    const Item* item = m_session.item(id);
     if (!item || item->photographs.empty())
         return;
     auto* sheet =
         new Sheet(m_over, tr("Photographs of door %1").arg(QString::fromStdString(item->door)));
     std::vector<QWidget*> pictures;
     for (const auto& photograph : item->photographs) {
-        const auto bytes = m_round.photograph(photograph.body.sha256);
+        const auto bytes = m_session.photograph(photograph.body.sha256);
         QImage picture;
         if (bytes)
             picture.loadFromData(reinterpret_cast<const uchar*>(bytes->data()), int(bytes->size()));

@@ -7,7 +7,7 @@
 
 #include "core/evidence/differences.h"
 #include "ui/ports/handovers.h"
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 class QWidget;
 
@@ -20,7 +20,7 @@ class ReviewSheets : public QObject {
     Q_OBJECT
 public:
     /// Sheets cover the window of `over`.
-    ReviewSheets(Round& round, QWidget* over);
+    ReviewSheets(VesselSession& session, QWidget* over);
 
     void who();
     void writeUp();
@@ -47,7 +47,7 @@ private:
     void askForKey();
     void showOwnKey();
 
-    Round& m_round;
+    VesselSession& m_session;
     QWidget* m_over;
 };
 

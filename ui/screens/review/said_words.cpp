@@ -20,7 +20,7 @@ struct SaidWords {
 };
 
 struct Saying {
-    const Round& round;
+    const VesselSession& session;
 
     QString operator()(const Observation& body) const {
         switch (body.answer) {
@@ -52,9 +52,9 @@ struct Saying {
     }
     QString operator()(const Deficiency& body) const { return QString::fromStdString(body.text); }
     QString operator()(const DifferenceSettled& body) const {
-        const Fact* stands = round.ledger().find(body.stands);
+        const Fact* stands = session.ledger().find(body.stands);
         return SaidWords::tr("decided that this stands: %1")
-            .arg(stands ? saidWords(*stands, round) : QString::fromStdString(body.stands));
+            .arg(stands ? saidWords(*stands, session) : QString::fromStdString(body.stands));
     }
     /// Only terms that set one thing differ.
     QString operator()(const DeficiencyTerms& body) const {
@@ -81,18 +81,18 @@ struct Saying {
 
 } // namespace
 
-QString saidWords(const Fact& fact, const Round& round) {
-    return std::visit(Saying{round}, fact.body);
+QString saidWords(const Fact& fact, const VesselSession& session) {
+    return std::visit(Saying{session}, fact.body);
 }
 
-QString aboutWords(const Difference& difference, const Round& round) {
+QString aboutWords(const Difference& difference, const VesselSession& session) {
     if (difference.door.empty())
         return SaidWords::tr("Two decisions about the same");
     QString words = QString::fromStdString(difference.door);
-    if (const auto walkdown = round.ledger().walkdown(difference.walkdown))
+    if (const auto walkdown = session.ledger().walkdown(difference.walkdown))
         words += SaidWords::tr(", %1 of %2")
                      .arg(purposeWords(walkdown->plan.purpose), dayWords(walkdown->begun_by.when));
-    const Requirement* row = findRequirement(round.catalogue(), difference.requirement);
+    const Requirement* row = findRequirement(session.catalogue(), difference.requirement);
     if (row)
         words += QStringLiteral(": ") + rowWords(*row);
     if (difference.side != Side::None)

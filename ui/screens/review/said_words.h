@@ -2,14 +2,14 @@
 #pragma once
 
 #include "core/evidence/differences.h"
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 namespace latchround::ui {
 
 /// "yes", "12.5 mm", "A-60 on the plate", "could not be tested: locked".
-QString saidWords(const Fact& fact, const Round& round);
+QString saidWords(const Fact& fact, const VesselSession& session);
 
 /// "5-31, annual of 24 Nov 2026: Travel path clear on both sides, side one".
-QString aboutWords(const Difference& difference, const Round& round);
+QString aboutWords(const Difference& difference, const VesselSession& session);
 
 } // namespace latchround::ui

@@ -9,7 +9,7 @@
 
 #include "core/measure/budget.h"
 #include "ui/lists/value_row.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 
 namespace latchround::ui {
 
@@ -56,7 +56,7 @@ DecisionSheet::DecisionSheet(const DecisionLimits& in_use, double u_s, QWidget* 
         });
         lines->addWidget(row);
     }
-    lines->addWidget(new Lettering(
+    lines->addWidget(new Label(
         tr("They hold for the walkdown under way and for later ones; reports print them. What the "
            "flag Administration asks for stands above them."),
         TextSize::Small, Ink::Muted));

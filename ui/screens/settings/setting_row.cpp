@@ -4,7 +4,7 @@
 #include <QPainter>
 #include <QPushButton>
 
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 
 namespace latchround::ui {
@@ -17,8 +17,8 @@ SettingRow::SettingRow(const QString& title, const QString& help,
     auto* words = new QVBoxLayout;
     words->setSpacing(2);
     words->addStretch(1);
-    words->addWidget(new Lettering(title, TextSize::Lead, Ink::Plain, true));
-    words->addWidget(new Lettering(help, TextSize::Small, Ink::Muted));
+    words->addWidget(new Label(title, TextSize::Lead, Ink::Plain, true));
+    words->addWidget(new Label(help, TextSize::Small, Ink::Muted));
     words->addStretch(1);
     m_sides->addLayout(words, 5);
     m_sides->addLayout(m_key_line, 6);

@@ -11,7 +11,7 @@ class QPushButton;
 
 namespace latchround::ui {
 
-class Lettering;
+class Label;
 
 struct SettingKey {
     QString words;

@@ -10,7 +10,7 @@
 #include "core/evidence/run_sequence.h"
 #include "ui/frames/sheet.h"
 #include "ui/keys/keypad.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/words/door_words.h"
 #include "ui/words/run_words.h"
@@ -19,8 +19,8 @@ namespace latchround::ui {
 
 namespace {
 
-const RunRecord* runOf(const Round& round, const QString& door, const FactId& id) {
-    const GradedDoor* graded = round.door(door);
+const RunRecord* runOf(const VesselSession& session, const QString& door, const FactId& id) {
+    const GradedDoor* graded = session.door(door);
     if (!graded)
         return nullptr;
     const auto found = std::ranges::find(graded->evidence.runs, id, &RunRecord::id);
@@ -29,21 +29,21 @@ const RunRecord* runOf(const Round& round, const QString& door, const FactId& id
 
 } // namespace
 
-CutShort::CutShort(Round& round, QWidget* over)
+CutShort::CutShort(VesselSession& session, QWidget* over)
     : QObject(over)
-    , m_round(round)
+    , m_session(session)
     , m_over(over) {}
 
 void CutShort::ask(const QString& door) {
-    const GradedDoor* graded = m_round.door(door);
+    const GradedDoor* graded = m_session.door(door);
     const RunRecord* run = graded ? unfinishedRun(graded->evidence) : nullptr;
-    if (!run || m_round.waitsFor(run->id)) // its end may be what waits
+    if (!run || m_session.waitsFor(run->id)) // its end may be what waits
         return;
     auto* sheet = new Sheet(m_over, tr("A run at door %1 was cut short").arg(door));
     sheet->setObjectName(QStringLiteral("cut-short"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
-    lines->addWidget(new Lettering(
+    lines->addWidget(new Label(
         tr("Release %1. On record: %2. Nothing of it is lost.")
             .arg(releaseWords(run->release), run->marks.empty() ? tr("no mark") : marksLine(*run)),
         TextSize::Body));
@@ -57,7 +57,7 @@ void CutShort::ask(const QString& door) {
     lines->addWidget(by_hand);
     const FactId id = run->id;
     connect(spoiled, &QPushButton::clicked, sheet, [this, sheet, id] {
-        (void)m_round.record(RunEnded{id, RunOutcome::Spoiled, "cut short"});
+        (void)m_session.record(RunEnded{id, RunOutcome::Spoiled, "cut short"});
         sheet->close();
     });
     connect(by_hand, &QPushButton::clicked, sheet, [this, sheet, door, id] {
@@ -70,10 +70,10 @@ void CutShort::ask(const QString& door) {
 }
 
 void CutShort::askNext(const QString& door, const FactId& id) {
-    const RunRecord* run = runOf(m_round, door, id);
-    if (!run || run->end || m_round.waitsFor(id))
+    const RunRecord* run = runOf(m_session, door, id);
+    if (!run || run->end || m_session.waitsFor(id))
         return;
-    const auto sequence = sequenceOf(*m_round.door(door)->door, run->release, run->kind);
+    const auto sequence = sequenceOf(*m_session.door(door)->door, run->release, run->kind);
     std::vector<MarkKind> taken;
     for (const auto& each : run->marks)
         taken.push_back(each.mark.kind);
@@ -95,7 +95,7 @@ void CutShort::askNext(const QString& door, const FactId& id) {
                 const bool complete = nextRequired(sequence, with) == nullptr;
                 if (complete)
                     entries.push_back({RunEnded{id, RunOutcome::Complete, "completed by hand"}});
-                (void)m_round.record(std::move(entries));
+                (void)m_session.record(std::move(entries));
                 sheet->close();
                 if (!complete)
                     askNext(door, id);

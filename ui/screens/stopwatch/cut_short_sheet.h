@@ -4,7 +4,7 @@
 
 #include <QObject>
 
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 class QWidget;
 
@@ -13,7 +13,7 @@ namespace latchround::ui {
 class CutShort : public QObject {
     Q_OBJECT
 public:
-    CutShort(Round& round, QWidget* over);
+    CutShort(VesselSession& session, QWidget* over);
 
     /// Not of a run of which something waits to be saved.
     void ask(const QString& door);
@@ -21,7 +21,7 @@ public:
 private:
     void askNext(const QString& door, const FactId& run);
 
-    Round& m_round;
+    VesselSession& m_session;
     QWidget* m_over;
 };
 

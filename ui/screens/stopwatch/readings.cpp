@@ -5,7 +5,7 @@
 
 #include "ui/figures/band_gauge.h"
 #include "ui/figures/figure_label.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 
 namespace latchround::ui {
 
@@ -13,7 +13,7 @@ Readings::Readings(QWidget* parent)
     : Part(parent)
     , m_figure(new FigureLabel(TextSize::Clock, tr("s")))
     , m_gauge(new BandGauge)
-    , m_marks(new Lettering({}, TextSize::Body))
+    , m_marks(new Label({}, TextSize::Body))
     , m_line(new QBoxLayout(QBoxLayout::LeftToRight, this)) {
     m_line->setContentsMargins(0, 0, 0, 0);
     m_figure->setObjectName(QStringLiteral("elapsed"));

@@ -10,7 +10,7 @@ namespace latchround::ui {
 
 class BandGauge;
 class FigureLabel;
-class Lettering;
+class Label;
 
 class Readings : public Part {
     Q_OBJECT
@@ -36,7 +36,7 @@ private:
 
     FigureLabel* m_figure;
     BandGauge* m_gauge;
-    Lettering* m_marks;
+    Label* m_marks;
     QBoxLayout* m_line;
     bool m_band = true;
     bool m_brief = false;

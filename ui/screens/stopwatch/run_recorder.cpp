@@ -11,8 +11,9 @@
 
 namespace latchround::ui {
 
-Done RunRecorder::begin(const QString& door, Release release, RunKind kind, const QString& group) {
-    const GradedDoor* graded = m_round.door(door);
+Result<> RunRecorder::begin(const QString& door, Release release, RunKind kind,
+                            const QString& group) {
+    const GradedDoor* graded = m_session.door(door);
     if (!graded)
         return tl::unexpected(Error{door.toStdString(), errors::not_a_door_of_walkdown()});
     if (release == Release::Remote && kind == RunKind::Closing && !mayArm(graded->evidence))
@@ -22,8 +23,8 @@ Done RunRecorder::begin(const QString& door, Release release, RunKind kind, cons
     m_release = release;
     m_kind = kind;
     m_group = group;
-    m_walkdown = m_round.walkdown()->id;
-    m_run = m_round.newId();
+    m_walkdown = m_session.walkdown()->id;
+    m_run = m_session.newId();
     m_end.clear();
     m_called_off = false;
     m_sequence = sequenceOf(*graded->door, release, kind);
@@ -31,7 +32,7 @@ Done RunRecorder::begin(const QString& door, Release release, RunKind kind, cons
 }
 
 const RunRecord* RunRecorder::record() const {
-    const GradedDoor* graded = m_round.door(m_door);
+    const GradedDoor* graded = m_session.door(m_door);
     if (!graded)
         return nullptr;
     const auto found = std::ranges::find(graded->evidence.runs, m_run, &RunRecord::id);
@@ -41,9 +42,9 @@ const RunRecord* RunRecorder::record() const {
 std::optional<RunRecord> RunRecorder::soFar() const {
     const RunRecord* saved = record();
     std::optional<RunRecord> run = saved ? std::optional(*saved) : std::nullopt;
-    if (!m_round.isSafeToLeave())
+    if (!m_session.isSafeToLeave())
         return run;
-    for (const Fact* fact : m_round.waitingFacts()) {
+    for (const Fact* fact : m_session.waitingFacts()) {
         if (run && std::holds_alternative<TakenBack>(fact->body))
             std::erase_if(run->marks,
                           [fact](const auto& taken) { return taken.id == fact->stamp.supersedes; });
@@ -66,8 +67,9 @@ bool RunRecorder::isOnDisk() const {
         const std::string* of = referencesOf(fact.body).run;
         return fact.stamp.id == m_run || (of && *of == m_run);
     };
-    const auto refused = m_round.refusedBatches();
-    return m_round.isSafeToLeave() && std::ranges::none_of(refused, [&](const WaitingBatch* batch) {
+    const auto refused = m_session.refusedBatches();
+    return m_session.isSafeToLeave() &&
+           std::ranges::none_of(refused, [&](const WaitingBatch* batch) {
                return std::ranges::any_of(batch->facts, isOfThisRun);
            });
 }
@@ -101,7 +103,7 @@ bool RunRecorder::isOver() const {
 
 const Fact* RunRecorder::waitingEnd() const {
     const Fact* end = nullptr;
-    for (const Fact* fact : m_round.waitingFacts()) {
+    for (const Fact* fact : m_session.waitingFacts()) {
         const auto* body = std::get_if<RunEnded>(&fact->body);
         if (body && body->run == m_run)
             end = fact;
@@ -112,7 +114,7 @@ const Fact* RunRecorder::waitingEnd() const {
 }
 
 int RunRecorder::number() const {
-    const GradedDoor* graded = m_round.door(m_door);
+    const GradedDoor* graded = m_session.door(m_door);
     int before = 0;
     if (graded)
         for (const RunRecord& run : graded->evidence.runs)
@@ -126,9 +128,9 @@ Mark RunRecorder::markOf(MarkKind kind, const MarkPress& press) const {
 }
 
 void RunRecorder::addStart(std::vector<Entry>& entries) {
-    if (m_round.knows(m_run))
+    if (m_session.knows(m_run))
         return;
-    RunStarted start{m_walkdown, m_door.toStdString(), m_kind, m_release, m_round.heel_deg()};
+    RunStarted start{m_walkdown, m_door.toStdString(), m_kind, m_release, m_session.heel_deg()};
     if (!m_group.isEmpty())
         start.release_group = m_group.toStdString();
     entries.push_back({std::move(start), std::nullopt, m_run});
@@ -140,24 +142,24 @@ bool RunRecorder::wouldComplete(MarkKind kind) const {
     return nextRequired(m_sequence, with) == nullptr;
 }
 
-Done RunRecorder::mark(MarkKind kind, const MarkPress& press) {
+Result<> RunRecorder::mark(MarkKind kind, const MarkPress& press) {
     std::vector<Entry> entries;
     addStart(entries);
     entries.push_back({markOf(kind, press)});
     if (wouldComplete(kind))
         entries.push_back(ended(RunOutcome::Complete, {}));
-    return m_round.record(std::move(entries));
+    return m_session.record(std::move(entries));
 }
 
 Entry RunRecorder::ended(RunOutcome outcome, const QString& reason) {
     std::optional<FactId> before;
-    if (waitingEnd() || m_round.ledger().find(m_end)) // else it was refused
+    if (waitingEnd() || m_session.ledger().find(m_end)) // else it was refused
         before = m_end;
-    m_end = m_round.newId();
+    m_end = m_session.newId();
     return {RunEnded{m_run, outcome, reason.toStdString()}, before, m_end};
 }
 
-Done RunRecorder::takeBack() {
+Result<> RunRecorder::takeBack() {
     const RunRecord* run = record();
     if (!run || run->marks.empty())
         return {};
@@ -165,15 +167,15 @@ Done RunRecorder::takeBack() {
     entries.push_back({TakenBack{"mark taken back"}, run->marks.back().id});
     if (!m_end.empty())
         entries.push_back({TakenBack{"run goes on"}, std::exchange(m_end, {})});
-    return m_round.record(std::move(entries));
+    return m_session.record(std::move(entries));
 }
 
-Done RunRecorder::end(RunOutcome outcome, const QString& reason) {
+Result<> RunRecorder::end(RunOutcome outcome, const QString& reason) {
     std::vector<Entry> entries;
     addStart(entries);
     m_called_off = true;
     entries.push_back(ended(outcome, reason));
-    return m_round.record(std::move(entries));
+    return m_session.record(std::move(entries));
 }
 
 } // namespace latchround::ui

@@ -7,18 +7,18 @@
 
 #include "core/evidence/run_sequence.h"
 #include "ui/keys/mark_key.h"
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 namespace latchround::ui {
 
 class RunRecorder {
 public:
-    explicit RunRecorder(Round& round)
-        : m_round(round) {}
+    explicit RunRecorder(VesselSession& session)
+        : m_session(session) {}
 
     /// A new run. Refused for a remote release whose cautions do not all stand confirmed.
     /// `group`: the release group that moves with it; empty for a release at the door.
-    Done begin(const QString& door, Release release, RunKind kind, const QString& group = {});
+    Result<> begin(const QString& door, Release release, RunKind kind, const QString& group = {});
 
     Release release() const { return m_release; }
     RunKind kind() const { return m_kind; }
@@ -44,9 +44,9 @@ public:
     int number() const;
 
     /// Each records at once; the run ends by itself with its last mark.
-    Done mark(MarkKind kind, const MarkPress& press);
-    Done takeBack();
-    Done end(RunOutcome outcome, const QString& reason);
+    Result<> mark(MarkKind kind, const MarkPress& press);
+    Result<> takeBack();
+    Result<> end(RunOutcome outcome, const QString& reason);
 
 private:
     Mark markOf(MarkKind kind, const MarkPress& press) const;
@@ -57,7 +57,7 @@ private:
     bool wouldComplete(MarkKind kind) const;
     Entry ended(RunOutcome outcome, const QString& reason);
 
-    Round& m_round;
+    VesselSession& m_session;
     QString m_door;
     Release m_release = Release::LetGo;
     RunKind m_kind = RunKind::Closing;

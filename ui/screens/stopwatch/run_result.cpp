@@ -12,7 +12,7 @@
 #include "core/measure/interval.h"
 #include "ui/frames/sheet.h"
 #include "ui/keys/phrase_picker.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/ship/door_glyph.h"
 #include "ui/words/door_words.h"
@@ -49,7 +49,7 @@ QWidget* lineOf(const RowGrade& row, TextSize size) {
     auto* glyph = new DoorGlyph(row.verdict, 5.6);
     line->setMinimumHeight(glyph->sizeHint().height()); // of one line of words too
     across->addWidget(glyph);
-    auto* words = new Lettering(
+    auto* words = new Label(
         RunResult::tr("%1 %2: %3")
             .arg(shortName(*row.requirement), measuredWords(row), verdictWords(row.verdict)),
         size, Ink::Plain, true);
@@ -62,7 +62,7 @@ QWidget* lineOf(const RowGrade& row, TextSize size) {
 
 RunResult::RunResult(QWidget* parent)
     : Part(parent)
-    , m_title(new Lettering({}, TextSize::Title, Ink::Plain, true))
+    , m_title(new Label({}, TextSize::Title, Ink::Plain, true))
     , m_lines(new QVBoxLayout)
     , m_reasons(new PhrasePicker)
     , m_why(keyOf(tr("Say why ›"), "run-why"))
@@ -122,15 +122,15 @@ void RunResult::show(const GradedDoor& door, const RunRecord& run,
     for (const RowGrade& row : own)
         m_lines->addWidget(lineOf(row, m_roomy ? TextSize::Lead : TextSize::Body));
     if (run.kind == RunKind::Contact) // what came of it is seen and answered, not timed
-        m_lines->addWidget(new Lettering(runWords(run, *door.door), TextSize::Lead));
+        m_lines->addWidget(new Label(runWords(run, *door.door), TextSize::Lead));
     for (const RowGrade& row : own)
         if (const RowGrade* together = findRow(door.grade, row.requirement->id);
             together && together->figure && together->figure->value != row.figure->value)
             m_lines->addWidget(
-                new Lettering(tr("All runs of the door together: %1 %2: %3")
-                                  .arg(shortName(*row.requirement), measuredWords(*together),
-                                       verdictWords(together->verdict)),
-                              TextSize::Small));
+                new Label(tr("All runs of the door together: %1 %2: %3")
+                              .arg(shortName(*row.requirement), measuredWords(*together),
+                                   verdictWords(together->verdict)),
+                          TextSize::Small));
     askAboutDouble(run);
     showTitle();
     holdKeys();
@@ -140,7 +140,7 @@ QWidget* RunResult::makeDoubt() {
     auto* doubt = new QWidget;
     auto* lines = new QVBoxLayout(doubt);
     lines->setContentsMargins(0, 0, 0, 0);
-    m_doubt_words = new Lettering({}, TextSize::Body, Ink::Plain, true);
+    m_doubt_words = new Label({}, TextSize::Body, Ink::Plain, true);
     m_both_right = keyOf(tr("Both are right"), "double-right");
     m_one_wrong = keyOf({}, "double-wrong");
     lines->addWidget(m_doubt_words);
@@ -195,8 +195,8 @@ void RunResult::showEnded(RunOutcome outcome, const QString& stop_word) {
     const bool stopped = outcome == RunOutcome::Stopped;
     m_title->setText(stopped ? tr("STOPPED. Say “%1” now").arg(stop_word) : tr("Run spoiled"));
     m_title->setInk(stopped ? Ink::Bad : Ink::Plain);
-    m_lines->addWidget(new Lettering(tr("On record, and never counted as a measurement. Why?"),
-                                     TextSize::Small, Ink::Muted));
+    m_lines->addWidget(new Label(tr("On record, and never counted as a measurement. Why?"),
+                                 TextSize::Small, Ink::Muted));
     m_phrases =
         (stopped ? QStringList{tr("someone in the way"), tr("object in the path"),
                                tr("wrong door moved"), tr("watch left"), tr("door did not move"),

@@ -12,7 +12,7 @@ class QVBoxLayout;
 
 namespace latchround::ui {
 
-class Lettering;
+class Label;
 class PhrasePicker;
 
 class RunResult : public Part {
@@ -55,14 +55,14 @@ private:
     void showKeys(bool doubt);
     QWidget* makeDoubt();
 
-    Lettering* m_title;
+    Label* m_title;
     QVBoxLayout* m_lines;
     PhrasePicker* m_reasons;
     QPushButton* m_why; ///< opens the reasons where there is no room for them here
     QPushButton* m_again;
     QPushButton* m_done;
     QWidget* m_doubt = nullptr;
-    Lettering* m_doubt_words = nullptr;
+    Label* m_doubt_words = nullptr;
     QPushButton* m_both_right = nullptr;
     QPushButton* m_one_wrong = nullptr;
     bool m_last_is_wrong = false; ///< of the two marks asked about, the second was the last

@@ -35,7 +35,7 @@ bool has(const std::vector<MarkKind>& taken, MarkKind kind) {
 
 } // namespace
 
-StopwatchScreen::StopwatchScreen(Round& the_round, QWidget* parent)
+StopwatchScreen::StopwatchScreen(VesselSession& the_round, QWidget* parent)
     : Screen(the_round, parent)
     , m_recorder(the_round)
     , m_drawing(new DoorDrawing(page()))
@@ -58,11 +58,11 @@ StopwatchScreen::StopwatchScreen(Round& the_round, QWidget* parent)
     connectKeys();
     m_clock.setInterval(frame_ms);
     connect(&m_clock, &QTimer::timeout, this, &StopwatchScreen::tick);
-    connect(&the_round, &Round::doorChanged, this, [this](const QString& door) {
+    connect(&the_round, &VesselSession::doorChanged, this, [this](const QString& door) {
         if (door == m_recorder.door())
             refresh();
     });
-    connect(&the_round, &Round::waitingChanged, this, &StopwatchScreen::refresh);
+    connect(&the_round, &VesselSession::waitingChanged, this, &StopwatchScreen::refresh);
     setFocusPolicy(Qt::StrongFocus);
     lookChanged();
 }
@@ -94,13 +94,13 @@ void StopwatchScreen::connectKeys() {
     connect(&bar(), &TopBar::back, this, &StopwatchScreen::leave);
 }
 
-Done StopwatchScreen::begin(const QString& door, Release release, RunKind kind,
-                            const QString& group) {
-    Done may = m_recorder.begin(door, release, kind, group);
+Result<> StopwatchScreen::begin(const QString& door, Release release, RunKind kind,
+                                const QString& group) {
+    Result<> may = m_recorder.begin(door, release, kind, group);
     if (!may)
         return may;
     m_called_off.reset();
-    const GradedDoor* graded = round().door(door);
+    const GradedDoor* graded = session().door(door);
     m_drawing->setDoor(graded->door->kind, graded->door->opening_m);
     m_drawing->setSide(release == Release::LocalSideTwo ? Side::Two : Side::One);
     m_drawing->setBlock(kind == RunKind::Contact);
@@ -110,7 +110,7 @@ Done StopwatchScreen::begin(const QString& door, Release release, RunKind kind,
         kind == RunKind::Contact ? tr("contact") : tr("release %1").arg(releaseWords(release));
     QString armed = how;
     if (release == Release::Remote && kind == RunKind::Closing)
-        armed += tr(" · cautions confirmed by %1").arg(round().personName());
+        armed += tr(" · cautions confirmed by %1").arg(session().personName());
     bar().setTitle(tr("Door %1 · run %2").arg(door).arg(m_recorder.number()), armed);
     m_keys->setCurrentWidget(m_key);
     refresh();
@@ -134,13 +134,13 @@ void StopwatchScreen::enter() {
 void StopwatchScreen::showEvent(QShowEvent* event) {
     Screen::showEvent(event);
     // Opened now and not by the first mark, which must not wait for it.
-    if (round().ports().settings->setting(QStringLiteral("quiet")).isEmpty())
-        (void)round().ports().sound->ready();
+    if (session().ports().settings->setting(QStringLiteral("quiet")).isEmpty())
+        (void)session().ports().sound->ready();
 }
 
 void StopwatchScreen::hideEvent(QHideEvent* event) {
     Screen::hideEvent(event);
-    round().ports().sound->close();
+    session().ports().sound->close();
 }
 
 bool StopwatchScreen::isRunning() const {
@@ -149,10 +149,12 @@ bool StopwatchScreen::isRunning() const {
 
 void StopwatchScreen::mark(MarkKind kind, const MarkPress& press) {
     // On disk before anything on screen says so, in the register or where it is kept until it is
-    // saved; where neither can be, the key takes no more and the round's banner says what to do.
+    // saved; where neither can be, the key takes no more and the session's banner says what to do.
     const bool saved = m_recorder.mark(kind, press).has_value();
-    if (saved || (round().isTryingAgain() && m_recorder.isOnDisk()))
-        round().ports().sound->cueMark(); // afterwards: a cue must never delay the mark it answers
+    if (saved || (session().isTryingAgain() && m_recorder.isOnDisk()))
+        session()
+            .ports()
+            .sound->cueMark(); // afterwards: a cue must never delay the mark it answers
 }
 
 void StopwatchScreen::stop() {
@@ -169,7 +171,7 @@ void StopwatchScreen::endWith(RunOutcome outcome, const QString& reason) {
     if (outcome == RunOutcome::Stopped)
         emit stopped();
     m_called_off = outcome;
-    m_result->showEnded(outcome, QString::fromStdString(round().walkdown()->plan.stop_word));
+    m_result->showEnded(outcome, QString::fromStdString(session().walkdown()->plan.stop_word));
     m_keys->setCurrentWidget(m_result);
     place();
     m_grid->activate();
@@ -197,10 +199,10 @@ void StopwatchScreen::refresh() {
         m_clock.stop();
     if (over && run && run->end && run->end->outcome == RunOutcome::Complete) {
         if (m_keys->currentWidget() != m_result) {
-            const GradedDoor& door = *round().door(m_recorder.door());
+            const GradedDoor& door = *session().door(m_recorder.door());
             m_result->show(
                 door, *run,
-                rowsOfRun(round().arrangement().particulars, door, *run, round().catalogue()));
+                rowsOfRun(session().arrangement().particulars, door, *run, session().catalogue()));
             m_keys->setCurrentWidget(m_result);
             emit ended(run->id);
         }
@@ -217,14 +219,14 @@ void StopwatchScreen::refresh() {
 
 void StopwatchScreen::showKeys() {
     const SequenceStep* step = m_recorder.next();
-    const bool all_saved = round().waiting() == 0;
+    const bool all_saved = session().waiting() == 0;
     const bool on_disk = m_recorder.isOnDisk();
-    if (round().isSavingShortly() && m_recorder.isOver()) {
+    if (session().isSavingShortly() && m_recorder.isOver()) {
         m_key->setNameLine(tr("saving…"));
         m_key->setHintLine({});
     } else if (!on_disk || (!all_saved && m_recorder.isOver())) {
         m_key->setNameLine(tr("Not saved"));
-        m_key->setHintLine(phraseWords(round().whyWaiting().what));
+        m_key->setHintLine(phraseWords(session().whyWaiting().what));
     } else if (step) {
         m_key->setNameLine(markWords(step->mark));
         m_key->setHintLine(markHint(step->mark));
@@ -252,17 +254,17 @@ bool StopwatchScreen::mayTakeKeyboard() const {
 }
 
 void StopwatchScreen::showBand() {
-    const GradedDoor* graded = round().door(m_recorder.door());
+    const GradedDoor* graded = session().door(m_recorder.door());
     if (!graded)
         return;
     const std::vector<MarkKind> taken = m_recorder.taken();
     const bool alarmed =
         !has(taken, MarkKind::LeafMoves) && m_recorder.next() &&
         (has(taken, MarkKind::AlarmOn) || m_recorder.next()->mark == MarkKind::AlarmOn);
-    const Stand stand(graded->boundary);
+    const DoorLocation location(graded->boundary);
     const auto band =
-        liveBand(round().catalogue(), round().arrangement().particulars, *graded->door, stand,
-                 alarmed ? MarkKind::AlarmOn : MarkKind::LeafMoves, round().thumb());
+        liveBand(session().catalogue(), session().arrangement().particulars, *graded->door,
+                 location, alarmed ? MarkKind::AlarmOn : MarkKind::LeafMoves, session().thumb());
     m_readings->setBandShown(band && m_recorder.kind() == RunKind::Closing);
     if (!band)
         return;
@@ -286,7 +288,7 @@ std::optional<double> StopwatchScreen::secondsSince(MarkKind kind) const {
         run->marks, [kind](const auto& record) { return record.mark.kind == kind; });
     if (found == run->marks.end() || !found->mark.steady_ns)
         return std::nullopt;
-    return double(round().clock().steadyNow_ns() - *found->mark.steady_ns) / 1e9;
+    return double(session().clock().steadyNow_ns() - *found->mark.steady_ns) / 1e9;
 }
 
 void StopwatchScreen::tick() {
@@ -312,7 +314,7 @@ void StopwatchScreen::tick() {
 }
 
 bool StopwatchScreen::isDouble() const {
-    const GradedDoor* graded = round().door(m_recorder.door());
+    const GradedDoor* graded = session().door(m_recorder.door());
     return graded && graded->door->kind == DoorKind::DoubleLeaf;
 }
 

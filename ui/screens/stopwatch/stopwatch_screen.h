@@ -21,10 +21,10 @@ class SideKeys;
 class StopwatchScreen : public Screen {
     Q_OBJECT
 public:
-    explicit StopwatchScreen(Round& round, QWidget* parent = nullptr);
+    explicit StopwatchScreen(VesselSession& session, QWidget* parent = nullptr);
 
     /// A new run. Complains, and shows nothing new, where it may not be armed.
-    Done begin(const QString& door, Release release, RunKind kind, const QString& group = {});
+    Result<> begin(const QString& door, Release release, RunKind kind, const QString& group = {});
     void enter() override;
     /// A mark was taken and the run has not ended.
     bool isRunning() const;

@@ -36,7 +36,7 @@ RunRecord hingedRun(double seconds) {
 } // namespace
 
 TEST(Sieve, GivesMeanAndDeviationOfTheTrials) {
-    const Sifted sifted = sift(Cue::LeafStops, steadyDrill());
+    const Sifted sifted = rejectOutliers(Cue::LeafStops, steadyDrill());
     ASSERT_TRUE(sifted.reaction);
     EXPECT_NEAR(sifted.reaction->bias_s, 0.05, 1e-12);
     EXPECT_NEAR(sifted.reaction->spread_s, 0.02, 1e-12);
@@ -51,10 +51,10 @@ TEST(Sieve, SetsAsideWhatIsOutOfLine) {
     ThumbDrill drill = steadyDrill();
     const double d = 0.02 * std::sqrt(0.95);
     drill.trials.push_back({Cue::LeafStops, 0.05 + 3.5 / 0.6745 * d - 0.001});
-    EXPECT_EQ(sift(Cue::LeafStops, drill).set_aside, 0);
+    EXPECT_EQ(rejectOutliers(Cue::LeafStops, drill).set_aside, 0);
     drill.trials.push_back({Cue::LeafStops, 0.5});
     drill.trials.push_back({Cue::LeafStops, 2.0});
-    const Sifted sifted = sift(Cue::LeafStops, drill);
+    const Sifted sifted = rejectOutliers(Cue::LeafStops, drill);
     EXPECT_EQ(sifted.set_aside, 2);
     EXPECT_EQ(sifted.reaction->trials, 21);
 }
@@ -66,34 +66,35 @@ TEST(Sieve, GuessesDoNotCountButMeetingTheLeafEarlyDoes) {
     drill.trials.push_back({Cue::AlarmHeard, 0.05});
     drill.trials.push_back({Cue::LeafStarts, -0.4});
     drill.trials.push_back({Cue::LeafStops, -0.01});
-    EXPECT_EQ(sift(Cue::AlarmHeard, drill).too_early, 1);
-    EXPECT_EQ(sift(Cue::LeafStarts, drill).too_early, 1);
-    EXPECT_EQ(sift(Cue::LeafStops, drill).too_early, 0);
-    EXPECT_EQ(sift(Cue::LeafStops, drill).reaction->trials, 21);
+    EXPECT_EQ(rejectOutliers(Cue::AlarmHeard, drill).too_early, 1);
+    EXPECT_EQ(rejectOutliers(Cue::LeafStarts, drill).too_early, 1);
+    EXPECT_EQ(rejectOutliers(Cue::LeafStops, drill).too_early, 0);
+    EXPECT_EQ(rejectOutliers(Cue::LeafStops, drill).reaction->trials, 21);
 }
 
 TEST(Sieve, TooFewTrialsGiveNothing) {
     ThumbDrill drill;
-    for (int i = 0; i < least_trials - 1; ++i)
+    for (int i = 0; i < min_trials - 1; ++i)
         drill.trials.push_back({Cue::LeafStops, 0.1 + 0.001 * i});
-    EXPECT_FALSE(sift(Cue::LeafStops, drill).reaction);
-    EXPECT_FALSE(sift(Cue::AlarmHeard, drill).reaction);
+    EXPECT_FALSE(rejectOutliers(Cue::LeafStops, drill).reaction);
+    EXPECT_FALSE(rejectOutliers(Cue::AlarmHeard, drill).reaction);
     drill.trials.push_back({Cue::LeafStops, 0.11});
-    EXPECT_TRUE(sift(Cue::LeafStops, drill).reaction);
+    EXPECT_TRUE(rejectOutliers(Cue::LeafStops, drill).reaction);
 }
 
-TEST(Thumb, OwnBiasCorrectsTheInterval) {
-    const Thumb own(steadyDrill());
+TEST(ReactionModel, OwnBiasCorrectsTheInterval) {
+    const ReactionModel own(steadyDrill());
     // Starts are seen 0.25 s late and stops 0.05 s late: the watch ran 0.20 s too short.
     EXPECT_NEAR(own.correction(Cue::LeafStarts, Cue::LeafStops), 0.20, 1e-12);
     EXPECT_NEAR(closingTime(hingedRun(12), DoorKind::SingleLeaf, own)->value, 12.20, 1e-9);
     // Alarm heard late by 0.30 s, leaf seen moving late by 0.25 s.
     EXPECT_NEAR(own.correction(Cue::AlarmHeard, Cue::LeafStarts), 0.05, 1e-12);
-    EXPECT_EQ(Thumb().correction(Cue::LeafStarts, Cue::LeafStops), 0);
+    EXPECT_EQ(ReactionModel().correction(Cue::LeafStarts, Cue::LeafStops), 0);
 }
 
-TEST(Thumb, OwnBudgetHasBothMarksAndBothMeans) {
-    const Reading time = *closingTime(hingedRun(12), DoorKind::SingleLeaf, Thumb(steadyDrill()));
+TEST(ReactionModel, OwnBudgetHasBothMarksAndBothMeans) {
+    const Reading time =
+        *closingTime(hingedRun(12), DoorKind::SingleLeaf, ReactionModel(steadyDrill()));
     const double expected =
         std::sqrt(0.04 * 0.04 + 0.02 * 0.02 + (0.04 * 0.04 + 0.02 * 0.02) / 20 + 0.02 * 0.02 / 3 +
                   0.005 * 0.005 / 3 + std::pow(12 * 2e-4, 2) / 3);
@@ -105,25 +106,25 @@ TEST(Thumb, OwnBudgetHasBothMarksAndBothMeans) {
 
 // A time from a watch on a string knows nothing of the tablet's drill; read to tenths, its last
 // digit is 0.1 s.
-TEST(Thumb, TypedInTimesKeepThePublishedFigures) {
+TEST(ReactionModel, TypedInTimesKeepThePublishedFigures) {
     RunRecord run = hingedRun(12);
     for (auto& record : run.marks) {
         record.mark.by_hand_ns = record.mark.kind == MarkKind::Shut ? 12'400'000'000 : 0;
         record.mark.event_ms.reset();
         record.mark.device = InputDevice::Hand;
     }
-    const Reading time = *closingTime(run, DoorKind::SingleLeaf, Thumb(steadyDrill()));
+    const Reading time = *closingTime(run, DoorKind::SingleLeaf, ReactionModel(steadyDrill()));
     EXPECT_NEAR(time.value, 12.4, 1e-12);
     EXPECT_NEAR(time.u(),
                 std::sqrt(0.01 + 0.05 * 0.05 / 3 + 0.05 * 0.05 / 3 + std::pow(12.4 * 2e-4, 2) / 3),
                 1e-12);
 }
 
-TEST(Thumb, WithoutSoundTheHeardPartStaysAsPublished) {
+TEST(ReactionModel, WithoutSoundTheHeardPartStaysAsPublished) {
     ThumbDrill drill;
     addTrials(drill, Cue::LeafStarts, 0.25, 0.04);
     addTrials(drill, Cue::LeafStops, 0.05, 0.02);
-    const Thumb own(drill);
+    const ReactionModel own(drill);
     EXPECT_EQ(own.correction(Cue::AlarmHeard, Cue::LeafStarts), 0);
     EXPECT_NEAR(combinedUncertainty(own.budget(Cue::AlarmHeard, Cue::LeafStarts)),
                 std::sqrt(0.005 + 0.04 * 0.04 + 0.11 * 0.11 / 3), 1e-12);
@@ -132,7 +133,7 @@ TEST(Thumb, WithoutSoundTheHeardPartStaysAsPublished) {
 
 // Grades go by the drill that the person had done on that device before the run, and by no later
 // one.
-TEST(Thumb, GradeUsesTheDrillDoneBeforeTheRun) {
+TEST(ReactionModel, GradeUsesTheDrillDoneBeforeTheRun) {
     const auto fact = [](const char* id, FactBody body, const char* person = "p",
                          const char* device = "d") {
         return Fact{{id, {}, person, device, {}}, std::move(body)};

@@ -2,11 +2,11 @@
 #include <algorithm>
 
 #include "core/evidence/typed_in.h"
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 namespace latchround::ui {
 
-std::optional<Fact> Round::noteOfTyping(const Fact& first) {
+std::optional<Fact> VesselSession::noteOfTyping(const Fact& first) {
     const std::string door = m_on_paper ? m_ledger.doorOf(first) : std::string();
     if (door.empty())
         return std::nullopt;
@@ -15,7 +15,7 @@ std::optional<Fact> Round::noteOfTyping(const Fact& first) {
     return isOnRecord(std::get<Note>(fact.body)) ? std::nullopt : std::optional(std::move(fact));
 }
 
-bool Round::isOnRecord(const Note& note) const {
+bool VesselSession::isOnRecord(const Note& note) const {
     const GradedDoor* graded = door(QString::fromStdString(note.door));
     const auto waiting = waitingFacts();
     const auto is = [&](const auto& one) { return one.body == note; };
@@ -26,19 +26,19 @@ bool Round::isOnRecord(const Note& note) const {
            });
 }
 
-double Round::heel_deg() const {
+double VesselSession::heel_deg() const {
     const double planned = m_walkdown ? m_walkdown->plan.heel_deg : 0;
     return m_on_paper ? m_on_paper->heel_deg.value_or(planned) : m_heel_deg;
 }
 
-void Round::setHeel(double degrees) {
+void VesselSession::setHeel(double degrees) {
     if (m_on_paper)
         m_on_paper->heel_deg = degrees;
     else
         m_heel_deg = degrees;
 }
 
-std::optional<Tap> Round::onThisPaper(std::optional<Tap> tap) const {
+std::optional<Tap> VesselSession::onThisPaper(std::optional<Tap> tap) const {
     constexpr std::int64_t a_minute_ms = 60'000; // the form gives no more than minutes
     if (!tap || !m_on_paper)
         return tap;

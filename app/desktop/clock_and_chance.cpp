@@ -1,4 +1,4 @@
-#include "app/desktop/wall.h"
+#include "app/desktop/clock_and_chance.h"
 
 #include <QDateTime>
 #include <QRandomGenerator>

@@ -18,15 +18,15 @@ using Progress = std::function<bool(int done, int of)>;
 
 /// A stretch of a job. The job tells it where it is, as often as it can; whoever waits hears ten
 /// thousandths of the whole. Copies of it, and its parts, are one job: once stopped, all are.
-class Pace {
+class ProgressRange {
 public:
     /// Without progress nobody asks, and nothing stops.
-    explicit Pace(const Progress& progress = {})
+    explicit ProgressRange(const Progress& progress = {})
         : m_job(std::make_shared<Job>(Job{progress})) {}
 
     /// From `from` to `to` of this stretch, in hundredths.
-    Pace part(double from, double to) const {
-        Pace part = *this;
+    ProgressRange part(double from, double to) const {
+        ProgressRange part = *this;
         part.m_from = m_from + (m_to - m_from) * from / 100;
         part.m_to = m_from + (m_to - m_from) * to / 100;
         return part;

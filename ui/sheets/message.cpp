@@ -1,21 +1,21 @@
-#include "ui/sheets/told.h"
+#include "ui/sheets/message.h"
 
 #include "ui/frames/reading_pane.h"
 #include "ui/frames/sheet.h"
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 #include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
 
-void tell(QWidget* over, const QString& title, const QString& words) {
+void showMessage(QWidget* over, const QString& title, const QString& words) {
     auto* sheet = new Sheet(over, title);
-    auto* text = new Lettering(words, TextSize::Body);
+    auto* text = new Label(words, TextSize::Body);
     text->setObjectName(QStringLiteral("told"));
     sheet->setContent(text);
     sheet->open();
 }
 
-void tellFaults(QWidget* over, const QString& title, const Errors& faults) {
+void showErrors(QWidget* over, const QString& title, const Errors& faults) {
     auto* sheet = new Sheet(over, title);
     auto* list = new ReadingPane(title);
     list->setObjectName(QStringLiteral("register-faults"));

@@ -1,11 +1,11 @@
-#include "app/desktop/desk.h"
+#include "app/desktop/desktop_app.h"
 
 #include <algorithm>
 
 #include <QFileInfo>
 
 #include "app/desktop/language.h"
-#include "app/desktop/practice_desk.h"
+#include "app/desktop/practice_app.h"
 #include "app/desktop/worker.h"
 #include "app/exchange/catalogue_file.h"
 #include "app/register/open_sequence.h"
@@ -24,21 +24,21 @@ constexpr int patience_ms = 0;
 
 } // namespace
 
-Desk::Desk(Catalogue catalogue, std::optional<Error> catalogue_notice, ui::Look& look)
+DesktopApp::DesktopApp(Catalogue catalogue, std::optional<Error> catalogue_notice, ui::Look& look)
     : m_catalogue(std::move(catalogue))
     , m_catalogue_notice(std::move(catalogue_notice))
     , m_look(look)
     , m_vessels(m_open, m_clock, [this](const QString& place) { return openSoon(place); })
     , m_exercises(
           [this](const practice::Exercise& exercise, const QString& place) {
-              return practise(exercise, m_lot(), [&](PracticeDesk& desk) {
-                  return desk.open(place, m_catalogue, m_look);
+              return practise(exercise, m_lot(), [&](PracticeApp& app) {
+                  return app.open(place, m_catalogue, m_look);
               });
           },
           [this](const practice::Exercise& exercise, practice::Unfinished broken_off) {
               const std::uint32_t seed = broken_off.seed;
-              return practise(exercise, seed, [&](PracticeDesk& desk) {
-                  return desk.goOn(std::move(broken_off), m_catalogue, m_look);
+              return practise(exercise, seed, [&](PracticeApp& app) {
+                  return app.goOn(std::move(broken_off), m_catalogue, m_look);
               });
           })
     , m_ports{&m_clock,   &m_settings, &m_sound,     &m_photographs, &m_documents, &m_attempts,
@@ -48,15 +48,15 @@ Desk::Desk(Catalogue catalogue, std::optional<Error> catalogue_notice, ui::Look&
     m_other.setInterval(look_again_ms);
     QObject::connect(&m_other, &QTimer::timeout, &m_other, [this] {
         if (m_open.vessel_register->hasChanged())
-            (void)m_open.round->readAgain(); // what fails now is tried again with the next ring
+            (void)m_open.session->readAgain(); // what fails now is tried again with the next ring
     });
     QObject::connect(&m_back, &QTimer::timeout, &m_back, [this] { endPractice(); });
     QObject::connect(&m_change_over, &QTimer::timeout, &m_change_over, [this] {
         if (m_words != wordsSetting()) {
-            speak(m_ports.settings->setting(QStringLiteral("language")));
+            setLanguage(m_ports.settings->setting(QStringLiteral("language")));
             ui::useUnits(ui::unitsFrom(m_ports.settings->setting(QStringLiteral("units"))));
         }
-        const Done shown = open(m_next);
+        const Result<> shown = open(m_next);
         if (!shown && m_choice)
             m_choice->tell(shown.error());
         else if (!shown)
@@ -64,18 +64,18 @@ Desk::Desk(Catalogue catalogue, std::optional<Error> catalogue_notice, ui::Look&
     });
 }
 
-Desk::~Desk() {
+DesktopApp::~DesktopApp() {
     close();
 }
 
-void Desk::close() {
+void DesktopApp::close() {
     m_waiting.tidy();
     m_practice.reset();
     m_choice.reset();
     m_open.close();
 }
 
-Desk::Rules Desk::rulesFor(const QString& register_path) const {
+DesktopApp::Rules DesktopApp::rulesFor(const QString& register_path) const {
     Rules in_force{m_catalogue, {}};
     const QString file = flagRulesPathFor(register_path);
     if (QFileInfo::exists(file)) {
@@ -93,49 +93,50 @@ Desk::Rules Desk::rulesFor(const QString& register_path) const {
     return in_force;
 }
 
-QString Desk::wordsSetting() const {
+QString DesktopApp::wordsSetting() const {
     return m_ports.settings->setting(QStringLiteral("language")) + QLatin1Char(' ') +
            m_ports.settings->setting(QStringLiteral("units"));
 }
 
-void Desk::makeAnew() {
+void DesktopApp::makeAnew() {
     m_next = m_open.path;
     m_change_over.start();
 }
 
-Done Desk::open(const QString& path) {
-    if (m_open.round && !m_open.round->isSafeToLeave())
+Result<> DesktopApp::open(const QString& path) {
+    if (m_open.session && !m_open.session->isSafeToLeave())
         return tl::unexpected(Error{m_open.path.toStdString(), errors::entries_wait_here()});
     auto opened = this->opened(path);
     if (!opened)
         return tl::unexpected(opened.error());
     Rules rules = rulesFor(path);
-    auto round = std::make_unique<ui::Round>(**opened, m_ports, std::move(rules.catalogue));
-    if (Done loaded = round->load(); !loaded)
+    auto session =
+        std::make_unique<ui::VesselSession>(**opened, m_ports, std::move(rules.catalogue));
+    if (Result<> loaded = session->load(); !loaded)
         return loaded;
     const std::string device = (*opened)->device();
-    const std::optional<Error> unread = takeUpWaiting(*round, path, device);
+    const std::optional<Error> unread = takeUpWaiting(*session, path, device);
     m_words = wordsSetting();
-    auto window = std::make_unique<ui::Window>(*round, m_look);
+    auto window = std::make_unique<ui::Window>(*session, m_look);
     QObject::connect(window.get(), &ui::Window::madeAnewAsked, &m_change_over,
                      [this] { makeAnew(); });
     if (const QWidget* before =
             m_open.window ? static_cast<QWidget*>(m_open.window.get()) : m_choice.get())
         window->setGeometry(before->geometry());
-    const auto& facts = round->ledger().facts();
+    const auto& facts = session->ledger().facts();
     const auto own = std::find_if(facts.rbegin(), facts.rend(), [&](const auto& entry) {
         return entry.second.stamp.device == device;
     });
     if (own != facts.rend())
         m_clock.continueAfter(own->first);
-    // The old window goes before the round it shows, the round before its register.
+    // The old window goes before the session it shows, the session before its register.
     m_open.window = std::move(window);
-    m_open.round = std::move(round);
+    m_open.session = std::move(session);
     m_open.vessel_register = std::move(*opened);
     m_open.path = path;
     m_signing.forget();
     m_ports.settings->keepSetting(QStringLiteral("vessel"), path);
-    if (!m_open.round->isReadOnly())
+    if (!m_open.session->isReadOnly())
         m_other.stop();
     else
         m_other.start();
@@ -152,14 +153,15 @@ Done Desk::open(const QString& path) {
 }
 
 /// Before there is a window: what it shows first depends on it.
-std::optional<Error> Desk::takeUpWaiting(ui::Round& round, const QString& path,
-                                         const std::string& device) {
-    if (!round.isReadOnly() && m_open.round && path == m_open.path && !m_open.round->isReadOnly()) {
-        round.goOnFrom(*m_open.round);
+std::optional<Error> DesktopApp::takeUpWaiting(ui::VesselSession& session, const QString& path,
+                                               const std::string& device) {
+    if (!session.isReadOnly() && m_open.session && path == m_open.path &&
+        !m_open.session->isReadOnly()) {
+        session.goOnFrom(*m_open.session);
         return std::nullopt;
     }
     m_waiting.tidy();
-    if (round.isReadOnly()) {
+    if (session.isReadOnly()) {
         m_waiting.leave(path);
         return std::nullopt; // what waits is the writer's
     }
@@ -168,13 +170,13 @@ std::optional<Error> Desk::takeUpWaiting(ui::Round& round, const QString& path,
         for (const Fact& fact : batch.facts)
             if (fact.stamp.device == device)
                 m_clock.continueAfter(fact.stamp.id);
-    round.takeUp(std::move(kept.waiting));
-    if (round.waiting() == 0)
+    session.takeUp(std::move(kept.waiting));
+    if (session.waiting() == 0)
         m_waiting.takeAway();
     return kept.fault;
 }
 
-Result<std::unique_ptr<SqliteRegister>> Desk::opened(const QString& path) {
+Result<std::unique_ptr<SqliteRegister>> DesktopApp::opened(const QString& path) {
     if (auto before = std::exchange(m_opened, nullptr); before && m_next == path)
         return before;
     OpenOptions options;
@@ -183,21 +185,21 @@ Result<std::unique_ptr<SqliteRegister>> Desk::opened(const QString& path) {
     return SqliteRegister::open(path, options);
 }
 
-void Desk::openOrChoose(const QString& path) {
-    const Done opened = open(path);
+void DesktopApp::openOrChoose(const QString& path) {
+    const Result<> opened = open(path);
     if (opened)
         return;
     m_choice = std::make_unique<ui::VesselChoice>(*m_ports.vessels, path, opened.error());
     m_choice->show();
 }
 
-Done Desk::openSoon(const QString& place) {
+Result<> DesktopApp::openSoon(const QString& place) {
     // The window that asks is still in the middle of its own event: change over after it is done.
     const bool is_shown = m_open.vessel_register && place == m_open.path;
     if (!is_shown) {
         ui::LongJob job(m_open.window ? static_cast<QWidget*>(m_open.window.get()) : m_choice.get(),
                         ui::Window::tr("The register is being looked through"));
-        const Done sound = job.run([&](const Progress& told) {
+        const Result<> sound = job.run([&](const Progress& told) {
             return onWorker(told,
                             [&](const Progress& progress) { return checkWhole(place, progress); });
         });
@@ -216,13 +218,13 @@ Done Desk::openSoon(const QString& place) {
     return {};
 }
 
-Done Desk::practise(const practice::Exercise& exercise, std::uint32_t seed,
-                    const std::function<Done(PracticeDesk&)>& open) {
+Result<> DesktopApp::practise(const practice::Exercise& exercise, std::uint32_t seed,
+                              const std::function<Result<>(PracticeApp&)>& open) {
     // The flag's own rules are those of a vessel; practice goes by the catalogue alone.
-    auto desk = std::make_unique<PracticeDesk>(m_ports, exercise, seed);
-    if (Done opened = open(*desk); !opened)
+    auto app = std::make_unique<PracticeApp>(m_ports, exercise, seed);
+    if (Result<> opened = open(*app); !opened)
         return opened;
-    m_practice = std::move(desk);
+    m_practice = std::move(app);
     QObject::connect(m_practice->window(), &ui::Window::practiceLeft, &m_back,
                      [this] { m_back.start(); });
     m_practice->window()->setGeometry(m_open.window->geometry());
@@ -231,7 +233,7 @@ Done Desk::practise(const practice::Exercise& exercise, std::uint32_t seed,
     return {};
 }
 
-void Desk::endPractice() {
+void DesktopApp::endPractice() {
     m_open.window->setGeometry(m_practice->window()->geometry());
     m_open.window->show();
     m_open.window->showPractice();

@@ -10,11 +10,11 @@ namespace latchround::ui {
 
 enum class Ink { Plain, Muted, Accent, Bad, Good, Again, Bar, BarMuted };
 
-class Lettering : public QLabel {
+class Label : public QLabel {
     Q_OBJECT
 public:
-    explicit Lettering(const QString& text = {}, TextSize size = TextSize::Body,
-                       Ink ink = Ink::Plain, bool bold = false, QWidget* parent = nullptr);
+    explicit Label(const QString& text = {}, TextSize size = TextSize::Body, Ink ink = Ink::Plain,
+                   bool bold = false, QWidget* parent = nullptr);
 
     void setInk(Ink ink);
     void setVerdictInk(Verdict verdict);

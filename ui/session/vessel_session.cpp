@@ -1,4 +1,4 @@
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 #include <algorithm>
 #include <set>
@@ -27,14 +27,14 @@ bool changesWalkdowns(const Fact& fact, const Ledger& ledger) {
 
 } // namespace
 
-Round::Round(Register& vessel_register, const Ports& ports, Catalogue catalogue)
+VesselSession::VesselSession(Register& vessel_register, const Ports& ports, Catalogue catalogue)
     : m_register(vessel_register)
     , m_ports(ports)
     , m_catalogue(std::move(catalogue)) {
-    connect(&m_again, &QTimer::timeout, this, &Round::tryAgain);
+    connect(&m_again, &QTimer::timeout, this, &VesselSession::tryAgain);
 }
 
-Done Round::load() {
+Result<> VesselSession::load() {
     auto arrangement = m_register.arrangement();
     if (!arrangement)
         return tl::unexpected(arrangement.error());
@@ -53,7 +53,7 @@ Done Round::load() {
     return {};
 }
 
-void Round::showLatestWalkdown() {
+void VesselSession::showLatestWalkdown() {
     const std::vector<Walkdown> all = m_ledger.walkdowns();
     const FactId before = m_walkdown ? m_walkdown->id : FactId();
     m_walkdown.reset();
@@ -68,13 +68,13 @@ void Round::showLatestWalkdown() {
         m_heel_deg = m_walkdown ? m_walkdown->plan.heel_deg : 0;
 }
 
-const GradedDoor* Round::door(const QString& number) const {
+const GradedDoor* VesselSession::door(const QString& number) const {
     const auto found = std::ranges::find(m_doors, number.toStdString(),
                                          [](const GradedDoor& door) { return door.door->number; });
     return found == m_doors.end() ? nullptr : &*found;
 }
 
-QString Round::nextOpenDoor(const QString& from) const {
+QString VesselSession::nextOpenDoor(const QString& from) const {
     const GradedDoor* start = door(from);
     const std::size_t offset = start ? std::size_t(start - m_doors.data()) + 1 : 0;
     for (std::size_t i = 0; i < m_doors.size(); ++i) {
@@ -85,18 +85,18 @@ QString Round::nextOpenDoor(const QString& from) const {
     return {};
 }
 
-const std::vector<Item>& Round::items() const {
+const std::vector<Item>& VesselSession::items() const {
     if (!m_items)
         m_items = itemsOf(m_arrangement, m_ledger, m_catalogue);
     return *m_items;
 }
 
-const Item* Round::item(const FactId& id) const {
+const Item* VesselSession::item(const FactId& id) const {
     const auto found = std::ranges::find(items(), id, &Item::id);
     return found == items().end() ? nullptr : &*found;
 }
 
-FactId Round::join(const QString& name, const QString& role) {
+FactId VesselSession::join(const QString& name, const QString& role) {
     FactId id = newId();
     std::vector<Entry> entries;
     entries.push_back({PersonJoined{name.toStdString(), role.toStdString()}, std::nullopt, id});
@@ -106,21 +106,21 @@ FactId Round::join(const QString& name, const QString& role) {
     return id;
 }
 
-std::uint32_t Round::chance() {
+std::uint32_t VesselSession::chance() {
     return QString::fromStdString(newId()).right(8).toUInt(nullptr, 16);
 }
 
-QString Round::personName() const {
+QString VesselSession::personName() const {
     return QString::fromStdString(m_ledger.nameOf(m_person));
 }
 
-Done Round::record(FactBody body, std::optional<FactId> supersedes) {
+Result<> VesselSession::record(FactBody body, std::optional<FactId> supersedes) {
     std::vector<Entry> entries;
     entries.push_back({std::move(body), std::move(supersedes), {}});
     return record(std::move(entries));
 }
 
-Done Round::record(std::vector<Entry> entries) {
+Result<> VesselSession::record(std::vector<Entry> entries) {
     const Moment now = nextMoment();
     Waiting batch;
     for (Entry& entry : entries) {
@@ -140,30 +140,30 @@ Done Round::record(std::vector<Entry> entries) {
     return saveOrKeep(std::move(batch));
 }
 
-Moment Round::freeMoment(Moment when) {
+Moment VesselSession::freeMoment(Moment when) {
     while (!m_moments.insert(when.utc_ms).second)
         ++when.utc_ms;
     return when;
 }
 
-Fact Round::stamped(FactBody body) {
+Fact VesselSession::stamped(FactBody body) {
     return {{m_ports.clock->newId(), m_ports.clock->now(), recorder(), m_register.device(), {}},
             std::move(body)};
 }
 
-std::optional<Tap> Round::tapToTakeBack(const QString& door) const {
+std::optional<Tap> VesselSession::tapToTakeBack(const QString& door) const {
     if (!m_waiting.empty())
         return std::nullopt;
     return onThisPaper(latchround::tapToTakeBack(m_ledger, hand(), door.toStdString()));
 }
 
-std::optional<Tap> Round::tapToPutBack(const QString& door) const {
+std::optional<Tap> VesselSession::tapToPutBack(const QString& door) const {
     if (!m_waiting.empty())
         return std::nullopt;
     return onThisPaper(latchround::tapToPutBack(m_ledger, hand(), door.toStdString()));
 }
 
-Done Round::undo(const Tap& tap) {
+Result<> VesselSession::undo(const Tap& tap) {
     const Moment now = freeMoment(m_ports.clock->now());
     std::vector<Fact> facts;
     for (const FactId& id : tap.facts) {
@@ -171,15 +171,15 @@ Done Round::undo(const Tap& tap) {
         facts.back().stamp.when = now;
         facts.back().stamp.supersedes = id;
     }
-    if (Done saved = m_register.record(facts); !saved)
+    if (Result<> saved = m_register.record(facts); !saved)
         return saved; // all stands as it was, and can be undone again
     takeIn(facts);
     return {};
 }
 
-Result<QString> Round::makePaper(Paper paper, const FactId& walkdown, const QString& door,
-                                 const Progress& progress) {
-    if (const Done may = mayPassOn(); !may && paper != blank_form)
+Result<QString> VesselSession::makePaper(Paper paper, const FactId& walkdown, const QString& door,
+                                         const Progress& progress) {
+    if (const Result<> may = mayPassOn(); !may && paper != blank_form)
         return tl::unexpected(may.error());
     const Result<PaperMade> made = m_ports.documents->make(paper, walkdown, door, progress);
     if (!made)
@@ -189,8 +189,8 @@ Result<QString> Round::makePaper(Paper paper, const FactId& walkdown, const QStr
     return made->path;
 }
 
-Done Round::sign(const FactId& walkdown, Capacity capacity) {
-    if (Done may = mayPassOn(); !may)
+Result<> VesselSession::sign(const FactId& walkdown, Capacity capacity) {
+    if (Result<> may = mayPassOn(); !may)
         return may;
     WalkdownSigned body;
     body.walkdown = walkdown;
@@ -201,7 +201,7 @@ Done Round::sign(const FactId& walkdown, Capacity capacity) {
     return saveOrKeep({{*fact}, {}});
 }
 
-Done Round::recordPhotograph(Photograph photograph, const PickedPhotograph& picture) {
+Result<> VesselSession::recordPhotograph(Photograph photograph, const PickedPhotograph& picture) {
     photograph.sha256 = picture.sha256;
     photograph.media_type = picture.media_type;
     Waiting batch;
@@ -213,7 +213,7 @@ Done Round::recordPhotograph(Photograph photograph, const PickedPhotograph& pict
     return saveOrKeep(std::move(batch));
 }
 
-const Fact* Round::find(const FactId& id) const {
+const Fact* VesselSession::find(const FactId& id) const {
     for (const Waiting& batch : m_waiting)
         for (const Fact& fact : batch.facts)
             if (fact.stamp.id == id)
@@ -222,7 +222,7 @@ const Fact* Round::find(const FactId& id) const {
 }
 
 /// Asked before anything is saved, so that nothing waits which the register would never take.
-std::optional<Error> Round::refusalOfAny(const std::vector<Fact>& facts) const {
+std::optional<Error> VesselSession::refusalOfAny(const std::vector<Fact>& facts) const {
     const auto among = [&](const FactId& id) -> std::optional<Fact> {
         for (const Fact& fact : facts)
             if (fact.stamp.id == id)
@@ -252,7 +252,7 @@ std::optional<Error> Round::refusalOfAny(const std::vector<Fact>& facts) const {
     return std::nullopt;
 }
 
-Done Round::readAgain() {
+Result<> VesselSession::readAgain() {
     auto facts = m_register.facts();
     if (!facts)
         return tl::unexpected(facts.error());
@@ -262,7 +262,7 @@ Done Round::readAgain() {
     return {};
 }
 
-void Round::takeIn(const std::vector<Fact>& facts) {
+void VesselSession::takeIn(const std::vector<Fact>& facts) {
     m_items.reset();
     m_saved_at = m_ports.clock->now();
     std::set<std::string> touched;
@@ -285,10 +285,10 @@ void Round::takeIn(const std::vector<Fact>& facts) {
     emit recorded();
 }
 
-Result<std::vector<std::byte>> Round::photograph(std::string_view sha256) const {
+Result<std::vector<std::byte>> VesselSession::photograph(std::string_view sha256) const {
     return m_register.photograph(sha256);
 }
 
 } // namespace latchround::ui
 
-#include "moc_round.cpp"
+#include "moc_vessel_session.cpp"

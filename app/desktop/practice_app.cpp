@@ -1,4 +1,4 @@
-#include "app/desktop/practice_desk.h"
+#include "app/desktop/practice_app.h"
 
 #include "app/practice/practice_folder.h"
 #include "app/practice/practice_vessel.h"
@@ -7,8 +7,8 @@
 
 namespace latchround {
 
-PracticeDesk::PracticeDesk(const ui::Ports& tablet, const practice::Exercise& exercise,
-                           std::uint32_t seed)
+PracticeApp::PracticeApp(const ui::Ports& tablet, const practice::Exercise& exercise,
+                         std::uint32_t seed)
     : m_stage(exercise, practice::practiceVessel(), seed)
     , m_clock(*tablet.clock)
     , m_attempts(*tablet.attempts, m_so_far)
@@ -21,7 +21,7 @@ PracticeDesk::PracticeDesk(const ui::Ports& tablet, const practice::Exercise& ex
     m_ports.attempts = &m_attempts;
 }
 
-Done PracticeDesk::open(const QString& place, Catalogue catalogue, ui::Look& look) {
+Result<> PracticeApp::open(const QString& place, Catalogue catalogue, ui::Look& look) {
     auto fresh = practice::newPracticeRegister(m_stage.vessel(), m_clock.now());
     if (!fresh)
         return tl::unexpected(fresh.error());
@@ -35,12 +35,12 @@ Done PracticeDesk::open(const QString& place, Catalogue catalogue, ui::Look& loo
                 m_clock.now(),
                 {},
                 0};
-    if (Done kept = keepSoFar(); !kept)
+    if (Result<> kept = keepSoFar(); !kept)
         return kept;
     return show(std::move(catalogue), look);
 }
 
-Done PracticeDesk::goOn(practice::Unfinished broken_off, Catalogue catalogue, ui::Look& look) {
+Result<> PracticeApp::goOn(practice::Unfinished broken_off, Catalogue catalogue, ui::Look& look) {
     auto opened = practice::registerOf(broken_off);
     if (!opened)
         return tl::unexpected(opened.error());
@@ -55,25 +55,25 @@ Done PracticeDesk::goOn(practice::Unfinished broken_off, Catalogue catalogue, ui
     return show(std::move(catalogue), look);
 }
 
-Done PracticeDesk::show(Catalogue catalogue, ui::Look& look) {
-    m_open.round =
-        std::make_unique<ui::Round>(*m_open.vessel_register, m_ports, std::move(catalogue));
-    if (Done loaded = m_open.round->load(); !loaded)
+Result<> PracticeApp::show(Catalogue catalogue, ui::Look& look) {
+    m_open.session =
+        std::make_unique<ui::VesselSession>(*m_open.vessel_register, m_ports, std::move(catalogue));
+    if (Result<> loaded = m_open.session->load(); !loaded)
         return loaded;
-    m_open.window = std::make_unique<ui::Window>(*m_open.round, look, &m_stage);
+    m_open.window = std::make_unique<ui::Window>(*m_open.session, look, &m_stage);
     QObject::connect(m_open.window.get(), &ui::Window::runFinished, m_open.window.get(),
                      [this] { (void)keepSoFar(); });
     return {};
 }
 
-Done PracticeDesk::keepSoFar() {
+Result<> PracticeApp::keepSoFar() {
     m_so_far.runs = m_stage.runs();
     m_so_far.cautions_untrue = m_stage.cautionsUntrue();
     return practice::keepUnfinished(m_so_far);
 }
 
-Done PracticeDesk::Ended::keep(const practice::Attempt& attempt) {
-    const Done kept = m_tablet.keep(attempt);
+Result<> PracticeApp::Ended::keep(const practice::Attempt& attempt) {
+    const Result<> kept = m_tablet.keep(attempt);
     if (kept)
         (void)practice::putAside(m_so_far);
     return kept;

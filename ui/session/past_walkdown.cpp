@@ -1,4 +1,4 @@
-#include "ui/round/past_walkdown.h"
+#include "ui/session/past_walkdown.h"
 
 #include <QCoreApplication>
 
@@ -9,16 +9,17 @@ namespace latchround::ui {
 
 namespace {
 
-Tally tallyOfWalkdown(const Round& round, const Walkdown& walkdown) {
-    if (round.walkdown() && round.walkdown()->id == walkdown.id)
-        return tallyOf(round.doors());
-    return tallyOf(gradeWalkdown(round.arrangement(), round.ledger(), walkdown, round.catalogue()));
+Tally tallyOfWalkdown(const VesselSession& session, const Walkdown& walkdown) {
+    if (session.walkdown() && session.walkdown()->id == walkdown.id)
+        return tallyOf(session.doors());
+    return tallyOf(
+        gradeWalkdown(session.arrangement(), session.ledger(), walkdown, session.catalogue()));
 }
 
 } // namespace
 
-std::vector<PastWalkdown> latestWalkdowns(const Round& round, std::size_t most) {
-    const std::vector<Walkdown> all = round.ledger().walkdowns();
+std::vector<PastWalkdown> latestWalkdowns(const VesselSession& session, std::size_t most) {
+    const std::vector<Walkdown> all = session.ledger().walkdowns();
     std::vector<PastWalkdown> latest;
     for (auto each = all.rbegin(); each != all.rend() && latest.size() < most; ++each) {
         const Stamp& begun = each->begun_by;
@@ -26,8 +27,8 @@ std::vector<PastWalkdown> latestWalkdowns(const Round& round, std::size_t most) 
                           QCoreApplication::translate("PastWalkdown", "%1, %2")
                               .arg(dayWords(begun.when), purposeWords(each->plan.purpose)),
                           QCoreApplication::translate("PastWalkdown", "%1: %2")
-                              .arg(nameOf(round.ledger(), begun.person),
-                                   tallyWords(tallyOfWalkdown(round, *each)))});
+                              .arg(nameOf(session.ledger(), begun.person),
+                                   tallyWords(tallyOfWalkdown(session, *each)))});
     }
     return latest;
 }

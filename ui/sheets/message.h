@@ -10,9 +10,9 @@ class QWidget;
 namespace latchround::ui {
 
 /// Over the window of `over`.
-void tell(QWidget* over, const QString& title, const QString& words);
+void showMessage(QWidget* over, const QString& title, const QString& words);
 
 /// Each fault a paragraph, on a sheet that is moved by finger and arrow keys where they are many.
-void tellFaults(QWidget* over, const QString& title, const Errors& faults);
+void showErrors(QWidget* over, const QString& title, const Errors& faults);
 
 } // namespace latchround::ui

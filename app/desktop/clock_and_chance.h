@@ -1,4 +1,4 @@
-// The clock on the wall and the dice: what core may not have, handed in from here.
+// Clock and random numbers: what core may not have, handed in from here.
 #pragma once
 
 #include "core/evidence/fact_id.h"

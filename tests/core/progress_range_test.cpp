@@ -1,5 +1,5 @@
 // How far a job is: parts of parts add up, it never goes back, and a no is for good.
-#include "core/pace.h"
+#include "core/progress_range.h"
 
 #include <gmock/gmock.h>
 
@@ -24,10 +24,10 @@ struct HeardPace {
 
 } // namespace
 
-TEST(Pace, PartsOfPartsAddUp) {
+TEST(ProgressRange, PartsOfPartsAddUp) {
     HeardPace heard;
-    const Pace pace(heard.progress());
-    const Pace second = pace.part(50, 100);
+    const ProgressRange pace(heard.progress());
+    const ProgressRange second = pace.part(50, 100);
     EXPECT_TRUE(second.at(0, 4));
     EXPECT_DOUBLE_EQ(heard.share(), 0.5);
     EXPECT_TRUE(second.part(0, 50).at(2, 4));
@@ -36,9 +36,9 @@ TEST(Pace, PartsOfPartsAddUp) {
     EXPECT_DOUBLE_EQ(heard.share(), 1);
 }
 
-TEST(Pace, NeverGoesBackAndNeverPastTheEnd) {
+TEST(ProgressRange, NeverGoesBackAndNeverPastTheEnd) {
     HeardPace heard;
-    const Pace pace(heard.progress());
+    const ProgressRange pace(heard.progress());
     EXPECT_TRUE(pace.at(8, 10));
     EXPECT_TRUE(pace.at(2, 10));
     EXPECT_TRUE(pace.at(30, 10));
@@ -47,10 +47,10 @@ TEST(Pace, NeverGoesBackAndNeverPastTheEnd) {
     EXPECT_EQ(heard.of, 10000);
 }
 
-TEST(Pace, ANoIsForGoodAndForAllParts) {
+TEST(ProgressRange, ANoIsForGoodAndForAllParts) {
     HeardPace heard;
-    const Pace pace(heard.progress());
-    const Pace part = pace.part(0, 10);
+    const ProgressRange pace(heard.progress());
+    const ProgressRange part = pace.part(0, 10);
     heard.go_on = false;
     EXPECT_FALSE(part.at(1, 2));
     heard.go_on = true;
@@ -59,8 +59,8 @@ TEST(Pace, ANoIsForGoodAndForAllParts) {
     EXPECT_EQ(heard.done.size(), 1u) << "nobody is asked again";
 }
 
-TEST(Pace, GoesOnWhereNobodyAsks) {
-    const Pace pace;
+TEST(ProgressRange, GoesOnWhereNobodyAsks) {
+    const ProgressRange pace;
     EXPECT_TRUE(pace.at(1, 2));
     EXPECT_FALSE(pace.isStopped());
 }

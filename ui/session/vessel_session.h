@@ -19,7 +19,7 @@
 #include "core/evidence/ledger.h"
 #include "core/evidence/taps.h"
 #include "core/grading/graded_walkdown.h"
-#include "core/measure/thumb.h"
+#include "core/measure/reaction_model.h"
 #include "core/requirement/catalogue.h"
 #include "core/store/register.h"
 #include "ui/ports/clock.h"
@@ -27,7 +27,7 @@
 #include "ui/ports/photographs.h"
 #include "ui/ports/ports.h"
 #include "ui/ports/waiting_store.h"
-#include "ui/round/on_paper.h"
+#include "ui/session/on_paper.h"
 
 namespace latchround::ui {
 
@@ -38,13 +38,13 @@ struct Entry {
     FactId id{};
 };
 
-class Round : public QObject {
+class VesselSession : public QObject {
     Q_OBJECT
 public:
-    Round(Register& vessel_register, const Ports& ports, Catalogue catalogue);
+    VesselSession(Register& vessel_register, const Ports& ports, Catalogue catalogue);
 
     /// Reads the register; call once before anything else.
-    Done load();
+    Result<> load();
 
     const Ports& ports() const { return m_ports; }
     Clock& clock() const { return *m_ports.clock; }
@@ -65,7 +65,7 @@ public:
     /// Somebody does: here the vessel is only shown.
     bool isReadOnly() const { return !otherWriter().empty(); }
     /// Takes in what another writer has added since.
-    Done readAgain();
+    Result<> readAgain();
     /// Doors of that walkdown in the order of the walk.
     const std::vector<GradedDoor>& doors() const { return m_doors; }
     const GradedDoor* door(const QString& number) const;
@@ -85,7 +85,9 @@ public:
     FactId join(const QString& name, const QString& role);
 
     /// What this person's thumb is worth on this tablet.
-    Thumb thumb() const { return Thumb::of(m_ledger.drillOf(m_person, m_register.device()).get()); }
+    ReactionModel thumb() const {
+        return ReactionModel::of(m_ledger.drillOf(m_person, m_register.device()).get());
+    }
     /// When that person did the drill on this tablet last.
     std::optional<Moment> drillTime() const {
         return m_ledger.drillTime(m_person, m_register.device());
@@ -108,21 +110,21 @@ public:
     /// The fact that record() would make of it now.
     Fact stamped(FactBody body);
     /// Complains while something waits to be saved: what leaves the tablet now would lack it.
-    Done mayPassOn() const;
+    Result<> mayPassOn() const;
     /// Makes a paper of this vessel, and keeps what it was made from. Only a blank form is made
     /// while something waits to be saved.
     Result<QString> makePaper(Paper paper, const FactId& walkdown, const QString& door = {},
                               const Progress& progress = {});
     /// The person who records signs an ended walkdown; not while something waits to be saved.
-    Done sign(const FactId& walkdown, Capacity capacity);
+    Result<> sign(const FactId& walkdown, Capacity capacity);
 
     /// All entries in one transaction. Complains where they are not saved: they then wait, and what
     /// comes later waits behind them unless the register refuses them. What speaks of a walkdown or
     /// a door that is not the one shown any more, or would replace something else, is refused here,
     /// and refused() is emitted: it would never be saved.
-    Done record(std::vector<Entry> entries);
-    Done record(FactBody body, std::optional<FactId> supersedes = std::nullopt);
-    Done recordPhotograph(Photograph photograph, const PickedPhotograph& picture);
+    Result<> record(std::vector<Entry> entries);
+    Result<> record(FactBody body, std::optional<FactId> supersedes = std::nullopt);
+    Result<> recordPhotograph(Photograph photograph, const PickedPhotograph& picture);
 
     /// What this person tapped last on this tablet, at this door (empty: anywhere) and can still be
     /// taken back; nothing where something is not saved yet.
@@ -130,7 +132,7 @@ public:
     /// What this person took back last, with no tap since.
     std::optional<Tap> tapToPutBack(const QString& door = {}) const;
     /// Takes it back, or puts it back; recorded like anything else.
-    Done undo(const Tap& tap);
+    Result<> undo(const Tap& tap);
     /// When something was last seen to be on disk; nothing before the first.
     const std::optional<Moment>& savedAt() const { return m_saved_at; }
 
@@ -150,7 +152,7 @@ public:
     /// refused: nobody needs to be told yet. What is told follows this, and nothing else does.
     bool isSavingShortly() const;
     /// Opens the register afresh and tries again, each in its turn.
-    Done saveWaiting();
+    Result<> saveWaiting();
     /// Those that the register refuses for their own sake, each with why.
     std::vector<const WaitingBatch*> refusedBatches() const;
     /// Those of them that begin with these facts wait no longer; the answer says where they are
@@ -163,7 +165,7 @@ public:
     void takeUp(std::vector<WaitingBatch> kept);
     /// In place of `before`, which showed the same vessel: who records is the same, and what waits
     /// there waits here, for the same reason, and is tried again as it was. Call once, after load.
-    void goOnFrom(const Round& before);
+    void goOnFrom(const VesselSession& before);
 
     Result<std::vector<std::byte>> photograph(std::string_view sha256) const;
 
@@ -180,12 +182,12 @@ private:
     using Waiting = WaitingBatch;
     const Fact* find(const FactId& id) const;
     std::optional<Error> refusalOfAny(const std::vector<Fact>& facts) const;
-    Done save(const Waiting& batch);
-    Done saveOrKeep(Waiting batch);
-    Done saveEach();
+    Result<> save(const Waiting& batch);
+    Result<> saveOrKeep(Waiting batch);
+    Result<> saveEach();
     /// All that waits in one transaction.
-    Done saveAtOnce();
-    Done saveOneByOne();
+    Result<> saveAtOnce();
+    Result<> saveOneByOne();
     /// Why a batch was not saved; answers what stood in the way.
     Register::Obstacle noteFailure(Waiting& batch, const Error& why);
     /// Only what was busy is tried again by itself.

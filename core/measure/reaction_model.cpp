@@ -1,4 +1,4 @@
-#include "core/measure/thumb.h"
+#include "core/measure/reaction_model.h"
 
 #include <algorithm>
 #include <cmath>
@@ -36,7 +36,7 @@ Component bias(Influence part, double u_s, double degrees_of_freedom) {
 
 } // namespace
 
-Sifted sift(Cue cue, const ThumbDrill& drill) {
+Sifted rejectOutliers(Cue cue, const ThumbDrill& drill) {
     Sifted result;
     std::vector<double> delays;
     for (const ThumbTrial& trial : drill.trials) {
@@ -59,7 +59,7 @@ Sifted sift(Cue cue, const ThumbDrill& drill) {
         return modified_z_scale * std::abs(delay - middle) > modified_z_limit * typical;
     };
     result.set_aside = static_cast<int>(std::erase_if(delays, outlying));
-    if (static_cast<int>(delays.size()) >= least_trials)
+    if (static_cast<int>(delays.size()) >= min_trials)
         result.reaction =
             Reaction{meanOf(delays), standardDeviation(delays), static_cast<int>(delays.size())};
     return result;
@@ -69,26 +69,26 @@ CalendarDate drillDueAfter(CalendarDate done) {
     return monthsLater(done, drill_every_months);
 }
 
-Thumb::Thumb(const ThumbDrill& drill) {
+ReactionModel::ReactionModel(const ThumbDrill& drill) {
     for (const Word<Cue>& entry : cueWords)
-        m_own[placeOf(entry.value)] = sift(entry.value, drill).reaction;
+        m_own[placeOf(entry.value)] = rejectOutliers(entry.value, drill).reaction;
 }
 
-Thumb Thumb::of(const ThumbDrill* drill) {
-    return drill ? Thumb(*drill) : Thumb();
+ReactionModel ReactionModel::of(const ThumbDrill* drill) {
+    return drill ? ReactionModel(*drill) : ReactionModel();
 }
 
-const std::optional<Reaction>& Thumb::own(Cue cue) const {
+const std::optional<Reaction>& ReactionModel::own(Cue cue) const {
     return m_own[placeOf(cue)];
 }
 
-double Thumb::correction(Cue start, Cue end) const {
+double ReactionModel::correction(Cue start, Cue end) const {
     const auto& first = own(start);
     const auto& last = own(end);
     return first && last ? first->bias_s - last->bias_s : 0;
 }
 
-Budget Thumb::budget(Cue start, Cue end) const {
+Budget ReactionModel::budget(Cue start, Cue end) const {
     Budget parts;
     const auto& first = own(start);
     const auto& last = own(end);

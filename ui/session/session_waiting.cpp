@@ -9,7 +9,7 @@
 #include "core/error/register_errors.h"
 #include "core/evidence/references.h"
 #include "core/phrase/places.h"
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 namespace latchround::ui {
 
@@ -25,13 +25,13 @@ Error anotherWrites(const Phrase& who) {
 
 } // namespace
 
-Done Round::save(const Waiting& batch) {
+Result<> VesselSession::save(const Waiting& batch) {
     if (!batch.photograph.empty())
         return m_register.recordPhotograph(batch.facts.front(), batch.photograph);
     return m_register.record(batch.facts);
 }
 
-Done Round::saveOrKeep(Waiting batch) {
+Result<> VesselSession::saveOrKeep(Waiting batch) {
     if (isReadOnly()) {
         Error why = anotherWrites(otherWriter());
         emit refused(why);
@@ -45,7 +45,7 @@ Done Round::saveOrKeep(Waiting batch) {
     const bool is_next = std::ranges::all_of(
         m_waiting, [](const Waiting& before) { return before.refused.has_value(); });
     if (is_next) {
-        Done saved = save(batch);
+        Result<> saved = save(batch);
         if (saved) {
             takeIn(batch.facts);
             return saved;
@@ -58,7 +58,7 @@ Done Round::saveOrKeep(Waiting batch) {
     return tl::unexpected(m_why_waiting);
 }
 
-Register::Obstacle Round::noteFailure(Waiting& batch, const Error& why) {
+Register::Obstacle VesselSession::noteFailure(Waiting& batch, const Error& why) {
     const Register::Obstacle obstacle = m_register.obstacle();
     m_why_waiting = why;
     if (obstacle == Register::Obstacle::Refused) // stands though the register was busy since
@@ -66,24 +66,24 @@ Register::Obstacle Round::noteFailure(Waiting& batch, const Error& why) {
     return obstacle;
 }
 
-void Round::tryAgainAfter(Register::Obstacle obstacle) {
+void VesselSession::tryAgainAfter(Register::Obstacle obstacle) {
     if (obstacle == Register::Obstacle::Busy)
         m_again.start(again_ms);
     else
         m_again.stop();
 }
 
-bool Round::isSavingShortly() const {
+bool VesselSession::isSavingShortly() const {
     return isTryingAgain() && m_tries < quiet_tries && m_is_kept && refusedBatches().empty();
 }
 
-Done Round::mayPassOn() const {
+Result<> VesselSession::mayPassOn() const {
     if (m_waiting.empty())
         return {};
     return tl::unexpected(Error{{}, errors::something_not_saved_yet()});
 }
 
-void Round::tryAgain() {
+void VesselSession::tryAgain() {
     const bool was_quiet = isSavingShortly();
     ++m_tries;
     (void)saveEach();
@@ -91,7 +91,7 @@ void Round::tryAgain() {
         emit waitingChanged(); // from now on it is said
 }
 
-std::vector<const Fact*> Round::waitingFacts() const {
+std::vector<const Fact*> VesselSession::waitingFacts() const {
     std::vector<const Fact*> facts;
     for (const Waiting& batch : m_waiting)
         if (!batch.refused)
@@ -100,19 +100,19 @@ std::vector<const Fact*> Round::waitingFacts() const {
     return facts;
 }
 
-bool Round::waitsFor(const FactId& run) const {
+bool VesselSession::waitsFor(const FactId& run) const {
     return std::ranges::any_of(waitingFacts(), [&run](const Fact* fact) {
         const std::string* of = referencesOf(fact->body).run;
         return of && *of == run;
     });
 }
 
-void Round::keepWaiting() {
+void VesselSession::keepWaiting() {
     m_is_kept = m_ports.waiting == nullptr || m_ports.waiting->keep(m_waiting).has_value();
     emit waitingChanged();
 }
 
-void Round::dropSaved() {
+void VesselSession::dropSaved() {
     const auto isOnRecord = [this](const Fact& fact) {
         const Fact* saved = m_ledger.find(fact.stamp.id);
         const auto* photograph = std::get_if<Photograph>(&fact.body);
@@ -124,7 +124,7 @@ void Round::dropSaved() {
     });
 }
 
-void Round::takeUp(std::vector<WaitingBatch> kept) {
+void VesselSession::takeUp(std::vector<WaitingBatch> kept) {
     if (kept.empty())
         return;
     m_waiting = std::move(kept);
@@ -136,7 +136,7 @@ void Round::takeUp(std::vector<WaitingBatch> kept) {
     keepWaiting(); // part of it may have been found where it does not stay
 }
 
-void Round::goOnFrom(const Round& before) {
+void VesselSession::goOnFrom(const VesselSession& before) {
     m_waiting = before.m_waiting;
     dropSaved(); // of which the register said that it was not
     m_moments = before.m_moments;
@@ -150,8 +150,8 @@ void Round::goOnFrom(const Round& before) {
     emit waitingChanged();
 }
 
-Done Round::saveWaiting() {
-    if (Done open = m_register.reopen(); !open) {
+Result<> VesselSession::saveWaiting() {
+    if (Result<> open = m_register.reopen(); !open) {
         m_why_waiting = open.error();
         emit waitingChanged();
         return open;
@@ -165,11 +165,11 @@ Done Round::saveWaiting() {
 
 /// Once the register is free again this takes one transaction's time, however much has waited: the
 /// next tap is not held up by it.
-Done Round::saveAtOnce() {
+Result<> VesselSession::saveAtOnce() {
     std::vector<Fact> all;
     for (const Waiting& batch : m_waiting)
         all.insert(all.end(), batch.facts.begin(), batch.facts.end());
-    Done saved = m_register.record(all);
+    Result<> saved = m_register.record(all);
     if (!saved)
         return saved;
     m_waiting.clear();
@@ -179,10 +179,10 @@ Done Round::saveAtOnce() {
 
 /// What is refused for its own sake stays, and holds up nothing that comes after it; anything else
 /// would be the same for the next, and ends the trying.
-Done Round::saveOneByOne() {
-    Done first_fault;
+Result<> VesselSession::saveOneByOne() {
+    Result<> first_fault;
     for (std::size_t at = 0; at < m_waiting.size();) {
-        if (const Done saved = save(m_waiting[at]); !saved) {
+        if (const Result<> saved = save(m_waiting[at]); !saved) {
             if (first_fault)
                 first_fault = saved;
             if (noteFailure(m_waiting[at], saved.error()) != Register::Obstacle::Refused)
@@ -197,14 +197,14 @@ Done Round::saveOneByOne() {
     return first_fault;
 }
 
-Done Round::saveEach() {
+Result<> VesselSession::saveEach() {
     const bool was_quiet = isSavingShortly();
     const Error why_before = m_why_waiting;
     const std::size_t waited = m_waiting.size();
     const auto goes_alone = [](const Waiting& batch) {
         return batch.refused || !batch.photograph.empty();
     };
-    Done saved;
+    Result<> saved;
     const bool at_once = waited > 1 && std::ranges::none_of(m_waiting, goes_alone);
     if (at_once)
         saved = saveAtOnce();
@@ -222,7 +222,7 @@ Done Round::saveEach() {
     return saved;
 }
 
-std::vector<const WaitingBatch*> Round::refusedBatches() const {
+std::vector<const WaitingBatch*> VesselSession::refusedBatches() const {
     std::vector<const WaitingBatch*> refused;
     for (const Waiting& batch : m_waiting)
         if (batch.refused)
@@ -230,7 +230,7 @@ std::vector<const WaitingBatch*> Round::refusedBatches() const {
     return refused;
 }
 
-Result<QString> Round::putRefusedAside(const std::set<FactId>& first_facts) {
+Result<QString> VesselSession::putRefusedAside(const std::set<FactId>& first_facts) {
     const auto isMeant = [&first_facts](const Waiting& batch) {
         return batch.refused && first_facts.contains(batch.facts.front().stamp.id);
     };

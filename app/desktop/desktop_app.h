@@ -1,5 +1,5 @@
 // The desktop program around one vessel: it joins the vessel that is open to the ports through
-// which the screens ask for the world outside. Opening another vessel takes register, round and
+// which the screens ask for the world outside. Opening another vessel takes register, session and
 // window down and builds them anew.
 #pragma once
 
@@ -29,18 +29,18 @@
 
 namespace latchround {
 
-class PracticeDesk;
+class PracticeApp;
 
-class Desk {
+class DesktopApp {
 public:
     /// `catalogue_notice`: shown at the start, where there is something to say.
-    Desk(Catalogue catalogue, std::optional<Error> catalogue_notice, ui::Look& look);
-    virtual ~Desk();
-    Desk(const Desk&) = delete;
-    Desk& operator=(const Desk&) = delete;
+    DesktopApp(Catalogue catalogue, std::optional<Error> catalogue_notice, ui::Look& look);
+    virtual ~DesktopApp();
+    DesktopApp(const DesktopApp&) = delete;
+    DesktopApp& operator=(const DesktopApp&) = delete;
 
     /// Opens a register file and shows it; on an error what was shown stays.
-    Done open(const QString& path);
+    Result<> open(const QString& path);
     /// For the start: opens the register, or shows the vessels there are and why this one is not
     /// open.
     void openOrChoose(const QString& path);
@@ -49,7 +49,7 @@ public:
     /// What stands in its place then.
     ui::VesselChoice* vesselChoice() const { return m_choice.get(); }
     /// The exercise on the screen; null while nobody practises.
-    PracticeDesk* practiceDesk() const { return m_practice.get(); }
+    PracticeApp* practiceApp() const { return m_practice.get(); }
     /// What the vessel's window asks.
     const ui::Ports& ports() const { return m_ports; }
     DesktopClock& clock() { return m_clock; }
@@ -72,17 +72,17 @@ private:
     /// The choices that words are made by, as they are set now.
     QString wordsSetting() const;
     /// The same vessel, or another, once the event that asked for it is over.
-    Done openSoon(const QString& path);
+    Result<> openSoon(const QString& path);
     /// The register that openSoon() has opened already, or another one.
     Result<std::unique_ptr<SqliteRegister>> opened(const QString& path);
-    /// What waits of this vessel, into its new round: as it stood on the screen, or as it was kept.
+    /// What waits of this vessel, into its new session: as it stood on the screen, or as it was kept.
     /// What of it could not be read is answered.
-    std::optional<Error> takeUpWaiting(ui::Round& round, const QString& path,
+    std::optional<Error> takeUpWaiting(ui::VesselSession& session, const QString& path,
                                        const std::string& device);
     /// The same vessel in a new window, once the event that asked for it is over.
     void makeAnew();
-    Done practise(const practice::Exercise& exercise, std::uint32_t seed,
-                  const std::function<Done(PracticeDesk&)>& open);
+    Result<> practise(const practice::Exercise& exercise, std::uint32_t seed,
+                      const std::function<Result<>(PracticeApp&)>& open);
     /// Once the event that asked for it is over.
     void endPractice();
 
@@ -94,7 +94,7 @@ private:
     QTimer m_change_over;
     QTimer m_back;  ///< from practice to the vessel
     QTimer m_other; ///< looks whether the program that writes has added something
-    std::function<std::uint32_t()> m_lot = [this] { return m_open.round->chance(); };
+    std::function<std::uint32_t()> m_lot = [this] { return m_open.session->chance(); };
     OpenVessel m_open;
     DesktopClock m_clock;
     DesktopSettings m_settings;
@@ -111,7 +111,7 @@ private:
     ui::Ports m_ports;
     std::unique_ptr<SqliteRegister> m_opened; ///< of m_next, until the event that asked is over
     std::unique_ptr<ui::VesselChoice> m_choice;
-    std::unique_ptr<PracticeDesk> m_practice;
+    std::unique_ptr<PracticeApp> m_practice;
 };
 
 } // namespace latchround

@@ -1,4 +1,4 @@
-#include "ui/look/lettering.h"
+#include "ui/look/label.h"
 
 #include <QEvent>
 
@@ -31,7 +31,7 @@ QColor colourOf(Ink ink, const Colours& c) {
 
 } // namespace
 
-Lettering::Lettering(const QString& text, TextSize size, Ink ink, bool bold, QWidget* parent)
+Label::Label(const QString& text, TextSize size, Ink ink, bool bold, QWidget* parent)
     : QLabel(text, parent)
     , m_size(size)
     , m_ink(ink)
@@ -42,29 +42,29 @@ Lettering::Lettering(const QString& text, TextSize size, Ink ink, bool bold, QWi
     dress();
 }
 
-void Lettering::setInk(Ink ink) {
+void Label::setInk(Ink ink) {
     m_ink = ink;
     m_verdict.reset();
     dress();
 }
 
-void Lettering::setVerdictInk(Verdict verdict) {
+void Label::setVerdictInk(Verdict verdict) {
     m_verdict = verdict;
     dress();
 }
 
-void Lettering::changeEvent(QEvent* event) {
+void Label::changeEvent(QEvent* event) {
     QLabel::changeEvent(event);
     if (event->type() == QEvent::StyleChange || event->type() == QEvent::ParentChange)
         dress();
 }
 
-void Lettering::showEvent(QShowEvent* event) {
+void Label::showEvent(QShowEvent* event) {
     dress(); // a parent's look may have come after the label was made
     QLabel::showEvent(event);
 }
 
-void Lettering::dress() {
+void Label::dress() {
     if (m_dressing)
         return;
     m_dressing = true;
@@ -80,4 +80,4 @@ void Lettering::dress() {
 
 } // namespace latchround::ui
 
-#include "moc_lettering.cpp"
+#include "moc_label.cpp"

@@ -10,7 +10,7 @@
 
 namespace latchround::report {
 
-struct Matter {
+struct ReportData {
     const WalkdownReport& asked;
     Walkdown walkdown;
     std::vector<GradedDoor> doors; ///< in the order of the walk
@@ -23,19 +23,19 @@ struct Matter {
     std::string vessel_sha256{};             ///< of those facts
 };
 
-Result<Matter> matterOf(const WalkdownReport& report);
+Result<ReportData> matterOf(const WalkdownReport& report);
 
 /// "Isbel Thornquay (surveyor)"; the id where nobody is known by it.
-QString personWords(const Matter& matter, const std::string& person);
+QString personWords(const ReportData& data, const std::string& person);
 
 /// Name alone, for narrow columns.
-QString personName(const Matter& matter, const std::string& person);
+QString personName(const ReportData& data, const std::string& person);
 
 /// Number of an item in every document made of the same register: its place among all, from 1.
-int numberOf(const Matter& matter, const Item& item);
+int numberOf(const ReportData& data, const Item& item);
 
 /// Open items, gravest first, then by the day they are due, then as they were found.
-std::vector<const Item*> openItems(const Matter& matter);
+std::vector<const Item*> openItems(const ReportData& data);
 
 /// Unsatisfactory, to be judged or to be timed again.
 bool needsAttention(Verdict verdict);

@@ -3,7 +3,7 @@
 
 #include <vector>
 
-#include "ui/round/round.h"
+#include "ui/session/vessel_session.h"
 
 namespace latchround::ui {
 
@@ -14,6 +14,6 @@ struct PastWalkdown {
 };
 
 /// The latest first, `most` of them at most.
-std::vector<PastWalkdown> latestWalkdowns(const Round& round, std::size_t most);
+std::vector<PastWalkdown> latestWalkdowns(const VesselSession& session, std::size_t most);
 
 } // namespace latchround::ui

@@ -23,30 +23,30 @@ struct Reaction {
 
 /// One cue of a drill put through the sieve.
 struct Sifted {
-    std::optional<Reaction> reaction; ///< nothing where fewer than least_trials counted
+    std::optional<Reaction> reaction; ///< nothing where fewer than min_trials counted
     int too_early = 0;                ///< marked before the event: guessed, not seen
     int set_aside = 0;                ///< out of line with the rest
 };
 
 /// Fewer than this many give no usable spread (our choice, no source).
-inline constexpr int least_trials = 8;
+inline constexpr int min_trials = 8;
 
 /// Guesses go first: a mark before the event, or less than 0.1 s after one that comes without
 /// warning (nobody answers faster: false starts in athletics are called below 0.100 s, World
 /// Athletics technical rule 16, from memory). A leaf that is seen to arrive may be met early and
 /// counts. Then outliers by the modified z score 0.6745 |x - median| / MAD above 3.5 (Iglewicz and
 /// Hoaglin, in NIST/SEMATECH e-Handbook 1.3.5.17; from memory).
-Sifted sift(Cue cue, const ThumbDrill& drill);
+Sifted rejectOutliers(Cue cue, const ThumbDrill& drill);
 
 /// How the reading of an interval is corrected and what its uncertainty is made of.
-class Thumb {
+class ReactionModel {
 public:
     /// Published figures.
-    Thumb() = default;
+    ReactionModel() = default;
     /// The person's own, for every cue that the drill settled.
-    explicit Thumb(const ThumbDrill& drill);
+    explicit ReactionModel(const ThumbDrill& drill);
     /// Published where there is no drill.
-    static Thumb of(const ThumbDrill* drill);
+    static ReactionModel of(const ThumbDrill* drill);
 
     const std::optional<Reaction>& own(Cue cue) const;
 

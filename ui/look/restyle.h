@@ -8,7 +8,7 @@
 namespace latchround::ui {
 
 /// Tells these that the look may be another one here: a window can have a look of its own.
-inline void dressAnew(QWidget& tree) {
+inline void restyle(QWidget& tree) {
     QList<QWidget*> all = tree.findChildren<QWidget*>();
     all.prepend(&tree);
     for (QWidget* each : all) {

@@ -1,4 +1,4 @@
-#include "app/report/report_matter.h"
+#include "app/report/report_data.h"
 
 #include <algorithm>
 #include <tuple>
@@ -14,8 +14,8 @@ namespace latchround::report {
 
 namespace {
 
-std::optional<Person> findPerson(const Matter& matter, const std::string& id) {
-    for (Person& person : matter.asked.ledger.people())
+std::optional<Person> findPerson(const ReportData& data, const std::string& id) {
+    for (Person& person : data.asked.ledger.people())
         if (person.id == id)
             return std::move(person);
     return std::nullopt;
@@ -23,42 +23,42 @@ std::optional<Person> findPerson(const Matter& matter, const std::string& id) {
 
 } // namespace
 
-Result<Matter> matterOf(const WalkdownReport& report) {
+Result<ReportData> matterOf(const WalkdownReport& report) {
     const auto walkdown = report.ledger.walkdown(report.walkdown);
     if (!walkdown)
         return tl::unexpected(
             Error{place::walkdown(report.walkdown), errors::walkdown_not_in_register()});
-    Matter matter{report, *walkdown, {}, {}, {}, {}, {}, shipsDay(report.printed)};
-    matter.doors = gradeWalkdown(report.arrangement, report.ledger, *walkdown, report.catalogue);
-    matter.tally = tallyOf(matter.doors);
-    matter.zones = zoneIntegrity(report.arrangement, matter.doors);
-    matter.items = itemsOf(report.arrangement, report.ledger, report.catalogue);
-    matter.basis = basisOf(report.ledger, walkdown->id);
-    matter.vessel_basis = vesselBasisOf(report.ledger);
-    matter.vessel_sha256 = factsSha256(matter.vessel_basis);
-    return matter;
+    ReportData data{report, *walkdown, {}, {}, {}, {}, {}, shipsDay(report.printed)};
+    data.doors = gradeWalkdown(report.arrangement, report.ledger, *walkdown, report.catalogue);
+    data.tally = tallyOf(data.doors);
+    data.zones = zoneIntegrity(report.arrangement, data.doors);
+    data.items = itemsOf(report.arrangement, report.ledger, report.catalogue);
+    data.basis = basisOf(report.ledger, walkdown->id);
+    data.vessel_basis = vesselBasisOf(report.ledger);
+    data.vessel_sha256 = factsSha256(data.vessel_basis);
+    return data;
 }
 
-QString personName(const Matter& matter, const std::string& person) {
-    const std::string& name = matter.asked.ledger.nameOf(person);
+QString personName(const ReportData& data, const std::string& person) {
+    const std::string& name = data.asked.ledger.nameOf(person);
     return QString::fromStdString(name.empty() ? person : name);
 }
 
-QString personWords(const Matter& matter, const std::string& person) {
-    const auto known = findPerson(matter, person);
+QString personWords(const ReportData& data, const std::string& person) {
+    const auto known = findPerson(data, person);
     if (!known || known->role.empty())
-        return personName(matter, person);
+        return personName(data, person);
     return QStringLiteral("%1 (%2)").arg(QString::fromStdString(known->name),
                                          QString::fromStdString(known->role));
 }
 
-int numberOf(const Matter& matter, const Item& item) {
-    return int(&item - matter.items.data()) + 1;
+int numberOf(const ReportData& data, const Item& item) {
+    return int(&item - data.items.data()) + 1;
 }
 
-std::vector<const Item*> openItems(const Matter& matter) {
+std::vector<const Item*> openItems(const ReportData& data) {
     std::vector<const Item*> open;
-    for (const Item& item : matter.items)
+    for (const Item& item : data.items)
         if (item.isOpen())
             open.push_back(&item);
     constexpr CalendarDate never{std::chrono::year::max(), std::chrono::January,

@@ -17,20 +17,20 @@
 
 namespace latchround {
 
-class PracticeDesk {
+class PracticeApp {
 public:
     /// `tablet`: whose clock, settings, sound, photographs and attempts are the same in practice.
-    PracticeDesk(const ui::Ports& tablet, const practice::Exercise& exercise, std::uint32_t seed);
+    PracticeApp(const ui::Ports& tablet, const practice::Exercise& exercise, std::uint32_t seed);
 
     /// A register for it, and the window. `place`: of the exercise, by which it is found again
     /// where it is broken off.
-    Done open(const QString& place, Catalogue catalogue, ui::Look& look);
+    Result<> open(const QString& place, Catalogue catalogue, ui::Look& look);
     /// The same with one that was broken off. Refuses it where the exercise is not what it was.
-    Done goOn(practice::Unfinished broken_off, Catalogue catalogue, ui::Look& look);
+    Result<> goOn(practice::Unfinished broken_off, Catalogue catalogue, ui::Look& look);
 
     ui::Window* window() const { return m_open.window.get(); }
     const practice::Stage& stage() const { return m_stage; }
-    ui::Round& round() const { return *m_open.round; }
+    ui::VesselSession& session() const { return *m_open.session; }
 
 private:
     /// The tablet's; an exercise that is kept has its end.
@@ -42,16 +42,16 @@ private:
         Result<std::vector<practice::Attempt>> finished() const override {
             return m_tablet.finished();
         }
-        Done keep(const practice::Attempt& attempt) override;
+        Result<> keep(const practice::Attempt& attempt) override;
 
     private:
         ui::Attempts& m_tablet;
         const practice::Unfinished& m_so_far;
     };
 
-    Done show(Catalogue catalogue, ui::Look& look);
+    Result<> show(Catalogue catalogue, ui::Look& look);
     /// What the doors did so far.
-    Done keepSoFar();
+    Result<> keepSoFar();
 
     practice::Stage m_stage;
     practice::Unfinished m_so_far;
