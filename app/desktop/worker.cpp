@@ -3,8 +3,7 @@
 #include <exception>
 #include <memory>
 
-#include <sys/resource.h>
-#include <unistd.h>
+#include <sched.h>
 
 #include <QCoreApplication>
 #include <QEvent>
@@ -31,10 +30,11 @@ protected:
     }
 };
 
-/// What the screen and its marks want comes first; Linux gives each thread a rank of its own.
+/// What the screen and its marks want comes first. On Linux this is of the calling thread alone; by
+/// a mere rank (nice) it would still finish its slice while a mark is due.
 void standBack() {
-    constexpr int rank = 10;
-    (void)::setpriority(PRIO_PROCESS, static_cast<id_t>(::gettid()), rank);
+    const sched_param no_rank{};
+    (void)::sched_setscheduler(0, SCHED_IDLE, &no_rank);
 }
 
 } // namespace

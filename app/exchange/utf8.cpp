@@ -1,5 +1,6 @@
 #include "app/exchange/utf8.h"
 
+#include <algorithm>
 #include <cstdint>
 
 namespace latchround {
@@ -44,6 +45,12 @@ std::optional<std::size_t> firstByteNotUtf8(std::string_view bytes) {
         at += lead.length;
     }
     return std::nullopt;
+}
+
+std::size_t charactersIn(std::string_view utf8) {
+    return std::size_t(std::ranges::count_if(utf8, [](char byte) {
+        return (static_cast<unsigned char>(byte) & 0xC0) != 0x80; // that goes on with no character
+    }));
 }
 
 } // namespace latchround

@@ -9,6 +9,7 @@
 
 #include "app/exchange/hex.h"
 #include "app/exchange/json_text.h"
+#include "app/exchange/utf8.h"
 #include "core/error/exercise_errors.h"
 #include "core/phrase/places.h"
 #include "core/reading/json_object.h"
@@ -157,7 +158,7 @@ bool isSealedExercise(std::string_view json) {
 }
 
 Result<std::string> sealedExercise(const Exercise& exercise, std::string_view word) {
-    if (word.size() < shortest_word)
+    if (charactersIn(word) < shortest_word)
         return tl::unexpected(
             Error{place::instructors_word(), errors::word_too_short(shortest_word)});
     Salt salt{};

@@ -16,7 +16,7 @@
 
 namespace latchround::practice {
 
-/// Shorter words are too easily tried out (our choice, no source).
+/// Characters. Shorter words are too easily tried out (our choice, no source).
 inline constexpr std::size_t shortest_word = 6;
 
 bool isSealedExercise(std::string_view json);

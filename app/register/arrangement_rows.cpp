@@ -1,6 +1,8 @@
 #include "app/register/arrangement_rows.h"
 
 #include <algorithm>
+#include <cstdint>
+#include <optional>
 #include <string>
 #include <type_traits>
 #include <utility>
@@ -177,14 +179,19 @@ Result<> readRows(SqliteConnection& connection, std::int64_t issue, std::vector<
     });
 }
 
-/// Doors are numbered from 0 in their order.
+/// `doors`: of that issue, in the order of their seq, whatever numbers these are.
 Result<> readGroups(SqliteConnection& connection, std::int64_t issue, std::vector<Door>& doors) {
-    return connection.each("SELECT door_seq, value FROM door_release_groups WHERE arrangement = ?"
-                           " ORDER BY door_seq, seq",
+    auto door = doors.begin();
+    std::optional<std::int64_t> seq;
+    return connection.each("SELECT d.seq, g.value FROM door AS d LEFT JOIN door_release_groups AS g"
+                           " ON g.arrangement = d.arrangement AND g.door_seq = d.seq"
+                           " WHERE d.arrangement = ? ORDER BY d.seq, g.seq",
                            {Value(issue)}, [&](Row& row) {
-                               const auto seq = static_cast<std::size_t>(row.whole(0));
-                               if (seq < doors.size())
-                                   doors[seq].release_groups.push_back(row.text(1));
+                               if (const auto before = std::exchange(seq, row.whole(0));
+                                   before && before != seq)
+                                   ++door;
+                               if (!row.isNull(1))
+                                   door->release_groups.push_back(row.text(1));
                            });
 }
 

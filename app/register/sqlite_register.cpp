@@ -4,9 +4,6 @@
 #include <cstddef>
 #include <utility>
 
-#include <sys/stat.h>
-
-#include <QFile>
 #include <QFileInfo>
 #include <sqlite3.h>
 
@@ -74,37 +71,17 @@ Error explained(const Error& refusal, const Arrangement& arrangement) {
     return {place::within(rowOf(fault, arrangement), fault.field), errors::not_adopted(fault.what)};
 }
 
-/// Asked before anything else is done on the connection. Where SQLite has nothing to complain of,
-/// it was a rule of ours that refused.
+/// Asked before anything else is done on the connection.
 Register::Obstacle obstacleOn(SqliteConnection& connection) {
-    if (connection.mustReopen())
-        return Register::Obstacle::Fault;
-    switch (sqlite3_errcode(connection.handle()) & 0xff) {
-    case SQLITE_BUSY:
-    case SQLITE_LOCKED:
-        return Register::Obstacle::Busy;
-    case SQLITE_OK:
-    case SQLITE_ROW:
-    case SQLITE_DONE:
-    case SQLITE_CONSTRAINT:
-    case SQLITE_MISMATCH:
-    case SQLITE_TOOBIG:
-        return Register::Obstacle::Refused;
-    default:
-        return Register::Obstacle::Fault;
-    }
+    return connection.mustReopen() ? Register::Obstacle::Fault
+                                   : obstacleOf(sqlite3_errcode(connection.handle()));
 }
 
 /// A large handover then touches the disk at its end alone, and one that is only tried never does.
 constexpr auto room_in_memory = "PRAGMA cache_size=-65536"; // KiB
 
-using LogFile = std::pair<std::uint64_t, std::uint64_t>;
-constexpr LogFile no_log{0, 0};
-
-LogFile logOf(const QString& file) {
-    struct stat there {};
-    const QByteArray path = QFile::encodeName(file + QStringLiteral("-wal"));
-    return ::stat(path.constData(), &there) == 0 ? LogFile{there.st_dev, there.st_ino} : no_log;
+Error logTakenFrom(const QString& file) {
+    return {file.toStdString(), errors::not_saved(errors::log_taken_away())};
 }
 
 /// An issue that comes into force whatever the clock says.
@@ -122,9 +99,14 @@ Result<Issue> newestIssue(SqliteConnection& connection, const Arrangement& arran
 
 SqliteRegister::SqliteRegister(QString file, OpenOptions options)
     : m_file(std::move(file))
-    , m_options(std::move(options)) {}
+    , m_options(std::move(options))
+    , m_log(m_file) {}
 
-SqliteRegister::~SqliteRegister() = default;
+SqliteRegister::~SqliteRegister() {
+    disconnect();
+    if (m_log.isOwed() && reopen())
+        disconnect();
+}
 
 Result<std::unique_ptr<SqliteRegister>> SqliteRegister::open(const QString& path,
                                                              const OpenOptions& options) {
@@ -153,8 +135,15 @@ Result<> SqliteRegister::connect() {
         return tl::unexpected(device.error());
     m_device = *device;
     m_connection = std::move(*connection);
-    m_log = logOf(m_file);
+    if (m_options.vfs.isEmpty() && !options.only_read)
+        m_log.watch(*m_connection);
     return {};
+}
+
+void SqliteRegister::disconnect() {
+    if (m_connection)
+        m_log.leave(*m_connection);
+    m_connection.reset();
 }
 
 bool SqliteRegister::hasChanged() const {
@@ -164,20 +153,23 @@ bool SqliteRegister::hasChanged() const {
 }
 
 Result<> SqliteRegister::lookAfterLog() {
-    if (!m_options.vfs.isEmpty())
+    if (!m_log.isTaken())
         return {};
-    const auto there = logOf(m_file);
-    if (m_log == no_log)
-        m_log = there;
-    if (there == m_log)
-        return {};
-    m_connection->spend(); // closing it puts what its log holds into the register
-    return tl::unexpected(Error{m_file.toStdString(), errors::not_saved(errors::log_taken_away())});
+    m_connection->spend();
+    return tl::unexpected(logTakenFrom(m_file));
 }
 
 Result<> SqliteRegister::reopen() {
-    m_connection.reset();
-    return connect();
+    disconnect();
+    // All connections of one program share SQLite's idea of the log.
+    if (m_log.isOwed() && m_lock.use_count() > 1)
+        return tl::unexpected(logTakenFrom(m_file));
+    Result<> done = connect();
+    if (done && m_log.isOwed())
+        done = m_log.writeAgain(*m_connection);
+    if (!done)
+        m_connection.reset();
+    return done;
 }
 
 Result<> SqliteRegister::ready() {
@@ -233,7 +225,7 @@ Result<> SqliteRegister::takeIn(const Arrangement& arrangement, std::span<const 
             return tl::unexpected(explained(done.error(), arrangement));
         return done ? writeEach(connection, history) : done;
     };
-    return write(step, history, ending);
+    return writeAtOnce(step, history, ending);
 }
 
 Result<std::vector<Fact>> SqliteRegister::facts() const {
@@ -277,11 +269,22 @@ Result<> SqliteRegister::write(const Step& step, std::span<const Fact> facts, En
     return done;
 }
 
+Result<> SqliteRegister::writeAtOnce(const Step& step, std::span<const Fact> facts, Ending ending) {
+    Result<> done = write(step, facts, ending);
+    if (done && ending == Ending::Keep)
+        m_log.empty(*m_connection);
+    return done;
+}
+
 Result<> SqliteRegister::record(std::span<const Fact> facts) {
     if (facts.empty())
         return {};
-    return write([&](SqliteConnection& connection) { return recordEach(connection, facts); }, facts,
-                 Ending::Keep);
+    Result<> done =
+        write([&](SqliteConnection& connection) { return recordEach(connection, facts); }, facts,
+              Ending::Keep);
+    if (done)
+        m_log.hold(facts);
+    return done;
 }
 
 Result<> SqliteRegister::recordPhotograph(const Fact& photograph,
@@ -295,7 +298,7 @@ Result<> SqliteRegister::recordPhotograph(const Fact& photograph,
         Result<> done = recordEach(connection, facts);
         return done ? keepPhotograph(connection, body->sha256, bytes) : done;
     };
-    return write(step, facts, Ending::Keep);
+    return writeAtOnce(step, facts, Ending::Keep);
 }
 
 Result<std::vector<std::byte>> SqliteRegister::photograph(std::string_view sha256) const {
@@ -326,7 +329,7 @@ Result<Added> SqliteRegister::takeOver(const Incoming& incoming, Ending ending) 
             return tl::unexpected(added.error());
         return writeEach(connection, incoming.along);
     };
-    if (Result<> done = write(step, incoming.along, ending); !done)
+    if (Result<> done = writeAtOnce(step, incoming.along, ending); !done)
         return tl::unexpected(done.error());
     return added;
 }
@@ -345,7 +348,7 @@ Result<SqliteRegister::KeySeed> SqliteRegister::keySeed(const std::function<KeyS
     };
     Result<> done = inOneMoment<Result<>>(connection(), read);
     if (done && !found)
-        done = write(
+        done = writeAtOnce(
             [&](SqliteConnection& open) -> Result<> {
                 const KeySeed made = fresh();
                 const Result<int> added = open.run("INSERT INTO this_device_key (only_row, seed)"

@@ -9,13 +9,13 @@
 #include <functional>
 #include <memory>
 #include <string>
-#include <utility>
 
 #include <QString>
 
 #include "app/register/issue.h"
 #include "app/register/merge.h"
 #include "app/register/open_options.h"
+#include "app/register/watched_log.h"
 #include "core/store/register.h"
 
 namespace latchround {
@@ -62,7 +62,8 @@ public:
     /// practice register has none, so nothing of it is ever signed or handed over.
     using KeySeed = std::array<std::byte, 32>;
     Result<KeySeed> keySeed(const std::function<KeySeed()>& fresh);
-    /// A write after an I/O error does this by itself first.
+    /// A write after an I/O error does this by itself first. Where another program took the log
+    /// away, what was said to be saved and is not in the file any more is written again.
     Result<> reopen() override;
     std::string device() const override { return m_device; }
     const Phrase& otherWriter() const override { return m_other_writer; }
@@ -79,7 +80,8 @@ public:
 private:
     SqliteRegister(QString file, OpenOptions options);
     Result<> connect();
-    /// Who removes the log of an open register takes with it what was said to be saved.
+    void disconnect();
+    /// After a commit.
     Result<> lookAfterLog();
     Result<> ready();
     Result<SqliteConnection*> connection() const;
@@ -87,14 +89,16 @@ private:
     /// The step in one transaction. `facts` are those it writes: to say which of them refers to
     /// something unknown.
     Result<> write(const Step& step, std::span<const Fact> facts, Ending ending);
+    /// The same of what could not be written again: it does not stay in the log alone.
+    Result<> writeAtOnce(const Step& step, std::span<const Fact> facts, Ending ending);
 
     QString m_file;
     OpenOptions m_options;
     std::shared_ptr<const WriterLock>
         m_lock; ///< let go after the connection; null while another has it
     Phrase m_other_writer;
-    std::pair<std::uint64_t, std::uint64_t> m_log; ///< device and number of its file; 0, 0 unknown
-    mutable std::string m_seen_version;            ///< of the file when facts() was read last
+    WatchedLog m_log;
+    mutable std::string m_seen_version; ///< of the file when facts() was read last
     Obstacle m_obstacle = Obstacle::Fault;
     std::unique_ptr<SqliteConnection> m_connection; ///< none after a reopening that failed
     std::string m_device;

@@ -69,4 +69,21 @@ bool needsReopening(int code) {
     return family == SQLITE_IOERR || family == SQLITE_CORRUPT || family == SQLITE_CANTOPEN;
 }
 
+Register::Obstacle obstacleOf(int code) {
+    switch (code & 0xff) {
+    case SQLITE_BUSY:
+    case SQLITE_LOCKED:
+        return Register::Obstacle::Busy;
+    case SQLITE_OK:
+    case SQLITE_ROW:
+    case SQLITE_DONE:
+    case SQLITE_CONSTRAINT:
+    case SQLITE_MISMATCH:
+    case SQLITE_TOOBIG:
+        return Register::Obstacle::Refused;
+    default:
+        return Register::Obstacle::Fault;
+    }
+}
+
 } // namespace latchround

@@ -4,6 +4,7 @@
 #include <string>
 
 #include "core/error/error.h"
+#include "core/store/register.h"
 
 namespace latchround {
 
@@ -17,5 +18,8 @@ Error errorOf(int code, const std::string& detail, const std::string& where, Doi
 /// Whether the register has to be opened afresh before the next write: after an I/O error the state
 /// of what was written is not known to this connection.
 bool needsReopening(int code);
+
+/// Where SQLite has nothing to complain of, it was a rule of ours that refused.
+Register::Obstacle obstacleOf(int code);
 
 } // namespace latchround

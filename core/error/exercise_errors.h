@@ -42,7 +42,7 @@ inline constexpr PhraseCode<1> exercise_id_taken{"exercise-id-taken"}; ///< the 
 // Sealed ones.
 inline constexpr PhraseCode<0> exercise_not_sealed{"exercise-not-sealed"};
 inline constexpr PhraseCode<0> exercise_needs_word{"exercise-needs-word"};
-inline constexpr PhraseCode<1> word_too_short{"word-too-short"}; ///< at least so many bytes
+inline constexpr PhraseCode<1> word_too_short{"word-too-short"}; ///< at least so many characters
 inline constexpr PhraseCode<0> no_memory_for_word{"no-memory-for-word"};
 inline constexpr PhraseCode<0> word_does_not_open{"word-does-not-open"};
 inline constexpr PhraseCode<0> seal_damaged{"seal-damaged"};

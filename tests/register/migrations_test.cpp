@@ -67,14 +67,15 @@ TEST_F(Migrations, ARegisterKeepsWhatItHoldsThroughTheNextStep) {
     ASSERT_TRUE(m_connection->script(
         "BEGIN;"
         "INSERT INTO fact VALUES ('p','person-joined',1,60,'p','tablet',NULL,NULL,NULL);"
-        "INSERT INTO person_joined VALUES ('p','Maren Tollefsby','surveyor');"
+        "INSERT INTO person_joined (fact, name, role) VALUES ('p','Maren Tollefsby','surveyor');"
         "INSERT INTO door_number VALUES ('5-01');"
         "INSERT INTO fact VALUES ('w','walkdown-begun',2,60,'p','tablet',NULL,NULL,NULL);"
-        "INSERT INTO walkdown_begun VALUES ('w','annual','all',0,'bridge','8','go','stop','all',1);"
+        "INSERT INTO walkdown_begun VALUES "
+        "('w','annual','all',NULL,0,'bridge','bridge','8',NULL,'go','stop','all',NULL,1);"
         "INSERT INTO fact VALUES ('n','note',3,60,'p','tablet',NULL,'w','5-01');"
-        "INSERT INTO note VALUES ('n','a note');"
+        "INSERT INTO note (fact, text) VALUES ('n','a note');"
         "INSERT INTO fact VALUES ('t','taken-back',4,60,'p','tablet','n',NULL,NULL);"
-        "INSERT INTO taken_back VALUES ('t','a slip');"
+        "INSERT INTO taken_back (fact, reason) VALUES ('t','a slip');"
         "COMMIT"));
     const int next = currentVersion() + 1;
     const std::vector<Migration> steps{
@@ -97,7 +98,7 @@ TEST_F(Migrations, RowsStayAndHangOnWhatTheirKindHangsOn) {
     ASSERT_TRUE(m_connection->script(
         "BEGIN;"
         "INSERT INTO fact VALUES ('p','person-joined',1,60,'p','tablet',NULL,NULL,NULL);"
-        "INSERT INTO person_joined VALUES ('p','Maren Tollefsby','surveyor');"
+        "INSERT INTO person_joined (fact, name, role) VALUES ('p','Maren Tollefsby','surveyor');"
         "COMMIT"));
     EXPECT_FALSE(m_connection->script("UPDATE fact SET utc_ms = 9"));
     EXPECT_FALSE(m_connection->script("DELETE FROM fact"));

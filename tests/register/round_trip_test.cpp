@@ -1,10 +1,12 @@
 // What goes into a register comes out the same: every kind of fact, every optional, every word.
+#include <algorithm>
 #include <limits>
 
 #include <QTemporaryDir>
 #include <gmock/gmock.h>
 
 #include "app/register/sqlite_register.h"
+#include "tests/register/raw_sqlite.h"
 #include "tests/register/sample_facts.h"
 #include "ui/words/phrase_words.h"
 
@@ -65,7 +67,8 @@ TEST_F(RoundTrip, EveryKindOfFactWithEverythingFilledIn) {
     add(Note{m_walkdown, m_door, "frame 52, \"port\" side;\nsecond line – ünïcödé 門"});
     add(Photograph{m_walkdown, m_door, std::string(64, 'a'), "image/png", "sill", "leaf-gap"});
     add(Deficiency{m_walkdown, m_door, "latch-holds", "does not latch"});
-    add(CouldNotTest{m_walkdown, m_door, "closing-time", "cargo in the way"});
+    add(CouldNotTest{m_walkdown, m_door, "closing-time",
+                     Wording("cargo or stores in the way", "cargo-or-stores-in-the-way")});
     add(Judgement{m_walkdown, m_door, "leaf-gap", true, "as approved"});
     WalkdownBegun sampled;
     sampled.scope = "a sample";
@@ -80,7 +83,8 @@ TEST_F(RoundTrip, EveryKindOfFactWithEverythingFilledIn) {
     const FactId again =
         add(Deficiency{m_walkdown, m_door, "latch-holds", "does not latch again", once});
     add(DeficiencyTerms{again, Severity::Minor, PortAction::Within14Days, false,
-                        calendarDateFrom("2026-12-09").value(), "fire patrol", "Ove Brandlund"});
+                        calendarDateFrom("2026-12-09").value(), "fire patrol", "Ove Brandlund",
+                        "fire-patrol"});
     const FactId mended = add(Rectification{again, "latch plate moved 2 mm", "Ove Brandlund"});
     add(Photograph{m_walkdown, m_door, std::string(64, 'b'), "image/png", "plate", "", mended});
     add(ReadyForRetest{again, "any time"});
@@ -270,6 +274,23 @@ TEST(NewRegister, KnowsNoVesselAndNoFacts) {
     ASSERT_TRUE(opened);
     EXPECT_EQ((*opened)->arrangement(), Arrangement{});
     EXPECT_EQ((*opened)->facts(), std::vector<Fact>{});
+}
+
+/// Numbers of rows say their order, and nothing more.
+TEST_F(RoundTrip, GroupsOfADoorAreFoundByItsNumberInTheIssue) {
+    m_register.reset();
+    {
+        RawSqlite raw(m_file);
+        ASSERT_EQ(raw.run("DROP TRIGGER door_stays; DROP TRIGGER door_release_groups_stays;"
+                          "UPDATE door SET seq = 100 - 2 * seq;"
+                          "UPDATE door_release_groups SET door_seq = 100 - 2 * door_seq"),
+                  SQLITE_OK)
+            << raw.message();
+    }
+    open();
+    Arrangement turned = sampleArrangement();
+    std::ranges::reverse(turned.doors);
+    EXPECT_EQ(m_register->arrangement(), turned);
 }
 
 } // namespace

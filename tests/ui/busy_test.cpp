@@ -34,6 +34,24 @@ TEST_F(Busy, WhatIsHeldUpForAMomentIsKeptAtOnceAndSavedWithoutAWord) {
     EXPECT_FALSE(session.findChild<QTimer*>()->isActive());
 }
 
+/// One write for both: the tap after it need not wait for what is saved by itself.
+TEST_F(Busy, WhatIsHeldUpGoesAlongWithTheNextTap) {
+    hold();
+    EXPECT_FALSE(session.record(note("ajar")));
+    EXPECT_FALSE(session.record(note("leaks")));
+    letGo();
+    int writes = 0;
+    ship.vessel_register.while_recording = [&] { ++writes; };
+    EXPECT_TRUE(session.record(note("dry")));
+    EXPECT_EQ(writes, 1);
+    EXPECT_EQ(session.waiting(), 0u);
+    ASSERT_EQ(session.door("5-31")->evidence.notes.size(), 3u);
+    EXPECT_EQ(session.door("5-31")->evidence.notes[0].body.text, "ajar");
+    EXPECT_EQ(session.door("5-31")->evidence.notes[2].body.text, "dry");
+    EXPECT_TRUE(ship.ports.kept.empty());
+    EXPECT_FALSE(session.isTryingAgain());
+}
+
 TEST_F(Busy, AfterSomeSecondsItIsSaidAndTriedAllTheSame) {
     hold();
     EXPECT_FALSE(session.record(note("ajar")));

@@ -10,6 +10,7 @@
 #include "ui/keys/keypad.h"
 #include "ui/keys/phrase_picker.h"
 #include "ui/words/door_words.h"
+#include "ui/words/offered.h"
 
 namespace latchround::walker {
 
@@ -31,6 +32,18 @@ std::optional<std::string> phraseOf(const Control& control) {
     if (control.widget != use)
         return control.words.toStdString();
     return picker->findChild<QLineEdit*>()->text().simplified().toStdString();
+}
+
+/// What it puts on record where its picker offers phrases for this.
+std::optional<Wording> wordingOf(const Control& control, OfferedFor use) {
+    const auto words = phraseOf(control);
+    if (!words)
+        return std::nullopt;
+    if (control.words.toStdString() == *words) // else they are written on the line beside it
+        for (const Wording& phrase : offeredFor(use))
+            if (phrase.text == *words)
+                return phrase;
+    return Wording(*words);
 }
 
 /// The figure that this key enters; nothing where it is another key.
@@ -145,7 +158,7 @@ private:
         forecast.said.push_back({start, {}});
     }
 
-    void addEnd(Forecast& forecast, RunOutcome outcome, const std::string& reason = {}) const {
+    void addEnd(Forecast& forecast, RunOutcome outcome, const Wording& reason = {}) const {
         const Run& run = *m_known.run;
         forecast.said.push_back({RunEnded{run.id, outcome, reason},
                                  run.end.empty() ? std::nullopt : std::optional(run.end)});
@@ -173,7 +186,7 @@ private:
         return forecast;
     }
 
-    Forecast calledOff(const char* kind, RunOutcome outcome, const std::string& reason = {}) const {
+    Forecast calledOff(const char* kind, RunOutcome outcome, const Wording& reason = {}) const {
         Forecast forecast{kind, {}};
         addStart(forecast);
         addEnd(forecast, outcome, reason);
@@ -214,10 +227,15 @@ private:
                        ? tookMarkBack()
                        : calledOff("spoiled", RunOutcome::Spoiled);
         }
-        if (const auto reason = phraseOf(m_control)) {
+        if (phraseOf(m_control)) {
             const Fact* end = m_known.book.find(m_known.run->end);
-            return end ? calledOff("reason", std::get<RunEnded>(end->body).outcome, *reason)
-                       : Forecast{"reason without an end", {}};
+            if (!end)
+                return {"reason without an end", {}};
+            const RunOutcome outcome = std::get<RunEnded>(end->body).outcome;
+            return calledOff("reason", outcome,
+                             *wordingOf(m_control, outcome == RunOutcome::Stopped
+                                                       ? OfferedFor::Stopped
+                                                       : OfferedFor::Spoiled));
         }
         return {"way", {}};
     }
@@ -267,16 +285,26 @@ private:
             return exactly("plate", plate, before(m_now.plates, door));
         }
         if (phrase && key == QLatin1String("note"))
-            return exactly("note", Note{m_now.walkdown, door, *phrase});
+            return exactly("note",
+                           Note{m_now.walkdown, door, *wordingOf(m_control, OfferedFor::Note)});
         if (phrase &&
             (key == QLatin1String("could-not") || key == QLatin1String("why-could-not"))) {
             const std::string about =
                 key == QLatin1String("could-not") ? std::string() : row.toStdString();
-            return exactly("not tested", CouldNotTest{m_now.walkdown, door, about, *phrase},
+            return exactly("not tested",
+                           CouldNotTest{m_now.walkdown, door, about,
+                                        *wordingOf(m_control, OfferedFor::CouldNotTest)},
                            before(m_now.not_tested, Question{door, about, Side::None}));
         }
         if (phrase && key == QLatin1String("photograph"))
-            return exactly("photograph", Photograph{m_now.walkdown, door, "", "", *phrase, "", {}});
+            return exactly("photograph",
+                           Photograph{m_now.walkdown,
+                                      door,
+                                      "",
+                                      "",
+                                      *wordingOf(m_control, OfferedFor::DoorPhotograph),
+                                      "",
+                                      {}});
         if (phrase && key == QLatin1String("why-deficiency"))
             return exactly("deficiency",
                            Deficiency{m_now.walkdown, door, row.toStdString(), *phrase, {}});

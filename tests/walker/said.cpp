@@ -78,7 +78,7 @@ std::string doorOf(const FactBody& body) {
 }
 
 bool isNoteOfTyping(const Note& note) {
-    return note.text.starts_with("Typed in from a paper form by ");
+    return note.text.phrase == "typed-in-from-paper-form";
 }
 
 FactId deficiencyOf(const FactBody& body) {

@@ -17,6 +17,7 @@
 #include "app/handover/take.h"
 #include "tests/register/fault_vfs.h"
 #include "tests/ui/memory_register.h"
+#include "tests/ui/port_over.h"
 #include "ui/words/phrase_words.h"
 
 namespace latchround::walker {
@@ -55,21 +56,6 @@ ui::PickedPhotograph somePicture() {
             "image/png"};
 }
 
-struct SettingsInHand : ui::Settings {
-    explicit SettingsInHand(std::map<QString, QString>& settings)
-        : m_settings(settings) {}
-    QString setting(const QString& name) const override {
-        const auto found = m_settings.find(name);
-        return found == m_settings.end() ? QString() : found->second;
-    }
-    void keepSetting(const QString& name, const QString& value) override {
-        m_settings[name] = value;
-    }
-
-private:
-    std::map<QString, QString>& m_settings;
-};
-
 struct NoSound : ui::Sound {
     bool ready() override { return false; }
     void soundAlarm(bool) override {}
@@ -89,19 +75,13 @@ struct OnePicture : ui::Photographs {
     }
 };
 
-/// The desk's own port, but for what it asks a person.
-template <class Port>
-struct Over : Port {
-    explicit Over(Port& own)
-        : app(own) {}
-    Port& app;
-};
+// The desk's own ports, but for what they ask a person.
 
-struct DocumentsUnseen : Over<ui::Documents> {
-    using Over::Over;
+struct DocumentsUnseen : ui::PortOver<ui::Documents> {
+    using PortOver::PortOver;
     Result<ui::PaperMade> make(ui::Paper paper, const FactId& walkdown, const QString& door,
                                const Progress& progress) override {
-        return app.make(paper, walkdown, door, progress);
+        return behind.make(paper, walkdown, door, progress);
     }
     void show(const QString&) override {}
 };
@@ -118,32 +98,34 @@ struct NoFileChosen : ui::Handovers {
     }
 };
 
-struct NoRegisterChosen : Over<ui::Vessels> {
-    using Over::Over;
-    std::vector<ui::VesselOnTablet> others() const override { return app.others(); }
-    Result<> open(const QString& place) override { return app.open(place); }
+struct NoRegisterChosen : ui::PortOver<ui::Vessels> {
+    using PortOver::PortOver;
+    std::vector<ui::VesselOnTablet> others() const override { return behind.others(); }
+    Result<> open(const QString& place) override { return behind.open(place); }
     Checked<std::optional<QString>> takeIn(QWidget*, const Progress&) override {
         return std::optional<QString>{};
     }
 };
 
-struct NoExerciseChosen : Over<ui::Exercises> {
-    using Over::Over;
-    std::vector<ui::ExerciseOffered> offered() const override { return app.offered(); }
+struct NoExerciseChosen : ui::PortOver<ui::Exercises> {
+    using PortOver::PortOver;
+    std::vector<ui::ExerciseOffered> offered() const override { return behind.offered(); }
     Checked<std::optional<QString>> takeIn(QWidget*) override { return std::optional<QString>{}; }
     Result<> begin(const QString& place, const QString& word) override {
-        return app.begin(place, word);
+        return behind.begin(place, word);
     }
-    std::optional<ui::ExerciseUnfinished> unfinished() const override { return app.unfinished(); }
-    Result<> goOn(const QString& word) override { return app.goOn(word); }
-    Result<> putAside() override { return app.putAside(); }
+    std::optional<ui::ExerciseUnfinished> unfinished() const override {
+        return behind.unfinished();
+    }
+    Result<> goOn(const QString& word) override { return behind.goOn(word); }
+    Result<> putAside() override { return behind.putAside(); }
 };
 
-struct NoRulesChosen : Over<ui::FlagRules> {
-    using Over::Over;
-    QString flag() const override { return app.flag(); }
+struct NoRulesChosen : ui::PortOver<ui::FlagRules> {
+    using PortOver::PortOver;
+    QString flag() const override { return behind.flag(); }
     Checked<std::optional<QString>> takeIn(QWidget*) override { return std::optional<QString>{}; }
-    Result<> leave() override { return app.leave(); }
+    Result<> leave() override { return behind.leave(); }
 };
 
 /// The real desk on a machine without camera, loudspeaker and files to choose.
@@ -172,7 +154,7 @@ public:
     DeskInHand& operator=(const DeskInHand&) = delete;
 
 private:
-    SettingsInHand m_settings;
+    ui::SettingsInHand m_settings;
     NoSound m_sound;
     OnePicture m_photographs;
     DocumentsUnseen m_documents;

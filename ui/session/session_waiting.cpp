@@ -54,6 +54,16 @@ Result<> VesselSession::saveOrKeep(Waiting batch) {
         tryAgainAfter(noteFailure(batch, saved.error()));
     }
     m_waiting.push_back(std::move(batch));
+    // What a busy register held up goes along with the next tap, at the cost of one write; else the
+    // tap behind its own saving would wait for that.
+    if (!is_next && isTryingAgain() && goTogether()) {
+        Result<> saved = saveAtOnce();
+        if (saved) {
+            m_again.stop();
+            keepWaiting();
+            return saved;
+        }
+    }
     keepWaiting();
     return tl::unexpected(m_why_waiting);
 }
@@ -163,6 +173,11 @@ Result<> VesselSession::saveWaiting() {
     return saveEach();
 }
 
+bool VesselSession::goTogether() const {
+    return std::ranges::none_of(
+        m_waiting, [](const Waiting& batch) { return batch.refused || !batch.photograph.empty(); });
+}
+
 /// Once the register is free again this takes one transaction's time, however much has waited: the
 /// next tap is not held up by it.
 Result<> VesselSession::saveAtOnce() {
@@ -201,11 +216,8 @@ Result<> VesselSession::saveEach() {
     const bool was_quiet = isSavingShortly();
     const Error why_before = m_why_waiting;
     const std::size_t waited = m_waiting.size();
-    const auto goes_alone = [](const Waiting& batch) {
-        return batch.refused || !batch.photograph.empty();
-    };
     Result<> saved;
-    const bool at_once = waited > 1 && std::ranges::none_of(m_waiting, goes_alone);
+    const bool at_once = waited > 1 && goTogether();
     if (at_once)
         saved = saveAtOnce();
     // Which of them is refused is found one by one.

@@ -59,7 +59,7 @@ Result<> DesktopExercises::begin(const QString& place, const QString& word) {
     const auto exercise = practice::openExercise(place, word.toStdString());
     if (!exercise)
         return tl::unexpected(exercise.error().front());
-    return m_begin(*exercise, place);
+    return m_practise(*exercise, place, std::nullopt);
 }
 
 std::optional<ui::ExerciseUnfinished> DesktopExercises::unfinished() const {
@@ -75,13 +75,13 @@ std::optional<ui::ExerciseUnfinished> DesktopExercises::unfinished() const {
 }
 
 Result<> DesktopExercises::goOn(const QString& word) {
-    auto broken_off = practice::unfinishedExercise();
+    const auto broken_off = practice::unfinishedExercise();
     if (!broken_off)
         return tl::unexpected(nothingBrokenOff());
     const auto exercise = practice::openExercise(broken_off->place, word.toStdString());
     if (!exercise)
         return tl::unexpected(exercise.error().front());
-    return m_go_on(*exercise, std::move(*broken_off));
+    return m_practise(*exercise, broken_off->place, broken_off);
 }
 
 Result<> DesktopExercises::putAside() {

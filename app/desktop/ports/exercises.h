@@ -2,6 +2,8 @@
 #pragma once
 
 #include <functional>
+#include <optional>
+#include <utility>
 
 #include "app/practice/unfinished.h"
 #include "core/practice/exercise.h"
@@ -12,12 +14,12 @@ namespace latchround {
 class DesktopExercises : public ui::Exercises {
 public:
     /// Puts an exercise on the screen: as new, or as it was broken off.
-    using Begin = std::function<Result<>(const practice::Exercise& exercise, const QString& place)>;
-    using GoOn = std::function<Result<>(const practice::Exercise& exercise, practice::Unfinished)>;
+    using Practise =
+        std::function<Result<>(const practice::Exercise& exercise, const QString& place,
+                               std::optional<practice::Unfinished> broken_off)>;
 
-    DesktopExercises(Begin begin, GoOn go_on)
-        : m_begin(std::move(begin))
-        , m_go_on(std::move(go_on)) {}
+    explicit DesktopExercises(Practise practise)
+        : m_practise(std::move(practise)) {}
 
     std::vector<ui::ExerciseOffered> offered() const override;
     Checked<std::optional<QString>> takeIn(QWidget* parent) override;
@@ -27,8 +29,7 @@ public:
     Result<> putAside() override;
 
 private:
-    Begin m_begin;
-    GoOn m_go_on;
+    Practise m_practise;
 };
 
 } // namespace latchround
