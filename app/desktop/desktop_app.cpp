@@ -13,6 +13,7 @@
 #include "core/error/desktop_errors.h"
 #include "ui/sheets/progress_sheet.h"
 #include "ui/words/phrase_words.h"
+#include "ui/words/units.h"
 
 namespace latchround {
 
@@ -22,6 +23,14 @@ constexpr int look_again_ms = 1000;
 /// A tap is not held up by somebody else's write: it is kept elsewhere, and tried again.
 constexpr int patience_ms = 0;
 
+/// `is_checked`: this program has looked through the whole file already.
+Result<std::unique_ptr<SqliteRegister>> openedAt(const QString& path, bool is_checked) {
+    OpenOptions options;
+    options.busy_timeout_ms = patience_ms;
+    options.is_checked = is_checked;
+    return SqliteRegister::open(path, options);
+}
+
 } // namespace
 
 DesktopApp::DesktopApp(Catalogue catalogue, std::optional<Error> catalogue_notice, ui::Look& look)
@@ -29,18 +38,10 @@ DesktopApp::DesktopApp(Catalogue catalogue, std::optional<Error> catalogue_notic
     , m_catalogue_notice(std::move(catalogue_notice))
     , m_look(look)
     , m_vessels(m_open, m_clock, [this](const QString& place) { return openSoon(place); })
-    , m_exercises(
-          [this](const practice::Exercise& exercise, const QString& place) {
-              return practise(exercise, m_lot(), [&](PracticeApp& app) {
-                  return app.open(place, m_catalogue, m_look);
-              });
-          },
-          [this](const practice::Exercise& exercise, practice::Unfinished broken_off) {
-              const std::uint32_t seed = broken_off.seed;
-              return practise(exercise, seed, [&](PracticeApp& app) {
-                  return app.goOn(std::move(broken_off), m_catalogue, m_look);
-              });
-          })
+    , m_exercises([this](const practice::Exercise& exercise, const QString& place,
+                         std::optional<practice::Unfinished> broken_off) {
+        return practise(exercise, place, std::move(broken_off));
+    })
     , m_ports{&m_clock,   &m_settings, &m_sound,     &m_photographs, &m_documents, &m_attempts,
               &m_waiting, &m_signing,  &m_handovers, &m_vessels,     &m_exercises, &m_flag_rules} {
     m_change_over.setSingleShot(true);
@@ -52,15 +53,13 @@ DesktopApp::DesktopApp(Catalogue catalogue, std::optional<Error> catalogue_notic
     });
     QObject::connect(&m_back, &QTimer::timeout, &m_back, [this] { endPractice(); });
     QObject::connect(&m_change_over, &QTimer::timeout, &m_change_over, [this] {
-        if (m_words != wordsSetting()) {
-            setLanguage(m_ports.settings->setting(QStringLiteral("language")));
-            ui::useUnits(ui::unitsFrom(m_ports.settings->setting(QStringLiteral("units"))));
-        }
+        if (m_words != wordsSetting())
+            speakAsSet();
         const Result<> shown = open(m_next);
         if (!shown && m_choice)
-            m_choice->tell(shown.error());
+            m_choice->showMessage(shown.error());
         else if (!shown)
-            m_open.window->tell(ui::Window::tr("Not opened"), ui::errorWords(shown.error()));
+            m_open.window->showMessage(ui::Window::tr("Not opened"), ui::errorWords(shown.error()));
     });
 }
 
@@ -96,6 +95,11 @@ DesktopApp::Rules DesktopApp::rulesFor(const QString& register_path) const {
 QString DesktopApp::wordsSetting() const {
     return m_ports.settings->setting(QStringLiteral("language")) + QLatin1Char(' ') +
            m_ports.settings->setting(QStringLiteral("units"));
+}
+
+void DesktopApp::speakAsSet() {
+    setLanguage(m_ports.settings->setting(QStringLiteral("language")));
+    ui::useUnits(ui::unitsFrom(m_ports.settings->setting(QStringLiteral("units"))));
 }
 
 void DesktopApp::makeAnew() {
@@ -143,12 +147,12 @@ Result<> DesktopApp::open(const QString& path) {
     m_open.window->show();
     m_choice.reset();
     if (unread)
-        m_open.window->tell(ui::Window::tr("Not read"), ui::errorWords(*unread));
+        m_open.window->showMessage(ui::Window::tr("Not read"), ui::errorWords(*unread));
     QStringList notices;
     for (const Error& notice : rules.notices)
         notices << ui::errorWords(notice);
     if (!notices.isEmpty())
-        m_open.window->tell(ui::Window::tr("Catalogue"), notices.join(QLatin1Char(' ')));
+        m_open.window->showMessage(ui::Window::tr("Catalogue"), notices.join(QLatin1Char(' ')));
     return {};
 }
 
@@ -179,13 +183,11 @@ std::optional<Error> DesktopApp::takeUpWaiting(ui::VesselSession& session, const
 Result<std::unique_ptr<SqliteRegister>> DesktopApp::opened(const QString& path) {
     if (auto before = std::exchange(m_opened, nullptr); before && m_next == path)
         return before;
-    OpenOptions options;
-    options.busy_timeout_ms = patience_ms;
-    options.is_checked = m_open.vessel_register && path == m_open.path; // as it was opened
-    return SqliteRegister::open(path, options);
+    return openedAt(path, m_open.vessel_register && path == m_open.path);
 }
 
 void DesktopApp::openOrChoose(const QString& path) {
+    speakAsSet();
     const Result<> opened = open(path);
     if (opened)
         return;
@@ -206,10 +208,7 @@ Result<> DesktopApp::openSoon(const QString& place) {
         if (!sound)
             return sound;
     }
-    OpenOptions options;
-    options.busy_timeout_ms = patience_ms;
-    options.is_checked = true;
-    auto opened = SqliteRegister::open(place, options);
+    auto opened = openedAt(place, true);
     if (!opened)
         return tl::unexpected(opened.error());
     m_opened = std::move(*opened);
@@ -218,11 +217,14 @@ Result<> DesktopApp::openSoon(const QString& place) {
     return {};
 }
 
-Result<> DesktopApp::practise(const practice::Exercise& exercise, std::uint32_t seed,
-                              const std::function<Result<>(PracticeApp&)>& open) {
-    // The flag's own rules are those of a vessel; practice goes by the catalogue alone.
+Result<> DesktopApp::practise(const practice::Exercise& exercise, const QString& place,
+                              std::optional<practice::Unfinished> broken_off) {
+    const std::uint32_t seed = broken_off ? broken_off->seed : m_lot();
     auto app = std::make_unique<PracticeApp>(m_ports, exercise, seed);
-    if (Result<> opened = open(*app); !opened)
+    // The flag's own rules are those of a vessel; practice goes by the catalogue alone.
+    if (Result<> opened = broken_off ? app->goOn(std::move(*broken_off), m_catalogue, m_look)
+                                     : app->open(place, m_catalogue, m_look);
+        !opened)
         return opened;
     m_practice = std::move(app);
     QObject::connect(m_practice->window(), &ui::Window::practiceLeft, &m_back,

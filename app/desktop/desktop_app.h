@@ -71,18 +71,21 @@ private:
     Rules rulesFor(const QString& register_path) const;
     /// The choices that words are made by, as they are set now.
     QString wordsSetting() const;
+    /// Language and units are from now on as they are set; windows that are there stay as they are.
+    void speakAsSet();
     /// The same vessel, or another, once the event that asked for it is over.
     Result<> openSoon(const QString& path);
     /// The register that openSoon() has opened already, or another one.
     Result<std::unique_ptr<SqliteRegister>> opened(const QString& path);
-    /// What waits of this vessel, into its new session: as it stood on the screen, or as it was kept.
-    /// What of it could not be read is answered.
+    /// What waits of this vessel, into its new session: as it stood on the screen, or as it was
+    /// kept. What of it could not be read is answered.
     std::optional<Error> takeUpWaiting(ui::VesselSession& session, const QString& path,
                                        const std::string& device);
     /// The same vessel in a new window, once the event that asked for it is over.
     void makeAnew();
-    Result<> practise(const practice::Exercise& exercise, std::uint32_t seed,
-                      const std::function<Result<>(PracticeApp&)>& open);
+    /// As new, or as it was broken off.
+    Result<> practise(const practice::Exercise& exercise, const QString& place,
+                      std::optional<practice::Unfinished> broken_off);
     /// Once the event that asked for it is over.
     void endPractice();
 

@@ -6,22 +6,22 @@
 #include <QRegularExpression>
 #include <QTranslator>
 
+#include "ui/words/in_english.h"
+
 namespace latchround {
 
 namespace {
 
-/// A translation that can be silent for a while without an event to every window.
+/// A translation that is silent while papers and records are worded, without an event to every
+/// window.
 class Speech : public QTranslator {
 public:
     QString translate(const char* context, const char* source, const char* disambiguation,
                       int n) const override {
-        return m_silent > 0 ? QString()
-                            : QTranslator::translate(context, source, disambiguation, n);
+        return ui::InEnglish::isSpoken()
+                   ? QString()
+                   : QTranslator::translate(context, source, disambiguation, n);
     }
-    void silence(int by) { m_silent += by; }
-
-private:
-    int m_silent = 0;
 };
 
 /// The program's own words, and those of the toolkit's file dialog.
@@ -86,26 +86,6 @@ void setLanguage(const QString& setting) {
     const QLocale figures = figuresOf(language, machine);
     QLocale::setDefault(figures);
     QApplication::setLayoutDirection(figures.textDirection());
-}
-
-bool InEnglish::onScreen(const std::function<bool()>& work) {
-    end();
-    const bool done = work();
-    begin();
-    return done;
-}
-
-void InEnglish::begin() {
-    m_before = QLocale();
-    m_units.emplace();
-    spoken().words.silence(1);
-    QLocale::setDefault(QLocale::c());
-}
-
-void InEnglish::end() {
-    spoken().words.silence(-1);
-    QLocale::setDefault(m_before);
-    m_units.reset();
 }
 
 } // namespace latchround

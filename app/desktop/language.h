@@ -2,14 +2,9 @@
 // line begins on. The translations are built in (resources/languages).
 #pragma once
 
-#include <functional>
-#include <optional>
-
 #include <QLocale>
 #include <QString>
 #include <QStringList>
-
-#include "ui/words/units.h"
 
 namespace latchround {
 
@@ -29,25 +24,5 @@ QLocale figuresOf(const QString& language, const QLocale& machine);
 /// From now on the program speaks the language of the setting ("", "en", "es", "fr", "id"). Texts
 /// that are on the screen already stay as they are: windows are made anew by whoever calls.
 void setLanguage(const QString& setting);
-
-/// While one lives the program's words and figures are English again, in the units of the texts:
-/// papers read the same in every office. Nothing on the screen is told of it.
-class InEnglish {
-public:
-    InEnglish() { begin(); }
-    ~InEnglish() { end(); }
-    InEnglish(const InEnglish&) = delete;
-    InEnglish& operator=(const InEnglish&) = delete;
-
-    /// Does in the language of the screen what belongs to the screen: says how far a long job is.
-    bool onScreen(const std::function<bool()>& work);
-
-private:
-    void begin();
-    void end();
-
-    QLocale m_before;
-    std::optional<ui::InTextUnits> m_units;
-};
 
 } // namespace latchround

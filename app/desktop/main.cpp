@@ -8,13 +8,13 @@
 #include <QScreen>
 
 #include "app/catalogue/catalogue_place.h"
+#include "app/desktop/clock_and_chance.h"
 #include "app/desktop/desktop_app.h"
 #include "app/desktop/first_size.h"
-#include "app/desktop/language.h"
-#include "app/desktop/clock_and_chance.h"
 #include "app/vessels/sample_vessel.h"
 #include "core/error/desktop_errors.h"
 #include "ui/ink/typeface.h"
+#include "ui/words/in_english.h"
 #include "ui/words/phrase_words.h"
 
 namespace {
@@ -23,7 +23,7 @@ using namespace latchround;
 
 /// In English, as everything that is said in a terminal.
 int complain(const Errors& errors) {
-    const InEnglish english;
+    const ui::InEnglish english;
     for (const Error& error : errors)
         std::fprintf(stderr, "%s\n", ui::inOneLine(error).c_str());
     return 2;
@@ -96,8 +96,6 @@ int main(int argc, char** argv) {
     look.setScale(setting("scale").toDouble());
     look.setCalmMotion(!setting("calm").isEmpty());
     look.applyTo(application);
-    setLanguage(setting("language"));
-    ui::useUnits(ui::unitsFrom(setting("units")));
 
     QString path = parser.positionalArguments().value(0);
     if (path.isEmpty() && !parser.isSet(demo))

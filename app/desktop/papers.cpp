@@ -4,12 +4,12 @@
 #include <QFileInfo>
 #include <QStandardPaths>
 
-#include "app/desktop/language.h"
 #include "app/exchange/durable_file.h"
 #include "app/report/made_report.h"
 #include "app/report/paper_form.h"
 #include "app/vessels/vessel_folder.h"
 #include "core/evidence/moment_text.h"
+#include "ui/words/in_english.h"
 
 namespace latchround {
 
@@ -78,7 +78,7 @@ QString isoDay(const Moment& moment) {
 Result<ui::PaperMade> paperOf(const ui::VesselSession& session,
                               const SqliteRegister& vessel_register, const PaperAsked& asked,
                               const ProgressRange& pace) {
-    InEnglish english;
+    ui::InEnglish english;
     const Progress told = pace.progress();
     const ProgressRange pace_on_screen(
         [&](int done, int of) { return english.onScreen([&] { return told(done, of); }); });

@@ -13,12 +13,12 @@
 #include <QByteArray>
 #include <QFileInfo>
 
-#include "app/desktop/language.h"
 #include "app/exchange/durable_file.h"
 #include "app/exchange/fact_json.h"
 #include "app/exchange/file_bytes.h"
 #include "core/error/desktop_errors.h"
 #include "core/phrase/places.h"
+#include "ui/words/in_english.h"
 #include "ui/words/phrase_words.h"
 
 namespace latchround {
@@ -247,7 +247,7 @@ WaitingFile::Read WaitingFile::read() {
 }
 
 Result<QString> WaitingFile::putAside(const std::vector<ui::WaitingBatch>& refused) {
-    const InEnglish english; // for whoever reads the file
+    const ui::InEnglish english; // for whoever reads the file
     std::string text;
     for (const ui::WaitingBatch& batch : refused) {
         if (batch.refused)

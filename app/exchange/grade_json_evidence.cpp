@@ -147,8 +147,7 @@ private:
             return {run.id, given.value_or(RunOutcome::Complete), ""};
         if (given == RunOutcome::Complete)
             object.complain("outcome", errors::run_not_complete(word(last)));
-        return {run.id, given.value_or(RunOutcome::Spoiled),
-                "\"" + std::string(word(last)) + "\" was not marked"};
+        return {run.id, given.value_or(RunOutcome::Spoiled), notMarked(last)};
     }
 
     const Door& m_door;
@@ -214,6 +213,10 @@ MarkKind lastMark(RunKind kind, const Door& door) {
     if (kind == RunKind::Contact)
         return MarkKind::Stopped;
     return door.kind == DoorKind::DoubleLeaf ? MarkKind::SecondLeafHome : MarkKind::Shut;
+}
+
+Wording notMarked(MarkKind last) {
+    return {"\"" + std::string(word(last)) + "\" was not marked", "mark-missing"};
 }
 
 void readEvidence(JsonObject& object, const Door& door, const Catalogue& catalogue,

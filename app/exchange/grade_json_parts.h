@@ -29,6 +29,8 @@ std::vector<std::pair<double, MarkKind>> markTimes(JsonObject& marks);
 
 /// The mark without which a run shows nothing.
 MarkKind lastMark(RunKind kind, const Door& door);
+/// Why a run without it is spoiled.
+Wording notMarked(MarkKind last);
 
 /// "observations", "measured", "plate_read" and "runs" of one entry of "doors". A run counts as
 /// complete only where its last event is marked: shut, second-home on a double leaf, stopped after

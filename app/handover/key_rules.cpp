@@ -60,7 +60,7 @@ Result<KeyStanding> standingOf(const CoverSheet& sheet, SqliteRegister& here) {
     if (other != nullptr)
         return tl::unexpected(
             Error{other->remark.empty() ? place::device(sheet.device)
-                                        : place::device_named(sheet.device, other->remark),
+                                        : place::device_named(sheet.device, other->remark.text),
                   errors::device_other_key(fingerprintOf(sheet.key), fingerprintOf(other->key))});
     return KeyStanding::Asks;
 }

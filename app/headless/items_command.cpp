@@ -12,7 +12,7 @@ namespace {
 
 std::string foundWords(const Item& item) {
     if (!item.text().empty())
-        return item.text();
+        return item.text().text;
     return item.row ? item.row->words : item.requirement;
 }
 

@@ -69,7 +69,7 @@ Answer verifyRegister(const std::string& path) {
     for (const KeyAccepted& key : check->keys)
         answer["keys"].push_back({{"device", key.of_device},
                                   {"fingerprint", fingerprintOf(key.key)},
-                                  {"remark", key.remark}});
+                                  {"remark", key.remark.text}});
     return inLines(answer);
 }
 

@@ -11,6 +11,7 @@
 #include "core/evidence/run_sequence.h"
 #include "core/near_name.h"
 #include "core/reading/json_object.h"
+#include "ui/words/offered.h"
 
 namespace latchround::practice {
 
@@ -148,13 +149,13 @@ private:
     /// A run that was stopped or has not its last mark is no measurement.
     static RunEnded endOf(const RunRecord& record, const AnsweredRun& run, const Door& door) {
         if (run.stopped_ns)
-            return {run.id, RunOutcome::Stopped, "stopped"};
+            return {run.id, RunOutcome::Stopped, ui::offered("stopped")};
         const MarkKind last = lastMark(run.kind, door);
         const bool has_last = std::ranges::any_of(
             record.marks, [&](const auto& recorded) { return recorded.mark.kind == last; });
         if (has_last)
             return {run.id, RunOutcome::Complete, {}};
-        return {run.id, RunOutcome::Spoiled, "\"" + std::string(word(last)) + "\" was not marked"};
+        return {run.id, RunOutcome::Spoiled, notMarked(last)};
     }
 
     const Arrangement& m_vessel;

@@ -58,7 +58,7 @@ QString decisionWords(const DecisionLimits& limits) {
             .arg(percent(limits.satisfactory_from), percent(limits.unsatisfactory_to));
     if (limits != DecisionLimits{} && !limits.reason.empty())
         words += QLatin1Char(' ') + say("These are not the usual 95 % and 5 %; reason given: %1.")
-                                        .arg(QString::fromStdString(limits.reason));
+                                        .arg(QString::fromStdString(limits.reason.text));
     return words;
 }
 

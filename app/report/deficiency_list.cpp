@@ -50,7 +50,7 @@ QString listedRow(const ReportData& data, const Item& item) {
         item.action ? safe(ui::actionWords(*item.action)) : QString(),
         ground,
         dueCell(data, item),
-        item.interim.empty() ? safe(say("nothing recorded")) : safeLines(item.interim),
+        item.interim.empty() ? safe(say("nothing recorded")) : safeLines(item.interim.text),
         safe(ui::assignedWords(item)),
         safe(ui::stateWords(item.state)) + courseHtml(data, item)};
     QString html = QStringLiteral("<tr>");

@@ -124,7 +124,7 @@ QString couldNotTestHtml(const ReportData& data, const DoorEvidence& evidence) {
         const QString what =
             id.empty() ? say("the whole door") : QString::fromStdString(row ? row->words : id);
         html += QStringLiteral("<li>") + safe(what) + QStringLiteral(": ") +
-                safeLines(record.body.reason) + QStringLiteral(" <span class=\"muted\">") +
+                safeLines(record.body.reason.text) + QStringLiteral(" <span class=\"muted\">") +
                 safe(stampWords(data, record.stamp)) + QStringLiteral("</span></li>");
     }
     return html.isEmpty() ? QString()
@@ -137,7 +137,7 @@ QString writtenHtml(const ReportData& data, const char* name,
                     const std::vector<Recorded<Body>>& records) {
     QString html;
     for (const Recorded<Body>& record : records)
-        html += QStringLiteral("<li>") + safeLines(record.body.text) +
+        html += QStringLiteral("<li>") + safeLines(record.body.text.text) +
                 QStringLiteral(" <span class=\"muted\">") + safe(stampWords(data, record.stamp)) +
                 QStringLiteral("</span></li>");
     return html.isEmpty()
@@ -151,7 +151,7 @@ QString photographCell(const ReportData& data, const Recorded<Photograph>& recor
     const QString hash = QString::fromStdString(record.body.sha256.substr(0, 12));
     const QString caption = record.body.caption.empty()
                                 ? QString()
-                                : safe(record.body.caption) + QStringLiteral("<br/>");
+                                : safe(record.body.caption.text) + QStringLiteral("<br/>");
     return QStringLiteral("<td width=\"50%\">") + pictures.photograph(record.body) +
            QStringLiteral("<p class=\"caption\">") + caption +
            QStringLiteral("<span class=\"muted\">") + safe(stampWords(data, record.stamp)) +

@@ -126,7 +126,7 @@ QString itemsHtml(const DoorHistory& history, const Room& room) {
     for (std::size_t at = 0; at < shown; ++at) {
         const Item& item = *history.items[at];
         const QString text =
-            item.text().empty() ? askedWords(item) : QString::fromStdString(item.text());
+            item.text().empty() ? askedWords(item) : QString::fromStdString(item.text().text);
         rows +=
             QStringLiteral("<tr>") + cell(QString::number(numberOf(history.data, item))) +
             cell(safe(shortened(text, room.letters))) +
@@ -162,11 +162,11 @@ QString photographsHtml(const DoorHistory& history, const Room& room, Pictures& 
         shown_pictures += QStringLiteral("<td width=\"33%\">") +
                           pictures.photograph(record.body, room.photograph_mm) +
                           QStringLiteral("</td>");
-        captions += QStringLiteral("<td><p class=\"caption\">") +
-                    safe(shortened(QString::fromStdString(record.body.caption), room.letters)) +
-                    QStringLiteral(" <span class=\"muted\">") +
-                    safe(stampWords(history.data, record.stamp)) +
-                    QStringLiteral("</span></p></td>");
+        captions +=
+            QStringLiteral("<td><p class=\"caption\">") +
+            safe(shortened(QString::fromStdString(record.body.caption.text), room.letters)) +
+            QStringLiteral(" <span class=\"muted\">") +
+            safe(stampWords(history.data, record.stamp)) + QStringLiteral("</span></p></td>");
     }
     return (shown == 0 ? QString()
                        : heading("Photographs") +

@@ -159,7 +159,7 @@ QString walkdownHtml(const ReportData& data) {
         team << QString::fromStdString(name);
     NamedRows rows;
     rows.add("Purpose", safe(ui::purposeWords(plan.purpose)));
-    rows.add("Scope", safe(plan.scope));
+    rows.add("Scope", safe(plan.scope.text));
     if (plan.sample)
         rows.add("What the sample proves", safe(ui::resultSoFarWords(*plan.sample, data.tally)));
     if (const Upkeep* only = upkeepOf(data.asked.catalogue, plan.purpose))
@@ -179,12 +179,12 @@ QString walkdownHtml(const ReportData& data) {
     if (walkdown.end)
         rows.add("Remark at the end", safeLines(walkdown.end->body.remark));
     rows.add("Heel at the start", safe(degrees(plan.heel_deg)));
-    rows.add("Control station", safe(plan.control_station));
-    rows.add("Channel", safe(plan.channel));
+    rows.add("Control station", safe(plan.control_station.text));
+    rows.add("Channel", safe(plan.channel.text));
     rows.add("Words agreed", safe(say("to start")) + QChar(' ') + withWord(plan.start_word) +
                                  QStringLiteral(", ") + safe(say("to stop")) + QChar(' ') +
                                  withWord(plan.stop_word));
-    rows.add("Who may stop the test", safe(plan.may_stop));
+    rows.add("Who may stop the test", safe(plan.may_stop.text));
     rows.add("Safety brief",
              safe(plan.brief_read ? say("read before the walk") : say("not marked as read")));
     rows.add("Walkdown id", safe(walkdown.id));

@@ -74,7 +74,7 @@ QString itemPlaceWords(const ReportData& data, const Item& item) {
 QString wrongHtml(const Item& item) {
     QString html = line(safe(askedWords(item)));
     if (!item.text().empty())
-        html += line(QStringLiteral("<b>") + safeLines(item.text()) + QStringLiteral("</b>"));
+        html += line(QStringLiteral("<b>") + safeLines(item.text().text) + QStringLiteral("</b>"));
     if (item.row)
         html += mutedLine(QString::fromStdString(item.row->cite));
     if (const QString repeats = ui::repeatWords(item); !repeats.isEmpty())
@@ -91,7 +91,7 @@ QString courseHtml(const ReportData& data, const Item& item) {
         const auto& mended = item.rectifications.back();
         html += mutedLine(say("put right %1 by %2: %3")
                               .arg(dayOf(mended.stamp), QString::fromStdString(mended.body.by),
-                                   QString::fromStdString(mended.body.what)));
+                                   QString::fromStdString(mended.body.what.text)));
     }
     if (item.retest && !item.retest->passed)
         html += mutedLine(say("tried again %1: not in order").arg(dayOf(item.retest->newest)));

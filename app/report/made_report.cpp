@@ -46,7 +46,7 @@ PageWords pageWordsOf(const ReportData& data, ReportKind kind, const std::string
     words.keywords = QStringLiteral("facts-sha256:") + QString::fromStdString(facts_sha256);
     words.mark = isPractice(asked) ? practiceMark() : QString();
     words.footer_left = say("Printed %1, %2").arg(shipsTimeAndUtc(asked.printed), words.creator);
-    words.sheet =
+    words.orientation =
         kind == ReportKind::DeficiencyList ? Orientation::Landscape : Orientation::Portrait;
     return words;
 }

@@ -49,7 +49,7 @@ QString personWords(const ReportData& data, const std::string& person) {
     if (!known || known->role.empty())
         return personName(data, person);
     return QStringLiteral("%1 (%2)").arg(QString::fromStdString(known->name),
-                                         QString::fromStdString(known->role));
+                                         QString::fromStdString(known->role.text));
 }
 
 int numberOf(const ReportData& data, const Item& item) {

@@ -44,7 +44,7 @@ QString outcomeHtml(const RunRecord& run) {
     if (run.end->outcome == RunOutcome::Complete)
         return safe(marksWords(run));
     return QStringLiteral("<b>") +
-           safe(notMeasured(ui::outcomeWords(run.end->outcome), run.end->reason)) +
+           safe(notMeasured(ui::outcomeWords(run.end->outcome), run.end->reason.text)) +
            QStringLiteral("</b>");
 }
 

@@ -25,7 +25,7 @@ QString dueAndInterim(const ReportData& data, const Item& item) {
                    due + QStringLiteral("</p>");
     if (!item.interim.empty())
         html += QStringLiteral("<p class=\"in-cell\">") + safe(say("Until then: ")) +
-                safeLines(item.interim) + QStringLiteral("</p>");
+                safeLines(item.interim.text) + QStringLiteral("</p>");
     return html;
 }
 

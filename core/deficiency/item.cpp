@@ -79,7 +79,7 @@ private:
         item.action = {};
         item.ground_for_detention = {};
         item.due = {};
-        item.interim.clear();
+        item.interim = {};
         item.assigned.clear();
         item.rectifications.clear();
         item.ready = {};
@@ -103,7 +103,8 @@ private:
         item.ground_for_detention =
             terms.ground_for_detention ? terms.ground_for_detention : item.ground_for_detention;
         item.due = terms.due ? terms.due : item.due;
-        item.interim = terms.interim.value_or(item.interim);
+        if (terms.interim)
+            item.interim = {*terms.interim, terms.interim_phrase};
         item.assigned = terms.assigned.value_or(item.assigned);
     }
     static void take(Item& item, const Stamp& stamp, const Rectification& body) {

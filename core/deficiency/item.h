@@ -51,7 +51,7 @@ struct Item {
     std::optional<PortAction> action;
     std::optional<bool> ground_for_detention;
     std::optional<CalendarDate> due;
-    std::string interim;  ///< what is done while the door is out; empty: nothing recorded
+    Wording interim;      ///< what is done while the door is out; empty: nothing recorded
     std::string assigned; ///< empty: nobody
 
     std::vector<Recorded<Rectification>> rectifications; ///< all, in their order
@@ -65,7 +65,7 @@ struct Item {
     std::vector<Recorded<Photograph>> photographs; ///< that show a finding or a rectification
 
     bool isOpen() const { return state != ItemState::Closed && state != ItemState::Withdrawn; }
-    const std::string& text() const { return findings.back().body.text; }
+    const Wording& text() const { return findings.back().body.text; }
 };
 
 /// In the order in which they were found. `catalogue` must outlive the items.

@@ -75,13 +75,24 @@ bool isBySomebodyElse(const Fact& one, const Fact& other) {
     return one.stamp.person != other.stamp.person || one.stamp.device != other.stamp.device;
 }
 
+struct DropPhrase {
+    void operator()(PhraseKey, std::optional<std::string>& phrase) const { phrase.reset(); }
+    void operator()(const char*, const auto&) const {}
+};
+
+/// Picked or written, the same words say the same.
+FactBody inPlainWords(FactBody body) {
+    std::visit([](auto& of) { eachField(of, DropPhrase{}); }, body);
+    return body;
+}
+
 /// Words of a deficiency differ, whatever it repeats; decisions differ in what stands.
 bool saysSomethingElse(const FactBody& one, const FactBody& other) {
     if (const auto* deficiency = std::get_if<Deficiency>(&one))
-        return deficiency->text != std::get<Deficiency>(other).text;
+        return deficiency->text.text != std::get<Deficiency>(other).text.text;
     if (const auto* settled = std::get_if<DifferenceSettled>(&one))
         return settled->stands != std::get<DifferenceSettled>(other).stands;
-    return one != other;
+    return inPlainWords(one) != inPlainWords(other);
 }
 
 bool differ(const std::vector<const Fact*>& facts) {

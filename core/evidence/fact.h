@@ -14,6 +14,7 @@
 #include <vector>
 
 #include "core/evidence/follow_up.h"
+#include "core/evidence/wording.h"
 #include "core/vessel/fire_class.h"
 
 namespace latchround {
@@ -21,7 +22,7 @@ namespace latchround {
 /// Someone who records or is named in records. The stamp's person is this fact's own id.
 struct PersonJoined {
     std::string name;
-    std::string role; ///< free text: "surveyor", "chief officer"
+    Wording role; ///< "surveyor", "chief officer", or own words
 
     bool operator==(const PersonJoined&) const = default;
 };
@@ -40,14 +41,14 @@ struct SampleDrawn {
 struct WalkdownBegun {
     Purpose purpose = Purpose::Annual;
     std::vector<std::string> team; ///< names of those who walk
-    std::string scope;             ///< in words: "all doors", "zone 3", "quarterly: zone bulkheads"
+    Wording scope;                 ///< in words: "all doors", "zone 3", "quarterly: zone bulkheads"
     std::vector<std::string> doors; ///< door numbers in the order of the walk
     double heel_deg = 0;            ///< ship's heel at the start, degrees, sign free
-    std::string control_station;    ///< "bridge", "safety centre": who releases remotely
-    std::string channel;            ///< radio channel or telephone agreed with it
+    Wording control_station;        ///< "bridge", "safety centre": who releases remotely
+    Wording channel;                ///< radio channel or telephone agreed with it
     std::string start_word;
     std::string stop_word;
-    std::string may_stop; ///< who may stop the test: everyone, by default
+    Wording may_stop; ///< who may stop the test: everyone, by default
     bool brief_read = false;
     std::optional<SampleDrawn> sample{};
 
@@ -122,7 +123,7 @@ struct Mark {
 struct RunEnded {
     FactId run;
     RunOutcome outcome = RunOutcome::Complete;
-    std::string reason; ///< why it was spoiled or stopped; empty for a complete run
+    Wording reason; ///< why it was spoiled or stopped; empty for a complete run
 
     bool operator==(const RunEnded&) const = default;
 };
@@ -140,7 +141,7 @@ struct CautionAnswered {
 struct Note {
     FactId walkdown;
     std::string door;
-    std::string text;
+    Wording text;
 
     bool operator==(const Note&) const = default;
 };
@@ -151,7 +152,7 @@ struct Photograph {
     std::string door;
     std::string sha256;     ///< of the bytes, 64 lower-case hex digits
     std::string media_type; ///< "image/jpeg" or "image/png"
-    std::string caption;
+    Wording caption;
     std::string requirement;       ///< row it shows, or empty
     std::optional<FactId> shows{}; ///< the deficiency or rectification it shows
 
@@ -164,7 +165,7 @@ struct Deficiency {
     FactId walkdown;
     std::string door;
     std::string requirement; ///< empty: the door as a whole
-    std::string text;
+    Wording text;
     std::optional<FactId> repeats{}; ///< an earlier deficiency that has been found again
 
     bool operator==(const Deficiency&) const = default;
@@ -175,7 +176,7 @@ struct CouldNotTest {
     FactId walkdown;
     std::string door;
     std::string requirement; ///< empty: the whole door
-    std::string reason;
+    Wording reason;
 
     bool operator==(const CouldNotTest&) const = default;
 };
@@ -186,7 +187,7 @@ struct Judgement {
     std::string door;
     std::string requirement;
     bool satisfactory = false;
-    std::string reason;
+    Wording reason;
 
     bool operator==(const Judgement&) const = default;
 };
@@ -213,7 +214,7 @@ struct ThumbDrill {
 struct DecisionLimits {
     double satisfactory_from = 0.95;
     double unsatisfactory_to = 0.05;
-    std::string reason; ///< why they are not the usual ones
+    Wording reason; ///< why they are not the usual ones
 
     bool operator==(const DecisionLimits&) const = default;
 };
@@ -235,7 +236,7 @@ struct CertificateSeen {
 
 /// Nothing but "the superseded fact was a slip": take back a mark, clear an answer.
 struct TakenBack {
-    std::string reason;
+    Wording reason;
 
     bool operator==(const TakenBack&) const = default;
 };

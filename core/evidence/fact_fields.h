@@ -12,11 +12,12 @@ namespace latchround {
 
 template <>
 inline constexpr KindRules rulesOf<PersonJoined>{Signed::Always, Needs::Nothing, Undo::No,
-                                                 Differs::No};
+                                                 Differs::No, Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<PersonJoined> auto& body, Visit&& visit) {
     visit("name", body.name);
-    visit("role", body.role);
+    visit("role", body.role.text);
+    visit(PhraseKey{"role_phrase"}, body.role.phrase);
 }
 
 template <class Visit>
@@ -29,26 +30,30 @@ void eachField(OneOf<SampleDrawn> auto& body, Visit&& visit) {
 
 template <>
 inline constexpr KindRules rulesOf<WalkdownBegun>{Signed::ByItsWay, Needs::Nothing, Undo::Yes,
-                                                  Differs::No};
+                                                  Differs::No, Regrades::EveryDoor};
 template <class Visit>
 void eachField(OneOf<WalkdownBegun> auto& body, Visit&& visit) {
     visit("purpose", body.purpose);
     visit("team", body.team);
-    visit("scope", body.scope);
+    visit("scope", body.scope.text);
+    visit(PhraseKey{"scope_phrase"}, body.scope.phrase);
     visit(its_doors, body.doors);
     visit("heel_deg", body.heel_deg);
-    visit("control_station", body.control_station);
-    visit("channel", body.channel);
+    visit("control_station", body.control_station.text);
+    visit(PhraseKey{"control_station_phrase"}, body.control_station.phrase);
+    visit("channel", body.channel.text);
+    visit(PhraseKey{"channel_phrase"}, body.channel.phrase);
     visit("start_word", body.start_word);
     visit("stop_word", body.stop_word);
-    visit("may_stop", body.may_stop);
+    visit("may_stop", body.may_stop.text);
+    visit(PhraseKey{"may_stop_phrase"}, body.may_stop.phrase);
     visit("brief_read", body.brief_read);
     visit("sample", body.sample);
 }
 
 template <>
 inline constexpr KindRules rulesOf<WalkdownEnded>{Signed::ByItsWay, Needs::Walk, Undo::Yes,
-                                                  Differs::No};
+                                                  Differs::No, Regrades::EveryDoor};
 template <class Visit>
 void eachField(OneOf<WalkdownEnded> auto& body, Visit&& visit) {
     visit(its_walkdown, body.walkdown);
@@ -57,7 +62,7 @@ void eachField(OneOf<WalkdownEnded> auto& body, Visit&& visit) {
 
 template <>
 inline constexpr KindRules rulesOf<Observation>{Signed::ByItsWay, Needs::Walk, Undo::Yes,
-                                                Differs::Yes};
+                                                Differs::Yes, Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<Observation> auto& body, Visit&& visit) {
     visit(its_walkdown, body.walkdown);
@@ -69,7 +74,7 @@ void eachField(OneOf<Observation> auto& body, Visit&& visit) {
 
 template <>
 inline constexpr KindRules rulesOf<PlateRead>{Signed::ByItsWay, Needs::Walk, Undo::Yes,
-                                              Differs::Yes};
+                                              Differs::Yes, Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<PlateRead> auto& body, Visit&& visit) {
     visit(its_walkdown, body.walkdown);
@@ -80,7 +85,7 @@ void eachField(OneOf<PlateRead> auto& body, Visit&& visit) {
 
 template <>
 inline constexpr KindRules rulesOf<MeasuredValue>{Signed::ByItsWay, Needs::Walk, Undo::Yes,
-                                                  Differs::Yes};
+                                                  Differs::Yes, Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<MeasuredValue> auto& body, Visit&& visit) {
     visit(its_walkdown, body.walkdown);
@@ -92,7 +97,7 @@ void eachField(OneOf<MeasuredValue> auto& body, Visit&& visit) {
 
 template <>
 inline constexpr KindRules rulesOf<RunStarted>{Signed::ByItsWay, Needs::Walk, Undo::Yes,
-                                               Differs::No};
+                                               Differs::No, Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<RunStarted> auto& body, Visit&& visit) {
     visit(its_walkdown, body.walkdown);
@@ -104,7 +109,8 @@ void eachField(OneOf<RunStarted> auto& body, Visit&& visit) {
 }
 
 template <>
-inline constexpr KindRules rulesOf<Mark>{Signed::ByItsWay, Needs::Walk, Undo::No, Differs::No};
+inline constexpr KindRules rulesOf<Mark>{Signed::ByItsWay, Needs::Walk, Undo::No, Differs::No,
+                                         Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<Mark> auto& body, Visit&& visit) {
     visit(its_run, body.run);
@@ -116,17 +122,19 @@ void eachField(OneOf<Mark> auto& body, Visit&& visit) {
 }
 
 template <>
-inline constexpr KindRules rulesOf<RunEnded>{Signed::ByItsWay, Needs::Walk, Undo::No, Differs::No};
+inline constexpr KindRules rulesOf<RunEnded>{Signed::ByItsWay, Needs::Walk, Undo::No, Differs::No,
+                                             Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<RunEnded> auto& body, Visit&& visit) {
     visit(its_run, body.run);
     visit("outcome", body.outcome);
-    visit("reason", body.reason);
+    visit("reason", body.reason.text);
+    visit(PhraseKey{"reason_phrase"}, body.reason.phrase);
 }
 
 template <>
 inline constexpr KindRules rulesOf<CautionAnswered>{Signed::ByItsWay, Needs::Walk, Undo::Yes,
-                                                    Differs::No};
+                                                    Differs::No, Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<CautionAnswered> auto& body, Visit&& visit) {
     visit(its_walkdown, body.walkdown);
@@ -136,61 +144,67 @@ void eachField(OneOf<CautionAnswered> auto& body, Visit&& visit) {
 }
 
 template <>
-inline constexpr KindRules rulesOf<Note>{Signed::ByItsWay, Needs::Walk, Undo::Yes, Differs::No};
+inline constexpr KindRules rulesOf<Note>{Signed::ByItsWay, Needs::Walk, Undo::Yes, Differs::No,
+                                         Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<Note> auto& body, Visit&& visit) {
     visit(its_walkdown, body.walkdown);
     visit(its_door, body.door);
-    visit("text", body.text);
+    visit("text", body.text.text);
+    visit(PhraseKey{"text_phrase"}, body.text.phrase);
 }
 
 template <>
 inline constexpr KindRules rulesOf<Photograph>{Signed::ByItsWay, Needs::Walk, Undo::Yes,
-                                               Differs::No};
+                                               Differs::No, Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<Photograph> auto& body, Visit&& visit) {
     visit(its_walkdown, body.walkdown);
     visit(its_door, body.door);
     visit("sha256", body.sha256);
     visit("media_type", body.media_type);
-    visit("caption", body.caption);
+    visit("caption", body.caption.text);
+    visit(PhraseKey{"caption_phrase"}, body.caption.phrase);
     visit(its_row, body.requirement);
     visit(what_it_shows, body.shows);
 }
 
 template <>
 inline constexpr KindRules rulesOf<Deficiency>{Signed::ByItsWay, Needs::Nothing, Undo::Yes,
-                                               Differs::Yes};
+                                               Differs::Yes, Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<Deficiency> auto& body, Visit&& visit) {
     visit(its_walkdown, body.walkdown);
     visit(its_door, body.door);
     visit(its_row, body.requirement);
-    visit("text", body.text);
+    visit("text", body.text.text);
+    visit(PhraseKey{"text_phrase"}, body.text.phrase);
     visit(what_it_repeats, body.repeats);
 }
 
 template <>
 inline constexpr KindRules rulesOf<CouldNotTest>{Signed::ByItsWay, Needs::Walk, Undo::Yes,
-                                                 Differs::Yes};
+                                                 Differs::Yes, Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<CouldNotTest> auto& body, Visit&& visit) {
     visit(its_walkdown, body.walkdown);
     visit(its_door, body.door);
     visit(its_row, body.requirement);
-    visit("reason", body.reason);
+    visit("reason", body.reason.text);
+    visit(PhraseKey{"reason_phrase"}, body.reason.phrase);
 }
 
 template <>
 inline constexpr KindRules rulesOf<Judgement>{Signed::ByItsWay, Needs::Walk, Undo::Yes,
-                                              Differs::Yes};
+                                              Differs::Yes, Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<Judgement> auto& body, Visit&& visit) {
     visit(its_walkdown, body.walkdown);
     visit(its_door, body.door);
     visit(its_row, body.requirement);
     visit("satisfactory", body.satisfactory);
-    visit("reason", body.reason);
+    visit("reason", body.reason.text);
+    visit(PhraseKey{"reason_phrase"}, body.reason.phrase);
 }
 
 template <class Visit>
@@ -201,7 +215,7 @@ void eachField(OneOf<ThumbTrial> auto& body, Visit&& visit) {
 
 template <>
 inline constexpr KindRules rulesOf<ThumbDrill>{Signed::Always, Needs::Nothing, Undo::Yes,
-                                               Differs::No};
+                                               Differs::No, Regrades::EveryDoorOnceUndone};
 template <class Visit>
 void eachField(OneOf<ThumbDrill> auto& body, Visit&& visit) {
     visit("trials", body.trials);
@@ -209,17 +223,18 @@ void eachField(OneOf<ThumbDrill> auto& body, Visit&& visit) {
 
 template <>
 inline constexpr KindRules rulesOf<DecisionLimits>{Signed::Always, Needs::Nothing, Undo::Yes,
-                                                   Differs::No};
+                                                   Differs::No, Regrades::EveryDoor};
 template <class Visit>
 void eachField(OneOf<DecisionLimits> auto& body, Visit&& visit) {
     visit("satisfactory_from", body.satisfactory_from);
     visit("unsatisfactory_to", body.unsatisfactory_to);
-    visit("reason", body.reason);
+    visit("reason", body.reason.text);
+    visit(PhraseKey{"reason_phrase"}, body.reason.phrase);
 }
 
 template <>
 inline constexpr KindRules rulesOf<UpkeepDone>{Signed::ByItsWay, Needs::Nothing, Undo::Yes,
-                                               Differs::No};
+                                               Differs::No, Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<UpkeepDone> auto& body, Visit&& visit) {
     visit("upkeep", body.upkeep);
@@ -228,7 +243,7 @@ void eachField(OneOf<UpkeepDone> auto& body, Visit&& visit) {
 
 template <>
 inline constexpr KindRules rulesOf<CertificateSeen>{Signed::ByItsWay, Needs::Nothing, Undo::Yes,
-                                                    Differs::No};
+                                                    Differs::No, Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<CertificateSeen> auto& body, Visit&& visit) {
     visit("valid_until", body.valid_until);
@@ -236,15 +251,16 @@ void eachField(OneOf<CertificateSeen> auto& body, Visit&& visit) {
 
 template <>
 inline constexpr KindRules rulesOf<TakenBack>{Signed::ByItsWay, Needs::Nothing, Undo::ByWhatItNames,
-                                              Differs::No};
+                                              Differs::No, Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<TakenBack> auto& body, Visit&& visit) {
-    visit("reason", body.reason);
+    visit("reason", body.reason.text);
+    visit(PhraseKey{"reason_phrase"}, body.reason.phrase);
 }
 
 template <>
 inline constexpr KindRules rulesOf<Undone>{Signed::ByItsWay, Needs::Nothing, Undo::ByWhatItNames,
-                                           Differs::No};
+                                           Differs::No, Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<Undone> auto&, Visit&&) {} // its stamp says it all
 

@@ -20,6 +20,7 @@ enum class FieldRole {
     Repeats,    ///< an earlier deficiency
     Shows,      ///< what a picture was taken of
     Doors,      ///< numbers of doors
+    Phrase,     ///< id of the phrase by which the words before it were picked
 };
 
 /// The key of a field that has a role. One that has none is named by a plain text.
@@ -42,6 +43,7 @@ inline constexpr FieldKey<FieldRole::Yields> what_yields{"over"};
 inline constexpr FieldKey<FieldRole::Repeats> what_it_repeats{"repeats"};
 inline constexpr FieldKey<FieldRole::Shows> what_it_shows{"shows"};
 inline constexpr FieldKey<FieldRole::Doors> its_doors{"doors"};
+using PhraseKey = FieldKey<FieldRole::Phrase>; ///< `<key of the words>_phrase`
 
 /// Two facts of one kind that agree in all such fields speak of the same.
 constexpr bool isSubject(FieldRole role) {
@@ -59,6 +61,7 @@ constexpr bool isSubject(FieldRole role) {
     case FieldRole::Repeats:
     case FieldRole::Shows:
     case FieldRole::Doors:
+    case FieldRole::Phrase:
         break;
     }
     return false;

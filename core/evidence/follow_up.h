@@ -8,6 +8,7 @@
 
 #include "core/evidence/fact_words.h"
 #include "core/evidence/stamp.h"
+#include "core/evidence/wording.h"
 #include "core/vessel/calendar_date.h"
 #include "core/vessel/severity.h"
 
@@ -22,6 +23,7 @@ struct DeficiencyTerms {
     std::optional<CalendarDate> due{};
     std::optional<std::string> interim{};  ///< what is done while the door is out; empty: nothing
     std::optional<std::string> assigned{}; ///< name of who is to see to it; empty: nobody
+    std::optional<std::string> interim_phrase{}; ///< by which the interim measure was picked
 
     bool operator==(const DeficiencyTerms&) const = default;
 };
@@ -29,7 +31,7 @@ struct DeficiencyTerms {
 /// A deficiency was put right on the day of the stamp, as far as who did it can tell.
 struct Rectification {
     FactId deficiency;
-    std::string what;
+    Wording what;
     std::string by; ///< name of who did it
 
     bool operator==(const Rectification&) const = default;
@@ -46,7 +48,7 @@ struct ReadyForRetest {
 /// A deficiency that was none, or is none any more: the door was taken out, the plan was changed.
 struct Withdrawal {
     FactId deficiency;
-    std::string reason;
+    Wording reason;
 
     bool operator==(const Withdrawal&) const = default;
 };
@@ -55,7 +57,7 @@ struct Withdrawal {
 struct DifferenceSettled {
     FactId stands;
     std::vector<FactId> over;
-    std::string reason;
+    Wording reason;
 
     bool operator==(const DifferenceSettled&) const = default;
 };
@@ -65,7 +67,7 @@ struct DifferenceSettled {
 struct KeyAccepted {
     std::string key;       ///< Ed25519 public key, 64 lower-case hex digits
     std::string of_device; ///< id of the other device
-    std::string remark;    ///< whose tablet it is
+    Wording remark;        ///< whose tablet it is
 
     bool operator==(const KeyAccepted&) const = default;
 };

@@ -9,7 +9,7 @@ namespace latchround {
 
 template <>
 inline constexpr KindRules rulesOf<DeficiencyTerms>{Signed::ByItsWay, Needs::Nothing, Undo::Yes,
-                                                    Differs::Yes};
+                                                    Differs::Yes, Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<DeficiencyTerms> auto& body, Visit&& visit) {
     visit(its_deficiency, body.deficiency);
@@ -18,22 +18,24 @@ void eachField(OneOf<DeficiencyTerms> auto& body, Visit&& visit) {
     visit("ground_for_detention", body.ground_for_detention);
     visit("due", body.due);
     visit("interim", body.interim);
+    visit(PhraseKey{"interim_phrase"}, body.interim_phrase);
     visit("assigned", body.assigned);
 }
 
 template <>
 inline constexpr KindRules rulesOf<Rectification>{Signed::ByItsWay, Needs::Nothing, Undo::Yes,
-                                                  Differs::No};
+                                                  Differs::No, Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<Rectification> auto& body, Visit&& visit) {
     visit(its_deficiency, body.deficiency);
-    visit("what", body.what);
+    visit("what", body.what.text);
+    visit(PhraseKey{"what_phrase"}, body.what.phrase);
     visit("by", body.by);
 }
 
 template <>
 inline constexpr KindRules rulesOf<ReadyForRetest>{Signed::ByItsWay, Needs::Nothing, Undo::Yes,
-                                                   Differs::No};
+                                                   Differs::No, Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<ReadyForRetest> auto& body, Visit&& visit) {
     visit(its_deficiency, body.deficiency);
@@ -42,31 +44,34 @@ void eachField(OneOf<ReadyForRetest> auto& body, Visit&& visit) {
 
 template <>
 inline constexpr KindRules rulesOf<Withdrawal>{Signed::ByItsWay, Needs::Nothing, Undo::Yes,
-                                               Differs::No};
+                                               Differs::No, Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<Withdrawal> auto& body, Visit&& visit) {
     visit(its_deficiency, body.deficiency);
-    visit("reason", body.reason);
+    visit("reason", body.reason.text);
+    visit(PhraseKey{"reason_phrase"}, body.reason.phrase);
 }
 
 template <>
 inline constexpr KindRules rulesOf<DifferenceSettled>{Signed::ByItsWay, Needs::Nothing, Undo::Yes,
-                                                      Differs::Yes};
+                                                      Differs::Yes, Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<DifferenceSettled> auto& body, Visit&& visit) {
     visit(what_stands, body.stands);
     visit(what_yields, body.over);
-    visit("reason", body.reason);
+    visit("reason", body.reason.text);
+    visit(PhraseKey{"reason_phrase"}, body.reason.phrase);
 }
 
 template <>
 inline constexpr KindRules rulesOf<KeyAccepted>{Signed::ByItsWay, Needs::Nothing, Undo::No,
-                                                Differs::No};
+                                                Differs::No, Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<KeyAccepted> auto& body, Visit&& visit) {
     visit("key", body.key);
     visit("of_device", body.of_device);
-    visit("remark", body.remark);
+    visit("remark", body.remark.text);
+    visit(PhraseKey{"remark_phrase"}, body.remark.phrase);
 }
 
 template <class Visit>
@@ -78,7 +83,7 @@ void eachField(OneOf<Covered> auto& body, Visit&& visit) {
 
 template <>
 inline constexpr KindRules rulesOf<WalkdownSigned>{Signed::Never, Needs::Nothing, Undo::No,
-                                                   Differs::No};
+                                                   Differs::No, Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<WalkdownSigned> auto& body, Visit&& visit) {
     visit(its_walkdown, body.walkdown);
@@ -90,8 +95,8 @@ void eachField(OneOf<WalkdownSigned> auto& body, Visit&& visit) {
 }
 
 template <>
-inline constexpr KindRules rulesOf<ReportMade>{Signed::Never, Needs::Nothing, Undo::No,
-                                               Differs::No};
+inline constexpr KindRules rulesOf<ReportMade>{Signed::Never, Needs::Nothing, Undo::No, Differs::No,
+                                               Regrades::ItsDoor};
 template <class Visit>
 void eachField(OneOf<ReportMade> auto& body, Visit&& visit) {
     visit(its_walkdown, body.walkdown);

@@ -25,11 +25,19 @@ enum class Undo {
 /// Whether two people may say different things of the same, to be settled (evidence/differences).
 enum class Differs { Yes, No };
 
+/// What must be graded anew once it is on record, or taken back (ui/session).
+enum class Regrades {
+    ItsDoor, ///< the door it speaks of; none where it speaks of none
+    EveryDoor,
+    EveryDoorOnceUndone ///< a drill speaks for runs to come, until it is undone
+};
+
 struct KindRules {
     Signed is_signed;
     Needs needs;
     Undo undo;
     Differs differs;
+    Regrades regrades;
 };
 
 template <class Body>

@@ -17,7 +17,7 @@ namespace latchround {
 struct Person {
     FactId id;
     std::string name;
-    std::string role;
+    Wording role;
 };
 
 struct Walkdown {

@@ -97,6 +97,7 @@ constexpr std::optional<Reference> referenceBy(FieldRole role) {
     case FieldRole::Side:
     case FieldRole::Question:
     case FieldRole::Doors:
+    case FieldRole::Phrase:
         break;
     }
     return std::nullopt;

@@ -16,6 +16,10 @@ struct TermsVisitor {
     void operator()(const char*, std::optional<Member>& member) {
         visit(TermsField(next++), member);
     }
+    /// Goes with the words that it was picked for.
+    void operator()(PhraseKey, std::optional<std::string>& phrase) {
+        visit(TermsField(next - 1), phrase);
+    }
     void operator()(const char*, const FactId&) {}
 };
 
@@ -28,7 +32,7 @@ void eachTerm(DeficiencyTerms& terms, const Visit& visit) {
 std::vector<TermsField> fieldsSetIn(DeficiencyTerms terms) {
     std::vector<TermsField> set;
     eachTerm(terms, [&](TermsField field, const auto& member) {
-        if (member)
+        if (member && (set.empty() || set.back() != field))
             set.push_back(field);
     });
     return set;

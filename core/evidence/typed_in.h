@@ -9,13 +9,15 @@
 namespace latchround {
 
 inline constexpr std::string_view typed_in_by = "Typed in from a paper form by ";
+inline constexpr std::string_view typed_in_phrase = "typed-in-from-paper-form";
 
 inline Note noteOfTyping(const FactId& walkdown, const std::string& door, const std::string& name) {
-    return {walkdown, door, std::string(typed_in_by) + name + "."};
+    return {walkdown, door,
+            Wording(std::string(typed_in_by) + name + ".", std::string(typed_in_phrase))};
 }
 
 inline bool saysWhoTyped(const Note& note) {
-    return note.text.starts_with(typed_in_by);
+    return note.text.phrase == typed_in_phrase;
 }
 
 } // namespace latchround

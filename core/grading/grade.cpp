@@ -16,7 +16,7 @@ void applyJudgement(RowCheck& check, const Requirement& row, const DoorEvidence&
         return;
     const Judgement& judgement = found->second.body;
     check.verdict = judgement.satisfactory ? Verdict::Satisfactory : Verdict::Unsatisfactory;
-    check.reason = {ReasonKind::InspectorDecided, judgement.reason, check.reason.runs, 0};
+    check.reason = {ReasonKind::InspectorDecided, {}, check.reason.runs, 0, judgement.reason};
 }
 
 void applyCouldNotTest(RowCheck& check, const Requirement& row, const DoorEvidence& evidence) {
@@ -26,7 +26,7 @@ void applyCouldNotTest(RowCheck& check, const Requirement& row, const DoorEviden
     if (found == evidence.could_not_test.end())
         found = evidence.could_not_test.find(std::string{});
     if (found != evidence.could_not_test.end())
-        check.reason = {ReasonKind::CouldNotTest, found->second.body.reason, 0, 0};
+        check.reason = {ReasonKind::CouldNotTest, {}, 0, 0, found->second.body.reason};
 }
 
 struct Asking {

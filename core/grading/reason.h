@@ -1,6 +1,7 @@
 // Why a row has its verdict: a kind and what it speaks of. Worded in ui/words/grade_words.h.
 #pragma once
 
+#include "core/evidence/wording.h"
 #include "core/phrase/phrase.h"
 
 namespace latchround {
@@ -10,7 +11,7 @@ enum class ReasonKind {
     OutsideThisWalk, ///< nothing is recorded, and a walk of this purpose does not try it (text)
     NotYetTested,    ///< no evidence
     OneSideMissing,  ///< both sides asked, one answered
-    CouldNotTest,    ///< a reason was given (text)
+    CouldNotTest,    ///< a reason was given (said)
     AnsweredYes,
     AnsweredNo,
     AnsweredNotApplicable,
@@ -31,7 +32,7 @@ enum class ReasonKind {
     PlateDiffers,
     PlateMissing,     ///< none or illegible: ask for the certificate
     PracticeNotMet,   ///< common practice without a source: the inspector decides
-    InspectorDecided, ///< a judgement with its reason (text)
+    InspectorDecided, ///< a judgement with its reason (said)
     NeedsRemoteRun,   ///< only a remote release can show it
     EventsInOrder,
     EventsOutOfOrder,
@@ -40,9 +41,10 @@ enum class ReasonKind {
 
 struct Reason {
     ReasonKind kind = ReasonKind::NotYetTested;
-    Phrase text;         ///< what belongs to it: the words of a person, the classes compared
+    Phrase text;         ///< what belongs to it: the classes compared
     int runs = 0;        ///< how many runs the figure comes from
     double heel_deg = 0; ///< for ShipNotUpright
+    Wording said{};      ///< by a person
 };
 
 } // namespace latchround

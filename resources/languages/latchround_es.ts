@@ -6597,6 +6597,469 @@
     </message>
 </context>
 <context>
+    <name>Offered</name>
+    <message>
+        <source>whole door</source>
+        <translation type="unfinished">puerta entera</translation>
+    </message>
+    <message>
+        <source>surveyor</source>
+        <translation type="unfinished">inspector</translation>
+    </message>
+    <message>
+        <source>second surveyor</source>
+        <translation type="unfinished">segundo inspector</translation>
+    </message>
+    <message>
+        <source>chief officer</source>
+        <translation type="unfinished">primer oficial</translation>
+    </message>
+    <message>
+        <source>master</source>
+        <translation type="unfinished">capitán</translation>
+    </message>
+    <message>
+        <source>chief engineer</source>
+        <translation type="unfinished">jefe de máquinas</translation>
+    </message>
+    <message>
+        <source>safety officer</source>
+        <translation type="unfinished">oficial de seguridad</translation>
+    </message>
+    <message>
+        <source>fire patrol</source>
+        <translation type="unfinished">patrulla de incendios</translation>
+    </message>
+    <message>
+        <source>company inspector</source>
+        <translation type="unfinished">inspector de la compañía</translation>
+    </message>
+    <message>
+        <source>trainee</source>
+        <translation type="unfinished">alumno</translation>
+    </message>
+    <message>
+        <source>bridge</source>
+        <translation type="unfinished">puente</translation>
+    </message>
+    <message>
+        <source>safety centre</source>
+        <translation type="unfinished">centro de seguridad</translation>
+    </message>
+    <message>
+        <source>engine control room</source>
+        <translation type="unfinished">control de máquinas</translation>
+    </message>
+    <message>
+        <source>Ch 6</source>
+        <translation type="unfinished">Canal 6</translation>
+    </message>
+    <message>
+        <source>Ch 8</source>
+        <translation type="unfinished">Canal 8</translation>
+    </message>
+    <message>
+        <source>Ch 10</source>
+        <translation type="unfinished">Canal 10</translation>
+    </message>
+    <message>
+        <source>Ch 15</source>
+        <translation type="unfinished">Canal 15</translation>
+    </message>
+    <message>
+        <source>Ch 17</source>
+        <translation type="unfinished">Canal 17</translation>
+    </message>
+    <message>
+        <source>telephone</source>
+        <translation type="unfinished">teléfono</translation>
+    </message>
+    <message>
+        <source>anyone</source>
+        <translation type="unfinished">cualquiera</translation>
+    </message>
+    <message>
+        <source>anyone of the team and the control station</source>
+        <translation type="unfinished">cualquiera del equipo y el puesto de control</translation>
+    </message>
+    <message>
+        <source>all doors</source>
+        <translation type="unfinished">todas las puertas</translation>
+    </message>
+    <message>
+        <source>zone bulkheads</source>
+        <translation type="unfinished">mamparos de zona</translation>
+    </message>
+    <message>
+        <source>quarterly: zone bulkheads</source>
+        <translation type="unfinished">trimestral: mamparos de zona</translation>
+    </message>
+    <message>
+        <source>doors to be retested</source>
+        <translation type="unfinished">puertas por probar de nuevo</translation>
+    </message>
+    <message>
+        <source>doors that failed last time</source>
+        <translation type="unfinished">puertas que fallaron la última vez</translation>
+    </message>
+    <message>
+        <source>closer leaks oil</source>
+        <translation type="unfinished">cierrapuertas pierde aceite</translation>
+    </message>
+    <message>
+        <source>seal painted over</source>
+        <translation type="unfinished">junta pintada</translation>
+    </message>
+    <message>
+        <source>seal torn at the head</source>
+        <translation type="unfinished">junta rota en la parte superior</translation>
+    </message>
+    <message>
+        <source>leaf rubs on the sill</source>
+        <translation type="unfinished">la hoja roza en el umbral</translation>
+    </message>
+    <message>
+        <source>litter in the pocket</source>
+        <translation type="unfinished">basura en el alojamiento</translation>
+    </message>
+    <message>
+        <source>mat under the leaf</source>
+        <translation type="unfinished">alfombra bajo la hoja</translation>
+    </message>
+    <message>
+        <source>switch cover broken</source>
+        <translation type="unfinished">tapa del interruptor rota</translation>
+    </message>
+    <message>
+        <source>sign screwed to the leaf</source>
+        <translation type="unfinished">rótulo atornillado a la hoja</translation>
+    </message>
+    <message>
+        <source>spare part ordered</source>
+        <translation type="unfinished">repuesto pedido</translation>
+    </message>
+    <message>
+        <source>put right while we stood</source>
+        <translation type="unfinished">corregido en nuestra presencia</translation>
+    </message>
+    <message>
+        <source>space locked, no key</source>
+        <translation type="unfinished">espacio cerrado, sin llave</translation>
+    </message>
+    <message>
+        <source>space in use by passengers</source>
+        <translation type="unfinished">espacio ocupado por pasajeros</translation>
+    </message>
+    <message>
+        <source>cargo or stores in the way</source>
+        <translation type="unfinished">carga o pertrechos en medio</translation>
+    </message>
+    <message>
+        <source>under repair</source>
+        <translation type="unfinished">en reparación</translation>
+    </message>
+    <message>
+        <source>control station not manned</source>
+        <translation type="unfinished">puesto de control sin dotación</translation>
+    </message>
+    <message>
+        <source>no engineer free</source>
+        <translation type="unfinished">ningún maquinista libre</translation>
+    </message>
+    <message>
+        <source>not safe to move</source>
+        <translation type="unfinished">no es seguro moverla</translation>
+    </message>
+    <message>
+        <source>ship not upright</source>
+        <translation type="unfinished">buque no adrizado</translation>
+    </message>
+    <message>
+        <source>by the approved drawing</source>
+        <translation type="unfinished">según el plano aprobado</translation>
+    </message>
+    <message>
+        <source>agreed with the class surveyor</source>
+        <translation type="unfinished">acordado con el inspector de la clase</translation>
+    </message>
+    <message>
+        <source>as built and accepted before</source>
+        <translation type="unfinished">así construida y aceptada antes</translation>
+    </message>
+    <message>
+        <source>worn, still does its work</source>
+        <translation type="unfinished">gastada, aún cumple su función</translation>
+    </message>
+    <message>
+        <source>not safe to leave so</source>
+        <translation type="unfinished">no es seguro dejarla así</translation>
+    </message>
+    <message>
+        <source>plate</source>
+        <translation type="unfinished">placa</translation>
+    </message>
+    <message>
+        <source>seal</source>
+        <translation type="unfinished">junta</translation>
+    </message>
+    <message>
+        <source>sill</source>
+        <translation type="unfinished">umbral</translation>
+    </message>
+    <message>
+        <source>pocket</source>
+        <translation type="unfinished">alojamiento</translation>
+    </message>
+    <message>
+        <source>latch</source>
+        <translation type="unfinished">pestillo</translation>
+    </message>
+    <message>
+        <source>closer</source>
+        <translation type="unfinished">cierrapuertas</translation>
+    </message>
+    <message>
+        <source>damage</source>
+        <translation type="unfinished">daño</translation>
+    </message>
+    <message>
+        <source>obstruction</source>
+        <translation type="unfinished">obstrucción</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation type="unfinished">al hallarla</translation>
+    </message>
+    <message>
+        <source>after the work</source>
+        <translation type="unfinished">tras el trabajo</translation>
+    </message>
+    <message>
+        <source>the part that was changed</source>
+        <translation type="unfinished">la pieza cambiada</translation>
+    </message>
+    <message>
+        <source>someone in the way</source>
+        <translation type="unfinished">alguien en medio</translation>
+    </message>
+    <message>
+        <source>object in the path</source>
+        <translation type="unfinished">objeto en el paso</translation>
+    </message>
+    <message>
+        <source>wrong door moved</source>
+        <translation type="unfinished">se movió otra puerta</translation>
+    </message>
+    <message>
+        <source>watch left</source>
+        <translation type="unfinished">el vigilante se fue</translation>
+    </message>
+    <message>
+        <source>door did not move</source>
+        <translation type="unfinished">la puerta no se movió</translation>
+    </message>
+    <message>
+        <source>channel lost</source>
+        <translation type="unfinished">se perdió el canal</translation>
+    </message>
+    <message>
+        <source>touched too late</source>
+        <translation type="unfinished">toque tardío</translation>
+    </message>
+    <message>
+        <source>touched too early</source>
+        <translation type="unfinished">toque prematuro</translation>
+    </message>
+    <message>
+        <source>leaf was held</source>
+        <translation type="unfinished">se sujetó la hoja</translation>
+    </message>
+    <message>
+        <source>view was blocked</source>
+        <translation type="unfinished">no se veía bien</translation>
+    </message>
+    <message>
+        <source>ship rolled</source>
+        <translation type="unfinished">el buque se balanceó</translation>
+    </message>
+    <message>
+        <source>wrong release</source>
+        <translation type="unfinished">accionamiento erróneo</translation>
+    </message>
+    <message>
+        <source>fire patrol, every 30 minutes</source>
+        <translation type="unfinished">patrulla de incendios, cada 30 minutos</translation>
+    </message>
+    <message>
+        <source>fire patrol, every hour</source>
+        <translation type="unfinished">patrulla de incendios, cada hora</translation>
+    </message>
+    <message>
+        <source>kept shut and marked</source>
+        <translation type="unfinished">cerrada y señalizada</translation>
+    </message>
+    <message>
+        <source>kept shut, other way out marked</source>
+        <translation type="unfinished">cerrada, otra salida señalizada</translation>
+    </message>
+    <message>
+        <source>watch posted at the door</source>
+        <translation type="unfinished">vigilante en la puerta</translation>
+    </message>
+    <message>
+        <source>local release only</source>
+        <translation type="unfinished">solo accionamiento local</translation>
+    </message>
+    <message>
+        <source>zone kept empty of people</source>
+        <translation type="unfinished">zona sin personas</translation>
+    </message>
+    <message>
+        <source>nothing is needed</source>
+        <translation type="unfinished">no hace falta nada</translation>
+    </message>
+    <message>
+        <source>closer adjusted</source>
+        <translation type="unfinished">cierrapuertas ajustado</translation>
+    </message>
+    <message>
+        <source>closer replaced</source>
+        <translation type="unfinished">cierrapuertas cambiado</translation>
+    </message>
+    <message>
+        <source>latch adjusted</source>
+        <translation type="unfinished">pestillo ajustado</translation>
+    </message>
+    <message>
+        <source>latch replaced</source>
+        <translation type="unfinished">pestillo cambiado</translation>
+    </message>
+    <message>
+        <source>hinges tightened</source>
+        <translation type="unfinished">bisagras apretadas</translation>
+    </message>
+    <message>
+        <source>seal replaced</source>
+        <translation type="unfinished">junta cambiada</translation>
+    </message>
+    <message>
+        <source>magnet replaced</source>
+        <translation type="unfinished">imán cambiado</translation>
+    </message>
+    <message>
+        <source>wiring mended</source>
+        <translation type="unfinished">cableado reparado</translation>
+    </message>
+    <message>
+        <source>alarm replaced</source>
+        <translation type="unfinished">alarma cambiada</translation>
+    </message>
+    <message>
+        <source>rails cleaned and greased</source>
+        <translation type="unfinished">carriles limpios y engrasados</translation>
+    </message>
+    <message>
+        <source>path and pocket cleared</source>
+        <translation type="unfinished">paso y alojamiento despejados</translation>
+    </message>
+    <message>
+        <source>hook or wedge taken away</source>
+        <translation type="unfinished">gancho o cuña retirados</translation>
+    </message>
+    <message>
+        <source>plate replaced</source>
+        <translation type="unfinished">placa cambiada</translation>
+    </message>
+    <message>
+        <source>leaf replaced</source>
+        <translation type="unfinished">hoja cambiada</translation>
+    </message>
+    <message>
+        <source>written up twice</source>
+        <translation type="unfinished">anotada dos veces</translation>
+    </message>
+    <message>
+        <source>written up by mistake</source>
+        <translation type="unfinished">anotada por error</translation>
+    </message>
+    <message>
+        <source>the door was taken out</source>
+        <translation type="unfinished">se quitó la puerta</translation>
+    </message>
+    <message>
+        <source>the approved plan was changed</source>
+        <translation type="unfinished">se cambió el plano aprobado</translation>
+    </message>
+    <message>
+        <source>the Administration accepts it</source>
+        <translation type="unfinished">la Administración lo acepta</translation>
+    </message>
+    <message>
+        <source>looked at again together</source>
+        <translation type="unfinished">visto de nuevo juntos</translation>
+    </message>
+    <message>
+        <source>the other was a slip</source>
+        <translation type="unfinished">el otro fue un descuido</translation>
+    </message>
+    <message>
+        <source>the better light</source>
+        <translation type="unfinished">la mejor luz</translation>
+    </message>
+    <message>
+        <source>the better instrument</source>
+        <translation type="unfinished">el mejor instrumento</translation>
+    </message>
+    <message>
+        <source>stopped, no reason given</source>
+        <translation type="unfinished">detenido, sin motivo indicado</translation>
+    </message>
+    <message>
+        <source>spoiled, no reason given</source>
+        <translation type="unfinished">nulo, sin motivo indicado</translation>
+    </message>
+    <message>
+        <source>chosen in the settings</source>
+        <translation type="unfinished">elegido en los ajustes</translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation type="unfinished">parada</translation>
+    </message>
+    <message>
+        <source>cut short</source>
+        <translation type="unfinished">interrumpido</translation>
+    </message>
+    <message>
+        <source>completed by hand</source>
+        <translation type="unfinished">completado a mano</translation>
+    </message>
+    <message>
+        <source>typed in from paper</source>
+        <translation type="unfinished">pasado desde papel</translation>
+    </message>
+    <message>
+        <source>answer taken back</source>
+        <translation type="unfinished">respuesta retirada</translation>
+    </message>
+    <message>
+        <source>mark taken back</source>
+        <translation type="unfinished">marca retirada</translation>
+    </message>
+    <message>
+        <source>run goes on</source>
+        <translation type="unfinished">la medición continúa</translation>
+    </message>
+    <message>
+        <source>withdrawn by mistake</source>
+        <translation type="unfinished">retirado por error</translation>
+    </message>
+    <message>
+        <source>accepted by fingerprint</source>
+        <translation type="unfinished">aceptada por su huella</translation>
+    </message>
+</context>
+<context>
     <name>OpenItems</name>
     <message>
         <source>and %1 more</source>
@@ -6645,32 +7108,12 @@
 <context>
     <name>PlanDraft</name>
     <message>
-        <source>all doors</source>
-        <translation type="unfinished">todas las puertas</translation>
-    </message>
-    <message>
         <source>deck %1</source>
         <translation type="unfinished">cubierta %1</translation>
     </message>
     <message>
         <source>zone %1</source>
         <translation type="unfinished">zona %1</translation>
-    </message>
-    <message>
-        <source>quarterly: zone bulkheads</source>
-        <translation type="unfinished">trimestral: mamparos de zona</translation>
-    </message>
-    <message>
-        <source>zone bulkheads</source>
-        <translation type="unfinished">mamparos de zona</translation>
-    </message>
-    <message>
-        <source>doors to be retested</source>
-        <translation type="unfinished">puertas por probar de nuevo</translation>
-    </message>
-    <message>
-        <source>doors that failed last time</source>
-        <translation type="unfinished">puertas que fallaron la última vez</translation>
     </message>
     <message>
         <source>%1, a sample of %2 by lot %3</source>
@@ -7347,42 +7790,6 @@ lado dos</translation>
         <translation type="unfinished">quién puede decir la palabra de parada</translation>
     </message>
     <message>
-        <source>bridge</source>
-        <translation type="unfinished">puente</translation>
-    </message>
-    <message>
-        <source>safety centre</source>
-        <translation type="unfinished">centro de seguridad</translation>
-    </message>
-    <message>
-        <source>engine control room</source>
-        <translation type="unfinished">control de máquinas</translation>
-    </message>
-    <message>
-        <source>Ch 6</source>
-        <translation type="unfinished">Canal 6</translation>
-    </message>
-    <message>
-        <source>Ch 8</source>
-        <translation type="unfinished">Canal 8</translation>
-    </message>
-    <message>
-        <source>Ch 10</source>
-        <translation type="unfinished">Canal 10</translation>
-    </message>
-    <message>
-        <source>Ch 15</source>
-        <translation type="unfinished">Canal 15</translation>
-    </message>
-    <message>
-        <source>Ch 17</source>
-        <translation type="unfinished">Canal 17</translation>
-    </message>
-    <message>
-        <source>telephone</source>
-        <translation type="unfinished">teléfono</translation>
-    </message>
-    <message>
         <source>release now</source>
         <translation type="unfinished">accionar ahora</translation>
     </message>
@@ -7405,14 +7812,6 @@ lado dos</translation>
     <message>
         <source>hold the doors</source>
         <translation type="unfinished">detenga las puertas</translation>
-    </message>
-    <message>
-        <source>anyone</source>
-        <translation type="unfinished">cualquiera</translation>
-    </message>
-    <message>
-        <source>anyone of the team and the control station</source>
-        <translation type="unfinished">cualquiera del equipo y el puesto de control</translation>
     </message>
 </context>
 <context>
@@ -7827,10 +8226,6 @@ lado dos</translation>
         <translation type="unfinished">Usar</translation>
     </message>
     <message>
-        <source>chosen in the settings</source>
-        <translation type="unfinished">elegido en los ajustes</translation>
-    </message>
-    <message>
         <source>They hold for the walkdown under way and for later ones; reports print them. What the flag Administration asks for stands above them.</source>
         <translation type="unfinished">Valen para el recorrido en curso y los posteriores; los informes los imprimen. Lo que pida la Administración de bandera está por encima.</translation>
     </message>
@@ -8142,120 +8537,12 @@ lado dos</translation>
         <translation type="unfinished">Nota sobre la puerta %1</translation>
     </message>
     <message>
-        <source>closer leaks oil</source>
-        <translation type="unfinished">cierrapuertas pierde aceite</translation>
-    </message>
-    <message>
-        <source>seal painted over</source>
-        <translation type="unfinished">junta pintada</translation>
-    </message>
-    <message>
-        <source>seal torn at the head</source>
-        <translation type="unfinished">junta rota en la parte superior</translation>
-    </message>
-    <message>
-        <source>leaf rubs on the sill</source>
-        <translation type="unfinished">la hoja roza en el umbral</translation>
-    </message>
-    <message>
-        <source>litter in the pocket</source>
-        <translation type="unfinished">basura en el alojamiento</translation>
-    </message>
-    <message>
-        <source>mat under the leaf</source>
-        <translation type="unfinished">alfombra bajo la hoja</translation>
-    </message>
-    <message>
-        <source>switch cover broken</source>
-        <translation type="unfinished">tapa del interruptor rota</translation>
-    </message>
-    <message>
-        <source>sign screwed to the leaf</source>
-        <translation type="unfinished">rótulo atornillado a la hoja</translation>
-    </message>
-    <message>
-        <source>spare part ordered</source>
-        <translation type="unfinished">repuesto pedido</translation>
-    </message>
-    <message>
-        <source>put right while we stood</source>
-        <translation type="unfinished">corregido en nuestra presencia</translation>
-    </message>
-    <message>
-        <source>whole door</source>
-        <translation type="unfinished">puerta entera</translation>
-    </message>
-    <message>
-        <source>plate</source>
-        <translation type="unfinished">placa</translation>
-    </message>
-    <message>
-        <source>seal</source>
-        <translation type="unfinished">junta</translation>
-    </message>
-    <message>
-        <source>sill</source>
-        <translation type="unfinished">umbral</translation>
-    </message>
-    <message>
-        <source>pocket</source>
-        <translation type="unfinished">alojamiento</translation>
-    </message>
-    <message>
-        <source>latch</source>
-        <translation type="unfinished">pestillo</translation>
-    </message>
-    <message>
-        <source>closer</source>
-        <translation type="unfinished">cierrapuertas</translation>
-    </message>
-    <message>
-        <source>damage</source>
-        <translation type="unfinished">daño</translation>
-    </message>
-    <message>
-        <source>obstruction</source>
-        <translation type="unfinished">obstrucción</translation>
-    </message>
-    <message>
         <source>Why could door %1 not be tested?</source>
         <translation type="unfinished">¿Por qué no se pudo probar la puerta %1?</translation>
     </message>
     <message>
         <source>Why could this not be tested?</source>
         <translation type="unfinished">¿Por qué no se pudo probar esto?</translation>
-    </message>
-    <message>
-        <source>space locked, no key</source>
-        <translation type="unfinished">espacio cerrado, sin llave</translation>
-    </message>
-    <message>
-        <source>space in use by passengers</source>
-        <translation type="unfinished">espacio ocupado por pasajeros</translation>
-    </message>
-    <message>
-        <source>cargo or stores in the way</source>
-        <translation type="unfinished">carga o pertrechos en medio</translation>
-    </message>
-    <message>
-        <source>under repair</source>
-        <translation type="unfinished">en reparación</translation>
-    </message>
-    <message>
-        <source>control station not manned</source>
-        <translation type="unfinished">puesto de control sin dotación</translation>
-    </message>
-    <message>
-        <source>no engineer free</source>
-        <translation type="unfinished">ningún maquinista libre</translation>
-    </message>
-    <message>
-        <source>not safe to move</source>
-        <translation type="unfinished">no es seguro moverla</translation>
-    </message>
-    <message>
-        <source>ship not upright</source>
-        <translation type="unfinished">buque no adrizado</translation>
     </message>
     <message>
         <source>Why</source>
@@ -8933,100 +9220,12 @@ lado dos</translation>
         <translation type="unfinished">¿Qué se hace mientras la puerta está fuera de servicio?</translation>
     </message>
     <message>
-        <source>fire patrol, every 30 minutes</source>
-        <translation type="unfinished">patrulla de incendios, cada 30 minutos</translation>
-    </message>
-    <message>
-        <source>fire patrol, every hour</source>
-        <translation type="unfinished">patrulla de incendios, cada hora</translation>
-    </message>
-    <message>
-        <source>kept shut and marked</source>
-        <translation type="unfinished">cerrada y señalizada</translation>
-    </message>
-    <message>
-        <source>kept shut, other way out marked</source>
-        <translation type="unfinished">cerrada, otra salida señalizada</translation>
-    </message>
-    <message>
-        <source>watch posted at the door</source>
-        <translation type="unfinished">vigilante en la puerta</translation>
-    </message>
-    <message>
-        <source>local release only</source>
-        <translation type="unfinished">solo accionamiento local</translation>
-    </message>
-    <message>
-        <source>zone kept empty of people</source>
-        <translation type="unfinished">zona sin personas</translation>
-    </message>
-    <message>
-        <source>nothing is needed</source>
-        <translation type="unfinished">no hace falta nada</translation>
-    </message>
-    <message>
         <source>Who sees to it?</source>
         <translation type="unfinished">¿Quién se encarga?</translation>
     </message>
     <message>
         <source>What was done at door %1?</source>
         <translation type="unfinished">¿Qué se hizo en la puerta %1?</translation>
-    </message>
-    <message>
-        <source>closer adjusted</source>
-        <translation type="unfinished">cierrapuertas ajustado</translation>
-    </message>
-    <message>
-        <source>closer replaced</source>
-        <translation type="unfinished">cierrapuertas cambiado</translation>
-    </message>
-    <message>
-        <source>latch adjusted</source>
-        <translation type="unfinished">pestillo ajustado</translation>
-    </message>
-    <message>
-        <source>latch replaced</source>
-        <translation type="unfinished">pestillo cambiado</translation>
-    </message>
-    <message>
-        <source>hinges tightened</source>
-        <translation type="unfinished">bisagras apretadas</translation>
-    </message>
-    <message>
-        <source>seal replaced</source>
-        <translation type="unfinished">junta cambiada</translation>
-    </message>
-    <message>
-        <source>magnet replaced</source>
-        <translation type="unfinished">imán cambiado</translation>
-    </message>
-    <message>
-        <source>wiring mended</source>
-        <translation type="unfinished">cableado reparado</translation>
-    </message>
-    <message>
-        <source>alarm replaced</source>
-        <translation type="unfinished">alarma cambiada</translation>
-    </message>
-    <message>
-        <source>rails cleaned and greased</source>
-        <translation type="unfinished">carriles limpios y engrasados</translation>
-    </message>
-    <message>
-        <source>path and pocket cleared</source>
-        <translation type="unfinished">paso y alojamiento despejados</translation>
-    </message>
-    <message>
-        <source>hook or wedge taken away</source>
-        <translation type="unfinished">gancho o cuña retirados</translation>
-    </message>
-    <message>
-        <source>plate replaced</source>
-        <translation type="unfinished">placa cambiada</translation>
-    </message>
-    <message>
-        <source>leaf replaced</source>
-        <translation type="unfinished">hoja cambiada</translation>
     </message>
     <message>
         <source>Who did it?</source>
@@ -9039,42 +9238,6 @@ lado dos</translation>
     <message>
         <source>Why is it withdrawn?</source>
         <translation type="unfinished">¿Por qué se retira?</translation>
-    </message>
-    <message>
-        <source>written up twice</source>
-        <translation type="unfinished">anotada dos veces</translation>
-    </message>
-    <message>
-        <source>written up by mistake</source>
-        <translation type="unfinished">anotada por error</translation>
-    </message>
-    <message>
-        <source>the door was taken out</source>
-        <translation type="unfinished">se quitó la puerta</translation>
-    </message>
-    <message>
-        <source>the approved plan was changed</source>
-        <translation type="unfinished">se cambió el plano aprobado</translation>
-    </message>
-    <message>
-        <source>the Administration accepts it</source>
-        <translation type="unfinished">la Administración lo acepta</translation>
-    </message>
-    <message>
-        <source>as found</source>
-        <translation type="unfinished">al hallarla</translation>
-    </message>
-    <message>
-        <source>after the work</source>
-        <translation type="unfinished">tras el trabajo</translation>
-    </message>
-    <message>
-        <source>whole door</source>
-        <translation type="unfinished">puerta entera</translation>
-    </message>
-    <message>
-        <source>the part that was changed</source>
-        <translation type="unfinished">la pieza cambiada</translation>
     </message>
 </context>
 <context>
@@ -9284,42 +9447,6 @@ lado dos</translation>
     <message>
         <source>Write the name, then touch what this person is aboard.</source>
         <translation type="unfinished">Escriba el nombre y toque lo que esta persona es a bordo.</translation>
-    </message>
-    <message>
-        <source>surveyor</source>
-        <translation type="unfinished">inspector</translation>
-    </message>
-    <message>
-        <source>second surveyor</source>
-        <translation type="unfinished">segundo inspector</translation>
-    </message>
-    <message>
-        <source>chief officer</source>
-        <translation type="unfinished">primer oficial</translation>
-    </message>
-    <message>
-        <source>master</source>
-        <translation type="unfinished">capitán</translation>
-    </message>
-    <message>
-        <source>chief engineer</source>
-        <translation type="unfinished">jefe de máquinas</translation>
-    </message>
-    <message>
-        <source>safety officer</source>
-        <translation type="unfinished">oficial de seguridad</translation>
-    </message>
-    <message>
-        <source>fire patrol</source>
-        <translation type="unfinished">patrulla de incendios</translation>
-    </message>
-    <message>
-        <source>company inspector</source>
-        <translation type="unfinished">inspector de la compañía</translation>
-    </message>
-    <message>
-        <source>trainee</source>
-        <translation type="unfinished">alumno</translation>
     </message>
 </context>
 <context>
@@ -9945,22 +10072,6 @@ lado dos</translation>
         <translation type="unfinished">¿Por qué vale?</translation>
     </message>
     <message>
-        <source>looked at again together</source>
-        <translation type="unfinished">visto de nuevo juntos</translation>
-    </message>
-    <message>
-        <source>the other was a slip</source>
-        <translation type="unfinished">el otro fue un descuido</translation>
-    </message>
-    <message>
-        <source>the better light</source>
-        <translation type="unfinished">la mejor luz</translation>
-    </message>
-    <message>
-        <source>the better instrument</source>
-        <translation type="unfinished">el mejor instrumento</translation>
-    </message>
-    <message>
         <source>Hand over between tablets and the bridge</source>
         <translation type="unfinished">Traspaso entre tabletas y el puente</translation>
     </message>
@@ -10375,54 +10486,6 @@ lado dos</translation>
     <message>
         <source>On record, and never counted as a measurement. Why?</source>
         <translation type="unfinished">Queda constancia, y nunca cuenta como medición. ¿Por qué?</translation>
-    </message>
-    <message>
-        <source>someone in the way</source>
-        <translation type="unfinished">alguien en medio</translation>
-    </message>
-    <message>
-        <source>object in the path</source>
-        <translation type="unfinished">objeto en el paso</translation>
-    </message>
-    <message>
-        <source>wrong door moved</source>
-        <translation type="unfinished">se movió otra puerta</translation>
-    </message>
-    <message>
-        <source>watch left</source>
-        <translation type="unfinished">el vigilante se fue</translation>
-    </message>
-    <message>
-        <source>door did not move</source>
-        <translation type="unfinished">la puerta no se movió</translation>
-    </message>
-    <message>
-        <source>channel lost</source>
-        <translation type="unfinished">se perdió el canal</translation>
-    </message>
-    <message>
-        <source>touched too late</source>
-        <translation type="unfinished">toque tardío</translation>
-    </message>
-    <message>
-        <source>touched too early</source>
-        <translation type="unfinished">toque prematuro</translation>
-    </message>
-    <message>
-        <source>leaf was held</source>
-        <translation type="unfinished">se sujetó la hoja</translation>
-    </message>
-    <message>
-        <source>view was blocked</source>
-        <translation type="unfinished">no se veía bien</translation>
-    </message>
-    <message>
-        <source>ship rolled</source>
-        <translation type="unfinished">el buque se balanceó</translation>
-    </message>
-    <message>
-        <source>wrong release</source>
-        <translation type="unfinished">accionamiento erróneo</translation>
     </message>
     <message>
         <source>Say why ›</source>
@@ -11002,14 +11065,6 @@ repetir</translation>
         <translation type="unfinished">Puerta %1 · medición %2</translation>
     </message>
     <message>
-        <source>stopped, no reason given</source>
-        <translation type="unfinished">detenido, sin motivo indicado</translation>
-    </message>
-    <message>
-        <source>spoiled, no reason given</source>
-        <translation type="unfinished">nulo, sin motivo indicado</translation>
-    </message>
-    <message>
         <source>no mark yet</source>
         <translation type="unfinished">todavía sin marca</translation>
     </message>
@@ -11339,26 +11394,6 @@ repetir</translation>
 </context>
 <context>
     <name>latchround::ui::WhyPanel</name>
-    <message>
-        <source>by the approved drawing</source>
-        <translation type="unfinished">según el plano aprobado</translation>
-    </message>
-    <message>
-        <source>agreed with the class surveyor</source>
-        <translation type="unfinished">acordado con el inspector de la clase</translation>
-    </message>
-    <message>
-        <source>as built and accepted before</source>
-        <translation type="unfinished">así construida y aceptada antes</translation>
-    </message>
-    <message>
-        <source>worn, still does its work</source>
-        <translation type="unfinished">gastada, aún cumple su función</translation>
-    </message>
-    <message>
-        <source>not safe to leave so</source>
-        <translation type="unfinished">no es seguro dejarla así</translation>
-    </message>
     <message>
         <source>You decide. First the reason:</source>
         <translation type="unfinished">Decide usted. Primero el motivo:</translation>

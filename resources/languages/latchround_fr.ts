@@ -6597,6 +6597,469 @@
     </message>
 </context>
 <context>
+    <name>Offered</name>
+    <message>
+        <source>whole door</source>
+        <translation type="unfinished">porte entière</translation>
+    </message>
+    <message>
+        <source>surveyor</source>
+        <translation type="unfinished">inspecteur</translation>
+    </message>
+    <message>
+        <source>second surveyor</source>
+        <translation type="unfinished">second inspecteur</translation>
+    </message>
+    <message>
+        <source>chief officer</source>
+        <translation type="unfinished">second capitaine</translation>
+    </message>
+    <message>
+        <source>master</source>
+        <translation type="unfinished">capitaine</translation>
+    </message>
+    <message>
+        <source>chief engineer</source>
+        <translation type="unfinished">chef mécanicien</translation>
+    </message>
+    <message>
+        <source>safety officer</source>
+        <translation type="unfinished">officier sécurité</translation>
+    </message>
+    <message>
+        <source>fire patrol</source>
+        <translation type="unfinished">ronde incendie</translation>
+    </message>
+    <message>
+        <source>company inspector</source>
+        <translation type="unfinished">inspecteur compagnie</translation>
+    </message>
+    <message>
+        <source>trainee</source>
+        <translation type="unfinished">stagiaire</translation>
+    </message>
+    <message>
+        <source>bridge</source>
+        <translation type="unfinished">passerelle</translation>
+    </message>
+    <message>
+        <source>safety centre</source>
+        <translation type="unfinished">centre de sécurité</translation>
+    </message>
+    <message>
+        <source>engine control room</source>
+        <translation type="unfinished">PC machine</translation>
+    </message>
+    <message>
+        <source>Ch 6</source>
+        <translation type="unfinished">Canal 6</translation>
+    </message>
+    <message>
+        <source>Ch 8</source>
+        <translation type="unfinished">Canal 8</translation>
+    </message>
+    <message>
+        <source>Ch 10</source>
+        <translation type="unfinished">Canal 10</translation>
+    </message>
+    <message>
+        <source>Ch 15</source>
+        <translation type="unfinished">Canal 15</translation>
+    </message>
+    <message>
+        <source>Ch 17</source>
+        <translation type="unfinished">Canal 17</translation>
+    </message>
+    <message>
+        <source>telephone</source>
+        <translation type="unfinished">téléphone</translation>
+    </message>
+    <message>
+        <source>anyone</source>
+        <translation type="unfinished">chacun</translation>
+    </message>
+    <message>
+        <source>anyone of the team and the control station</source>
+        <translation type="unfinished">chacun de l&apos;équipe et du poste de sécurité</translation>
+    </message>
+    <message>
+        <source>all doors</source>
+        <translation type="unfinished">toutes les portes</translation>
+    </message>
+    <message>
+        <source>zone bulkheads</source>
+        <translation type="unfinished">cloisons de tranche</translation>
+    </message>
+    <message>
+        <source>quarterly: zone bulkheads</source>
+        <translation type="unfinished">trimestrielle&#xa0;: cloisons de tranche</translation>
+    </message>
+    <message>
+        <source>doors to be retested</source>
+        <translation type="unfinished">portes à retester</translation>
+    </message>
+    <message>
+        <source>doors that failed last time</source>
+        <translation type="unfinished">portes en échec la dernière fois</translation>
+    </message>
+    <message>
+        <source>closer leaks oil</source>
+        <translation type="unfinished">le ferme-porte perd de l&apos;huile</translation>
+    </message>
+    <message>
+        <source>seal painted over</source>
+        <translation type="unfinished">joint peint</translation>
+    </message>
+    <message>
+        <source>seal torn at the head</source>
+        <translation type="unfinished">joint déchiré en haut</translation>
+    </message>
+    <message>
+        <source>leaf rubs on the sill</source>
+        <translation type="unfinished">le vantail frotte sur le seuil</translation>
+    </message>
+    <message>
+        <source>litter in the pocket</source>
+        <translation type="unfinished">détritus dans le logement</translation>
+    </message>
+    <message>
+        <source>mat under the leaf</source>
+        <translation type="unfinished">tapis sous le vantail</translation>
+    </message>
+    <message>
+        <source>switch cover broken</source>
+        <translation type="unfinished">capot d&apos;interrupteur cassé</translation>
+    </message>
+    <message>
+        <source>sign screwed to the leaf</source>
+        <translation type="unfinished">panneau vissé sur le vantail</translation>
+    </message>
+    <message>
+        <source>spare part ordered</source>
+        <translation type="unfinished">pièce de rechange commandée</translation>
+    </message>
+    <message>
+        <source>put right while we stood</source>
+        <translation type="unfinished">remis en état sur place</translation>
+    </message>
+    <message>
+        <source>space locked, no key</source>
+        <translation type="unfinished">local verrouillé, pas de clé</translation>
+    </message>
+    <message>
+        <source>space in use by passengers</source>
+        <translation type="unfinished">local occupé par des passagers</translation>
+    </message>
+    <message>
+        <source>cargo or stores in the way</source>
+        <translation type="unfinished">cargaison ou provisions gênantes</translation>
+    </message>
+    <message>
+        <source>under repair</source>
+        <translation type="unfinished">en réparation</translation>
+    </message>
+    <message>
+        <source>control station not manned</source>
+        <translation type="unfinished">poste de sécurité sans personnel</translation>
+    </message>
+    <message>
+        <source>no engineer free</source>
+        <translation type="unfinished">aucun mécanicien libre</translation>
+    </message>
+    <message>
+        <source>not safe to move</source>
+        <translation type="unfinished">dangereux à manœuvrer</translation>
+    </message>
+    <message>
+        <source>ship not upright</source>
+        <translation type="unfinished">navire non droit</translation>
+    </message>
+    <message>
+        <source>by the approved drawing</source>
+        <translation type="unfinished">selon le plan approuvé</translation>
+    </message>
+    <message>
+        <source>agreed with the class surveyor</source>
+        <translation type="unfinished">convenu avec l&apos;expert de classe</translation>
+    </message>
+    <message>
+        <source>as built and accepted before</source>
+        <translation type="unfinished">tel que construit et déjà accepté</translation>
+    </message>
+    <message>
+        <source>worn, still does its work</source>
+        <translation type="unfinished">usé, mais remplit sa fonction</translation>
+    </message>
+    <message>
+        <source>not safe to leave so</source>
+        <translation type="unfinished">dangereux de laisser ainsi</translation>
+    </message>
+    <message>
+        <source>plate</source>
+        <translation type="unfinished">plaque</translation>
+    </message>
+    <message>
+        <source>seal</source>
+        <translation type="unfinished">joint</translation>
+    </message>
+    <message>
+        <source>sill</source>
+        <translation type="unfinished">seuil</translation>
+    </message>
+    <message>
+        <source>pocket</source>
+        <translation type="unfinished">logement</translation>
+    </message>
+    <message>
+        <source>latch</source>
+        <translation type="unfinished">loquet</translation>
+    </message>
+    <message>
+        <source>closer</source>
+        <translation type="unfinished">ferme-porte</translation>
+    </message>
+    <message>
+        <source>damage</source>
+        <translation type="unfinished">dommage</translation>
+    </message>
+    <message>
+        <source>obstruction</source>
+        <translation type="unfinished">obstacle</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation type="unfinished">comme constaté</translation>
+    </message>
+    <message>
+        <source>after the work</source>
+        <translation type="unfinished">après les travaux</translation>
+    </message>
+    <message>
+        <source>the part that was changed</source>
+        <translation type="unfinished">la partie changée</translation>
+    </message>
+    <message>
+        <source>someone in the way</source>
+        <translation type="unfinished">quelqu&apos;un dans le passage</translation>
+    </message>
+    <message>
+        <source>object in the path</source>
+        <translation type="unfinished">objet sur la course</translation>
+    </message>
+    <message>
+        <source>wrong door moved</source>
+        <translation type="unfinished">mauvaise porte</translation>
+    </message>
+    <message>
+        <source>watch left</source>
+        <translation type="unfinished">veilleur parti</translation>
+    </message>
+    <message>
+        <source>door did not move</source>
+        <translation type="unfinished">porte immobile</translation>
+    </message>
+    <message>
+        <source>channel lost</source>
+        <translation type="unfinished">canal perdu</translation>
+    </message>
+    <message>
+        <source>touched too late</source>
+        <translation type="unfinished">touché trop tard</translation>
+    </message>
+    <message>
+        <source>touched too early</source>
+        <translation type="unfinished">touché trop tôt</translation>
+    </message>
+    <message>
+        <source>leaf was held</source>
+        <translation type="unfinished">vantail retenu</translation>
+    </message>
+    <message>
+        <source>view was blocked</source>
+        <translation type="unfinished">vue masquée</translation>
+    </message>
+    <message>
+        <source>ship rolled</source>
+        <translation type="unfinished">roulis du navire</translation>
+    </message>
+    <message>
+        <source>wrong release</source>
+        <translation type="unfinished">mauvais déclenchement</translation>
+    </message>
+    <message>
+        <source>fire patrol, every 30 minutes</source>
+        <translation type="unfinished">ronde incendie, toutes les 30 minutes</translation>
+    </message>
+    <message>
+        <source>fire patrol, every hour</source>
+        <translation type="unfinished">ronde incendie, toutes les heures</translation>
+    </message>
+    <message>
+        <source>kept shut and marked</source>
+        <translation type="unfinished">tenue fermée et signalée</translation>
+    </message>
+    <message>
+        <source>kept shut, other way out marked</source>
+        <translation type="unfinished">tenue fermée, autre issue signalée</translation>
+    </message>
+    <message>
+        <source>watch posted at the door</source>
+        <translation type="unfinished">veilleur posté à la porte</translation>
+    </message>
+    <message>
+        <source>local release only</source>
+        <translation type="unfinished">déclenchement local seulement</translation>
+    </message>
+    <message>
+        <source>zone kept empty of people</source>
+        <translation type="unfinished">tranche tenue vide de personnes</translation>
+    </message>
+    <message>
+        <source>nothing is needed</source>
+        <translation type="unfinished">rien n&apos;est nécessaire</translation>
+    </message>
+    <message>
+        <source>closer adjusted</source>
+        <translation type="unfinished">ferme-porte réglé</translation>
+    </message>
+    <message>
+        <source>closer replaced</source>
+        <translation type="unfinished">ferme-porte remplacé</translation>
+    </message>
+    <message>
+        <source>latch adjusted</source>
+        <translation type="unfinished">loquet réglé</translation>
+    </message>
+    <message>
+        <source>latch replaced</source>
+        <translation type="unfinished">loquet remplacé</translation>
+    </message>
+    <message>
+        <source>hinges tightened</source>
+        <translation type="unfinished">charnières resserrées</translation>
+    </message>
+    <message>
+        <source>seal replaced</source>
+        <translation type="unfinished">joint remplacé</translation>
+    </message>
+    <message>
+        <source>magnet replaced</source>
+        <translation type="unfinished">aimant remplacé</translation>
+    </message>
+    <message>
+        <source>wiring mended</source>
+        <translation type="unfinished">câblage réparé</translation>
+    </message>
+    <message>
+        <source>alarm replaced</source>
+        <translation type="unfinished">alarme remplacée</translation>
+    </message>
+    <message>
+        <source>rails cleaned and greased</source>
+        <translation type="unfinished">rails nettoyés et graissés</translation>
+    </message>
+    <message>
+        <source>path and pocket cleared</source>
+        <translation type="unfinished">course et logement dégagés</translation>
+    </message>
+    <message>
+        <source>hook or wedge taken away</source>
+        <translation type="unfinished">crochet ou cale enlevés</translation>
+    </message>
+    <message>
+        <source>plate replaced</source>
+        <translation type="unfinished">plaque remplacée</translation>
+    </message>
+    <message>
+        <source>leaf replaced</source>
+        <translation type="unfinished">vantail remplacé</translation>
+    </message>
+    <message>
+        <source>written up twice</source>
+        <translation type="unfinished">rédigée deux fois</translation>
+    </message>
+    <message>
+        <source>written up by mistake</source>
+        <translation type="unfinished">rédigée par erreur</translation>
+    </message>
+    <message>
+        <source>the door was taken out</source>
+        <translation type="unfinished">la porte a été démontée</translation>
+    </message>
+    <message>
+        <source>the approved plan was changed</source>
+        <translation type="unfinished">le plan approuvé a été modifié</translation>
+    </message>
+    <message>
+        <source>the Administration accepts it</source>
+        <translation type="unfinished">l&apos;Administration l&apos;accepte</translation>
+    </message>
+    <message>
+        <source>looked at again together</source>
+        <translation type="unfinished">revu ensemble</translation>
+    </message>
+    <message>
+        <source>the other was a slip</source>
+        <translation type="unfinished">l&apos;autre était une erreur</translation>
+    </message>
+    <message>
+        <source>the better light</source>
+        <translation type="unfinished">meilleur éclairage</translation>
+    </message>
+    <message>
+        <source>the better instrument</source>
+        <translation type="unfinished">meilleur instrument</translation>
+    </message>
+    <message>
+        <source>stopped, no reason given</source>
+        <translation type="unfinished">arrêté, sans motif</translation>
+    </message>
+    <message>
+        <source>spoiled, no reason given</source>
+        <translation type="unfinished">nul, sans motif</translation>
+    </message>
+    <message>
+        <source>chosen in the settings</source>
+        <translation type="unfinished">choisi dans les réglages</translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation type="unfinished">arrêté</translation>
+    </message>
+    <message>
+        <source>cut short</source>
+        <translation type="unfinished">interrompu</translation>
+    </message>
+    <message>
+        <source>completed by hand</source>
+        <translation type="unfinished">complété à la main</translation>
+    </message>
+    <message>
+        <source>typed in from paper</source>
+        <translation type="unfinished">saisi d&apos;après papier</translation>
+    </message>
+    <message>
+        <source>answer taken back</source>
+        <translation type="unfinished">réponse retirée</translation>
+    </message>
+    <message>
+        <source>mark taken back</source>
+        <translation type="unfinished">repère retiré</translation>
+    </message>
+    <message>
+        <source>run goes on</source>
+        <translation type="unfinished">l&apos;essai continue</translation>
+    </message>
+    <message>
+        <source>withdrawn by mistake</source>
+        <translation type="unfinished">retiré par erreur</translation>
+    </message>
+    <message>
+        <source>accepted by fingerprint</source>
+        <translation type="unfinished">acceptée par son empreinte</translation>
+    </message>
+</context>
+<context>
     <name>OpenItems</name>
     <message>
         <source>and %1 more</source>
@@ -6645,32 +7108,12 @@
 <context>
     <name>PlanDraft</name>
     <message>
-        <source>all doors</source>
-        <translation type="unfinished">toutes les portes</translation>
-    </message>
-    <message>
         <source>deck %1</source>
         <translation type="unfinished">pont %1</translation>
     </message>
     <message>
         <source>zone %1</source>
         <translation type="unfinished">tranche %1</translation>
-    </message>
-    <message>
-        <source>quarterly: zone bulkheads</source>
-        <translation type="unfinished">trimestrielle&#xa0;: cloisons de tranche</translation>
-    </message>
-    <message>
-        <source>zone bulkheads</source>
-        <translation type="unfinished">cloisons de tranche</translation>
-    </message>
-    <message>
-        <source>doors to be retested</source>
-        <translation type="unfinished">portes à retester</translation>
-    </message>
-    <message>
-        <source>doors that failed last time</source>
-        <translation type="unfinished">portes en échec la dernière fois</translation>
     </message>
     <message>
         <source>%1, a sample of %2 by lot %3</source>
@@ -7347,42 +7790,6 @@ côté deux</translation>
         <translation type="unfinished">qui peut dire le mot d&apos;arrêt</translation>
     </message>
     <message>
-        <source>bridge</source>
-        <translation type="unfinished">passerelle</translation>
-    </message>
-    <message>
-        <source>safety centre</source>
-        <translation type="unfinished">centre de sécurité</translation>
-    </message>
-    <message>
-        <source>engine control room</source>
-        <translation type="unfinished">PC machine</translation>
-    </message>
-    <message>
-        <source>Ch 6</source>
-        <translation type="unfinished">Canal 6</translation>
-    </message>
-    <message>
-        <source>Ch 8</source>
-        <translation type="unfinished">Canal 8</translation>
-    </message>
-    <message>
-        <source>Ch 10</source>
-        <translation type="unfinished">Canal 10</translation>
-    </message>
-    <message>
-        <source>Ch 15</source>
-        <translation type="unfinished">Canal 15</translation>
-    </message>
-    <message>
-        <source>Ch 17</source>
-        <translation type="unfinished">Canal 17</translation>
-    </message>
-    <message>
-        <source>telephone</source>
-        <translation type="unfinished">téléphone</translation>
-    </message>
-    <message>
         <source>release now</source>
         <translation type="unfinished">déclenchez</translation>
     </message>
@@ -7405,14 +7812,6 @@ côté deux</translation>
     <message>
         <source>hold the doors</source>
         <translation type="unfinished">retenez les portes</translation>
-    </message>
-    <message>
-        <source>anyone</source>
-        <translation type="unfinished">chacun</translation>
-    </message>
-    <message>
-        <source>anyone of the team and the control station</source>
-        <translation type="unfinished">chacun de l&apos;équipe et du poste de sécurité</translation>
     </message>
 </context>
 <context>
@@ -7827,10 +8226,6 @@ côté deux</translation>
         <translation type="unfinished">Choisir</translation>
     </message>
     <message>
-        <source>chosen in the settings</source>
-        <translation type="unfinished">choisi dans les réglages</translation>
-    </message>
-    <message>
         <source>They hold for the walkdown under way and for later ones; reports print them. What the flag Administration asks for stands above them.</source>
         <translation type="unfinished">Elles valent pour la tournée en cours et les suivantes&#xa0;; les rapports les impriment. Ce qu&apos;exige l&apos;Administration du pavillon prime.</translation>
     </message>
@@ -8142,120 +8537,12 @@ côté deux</translation>
         <translation type="unfinished">Note sur la porte %1</translation>
     </message>
     <message>
-        <source>closer leaks oil</source>
-        <translation type="unfinished">le ferme-porte perd de l&apos;huile</translation>
-    </message>
-    <message>
-        <source>seal painted over</source>
-        <translation type="unfinished">joint peint</translation>
-    </message>
-    <message>
-        <source>seal torn at the head</source>
-        <translation type="unfinished">joint déchiré en haut</translation>
-    </message>
-    <message>
-        <source>leaf rubs on the sill</source>
-        <translation type="unfinished">le vantail frotte sur le seuil</translation>
-    </message>
-    <message>
-        <source>litter in the pocket</source>
-        <translation type="unfinished">détritus dans le logement</translation>
-    </message>
-    <message>
-        <source>mat under the leaf</source>
-        <translation type="unfinished">tapis sous le vantail</translation>
-    </message>
-    <message>
-        <source>switch cover broken</source>
-        <translation type="unfinished">capot d&apos;interrupteur cassé</translation>
-    </message>
-    <message>
-        <source>sign screwed to the leaf</source>
-        <translation type="unfinished">panneau vissé sur le vantail</translation>
-    </message>
-    <message>
-        <source>spare part ordered</source>
-        <translation type="unfinished">pièce de rechange commandée</translation>
-    </message>
-    <message>
-        <source>put right while we stood</source>
-        <translation type="unfinished">remis en état sur place</translation>
-    </message>
-    <message>
-        <source>whole door</source>
-        <translation type="unfinished">porte entière</translation>
-    </message>
-    <message>
-        <source>plate</source>
-        <translation type="unfinished">plaque</translation>
-    </message>
-    <message>
-        <source>seal</source>
-        <translation type="unfinished">joint</translation>
-    </message>
-    <message>
-        <source>sill</source>
-        <translation type="unfinished">seuil</translation>
-    </message>
-    <message>
-        <source>pocket</source>
-        <translation type="unfinished">logement</translation>
-    </message>
-    <message>
-        <source>latch</source>
-        <translation type="unfinished">loquet</translation>
-    </message>
-    <message>
-        <source>closer</source>
-        <translation type="unfinished">ferme-porte</translation>
-    </message>
-    <message>
-        <source>damage</source>
-        <translation type="unfinished">dommage</translation>
-    </message>
-    <message>
-        <source>obstruction</source>
-        <translation type="unfinished">obstacle</translation>
-    </message>
-    <message>
         <source>Why could door %1 not be tested?</source>
         <translation type="unfinished">Pourquoi la porte %1 n&apos;a-t-elle pas pu être testée&#xa0;?</translation>
     </message>
     <message>
         <source>Why could this not be tested?</source>
         <translation type="unfinished">Pourquoi ce point n&apos;a-t-il pas pu être testé&#xa0;?</translation>
-    </message>
-    <message>
-        <source>space locked, no key</source>
-        <translation type="unfinished">local verrouillé, pas de clé</translation>
-    </message>
-    <message>
-        <source>space in use by passengers</source>
-        <translation type="unfinished">local occupé par des passagers</translation>
-    </message>
-    <message>
-        <source>cargo or stores in the way</source>
-        <translation type="unfinished">cargaison ou provisions gênantes</translation>
-    </message>
-    <message>
-        <source>under repair</source>
-        <translation type="unfinished">en réparation</translation>
-    </message>
-    <message>
-        <source>control station not manned</source>
-        <translation type="unfinished">poste de sécurité sans personnel</translation>
-    </message>
-    <message>
-        <source>no engineer free</source>
-        <translation type="unfinished">aucun mécanicien libre</translation>
-    </message>
-    <message>
-        <source>not safe to move</source>
-        <translation type="unfinished">dangereux à manœuvrer</translation>
-    </message>
-    <message>
-        <source>ship not upright</source>
-        <translation type="unfinished">navire non droit</translation>
     </message>
     <message>
         <source>Why</source>
@@ -8933,100 +9220,12 @@ côté deux</translation>
         <translation type="unfinished">Que fait-on tant que la porte est hors service&#xa0;?</translation>
     </message>
     <message>
-        <source>fire patrol, every 30 minutes</source>
-        <translation type="unfinished">ronde incendie, toutes les 30 minutes</translation>
-    </message>
-    <message>
-        <source>fire patrol, every hour</source>
-        <translation type="unfinished">ronde incendie, toutes les heures</translation>
-    </message>
-    <message>
-        <source>kept shut and marked</source>
-        <translation type="unfinished">tenue fermée et signalée</translation>
-    </message>
-    <message>
-        <source>kept shut, other way out marked</source>
-        <translation type="unfinished">tenue fermée, autre issue signalée</translation>
-    </message>
-    <message>
-        <source>watch posted at the door</source>
-        <translation type="unfinished">veilleur posté à la porte</translation>
-    </message>
-    <message>
-        <source>local release only</source>
-        <translation type="unfinished">déclenchement local seulement</translation>
-    </message>
-    <message>
-        <source>zone kept empty of people</source>
-        <translation type="unfinished">tranche tenue vide de personnes</translation>
-    </message>
-    <message>
-        <source>nothing is needed</source>
-        <translation type="unfinished">rien n&apos;est nécessaire</translation>
-    </message>
-    <message>
         <source>Who sees to it?</source>
         <translation type="unfinished">Qui s&apos;en charge&#xa0;?</translation>
     </message>
     <message>
         <source>What was done at door %1?</source>
         <translation type="unfinished">Qu&apos;a-t-on fait à la porte %1&#xa0;?</translation>
-    </message>
-    <message>
-        <source>closer adjusted</source>
-        <translation type="unfinished">ferme-porte réglé</translation>
-    </message>
-    <message>
-        <source>closer replaced</source>
-        <translation type="unfinished">ferme-porte remplacé</translation>
-    </message>
-    <message>
-        <source>latch adjusted</source>
-        <translation type="unfinished">loquet réglé</translation>
-    </message>
-    <message>
-        <source>latch replaced</source>
-        <translation type="unfinished">loquet remplacé</translation>
-    </message>
-    <message>
-        <source>hinges tightened</source>
-        <translation type="unfinished">charnières resserrées</translation>
-    </message>
-    <message>
-        <source>seal replaced</source>
-        <translation type="unfinished">joint remplacé</translation>
-    </message>
-    <message>
-        <source>magnet replaced</source>
-        <translation type="unfinished">aimant remplacé</translation>
-    </message>
-    <message>
-        <source>wiring mended</source>
-        <translation type="unfinished">câblage réparé</translation>
-    </message>
-    <message>
-        <source>alarm replaced</source>
-        <translation type="unfinished">alarme remplacée</translation>
-    </message>
-    <message>
-        <source>rails cleaned and greased</source>
-        <translation type="unfinished">rails nettoyés et graissés</translation>
-    </message>
-    <message>
-        <source>path and pocket cleared</source>
-        <translation type="unfinished">course et logement dégagés</translation>
-    </message>
-    <message>
-        <source>hook or wedge taken away</source>
-        <translation type="unfinished">crochet ou cale enlevés</translation>
-    </message>
-    <message>
-        <source>plate replaced</source>
-        <translation type="unfinished">plaque remplacée</translation>
-    </message>
-    <message>
-        <source>leaf replaced</source>
-        <translation type="unfinished">vantail remplacé</translation>
     </message>
     <message>
         <source>Who did it?</source>
@@ -9039,42 +9238,6 @@ côté deux</translation>
     <message>
         <source>Why is it withdrawn?</source>
         <translation type="unfinished">Pourquoi est-elle retirée&#xa0;?</translation>
-    </message>
-    <message>
-        <source>written up twice</source>
-        <translation type="unfinished">rédigée deux fois</translation>
-    </message>
-    <message>
-        <source>written up by mistake</source>
-        <translation type="unfinished">rédigée par erreur</translation>
-    </message>
-    <message>
-        <source>the door was taken out</source>
-        <translation type="unfinished">la porte a été démontée</translation>
-    </message>
-    <message>
-        <source>the approved plan was changed</source>
-        <translation type="unfinished">le plan approuvé a été modifié</translation>
-    </message>
-    <message>
-        <source>the Administration accepts it</source>
-        <translation type="unfinished">l&apos;Administration l&apos;accepte</translation>
-    </message>
-    <message>
-        <source>as found</source>
-        <translation type="unfinished">comme constaté</translation>
-    </message>
-    <message>
-        <source>after the work</source>
-        <translation type="unfinished">après les travaux</translation>
-    </message>
-    <message>
-        <source>whole door</source>
-        <translation type="unfinished">porte entière</translation>
-    </message>
-    <message>
-        <source>the part that was changed</source>
-        <translation type="unfinished">la partie changée</translation>
     </message>
 </context>
 <context>
@@ -9284,42 +9447,6 @@ côté deux</translation>
     <message>
         <source>Write the name, then touch what this person is aboard.</source>
         <translation type="unfinished">Écrivez le nom, puis touchez la fonction à bord.</translation>
-    </message>
-    <message>
-        <source>surveyor</source>
-        <translation type="unfinished">inspecteur</translation>
-    </message>
-    <message>
-        <source>second surveyor</source>
-        <translation type="unfinished">second inspecteur</translation>
-    </message>
-    <message>
-        <source>chief officer</source>
-        <translation type="unfinished">second capitaine</translation>
-    </message>
-    <message>
-        <source>master</source>
-        <translation type="unfinished">capitaine</translation>
-    </message>
-    <message>
-        <source>chief engineer</source>
-        <translation type="unfinished">chef mécanicien</translation>
-    </message>
-    <message>
-        <source>safety officer</source>
-        <translation type="unfinished">officier sécurité</translation>
-    </message>
-    <message>
-        <source>fire patrol</source>
-        <translation type="unfinished">ronde incendie</translation>
-    </message>
-    <message>
-        <source>company inspector</source>
-        <translation type="unfinished">inspecteur compagnie</translation>
-    </message>
-    <message>
-        <source>trainee</source>
-        <translation type="unfinished">stagiaire</translation>
     </message>
 </context>
 <context>
@@ -9945,22 +10072,6 @@ côté deux</translation>
         <translation type="unfinished">Pourquoi celui-ci compte-t-il&#xa0;?</translation>
     </message>
     <message>
-        <source>looked at again together</source>
-        <translation type="unfinished">revu ensemble</translation>
-    </message>
-    <message>
-        <source>the other was a slip</source>
-        <translation type="unfinished">l&apos;autre était une erreur</translation>
-    </message>
-    <message>
-        <source>the better light</source>
-        <translation type="unfinished">meilleur éclairage</translation>
-    </message>
-    <message>
-        <source>the better instrument</source>
-        <translation type="unfinished">meilleur instrument</translation>
-    </message>
-    <message>
         <source>Hand over between tablets and the bridge</source>
         <translation type="unfinished">Transmettre entre tablettes et passerelle</translation>
     </message>
@@ -10375,54 +10486,6 @@ côté deux</translation>
     <message>
         <source>On record, and never counted as a measurement. Why?</source>
         <translation type="unfinished">Enregistré, et jamais compté comme mesure. Pourquoi&#xa0;?</translation>
-    </message>
-    <message>
-        <source>someone in the way</source>
-        <translation type="unfinished">quelqu&apos;un dans le passage</translation>
-    </message>
-    <message>
-        <source>object in the path</source>
-        <translation type="unfinished">objet sur la course</translation>
-    </message>
-    <message>
-        <source>wrong door moved</source>
-        <translation type="unfinished">mauvaise porte</translation>
-    </message>
-    <message>
-        <source>watch left</source>
-        <translation type="unfinished">veilleur parti</translation>
-    </message>
-    <message>
-        <source>door did not move</source>
-        <translation type="unfinished">porte immobile</translation>
-    </message>
-    <message>
-        <source>channel lost</source>
-        <translation type="unfinished">canal perdu</translation>
-    </message>
-    <message>
-        <source>touched too late</source>
-        <translation type="unfinished">touché trop tard</translation>
-    </message>
-    <message>
-        <source>touched too early</source>
-        <translation type="unfinished">touché trop tôt</translation>
-    </message>
-    <message>
-        <source>leaf was held</source>
-        <translation type="unfinished">vantail retenu</translation>
-    </message>
-    <message>
-        <source>view was blocked</source>
-        <translation type="unfinished">vue masquée</translation>
-    </message>
-    <message>
-        <source>ship rolled</source>
-        <translation type="unfinished">roulis du navire</translation>
-    </message>
-    <message>
-        <source>wrong release</source>
-        <translation type="unfinished">mauvais déclenchement</translation>
     </message>
     <message>
         <source>Say why ›</source>
@@ -11002,14 +11065,6 @@ refaire</translation>
         <translation type="unfinished">Porte %1 · essai %2</translation>
     </message>
     <message>
-        <source>stopped, no reason given</source>
-        <translation type="unfinished">arrêté, sans motif</translation>
-    </message>
-    <message>
-        <source>spoiled, no reason given</source>
-        <translation type="unfinished">nul, sans motif</translation>
-    </message>
-    <message>
         <source>no mark yet</source>
         <translation type="unfinished">aucun repère</translation>
     </message>
@@ -11339,26 +11394,6 @@ refaire</translation>
 </context>
 <context>
     <name>latchround::ui::WhyPanel</name>
-    <message>
-        <source>by the approved drawing</source>
-        <translation type="unfinished">selon le plan approuvé</translation>
-    </message>
-    <message>
-        <source>agreed with the class surveyor</source>
-        <translation type="unfinished">convenu avec l&apos;expert de classe</translation>
-    </message>
-    <message>
-        <source>as built and accepted before</source>
-        <translation type="unfinished">tel que construit et déjà accepté</translation>
-    </message>
-    <message>
-        <source>worn, still does its work</source>
-        <translation type="unfinished">usé, mais remplit sa fonction</translation>
-    </message>
-    <message>
-        <source>not safe to leave so</source>
-        <translation type="unfinished">dangereux de laisser ainsi</translation>
-    </message>
     <message>
         <source>You decide. First the reason:</source>
         <translation type="unfinished">À vous de décider. D&apos;abord le motif&#xa0;:</translation>

@@ -6597,6 +6597,469 @@
     </message>
 </context>
 <context>
+    <name>Offered</name>
+    <message>
+        <source>whole door</source>
+        <translation type="unfinished">seluruh pintu</translation>
+    </message>
+    <message>
+        <source>surveyor</source>
+        <translation type="unfinished">surveyor</translation>
+    </message>
+    <message>
+        <source>second surveyor</source>
+        <translation type="unfinished">surveyor kedua</translation>
+    </message>
+    <message>
+        <source>chief officer</source>
+        <translation type="unfinished">mualim I</translation>
+    </message>
+    <message>
+        <source>master</source>
+        <translation type="unfinished">nakhoda</translation>
+    </message>
+    <message>
+        <source>chief engineer</source>
+        <translation type="unfinished">KKM</translation>
+    </message>
+    <message>
+        <source>safety officer</source>
+        <translation type="unfinished">perwira keselamatan</translation>
+    </message>
+    <message>
+        <source>fire patrol</source>
+        <translation type="unfinished">ronda kebakaran</translation>
+    </message>
+    <message>
+        <source>company inspector</source>
+        <translation type="unfinished">inspektur perusahaan</translation>
+    </message>
+    <message>
+        <source>trainee</source>
+        <translation type="unfinished">peserta latih</translation>
+    </message>
+    <message>
+        <source>bridge</source>
+        <translation type="unfinished">anjungan</translation>
+    </message>
+    <message>
+        <source>safety centre</source>
+        <translation type="unfinished">pusat keselamatan</translation>
+    </message>
+    <message>
+        <source>engine control room</source>
+        <translation type="unfinished">ruang kendali mesin</translation>
+    </message>
+    <message>
+        <source>Ch 6</source>
+        <translation type="unfinished">Ch 6</translation>
+    </message>
+    <message>
+        <source>Ch 8</source>
+        <translation type="unfinished">Ch 8</translation>
+    </message>
+    <message>
+        <source>Ch 10</source>
+        <translation type="unfinished">Ch 10</translation>
+    </message>
+    <message>
+        <source>Ch 15</source>
+        <translation type="unfinished">Ch 15</translation>
+    </message>
+    <message>
+        <source>Ch 17</source>
+        <translation type="unfinished">Ch 17</translation>
+    </message>
+    <message>
+        <source>telephone</source>
+        <translation type="unfinished">telepon</translation>
+    </message>
+    <message>
+        <source>anyone</source>
+        <translation type="unfinished">siapa pun</translation>
+    </message>
+    <message>
+        <source>anyone of the team and the control station</source>
+        <translation type="unfinished">siapa pun dari tim dan stasiun kendali</translation>
+    </message>
+    <message>
+        <source>all doors</source>
+        <translation type="unfinished">semua pintu</translation>
+    </message>
+    <message>
+        <source>zone bulkheads</source>
+        <translation type="unfinished">sekat zona</translation>
+    </message>
+    <message>
+        <source>quarterly: zone bulkheads</source>
+        <translation type="unfinished">triwulanan: sekat zona</translation>
+    </message>
+    <message>
+        <source>doors to be retested</source>
+        <translation type="unfinished">pintu untuk uji ulang</translation>
+    </message>
+    <message>
+        <source>doors that failed last time</source>
+        <translation type="unfinished">pintu yang gagal terakhir kali</translation>
+    </message>
+    <message>
+        <source>closer leaks oil</source>
+        <translation type="unfinished">penutup otomatis bocor oli</translation>
+    </message>
+    <message>
+        <source>seal painted over</source>
+        <translation type="unfinished">paking tertutup cat</translation>
+    </message>
+    <message>
+        <source>seal torn at the head</source>
+        <translation type="unfinished">paking robek di bagian atas</translation>
+    </message>
+    <message>
+        <source>leaf rubs on the sill</source>
+        <translation type="unfinished">daun bergesek di ambang</translation>
+    </message>
+    <message>
+        <source>litter in the pocket</source>
+        <translation type="unfinished">sampah di rongga</translation>
+    </message>
+    <message>
+        <source>mat under the leaf</source>
+        <translation type="unfinished">keset di bawah daun</translation>
+    </message>
+    <message>
+        <source>switch cover broken</source>
+        <translation type="unfinished">tutup sakelar pecah</translation>
+    </message>
+    <message>
+        <source>sign screwed to the leaf</source>
+        <translation type="unfinished">papan disekrup ke daun</translation>
+    </message>
+    <message>
+        <source>spare part ordered</source>
+        <translation type="unfinished">suku cadang dipesan</translation>
+    </message>
+    <message>
+        <source>put right while we stood</source>
+        <translation type="unfinished">diperbaiki di tempat</translation>
+    </message>
+    <message>
+        <source>space locked, no key</source>
+        <translation type="unfinished">ruang terkunci, tanpa kunci</translation>
+    </message>
+    <message>
+        <source>space in use by passengers</source>
+        <translation type="unfinished">ruang dipakai penumpang</translation>
+    </message>
+    <message>
+        <source>cargo or stores in the way</source>
+        <translation type="unfinished">terhalang muatan atau barang</translation>
+    </message>
+    <message>
+        <source>under repair</source>
+        <translation type="unfinished">sedang diperbaiki</translation>
+    </message>
+    <message>
+        <source>control station not manned</source>
+        <translation type="unfinished">stasiun kendali tidak dijaga</translation>
+    </message>
+    <message>
+        <source>no engineer free</source>
+        <translation type="unfinished">tidak ada masinis yang bebas</translation>
+    </message>
+    <message>
+        <source>not safe to move</source>
+        <translation type="unfinished">tidak aman digerakkan</translation>
+    </message>
+    <message>
+        <source>ship not upright</source>
+        <translation type="unfinished">kapal tidak tegak</translation>
+    </message>
+    <message>
+        <source>by the approved drawing</source>
+        <translation type="unfinished">menurut gambar yang disetujui</translation>
+    </message>
+    <message>
+        <source>agreed with the class surveyor</source>
+        <translation type="unfinished">disepakati dengan surveyor klas</translation>
+    </message>
+    <message>
+        <source>as built and accepted before</source>
+        <translation type="unfinished">sesuai bangunan dan dulu diterima</translation>
+    </message>
+    <message>
+        <source>worn, still does its work</source>
+        <translation type="unfinished">aus, masih berfungsi</translation>
+    </message>
+    <message>
+        <source>not safe to leave so</source>
+        <translation type="unfinished">tidak aman dibiarkan</translation>
+    </message>
+    <message>
+        <source>plate</source>
+        <translation type="unfinished">pelat</translation>
+    </message>
+    <message>
+        <source>seal</source>
+        <translation type="unfinished">paking</translation>
+    </message>
+    <message>
+        <source>sill</source>
+        <translation type="unfinished">ambang</translation>
+    </message>
+    <message>
+        <source>pocket</source>
+        <translation type="unfinished">rongga</translation>
+    </message>
+    <message>
+        <source>latch</source>
+        <translation type="unfinished">kancing</translation>
+    </message>
+    <message>
+        <source>closer</source>
+        <translation type="unfinished">penutup otomatis</translation>
+    </message>
+    <message>
+        <source>damage</source>
+        <translation type="unfinished">kerusakan</translation>
+    </message>
+    <message>
+        <source>obstruction</source>
+        <translation type="unfinished">halangan</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation type="unfinished">keadaan awal</translation>
+    </message>
+    <message>
+        <source>after the work</source>
+        <translation type="unfinished">setelah pekerjaan</translation>
+    </message>
+    <message>
+        <source>the part that was changed</source>
+        <translation type="unfinished">bagian yang diganti</translation>
+    </message>
+    <message>
+        <source>someone in the way</source>
+        <translation type="unfinished">ada orang di lintasan</translation>
+    </message>
+    <message>
+        <source>object in the path</source>
+        <translation type="unfinished">benda di lintasan</translation>
+    </message>
+    <message>
+        <source>wrong door moved</source>
+        <translation type="unfinished">pintu lain bergerak</translation>
+    </message>
+    <message>
+        <source>watch left</source>
+        <translation type="unfinished">penjaga pergi</translation>
+    </message>
+    <message>
+        <source>door did not move</source>
+        <translation type="unfinished">pintu tidak bergerak</translation>
+    </message>
+    <message>
+        <source>channel lost</source>
+        <translation type="unfinished">kanal terputus</translation>
+    </message>
+    <message>
+        <source>touched too late</source>
+        <translation type="unfinished">terlambat disentuh</translation>
+    </message>
+    <message>
+        <source>touched too early</source>
+        <translation type="unfinished">terlalu dini disentuh</translation>
+    </message>
+    <message>
+        <source>leaf was held</source>
+        <translation type="unfinished">daun tertahan</translation>
+    </message>
+    <message>
+        <source>view was blocked</source>
+        <translation type="unfinished">pandangan terhalang</translation>
+    </message>
+    <message>
+        <source>ship rolled</source>
+        <translation type="unfinished">kapal oleng</translation>
+    </message>
+    <message>
+        <source>wrong release</source>
+        <translation type="unfinished">salah pelepasan</translation>
+    </message>
+    <message>
+        <source>fire patrol, every 30 minutes</source>
+        <translation type="unfinished">ronda kebakaran, tiap 30 menit</translation>
+    </message>
+    <message>
+        <source>fire patrol, every hour</source>
+        <translation type="unfinished">ronda kebakaran, tiap jam</translation>
+    </message>
+    <message>
+        <source>kept shut and marked</source>
+        <translation type="unfinished">tetap ditutup dan ditandai</translation>
+    </message>
+    <message>
+        <source>kept shut, other way out marked</source>
+        <translation type="unfinished">tetap ditutup, jalan keluar lain ditandai</translation>
+    </message>
+    <message>
+        <source>watch posted at the door</source>
+        <translation type="unfinished">penjaga di pintu</translation>
+    </message>
+    <message>
+        <source>local release only</source>
+        <translation type="unfinished">hanya pelepasan setempat</translation>
+    </message>
+    <message>
+        <source>zone kept empty of people</source>
+        <translation type="unfinished">zona dikosongkan dari orang</translation>
+    </message>
+    <message>
+        <source>nothing is needed</source>
+        <translation type="unfinished">tidak perlu apa-apa</translation>
+    </message>
+    <message>
+        <source>closer adjusted</source>
+        <translation type="unfinished">penutup otomatis disetel</translation>
+    </message>
+    <message>
+        <source>closer replaced</source>
+        <translation type="unfinished">penutup otomatis diganti</translation>
+    </message>
+    <message>
+        <source>latch adjusted</source>
+        <translation type="unfinished">kancing disetel</translation>
+    </message>
+    <message>
+        <source>latch replaced</source>
+        <translation type="unfinished">kancing diganti</translation>
+    </message>
+    <message>
+        <source>hinges tightened</source>
+        <translation type="unfinished">engsel dikencangkan</translation>
+    </message>
+    <message>
+        <source>seal replaced</source>
+        <translation type="unfinished">paking diganti</translation>
+    </message>
+    <message>
+        <source>magnet replaced</source>
+        <translation type="unfinished">magnet diganti</translation>
+    </message>
+    <message>
+        <source>wiring mended</source>
+        <translation type="unfinished">kabel diperbaiki</translation>
+    </message>
+    <message>
+        <source>alarm replaced</source>
+        <translation type="unfinished">alarm diganti</translation>
+    </message>
+    <message>
+        <source>rails cleaned and greased</source>
+        <translation type="unfinished">rel dibersihkan dan digemuki</translation>
+    </message>
+    <message>
+        <source>path and pocket cleared</source>
+        <translation type="unfinished">lintasan dan rongga dibersihkan</translation>
+    </message>
+    <message>
+        <source>hook or wedge taken away</source>
+        <translation type="unfinished">kait atau ganjal disingkirkan</translation>
+    </message>
+    <message>
+        <source>plate replaced</source>
+        <translation type="unfinished">pelat diganti</translation>
+    </message>
+    <message>
+        <source>leaf replaced</source>
+        <translation type="unfinished">daun diganti</translation>
+    </message>
+    <message>
+        <source>written up twice</source>
+        <translation type="unfinished">ditulis dua kali</translation>
+    </message>
+    <message>
+        <source>written up by mistake</source>
+        <translation type="unfinished">tertulis karena keliru</translation>
+    </message>
+    <message>
+        <source>the door was taken out</source>
+        <translation type="unfinished">pintu dibongkar</translation>
+    </message>
+    <message>
+        <source>the approved plan was changed</source>
+        <translation type="unfinished">denah yang disetujui diubah</translation>
+    </message>
+    <message>
+        <source>the Administration accepts it</source>
+        <translation type="unfinished">Administrasi menerimanya</translation>
+    </message>
+    <message>
+        <source>looked at again together</source>
+        <translation type="unfinished">dilihat lagi bersama</translation>
+    </message>
+    <message>
+        <source>the other was a slip</source>
+        <translation type="unfinished">yang lain keliru</translation>
+    </message>
+    <message>
+        <source>the better light</source>
+        <translation type="unfinished">cahayanya lebih baik</translation>
+    </message>
+    <message>
+        <source>the better instrument</source>
+        <translation type="unfinished">alatnya lebih baik</translation>
+    </message>
+    <message>
+        <source>stopped, no reason given</source>
+        <translation type="unfinished">dihentikan, tanpa alasan</translation>
+    </message>
+    <message>
+        <source>spoiled, no reason given</source>
+        <translation type="unfinished">dibatalkan, tanpa alasan</translation>
+    </message>
+    <message>
+        <source>chosen in the settings</source>
+        <translation type="unfinished">dipilih di pengaturan</translation>
+    </message>
+    <message>
+        <source>stopped</source>
+        <translation type="unfinished">dihentikan</translation>
+    </message>
+    <message>
+        <source>cut short</source>
+        <translation type="unfinished">terputus</translation>
+    </message>
+    <message>
+        <source>completed by hand</source>
+        <translation type="unfinished">diselesaikan dengan tangan</translation>
+    </message>
+    <message>
+        <source>typed in from paper</source>
+        <translation type="unfinished">disalin dari kertas</translation>
+    </message>
+    <message>
+        <source>answer taken back</source>
+        <translation type="unfinished">jawaban ditarik kembali</translation>
+    </message>
+    <message>
+        <source>mark taken back</source>
+        <translation type="unfinished">tanda ditarik kembali</translation>
+    </message>
+    <message>
+        <source>run goes on</source>
+        <translation type="unfinished">uji dilanjutkan</translation>
+    </message>
+    <message>
+        <source>withdrawn by mistake</source>
+        <translation type="unfinished">ditarik karena keliru</translation>
+    </message>
+    <message>
+        <source>accepted by fingerprint</source>
+        <translation type="unfinished">diterima lewat sidik kuncinya</translation>
+    </message>
+</context>
+<context>
     <name>OpenItems</name>
     <message>
         <source>and %1 more</source>
@@ -6645,32 +7108,12 @@
 <context>
     <name>PlanDraft</name>
     <message>
-        <source>all doors</source>
-        <translation type="unfinished">semua pintu</translation>
-    </message>
-    <message>
         <source>deck %1</source>
         <translation type="unfinished">geladak %1</translation>
     </message>
     <message>
         <source>zone %1</source>
         <translation type="unfinished">zona %1</translation>
-    </message>
-    <message>
-        <source>quarterly: zone bulkheads</source>
-        <translation type="unfinished">triwulanan: sekat zona</translation>
-    </message>
-    <message>
-        <source>zone bulkheads</source>
-        <translation type="unfinished">sekat zona</translation>
-    </message>
-    <message>
-        <source>doors to be retested</source>
-        <translation type="unfinished">pintu untuk uji ulang</translation>
-    </message>
-    <message>
-        <source>doors that failed last time</source>
-        <translation type="unfinished">pintu yang gagal terakhir kali</translation>
     </message>
     <message>
         <source>%1, a sample of %2 by lot %3</source>
@@ -7347,42 +7790,6 @@ sisi dua</translation>
         <translation type="unfinished">siapa yang boleh mengucapkan kata stop</translation>
     </message>
     <message>
-        <source>bridge</source>
-        <translation type="unfinished">anjungan</translation>
-    </message>
-    <message>
-        <source>safety centre</source>
-        <translation type="unfinished">pusat keselamatan</translation>
-    </message>
-    <message>
-        <source>engine control room</source>
-        <translation type="unfinished">ruang kendali mesin</translation>
-    </message>
-    <message>
-        <source>Ch 6</source>
-        <translation type="unfinished">Ch 6</translation>
-    </message>
-    <message>
-        <source>Ch 8</source>
-        <translation type="unfinished">Ch 8</translation>
-    </message>
-    <message>
-        <source>Ch 10</source>
-        <translation type="unfinished">Ch 10</translation>
-    </message>
-    <message>
-        <source>Ch 15</source>
-        <translation type="unfinished">Ch 15</translation>
-    </message>
-    <message>
-        <source>Ch 17</source>
-        <translation type="unfinished">Ch 17</translation>
-    </message>
-    <message>
-        <source>telephone</source>
-        <translation type="unfinished">telepon</translation>
-    </message>
-    <message>
         <source>release now</source>
         <translation type="unfinished">lepaskan sekarang</translation>
     </message>
@@ -7405,14 +7812,6 @@ sisi dua</translation>
     <message>
         <source>hold the doors</source>
         <translation type="unfinished">tahan pintu</translation>
-    </message>
-    <message>
-        <source>anyone</source>
-        <translation type="unfinished">siapa pun</translation>
-    </message>
-    <message>
-        <source>anyone of the team and the control station</source>
-        <translation type="unfinished">siapa pun dari tim dan stasiun kendali</translation>
     </message>
 </context>
 <context>
@@ -7827,10 +8226,6 @@ sisi dua</translation>
         <translation type="unfinished">Pakai</translation>
     </message>
     <message>
-        <source>chosen in the settings</source>
-        <translation type="unfinished">dipilih di pengaturan</translation>
-    </message>
-    <message>
         <source>They hold for the walkdown under way and for later ones; reports print them. What the flag Administration asks for stands above them.</source>
         <translation type="unfinished">Berlaku untuk inspeksi yang sedang berjalan dan berikutnya; laporan mencetaknya. Yang diminta Administrasi negara bendera berada di atasnya.</translation>
     </message>
@@ -8142,120 +8537,12 @@ sisi dua</translation>
         <translation type="unfinished">Catatan tentang pintu %1</translation>
     </message>
     <message>
-        <source>closer leaks oil</source>
-        <translation type="unfinished">penutup otomatis bocor oli</translation>
-    </message>
-    <message>
-        <source>seal painted over</source>
-        <translation type="unfinished">paking tertutup cat</translation>
-    </message>
-    <message>
-        <source>seal torn at the head</source>
-        <translation type="unfinished">paking robek di bagian atas</translation>
-    </message>
-    <message>
-        <source>leaf rubs on the sill</source>
-        <translation type="unfinished">daun bergesek di ambang</translation>
-    </message>
-    <message>
-        <source>litter in the pocket</source>
-        <translation type="unfinished">sampah di rongga</translation>
-    </message>
-    <message>
-        <source>mat under the leaf</source>
-        <translation type="unfinished">keset di bawah daun</translation>
-    </message>
-    <message>
-        <source>switch cover broken</source>
-        <translation type="unfinished">tutup sakelar pecah</translation>
-    </message>
-    <message>
-        <source>sign screwed to the leaf</source>
-        <translation type="unfinished">papan disekrup ke daun</translation>
-    </message>
-    <message>
-        <source>spare part ordered</source>
-        <translation type="unfinished">suku cadang dipesan</translation>
-    </message>
-    <message>
-        <source>put right while we stood</source>
-        <translation type="unfinished">diperbaiki di tempat</translation>
-    </message>
-    <message>
-        <source>whole door</source>
-        <translation type="unfinished">seluruh pintu</translation>
-    </message>
-    <message>
-        <source>plate</source>
-        <translation type="unfinished">pelat</translation>
-    </message>
-    <message>
-        <source>seal</source>
-        <translation type="unfinished">paking</translation>
-    </message>
-    <message>
-        <source>sill</source>
-        <translation type="unfinished">ambang</translation>
-    </message>
-    <message>
-        <source>pocket</source>
-        <translation type="unfinished">rongga</translation>
-    </message>
-    <message>
-        <source>latch</source>
-        <translation type="unfinished">kancing</translation>
-    </message>
-    <message>
-        <source>closer</source>
-        <translation type="unfinished">penutup otomatis</translation>
-    </message>
-    <message>
-        <source>damage</source>
-        <translation type="unfinished">kerusakan</translation>
-    </message>
-    <message>
-        <source>obstruction</source>
-        <translation type="unfinished">halangan</translation>
-    </message>
-    <message>
         <source>Why could door %1 not be tested?</source>
         <translation type="unfinished">Mengapa pintu %1 tidak dapat diuji?</translation>
     </message>
     <message>
         <source>Why could this not be tested?</source>
         <translation type="unfinished">Mengapa ini tidak dapat diuji?</translation>
-    </message>
-    <message>
-        <source>space locked, no key</source>
-        <translation type="unfinished">ruang terkunci, tanpa kunci</translation>
-    </message>
-    <message>
-        <source>space in use by passengers</source>
-        <translation type="unfinished">ruang dipakai penumpang</translation>
-    </message>
-    <message>
-        <source>cargo or stores in the way</source>
-        <translation type="unfinished">terhalang muatan atau barang</translation>
-    </message>
-    <message>
-        <source>under repair</source>
-        <translation type="unfinished">sedang diperbaiki</translation>
-    </message>
-    <message>
-        <source>control station not manned</source>
-        <translation type="unfinished">stasiun kendali tidak dijaga</translation>
-    </message>
-    <message>
-        <source>no engineer free</source>
-        <translation type="unfinished">tidak ada masinis yang bebas</translation>
-    </message>
-    <message>
-        <source>not safe to move</source>
-        <translation type="unfinished">tidak aman digerakkan</translation>
-    </message>
-    <message>
-        <source>ship not upright</source>
-        <translation type="unfinished">kapal tidak tegak</translation>
     </message>
     <message>
         <source>Why</source>
@@ -8933,100 +9220,12 @@ sisi dua</translation>
         <translation type="unfinished">Apa yang dilakukan selagi pintu tidak berfungsi?</translation>
     </message>
     <message>
-        <source>fire patrol, every 30 minutes</source>
-        <translation type="unfinished">ronda kebakaran, tiap 30 menit</translation>
-    </message>
-    <message>
-        <source>fire patrol, every hour</source>
-        <translation type="unfinished">ronda kebakaran, tiap jam</translation>
-    </message>
-    <message>
-        <source>kept shut and marked</source>
-        <translation type="unfinished">tetap ditutup dan ditandai</translation>
-    </message>
-    <message>
-        <source>kept shut, other way out marked</source>
-        <translation type="unfinished">tetap ditutup, jalan keluar lain ditandai</translation>
-    </message>
-    <message>
-        <source>watch posted at the door</source>
-        <translation type="unfinished">penjaga di pintu</translation>
-    </message>
-    <message>
-        <source>local release only</source>
-        <translation type="unfinished">hanya pelepasan setempat</translation>
-    </message>
-    <message>
-        <source>zone kept empty of people</source>
-        <translation type="unfinished">zona dikosongkan dari orang</translation>
-    </message>
-    <message>
-        <source>nothing is needed</source>
-        <translation type="unfinished">tidak perlu apa-apa</translation>
-    </message>
-    <message>
         <source>Who sees to it?</source>
         <translation type="unfinished">Siapa yang menangani?</translation>
     </message>
     <message>
         <source>What was done at door %1?</source>
         <translation type="unfinished">Apa yang dilakukan di pintu %1?</translation>
-    </message>
-    <message>
-        <source>closer adjusted</source>
-        <translation type="unfinished">penutup otomatis disetel</translation>
-    </message>
-    <message>
-        <source>closer replaced</source>
-        <translation type="unfinished">penutup otomatis diganti</translation>
-    </message>
-    <message>
-        <source>latch adjusted</source>
-        <translation type="unfinished">kancing disetel</translation>
-    </message>
-    <message>
-        <source>latch replaced</source>
-        <translation type="unfinished">kancing diganti</translation>
-    </message>
-    <message>
-        <source>hinges tightened</source>
-        <translation type="unfinished">engsel dikencangkan</translation>
-    </message>
-    <message>
-        <source>seal replaced</source>
-        <translation type="unfinished">paking diganti</translation>
-    </message>
-    <message>
-        <source>magnet replaced</source>
-        <translation type="unfinished">magnet diganti</translation>
-    </message>
-    <message>
-        <source>wiring mended</source>
-        <translation type="unfinished">kabel diperbaiki</translation>
-    </message>
-    <message>
-        <source>alarm replaced</source>
-        <translation type="unfinished">alarm diganti</translation>
-    </message>
-    <message>
-        <source>rails cleaned and greased</source>
-        <translation type="unfinished">rel dibersihkan dan digemuki</translation>
-    </message>
-    <message>
-        <source>path and pocket cleared</source>
-        <translation type="unfinished">lintasan dan rongga dibersihkan</translation>
-    </message>
-    <message>
-        <source>hook or wedge taken away</source>
-        <translation type="unfinished">kait atau ganjal disingkirkan</translation>
-    </message>
-    <message>
-        <source>plate replaced</source>
-        <translation type="unfinished">pelat diganti</translation>
-    </message>
-    <message>
-        <source>leaf replaced</source>
-        <translation type="unfinished">daun diganti</translation>
     </message>
     <message>
         <source>Who did it?</source>
@@ -9039,42 +9238,6 @@ sisi dua</translation>
     <message>
         <source>Why is it withdrawn?</source>
         <translation type="unfinished">Mengapa ditarik?</translation>
-    </message>
-    <message>
-        <source>written up twice</source>
-        <translation type="unfinished">ditulis dua kali</translation>
-    </message>
-    <message>
-        <source>written up by mistake</source>
-        <translation type="unfinished">tertulis karena keliru</translation>
-    </message>
-    <message>
-        <source>the door was taken out</source>
-        <translation type="unfinished">pintu dibongkar</translation>
-    </message>
-    <message>
-        <source>the approved plan was changed</source>
-        <translation type="unfinished">denah yang disetujui diubah</translation>
-    </message>
-    <message>
-        <source>the Administration accepts it</source>
-        <translation type="unfinished">Administrasi menerimanya</translation>
-    </message>
-    <message>
-        <source>as found</source>
-        <translation type="unfinished">keadaan awal</translation>
-    </message>
-    <message>
-        <source>after the work</source>
-        <translation type="unfinished">setelah pekerjaan</translation>
-    </message>
-    <message>
-        <source>whole door</source>
-        <translation type="unfinished">seluruh pintu</translation>
-    </message>
-    <message>
-        <source>the part that was changed</source>
-        <translation type="unfinished">bagian yang diganti</translation>
     </message>
 </context>
 <context>
@@ -9284,42 +9447,6 @@ sisi dua</translation>
     <message>
         <source>Write the name, then touch what this person is aboard.</source>
         <translation type="unfinished">Tulis nama, lalu sentuh jabatan orang ini di kapal.</translation>
-    </message>
-    <message>
-        <source>surveyor</source>
-        <translation type="unfinished">surveyor</translation>
-    </message>
-    <message>
-        <source>second surveyor</source>
-        <translation type="unfinished">surveyor kedua</translation>
-    </message>
-    <message>
-        <source>chief officer</source>
-        <translation type="unfinished">mualim I</translation>
-    </message>
-    <message>
-        <source>master</source>
-        <translation type="unfinished">nakhoda</translation>
-    </message>
-    <message>
-        <source>chief engineer</source>
-        <translation type="unfinished">KKM</translation>
-    </message>
-    <message>
-        <source>safety officer</source>
-        <translation type="unfinished">perwira keselamatan</translation>
-    </message>
-    <message>
-        <source>fire patrol</source>
-        <translation type="unfinished">ronda kebakaran</translation>
-    </message>
-    <message>
-        <source>company inspector</source>
-        <translation type="unfinished">inspektur perusahaan</translation>
-    </message>
-    <message>
-        <source>trainee</source>
-        <translation type="unfinished">peserta latih</translation>
     </message>
 </context>
 <context>
@@ -9945,22 +10072,6 @@ sisi dua</translation>
         <translation type="unfinished">Mengapa itu berlaku?</translation>
     </message>
     <message>
-        <source>looked at again together</source>
-        <translation type="unfinished">dilihat lagi bersama</translation>
-    </message>
-    <message>
-        <source>the other was a slip</source>
-        <translation type="unfinished">yang lain keliru</translation>
-    </message>
-    <message>
-        <source>the better light</source>
-        <translation type="unfinished">cahayanya lebih baik</translation>
-    </message>
-    <message>
-        <source>the better instrument</source>
-        <translation type="unfinished">alatnya lebih baik</translation>
-    </message>
-    <message>
         <source>Hand over between tablets and the bridge</source>
         <translation type="unfinished">Serah terima antara tablet dan anjungan</translation>
     </message>
@@ -10375,54 +10486,6 @@ sisi dua</translation>
     <message>
         <source>On record, and never counted as a measurement. Why?</source>
         <translation type="unfinished">Tercatat, dan tidak pernah dihitung sebagai pengukuran. Mengapa?</translation>
-    </message>
-    <message>
-        <source>someone in the way</source>
-        <translation type="unfinished">ada orang di lintasan</translation>
-    </message>
-    <message>
-        <source>object in the path</source>
-        <translation type="unfinished">benda di lintasan</translation>
-    </message>
-    <message>
-        <source>wrong door moved</source>
-        <translation type="unfinished">pintu lain bergerak</translation>
-    </message>
-    <message>
-        <source>watch left</source>
-        <translation type="unfinished">penjaga pergi</translation>
-    </message>
-    <message>
-        <source>door did not move</source>
-        <translation type="unfinished">pintu tidak bergerak</translation>
-    </message>
-    <message>
-        <source>channel lost</source>
-        <translation type="unfinished">kanal terputus</translation>
-    </message>
-    <message>
-        <source>touched too late</source>
-        <translation type="unfinished">terlambat disentuh</translation>
-    </message>
-    <message>
-        <source>touched too early</source>
-        <translation type="unfinished">terlalu dini disentuh</translation>
-    </message>
-    <message>
-        <source>leaf was held</source>
-        <translation type="unfinished">daun tertahan</translation>
-    </message>
-    <message>
-        <source>view was blocked</source>
-        <translation type="unfinished">pandangan terhalang</translation>
-    </message>
-    <message>
-        <source>ship rolled</source>
-        <translation type="unfinished">kapal oleng</translation>
-    </message>
-    <message>
-        <source>wrong release</source>
-        <translation type="unfinished">salah pelepasan</translation>
     </message>
     <message>
         <source>Say why ›</source>
@@ -11002,14 +11065,6 @@ ulangi</translation>
         <translation type="unfinished">Pintu %1 · uji %2</translation>
     </message>
     <message>
-        <source>stopped, no reason given</source>
-        <translation type="unfinished">dihentikan, tanpa alasan</translation>
-    </message>
-    <message>
-        <source>spoiled, no reason given</source>
-        <translation type="unfinished">dibatalkan, tanpa alasan</translation>
-    </message>
-    <message>
         <source>no mark yet</source>
         <translation type="unfinished">belum ada tanda</translation>
     </message>
@@ -11339,26 +11394,6 @@ ulangi</translation>
 </context>
 <context>
     <name>latchround::ui::WhyPanel</name>
-    <message>
-        <source>by the approved drawing</source>
-        <translation type="unfinished">menurut gambar yang disetujui</translation>
-    </message>
-    <message>
-        <source>agreed with the class surveyor</source>
-        <translation type="unfinished">disepakati dengan surveyor klas</translation>
-    </message>
-    <message>
-        <source>as built and accepted before</source>
-        <translation type="unfinished">sesuai bangunan dan dulu diterima</translation>
-    </message>
-    <message>
-        <source>worn, still does its work</source>
-        <translation type="unfinished">aus, masih berfungsi</translation>
-    </message>
-    <message>
-        <source>not safe to leave so</source>
-        <translation type="unfinished">tidak aman dibiarkan</translation>
-    </message>
     <message>
         <source>You decide. First the reason:</source>
         <translation type="unfinished">Anda putuskan. Alasannya dahulu:</translation>

@@ -140,6 +140,7 @@ INSERT INTO fact_kind (word, of_walkdown, of_door) VALUES
 
 -- The stamp of a fact and what it is about; the rest is in the one table named for its kind.
 -- References are deferred: facts merged from another tablet may come in any order inside one transaction.
+-- `<column>_phrase` is the id of the phrase by which the words of that column were picked, NULL of own words.
 CREATE TABLE fact (
     id TEXT PRIMARY KEY CHECK (id <> ''),
     kind TEXT NOT NULL REFERENCES fact_kind (word),
@@ -155,7 +156,8 @@ CREATE TABLE fact (
 CREATE TABLE person_joined (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     name TEXT NOT NULL,
-    role TEXT NOT NULL
+    role TEXT NOT NULL,
+    role_phrase TEXT
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE walkdown_begun (
@@ -163,12 +165,16 @@ CREATE TABLE walkdown_begun (
     purpose TEXT NOT NULL CHECK (purpose IN (
         'annual', 'quarterly', 'after-repair', 'port-state', 'drill', 'other')),
     scope TEXT NOT NULL,
+    scope_phrase TEXT,
     heel_deg REAL NOT NULL,
     control_station TEXT NOT NULL,
+    control_station_phrase TEXT,
     channel TEXT NOT NULL,
+    channel_phrase TEXT,
     start_word TEXT NOT NULL,
     stop_word TEXT NOT NULL,
     may_stop TEXT NOT NULL,
+    may_stop_phrase TEXT,
     brief_read INTEGER NOT NULL CHECK (brief_read IN (0, 1))
 ) STRICT, WITHOUT ROWID;
 
@@ -244,7 +250,8 @@ CREATE TABLE run_ended (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     run TEXT NOT NULL REFERENCES run_started (fact) DEFERRABLE INITIALLY DEFERRED,
     outcome TEXT NOT NULL CHECK (outcome IN ('complete', 'spoiled', 'stopped')),
-    reason TEXT NOT NULL
+    reason TEXT NOT NULL,
+    reason_phrase TEXT
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE caution_answered (
@@ -255,7 +262,8 @@ CREATE TABLE caution_answered (
 
 CREATE TABLE note (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
-    text TEXT NOT NULL
+    text TEXT NOT NULL,
+    text_phrase TEXT
 ) STRICT, WITHOUT ROWID;
 
 -- The bytes may arrive after the fact (facts from another tablet), so the hash is no foreign key.
@@ -264,6 +272,7 @@ CREATE TABLE photograph (
     sha256 TEXT NOT NULL CHECK (length(sha256) = 64 AND sha256 NOT GLOB '*[^0-9a-f]*'),
     media_type TEXT NOT NULL,
     caption TEXT NOT NULL,
+    caption_phrase TEXT,
     requirement TEXT NOT NULL,
     shows TEXT REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED
 ) STRICT, WITHOUT ROWID;
@@ -278,25 +287,29 @@ CREATE TABLE deficiency (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     requirement TEXT NOT NULL,
     text TEXT NOT NULL,
+    text_phrase TEXT,
     repeats TEXT REFERENCES deficiency (fact) DEFERRABLE INITIALLY DEFERRED
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE could_not_test (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     requirement TEXT NOT NULL,
-    reason TEXT NOT NULL
+    reason TEXT NOT NULL,
+    reason_phrase TEXT
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE judgement (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     requirement TEXT NOT NULL,
     satisfactory INTEGER NOT NULL CHECK (satisfactory IN (0, 1)),
-    reason TEXT NOT NULL
+    reason TEXT NOT NULL,
+    reason_phrase TEXT
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE taken_back (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
-    reason TEXT NOT NULL
+    reason TEXT NOT NULL,
+    reason_phrase TEXT
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE thumb_drill (
@@ -315,7 +328,8 @@ CREATE TABLE decision_limits (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     satisfactory_from REAL NOT NULL CHECK (satisfactory_from > 0.5 AND satisfactory_from < 1),
     unsatisfactory_to REAL NOT NULL CHECK (unsatisfactory_to > 0 AND unsatisfactory_to < 0.5),
-    reason TEXT NOT NULL
+    reason TEXT NOT NULL,
+    reason_phrase TEXT
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE upkeep_done (
@@ -337,6 +351,7 @@ CREATE TABLE deficiency_terms (
     ground_for_detention INTEGER CHECK (ground_for_detention IN (0, 1)),
     due TEXT CHECK (due IS NULL OR due IS date(due)),
     interim TEXT,
+    interim_phrase TEXT,
     assigned TEXT
 ) STRICT, WITHOUT ROWID;
 
@@ -344,6 +359,7 @@ CREATE TABLE rectification (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     deficiency TEXT NOT NULL REFERENCES deficiency (fact) DEFERRABLE INITIALLY DEFERRED,
     what TEXT NOT NULL,
+    what_phrase TEXT,
     "by" TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 
@@ -356,13 +372,15 @@ CREATE TABLE ready_for_retest (
 CREATE TABLE withdrawal (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     deficiency TEXT NOT NULL REFERENCES deficiency (fact) DEFERRABLE INITIALLY DEFERRED,
-    reason TEXT NOT NULL
+    reason TEXT NOT NULL,
+    reason_phrase TEXT
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE difference_settled (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     stands TEXT NOT NULL REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
-    reason TEXT NOT NULL
+    reason TEXT NOT NULL,
+    reason_phrase TEXT
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE difference_settled_over (
@@ -376,7 +394,8 @@ CREATE TABLE key_accepted (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     key TEXT NOT NULL CHECK (length(key) = 64 AND key NOT GLOB '*[^0-9a-f]*'),
     of_device TEXT NOT NULL,
-    remark TEXT NOT NULL
+    remark TEXT NOT NULL,
+    remark_phrase TEXT
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE walkdown_signed (

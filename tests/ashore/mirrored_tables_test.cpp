@@ -1,15 +1,24 @@
 // The tables ashore follow from those of a register: their columns are what the fields are, read
 // off the text that makes them.
+#include <algorithm>
+#include <memory>
+#include <optional>
+#include <span>
+
 #include <gmock/gmock.h>
 
 #include "app/ashore/vessel_mirror.h"
+#include "app/register/columns.h"
+#include "app/register/migrations.h"
 #include "core/evidence/fact_fields.h"
 #include "core/vessel/arrangement_fields.h"
 
 namespace latchround {
 namespace {
 
+using ::testing::ElementsAre;
 using ::testing::HasSubstr;
+using ::testing::IsEmpty;
 using ::testing::Not;
 
 /// "CREATE TABLE note (...);" of all that is made.
@@ -134,6 +143,108 @@ TEST_F(MirroredTables, FlagsAndDaysOfAnArrangementAreWhatTheyAre) {
         EXPECT_THAT(door, HasSubstr(column));
     EXPECT_THAT(makingOf(made, "arrangement"), HasSubstr(R"("keel_laid" date,)"));
     EXPECT_THAT(makingOf(made, "boundary"), HasSubstr(R"("spaces_one" bigint,)"));
+}
+
+/// The checks of a table, as they are written.
+std::vector<std::string> checksIn(const std::string& sql) {
+    const std::string begin = "CHECK (";
+    std::vector<std::string> checks;
+    for (std::size_t at = sql.find(begin); at != sql.npos; at = sql.find(begin, at + 1)) {
+        const std::size_t from = at + begin.size();
+        std::size_t end = from;
+        for (int open = 1; open > 0 && end < sql.size(); ++end)
+            open += sql[end] == '(' ? 1 : sql[end] == ')' ? -1 : 0;
+        checks.push_back(sql.substr(from, end - from - 1));
+    }
+    return checks;
+}
+
+/// Tries values on the checks of one column: what it takes tells what it is, however it is spelt.
+class Tried {
+public:
+    Tried(SqliteConnection& connection, std::string column, const std::string& sql)
+        : m_connection(connection)
+        , m_column(quotedName(column)) {
+        for (const std::string& check : checksIn(sql))
+            if (answer(check, "NULL")) // else it speaks of other columns as well
+                m_checks.push_back(check);
+    }
+    std::string whatItIs(const std::string& type) const {
+        if (type == "INTEGER" && takes("0") && takes("1") && !takes("2") && !takes("-1"))
+            return "boolean";
+        if (type == "TEXT" && takes("'2024-02-29'") && !takes("'2024-13-01'") && !takes("'x'"))
+            return "date";
+        return type == "INTEGER" ? "bigint" : type == "REAL" ? "double precision" : "text";
+    }
+
+private:
+    std::optional<std::string> answer(const std::string& check, const std::string& value) const {
+        const auto said =
+            m_connection.single("SELECT coalesce((" + check + ") <> 0, 1) FROM (SELECT " + value +
+                                " AS " + m_column + ")");
+        return said ? std::optional(*said) : std::nullopt;
+    }
+    bool takes(const std::string& value) const {
+        return std::ranges::all_of(
+            m_checks, [&](const std::string& check) { return answer(check, value) == "1"; });
+    }
+
+    SqliteConnection& m_connection;
+    std::string m_column;
+    std::vector<std::string> m_checks;
+};
+
+/// "TABLE.COLUMN is TYPE, and comes ashore as TYPE".
+std::vector<std::string> mistaken(SqliteConnection& connection,
+                                  std::span<const MirroredTable> tables) {
+    std::vector<std::string> names;
+    for (const MirroredTable& table : tables) {
+        const std::string sql =
+            connection.single("SELECT sql FROM sqlite_schema WHERE name = ?", {sqlText(table.name)})
+                .value();
+        for (std::size_t i = 0; i < table.columns.size(); ++i) {
+            const std::string& column = table.columns[i];
+            const std::string type =
+                connection
+                    .single("SELECT type FROM pragma_table_info(?) WHERE name = ?",
+                            {sqlText(table.name), sqlText(column)})
+                    .value();
+            const std::string is = Tried(connection, column, sql).whatItIs(type);
+            if (!table.types[i].starts_with(is))
+                names.push_back(table.name + "." + column + " is " + is + ", and comes ashore as " +
+                                table.types[i]);
+        }
+    }
+    return names;
+}
+
+std::unique_ptr<SqliteConnection> inMemory() {
+    return std::move(
+        SqliteConnection::connect(QStringLiteral(":memory:"), FileMode::Create, {}, 0).value());
+}
+
+TEST(MirroredColumns, AreWhatTheirChecksLetIn) {
+    const auto connection = inMemory();
+    ASSERT_TRUE(migrate(*connection, migrations()));
+    EXPECT_THAT(mistaken(*connection, mirroredTables(*connection).value()), IsEmpty());
+}
+
+/// A flag or a day whose check is spelt otherwise would come ashore as a number or a text: it is
+/// named.
+TEST(MirroredColumns, WhoseChecksAreSpeltOtherwiseAreNamed) {
+    const auto connection = inMemory();
+    ASSERT_TRUE(connection->script(
+        "CREATE TABLE made_up (id INTEGER PRIMARY KEY,"
+        " as_ours INTEGER NOT NULL CHECK (as_ours IN (0, 1)),"
+        " otherwise INTEGER NOT NULL CHECK (otherwise = 0 OR otherwise = 1),"
+        " from_to INTEGER CHECK (from_to BETWEEN 0 AND 1),"
+        " day TEXT CHECK (day IS NULL OR day IS date(day)),"
+        " day_otherwise TEXT CHECK (date(day_otherwise) IS day_otherwise),"
+        " count INTEGER CHECK (count >= 0), word TEXT CHECK (word IN ('a', 'b'))) STRICT"));
+    EXPECT_THAT(mistaken(*connection, mirroredTables(*connection).value()),
+                ElementsAre("made_up.otherwise is boolean, and comes ashore as bigint NOT NULL",
+                            "made_up.from_to is boolean, and comes ashore as bigint",
+                            "made_up.day_otherwise is date, and comes ashore as text"));
 }
 
 } // namespace

@@ -108,14 +108,14 @@ public:
         run("PRAGMA synchronous=FULL");
         run("PRAGMA foreign_keys=ON");
         m_fact = prepared("fact VALUES (?,?,?,?,?,?,?,?,?)");
-        m_person = prepared("person_joined VALUES (?,?,?)");
-        m_begun = prepared("walkdown_begun VALUES (?,?,?,?,?,?,?,?,?,?)");
+        m_person = prepared("person_joined VALUES (?,?,?,?)");
+        m_begun = prepared("walkdown_begun VALUES (?,?,?,?,?,?,?,?,?,?,?,?,?,?)");
         m_door = prepared("walkdown_begun_doors VALUES (?,?,?)");
         m_ended = prepared("walkdown_ended VALUES (?,?)");
         m_seen = prepared("observation VALUES (?,?,?,?)");
         m_run = prepared("run_started VALUES (?,?,?,?,?)");
         m_mark = prepared("mark VALUES (?,?,?,?,?,?,?)");
-        m_run_ended = prepared("run_ended VALUES (?,?,?,?)");
+        m_run_ended = prepared("run_ended VALUES (?,?,?,?,?)");
     }
     ~Bare() {
         for (sqlite3_stmt* statement : m_all)
@@ -198,12 +198,12 @@ private:
                  nullptr, nullptr, nullptr);
     }
     void insert(const FactId& id, const PersonJoined& body) {
-        step(m_person, id, body.name, body.role);
+        step(m_person, id, body.name, body.role.text, nullptr);
     }
     void insert(const FactId& id, const WalkdownBegun& body) {
-        step(m_begun, id, word(body.purpose), body.scope, body.heel_deg, body.control_station,
-             body.channel, body.start_word, body.stop_word, body.may_stop,
-             std::int64_t{body.brief_read});
+        step(m_begun, id, word(body.purpose), body.scope.text, nullptr, body.heel_deg,
+             body.control_station.text, nullptr, body.channel.text, nullptr, body.start_word,
+             body.stop_word, body.may_stop.text, nullptr, std::int64_t{body.brief_read});
         for (std::size_t i = 0; i < body.doors.size(); ++i)
             step(m_door, id, static_cast<std::int64_t>(i), body.doors[i]);
     }
@@ -219,7 +219,7 @@ private:
              word(body.device), nullptr);
     }
     void insert(const FactId& id, const RunEnded& body) {
-        step(m_run_ended, id, body.run, word(body.outcome), body.reason);
+        step(m_run_ended, id, body.run, word(body.outcome), body.reason.text, nullptr);
     }
     template <class Other>
     void insert(const FactId&, const Other&) {

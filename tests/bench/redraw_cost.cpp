@@ -15,9 +15,9 @@
 #include <QTest>
 
 #include "app/catalogue/catalogue_place.h"
+#include "app/desktop/clock_and_chance.h"
 #include "app/desktop/desktop_app.h"
 #include "app/desktop/practice_app.h"
-#include "app/desktop/clock_and_chance.h"
 #include "app/vessels/sample_vessel.h"
 #include "ui/ink/typeface.h"
 #include "ui/screens/door/door_screen.h"
@@ -127,7 +127,7 @@ std::vector<Frame> framesOf(TimedApplication& application, ui::Window& window,
 
 /// A walkdown of the exercise's doors, begun by somebody.
 QString begunIn(ui::VesselSession& session) {
-    (void)session.join(QStringLiteral("Ansa Merlund"), QStringLiteral("surveyor"));
+    (void)session.join(QStringLiteral("Ansa Merlund"), "surveyor");
     WalkdownBegun begun;
     for (const Door& door : session.arrangement().doors)
         begun.doors.push_back(door.number);

@@ -137,18 +137,38 @@ TEST(Differences, TermsOfOneItemSetOnTwoTabletsDiffer) {
     EXPECT_EQ(differencesOf(ship.ledger).size(), 1u) << "as on one tablet";
 }
 
+TEST(Differences, PickedOrWrittenTheSameWordsSayTheSame) {
+    given::RecordedShip ship;
+    const FactId w = ship.begin();
+    const auto judged = [&](const FactId& person, const std::string& device, Wording reason) {
+        ship.add(person, Judgement{w, ship.door, "sill", true, std::move(reason)}, device);
+    };
+    judged(ship.surveyor, "t1", Wording("as built", "as-built"));
+    judged(ship.mate, "t2", "as built");
+    EXPECT_TRUE(differencesOf(ship.ledger).empty());
+    judged(ship.mate, "t2", Wording("as drawn", "as-drawn"));
+    EXPECT_EQ(differencesOf(ship.ledger).size(), 1u);
+}
+
 TEST(Differences, AFieldIsSetByAFactOfItsOwn) {
     DeficiencyTerms all;
     all.deficiency = "d";
     all.severity = Severity::Grave;
     all.due = calendarDateFrom("2026-12-05");
+    all.interim = "kept shut";
+    all.interim_phrase = "kept-shut";
     all.assigned = "bosun";
     EXPECT_FALSE(onlyFieldOf(all));
     const std::vector<DeficiencyTerms> apart = fieldByField(all);
-    ASSERT_EQ(apart.size(), 3u);
+    ASSERT_EQ(apart.size(), 4u);
     EXPECT_EQ(onlyFieldOf(apart[0]), TermsField::Severity);
     EXPECT_EQ(onlyFieldOf(apart[1]), TermsField::Due);
     EXPECT_EQ(apart[1].due, all.due);
-    EXPECT_EQ(onlyFieldOf(apart[2]), TermsField::Assigned);
-    EXPECT_EQ(apart[2].deficiency, "d");
+    EXPECT_EQ(onlyFieldOf(apart[2]), TermsField::Interim);
+    EXPECT_EQ(apart[2].interim, all.interim);
+    EXPECT_EQ(apart[2].interim_phrase, all.interim_phrase) << "the phrase goes with its words";
+    EXPECT_EQ(apart[2].assigned, std::nullopt);
+    EXPECT_EQ(onlyFieldOf(apart[3]), TermsField::Assigned);
+    EXPECT_EQ(apart[3].interim_phrase, std::nullopt);
+    EXPECT_EQ(apart[3].deficiency, "d");
 }

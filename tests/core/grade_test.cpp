@@ -306,7 +306,7 @@ TEST(DoorGrade, CouldNotTestSaysWhyAndStaysUntested) {
     const DoorGrade result = graded(given::hingedDoor(), evidence);
     EXPECT_EQ(result.verdict, Verdict::Untested);
     EXPECT_EQ(rowOf(result, "fail-safe").reason.kind, ReasonKind::CouldNotTest);
-    EXPECT_EQ(rowOf(result, "fail-safe").reason.text, Phrase("no engineer free"));
+    EXPECT_EQ(rowOf(result, "fail-safe").reason.said, "no engineer free");
 }
 
 TEST(OneSide, AnsweredLeavesTheRowUntested) {

@@ -137,7 +137,9 @@ TEST(Item, EachTermStandsAsItWasSetLast) {
     terms.action = PortAction::Within14Days;
     terms.due = due;
     terms.interim = "fire patrol";
+    terms.interim_phrase = "fire-patrol";
     ship.add(ship.surveyor, terms);
+    EXPECT_EQ(ship.item().interim, Wording("fire patrol", "fire-patrol"));
     DeficiencyTerms later{found};
     later.assigned = "Ove Brandlund";
     later.ground_for_detention = false;

@@ -39,6 +39,20 @@ TEST(FactJson, AbsentOptionalsAndSideNoneAreLeftOut) {
               head + R"("kind":"plate-read","walkdown":"w","door":"5-32","state":"none"})");
 }
 
+TEST(FactJson, APhraseStandsBesideItsWordsAndOwnWordsAlone) {
+    const std::string own = head + R"("kind":"note","walkdown":"w","door":"5-32",)"
+                                   R"("text":"seal loose"})";
+    const std::string picked = head + R"("kind":"note","walkdown":"w","door":"5-32",)"
+                                      R"("text":"seal painted over",)"
+                                      R"("text_phrase":"seal-painted-over"})";
+    const Note note{"w", "5-32", "seal loose"};
+    const Note of_phrase{"w", "5-32", Wording("seal painted over", "seal-painted-over")};
+    EXPECT_EQ(jsonLineFrom({stamp(), note}), own);
+    EXPECT_EQ(jsonLineFrom({stamp(), of_phrase}), picked);
+    EXPECT_EQ(factFromJson(own, "note").value().body, FactBody(note));
+    EXPECT_EQ(factFromJson(picked, "note").value().body, FactBody(of_phrase));
+}
+
 TEST(FactJson, ClashingNamesAreWrittenApart) {
     Mark mark{"r", MarkKind::HalfWay, 4294967295u, 123, InputDevice::Touch, std::nullopt};
     EXPECT_EQ(jsonLineFrom({stamp(), mark}),

@@ -89,6 +89,12 @@ TEST(SealedExercise, AWordThatIsTooShortSealsNothing) {
     EXPECT_EQ(sealed.error().what, errors::word_too_short(6));
 }
 
+TEST(SealedExercise, AWordIsAsLongAsItHasCharacters) {
+    EXPECT_FALSE(sealedExercise(sample(), "ñandú")) << "five, of seven bytes";
+    EXPECT_FALSE(sealedExercise(sample(), "火災訓練")) << "four, of twelve bytes";
+    EXPECT_TRUE(sealedExercise(sample(), "ñandúes"));
+}
+
 TEST(SealedExercise, AChangedByteOfTheSealDoesNotOpen) {
     for (const char* part : {"salt", "nonce", "box"}) {
         const std::string changed = tampered([&](auto& json) {

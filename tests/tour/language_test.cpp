@@ -15,6 +15,7 @@
 #include "tests/tour/language.h"
 #include "tests/tour/tour.h"
 #include "ui/words/door_words.h"
+#include "ui/words/in_english.h"
 #include "ui/words/phrase_words.h"
 #include "ui/words/units.h"
 
@@ -99,7 +100,7 @@ TEST_F(Language, SpokenAtOnceAndSilentForPapers) {
     EXPECT_EQ(QLocale().decimalPoint(), ",");
     ui::useUnits(ui::Units::UsCustomary);
     {
-        InEnglish english;
+        ui::InEnglish english;
         EXPECT_EQ(leafMoves(), "Leaf moves");
         EXPECT_EQ(QLocale().decimalPoint(), ".");
         EXPECT_EQ(ui::unitsInUse(), ui::Units::OfTheText);

@@ -7,12 +7,12 @@
 #include "core/error/exercise_errors.h"
 #include "core/planning/walk_order.h"
 #include "core/requirement/catalogue.h"
+#include "tests/ui/port_over.h"
 #include "ui/ports/attempts.h"
 #include "ui/ports/clock.h"
 #include "ui/ports/documents.h"
 #include "ui/ports/flag_rules.h"
 #include "ui/ports/photographs.h"
-#include "ui/ports/settings.h"
 #include "ui/ports/signing.h"
 #include "ui/ports/sound.h"
 #include "ui/ports/waiting_store.h"
@@ -59,79 +59,64 @@ namespace fakes {
 
 /// A port that answers out of the fake's fields.
 template <class Port>
-struct Over : Port {
-    explicit Over(FakePorts& of)
-        : fake(of) {}
-    FakePorts& fake;
-};
+using Over = PortOver<Port, FakePorts>;
 
 struct FakeClock : Over<Clock> {
-    using Over::Over;
-    Moment now() const override { return fake.clock; }
-    std::int64_t steadyNow_ns() const override { return fake.steady_ns(); }
-    FactId newId() override { return fake.newId(); }
-};
-
-struct FakeSettings : Over<Settings> {
-    using Over::Over;
-    QString setting(const QString& name) const override {
-        const auto found = fake.settings.find(name);
-        return found == fake.settings.end() ? QString() : found->second;
-    }
-    void keepSetting(const QString& name, const QString& value) override {
-        fake.settings[name] = value;
-    }
+    using PortOver::PortOver;
+    Moment now() const override { return behind.clock; }
+    std::int64_t steadyNow_ns() const override { return behind.steady_ns(); }
+    FactId newId() override { return behind.newId(); }
 };
 
 struct FakeSound : Over<Sound> {
-    using Over::Over;
-    bool ready() override { return fake.loudspeaker; }
-    void soundAlarm(bool on) override { fake.sounding = on; }
-    void close() override { fake.sounding = false; }
-    void cueMark() override { ++fake.cues; }
+    using PortOver::PortOver;
+    bool ready() override { return behind.loudspeaker; }
+    void soundAlarm(bool on) override { behind.sounding = on; }
+    void close() override { behind.sounding = false; }
+    void cueMark() override { ++behind.cues; }
 };
 
 struct FakePhotographs : Over<Photographs> {
-    using Over::Over;
-    Result<std::optional<PickedPhotograph>> fromFile(QWidget*) override { return fake.picture; }
-    bool hasCamera() const override { return fake.camera; }
-    Result<std::optional<PickedPhotograph>> fromCamera(QWidget*) override { return fake.picture; }
+    using PortOver::PortOver;
+    Result<std::optional<PickedPhotograph>> fromFile(QWidget*) override { return behind.picture; }
+    bool hasCamera() const override { return behind.camera; }
+    Result<std::optional<PickedPhotograph>> fromCamera(QWidget*) override { return behind.picture; }
 };
 
 struct FakeDocuments : Over<Documents> {
-    using Over::Over;
+    using PortOver::PortOver;
     Result<PaperMade> make(Paper paper, const FactId& walkdown, const QString& door,
                            const Progress&) override {
-        if (fake.report_failure)
-            return tl::unexpected(*fake.report_failure);
-        fake.reports.push_back(walkdown);
-        fake.papers.push_back(paper);
+        if (behind.report_failure)
+            return tl::unexpected(*behind.report_failure);
+        behind.reports.push_back(walkdown);
+        behind.papers.push_back(paper);
         PaperMade made{QStringLiteral("/papers/") + QString::fromStdString(walkdown), std::nullopt};
         if (paper)
             made.made = ReportMade{walkdown, *paper, door.toStdString(), "e", {}, "", ""};
         return made;
     }
-    void show(const QString& path) override { fake.shown.push_back(path); }
+    void show(const QString& path) override { behind.shown.push_back(path); }
 };
 
 struct FakeWaiting : Over<WaitingStore> {
-    using Over::Over;
+    using PortOver::PortOver;
     Result<> keep(const std::vector<WaitingBatch>& waiting) override {
-        if (fake.keep_failure)
-            return tl::unexpected(*fake.keep_failure);
-        fake.kept = waiting;
+        if (behind.keep_failure)
+            return tl::unexpected(*behind.keep_failure);
+        behind.kept = waiting;
         return {};
     }
     Result<QString> putAside(const std::vector<WaitingBatch>& refused) override {
-        if (fake.keep_failure)
-            return tl::unexpected(*fake.keep_failure);
-        fake.aside.insert(fake.aside.end(), refused.begin(), refused.end());
+        if (behind.keep_failure)
+            return tl::unexpected(*behind.keep_failure);
+        behind.aside.insert(behind.aside.end(), refused.begin(), refused.end());
         return QStringLiteral("/vessel.db.aside.1");
     }
 };
 
 struct FakeSigning : Over<Signing> {
-    using Over::Over;
+    using PortOver::PortOver;
     Result<Fact> sign(const Fact& unsigned_fact) override {
         Fact fact = unsigned_fact;
         std::get<WalkdownSigned>(fact.body).signature = std::string(128, 'a');
@@ -142,79 +127,79 @@ struct FakeSigning : Over<Signing> {
 };
 
 struct FakeHandovers : Over<Handovers> {
-    using Over::Over;
+    using PortOver::PortOver;
     Result<std::optional<QString>> give(QWidget*, const QString& sealed_for,
                                         const Progress&) override {
-        fake.given.push_back(sealed_for);
+        behind.given.push_back(sealed_for);
         return std::optional(QStringLiteral("/handover.zip"));
     }
     Checked<std::optional<HandoverSeen>> lookAt(QWidget*, const Progress&) override {
-        return fake.seen;
+        return behind.seen;
     }
     Result<> take(const HandoverSeen&, const std::vector<Fact>& along, const Progress&) override {
-        fake.taken.push_back(along);
+        behind.taken.push_back(along);
         return {};
     }
 };
 
 struct FakeVessels : Over<Vessels> {
-    using Over::Over;
-    std::vector<VesselOnTablet> others() const override { return fake.on_tablet; }
+    using PortOver::PortOver;
+    std::vector<VesselOnTablet> others() const override { return behind.on_tablet; }
     Result<> open(const QString& place) override {
-        if (fake.open_failure)
-            return tl::unexpected(*fake.open_failure);
-        fake.opened.push_back(place);
+        if (behind.open_failure)
+            return tl::unexpected(*behind.open_failure);
+        behind.opened.push_back(place);
         return {};
     }
     Checked<std::optional<QString>> takeIn(QWidget*, const Progress&) override {
-        if (!fake.taken_in_faults.empty())
-            return tl::unexpected(fake.taken_in_faults);
-        return fake.taken_in;
+        if (!behind.taken_in_faults.empty())
+            return tl::unexpected(behind.taken_in_faults);
+        return behind.taken_in;
     }
 };
 
 struct FakeExercises : Over<Exercises> {
-    using Over::Over;
-    std::vector<ExerciseOffered> offered() const override { return fake.offered; }
-    Checked<std::optional<QString>> takeIn(QWidget*) override { return fake.taken_in; }
+    using PortOver::PortOver;
+    std::vector<ExerciseOffered> offered() const override { return behind.offered; }
+    Checked<std::optional<QString>> takeIn(QWidget*) override { return behind.taken_in; }
     Result<> begin(const QString& place, const QString& word) override {
-        if (fake.right_word && word != *fake.right_word)
+        if (behind.right_word && word != *behind.right_word)
             return tl::unexpected(Error{{}, errors::word_does_not_open()});
-        fake.practised.emplace_back(place, word);
+        behind.practised.emplace_back(place, word);
         return {};
     }
-    std::optional<ExerciseUnfinished> unfinished() const override { return fake.broken_off; }
+    std::optional<ExerciseUnfinished> unfinished() const override { return behind.broken_off; }
     Result<> goOn(const QString& word) override {
-        fake.gone_on.push_back(word);
+        behind.gone_on.push_back(word);
         return {};
     }
     Result<> putAside() override {
-        fake.broken_off.reset();
+        behind.broken_off.reset();
         return {};
     }
 };
 
 struct FakeAttempts : Over<Attempts> {
-    using Over::Over;
-    Result<std::vector<practice::Attempt>> finished() const override { return fake.finished; }
+    using PortOver::PortOver;
+    Result<std::vector<practice::Attempt>> finished() const override { return behind.finished; }
     Result<> keep(const practice::Attempt& attempt) override {
-        fake.finished.push_back(attempt);
+        behind.finished.push_back(attempt);
         return {};
     }
 };
 
 struct FakeFlagRules : Over<FlagRules> {
-    using Over::Over;
-    QString flag() const override { return fake.flag; }
+    using PortOver::PortOver;
+    QString flag() const override { return behind.flag; }
     Checked<std::optional<QString>> takeIn(QWidget*) override {
-        if (!fake.taken_in_faults.empty())
-            return tl::unexpected(fake.taken_in_faults);
-        if (fake.taken_in)
-            fake.flag = *fake.taken_in;
-        return fake.taken_in;
+        if (!behind.taken_in_faults.empty())
+            return tl::unexpected(behind.taken_in_faults);
+        if (behind.taken_in)
+            behind.flag = *behind.taken_in;
+        return behind.taken_in;
     }
     Result<> leave() override {
-        fake.flag.clear();
+        behind.flag.clear();
         return {};
     }
 };
@@ -226,7 +211,7 @@ using namespace fakes;
 struct FakePorts::Each {
     explicit Each(FakePorts& fake)
         : clock(fake)
-        , settings(fake)
+        , settings(fake.settings)
         , sound(fake)
         , photographs(fake)
         , documents(fake)
@@ -238,7 +223,7 @@ struct FakePorts::Each {
         , exercises(fake)
         , flag_rules(fake) {}
     FakeClock clock;
-    FakeSettings settings;
+    SettingsInHand settings;
     FakeSound sound;
     FakePhotographs photographs;
     FakeDocuments documents;

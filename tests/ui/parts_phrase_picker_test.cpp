@@ -7,6 +7,7 @@
 
 #include "tests/ui/print_to.h"
 #include "ui/keys/phrase_picker.h"
+#include "ui/words/offered.h"
 
 namespace latchround::ui {
 namespace {
@@ -24,7 +25,35 @@ TEST(PhrasePicker, TappedPhraseIsPickedAndShownChosen) {
     ASSERT_EQ(picked.count(), 1);
     EXPECT_EQ(picked[0][0].toString(), QString("door wedged open"));
     EXPECT_TRUE(wedged->isChecked());
-    EXPECT_EQ(picker.chosen(), QString("door wedged open"));
+    EXPECT_EQ(picker.chosen(), "door wedged open");
+}
+
+/// The screen's language and units on the key, the record's words in what is picked.
+TEST(PhrasePicker, WhatIsRecordedMayReadOtherwiseThanItsKey) {
+    PhrasePicker picker;
+    picker.setChoices({{"0.5 in", "12.7 mm"}});
+    QSignalSpy picked(&picker, &PhrasePicker::picked);
+    for (QPushButton* key : picker.findChildren<QPushButton*>())
+        if (key->text() == "0.5 in")
+            QTest::mouseClick(key, Qt::LeftButton);
+    ASSERT_EQ(picked.count(), 1);
+    EXPECT_EQ(picked[0][0].toString(), QString("0.5 in"));
+    EXPECT_EQ(picked[0][1].value<Wording>(), "12.7 mm");
+}
+
+TEST(PhrasePicker, APhraseIsPickedWithItsIdAndOwnWordsWithNone) {
+    PhrasePicker picker;
+    picker.setPhrases({offered("seal-painted-over")});
+    QSignalSpy picked(&picker, &PhrasePicker::picked);
+    for (QPushButton* key : picker.findChildren<QPushButton*>())
+        if (key->text() == "seal painted over")
+            QTest::mouseClick(key, Qt::LeftButton);
+    auto* line = picker.findChild<QLineEdit*>();
+    QTest::keyClicks(line, "seal painted over");
+    QTest::keyClick(line, Qt::Key_Return);
+    ASSERT_EQ(picked.count(), 2);
+    EXPECT_EQ(picked[0][1].value<Wording>(), Wording("seal painted over", "seal-painted-over"));
+    EXPECT_EQ(picked[1][1].value<Wording>(), Wording("seal painted over"));
 }
 
 TEST(PhrasePicker, OwnWordsArePickedTrimmed) {
@@ -50,7 +79,7 @@ TEST(PhrasePicker, ClearForgetsTheChoice) {
     PhrasePicker picker({"power off"});
     QTest::mouseClick(picker.findChild<QPushButton*>(), Qt::LeftButton);
     picker.clear();
-    EXPECT_TRUE(picker.chosen().isEmpty());
+    EXPECT_TRUE(picker.chosen().empty());
     for (const QPushButton* key : picker.findChildren<QPushButton*>())
         EXPECT_FALSE(key->isChecked());
 }

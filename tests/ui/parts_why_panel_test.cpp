@@ -8,6 +8,7 @@
 #include "tests/ui/print_to.h"
 #include "tests/ui/sample_grade.h"
 #include "ui/screens/door/why_panel.h"
+#include "ui/words/offered.h"
 
 namespace latchround::ui {
 namespace {
@@ -55,7 +56,6 @@ TEST(WhyPanel, DecisionNeedsAReasonFirst) {
     const SampleGrade sample;
     WhyPanel panel;
     panel.setRow(sample.row("seals"), "zone bulkhead, sliding");
-    panel.setPhrases({"worn, still does its work"});
     panel.show();
     QSignalSpy decided(&panel, &WhyPanel::decided);
     QTest::mouseClick(keyWith(panel, "Unsatisfactory"), Qt::LeftButton);
@@ -65,15 +65,14 @@ TEST(WhyPanel, DecisionNeedsAReasonFirst) {
     ASSERT_EQ(decided.count(), 1);
     EXPECT_EQ(decided[0][0].toString(), QString("seals"));
     EXPECT_FALSE(decided[0][1].toBool());
-    EXPECT_EQ(decided[0][2].toString(), QString("worn, still does its work"));
+    EXPECT_EQ(decided[0][2].value<Wording>(), offered("worn-still-does-its-work"));
 }
 
 TEST(WhyPanel, ReasonOfOneRowIsNotCarriedToTheNext) {
     const SampleGrade sample;
     WhyPanel panel;
     panel.setRow(sample.row("seals"), "zone bulkhead, sliding");
-    panel.setPhrases({"worn"});
-    QTest::mouseClick(keyWith(panel, "worn"), Qt::LeftButton);
+    QTest::mouseClick(keyWith(panel, "worn, still does its work"), Qt::LeftButton);
     panel.setRow(sample.row("seals"), "zone bulkhead, sliding");
     EXPECT_FALSE(keyWith(panel, "Satisfactory")->isEnabled());
 }

@@ -347,14 +347,20 @@ TEST(CoreInEnglish, EveryReasonIsSaidInPlainWords) {
         const auto expected = [](const char* english, const char* text) {
             return QString::fromUtf8(english).replace("%1", text).toStdString();
         };
-        EXPECT_EQ(reasonText({said.kind, "magnet, as found", 3, 1.5}),
+        const bool is_of_a_person = said.without_text != nullptr;
+        const auto reason = [&](const char* words) {
+            return is_of_a_person ? Reason{said.kind, {}, 3, 1.5, words}
+                                  : Reason{said.kind, words, 3, 1.5};
+        };
+        EXPECT_EQ(reasonText(reason("magnet, as found")),
                   expected(said.english, "magnet, as found"));
-        if (said.kind != ReasonKind::OutsideThisWalk) { // which holds words of the catalogue
+        // The one holds words of the catalogue, the other those of a person.
+        if (said.kind != ReasonKind::OutsideThisWalk && !is_of_a_person) {
             EXPECT_EQ(reasonText({said.kind, twoClasses(), 3, 1.5}),
                       expected(said.english, "plate A-60, register A-30"));
         }
-        EXPECT_EQ(reasonText({said.kind, {}, 3, 1.5}),
-                  said.without_text ? std::string(said.without_text) : expected(said.english, ""));
+        EXPECT_EQ(reasonText(reason("")),
+                  is_of_a_person ? std::string(said.without_text) : expected(said.english, ""));
         if (said.of_one_run) {
             EXPECT_EQ(reasonText({said.kind, {}, 1, 1.5}), said.of_one_run);
         }

@@ -140,17 +140,17 @@ TEST(PlanScreen, BeginRecordsWhatWasTapped) {
     ASSERT_NE(fact, nullptr);
     EXPECT_EQ(fact->purpose, Purpose::Quarterly);
     EXPECT_THAT(fact->team, ElementsAre("Maren Tollefsby", "Odd Ferrier"));
-    EXPECT_EQ(fact->scope, "quarterly: zone bulkheads");
+    EXPECT_EQ(fact->scope, Wording("quarterly: zone bulkheads", "quarterly-zone-bulkheads"));
     EXPECT_EQ(
         fact->doors,
         walkRoute(smallVessel(), doorsInScope(smallVessel(), {ScopeKind::ZoneBulkheads, {}, {}}))
             .doors);
     EXPECT_DOUBLE_EQ(fact->heel_deg, 0.7);
-    EXPECT_EQ(fact->control_station, "safety centre");
-    EXPECT_EQ(fact->channel, "Ch 15");
+    EXPECT_EQ(fact->control_station, Wording("safety centre", "safety-centre"));
+    EXPECT_EQ(fact->channel, Wording("Ch 15", "ch-15"));
     EXPECT_EQ(fact->start_word, "release now");
     EXPECT_EQ(fact->stop_word, "stop stop stop");
-    EXPECT_EQ(fact->may_stop, "anyone");
+    EXPECT_EQ(fact->may_stop, Wording("anyone", "anyone"));
     EXPECT_TRUE(fact->brief_read);
     ASSERT_EQ(begun.size(), 1);
     EXPECT_EQ(begun[0][0].toString().toStdString(), fact->doors.front());
@@ -190,7 +190,8 @@ TEST(PlanScreen, AddedPersonIsRecordedAndWalks) {
     planning.pick("chief engineer");
     ASSERT_EQ(planning.ship.vessel_register.transactions.size(), 1U);
     const Fact& fact = planning.ship.vessel_register.transactions[0].front();
-    EXPECT_EQ(fact.body, FactBody(PersonJoined{"Sunniva Brask", "chief engineer"}));
+    EXPECT_EQ(fact.body,
+              FactBody(PersonJoined{"Sunniva Brask", Wording("chief engineer", "chief-engineer")}));
     EXPECT_TRUE(planning.key("team-0").text().startsWith("Sunniva Brask"));
     EXPECT_TRUE(planning.key("team-0").isChecked());
 }

@@ -102,7 +102,7 @@ TEST(ReviewScreen, WritesUpARowInTheWordsOfTheRequirement) {
     shown.press("review-write-up");
     shown.press("write-up-all");
     ASSERT_EQ(session.items().size(), 1u);
-    EXPECT_THAT(item(session).text(), ::testing::HasSubstr(item(session).row->words));
+    EXPECT_THAT(item(session).text().text, ::testing::HasSubstr(item(session).row->words));
     EXPECT_TRUE(shown.title().startsWith("7-02"));
     EXPECT_EQ(shown.state(), QString("found"));
     EXPECT_FALSE(shown.part<QPushButton>("review-write-up").isVisible());
@@ -187,7 +187,8 @@ TEST(ReviewScreen, GoesFromFoundToReadyByTaps) {
     shown.tap("Maren Tollefsby");
     EXPECT_EQ(item(session).state, ItemState::Rectified);
     ASSERT_EQ(item(session).rectifications.size(), 1u);
-    EXPECT_EQ(item(session).rectifications[0].body.what, "closer adjusted");
+    EXPECT_EQ(item(session).rectifications[0].body.what,
+              Wording("closer adjusted", "closer-adjusted"));
     EXPECT_EQ(item(session).rectifications[0].body.by, "Maren Tollefsby");
     shown.press("item-next");
     EXPECT_EQ(item(session).state, ItemState::ReadyForRetest);
@@ -207,7 +208,7 @@ TEST(ReviewScreen, SetsDayPersonMeasureSeverityAndWhatPortStateGave) {
     EXPECT_EQ(item(session).assigned, "Maren Tollefsby");
     shown.press("item-interim");
     shown.tap("every hour");
-    EXPECT_EQ(item(session).interim, "fire patrol, every hour");
+    EXPECT_EQ(item(session).interim, Wording("fire patrol, every hour", "fire-patrol-every-hour"));
     shown.press("item-severity");
     shown.press("severity-minor");
     EXPECT_EQ(item(session).severity, Severity::Minor);

@@ -17,6 +17,7 @@
 #include "ui/screens/caution/caution_screen.h"
 #include "ui/screens/stopwatch/run_result.h"
 #include "ui/screens/stopwatch/stopwatch_screen.h"
+#include "ui/words/offered.h"
 
 using namespace latchround;
 using namespace latchround::ui;
@@ -143,10 +144,10 @@ TEST_F(Timing, AReasonForStoppingIsKeptWhileNothingCanBeSaved) {
     press(key(), 10);
     ship.vessel_register.failure = disk_full;
     QTest::mousePress(screen.findChild<QPushButton*>("stop"), Qt::LeftButton);
-    emit screen.findChild<RunResult*>()->reasonPicked("someone in the way");
+    emit screen.findChild<RunResult*>()->reasonPicked(offered("someone-in-the-way"));
     ship.vessel_register.failure.reset();
     ASSERT_TRUE(session.saveWaiting());
-    EXPECT_EQ(run("5-31").end->reason, "someone in the way");
+    EXPECT_EQ(run("5-31").end->reason, offered("someone-in-the-way"));
 }
 
 /// Two hits 165 ms apart: both are kept, and the person is asked.

@@ -91,7 +91,7 @@ TEST_F(UndoSheet, UndoStaysWithTheDoorOnTheScreenUnlessAsked) {
 TEST_F(UndoSheet, UndoWaitsWhileASheetLiesOverTheScreen) {
     VesselSession& session = *ship.session;
     ASSERT_TRUE(session.record(Note{session.walkdown()->id, "5-31", "seal torn"}));
-    window->tell("Told", "Something");
+    window->showMessage("Told", "Something");
     QTest::keyClick(window.get(), Qt::Key_Z, Qt::ControlModifier);
     EXPECT_EQ(window->findChildren<Sheet*>().size(), 1);
     EXPECT_EQ(session.door("5-31")->evidence.notes.size(), 1U);

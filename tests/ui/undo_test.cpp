@@ -20,7 +20,7 @@ std::vector<std::string> counting(const VesselSession& session) {
         for (const auto& [row, value] : door.evidence.measured)
             said.push_back(door.door->number + row + std::to_string(value.body.value));
         for (const auto& note : door.evidence.notes)
-            said.push_back(door.door->number + note.body.text);
+            said.push_back(door.door->number + note.body.text.text);
         said.push_back(door.door->number + std::to_string(int(door.grade.verdict)));
     }
     said.push_back(session.isUnderWay() ? "under way" : "ended");

@@ -8,6 +8,7 @@
 #include "tests/whole/keyboard.h"
 #include "tests/whole/walking.h"
 #include "ui/lists/door_list.h"
+#include "ui/words/offered.h"
 
 using namespace latchround;
 using namespace latchround::test;
@@ -167,7 +168,7 @@ TEST_F(KeyboardWalk, ADoorIsLookedAtTimedAndGraded) {
     ASSERT_EQ(local.runs.size(), 3u);
     EXPECT_EQ(local.runs[0].end->outcome, RunOutcome::Complete);
     EXPECT_EQ(local.runs[1].end->outcome, RunOutcome::Stopped);
-    EXPECT_EQ(local.runs[1].end->reason, "someone in the way");
+    EXPECT_EQ(local.runs[1].end->reason, ui::offered("someone-in-the-way"));
     EXPECT_EQ(local.runs[2].end->outcome, RunOutcome::Complete);
     EXPECT_EQ(local.runs[0].marks.front().mark.device, InputDevice::Key);
 
@@ -192,7 +193,7 @@ TEST_F(KeyboardWalk, ADoorIsLookedAtTimedAndGraded) {
     use("note");
     useWords("leaf rubs on the sill");
     EXPECT_FALSE(aSheetIsOpen());
-    EXPECT_EQ(evidenceOnDisk("5-09").notes.back().body.text, "leaf rubs on the sill");
+    EXPECT_EQ(evidenceOnDisk("5-09").notes.back().body.text, ui::offered("leaf-rubs-on-the-sill"));
 
     // The next door, and back to the first screen.
     use("step-2");

@@ -51,7 +51,8 @@ TEST_F(Walk, WhatStandsOnPaperIsTypedIn) {
     int typed_in = 0;
     for (const Fact& fact : facts) {
         const auto* note = std::get_if<Note>(&fact.body);
-        typed_in += note && note->text == "Typed in from a paper form by Ansa Merlund." ? 1 : 0;
+        typed_in +=
+            note && note->text.text == "Typed in from a paper form by Ansa Merlund." ? 1 : 0;
         if (doorWalkedTo(fact.body) && !note) {
             EXPECT_EQ(shipTime(fact.stamp.when).time().toString("HH:mm"), "00:01");
         }

@@ -3,6 +3,7 @@
 // by clicks on the real widgets with the window system's times made up, and what they say is looked
 // for in the register, on screen and in print.
 #include "tests/whole/walking.h"
+#include "ui/words/offered.h"
 #include "ui/words/phrase_words.h"
 
 using namespace latchround;
@@ -91,7 +92,7 @@ TEST_F(Walk, StopEndsTheRunAtOnceAndIsNoMeasurement) {
     ASSERT_EQ(evidence.runs.size(), 1u);
     ASSERT_TRUE(evidence.runs[0].end);
     EXPECT_EQ(evidence.runs[0].end->outcome, RunOutcome::Stopped);
-    EXPECT_EQ(evidence.runs[0].end->reason, "someone in the way");
+    EXPECT_EQ(evidence.runs[0].end->reason, ui::offered("someone-in-the-way"));
     EXPECT_EQ(row(gradeOnDisk("7-03"), "hinged-time").verdict, Verdict::Untested);
 }
 
@@ -123,7 +124,7 @@ TEST_F(Walk, APhotographFromAFileIsKeptAndPrinted) {
     const DoorEvidence evidence = ledger.evidenceOf(walkdown, "7-03");
     ASSERT_EQ(evidence.photographs.size(), 1u);
     const Photograph& kept = evidence.photographs.front().body;
-    EXPECT_EQ(kept.caption, "seal");
+    EXPECT_EQ(kept.caption, ui::offered("seal"));
     const auto bytes = SqliteRegister::open(path).value()->photograph(kept.sha256);
     ASSERT_TRUE(bytes);
     const QImage read =

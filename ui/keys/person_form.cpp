@@ -5,6 +5,7 @@
 
 #include "ui/keys/phrase_picker.h"
 #include "ui/look/label.h"
+#include "ui/words/offered.h"
 
 namespace latchround::ui {
 
@@ -19,9 +20,8 @@ PersonForm::PersonForm(QWidget* parent)
     auto* hint = new Label(tr("Write the name, then touch what this person is aboard."),
                            TextSize::Body, Ink::Muted);
     hint->setObjectName(QStringLiteral("person-hint"));
-    auto* roles = new PhrasePicker({tr("surveyor"), tr("second surveyor"), tr("chief officer"),
-                                    tr("master"), tr("chief engineer"), tr("safety officer"),
-                                    tr("fire patrol"), tr("company inspector"), tr("trainee")});
+    auto* roles = new PhrasePicker;
+    roles->setPhrases(offeredFor(OfferedFor::Role));
     roles->setObjectName(QStringLiteral("person-role"));
     roles->setEnabled(false);
     lines->addWidget(name);
@@ -31,8 +31,9 @@ PersonForm::PersonForm(QWidget* parent)
     setFocusPolicy(Qt::StrongFocus);
     connect(name, &QLineEdit::textChanged, roles,
             [roles](const QString& text) { roles->setEnabled(!text.simplified().isEmpty()); });
-    connect(roles, &PhrasePicker::picked, this,
-            [this, name](const QString& role) { emit given(name->text().simplified(), role); });
+    connect(roles, &PhrasePicker::picked, this, [this, name](const QString&, const Wording& role) {
+        emit given(name->text().simplified(), role);
+    });
 }
 
 } // namespace latchround::ui

@@ -1,6 +1,7 @@
 // Who somebody is: a line for the name, and what this person is aboard to tap.
 #pragma once
 
+#include "core/evidence/wording.h"
 #include "ui/look/part.h"
 
 class QLineEdit;
@@ -13,7 +14,7 @@ public:
     explicit PersonForm(QWidget* parent = nullptr);
 
 signals:
-    void given(QString name, QString role);
+    void given(QString name, latchround::Wording role);
 };
 
 } // namespace latchround::ui

@@ -7,10 +7,11 @@
 
 #include "ui/keys/flow_grid.h"
 #include "ui/look/touch_style.h"
+#include "ui/words/offered.h"
 
 namespace latchround::ui {
 
-PhrasePicker::PhrasePicker(const QStringList& phrases, bool own_words, QWidget* parent)
+PhrasePicker::PhrasePicker(const QStringList& texts, bool own_words, QWidget* parent)
     : Part(parent)
     , m_grid(new FlowGrid)
     , m_own(new QLineEdit(this))
@@ -33,46 +34,56 @@ PhrasePicker::PhrasePicker(const QStringList& phrases, bool own_words, QWidget* 
     const auto use_own = [this] {
         const QString words = m_own->text().simplified();
         if (!words.isEmpty())
-            pick(words);
+            pick({words, words.toStdString()});
     };
     connect(m_own, &QLineEdit::textChanged, this,
             [this](const QString& text) { m_use->setEnabled(!text.simplified().isEmpty()); });
     connect(m_own, &QLineEdit::returnPressed, this, use_own);
     connect(m_use, &QPushButton::clicked, this, use_own);
-    setPhrases(phrases);
+    std::vector<Choice> choices;
+    for (const QString& text : texts)
+        choices.push_back({text, text.toStdString()});
+    setChoices(std::move(choices));
     lookChanged();
 }
 
-void PhrasePicker::setPhrases(const QStringList& phrases) {
+void PhrasePicker::setPhrases(const std::vector<Wording>& phrases) {
+    std::vector<Choice> choices;
+    for (const Wording& phrase : phrases)
+        choices.push_back({wordingWords(phrase), phrase});
+    setChoices(std::move(choices));
+}
+
+void PhrasePicker::setChoices(std::vector<Choice> choices) {
     for (QPushButton* key : m_keys)
         delete key;
     m_keys.clear();
-    m_phrases = phrases;
-    m_chosen.clear();
-    for (const QString& phrase : phrases) {
-        auto* key = new QPushButton(phrase, this);
+    m_chosen = {};
+    for (Choice& choice : choices) {
+        auto* key = new QPushButton(choice.shown, this);
         setRole(*key, "choice");
         key->setCheckable(true);
-        key->setAccessibleName(phrase);
+        key->setAccessibleName(choice.shown);
         key->setFont(font(TextSize::Body));
-        connect(key, &QPushButton::clicked, this, [this, phrase] { pick(phrase); });
+        connect(key, &QPushButton::clicked, this,
+                [this, picked_here = std::move(choice)] { pick(picked_here); });
         m_keys.push_back(key);
     }
     arrange();
 }
 
 void PhrasePicker::clear() {
-    m_chosen.clear();
+    m_chosen = {};
     m_own->clear();
     for (QPushButton* key : m_keys)
         key->setChecked(false);
 }
 
-void PhrasePicker::pick(const QString& phrase) {
-    m_chosen = phrase;
+void PhrasePicker::pick(const Choice& choice) {
+    m_chosen = choice.recorded;
     for (QPushButton* key : m_keys)
-        key->setChecked(key->text() == phrase);
-    emit picked(phrase);
+        key->setChecked(key->text() == choice.shown);
+    emit picked(choice.shown, choice.recorded);
 }
 
 /// Long phrases wrap; a third column comes late.

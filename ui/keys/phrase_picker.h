@@ -1,8 +1,11 @@
 // Phrases to tap instead of typing, and a line for own words where no phrase fits.
 #pragma once
 
+#include <vector>
+
 #include <QStringList>
 
+#include "core/evidence/wording.h"
 #include "ui/look/part.h"
 
 class QLineEdit;
@@ -15,17 +18,27 @@ class FlowGrid;
 class PhrasePicker : public Part {
     Q_OBJECT
 public:
-    /// `own_words`: offer a line to write in.
-    explicit PhrasePicker(const QStringList& phrases = {}, bool own_words = true,
+    /// What a key says, and what goes on record where it is picked.
+    struct Choice {
+        QString shown;
+        Wording recorded;
+    };
+
+    /// Names and other texts that are no phrases: they stand for themselves. `own_words`: offer a
+    /// line to write in.
+    explicit PhrasePicker(const QStringList& texts = {}, bool own_words = true,
                           QWidget* parent = nullptr);
 
-    void setPhrases(const QStringList& phrases);
+    /// Shown in the language of the screen.
+    void setPhrases(const std::vector<Wording>& phrases);
+    void setChoices(std::vector<Choice> choices);
     /// What was picked last; empty until then.
-    QString chosen() const { return m_chosen; }
+    const Wording& chosen() const { return m_chosen; }
     void clear();
 
 signals:
-    void picked(QString phrase);
+    /// As it stands on the key, or was written; and as it goes on record.
+    void picked(QString shown, latchround::Wording recorded);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -33,10 +46,9 @@ protected:
 
 private:
     void arrange();
-    void pick(const QString& phrase);
+    void pick(const Choice& choice);
 
-    QStringList m_phrases;
-    QString m_chosen;
+    Wording m_chosen;
     FlowGrid* m_grid;
     QLineEdit* m_own;
     QPushButton* m_use;

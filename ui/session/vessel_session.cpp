@@ -8,6 +8,7 @@
 #include "core/error/desktop_errors.h"
 #include "core/error/register_errors.h"
 #include "core/evidence/admission.h"
+#include "core/evidence/references.h"
 #include "core/phrase/places.h"
 #include "ui/ports/signing.h"
 
@@ -15,14 +16,19 @@ namespace latchround::ui {
 
 namespace {
 
-bool changesWalkdowns(const Fact& fact, const Ledger& ledger) {
+bool regradesEveryDoor(const Fact& fact, const Ledger& ledger) {
     const Fact* subject = ledger.subjectOf(fact);
-    if (subject && subject != &fact && std::holds_alternative<ThumbDrill>(subject->body))
-        return true; // the times of that thumb are read by another drill
-    return subject && (std::holds_alternative<WalkdownBegun>(subject->body) ||
-                       std::holds_alternative<WalkdownEnded>(subject->body) ||
-                       // every door is graded anew
-                       std::holds_alternative<DecisionLimits>(subject->body));
+    if (!subject)
+        return false;
+    switch (rulesFor(subject->body).regrades) {
+    case Regrades::EveryDoor:
+        return true;
+    case Regrades::EveryDoorOnceUndone:
+        return subject != &fact;
+    case Regrades::ItsDoor:
+        break;
+    }
+    return false;
 }
 
 } // namespace
@@ -96,10 +102,10 @@ const Item* VesselSession::item(const FactId& id) const {
     return found == items().end() ? nullptr : &*found;
 }
 
-FactId VesselSession::join(const QString& name, const QString& role) {
+FactId VesselSession::join(const QString& name, const Wording& role) {
     FactId id = newId();
     std::vector<Entry> entries;
-    entries.push_back({PersonJoined{name.toStdString(), role.toStdString()}, std::nullopt, id});
+    entries.push_back({PersonJoined{name.toStdString(), role}, std::nullopt, id});
     (void)record(std::move(entries));
     if (m_person.empty() && knows(id))
         m_person = id;
@@ -269,7 +275,7 @@ void VesselSession::takeIn(const std::vector<Fact>& facts) {
     bool walkdowns = false;
     for (const Fact& fact : facts) {
         m_ledger.add(fact);
-        walkdowns = walkdowns || changesWalkdowns(fact, m_ledger);
+        walkdowns = walkdowns || regradesEveryDoor(fact, m_ledger);
         touched.insert(m_ledger.doorOf(fact));
     }
     if (walkdowns)

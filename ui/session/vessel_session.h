@@ -82,7 +82,7 @@ public:
     QString personName() const;
     void setPerson(const FactId& person) { m_person = person; }
     /// Somebody joins; the id is that person's from then on. Who is first to join records.
-    FactId join(const QString& name, const QString& role);
+    FactId join(const QString& name, const Wording& role);
 
     /// What this person's thumb is worth on this tablet.
     ReactionModel thumb() const {
@@ -185,7 +185,9 @@ private:
     Result<> save(const Waiting& batch);
     Result<> saveOrKeep(Waiting batch);
     Result<> saveEach();
-    /// All that waits in one transaction.
+    /// All that waits may be saved in one transaction.
+    bool goTogether() const;
+    /// So it is.
     Result<> saveAtOnce();
     Result<> saveOneByOne();
     /// Why a batch was not saved; answers what stood in the way.

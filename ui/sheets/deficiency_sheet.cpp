@@ -14,6 +14,7 @@
 #include "ui/words/catalogue_words.h"
 #include "ui/words/date_words.h"
 #include "ui/words/grade_words.h"
+#include "ui/words/in_english.h"
 #include "ui/words/item_words.h"
 
 namespace latchround::ui {
@@ -32,6 +33,13 @@ const Item* itemOfFinding(const VesselSession& session, const FactId& finding) {
     return nullptr;
 }
 
+/// What is composed, as it goes on record.
+template <class Compose>
+Wording inRecord(const Compose& compose) {
+    const InEnglish english;
+    return compose().toStdString();
+}
+
 } // namespace
 
 QString deficiencyWords(const RowGrade& row) {
@@ -39,6 +47,10 @@ QString deficiencyWords(const RowGrade& row) {
     return row.figure ? DeficiencyWords::tr("Not met: %1. Measured %2; asked: %3")
                             .arg(words, measuredWords(row), limitWords(*row.requirement))
                       : DeficiencyWords::tr("Not met: %1").arg(words);
+}
+
+Wording recordedDeficiency(const RowGrade& row) {
+    return inRecord([&] { return deficiencyWords(row); });
 }
 
 QString foundBeforeWords(const Item& item) {
@@ -71,17 +83,20 @@ void writeUp(VesselSession& session, const GradedDoor& door, const RowGrade& row
         QObject::connect(which, &ChoiceKeys::touched, sheet,
                          [again](int index, bool) { *again = index == 0; });
     }
-    auto* picker = new PhrasePicker(
-        {deficiencyWords(row), DeficiencyWords::tr("Not met: %1").arg(rowWords(*row.requirement))});
-    if (!row.figure)
-        picker->setPhrases({deficiencyWords(row)});
+    const auto plain = [&] {
+        return DeficiencyWords::tr("Not met: %1").arg(rowWords(*row.requirement));
+    };
+    std::vector<PhrasePicker::Choice> choices{{deficiencyWords(row), recordedDeficiency(row)}};
+    if (row.figure)
+        choices.push_back({plain(), inRecord(plain)});
+    auto* picker = new PhrasePicker;
+    picker->setChoices(std::move(choices));
     lines->addWidget(picker);
     QObject::connect(picker, &PhrasePicker::picked, sheet,
                      [&session, sheet, number, requirement, before, again,
-                      walkdown = session.walkdown()->id](const QString& words) {
+                      walkdown = session.walkdown()->id](const QString&, const Wording& words) {
                          sheet->close();
-                         (void)session.record(Deficiency{walkdown, number, requirement,
-                                                         words.toStdString(),
+                         (void)session.record(Deficiency{walkdown, number, requirement, words,
                                                          *again ? before : std::nullopt});
                      });
     sheet->setContent(content);

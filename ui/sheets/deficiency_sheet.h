@@ -10,6 +10,8 @@ namespace latchround::ui {
 
 /// What is wrong in the words of the requirement, with what was measured against what is asked.
 QString deficiencyWords(const RowGrade& row);
+/// The same as it goes on record.
+Wording recordedDeficiency(const RowGrade& row);
 
 /// "found on 12 May 2026, open since", "found on 12 May 2026, closed since".
 QString foundBeforeWords(const Item& item);

@@ -16,7 +16,7 @@ PhotographSheets::PhotographSheets(VesselSession& session, QWidget* over)
     , m_session(session)
     , m_over(over) {}
 
-void PhotographSheets::take(Photograph about, const QStringList& captions) {
+void PhotographSheets::take(Photograph about, OfferedFor captions) {
     if (!m_session.ports().photographs->hasCamera()) {
         keep(about, captions, m_session.ports().photographs->fromFile(m_over));
         return;
@@ -42,8 +42,7 @@ void PhotographSheets::take(Photograph about, const QStringList& captions) {
     sheet->open();
 }
 
-void PhotographSheets::keep(const Photograph& about, const QStringList& captions,
-                            const Picked& picked) {
+void PhotographSheets::keep(const Photograph& about, OfferedFor captions, const Picked& picked) {
     if (!picked) {
         showMessage(m_over, tr("No photograph"), errorWords(picked.error()));
         return;
@@ -51,11 +50,12 @@ void PhotographSheets::keep(const Photograph& about, const QStringList& captions
     if (!*picked)
         return;
     auto* sheet = new Sheet(m_over, tr("What does the photograph show?"));
-    auto* picker = new PhrasePicker(captions);
+    auto* picker = new PhrasePicker;
+    picker->setPhrases(offeredFor(captions));
     connect(picker, &PhrasePicker::picked, sheet,
-            [this, sheet, about, picture = **picked](const QString& caption) {
+            [this, sheet, about, picture = **picked](const QString&, const Wording& caption) {
                 Photograph photograph = about;
-                photograph.caption = caption.toStdString();
+                photograph.caption = caption;
                 (void)m_session.recordPhotograph(photograph, picture);
                 sheet->close();
             });

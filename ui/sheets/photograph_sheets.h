@@ -4,9 +4,9 @@
 #include <functional>
 
 #include <QObject>
-#include <QStringList>
 
 #include "ui/session/vessel_session.h"
+#include "ui/words/offered.h"
 
 class QWidget;
 
@@ -19,12 +19,12 @@ public:
     PhotographSheets(VesselSession& session, QWidget* over);
 
     /// `about`: walkdown, door and what it shows; caption and bytes come from here. `captions`:
-    /// what it may show, to tap.
-    void take(Photograph about, const QStringList& captions);
+    /// what is offered to tap.
+    void take(Photograph about, OfferedFor captions);
 
 private:
     using Picked = Result<std::optional<PickedPhotograph>>;
-    void keep(const Photograph& about, const QStringList& captions, const Picked& picked);
+    void keep(const Photograph& about, OfferedFor captions, const Picked& picked);
 
     VesselSession& m_session;
     QWidget* m_over;

@@ -9,8 +9,8 @@
 #include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/sheets/message.h"
-#include "ui/window/tap_words.h"
 #include "ui/words/phrase_words.h"
+#include "ui/words/tap_words.h"
 
 namespace latchround::ui {
 
@@ -87,7 +87,7 @@ void NotSavedBanner::askToPutAside() {
         shown.insert(batch->facts.front().stamp.id);
         QStringList facts;
         for (const Fact& fact : batch->facts)
-            facts << tapWords(fact, m_session);
+            facts << tapWords(fact, m_session.ledger(), m_session.catalogue());
         auto* entry = new Label(facts.join(QStringLiteral("; ")) + QLatin1Char('\n') +
                                     errorWords({{}, batch->refused->what}),
                                 TextSize::Body);

@@ -8,8 +8,8 @@
 #include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/sheets/message.h"
-#include "ui/window/tap_words.h"
 #include "ui/words/phrase_words.h"
+#include "ui/words/tap_words.h"
 #include "ui/words/walkdown_words.h"
 
 namespace latchround::ui {
@@ -44,7 +44,7 @@ public:
              const char* name, const char* role = "plain") {
         if (!tap)
             return;
-        QString words = tapWords(*tap->named_by, m_session);
+        QString words = tapWords(*tap->named_by, m_session.ledger(), m_session.catalogue());
         if (const std::size_t facts = tap->facts.size(); facts > 1)
             words = UndoSheet::tr("%1, and %2 more").arg(words, QString::number(facts - 1));
         m_lines.addWidget(

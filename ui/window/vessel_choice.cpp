@@ -39,22 +39,22 @@ VesselChoice::VesselChoice(Vessels& vessels, const QString& place, const Error& 
     auto* take_in = keyOf(tr("Take in a register (CSV)"), "take-in-register");
     connect(take_in, &QPushButton::clicked, this, &VesselChoice::takeIn);
     lines->addWidget(take_in);
-    tell(why);
+    showMessage(why);
 }
 
-void VesselChoice::tell(const Error& why) {
+void VesselChoice::showMessage(const Error& why) {
     m_why->setText(errorWords(why));
 }
 
 void VesselChoice::open(const QString& place) {
     if (const Result<> opened = m_vessels.open(place); !opened)
-        tell(opened.error());
+        showMessage(opened.error());
 }
 
 void VesselChoice::takeIn() {
     const auto place = m_vessels.takeIn(this, {});
     if (!place)
-        tell(place.error().front());
+        showMessage(place.error().front());
     else if (*place)
         open(**place);
 }

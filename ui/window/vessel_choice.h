@@ -18,7 +18,7 @@ public:
     VesselChoice(Vessels& vessels, const QString& place, const Error& why);
 
     /// Another one cannot be opened either.
-    void tell(const Error& why);
+    void showMessage(const Error& why);
 
 protected:
     void paintEvent(QPaintEvent* event) override;

@@ -255,8 +255,8 @@ void Window::tellTime() {
         static_cast<Screen*>(m_screens->widget(i))->bar().setTime(words);
 }
 
-void Window::tell(const QString& title, const QString& words) {
-    ui::tell(this, title, words);
+void Window::showMessage(const QString& title, const QString& words) {
+    ui::showMessage(this, title, words);
 }
 
 bool Window::focusNextPrevChild(bool next) {

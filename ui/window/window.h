@@ -41,7 +41,7 @@ public:
     Window(VesselSession& session, Look& look, practice::Stage* stage = nullptr);
 
     /// A sentence to show at the start: another catalogue in use, a register opened read-only.
-    void tell(const QString& title, const QString& words);
+    void showMessage(const QString& title, const QString& words);
 
     DoorScreen& doorScreen() const { return *m_door; }
     /// The page of the very first start; says so in the settings, so that it comes once.

@@ -105,7 +105,7 @@ void Window::debrief() {
         practice::attemptOf(result, exercise, m_stage->seed(), m_session.clock().now(),
                             m_session.personName().toStdString()));
     if (!kept)
-        tell(tr("Not kept"), errorWords(kept.error()));
+        showMessage(tr("Not kept"), errorWords(kept.error()));
 }
 
 } // namespace latchround::ui

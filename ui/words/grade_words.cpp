@@ -8,6 +8,7 @@
 #include <QStringList>
 
 #include "ui/words/catalogue_words.h"
+#include "ui/words/offered.h"
 #include "ui/words/phrase_words.h"
 #include "ui/words/units.h"
 
@@ -94,7 +95,8 @@ QString limitWords(const Requirement& requirement) {
 
 QString reasonWords(const Reason& reason) {
     QString text = phraseWords(reason.text);
-    const QString given = text.isEmpty() ? GradeWords::tr("no reason given") : text;
+    const QString given =
+        reason.said.empty() ? GradeWords::tr("no reason given") : wordingWords(reason.said);
     switch (reason.kind) {
     case ReasonKind::NotAsked:
         return GradeWords::tr("not asked of this door");

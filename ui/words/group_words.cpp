@@ -1,9 +1,7 @@
-#include "ui/screens/review/group_words.h"
+#include "ui/words/group_words.h"
 
 #include <QCoreApplication>
 
-#include "core/evidence/moment_text.h"
-#include "ui/words/date_words.h"
 #include "ui/words/item_words.h"
 
 namespace latchround::ui {
@@ -77,27 +75,6 @@ QString groupWords(GroupBy by, const ItemGroup& group) {
     const auto count = group.items.size();
     return count == 1 ? GroupWords::tr("%1 · 1 item").arg(name)
                       : GroupWords::tr("%1 · %2 items").arg(name).arg(count);
-}
-
-TwoLineRow lineOf(const Item& item, CalendarDate today) {
-    TwoLineRow line;
-    line.key = QString::fromStdString(item.id);
-    line.glyph = glyphOf(item.state);
-    line.name = QString::fromStdString(item.door);
-    line.title = QString::fromStdString(item.text());
-    line.figure = severityName(item.severity);
-    line.is_overdue = isOverdue(item, today);
-    QStringList parts{stateWords(item.state)};
-    if (item.isOpen())
-        parts << dueWords(item, today);
-    if (!item.assigned.empty())
-        parts << QString::fromStdString(item.assigned);
-    if (const QString again = repeatWords(item); !again.isEmpty())
-        parts << again;
-    line.detail = parts.join(QStringLiteral(" · "));
-    line.spoken =
-        QStringList{line.name, line.title, line.figure, line.detail}.join(QStringLiteral(", "));
-    return line;
 }
 
 } // namespace latchround::ui

@@ -1,4 +1,4 @@
-#include "ui/screens/review/said_words.h"
+#include "ui/words/said_words.h"
 
 #include <QCoreApplication>
 
@@ -7,6 +7,7 @@
 #include "ui/words/date_words.h"
 #include "ui/words/door_words.h"
 #include "ui/words/item_words.h"
+#include "ui/words/offered.h"
 #include "ui/words/plain_text.h"
 #include "ui/words/units.h"
 #include "ui/words/walkdown_words.h"
@@ -20,7 +21,8 @@ struct SaidWords {
 };
 
 struct Saying {
-    const VesselSession& session;
+    const Ledger& ledger;
+    const Catalogue& catalogue;
 
     QString operator()(const Observation& body) const {
         switch (body.answer) {
@@ -45,16 +47,17 @@ struct Saying {
     QString operator()(const Judgement& body) const {
         return (body.satisfactory ? SaidWords::tr("judged satisfactory: %1")
                                   : SaidWords::tr("judged unsatisfactory: %1"))
-            .arg(QString::fromStdString(body.reason));
+            .arg(wordingWords(body.reason));
     }
     QString operator()(const CouldNotTest& body) const {
-        return SaidWords::tr("could not be tested: %1").arg(QString::fromStdString(body.reason));
+        return SaidWords::tr("could not be tested: %1").arg(wordingWords(body.reason));
     }
-    QString operator()(const Deficiency& body) const { return QString::fromStdString(body.text); }
+    QString operator()(const Deficiency& body) const { return wordingWords(body.text); }
     QString operator()(const DifferenceSettled& body) const {
-        const Fact* stands = session.ledger().find(body.stands);
+        const Fact* stands = ledger.find(body.stands);
         return SaidWords::tr("decided that this stands: %1")
-            .arg(stands ? saidWords(*stands, session) : QString::fromStdString(body.stands));
+            .arg(stands ? saidWords(*stands, ledger, catalogue)
+                        : QString::fromStdString(body.stands));
     }
     /// Only terms that set one thing differ.
     QString operator()(const DeficiencyTerms& body) const {
@@ -68,7 +71,7 @@ struct Saying {
             return SaidWords::tr("due %1").arg(dateWords(*body.due));
         if (body.interim)
             return body.interim->empty() ? SaidWords::tr("no interim measure")
-                                         : QString::fromStdString(*body.interim);
+                                         : wordingWords({*body.interim, body.interim_phrase});
         return body.assigned && !body.assigned->empty() ? QString::fromStdString(*body.assigned)
                                                         : SaidWords::tr("nobody yet");
     }
@@ -81,18 +84,18 @@ struct Saying {
 
 } // namespace
 
-QString saidWords(const Fact& fact, const VesselSession& session) {
-    return std::visit(Saying{session}, fact.body);
+QString saidWords(const Fact& fact, const Ledger& ledger, const Catalogue& catalogue) {
+    return std::visit(Saying{ledger, catalogue}, fact.body);
 }
 
-QString aboutWords(const Difference& difference, const VesselSession& session) {
+QString aboutWords(const Difference& difference, const Ledger& ledger, const Catalogue& catalogue) {
     if (difference.door.empty())
         return SaidWords::tr("Two decisions about the same");
     QString words = QString::fromStdString(difference.door);
-    if (const auto walkdown = session.ledger().walkdown(difference.walkdown))
+    if (const auto walkdown = ledger.walkdown(difference.walkdown))
         words += SaidWords::tr(", %1 of %2")
                      .arg(purposeWords(walkdown->plan.purpose), dayWords(walkdown->begun_by.when));
-    const Requirement* row = findRequirement(session.catalogue(), difference.requirement);
+    const Requirement* row = findRequirement(catalogue, difference.requirement);
     if (row)
         words += QStringLiteral(": ") + rowWords(*row);
     if (difference.side != Side::None)

@@ -1,4 +1,4 @@
-#include "ui/window/tap_words.h"
+#include "ui/words/tap_words.h"
 
 #include <algorithm>
 
@@ -7,10 +7,11 @@
 #include "core/evidence/fact_fields.h"
 #include "core/requirement/catalogue.h"
 #include "core/safety/cautions.h"
-#include "ui/screens/review/said_words.h"
 #include "ui/words/catalogue_words.h"
 #include "ui/words/door_words.h"
+#include "ui/words/offered.h"
 #include "ui/words/phrase_words.h"
+#include "ui/words/said_words.h"
 
 namespace latchround::ui {
 
@@ -21,17 +22,18 @@ struct TapWords {
 };
 
 struct Tapping {
-    const VesselSession& session;
+    const Ledger& ledger;
+    const Catalogue& catalogue;
 
     QString asked(const std::string& door, const std::string& requirement) const {
-        const Requirement* row = findRequirement(session.catalogue(), requirement);
+        const Requirement* row = findRequirement(catalogue, requirement);
         const QString number = QString::fromStdString(door);
         if (!row)
             return number;
         return QStringLiteral("%1, %2").arg(number, askedWords(*row));
     }
     QString about(const FactId& deficiency, const QString& words) const {
-        const Fact* found = session.ledger().find(deficiency);
+        const Fact* found = ledger.find(deficiency);
         const auto* written = found ? std::get_if<Deficiency>(&found->body) : nullptr;
         return words.arg(written ? QString::fromStdString(written->door) : QString());
     }
@@ -49,7 +51,7 @@ struct Tapping {
     }
     QString operator()(const Note& body) const {
         return TapWords::tr("note on %1").arg(QString::fromStdString(body.door)) +
-               QStringLiteral(": ") + QString::fromStdString(body.text);
+               QStringLiteral(": ") + wordingWords(body.text);
     }
     QString operator()(const Photograph& body) const {
         return TapWords::tr("photograph of %1").arg(QString::fromStdString(body.door));
@@ -71,7 +73,7 @@ struct Tapping {
                QStringLiteral(", ") + releaseWords(body.release);
     }
     QString operator()(const RunEnded& body) const {
-        const Fact* run = session.ledger().find(body.run);
+        const Fact* run = ledger.find(body.run);
         const auto* started = run ? std::get_if<RunStarted>(&run->body) : nullptr;
         return started ? (*this)(*started) : TapWords::tr("last tap");
     }
@@ -108,12 +110,12 @@ struct Tapping {
 
 } // namespace
 
-QString tapWords(const Fact& fact, const VesselSession& session) {
-    const Fact* subject = session.ledger().subjectOf(fact);
+QString tapWords(const Fact& fact, const Ledger& ledger, const Catalogue& catalogue) {
+    const Fact* subject = ledger.subjectOf(fact);
     if (!subject)
         return TapWords::tr("last tap");
-    QString words = std::visit(Tapping{session}, subject->body);
-    if (const QString said = saidWords(*subject, session); !said.isEmpty())
+    QString words = std::visit(Tapping{ledger, catalogue}, subject->body);
+    if (const QString said = saidWords(*subject, ledger, catalogue); !said.isEmpty())
         words +=
             (words.endsWith(QLatin1Char('?')) ? QStringLiteral(" ") : QStringLiteral(": ")) + said;
     return subject == &fact ? words : TapWords::tr("taking back of %1").arg(words);

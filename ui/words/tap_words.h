@@ -3,11 +3,12 @@
 
 #include <QString>
 
-#include "ui/session/vessel_session.h"
+#include "core/evidence/ledger.h"
+#include "core/requirement/catalogue.h"
 
 namespace latchround::ui {
 
 /// "5-09, Sill in place, no trip? yes", "note on 5-09: seal torn", "end of the walkdown".
-QString tapWords(const Fact& fact, const VesselSession& session);
+QString tapWords(const Fact& fact, const Ledger& ledger, const Catalogue& catalogue);
 
 } // namespace latchround::ui

@@ -8,6 +8,7 @@
 #include "core/evidence/moment_text.h"
 #include "ui/words/date_words.h"
 #include "ui/words/door_words.h"
+#include "ui/words/offered.h"
 
 namespace latchround::ui {
 
@@ -35,7 +36,7 @@ QString clockWords(const Moment& moment) {
 
 QString aimWords(const WalkdownBegun& plan) {
     const QString purpose = purposeWords(plan.purpose);
-    QString scope = QString::fromStdString(plan.scope);
+    QString scope = wordingWords(plan.scope);
     if (scope.startsWith(purpose)) // "quarterly: zone bulkheads" says both
         return scope;
     return QCoreApplication::translate("Walkdown", "%1, %2").arg(purpose, scope);

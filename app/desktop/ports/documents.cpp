@@ -15,10 +15,11 @@ Result<ui::PaperMade> DesktopDocuments::make(ui::Paper paper, const FactId& walk
 
 void DesktopDocuments::show(const QString& path) {
     if (!QDesktopServices::openUrl(QUrl::fromLocalFile(path)))
-        m_open.window->tell(ui::Window::tr("Not shown"),
-                            ui::Window::tr("This machine has no program that shows PDF files. The "
-                                           "file lies at %1")
-                                .arg(path));
+        m_open.window->showMessage(
+            ui::Window::tr("Not shown"),
+            ui::Window::tr("This machine has no program that shows PDF files. The "
+                           "file lies at %1")
+                .arg(path));
 }
 
 } // namespace latchround

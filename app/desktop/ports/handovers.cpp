@@ -16,6 +16,7 @@
 #include "core/error/desktop_errors.h"
 #include "core/evidence/moment_text.h"
 #include "core/phrase/places.h"
+#include "ui/words/offered.h"
 #include "ui/words/walkdown_words.h"
 
 namespace latchround {
@@ -136,7 +137,7 @@ Checked<std::optional<ui::HandoverSeen>> DesktopHandovers::lookAt(QWidget* paren
     seen.brings = bringsWords(preview);
     seen.fingerprint = QString::fromStdString(preview.fingerprint);
     if (preview.key == KeyStanding::Asks)
-        seen.asks = KeyAccepted{sheet.key, sheet.device, "accepted by fingerprint"};
+        seen.asks = KeyAccepted{sheet.key, sheet.device, ui::offered("accepted-by-fingerprint")};
     m_seen = std::move(looked->handover);
     return std::optional(std::move(seen));
 }

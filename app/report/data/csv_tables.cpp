@@ -80,7 +80,7 @@ void addItem(CsvLines& csv, const ReportData& data, const Item& item) {
         .text(item.requirement)
         .text(item.row ? item.row->words : "")
         .text(item.row ? item.row->cite : "")
-        .text(item.text())
+        .text(item.text().text)
         .text(word(item.severity))
         .text(word(item.state))
         .text(port_state_code)
@@ -90,7 +90,7 @@ void addItem(CsvLines& csv, const ReportData& data, const Item& item) {
                                            : "no")
         .text(item.due ? isoText(*item.due) : "")
         .text(item.isOpen() && item.due && *item.due < data.today ? "yes" : "no")
-        .text(item.interim)
+        .text(item.interim.text)
         .text(item.assigned)
         .text(rfc3339Text(item.findings.front().stamp.when))
         .text(rfc3339Text(item.findings.back().stamp.when))
@@ -98,7 +98,7 @@ void addItem(CsvLines& csv, const ReportData& data, const Item& item) {
         .text(item.repeat_of.value_or(""))
         .text(mended ? rfc3339Text(item.rectifications.back().stamp.when) : "")
         .text(mended ? item.rectifications.back().body.by : "")
-        .text(mended ? item.rectifications.back().body.what : "")
+        .text(mended ? item.rectifications.back().body.what.text : "")
         .text(item.isOpen() ? joinedWith(zoneEffect(arrangement, data.items, item).zones, " ")
                             : std::string());
     endLine(csv, data);

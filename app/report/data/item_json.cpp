@@ -28,7 +28,7 @@ public:
             json["cite"] = item.row->cite;
             json["edition"] = item.row->edition;
         }
-        json["found"] = item.text();
+        json["found"] = item.text().text;
         json["severity"] = word(item.severity);
         json["state"] = word(item.state);
         json["open"] = item.isOpen();
@@ -65,7 +65,7 @@ private:
             json["due"] = isoText(*item.due);
         json["overdue"] = item.isOpen() && item.due && *item.due < m_today;
         if (!item.interim.empty())
-            json["interim"] = item.interim;
+            json["interim"] = item.interim.text;
         if (!item.assigned.empty())
             json["assigned"] = item.assigned;
     }
@@ -79,20 +79,20 @@ private:
             OrderedJson one = stamped(finding.stamp);
             one["id"] = finding.stamp.id;
             one["walkdown"] = finding.body.walkdown;
-            one["found"] = finding.body.text;
+            one["found"] = finding.body.text.text;
             json["findings"].push_back(std::move(one));
         }
         if (item.repeat_of)
             json["repeat_of"] = *item.repeat_of;
         for (const auto& mended : item.rectifications) {
             OrderedJson one = stamped(mended.stamp);
-            one["what"] = mended.body.what;
+            one["what"] = mended.body.what.text;
             one["by"] = mended.body.by;
             json["rectifications"].push_back(std::move(one));
         }
         if (item.withdrawn) {
             json["withdrawn"] = stamped(item.withdrawn->stamp);
-            json["withdrawn"]["reason"] = item.withdrawn->body.reason;
+            json["withdrawn"]["reason"] = item.withdrawn->body.reason.text;
         }
         if (item.retest) {
             json["retest"] = stamped(item.retest->newest);

@@ -29,7 +29,7 @@ OrderedJson walkdownJson(const ReportData& data) {
     if (walkdown.end)
         json["ended"] = rfc3339Text(walkdown.end->stamp.when);
     json["team"] = walkdown.plan.team;
-    json["scope"] = walkdown.plan.scope;
+    json["scope"] = walkdown.plan.scope.text;
     json["doors"] = data.tally.doors;
     json["done"] = data.tally.done;
     return json;

@@ -16,17 +16,17 @@ namespace latchround::report {
 
 namespace {
 
-void setSheet(QPdfWriter& writer, Sheet sheet) {
+void setOrientation(QPdfWriter& writer, Orientation orientation) {
     const QMarginsF upright = margins_mm();
-    const bool lying = sheet == Orientation::Landscape;
-    // The binder's margin stays at the long left edge of the upright sheet: the upper one when it
+    const bool landscape = orientation == Orientation::Landscape;
+    // The binder's margin stays at the long left edge of the upright page: the upper one when it
     // lies.
     const QMarginsF margins =
-        lying ? QMarginsF(upright.top(), upright.left(), upright.bottom(), upright.right())
-              : upright;
+        landscape ? QMarginsF(upright.top(), upright.left(), upright.bottom(), upright.right())
+                  : upright;
     writer.setResolution(dots_per_inch);
     writer.setPageLayout(QPageLayout(QPageSize(QPageSize::A4),
-                                     lying ? QPageLayout::Landscape : QPageLayout::Portrait,
+                                     landscape ? QPageLayout::Landscape : QPageLayout::Portrait,
                                      margins, QPageLayout::Millimeter));
 }
 
@@ -51,7 +51,7 @@ Result<QByteArray> printed(const Pieces& pieces, const Pictures& pictures, const
     if (!buffer.open(QIODevice::WriteOnly))
         return tl::unexpected(broken);
     QPdfWriter writer(&buffer);
-    setSheet(writer, words.sheet);
+    setOrientation(writer, words.orientation);
     writer.setCreator(words.creator);
 
     QPainter painter(&writer);
@@ -87,11 +87,11 @@ Result<QByteArray> printed(const Pieces& pieces, const Pictures& pictures, const
     return withMarks(pdf, bookmarks, {words.title, words.subject, words.author, words.keywords});
 }
 
-int pagesOf(const Pieces& pieces, const Pictures& pictures, Sheet sheet) {
+int pagesOf(const Pieces& pieces, const Pictures& pictures, Orientation orientation) {
     QBuffer nowhere;
     nowhere.open(QIODevice::WriteOnly);
     QPdfWriter writer(&nowhere);
-    setSheet(writer, sheet);
+    setOrientation(writer, orientation);
     LaidOut document(pictures, bodyOf(pageOf(writer)), writer);
     for (const Piece& piece : pieces)
         document.add(piece);

@@ -41,6 +41,6 @@ Result<QByteArray> printed(const Pieces& pieces, const Pictures& pictures, const
                            const ProgressRange& pace = ProgressRange());
 
 /// How many pages these pieces take.
-int pagesOf(const Pieces& pieces, const Pictures& pictures, Sheet sheet);
+int pagesOf(const Pieces& pieces, const Pictures& pictures, Orientation orientation);
 
 } // namespace latchround::report

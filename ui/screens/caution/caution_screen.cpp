@@ -19,6 +19,7 @@
 #include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/words/door_words.h"
+#include "ui/words/offered.h"
 #include "ui/words/phrase_words.h"
 #include "ui/words/plain_text.h"
 #include "ui/words/units.h"
@@ -216,11 +217,10 @@ void CautionScreen::fillTold() {
                                               m_group.toStdString())),
                 TextSize::Small, Ink::Muted);
     const WalkdownBegun& plan = session().walkdown()->plan;
-    m_words->setText(
-        tr("To %1 on %2. To start: “%3”. To stop: “%4”; %5 may say it.")
-            .arg(QString::fromStdString(plan.control_station), QString::fromStdString(plan.channel),
-                 QString::fromStdString(plan.start_word), QString::fromStdString(plan.stop_word),
-                 QString::fromStdString(plan.may_stop)));
+    m_words->setText(tr("To %1 on %2. To start: “%3”. To stop: “%4”; %5 may say it.")
+                         .arg(wordingWords(plan.control_station), wordingWords(plan.channel),
+                              QString::fromStdString(plan.start_word),
+                              QString::fromStdString(plan.stop_word), wordingWords(plan.may_stop)));
     if (m_words->isHidden())
         m_told->add(m_words->text(), TextSize::Body);
 }

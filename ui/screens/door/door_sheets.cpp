@@ -26,6 +26,7 @@
 #include "ui/words/door_words.h"
 #include "ui/words/grade_words.h"
 #include "ui/words/inclination_words.h"
+#include "ui/words/offered.h"
 #include "ui/words/phrase_words.h"
 #include "ui/words/plain_text.h"
 #include "ui/words/walkdown_words.h"
@@ -139,7 +140,7 @@ void DoorSheets::clearAnswer(const QString& requirement, Side side) {
     }
     connect(clear, &QPushButton::clicked, sheet, [this, sheet, slip = stamp.id] {
         sheet->close();
-        (void)m_session.record(TakenBack{"answer taken back"}, slip);
+        (void)m_session.record(TakenBack{offered("answer-taken-back")}, slip);
     });
     connect(keep, &QPushButton::clicked, sheet, &Sheet::close);
     sheet->setContent(content);
@@ -191,15 +192,13 @@ void DoorSheets::heel() {
 
 void DoorSheets::note() {
     auto* sheet = new Sheet(m_over, tr("Note about door %1").arg(m_door));
-    auto* picker = new PhrasePicker({tr("closer leaks oil"), tr("seal painted over"),
-                                     tr("seal torn at the head"), tr("leaf rubs on the sill"),
-                                     tr("litter in the pocket"), tr("mat under the leaf"),
-                                     tr("switch cover broken"), tr("sign screwed to the leaf"),
-                                     tr("spare part ordered"), tr("put right while we stood")});
-    connect(picker, &PhrasePicker::picked, sheet, [this, sheet](const QString& words) {
-        (void)m_session.record(Note{m_walkdown, door(), words.toStdString()});
-        sheet->close();
-    });
+    auto* picker = new PhrasePicker;
+    picker->setPhrases(offeredFor(OfferedFor::Note));
+    connect(picker, &PhrasePicker::picked, sheet,
+            [this, sheet](const QString&, const Wording& words) {
+                (void)m_session.record(Note{m_walkdown, door(), words});
+                sheet->close();
+            });
     sheet->setContent(picker);
     sheet->open();
 }
@@ -208,26 +207,24 @@ void DoorSheets::photograph() {
     Photograph about;
     about.walkdown = m_walkdown;
     about.door = door();
-    m_photographs->take(about, {tr("whole door"), tr("plate"), tr("seal"), tr("sill"), tr("pocket"),
-                                tr("latch"), tr("closer"), tr("damage"), tr("obstruction")});
+    m_photographs->take(about, OfferedFor::DoorPhotograph);
 }
 
 void DoorSheets::couldNotTest(const QString& requirement) {
     auto* sheet =
         new Sheet(m_over, requirement.isEmpty() ? tr("Why could door %1 not be tested?").arg(m_door)
                                                 : tr("Why could this not be tested?"));
-    auto* picker = new PhrasePicker({tr("space locked, no key"), tr("space in use by passengers"),
-                                     tr("cargo or stores in the way"), tr("under repair"),
-                                     tr("control station not manned"), tr("no engineer free"),
-                                     tr("not safe to move"), tr("ship not upright")});
-    connect(picker, &PhrasePicker::picked, sheet, [this, sheet, requirement](const QString& why) {
-        const auto all = evidence().could_not_test;
-        const auto before = all.find(requirement.toStdString());
-        (void)m_session.record(
-            CouldNotTest{m_walkdown, door(), requirement.toStdString(), why.toStdString()},
-            before == all.end() ? std::nullopt : std::optional(before->second.stamp.id));
-        sheet->close();
-    });
+    auto* picker = new PhrasePicker;
+    picker->setPhrases(offeredFor(OfferedFor::CouldNotTest));
+    connect(picker, &PhrasePicker::picked, sheet,
+            [this, sheet, requirement](const QString&, const Wording& why) {
+                const auto all = evidence().could_not_test;
+                const auto before = all.find(requirement.toStdString());
+                (void)m_session.record(
+                    CouldNotTest{m_walkdown, door(), requirement.toStdString(), why},
+                    before == all.end() ? std::nullopt : std::optional(before->second.stamp.id));
+                sheet->close();
+            });
     sheet->setContent(picker);
     sheet->open();
 }
@@ -282,9 +279,9 @@ void DoorSheets::why(const QString& requirement) {
         });
     }
     connect(panel, &WhyPanel::decided, sheet,
-            [this, sheet](const QString& id, bool satisfactory, const QString& reason) {
-                (void)m_session.record(Judgement{m_walkdown, door(), id.toStdString(), satisfactory,
-                                                 reason.toStdString()});
+            [this, sheet](const QString& id, bool satisfactory, const Wording& reason) {
+                (void)m_session.record(
+                    Judgement{m_walkdown, door(), id.toStdString(), satisfactory, reason});
                 sheet->close();
             });
     sheet->setContent(content);

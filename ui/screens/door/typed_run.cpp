@@ -11,6 +11,7 @@
 #include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/words/door_words.h"
+#include "ui/words/offered.h"
 #include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
@@ -102,7 +103,7 @@ void TypedRun::keep(const Run& run) {
                                 InputDevice::Hand,
                                 std::int64_t(std::llround(since_first_s * 1e9))}});
     }
-    entries.push_back({RunEnded{id, RunOutcome::Complete, "typed in from paper"}});
+    entries.push_back({RunEnded{id, RunOutcome::Complete, offered("typed-in-from-paper")}});
     (void)m_session.record(std::move(entries));
 }
 

@@ -62,7 +62,7 @@ void WalkedSheets::somebodyElse() {
     auto* sheet = new Sheet(m_over, tr("From paper: who walked?"));
     auto* form = new PersonForm;
     connect(form, &PersonForm::given, sheet,
-            [this, sheet](const QString& name, const QString& role) {
+            [this, sheet](const QString& name, const Wording& role) {
                 sheet->close();
                 if (const FactId walker = m_session.join(name, role); m_session.knows(walker))
                     askDay(walker);

@@ -11,6 +11,7 @@
 #include "ui/ship/door_glyph.h"
 #include "ui/words/catalogue_words.h"
 #include "ui/words/grade_words.h"
+#include "ui/words/offered.h"
 #include "ui/words/verdict_words.h"
 
 namespace latchround::ui {
@@ -39,9 +40,6 @@ WhyPanel::WhyPanel(QWidget* parent)
     layout->addWidget(m_scroll, 1);
     layout->addWidget(m_decision);
     m_decision->hide();
-    setPhrases({tr("by the approved drawing"), tr("agreed with the class surveyor"),
-                tr("as built and accepted before"), tr("worn, still does its work"),
-                tr("not safe to leave so")});
     lookChanged();
 }
 
@@ -52,6 +50,7 @@ QWidget* WhyPanel::makeDecision() {
     layout->addWidget(
         new Label(tr("You decide. First the reason:"), TextSize::Body, Ink::Plain, true));
     m_phrases = new PhrasePicker({}, true, box);
+    m_phrases->setPhrases(offeredFor(OfferedFor::Judgement));
     layout->addWidget(m_phrases);
     auto* keys = new QHBoxLayout;
     m_good = new QPushButton(tr("Satisfactory"), box);
@@ -75,14 +74,8 @@ QWidget* WhyPanel::makeDecision() {
 }
 
 void WhyPanel::decide(bool satisfactory) {
-    if (!m_phrases->chosen().isEmpty())
+    if (!m_phrases->chosen().empty())
         emit decided(m_requirement, satisfactory, m_phrases->chosen());
-}
-
-void WhyPanel::setPhrases(const QStringList& phrases) {
-    m_phrases->setPhrases(phrases);
-    m_good->setEnabled(false);
-    m_bad->setEnabled(false);
 }
 
 void WhyPanel::leaveUndecided() {

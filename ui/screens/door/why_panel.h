@@ -25,7 +25,6 @@ public:
     /// Everything shown is copied out of `row`. `asked_because`: why it is asked (askedBecause).
     /// `inclined`: what arithmetic says of an inclination the text asks for; may be empty.
     void setRow(const RowGrade& row, const QString& asked_because, const QString& inclined = {});
-    void setPhrases(const QStringList& phrases);
     /// Offers no decision: nothing is recorded there any more.
     void leaveUndecided();
 
@@ -34,7 +33,7 @@ public:
     QSize sizeHint() const override;
 
 signals:
-    void decided(QString requirement, bool satisfactory, QString reason);
+    void decided(QString requirement, bool satisfactory, latchround::Wording reason);
 
 protected:
     void lookChanged() override;

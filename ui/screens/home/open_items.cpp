@@ -10,6 +10,7 @@
 #include "ui/words/catalogue_words.h"
 #include "ui/words/grade_words.h"
 #include "ui/words/item_words.h"
+#include "ui/words/offered.h"
 
 namespace latchround::ui {
 
@@ -49,7 +50,7 @@ OpenItem itemOf(const Item& written, CalendarDate today) {
     item.item = written.id;
     item.door = QString::fromStdString(written.door);
     item.glyph = glyphOf(written.state);
-    item.what = QString::fromStdString(written.text());
+    item.what = wordingWords(written.text());
     item.why = stateWords(written.state) + QStringLiteral(" · ") + dueWords(written, today);
     return item;
 }

@@ -13,6 +13,7 @@
 #include "ui/screens/plan/brief_words.h"
 #include "ui/screens/plan/plan_sheets.h"
 #include "ui/screens/plan/stage_keys.h"
+#include "ui/words/offered.h"
 
 namespace latchround::ui {
 
@@ -137,7 +138,7 @@ QString BriefPage::whatIsMissing() const {
 
 void BriefPage::showState() {
     for (int i = 0; i < agreed_count; ++i) {
-        const QString words = QString::fromStdString(m_draft.agreed[std::size_t(i)]);
+        const QString words = wordingWords(m_draft.agreed[std::size_t(i)]);
         m_agreed_rows[std::size_t(i)]->setKey(words.isEmpty() ? tr("choose") : words);
     }
     const bool waiting = !m_waiting.isEmpty();

@@ -1,6 +1,9 @@
 #include "ui/screens/plan/brief_words.h"
 
 #include <QCoreApplication>
+#include <QStringList>
+
+#include "ui/words/offered.h"
 
 namespace latchround::ui {
 
@@ -70,25 +73,32 @@ QString agreedHelp(Agreed agreed) {
     return Brief::tr("who may say the stop word");
 }
 
-QStringList agreedPhrases(Agreed agreed) {
+std::vector<Wording> agreedPhrases(Agreed agreed) {
+    const auto own = [](const QStringList& texts) {
+        std::vector<Wording> words;
+        for (const QString& text : texts)
+            words.emplace_back(text.toStdString());
+        return words;
+    };
     switch (agreed) {
     case Agreed::ControlStation:
-        return {Brief::tr("bridge"), Brief::tr("safety centre"), Brief::tr("engine control room")};
+        return offeredFor(OfferedFor::ControlStation);
     case Agreed::Channel:
-        return {Brief::tr("Ch 6"),  Brief::tr("Ch 8"),  Brief::tr("Ch 10"),
-                Brief::tr("Ch 15"), Brief::tr("Ch 17"), Brief::tr("telephone")};
+        return offeredFor(OfferedFor::Channel);
     case Agreed::StartWord:
-        return {Brief::tr("release now"), Brief::tr("doors closing"), Brief::tr("close the doors")};
+        return own(
+            {Brief::tr("release now"), Brief::tr("doors closing"), Brief::tr("close the doors")});
     case Agreed::StopWord:
-        return {Brief::tr("stop stop stop"), Brief::tr("doors stop"), Brief::tr("hold the doors")};
+        return own(
+            {Brief::tr("stop stop stop"), Brief::tr("doors stop"), Brief::tr("hold the doors")});
     case Agreed::MayStop:
         break;
     }
-    return {Brief::tr("anyone"), Brief::tr("anyone of the team and the control station")};
+    return offeredFor(OfferedFor::MayStop);
 }
 
-QString usualWords(Agreed agreed) {
-    return agreed == Agreed::Channel ? QString() : agreedPhrases(agreed).first();
+Wording usualWords(Agreed agreed) {
+    return agreed == Agreed::Channel ? Wording() : agreedPhrases(agreed).front();
 }
 
 } // namespace latchround::ui

@@ -6,7 +6,6 @@
 #include <vector>
 
 #include <QString>
-#include <QStringList>
 
 #include "ui/screens/plan/plan_draft.h"
 
@@ -23,8 +22,9 @@ std::vector<BriefPart> briefParts();
 QString agreedTitle(Agreed agreed);
 /// What it is for, in one line.
 QString agreedHelp(Agreed agreed);
-QStringList agreedPhrases(Agreed agreed);
+/// Start and stop words are said over the radio as they stand; they are no phrases.
+std::vector<Wording> agreedPhrases(Agreed agreed);
 /// Offered on the first walkdown; empty where it must be asked for.
-QString usualWords(Agreed agreed);
+Wording usualWords(Agreed agreed);
 
 } // namespace latchround::ui

@@ -6,20 +6,22 @@
 
 #include "core/planning/draw.h"
 #include "ui/screens/plan/brief_words.h"
+#include "ui/words/in_english.h"
+#include "ui/words/offered.h"
 
 namespace latchround::ui {
 
 PlanDraft freshDraft(const VesselSession& session) {
     PlanDraft draft;
     for (int i = 0; i < agreed_count; ++i)
-        draft.agreed[std::size_t(i)] = usualWords(Agreed(i)).toStdString();
+        draft.agreed[std::size_t(i)] = usualWords(Agreed(i));
     if (session.walkdown()) {
         const WalkdownBegun& last = session.walkdown()->plan;
-        const std::string* said[agreed_count] = {&last.control_station, &last.channel,
-                                                 &last.start_word, &last.stop_word, &last.may_stop};
+        const Wording said[agreed_count] = {last.control_station, last.channel, last.start_word,
+                                            last.stop_word, last.may_stop};
         for (int i = 0; i < agreed_count; ++i)
-            if (!said[i]->empty())
-                draft.agreed[std::size_t(i)] = *said[i];
+            if (!said[i].empty())
+                draft.agreed[std::size_t(i)] = said[i];
     }
     return draft;
 }
@@ -63,35 +65,41 @@ void chooseDoors(const VesselSession& session, PlanDraft& draft) {
 
 namespace {
 
-QString doorsWords(const PlanDraft& draft) {
+/// A deck or a zone has its number in its words, in the language of the screen.
+Wording doorsOf(const PlanDraft& draft) {
     const QString which = QString::fromStdString(draft.scope.which);
     switch (draft.scope.kind) {
     case ScopeKind::AllDoors:
-        return QCoreApplication::translate("PlanDraft", "all doors");
+        return offered("all-doors");
     case ScopeKind::OneDeck:
-        return QCoreApplication::translate("PlanDraft", "deck %1").arg(which);
+        return QCoreApplication::translate("PlanDraft", "deck %1").arg(which).toStdString();
     case ScopeKind::OneZone:
-        return QCoreApplication::translate("PlanDraft", "zone %1").arg(which);
+        return QCoreApplication::translate("PlanDraft", "zone %1").arg(which).toStdString();
     case ScopeKind::ZoneBulkheads:
-        return draft.purpose == Purpose::Quarterly
-                   ? QCoreApplication::translate("PlanDraft", "quarterly: zone bulkheads")
-                   : QCoreApplication::translate("PlanDraft", "zone bulkheads");
+        return draft.purpose == Purpose::Quarterly ? offered("quarterly-zone-bulkheads")
+                                                   : offered("zone-bulkheads");
     case ScopeKind::Retest:
-        return QCoreApplication::translate("PlanDraft", "doors to be retested");
+        return offered("doors-to-be-retested");
     case ScopeKind::Chosen:
         break;
     }
-    return QCoreApplication::translate("PlanDraft", "doors that failed last time");
+    return offered("doors-that-failed-last-time");
+}
+
+Wording recordedScope(const PlanDraft& draft) {
+    const InEnglish english;
+    return draft.sample ? scopeWords(draft).toStdString() : doorsOf(draft);
 }
 
 } // namespace
 
 QString scopeWords(const PlanDraft& draft) {
+    const QString doors = wordingWords(doorsOf(draft));
     return draft.sample ? QCoreApplication::translate("PlanDraft", "%1, a sample of %2 by lot %3")
-                              .arg(doorsWords(draft))
+                              .arg(doors)
                               .arg(draft.route.doors.size())
                               .arg(draft.sample->random_seed)
-                        : doorsWords(draft);
+                        : doors;
 }
 
 WalkdownBegun walkdownOf(const VesselSession& session, const PlanDraft& draft) {
@@ -104,14 +112,14 @@ WalkdownBegun walkdownOf(const VesselSession& session, const PlanDraft& draft) {
         else if (draft.team.contains(person.id))
             plan.team.push_back(person.name);
     }
-    plan.scope = scopeWords(draft).toStdString();
+    plan.scope = recordedScope(draft);
     plan.doors = draft.route.doors;
     plan.sample = draft.sample;
     plan.heel_deg = session.heel_deg();
     plan.control_station = draft.agreed[std::size_t(Agreed::ControlStation)];
     plan.channel = draft.agreed[std::size_t(Agreed::Channel)];
-    plan.start_word = draft.agreed[std::size_t(Agreed::StartWord)];
-    plan.stop_word = draft.agreed[std::size_t(Agreed::StopWord)];
+    plan.start_word = draft.agreed[std::size_t(Agreed::StartWord)].text;
+    plan.stop_word = draft.agreed[std::size_t(Agreed::StopWord)].text;
     plan.may_stop = draft.agreed[std::size_t(Agreed::MayStop)];
     plan.brief_read = int(draft.read_out.size()) == int(briefParts().size());
     return plan;

@@ -22,7 +22,7 @@ struct PlanDraft {
     Scope scope;
     std::optional<SampleDrawn> sample; ///< of the doors in scope; nothing: every one
     WalkRoute route;                   ///< the doors chosen, by chooseDoors
-    std::array<std::string, agreed_count> agreed;
+    std::array<Wording, agreed_count> agreed;
     std::set<int> read_out; ///< parts of the brief
 };
 
@@ -43,7 +43,7 @@ Scope scopeOf(const VesselSession& session, ScopeKind kind, const std::string& w
 /// that its scope does not allow any more is dropped; one whose scope has changed is drawn afresh.
 void chooseDoors(const VesselSession& session, PlanDraft& draft);
 
-/// In the words of the record: "all doors", "deck 5", "quarterly: zone bulkheads".
+/// "all doors", "deck 5", "quarterly: zone bulkheads".
 QString scopeWords(const PlanDraft& draft);
 
 /// The fact that begins it.

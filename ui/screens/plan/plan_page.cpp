@@ -16,6 +16,7 @@
 #include "ui/ship/zone_profile.h"
 #include "ui/words/claim_words.h"
 #include "ui/words/door_words.h"
+#include "ui/words/offered.h"
 #include "ui/words/units.h"
 
 namespace latchround::ui {
@@ -185,8 +186,7 @@ void PlanPage::refresh() {
 void PlanPage::showPeople() {
     const auto with_role = [](const Person& person) {
         const QString name = QString::fromStdString(person.name);
-        return person.role.empty() ? name
-                                   : name + QLatin1Char('\n') + QString::fromStdString(person.role);
+        return person.role.empty() ? name : name + QLatin1Char('\n') + wordingWords(person.role);
     };
     m_people = peopleOf(m_session, m_draft);
     // The one chosen stands first, so that it is in sight among many.

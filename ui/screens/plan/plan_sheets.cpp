@@ -27,7 +27,7 @@ void PlanSheets::addPerson() {
     auto* sheet = new Sheet(m_over, tr("Add a person"));
     auto* form = new PersonForm;
     connect(form, &PersonForm::given, sheet,
-            [this, sheet](const QString& name, const QString& role) {
+            [this, sheet](const QString& name, const Wording& role) {
                 sheet->close();
                 join(name, role);
             });
@@ -37,10 +37,10 @@ void PlanSheets::addPerson() {
 
 /// The first to join records; a later one can be chosen to. Where the fact could not be saved the
 /// session keeps it, and the person is here all the same.
-void PlanSheets::join(const QString& name, const QString& role) {
+void PlanSheets::join(const QString& name, const Wording& role) {
     const bool first = peopleOf(m_session, m_draft).empty();
     const FactId id = m_session.join(name, role);
-    m_draft.joined.push_back({id, name.toStdString(), role.toStdString()});
+    m_draft.joined.push_back({id, name.toStdString(), role});
     if (!first)
         m_draft.team.insert(id);
     emit peopleChanged();
@@ -135,13 +135,15 @@ void PlanSheets::sample() {
 
 void PlanSheets::agree(Agreed agreed) {
     auto* sheet = new Sheet(m_over, agreedTitle(agreed));
-    auto* picker = new PhrasePicker(agreedPhrases(agreed));
+    auto* picker = new PhrasePicker;
+    picker->setPhrases(agreedPhrases(agreed));
     picker->setObjectName(QStringLiteral("agree"));
-    connect(picker, &PhrasePicker::picked, sheet, [this, sheet, agreed](const QString& words) {
-        sheet->close();
-        m_draft.agreed[std::size_t(agreed)] = words.toStdString();
-        emit agreedChosen();
-    });
+    connect(picker, &PhrasePicker::picked, sheet,
+            [this, sheet, agreed](const QString&, const Wording& words) {
+                sheet->close();
+                m_draft.agreed[std::size_t(agreed)] = words;
+                emit agreedChosen();
+            });
     sheet->setContent(picker);
     sheet->open();
 }

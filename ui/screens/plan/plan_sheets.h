@@ -32,7 +32,7 @@ signals:
     void agreedChosen();
 
 private:
-    void join(const QString& name, const QString& role);
+    void join(const QString& name, const Wording& role);
 
     VesselSession& m_session;
     PlanDraft& m_draft;

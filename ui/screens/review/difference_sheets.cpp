@@ -9,7 +9,8 @@
 #include "ui/lists/value_row.h"
 #include "ui/look/label.h"
 #include "ui/screens/review/review_sheets.h"
-#include "ui/screens/review/said_words.h"
+#include "ui/words/offered.h"
+#include "ui/words/said_words.h"
 #include "ui/words/walkdown_words.h"
 
 // The part of ReviewSheets that shows where two people said different things, for a decision.
@@ -19,11 +20,12 @@ void ReviewSheets::differences() {
     auto* sheet = new Sheet(m_over, tr("Said differently: both stay on record, one is to stand"));
     std::vector<QWidget*> rows;
     for (const Difference& difference : differencesOf(m_session.ledger())) {
-        auto* row = new ValueRow(aboutWords(difference, m_session), tr("Decide"));
+        auto* row = new ValueRow(aboutWords(difference, m_session.ledger(), m_session.catalogue()),
+                                 tr("Decide"));
         QStringList said;
         for (const Fact* fact : difference.facts)
             said << tr("%1: %2").arg(nameOf(m_session.ledger(), fact->stamp.person),
-                                     saidWords(*fact, m_session));
+                                     saidWords(*fact, m_session.ledger(), m_session.catalogue()));
         row->setDetail(said.join(QStringLiteral(" · ")));
         row->key()->setObjectName(QStringLiteral("decide-%1").arg(rows.size()));
         row->key()->setEnabled(!m_session.person().empty());
@@ -48,7 +50,8 @@ void ReviewSheets::differences() {
 }
 
 void ReviewSheets::decide(const Difference& difference) {
-    auto* sheet = new Sheet(m_over, aboutWords(difference, m_session));
+    auto* sheet =
+        new Sheet(m_over, aboutWords(difference, m_session.ledger(), m_session.catalogue()));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
@@ -60,7 +63,7 @@ void ReviewSheets::decide(const Difference& difference) {
         choices << tr("%1, %2 %3:\n%4")
                        .arg(nameOf(m_session.ledger(), fact->stamp.person),
                             dayWords(fact->stamp.when), clockWords(fact->stamp.when),
-                            saidWords(*fact, m_session));
+                            saidWords(*fact, m_session.ledger(), m_session.catalogue()));
         ids.push_back(fact->stamp.id);
     }
     auto* picker = new PhrasePicker(choices, false);
@@ -71,13 +74,12 @@ void ReviewSheets::decide(const Difference& difference) {
                 sheet->close();
                 const auto stands = std::size_t(choices.indexOf(words));
                 auto* why = new Sheet(m_over, tr("Why does it stand?"));
-                auto* reasons =
-                    new PhrasePicker({tr("looked at again together"), tr("the other was a slip"),
-                                      tr("the better light"), tr("the better instrument")});
+                auto* reasons = new PhrasePicker;
+                reasons->setPhrases(offeredFor(OfferedFor::Decision));
                 connect(reasons, &PhrasePicker::picked, why,
-                        [this, why, ids, stands](const QString& reason) {
+                        [this, why, ids, stands](const QString&, const Wording& reason) {
                             why->close();
-                            DifferenceSettled settled{ids[stands], {}, reason.toStdString()};
+                            DifferenceSettled settled{ids[stands], {}, reason};
                             for (const FactId& id : ids)
                                 if (id != settled.stands)
                                     settled.over.push_back(id);

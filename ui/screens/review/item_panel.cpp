@@ -15,6 +15,7 @@
 #include "ui/words/door_words.h"
 #include "ui/words/grade_words.h"
 #include "ui/words/item_words.h"
+#include "ui/words/offered.h"
 
 namespace latchround::ui {
 
@@ -109,7 +110,7 @@ QWidget* ItemPanel::wordsOf(const Item& item) const {
     const auto add = [words](const QString& text, TextSize size, Ink ink) {
         words->add(text, size, ink);
     };
-    add(QString::fromStdString(item.text()), TextSize::Lead, Ink::Plain);
+    add(wordingWords(item.text()), TextSize::Lead, Ink::Plain);
     if (item.row)
         add(citationWords(*item.row), TextSize::Small, Ink::Muted);
     if (item.isOpen()) {
@@ -146,7 +147,7 @@ QStringList ItemPanel::courseOf(const Item& item) const {
     for (const auto& mended : item.rectifications)
         course << tr("%1: rectified by %2: %3")
                       .arg(dayOf(mended.stamp), QString::fromStdString(mended.body.by),
-                           QString::fromStdString(mended.body.what));
+                           wordingWords(mended.body.what));
     if (item.ready)
         course << tr("%1: ready for retest, says %2")
                       .arg(dayOf(item.ready->stamp), name(item.ready->stamp));
@@ -157,7 +158,7 @@ QStringList ItemPanel::courseOf(const Item& item) const {
     if (item.withdrawn)
         course << tr("%1: withdrawn by %2: %3")
                       .arg(dayOf(item.withdrawn->stamp), name(item.withdrawn->stamp),
-                           QString::fromStdString(item.withdrawn->body.reason));
+                           wordingWords(item.withdrawn->body.reason));
     return course;
 }
 
@@ -173,10 +174,9 @@ std::vector<QWidget*> ItemPanel::rowsOf(const Item& item) {
     rows.push_back(value("item-due", tr("Due"), dueWords(item, today), set, &ItemSheets::due));
     rows.push_back(value("item-assigned", tr("Who sees to it"), assignedWords(item), set,
                          &ItemSheets::assign));
-    rows.push_back(
-        value("item-interim", tr("Until then"),
-              item.interim.empty() ? tr("nothing recorded") : QString::fromStdString(item.interim),
-              set, &ItemSheets::interim));
+    rows.push_back(value("item-interim", tr("Until then"),
+                         item.interim.empty() ? tr("nothing recorded") : wordingWords(item.interim),
+                         set, &ItemSheets::interim));
     rows.push_back(value("item-severity", tr("Severity"), severityWords(item.severity), set,
                          &ItemSheets::severity));
     rows.push_back(value("item-port", tr("Port State control"),

@@ -17,6 +17,7 @@
 #include "ui/sheets/photograph_sheets.h"
 #include "ui/words/grade_words.h"
 #include "ui/words/item_words.h"
+#include "ui/words/offered.h"
 #include "ui/words/plain_text.h"
 
 namespace latchround::ui {
@@ -44,12 +45,13 @@ void ItemSheets::set(const DeficiencyTerms& terms) {
     (void)m_session.record(std::move(entries));
 }
 
-void ItemSheets::ask(const QString& title, const QStringList& phrases,
-                     std::function<void(const QString&)> record) {
+void ItemSheets::ask(const QString& title, OfferedFor use,
+                     std::function<void(const Wording&)> record) {
     auto* sheet = new Sheet(m_over, title);
-    auto* picker = new PhrasePicker(phrases);
+    auto* picker = new PhrasePicker;
+    picker->setPhrases(offeredFor(use));
     connect(picker, &PhrasePicker::picked, sheet,
-            [sheet, record = std::move(record)](const QString& words) {
+            [sheet, record = std::move(record)](const QString&, const Wording& words) {
                 sheet->close();
                 record(words);
             });
@@ -167,38 +169,36 @@ void ItemSheets::due(const Item& item) {
 }
 
 void ItemSheets::interim(const Item& item) {
-    ask(tr("What is done while the door is out?"),
-        {tr("fire patrol, every 30 minutes"), tr("fire patrol, every hour"),
-         tr("kept shut and marked"), tr("kept shut, other way out marked"),
-         tr("watch posted at the door"), tr("local release only"), tr("zone kept empty of people"),
-         tr("nothing is needed")},
-        [this, terms = termsOf(item)](const QString& words) mutable {
-            terms.interim = words.toStdString();
+    ask(tr("What is done while the door is out?"), OfferedFor::Interim,
+        [this, terms = termsOf(item)](const Wording& words) mutable {
+            terms.interim = words.text;
+            terms.interim_phrase = words.phrase;
             set(terms);
         });
 }
 
 void ItemSheets::assign(const Item& item) {
-    ask(tr("Who sees to it?"), people(),
-        [this, terms = termsOf(item)](const QString& name) mutable {
-            terms.assigned = name.simplified().toStdString();
-            set(terms);
-        });
+    auto* sheet = new Sheet(m_over, tr("Who sees to it?"));
+    auto* picker = new PhrasePicker(people());
+    connect(picker, &PhrasePicker::picked, sheet,
+            [this, sheet, terms = termsOf(item)](const QString& name) mutable {
+                sheet->close();
+                terms.assigned = name.simplified().toStdString();
+                set(terms);
+            });
+    sheet->setContent(picker);
+    sheet->open();
 }
 
 void ItemSheets::rectify(const Item& item) {
     ask(tr("What was done at door %1?").arg(QString::fromStdString(item.door)),
-        {tr("closer adjusted"), tr("closer replaced"), tr("latch adjusted"), tr("latch replaced"),
-         tr("hinges tightened"), tr("seal replaced"), tr("magnet replaced"), tr("wiring mended"),
-         tr("alarm replaced"), tr("rails cleaned and greased"), tr("path and pocket cleared"),
-         tr("hook or wedge taken away"), tr("plate replaced"), tr("leaf replaced")},
-        [this, id = item.id](const QString& what) {
+        OfferedFor::Rectification, [this, id = item.id](const Wording& what) {
             if (const Item* found = m_session.item(id))
                 rectified(*found, what);
         });
 }
 
-void ItemSheets::rectified(const Item& item, const QString& what) {
+void ItemSheets::rectified(const Item& item, const Wording& what) {
     auto* sheet = new Sheet(m_over, tr("Who did it?"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
@@ -211,8 +211,7 @@ void ItemSheets::rectified(const Item& item, const QString& what) {
     connect(picker, &PhrasePicker::picked, sheet,
             [this, sheet, what, id = item.findings.back().stamp.id](const QString& name) {
                 sheet->close();
-                (void)m_session.record(
-                    Rectification{id, what.toStdString(), name.simplified().toStdString()});
+                (void)m_session.record(Rectification{id, what, name.simplified().toStdString()});
             });
     sheet->setContent(content);
     sheet->open();
@@ -223,17 +222,16 @@ void ItemSheets::ready(const Item& item) {
 }
 
 void ItemSheets::withdraw(const Item& item) {
-    ask(tr("Why is it withdrawn?"),
-        {tr("written up twice"), tr("written up by mistake"), tr("the door was taken out"),
-         tr("the approved plan was changed"), tr("the Administration accepts it")},
-        [this, id = item.findings.back().stamp.id](const QString& reason) {
-            (void)m_session.record(Withdrawal{id, reason.toStdString()});
+    ask(tr("Why is it withdrawn?"), OfferedFor::Withdrawal,
+        [this, id = item.findings.back().stamp.id](const Wording& reason) {
+            (void)m_session.record(Withdrawal{id, reason});
         });
 }
 
 void ItemSheets::takeBackWithdrawal(const Item& item) {
     if (item.withdrawn)
-        (void)m_session.record(TakenBack{"withdrawn by mistake"}, item.withdrawn->stamp.id);
+        (void)m_session.record(TakenBack{offered("withdrawn-by-mistake")},
+                               item.withdrawn->stamp.id);
 }
 
 void ItemSheets::photograph(const Item& item) {
@@ -243,8 +241,7 @@ void ItemSheets::photograph(const Item& item) {
     about.requirement = item.requirement;
     about.shows = item.rectifications.empty() ? item.findings.back().stamp.id
                                               : item.rectifications.back().stamp.id;
-    m_photographs->take(about, {tr("as found"), tr("after the work"), tr("whole door"),
-                                tr("the part that was changed")});
+    m_photographs->take(about, OfferedFor::WorkPhotograph);
 }
 
 } // namespace latchround::ui

@@ -5,6 +5,7 @@
 #include <QObject>
 
 #include "ui/session/vessel_session.h"
+#include "ui/words/offered.h"
 
 class QWidget;
 
@@ -30,11 +31,10 @@ public:
     void photograph(const Item& item);
 
 private:
-    void rectified(const Item& item, const QString& what);
+    void rectified(const Item& item, const Wording& what);
     void set(const DeficiencyTerms& terms);
     /// Phrases to tap, then `record` with the one picked.
-    void ask(const QString& title, const QStringList& phrases,
-             std::function<void(const QString&)> record);
+    void ask(const QString& title, OfferedFor use, std::function<void(const Wording&)> record);
     QStringList people() const;
 
     VesselSession& m_session;

@@ -15,11 +15,12 @@
 #include "ui/look/touch_style.h"
 #include "ui/ports/handovers.h"
 #include "ui/ports/signing.h"
-#include "ui/screens/review/group_words.h"
+#include "ui/screens/review/item_line.h"
 #include "ui/screens/review/item_list.h"
 #include "ui/screens/review/item_panel.h"
 #include "ui/screens/review/item_sheets.h"
 #include "ui/screens/review/review_sheets.h"
+#include "ui/words/group_words.h"
 
 namespace latchround::ui {
 

@@ -23,6 +23,7 @@
 #include "ui/words/door_words.h"
 #include "ui/words/grade_words.h"
 #include "ui/words/item_words.h"
+#include "ui/words/offered.h"
 #include "ui/words/verdict_words.h"
 #include "ui/words/walkdown_words.h"
 
@@ -66,8 +67,7 @@ void ReviewSheets::who() {
     lines->setContentsMargins(0, 0, 0, 0);
     QStringList names;
     for (const Person& person : people)
-        names << tr("%1, %2").arg(QString::fromStdString(person.name),
-                                  QString::fromStdString(person.role));
+        names << tr("%1, %2").arg(QString::fromStdString(person.name), wordingWords(person.role));
     auto* picker = new PhrasePicker(names, false);
     auto* other = keyOf(tr("Somebody else"), "who-other");
     lines->addWidget(picker);
@@ -90,7 +90,7 @@ void ReviewSheets::joinSomebody() {
     auto* sheet = new Sheet(m_over, tr("Add a person"));
     auto* form = new PersonForm;
     connect(form, &PersonForm::given, sheet,
-            [this, sheet](const QString& name, const QString& role) {
+            [this, sheet](const QString& name, const Wording& role) {
                 sheet->close();
                 m_session.setPerson(m_session.join(name, role));
                 emit personChosen();
@@ -114,7 +114,7 @@ void ReviewSheets::writeUp() {
         const QString number = QString::fromStdString(each.door->door->number);
         const QString words = deficiencyWords(*each.row);
         all.push_back({Deficiency{walkdown, number.toStdString(), each.row->requirement->id,
-                                  words.toStdString(), each.repeats},
+                                  recordedDeficiency(*each.row), each.repeats},
                        std::nullopt,
                        {}});
         auto* row =
@@ -179,7 +179,7 @@ void ReviewSheets::history(const QString& number) {
         for (const QString& open : openRowWords(graded.grade))
             pane->add(open, TextSize::Body, Ink::Bad);
         for (const auto& note : graded.evidence.notes)
-            pane->add(QString::fromStdString(note.body.text), TextSize::Small, Ink::Muted);
+            pane->add(wordingWords(note.body.text), TextSize::Small, Ink::Muted);
     }
     if (timed) {
         auto* years = new ValueRow(tr("Its closing through the years"), tr("Chart ›"));
@@ -212,7 +212,7 @@ void ReviewSheets::photographs(const FactId& id) {
         if (bytes)
             picture.loadFromData(reinterpret_cast<const uchar*>(bytes->data()), int(bytes->size()));
         pictures.push_back(new PictureView(
-            std::move(picture), tr("%1, %2").arg(QString::fromStdString(photograph.body.caption),
+            std::move(picture), tr("%1, %2").arg(wordingWords(photograph.body.caption),
                                                  dateWords(shipsDay(photograph.stamp.when)))));
     }
     auto* pager = new RowPager;

@@ -10,12 +10,13 @@
 #include "core/measure/budget.h"
 #include "ui/lists/value_row.h"
 #include "ui/look/label.h"
+#include "ui/words/offered.h"
 
 namespace latchround::ui {
 
 namespace {
 
-constexpr std::array<double, 3> offered{0.90, 0.95, 0.99};
+constexpr std::array<double, 3> choices{0.90, 0.95, 0.99};
 
 QString percent(double part) {
     return QLocale().toString(100 * part, 'f', 0) + QStringLiteral(" %");
@@ -45,14 +46,14 @@ DecisionSheet::DecisionSheet(const DecisionLimits& in_use, double u_s, QWidget* 
     auto* lines = new QVBoxLayout(this);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->setSpacing(sizes().gap);
-    for (const double from : offered) {
+    for (const double from : choices) {
         const bool now = std::abs(in_use.satisfactory_from - from) < 1e-9;
         auto* row = new ValueRow(titleOf(from), now ? tr("In use") : tr("Use"));
         row->setDetail(consequence(from, u_s));
         row->key()->setEnabled(!now);
         row->key()->setObjectName(QStringLiteral("decide-%1").arg(int(std::lround(100 * from))));
         connect(row, &ValueRow::asked, this, [this, from] {
-            emit chosen({from, 1 - from, tr("chosen in the settings").toStdString()});
+            emit chosen({from, 1 - from, offered("chosen-in-the-settings")});
         });
         lines->addWidget(row);
     }

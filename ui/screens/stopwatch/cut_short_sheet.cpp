@@ -13,6 +13,7 @@
 #include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/words/door_words.h"
+#include "ui/words/offered.h"
 #include "ui/words/run_words.h"
 
 namespace latchround::ui {
@@ -57,7 +58,7 @@ void CutShort::ask(const QString& door) {
     lines->addWidget(by_hand);
     const FactId id = run->id;
     connect(spoiled, &QPushButton::clicked, sheet, [this, sheet, id] {
-        (void)m_session.record(RunEnded{id, RunOutcome::Spoiled, "cut short"});
+        (void)m_session.record(RunEnded{id, RunOutcome::Spoiled, offered("cut-short")});
         sheet->close();
     });
     connect(by_hand, &QPushButton::clicked, sheet, [this, sheet, door, id] {
@@ -94,7 +95,8 @@ void CutShort::askNext(const QString& door, const FactId& id) {
                 entries.push_back({mark});
                 const bool complete = nextRequired(sequence, with) == nullptr;
                 if (complete)
-                    entries.push_back({RunEnded{id, RunOutcome::Complete, "completed by hand"}});
+                    entries.push_back(
+                        {RunEnded{id, RunOutcome::Complete, offered("completed-by-hand")}});
                 (void)m_session.record(std::move(entries));
                 sheet->close();
                 if (!complete)

@@ -8,6 +8,7 @@
 #include "core/evidence/references.h"
 #include "core/phrase/places.h"
 #include "core/safety/cautions.h"
+#include "ui/words/offered.h"
 
 namespace latchround::ui {
 
@@ -151,12 +152,12 @@ Result<> RunRecorder::mark(MarkKind kind, const MarkPress& press) {
     return m_session.record(std::move(entries));
 }
 
-Entry RunRecorder::ended(RunOutcome outcome, const QString& reason) {
+Entry RunRecorder::ended(RunOutcome outcome, const Wording& reason) {
     std::optional<FactId> before;
     if (waitingEnd() || m_session.ledger().find(m_end)) // else it was refused
         before = m_end;
     m_end = m_session.newId();
-    return {RunEnded{m_run, outcome, reason.toStdString()}, before, m_end};
+    return {RunEnded{m_run, outcome, reason}, before, m_end};
 }
 
 Result<> RunRecorder::takeBack() {
@@ -164,13 +165,13 @@ Result<> RunRecorder::takeBack() {
     if (!run || run->marks.empty())
         return {};
     std::vector<Entry> entries;
-    entries.push_back({TakenBack{"mark taken back"}, run->marks.back().id});
+    entries.push_back({TakenBack{offered("mark-taken-back")}, run->marks.back().id});
     if (!m_end.empty())
-        entries.push_back({TakenBack{"run goes on"}, std::exchange(m_end, {})});
+        entries.push_back({TakenBack{offered("run-goes-on")}, std::exchange(m_end, {})});
     return m_session.record(std::move(entries));
 }
 
-Result<> RunRecorder::end(RunOutcome outcome, const QString& reason) {
+Result<> RunRecorder::end(RunOutcome outcome, const Wording& reason) {
     std::vector<Entry> entries;
     addStart(entries);
     m_called_off = true;

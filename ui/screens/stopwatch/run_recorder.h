@@ -46,7 +46,7 @@ public:
     /// Each records at once; the run ends by itself with its last mark.
     Result<> mark(MarkKind kind, const MarkPress& press);
     Result<> takeBack();
-    Result<> end(RunOutcome outcome, const QString& reason);
+    Result<> end(RunOutcome outcome, const Wording& reason);
 
 private:
     Mark markOf(MarkKind kind, const MarkPress& press) const;
@@ -55,7 +55,7 @@ private:
     /// The run's first fact where none is recorded yet, nor waits to be.
     void addStart(std::vector<Entry>& entries);
     bool wouldComplete(MarkKind kind) const;
-    Entry ended(RunOutcome outcome, const QString& reason);
+    Entry ended(RunOutcome outcome, const Wording& reason);
 
     VesselSession& m_session;
     QString m_door;

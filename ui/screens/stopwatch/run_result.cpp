@@ -17,6 +17,7 @@
 #include "ui/ship/door_glyph.h"
 #include "ui/words/door_words.h"
 #include "ui/words/grade_words.h"
+#include "ui/words/offered.h"
 #include "ui/words/run_words.h"
 #include "ui/words/verdict_words.h"
 
@@ -87,7 +88,8 @@ RunResult::RunResult(QWidget* parent)
     setRole(*m_done, "primary", true);
     connect(m_again, &QPushButton::clicked, this, &RunResult::againAsked);
     connect(m_done, &QPushButton::clicked, this, &RunResult::doneAsked);
-    connect(m_reasons, &PhrasePicker::picked, this, &RunResult::reasonPicked);
+    connect(m_reasons, &PhrasePicker::picked, this,
+            [this](const QString&, const Wording& reason) { emit reasonPicked(reason); });
     connect(m_why, &QPushButton::clicked, this, &RunResult::askWhy);
     m_hold->setSingleShot(true);
     m_hold->setInterval(hold_ms);
@@ -197,12 +199,7 @@ void RunResult::showEnded(RunOutcome outcome, const QString& stop_word) {
     m_title->setInk(stopped ? Ink::Bad : Ink::Plain);
     m_lines->addWidget(new Label(tr("On record, and never counted as a measurement. Why?"),
                                  TextSize::Small, Ink::Muted));
-    m_phrases =
-        (stopped ? QStringList{tr("someone in the way"), tr("object in the path"),
-                               tr("wrong door moved"), tr("watch left"), tr("door did not move"),
-                               tr("channel lost")}
-                 : QStringList{tr("touched too late"), tr("touched too early"), tr("leaf was held"),
-                               tr("view was blocked"), tr("ship rolled"), tr("wrong release")});
+    m_phrases = offeredFor(stopped ? OfferedFor::Stopped : OfferedFor::Spoiled);
     m_reasons->clear();
     m_reasons->setPhrases(m_phrases);
     showReasons();
@@ -230,12 +227,14 @@ void RunResult::showReasons() {
 
 void RunResult::askWhy() {
     auto* sheet = new Sheet(this, tr("Why?"));
-    auto* reasons = new PhrasePicker(m_phrases);
-    connect(reasons, &PhrasePicker::picked, sheet, [this, sheet](const QString& reason) {
-        sheet->close();
-        m_why->setText(reason);
-        emit reasonPicked(reason);
-    });
+    auto* reasons = new PhrasePicker;
+    reasons->setPhrases(m_phrases);
+    connect(reasons, &PhrasePicker::picked, sheet,
+            [this, sheet](const QString& shown, const Wording& reason) {
+                sheet->close();
+                m_why->setText(shown);
+                emit reasonPicked(reason);
+            });
     sheet->setContent(reasons);
     sheet->open();
 }

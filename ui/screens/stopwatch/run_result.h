@@ -32,7 +32,7 @@ public:
     void setRoomy(bool roomy);
 
 signals:
-    void reasonPicked(QString reason);
+    void reasonPicked(latchround::Wording reason);
     void againAsked();
     void doneAsked();
     /// The second of two marks that came too close was one touch too many.
@@ -67,7 +67,7 @@ private:
     QPushButton* m_one_wrong = nullptr;
     bool m_last_is_wrong = false; ///< of the two marks asked about, the second was the last
     QTimer* m_hold;               ///< keys come after it, lest the last mark's finger hits them
-    QStringList m_phrases;
+    std::vector<Wording> m_phrases;
     bool m_called_off = false;
     bool m_roomy = true;
 };

@@ -20,6 +20,7 @@
 #include "ui/screens/stopwatch/side_keys.h"
 #include "ui/ship/door_drawing.h"
 #include "ui/words/door_words.h"
+#include "ui/words/offered.h"
 #include "ui/words/phrase_words.h"
 #include "ui/words/run_words.h"
 
@@ -87,7 +88,7 @@ void StopwatchScreen::connectKeys() {
     connect(m_result, &RunResult::againAsked, this, [this] {
         emit againAsked(m_recorder.door(), m_recorder.release(), m_recorder.kind());
     });
-    connect(m_result, &RunResult::reasonPicked, this, [this](const QString& reason) {
+    connect(m_result, &RunResult::reasonPicked, this, [this](const Wording& reason) {
         if (m_called_off)
             (void)m_recorder.end(*m_called_off, reason);
     });
@@ -158,14 +159,14 @@ void StopwatchScreen::mark(MarkKind kind, const MarkPress& press) {
 }
 
 void StopwatchScreen::stop() {
-    endWith(RunOutcome::Stopped, tr("stopped, no reason given"));
+    endWith(RunOutcome::Stopped, offered("stopped-no-reason-given"));
 }
 
 void StopwatchScreen::spoil() {
-    endWith(RunOutcome::Spoiled, tr("spoiled, no reason given"));
+    endWith(RunOutcome::Spoiled, offered("spoiled-no-reason-given"));
 }
 
-void StopwatchScreen::endWith(RunOutcome outcome, const QString& reason) {
+void StopwatchScreen::endWith(RunOutcome outcome, const Wording& reason) {
     // The screen stops at once, saved or not: stopping is about people, recording comes second.
     m_clock.stop();
     if (outcome == RunOutcome::Stopped)

@@ -58,7 +58,7 @@ private:
     void mark(MarkKind kind, const MarkPress& press);
     void spoil();
     void leave();
-    void endWith(RunOutcome outcome, const QString& reason);
+    void endWith(RunOutcome outcome, const Wording& reason);
     void refresh();
     void showKeys();
     /// In front, and no sheet over it has the keyboard.
