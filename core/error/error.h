@@ -5,6 +5,7 @@
 
 #include <string>
 #include <utility>
+#include <variant>
 #include <vector>
 
 #include <tl/expected.hpp>
@@ -27,8 +28,8 @@ struct Error {
 
 using Errors = std::vector<Error>;
 
-/// A value, or the one thing that stood in its way.
-template <class T>
+/// A value, or the one thing that stood in its way. Without a value to give: Result<>.
+template <class T = std::monostate>
 using Result = tl::expected<T, Error>;
 
 /// A value, or every error found in one pass over the input.

@@ -57,6 +57,7 @@ inline constexpr PhraseCode<1> write_in_unit{"write-in-unit"}; ///< what to do: 
 inline constexpr PhraseCode<0> not_a_list_of_runs{"not-a-list-of-runs"};
 inline constexpr PhraseCode<0> run_without_marks{"run-without-marks"};
 inline constexpr PhraseCode<0> mark_time_out_of_range{"mark-time-out-of-range"};
+inline constexpr PhraseCode<1> marks_reversed{"marks-reversed"}; ///< the event that comes first
 inline constexpr PhraseCode<0> heel_too_large{"heel-too-large"};
 inline constexpr PhraseCode<1> run_not_complete{"run-not-complete"}; ///< the mark it lacks
 

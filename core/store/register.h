@@ -16,9 +16,6 @@
 
 namespace latchround {
 
-/// Done, or why not.
-using Result<> = Result<std::monostate>;
-
 class Register {
 public:
     Register() = default;

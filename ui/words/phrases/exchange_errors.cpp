@@ -101,6 +101,8 @@ constexpr auto exchange_errors_table = std::to_array<PhraseRow>({
     {errors::mark_time_out_of_range,
      QT_TRANSLATE_NOOP("Core", "a time must be from 0 to 3600 seconds"),
      QT_TRANSLATE_NOOP("Core", "Give seconds from the start of the watch.")},
+    {errors::marks_reversed, QT_TRANSLATE_NOOP("Core", "this cannot come before \"%1\""),
+     QT_TRANSLATE_NOOP("Core", "Give the seconds of both events on one watch.")},
     {errors::heel_too_large, QT_TRANSLATE_NOOP("Core", "a heel of more than 45 degrees cannot be"),
      QT_TRANSLATE_NOOP("Core", "Give the heel in degrees.")},
     {errors::run_not_complete,
