@@ -24,9 +24,12 @@ def quarterly_rows():
 
 
 def is_listed(door, place):
-    """SOLAS II-2/9.4.1.1.5."""
+    """SOLAS II-2/9.4.1.1.5, 20.2.2.3. A door that is kept locked is found locked."""
     return (
-        place in ("zone-bulkhead", "galley", "stairway")
+        (
+            place in ("zone-bulkhead", "galley", "stairway", "special-category")
+            or (place == "other" and door.special_category)
+        )
         and not (door.watertight and door.power)
         and door.normally != "locked"
     )
@@ -49,7 +52,15 @@ _TRAITS = {
 }
 
 
-def _holds(condition, door, place):
+def _bounds_category_a(boundary, vessel):
+    """Category 12 of fire tables of fourteen, 6 of eleven; unknown counts as asked."""
+    if boundary.place != "machinery" or not boundary.spaces:
+        return boundary.place == "machinery"
+    return ("12" if vessel.passengers > 36 else "6") in boundary.spaces.split()
+
+
+def _holds(condition, door, boundary, vessel):
+    place = boundary.place
     for key, wanted in condition.items():
         if key == "kinds":
             met = door.kind in wanted
@@ -57,6 +68,10 @@ def _holds(condition, door, place):
             met = place in wanted
         elif key == "special_category":
             met = (door.special_category or place == "special-category") == wanted
+        elif key == "category_a":
+            met = _bounds_category_a(boundary, vessel) == wanted
+        elif key == "over_36":
+            met = (vessel.passengers > 36) == wanted
         elif key == "listed":
             met = is_listed(door, place) == wanted
         elif key == "class":
@@ -70,13 +85,16 @@ def _holds(condition, door, place):
     return True
 
 
-def _is_asked(row, door, place):
+def _is_asked(row, door, boundary, vessel):
     wanted, exempt = row.get("applies"), row.get("exempt", ())
-    return (not wanted or any(_holds(c, door, place) for c in wanted)) and not any(
-        _holds(c, door, place) for c in exempt
+    other_date = vessel.keel_laid < row.get("keel_from", "") and row["other_dates"] == "not-asked"
+    return (
+        not other_date
+        and (not wanted or any(_holds(c, door, boundary, vessel) for c in wanted))
+        and not any(_holds(c, door, boundary, vessel) for c in exempt)
     )
 
 
-def rows_of(door, place, rows):
+def rows_of(door, boundary, vessel, rows):
     """The rows asked of this door, in the catalogue's order."""
-    return [r for r in rows if _is_asked(r, door, place)]
+    return [r for r in rows if _is_asked(r, door, boundary, vessel)]

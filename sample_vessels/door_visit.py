@@ -151,6 +151,10 @@ class Visit:
             return 0.03 if self.habits.gap_mm > 6 else 0.0
         if name == "reopen-distance":
             return self.habits.reopen_m
+        if name == "release-height":
+            return 950.0
+        if name == "release-force":
+            return 40.0
         raise ValueError(f"no gauge reading is known for {name}")
 
     # Runs

@@ -118,15 +118,15 @@ def record_walk(recorder, aboard, walk):
     for number in visited:
         clock.between_doors(rng.uniform(35, 110), rng)
         door = aboard.arrangement.door(number)
-        place = aboard.arrangement.boundary(door.boundary).place
+        boundary = aboard.arrangement.boundary(door.boundary)
         visit = Visit(
             recorder,
             aboard,
             walk,
             walkdown,
             door,
-            place,
-            rows_of(door, place, aboard.rows),
+            boundary.place,
+            rows_of(door, boundary, aboard.arrangement.vessel, aboard.rows),
             clock,
             boot_ms,
             walk.findings.get(number, NOTHING),

@@ -159,10 +159,10 @@ std::optional<std::pair<int, int>> CsvRowReader::spaces(std::string_view column)
     return std::nullopt;
 }
 
-bool CsvRowReader::yesNo(std::string_view column, bool if_empty) {
+Said CsvRowReader::yesNo(std::string_view column) {
     const std::optional<std::string> cell = filled(column);
     if (!cell)
-        return if_empty;
+        return {};
     const std::string answer = lowerCase(*cell);
     if (answer != "yes" && answer != "no")
         complain(column, errors::cell_not_yes_or_no(*cell));

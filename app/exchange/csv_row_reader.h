@@ -49,7 +49,7 @@ public:
     int wholeNumber(std::string_view column);
     /// "3 7": categories of two spaces.
     std::optional<std::pair<int, int>> spaces(std::string_view column);
-    bool yesNo(std::string_view column, bool if_empty);
+    Said yesNo(std::string_view column);
     std::optional<CalendarDate> date(std::string_view column);
 
     template <class E>

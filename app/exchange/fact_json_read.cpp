@@ -72,6 +72,9 @@ public:
     void operator()(const char* key, std::optional<bool>& member) {
         member = m_object.truth(key, Need::Optional);
     }
+    void operator()(const char* key, std::optional<double>& member) {
+        member = m_object.number(key, Need::Optional);
+    }
     void operator()(const char* key, std::optional<CalendarDate>& member) {
         member = m_object.date(key, Need::Optional);
     }

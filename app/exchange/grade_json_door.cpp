@@ -45,8 +45,8 @@ void readDimensions(JsonObject& object, Door& door) {
 struct FittingReader {
     JsonObject& object;
 
-    void operator()(const ArrangementColumn& column, bool& fitted) const {
-        fitted = object.truth(column.name, Need::Optional).value_or(fitted);
+    void operator()(const ArrangementColumn& column, Said& fitted) const {
+        fitted.word = object.truth(column.name, Need::Optional);
     }
     void operator()(const ArrangementColumn&, const auto&) const {}
 };

@@ -6,7 +6,10 @@
 
 #include "app/exchange/grade_json_parts.h"
 #include "core/error/exchange_errors.h"
+#include "core/evidence/run_sequence.h"
 #include "core/near_name.h"
+#include "core/phrase/plain_figure.h"
+#include "core/requirement/gauge.h"
 
 namespace latchround {
 
@@ -50,17 +53,46 @@ public:
                 continue;
             if (row->source != Source::Gauge && !row->incline_deg)
                 m_faults.add(here, errors::row_not_measured());
-            else if (!value.is_number() || !(value.get<double>() >= 0))
-                m_faults.add(here, errors::figure_negative(row->unit.empty()
-                                                               ? errors::write_without_quotes()
-                                                               : errors::write_in_unit(row->unit)));
-            else
-                m_evidence.measured[id].body = {
-                    {}, m_evidence.door, id, value.get<double>(), gaugeUnit(*row)};
+            else if (value.is_object())
+                withStep(*row, value, here);
+            else if (const auto figure = figureIn(*row, value, here))
+                measure(*row, *figure, std::nullopt);
         }
     }
 
 private:
+    std::optional<double> figureIn(const Requirement& row, const Json& value,
+                                   const std::string& pointer) {
+        if (value.is_number() && value.get<double>() >= 0)
+            return value.get<double>();
+        m_faults.add(pointer,
+                     errors::figure_negative(row.unit.empty() ? errors::write_without_quotes()
+                                                              : errors::write_in_unit(row.unit)));
+        return std::nullopt;
+    }
+
+    /// A figure beside the step of the instrument it was read off.
+    void withStep(const Requirement& row, const Json& value, const std::string& pointer) {
+        JsonObject object(value, pointer, m_faults);
+        const auto part = [&](const char* key, Need need) -> std::optional<double> {
+            const Json* given = object.field(key, need);
+            return given ? figureIn(row, *given, object.pointerOf(key)) : std::nullopt;
+        };
+        const auto figure = part("value", Need::Required);
+        const auto step = part("step", Need::Optional);
+        object.complainOfTheRest();
+        if (step && *step > coarsestStep(row))
+            m_faults.add(object.pointerOf("step"),
+                         errors::step_too_coarse(plainFigure(coarsestStep(row))));
+        if (figure)
+            measure(row, *figure, step);
+    }
+
+    void measure(const Requirement& row, double figure, std::optional<double> step) {
+        m_evidence.measured[row.id].body = {{},     m_evidence.door, row.id,
+                                            figure, gaugeUnit(row),  step};
+    }
+
     const Requirement* rowOf(const std::string& id, const std::string& pointer) {
         const Requirement* row = findRequirement(m_catalogue, id);
         if (row)
@@ -193,6 +225,26 @@ void readSeen(JsonObject& object, const SeenFields& fields, const Catalogue& cat
     readPlate(object, fields.plate, evidence);
 }
 
+namespace {
+
+/// Complains of the event that is given before one that it cannot come before.
+void complainOfReversed(const std::vector<std::pair<double, MarkKind>>& times, JsonObject& marks) {
+    const auto timeOf = [&](MarkKind kind) -> std::optional<double> {
+        const auto found = std::ranges::find(times, kind, &std::pair<double, MarkKind>::second);
+        return found == times.end() ? std::nullopt : std::optional(found->first);
+    };
+    for (const auto& turn : eventsInTurn) {
+        const auto first = timeOf(turn.first);
+        const auto second = timeOf(turn.second);
+        if (!first || !second || *second >= *first)
+            continue;
+        marks.complain(word(turn.second), errors::marks_reversed(word(turn.first)));
+        return;
+    }
+}
+
+} // namespace
+
 std::vector<std::pair<double, MarkKind>> markTimes(JsonObject& marks) {
     std::vector<std::pair<double, MarkKind>> times;
     for (const Word<MarkKind>& mark : markKindWords) {
@@ -205,6 +257,7 @@ std::vector<std::pair<double, MarkKind>> markTimes(JsonObject& marks) {
     marks.complainOfTheRest();
     if (marks.names().empty())
         marks.complain(errors::run_without_marks());
+    complainOfReversed(times, marks);
     std::ranges::stable_sort(times, {}, &std::pair<double, MarkKind>::first);
     return times;
 }

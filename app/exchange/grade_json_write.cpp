@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include "app/exchange/grade_json.h"
+#include "core/grading/as_found.h"
 #include "core/reading/written_json.h"
 #include "core/requirement/applicability.h"
 #include "ui/words/grade_words.h"
@@ -45,27 +46,34 @@ OrderedJson rowJson(const RowGrade& row, const std::string& because) {
         object["unit"] = requirement.unit;
     setIfKnown(object, "low", requirement.low);
     setIfKnown(object, "high", requirement.high);
+    setIfKnown(object, "low_also", requirement.low_also);
+    setIfKnown(object, "high_also", requirement.high_also);
     object["cite"] = requirement.cite;
     object["issuer"] = requirement.issuer;
     object["severity"] = word(requirement.severity);
-    const bool not_asked = row.reason.kind == ReasonKind::NotAsked;
-    object["why"] = not_asked ? because : ui::reasonText(row.reason);
-    if (!not_asked)
+    const ReasonKind kind = row.reason.kind;
+    object["why"] = kind == ReasonKind::NotAsked ? because : ui::reasonText(row.reason);
+    const bool answered_not_asked = kind == ReasonKind::AnsweredNotAsked;
+    if (answered_not_asked)
+        object["answered_not_asked"] = true;
+    if (!answered_not_asked && kind != ReasonKind::NotAsked && kind != ReasonKind::ExcusedByAnswer)
         object["asked_because"] = because;
     return object;
 }
 
 OrderedJson doorJson(const Particulars& vessel, const GradedDoor& graded) {
     const DoorGrade& door = graded.grade;
-    const DoorLocation location(graded.boundary);
+    const DoorLocation location(graded.boundary, door.asked_class.division);
+    const AsFound found(*graded.door, graded.evidence);
     OrderedJson object;
     object["id"] = door.door;
     object["verdict"] = word(door.verdict);
     object["rows"] = OrderedJson::array();
     for (const RowGrade& row : door.rows)
-        object["rows"].push_back(rowJson(
-            row, ui::phraseWords(askedBecause(*row.requirement, vessel, *graded.door, location))
-                     .toStdString()));
+        object["rows"].push_back(
+            rowJson(row, ui::phraseWords(askedBecause(*row.requirement, vessel,
+                                                      found.of(*row.requirement), location))
+                             .toStdString()));
     return object;
 }
 

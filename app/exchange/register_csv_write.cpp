@@ -70,6 +70,9 @@ private:
     }
     static std::string cell(int value) { return std::to_string(value); }
     static std::string_view cell(bool value) { return value ? "yes" : "no"; }
+    static std::string_view cell(const Said& said) {
+        return said.isKnown() ? cell(*said.word) : std::string_view{};
+    }
     static std::string cell(const std::optional<CalendarDate>& day) {
         return day ? isoText(*day) : std::string{};
     }

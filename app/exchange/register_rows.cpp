@@ -33,7 +33,10 @@ struct CellReader {
         number = row.wholeNumber(column.name);
     }
     void operator()(const ArrangementColumn& column, bool& truth) const {
-        truth = row.yesNo(column.name, truth);
+        truth = row.yesNo(column.name).word.value_or(truth);
+    }
+    void operator()(const ArrangementColumn& column, Said& said) const {
+        said = row.yesNo(column.name);
     }
     void operator()(const ArrangementColumn& column, std::optional<CalendarDate>& day) const {
         day = row.date(column.name);

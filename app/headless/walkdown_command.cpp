@@ -76,12 +76,14 @@ std::string metresText(double length_m) {
 
 std::string zoneLines(const ZoneIntegrity& zones) {
     std::string lines;
-    for (const ActingZone& zone : zones.failing)
+    for (const ActingZone& zone : zones.failing) {
+        const ZoneLimits& limits = zone.limits;
         lines += "Zones " + joinedBy(zone.zones, ", ") +
                  " act as one: " + metresText(zone.length_m) + " against " +
-                 metresText(zone_length_rule_m) + " as a rule and " +
-                 metresText(zone_length_most_m) + " at most (SOLAS II-2/9.2.2.1.2), through " +
-                 joinedBy(zone.doors, ", ") + ".\n";
+                 metresText(limits.rule_m) + " as a rule" +
+                 (limits.most_m ? " and " + metresText(*limits.most_m) + " at most" : "") + " (" +
+                 std::string(limits.cite) + "), through " + joinedBy(zone.doors, ", ") + ".\n";
+    }
     if (zones.best_repair)
         lines += "Mending " + joinedBy(zones.best_repair->doors, ", ") + " in bulkhead " +
                  zones.best_repair->boundary + " restores most.\n";

@@ -14,6 +14,7 @@
 #include "app/register/row.h"
 #include "app/register/sql_values.h"
 #include "core/vessel/described.h"
+#include "core/vessel/said.h"
 
 namespace latchround {
 
@@ -28,6 +29,8 @@ template <class Member>
 Value columnValue(const Member& member) {
     if constexpr (std::is_same_v<Member, std::string>)
         return sqlText(member);
+    else if constexpr (std::is_same_v<Member, Said>)
+        return columnValue(member.word);
     else if constexpr (std::is_same_v<Member, bool>)
         return Value(member ? 1 : 0);
     else if constexpr (std::is_enum_v<Member>)
@@ -46,7 +49,10 @@ template <class Member>
 void readColumn(Row& row, int column, Member& member) {
     if constexpr (std::is_same_v<Member, std::string>)
         member = row.text(column);
-    else if constexpr (std::is_same_v<Member, bool>)
+    else if constexpr (std::is_same_v<Member, Said>) {
+        member = Said();
+        readColumn(row, column, member.word);
+    } else if constexpr (std::is_same_v<Member, bool>)
         member = row.flag(column);
     else if constexpr (std::is_enum_v<Member>)
         member = row.word<Member>(column);

@@ -59,7 +59,13 @@ QString decisionWords(const DecisionLimits& limits) {
     if (limits != DecisionLimits{} && !limits.reason.empty())
         words += QLatin1Char(' ') + say("These are not the usual 95 % and 5 %; reason given: %1.")
                                         .arg(QString::fromStdString(limits.reason.text));
-    return words;
+    return words + QLatin1Char(' ') +
+           say("A figure read off rule or gauge is satisfactory at its limit, left to judgement "
+               "less "
+               "than one step of the instrument beyond it, and unsatisfactory further out. Outside "
+               "a "
+               "band that its text calls approximate a closing is left to judgement as far as the "
+               "margin of its row reaches. Steps and margins are our own choice, no source.");
 }
 
 } // namespace

@@ -52,6 +52,8 @@ QString placeWords(const ReportData& data, const GradedDoor& door) {
     words << ui::doorWords(*door.door);
     if (door.door->opening_m > 0)
         words << say("clear opening %1").arg(metres(door.door->opening_m));
+    if (door.door->watertight)
+        words << say("not examined as a watertight door");
     return words.join(QStringLiteral(", "));
 }
 

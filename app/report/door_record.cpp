@@ -80,7 +80,7 @@ private:
         add(door.designed_to_reopen, "re-opens on contact");
         add(door.hose_port, "hose port");
         add(door.escape_route, "escape route");
-        add(door.watertight, "watertight");
+        add(door.watertight, "watertight: not examined as a watertight door");
         add(door.weathertight, "weathertight");
         if (!door.release_groups.empty()) {
             QStringList groups;

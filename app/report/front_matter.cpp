@@ -45,14 +45,18 @@ QString zoneSentence(const ActingZone& zone) {
         doors << QString::fromStdString(number);
     const QString through = doors.size() == 1 ? say("through door %1").arg(doors.first())
                                               : say("through doors %1").arg(listed(doors));
-    const QString area =
-        zone.area_m2
-            ? say(", %1 m2 against %2 m2").arg(qRound(*zone.area_m2)).arg(qRound(zone_area_most_m2))
-            : QString();
-    return say("Zones %1 act as one: %2 against %3 as a rule and %4 at most%5 "
-               "(SOLAS II-2/9.2.2.1.2), %6.")
-        .arg(zoneNames(zone), lengthOfZone(zone.length_m), lengthOfZone(zone_length_rule_m),
-             lengthOfZone(zone_length_most_m), area, through);
+    const QString area = zone.area_m2 && zone.limits.area_m2
+                             ? say(", %1 m2 against %2 m2")
+                                   .arg(qRound(*zone.area_m2))
+                                   .arg(qRound(*zone.limits.area_m2))
+                             : QString();
+    const QString most = zone.limits.most_m
+                             ? say(" and %1 at most").arg(lengthOfZone(*zone.limits.most_m))
+                             : QString();
+    return say("Zones %1 act as one: %2 against %3 as a rule%4%5 (%6), %7.")
+        .arg(zoneNames(zone), lengthOfZone(zone.length_m), lengthOfZone(zone.limits.rule_m), most,
+             area, QString::fromUtf8(zone.limits.cite.data(), qsizetype(zone.limits.cite.size())),
+             through);
 }
 
 QString repairSentence(const Repair& repair) {

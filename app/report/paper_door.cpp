@@ -211,6 +211,8 @@ QString doorHead(const PaperForm& form, const GradedDoor& door) {
     if (isRemotelyReleased(*door.door))
         words << say("released with %1")
                      .arg(QString::fromStdString(usualGroup(form.arrangement, *door.door)));
+    if (door.door->watertight)
+        words << say("not examined as a watertight door");
     return QStringLiteral("<h3 class=\"paper\">") +
            safe(say("Door %1").arg(QString::fromStdString(door.door->number))) +
            QStringLiteral("</h3><p class=\"paper muted\">") +

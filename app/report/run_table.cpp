@@ -43,6 +43,12 @@ QString outcomeHtml(const RunRecord& run) {
         return safe(say("begun and never ended: not a measurement"));
     if (run.end->outcome == RunOutcome::Complete)
         return safe(marksWords(run));
+    if (run.reversed)
+        return QStringLiteral("<b>") +
+               safe(say("marks run backwards, %1 before %2: not a measurement")
+                        .arg(ui::markWords(run.reversed->second).toLower(),
+                             ui::markWords(run.reversed->first).toLower())) +
+               QStringLiteral("</b>");
     return QStringLiteral("<b>") +
            safe(notMeasured(ui::outcomeWords(run.end->outcome), run.end->reason.text)) +
            QStringLiteral("</b>");

@@ -113,6 +113,31 @@ RequiredClass zoneSubchapterK(const FireTables& tables, const DivisionQuestion& 
     return answer;
 }
 
+/// A-60; A-0 with a space of category 5, 9 or 10 on a side, and above oil fuel tanks, which no
+/// category tells (SOLAS II-2/9.6.1).
+RequiredClass specialCategory(const DivisionQuestion& question) {
+    if (isEased(question))
+        return byRule(DivisionRule::SpecialCategory, FireClass::A0);
+    RequiredClass answer = byRule(DivisionRule::SpecialCategory, FireClass::A60);
+    // Both the space and a fuel tank in its own space are of category 11.
+    if (question.division == DivisionKind::Deck &&
+        (!question.spaces || *question.spaces == SpacePair(11, 11)))
+        answer.over_tanks = FireClass::A0;
+    return answer;
+}
+
+/// A deck that bounds a horizontal zone of vehicle decks: the greater of A-30 and table (c) (46 CFR
+/// 116.415(d)(2)).
+RequiredClass vehicleDeckSubchapterK(const FireTables& tables, const DivisionQuestion& question) {
+    RequiredClass answer = fromTable(tables, question, DivisionKind::Deck);
+    if (!answer.cell)
+        return answer; // the table may ask for more than A-30
+    answer.rule = DivisionRule::VehicleDeckSubchapterK;
+    answer.kind = Kind::Class;
+    answer.required = std::min(answer.required.value_or(FireClass::A30), FireClass::A30);
+    return answer;
+}
+
 RequiredClass zoneBoundary(const FireTables& tables, const DivisionQuestion& question) {
     switch (question.ship) {
     case ShipKind::PassengerOver36:
@@ -141,12 +166,14 @@ RequiredClass requiredClass(const FireTables& tables, const DivisionQuestion& qu
     if (boundsZone(question.division))
         answer = zoneBoundary(tables, question);
     else if (question.special_category && question.ship == ShipKind::PassengerOver36)
-        answer = byRule(DivisionRule::SpecialCategory,
-                        isEased(question) ? FireClass::A0 : FireClass::A60);
+        answer = specialCategory(question);
+    else if (question.special_category && question.ship == ShipKind::UsK &&
+             question.division == DivisionKind::Deck)
+        answer = vehicleDeckSubchapterK(tables, question);
     else
         answer = fromTable(tables, question, question.division);
     const bool us = question.ship == ShipKind::UsH || question.ship == ShipKind::UsK;
-    answer.older_tables = !us && question.built && *question.built < chapter_renewed;
+    answer.older_tables = !us && (!question.built || *question.built < chapter_renewed);
     return answer;
 }
 
@@ -190,15 +217,25 @@ std::vector<Phrase> notesOf(const RequiredClass& answer, const DivisionQuestion&
         break;
     case DivisionRule::ZoneStepSubchapterK:
         notes.push_back(division::zone_step_subchapter_k());
+        notes.push_back(division::zone_step_size_subchapter_k());
+        break;
+    case DivisionRule::VehicleDeckSubchapterK:
+        notes.push_back(division::vehicle_deck_subchapter_k());
         break;
     case DivisionRule::Table:
         break;
     }
+    if (boundsZone(question.division) && question.ship == ShipKind::UsH)
+        notes.push_back(division::zone_size_subchapter_h());
+    if (boundsZone(question.division) && question.ship == ShipKind::UsK)
+        notes.push_back(division::zone_size_subchapter_k());
     if (answer.cell && answer.cell->lower && !answer.cell->lower_with_sprinklers)
         notes.push_back(division::stricter_of_two());
     if (answer.table && !question.built && answer.table->before_2014_07.contains(answer.spaces))
         notes.push_back(division::value_since_2014());
-    if (answer.older_tables)
+    if (answer.over_tanks)
+        notes.push_back(division::over_tanks());
+    if (answer.older_tables && question.built)
         notes.push_back(division::older_tables());
     return notes;
 }
@@ -214,6 +251,8 @@ std::string citeOf(const RequiredClass& answer) {
     case DivisionRule::ZoneSubchapterK:
     case DivisionRule::ZoneStepSubchapterK:
         return "46 CFR 116.415(d)(1)";
+    case DivisionRule::VehicleDeckSubchapterK:
+        return "46 CFR 116.415(d)(2)";
     case DivisionRule::Table:
         break;
     }
@@ -235,7 +274,7 @@ ShipKind shipKindOf(const Particulars& vessel) {
     case Regime::Other:
         break;
     }
-    return vessel.passengers > 36 ? ShipKind::PassengerOver36 : ShipKind::Passenger36OrFewer;
+    return isOver36(vessel) ? ShipKind::PassengerOver36 : ShipKind::Passenger36OrFewer;
 }
 
 } // namespace latchround

@@ -27,11 +27,12 @@ struct DivisionQuestion {
 /// What answers: a cell of a table, or one of the rules that come before the tables.
 enum class DivisionRule {
     Table,
-    ZoneOver36,         ///< SOLAS II-2/9.2.2.1.1.1
-    Zone36OrFewer,      ///< SOLAS II-2/9.2.2.1.1.2, on a cell of tables 9.3 and 9.4
-    SpecialCategory,    ///< SOLAS II-2/9.6.1
-    ZoneSubchapterK,    ///< 46 CFR 116.415(d)(1), on a cell of table (b)
-    ZoneStepSubchapterK ///< 46 CFR 116.415(d)(1)
+    ZoneOver36,            ///< SOLAS II-2/9.2.2.1.1.1
+    Zone36OrFewer,         ///< SOLAS II-2/9.2.2.1.1.2, on a cell of tables 9.3 and 9.4
+    SpecialCategory,       ///< SOLAS II-2/9.6.1
+    ZoneSubchapterK,       ///< 46 CFR 116.415(d)(1), on a cell of table (b)
+    ZoneStepSubchapterK,   ///< 46 CFR 116.415(d)(1)
+    VehicleDeckSubchapterK ///< 46 CFR 116.415(d)(2), on a cell of table (c)
 };
 
 struct RequiredClass {
@@ -46,7 +47,9 @@ struct RequiredClass {
     const FireTable* table = nullptr;  ///< into the tables; null where a rule needs none
     const PrintedCell* cell = nullptr; ///< into that table
     SpacePair spaces;                  ///< of the cell
-    bool older_tables = false;         ///< built before 1 July 2002: compare with the approved plan
+    /// Not shown to be built on or after 1 July 2002: compare with the approved plan.
+    bool older_tables = false;
+    std::optional<FireClass> over_tanks{}; ///< enough in a deck over oil fuel tanks (SOLAS)
 };
 
 RequiredClass requiredClass(const FireTables& tables, const DivisionQuestion& question);

@@ -22,6 +22,9 @@ inline constexpr PhraseCode<0> row_without_question{"row-without-question"};
 inline constexpr PhraseCode<0> row_without_lower_limit{"row-without-lower-limit"};
 inline constexpr PhraseCode<0> row_without_upper_limit{"row-without-upper-limit"};
 inline constexpr PhraseCode<0> limits_reversed{"limits-reversed"};
+inline constexpr PhraseCode<0> other_figure_alone{"other-figure-alone"};
+inline constexpr PhraseCode<0> approximate_without_band{"approximate-without-band"};
+inline constexpr PhraseCode<0> margin_out_of_range{"margin-out-of-range"};
 inline constexpr PhraseCode<0> figure_without_source{"figure-without-source"};
 
 // A flag's own rules.
@@ -30,6 +33,7 @@ inline constexpr PhraseCode<1> row_not_in_catalogue{"row-not-in-catalogue"};
 inline constexpr PhraseCode<0> tightened_without_limit{"tightened-without-limit"};
 inline constexpr PhraseCode<0> limit_not_there{"limit-not-there"};
 inline constexpr PhraseCode<3> limit_widened{"limit-widened"}; ///< wanted, unit, of the catalogue
+inline constexpr PhraseCode<0> margin_widened{"margin-widened"};
 
 // Fire tables.
 inline constexpr PhraseCode<0> not_a_list_of_categories{"not-a-list-of-categories"};

@@ -51,12 +51,14 @@ inline constexpr PhraseCode<1> row_not_answered{"row-not-answered"};         ///
 inline constexpr PhraseCode<0> give_measured_figure{"give-measured-figure"}; ///< what to do
 inline constexpr PhraseCode<0> follows_by_itself{"follows-by-itself"};       ///< what to do
 inline constexpr PhraseCode<0> row_not_measured{"row-not-measured"};
-inline constexpr PhraseCode<1> figure_negative{"figure-negative"};           ///< what to do
+inline constexpr PhraseCode<1> step_too_coarse{"step-too-coarse"}; ///< the coarsest there is
+inline constexpr PhraseCode<1> figure_negative{"figure-negative"}; ///< what to do
 inline constexpr PhraseCode<0> write_without_quotes{"write-without-quotes"}; ///< what to do
 inline constexpr PhraseCode<1> write_in_unit{"write-in-unit"}; ///< what to do: the unit
 inline constexpr PhraseCode<0> not_a_list_of_runs{"not-a-list-of-runs"};
 inline constexpr PhraseCode<0> run_without_marks{"run-without-marks"};
 inline constexpr PhraseCode<0> mark_time_out_of_range{"mark-time-out-of-range"};
+inline constexpr PhraseCode<1> marks_reversed{"marks-reversed"}; ///< the event that comes first
 inline constexpr PhraseCode<0> heel_too_large{"heel-too-large"};
 inline constexpr PhraseCode<1> run_not_complete{"run-not-complete"}; ///< the mark it lacks
 

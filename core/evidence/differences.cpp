@@ -86,10 +86,15 @@ FactBody inPlainWords(FactBody body) {
     return body;
 }
 
-/// Words of a deficiency differ, whatever it repeats; decisions differ in what stands.
+/// Words of a deficiency differ, whatever it repeats; figures, whatever they were read off;
+/// decisions differ in what stands.
 bool saysSomethingElse(const FactBody& one, const FactBody& other) {
     if (const auto* deficiency = std::get_if<Deficiency>(&one))
         return deficiency->text.text != std::get<Deficiency>(other).text.text;
+    if (const auto* measured = std::get_if<MeasuredValue>(&one)) {
+        const auto& against = std::get<MeasuredValue>(other);
+        return measured->value != against.value || measured->unit != against.unit;
+    }
     if (const auto* settled = std::get_if<DifferenceSettled>(&one))
         return settled->stands != std::get<DifferenceSettled>(other).stands;
     return inPlainWords(one) != inPlainWords(other);

@@ -28,6 +28,9 @@ struct RunRecord {
     };
     std::vector<MarkRecord> marks; ///< in the order they were recorded, taken-back ones gone
     std::optional<RunEnded> end;
+    /// Complete as it was recorded, and spoiled here all the same: these two were marked against
+    /// their order (mark_interval.h).
+    std::optional<std::pair<MarkKind, MarkKind>> reversed{};
     /// The last drill on this device of the person who ran it, done before; null where there is
     /// none.
     std::shared_ptr<const ThumbDrill> drill{};

@@ -91,6 +91,8 @@ struct MeasuredValue {
     std::string requirement;
     double value = 0;
     std::string unit;
+    /// Of the instrument, in `unit`: what lies between two of its marks. Absent or 0: not known.
+    std::optional<double> step{};
 
     bool operator==(const MeasuredValue&) const = default;
 };

@@ -93,6 +93,7 @@ void eachField(OneOf<MeasuredValue> auto& body, Visit&& visit) {
     visit(its_row, body.requirement);
     visit("value", body.value);
     visit("unit", body.unit);
+    visit("step", body.step);
 }
 
 template <>

@@ -9,7 +9,17 @@
 
 namespace latchround {
 
-enum class Purpose { Annual, Quarterly, AfterRepair, PortState, Drill, Other };
+/// PortState: any port State control. DoorCampaign: its campaign on fire doors.
+enum class Purpose {
+    Annual,
+    Quarterly,
+    AfterRepair,
+    PortState,
+    DoorCampaign,
+    Blackout,
+    Drill,
+    Other
+};
 enum class Side { None, One, Two };
 enum class Answer { Yes, No, NotApplicable };
 enum class PlateState { Read, None, Illegible };
@@ -49,12 +59,15 @@ enum class Capacity { Inspector, ChiefOfficer };
 /// crew. DoorRecord: one door.
 enum class ReportKind { Survey, DeficiencyList, WorkList, DoorRecord };
 
-inline constexpr std::array<Word<Purpose>, 6> purposeWords{{{Purpose::Annual, "annual"},
-                                                            {Purpose::Quarterly, "quarterly"},
-                                                            {Purpose::AfterRepair, "after-repair"},
-                                                            {Purpose::PortState, "port-state"},
-                                                            {Purpose::Drill, "drill"},
-                                                            {Purpose::Other, "other"}}};
+inline constexpr std::array<Word<Purpose>, 8> purposeWords{
+    {{Purpose::Annual, "annual"},
+     {Purpose::Quarterly, "quarterly"},
+     {Purpose::AfterRepair, "after-repair"},
+     {Purpose::PortState, "port-state"},
+     {Purpose::DoorCampaign, "door-campaign"},
+     {Purpose::Blackout, "blackout"},
+     {Purpose::Drill, "drill"},
+     {Purpose::Other, "other"}}};
 inline constexpr std::array<Word<Side>, 3> sideWords{
     {{Side::None, "none"}, {Side::One, "one"}, {Side::Two, "two"}}};
 inline constexpr std::array<Word<Answer>, 3> answerWords{

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <type_traits>
 
+#include "core/evidence/mark_interval.h"
 #include "core/evidence/references.h"
 #include "core/evidence/same_name.h"
 
@@ -200,6 +201,7 @@ DoorEvidence Ledger::evidenceOf(std::string_view walkdown, std::string_view door
             else if (const RunEnded* end = std::get_if<RunEnded>(&fact.body))
                 run.end = *end;
         }
+        spoilIfReversed(run);
     }
     return evidence;
 }

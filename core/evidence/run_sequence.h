@@ -3,7 +3,9 @@
 // II-2/9.4.1.1.5.
 #pragma once
 
+#include <array>
 #include <span>
+#include <utility>
 #include <vector>
 
 #include "core/evidence/fact_words.h"
@@ -29,6 +31,18 @@ struct SequenceStep {
 /// otherwise: leaf moves, [half-way,] shut; double leaf: leaf moves, first leaf home, second leaf
 /// home; contact: touched, stopped. Half-way only on sliding doors.
 std::vector<SequenceStep> sequenceOf(const Door& door, Release release, RunKind kind);
+
+/// Events of which the second cannot come before the first, whatever is wrong with the door.
+inline constexpr std::array<std::pair<MarkKind, MarkKind>, 9> eventsInTurn{
+    {{MarkKind::LeafMoves, MarkKind::HalfWay},
+     {MarkKind::LeafMoves, MarkKind::Shut},
+     {MarkKind::HalfWay, MarkKind::Shut},
+     {MarkKind::LeafMoves, MarkKind::FirstLeafHome},
+     {MarkKind::LeafMoves, MarkKind::SecondLeafHome},
+     {MarkKind::HalfWay, MarkKind::SecondLeafHome},
+     {MarkKind::FirstLeafHome, MarkKind::SecondLeafHome},
+     {MarkKind::AlarmOn, MarkKind::AlarmOff},
+     {MarkKind::Touched, MarkKind::Stopped}}};
 
 /// The events of a run that cannot be passed over: between two of them lies a time.
 std::vector<MarkKind> requiredMarks(const Door& door, Release release, RunKind kind);

@@ -4,8 +4,11 @@
 #include <cmath>
 #include <vector>
 
+#include "core/grading/gauge_check.h"
+#include "core/grading/reason_phrases.h"
 #include "core/measure/closing.h"
 #include "core/measure/conformity.h"
+#include "core/phrase/plain_figure.h"
 
 namespace latchround {
 
@@ -21,22 +24,48 @@ double probability(const Requirement& row, const Reading& reading) {
     return conformanceProbability(reading, row.low, row.high);
 }
 
+bool isFast(const Requirement& row, const Reading& reading) {
+    // A short time is a fast leaf, a low rate is a slow one.
+    const bool is_low = row.low && reading.value < *row.low;
+    return is_low == (row.source == Source::ClosingTime);
+}
+
+/// Not shown to lie further out than the margin of a band that its text calls approximate.
+bool isWithinMargin(const Requirement& row, const Reading& reading, const DecisionLimits& limits) {
+    if (!row.approximate)
+        return false;
+    const auto& [slow, fast] = *row.approximate;
+    const bool low_is_fast = row.source == Source::ClosingTime;
+    const double low = *row.low * (1 - (low_is_fast ? fast : slow));
+    const double high = *row.high * (1 + (low_is_fast ? slow : fast));
+    return conformityOf(conformanceProbability(reading, low, high), limits) != Conformity::Outside;
+}
+
+Phrase marginOf(const Requirement& row, const Reading& reading) {
+    return isFast(row, reading) ? reason::faster_by(plainFigure(100 * row.approximate->fast))
+                                : reason::slower_by(plainFigure(100 * row.approximate->slow));
+}
+
 RowCheck against(const Requirement& row, const Reading& reading, int runs,
                  const DecisionLimits& limits) {
     const double inside = probability(row, reading);
-    const auto figure = [&](Verdict verdict, ReasonKind kind) {
-        return RowCheck{verdict, {kind, {}, runs, 0}, reading, inside, false};
+    const auto figure = [&](Verdict verdict, ReasonKind kind, Phrase text = {}) {
+        return RowCheck{verdict, {kind, std::move(text), runs, 0}, reading, inside, false};
     };
     switch (conformityOf(inside, limits)) {
     case Conformity::Inside:
         return figure(Verdict::Satisfactory, ReasonKind::InsideLimits);
     case Conformity::Outside:
-        return figure(Verdict::Unsatisfactory, ReasonKind::OutsideLimits);
+        if (!isWithinMargin(row, reading, limits))
+            return figure(Verdict::Unsatisfactory, ReasonKind::OutsideLimits);
+        return figure(Verdict::Judge, ReasonKind::WithinMargin, marginOf(row, reading));
     case Conformity::TooClose:
         break;
     }
-    return runs >= runs_before_judgement ? figure(Verdict::Judge, ReasonKind::StillCloseAfterThree)
-                                         : figure(Verdict::TimeAgain, ReasonKind::TooCloseToLimit);
+    if (runs < runs_before_judgement)
+        return figure(Verdict::TimeAgain, ReasonKind::TooCloseToLimit);
+    return figure(Verdict::Judge, row.approximate ? ReasonKind::StillCloseToApproximate
+                                                  : ReasonKind::StillCloseAfterThree);
 }
 
 struct Measured {
@@ -65,7 +94,7 @@ std::optional<Reading> readingOf(const Requirement& row, const Door& door, const
 Measured measure(const Requirement& row, const Door& door, const DoorEvidence& evidence,
                  bool upright) {
     Measured result;
-    for (const RunRecord* run : completeRuns(evidence, RunKind::Closing)) {
+    for (const RunRecord* run : countedRuns(evidence, door.kind)) {
         if ((std::abs(run->heel_deg) <= upright_within_deg) != upright)
             continue;
         const ReactionModel thumb = ReactionModel::of(run->drill.get());
@@ -81,14 +110,27 @@ Measured measure(const Requirement& row, const Door& door, const DoorEvidence& e
     return result;
 }
 
+/// Of the runs one by one.
+RowCheck worstOf(const Requirement& row, const Measured& measured, const DecisionLimits& limits) {
+    const int runs = static_cast<int>(measured.readings.size());
+    RowCheck worst = against(row, measured.readings.front(), runs, limits);
+    for (const Reading& reading : measured.readings) {
+        RowCheck check = against(row, reading, runs, limits);
+        if (isWorse(check.verdict, worst.verdict) ||
+            (check.verdict == worst.verdict && *check.inside < *worst.inside))
+            worst = std::move(check);
+    }
+    return worst;
+}
+
+bool isOfClosing(const Requirement& row) {
+    return row.source == Source::ClosingTime || row.source == Source::ClosingRate;
+}
+
 RowCheck band(const Requirement& row, const Measured& measured, const DecisionLimits& limits) {
-    const PooledReading all = pooled(measured.readings);
+    const PooledReading all = pooled(measured.readings, isOfClosing(row) ? door_repeatability : 0);
     if (!all.agree) {
-        const Reading worst =
-            *std::ranges::min_element(measured.readings, {}, [&](const Reading& reading) {
-                return probability(row, reading);
-            });
-        RowCheck check = against(row, worst, all.count, limits);
+        RowCheck check = worstOf(row, measured, limits);
         if (check.verdict == Verdict::Satisfactory || check.verdict == Verdict::Unsatisfactory)
             check.reason.kind = ReasonKind::RunsDisagree;
         return check;
@@ -124,36 +166,32 @@ RowCheck decided(const Requirement& row, const Measured& measured, const Decisio
                                          : band(row, measured, limits);
 }
 
-RowCheck gauge(const Requirement& row, const DoorEvidence& evidence) {
-    const auto found = evidence.measured.find(row.id);
-    if (found == evidence.measured.end())
-        return untested(ReasonKind::NotYetTested);
-    const Reading reading{
-        found->second.body.value,
-        {{Influence::Resolution, rectangular(gaugeStep(row.unit) / 2), 1, known_exactly, true}}};
-    return against(row, reading, 1, evidence.limits);
+/// A run that was marked faster than a leaf can move shows nothing, and is not passed over.
+RowCheck tooFast(const Requirement& row, const Door& door, const RunRecord& run) {
+    RowCheck check{Verdict::Judge, {ReasonKind::FasterThanALeaf, {}, 0, 0}, {}, {}, false};
+    check.figure = readingOf(row, door, run, ReactionModel::of(run.drill.get()));
+    return check;
 }
 
 RowCheck nothingMeasured(const Requirement& row, const Door& door, const DoorEvidence& evidence) {
-    if (completeRuns(evidence, RunKind::Closing).empty())
+    const std::vector<const RunRecord*> runs = completeRuns(evidence, RunKind::Closing);
+    if (runs.empty())
         return untested(ReasonKind::NotYetTested);
-    if (row.source == Source::AlarmLead || row.source == Source::AlarmAfterShut)
-        return untested(ReasonKind::NeedsRemoteRun);
     if (row.source == Source::ClosingRate && !(door.opening_m > 0))
         return untested(ReasonKind::OpeningUnknown);
-    return untested(ReasonKind::NotYetTested);
+    const bool of_alarm = row.source == Source::AlarmLead || row.source == Source::AlarmAfterShut;
+    for (const RunRecord* run : runs)
+        if (isTooFastForALeaf(*run, door.kind) && (!of_alarm || run->release == Release::Remote))
+            return tooFast(row, door, *run);
+    return untested(of_alarm ? ReasonKind::NeedsRemoteRun : ReasonKind::NotYetTested);
 }
 
 } // namespace
 
-double gaugeStep(std::string_view unit) {
-    return unit == "mm" || unit == "N" ? 1.0 : unit == "m" ? 0.01 : unit == "m2" ? 0.0005 : 0.0;
-}
-
 RowCheck checkFigure(const Requirement& requirement, const Door& door,
                      const DoorEvidence& evidence) {
     if (requirement.source == Source::Gauge)
-        return gauge(requirement, evidence);
+        return checkGauge(requirement, evidence);
     const Measured upright = measure(requirement, door, evidence, true);
     if (!upright.readings.empty())
         return decided(requirement, upright, evidence.limits);

@@ -6,13 +6,10 @@
 namespace latchround {
 
 /// Runs that agree are averaged; of runs that do not, the worst stands. After three runs still too
-/// close to a limit the inspector decides, because the text says "approximate" (SOLAS
-/// II-2/9.4.1.1.5.2).
+/// close to a limit the inspector decides. Outside a band that its text calls approximate the
+/// inspector decides as far as the row's margin reaches. A figure of a gauge is settled at once, by
+/// the step of its instrument.
 RowCheck checkFigure(const Requirement& requirement, const Door& door,
                      const DoorEvidence& evidence);
-
-/// The step a gauge is read to in this unit: 1 mm for "mm", 10 mm for "m", 5 cm2 for "m2", 1 N for
-/// "N" (our choice, no source); 0 for others.
-double gaugeStep(std::string_view unit);
 
 } // namespace latchround

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/grading/as_found.h"
 #include "core/grading/row_check.h"
 #include "core/requirement/applicability.h"
 
@@ -31,32 +32,77 @@ void applyCouldNotTest(RowCheck& check, const Requirement& row, const DoorEviden
 
 struct Asking {
     const Particulars& vessel;
-    const Door& door;
+    AsFound found;
     DoorLocation location;
     const DoorClass& fire_class;
     const Upkeep* only;
+    const Catalogue& catalogue;
 };
+
+/// Not asked; where something was recorded for it all the same, it says so instead of dropping it.
+void leaveOut(RowGrade& grade, const Asking& asking, const DoorEvidence& evidence, Reason why) {
+    grade.verdict = grade.underlying = Verdict::NotApplicable;
+    if (isAnswered(*grade.requirement, evidence)) {
+        Phrase because = why.kind == ReasonKind::NotAsked
+                             ? askedBecause(*grade.requirement, asking.vessel,
+                                            asking.found.of(*grade.requirement), asking.location)
+                             : std::move(why.text);
+        why = {ReasonKind::AnsweredNotAsked, std::move(because), 0, 0};
+    }
+    grade.reason = std::move(why);
+}
+
+/// A text that was not read for ships of this date, or does not settle it, fails none of them.
+void leaveToInspector(RowCheck& check, ReasonKind kind, Phrase because) {
+    if (check.verdict != Verdict::Unsatisfactory)
+        return;
+    check.verdict = Verdict::Judge;
+    check.reason = {kind, std::move(because), check.reason.runs, 0};
+}
 
 bool tries(const Upkeep& upkeep, const std::string& id) {
     return upkeep.covers.empty() || std::ranges::find(upkeep.covers, id) != upkeep.covers.end();
 }
 
+/// The row whose answer at the door takes this one away: asked of this door itself, and not against
+/// what runs have shown.
+const Requirement* excusing(const Requirement& row, const RowCheck& check, const Asking& asking,
+                            const DoorEvidence& evidence) {
+    const Requirement* other = findRequirement(asking.catalogue, excusedBy(row, evidence));
+    const bool was_timed = check.verdict != Verdict::Untested && !isAnswered(row, evidence) &&
+                           !evidence.runs.empty() && !row.unless_na.empty();
+    if (!other || was_timed)
+        return nullptr;
+    const Door& door = asking.found.of(*other);
+    const Requirement& asked = inForce(*other, asking.vessel, door, asking.location);
+    return howAsked(asked, asking.vessel, door, asking.location) == Asked::No ? nullptr : other;
+}
+
 RowGrade gradeRow(const Requirement& base, const Asking& asking, const DoorEvidence& evidence) {
     RowGrade grade;
-    const Requirement& row = inForce(base, asking.vessel, asking.door, asking.location);
+    const Requirement& row = inForce(base, asking.vessel, asking.found.of(base), asking.location);
     grade.requirement = &row;
-    const Asked asked = howAsked(row, asking.vessel, asking.door, asking.location);
+    const Door& door = asking.found.of(row);
+    const Asked asked = howAsked(row, asking.vessel, door, asking.location);
     if (asked == Asked::No) {
-        grade.verdict = grade.underlying = Verdict::NotApplicable;
-        grade.reason.kind = ReasonKind::NotAsked;
+        leaveOut(grade, asking, evidence, {ReasonKind::NotAsked, {}, 0, 0});
         return grade;
     }
-    RowCheck check = checkRow(row, asking.door, asking.fire_class, evidence);
+    RowCheck check = checkRow(row, door, asking.fire_class, evidence);
+    if (const Requirement* other = excusing(row, check, asking, evidence)) {
+        leaveOut(grade, asking, evidence, {ReasonKind::ExcusedByAnswer, other->words, 0, 0});
+        return grade;
+    }
     if (check.verdict == Verdict::Untested && asking.only && !tries(*asking.only, row.id)) {
         grade.verdict = grade.underlying = Verdict::NotApplicable;
         grade.reason = {ReasonKind::OutsideThisWalk, asking.only->words, 0, 0};
         return grade;
     }
+    if (asked == Asked::Judge && check.verdict == Verdict::Unsatisfactory)
+        leaveToInspector(check, ReasonKind::OtherDates,
+                         askedBecause(row, asking.vessel, door, asking.location));
+    if (!row.left_open.empty())
+        leaveToInspector(check, ReasonKind::TextLeavesOpen, row.left_open);
     applyJudgement(check, row, evidence);
     applyCouldNotTest(check, row, evidence);
     grade.underlying = check.verdict;
@@ -73,6 +119,7 @@ RowGrade gradeRow(const Requirement& base, const Asking& asking, const DoorEvide
 
 bool isAsked(const RowGrade& row) {
     return row.reason.kind != ReasonKind::NotAsked &&
+           row.reason.kind != ReasonKind::ExcusedByAnswer &&
            row.reason.kind != ReasonKind::OutsideThisWalk;
 }
 
@@ -83,7 +130,12 @@ DoorGrade grade(const Particulars& vessel, const Door& door, const Boundary* bou
     result.verdict = Verdict::NotApplicable;
     result.rows.reserve(catalogue.rows.size());
     result.asked_class = doorClassAsked(vessel, boundary, catalogue.divisions);
-    const Asking asking{vessel, door, DoorLocation(boundary), result.asked_class, only};
+    const Asking asking{vessel,
+                        AsFound(door, evidence),
+                        DoorLocation(boundary, result.asked_class.division),
+                        result.asked_class,
+                        only,
+                        catalogue};
     for (const Requirement& row : catalogue.rows) {
         result.rows.push_back(gradeRow(row, asking, evidence));
         const RowGrade& graded = result.rows.back();

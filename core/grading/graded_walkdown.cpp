@@ -1,15 +1,29 @@
 #include "core/grading/graded_walkdown.h"
 
 #include <algorithm>
+#include <array>
 #include <string_view>
 
 namespace latchround {
 
+namespace {
+
+/// Purposes that try something of their own; each bears the word that is the id of its upkeep.
+constexpr std::array own_upkeep{Purpose::Quarterly, Purpose::DoorCampaign, Purpose::Blackout};
+
+} // namespace
+
 const Upkeep* upkeepOf(const Catalogue& catalogue, Purpose purpose) {
-    if (purpose != Purpose::Quarterly)
+    if (std::ranges::find(own_upkeep, purpose) == own_upkeep.end())
         return nullptr;
-    const auto found = std::ranges::find(catalogue.upkeep, "quarterly", &Upkeep::id);
+    const auto found = std::ranges::find(catalogue.upkeep, word(purpose), &Upkeep::id);
     return found == catalogue.upkeep.end() ? nullptr : &*found;
+}
+
+Purpose purposeOf(const Upkeep& upkeep) {
+    const auto found =
+        std::ranges::find(own_upkeep, upkeep.id, [](Purpose purpose) { return word(purpose); });
+    return found == own_upkeep.end() ? Purpose::Annual : *found;
 }
 
 GradedDoor gradeDoor(const Arrangement& arrangement, const Ledger& ledger, const Walkdown& walkdown,

@@ -28,8 +28,11 @@ GradedDoor gradeDoor(const Arrangement& arrangement, const Ledger& ledger, const
                      const Door& door, const Catalogue& catalogue);
 
 /// The upkeep that a walk of this purpose is for: a quarterly one tries what quarterly testing asks
-/// (MSC.1/Circ.1432). Null where every row is asked.
+/// (MSC.1/Circ.1432), a blackout trial and a campaign what theirs do. Null where every row is
+/// asked.
 const Upkeep* upkeepOf(const Catalogue& catalogue, Purpose purpose);
+/// And back: the purpose of a walk that does this upkeep.
+Purpose purposeOf(const Upkeep& upkeep);
 
 /// A door is done when nothing asked of it is untested without a reason given.
 bool isDone(const GradedDoor& door);

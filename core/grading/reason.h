@@ -7,24 +7,37 @@
 namespace latchround {
 
 enum class ReasonKind {
-    NotAsked,        ///< the row does not apply
-    OutsideThisWalk, ///< nothing is recorded, and a walk of this purpose does not try it (text)
-    NotYetTested,    ///< no evidence
-    OneSideMissing,  ///< both sides asked, one answered
-    CouldNotTest,    ///< a reason was given (said)
+    NotAsked,         ///< the row does not apply
+    ExcusedByAnswer,  ///< an answer to another row (text) says that this one is not for the door
+    AnsweredNotAsked, ///< something is recorded for it though it is not asked (text: why not)
+    OtherDates,       ///< fails, but its text was not read for ships of this date (text)
+    TextLeavesOpen,   ///< fails, but the text does not settle whether it must (text)
+    OutsideThisWalk,  ///< nothing is recorded, and a walk of this purpose does not try it (text)
+    NotYetTested,     ///< no evidence
+    OneSideMissing,   ///< both sides asked, one answered
+    CouldNotTest,     ///< a reason was given (said)
     AnsweredYes,
     AnsweredNo,
     AnsweredNotApplicable,
+    ToldNo,     ///< the answer says what the door is, and is no fault
     ShownByRun, ///< a complete run says as much as a yes
     InsideLimits,
     OutsideLimits,
+    OnTheLimit,            ///< within half a step of the instrument, and not beyond
+    BeyondByLessThanAStep, ///< of the instrument (text: the step)
+    BetweenTwoFigures,     ///< that the text prints for one limit (text)
+    WithinMargin,    ///< outside a band that is approximate, no further than its margin (text)
     TooCloseToLimit, ///< the uncertainty covers a limit
     StillCloseAfterThree,
-    RunsDisagree,   ///< closes unevenly: the worst run stands
-    UnevenHalves,   ///< half-way mark shows a half outside the band
-    ShipNotUpright, ///< heel over 1 degree: the time is advice
+    StillCloseToApproximate, ///< the same where the text says "approximate"
+    FasterThanALeaf,         ///< marked as home faster than a leaf can move: the marks are doubted
+    RunsDisagree,            ///< closes unevenly: the worst run stands
+    UnevenHalves,            ///< half-way mark shows a half outside the band
+    ShipNotUpright,          ///< heel over 1 degree: the time is advice
     ClassSuits,
     ClassTooLow,
+    ClassNotOfShip, ///< too low by tables that are not shown to be this ship's
+    ClassOverTanks, ///< too low, but not where oil fuel tanks lie below
     BoundaryClassUnknown,
     NoValuePrinted, ///< the table's cell is blank: ask the Administration
     NoClassAsked,   ///< steel or equivalent, or nothing
@@ -38,6 +51,12 @@ enum class ReasonKind {
     EventsOutOfOrder,
     OpeningUnknown ///< a rate needs the clear opening
 };
+
+/// The text that belongs to it is words of the data, in English.
+constexpr bool holdsCatalogueWords(ReasonKind kind) {
+    return kind == ReasonKind::ExcusedByAnswer || kind == ReasonKind::TextLeavesOpen ||
+           kind == ReasonKind::OutsideThisWalk;
+}
 
 struct Reason {
     ReasonKind kind = ReasonKind::NotYetTested;

@@ -13,6 +13,9 @@ inline constexpr PhraseCode<1> boundary{"reason-boundary"};       ///< class by 
 inline constexpr PhraseCode<2> boundary_by{"reason-boundary-by"}; ///< class, citation
 /// Class by the approved plan; the stronger one that the rule asks for, citation.
 inline constexpr PhraseCode<3> boundary_by_plan{"reason-boundary-by-plan"};
+inline constexpr PhraseCode<2> two_figures{"reason-two-figures"}; ///< the stricter, the other
+inline constexpr PhraseCode<1> faster_by{"reason-faster-by"};     ///< margin, per cent
+inline constexpr PhraseCode<1> slower_by{"reason-slower-by"};     ///< margin, per cent
 inline constexpr PhraseCode<2> whose_door_needs{"reason-whose-door-needs"}; ///< boundary, class
 
 } // namespace latchround::reason

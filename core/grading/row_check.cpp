@@ -19,6 +19,8 @@ RowCheck verdictOf(Verdict verdict, ReasonKind kind, Phrase text = {}) {
 /// A plain No: fails where a text was read, is the inspector's to decide where it is common
 /// practice.
 RowCheck answeredNo(const Requirement& requirement) {
+    if (requirement.tells)
+        return verdictOf(Verdict::Satisfactory, ReasonKind::ToldNo);
     return requirement.status == Status::Practice
                ? verdictOf(Verdict::Judge, ReasonKind::PracticeNotMet)
                : verdictOf(Verdict::Unsatisfactory, ReasonKind::AnsweredNo);
@@ -29,28 +31,52 @@ const Observation* answer(const DoorEvidence& evidence, const std::string& id, S
     return found == evidence.observations.end() ? nullptr : &found->second.body;
 }
 
-bool hasCompleteRun(const DoorEvidence& evidence, std::optional<Release> release) {
-    return std::ranges::any_of(completeRuns(evidence, RunKind::Closing), [&](const auto* run) {
-        return !release || run->release == *release;
+/// Where a row is asked once but was answered side by side, a yes of either is enough; else a no
+/// stands.
+const Observation* answerOnce(const DoorEvidence& evidence, const std::string& id) {
+    const Observation* best = answer(evidence, id, Side::None);
+    if (best)
+        return best;
+    for (const Side side : {Side::One, Side::Two})
+        if (const Observation* given = answer(evidence, id, side);
+            given && (!best || given->answer < best->answer))
+            best = given;
+    return best;
+}
+
+/// One of these runs shows what the row asks.
+bool show(const std::vector<const RunRecord*>& runs, const Requirement& requirement) {
+    return std::ranges::any_of(runs, [&](const RunRecord* run) {
+        const bool local =
+            run->release == Release::LocalSideOne || run->release == Release::LocalSideTwo;
+        return requirement.source == Source::AnyRun ||
+               (requirement.source == Source::RemoteRun && run->release == Release::Remote) ||
+               (requirement.source == Source::LocalRuns && local);
     });
 }
 
-RowCheck seen(const Requirement& requirement, const DoorEvidence& evidence) {
-    if (const Observation* given = answer(evidence, requirement.id, Side::None)) {
+/// A run whose marks are doubted shows nothing, and is not passed over.
+ReasonKind whyUntested(const Requirement& requirement, const DoorEvidence& evidence) {
+    return show(completeRuns(evidence, RunKind::Closing), requirement) ? ReasonKind::FasterThanALeaf
+                                                                       : ReasonKind::NotYetTested;
+}
+
+RowCheck seen(const Requirement& requirement, const Door& door, const DoorEvidence& evidence) {
+    if (const Observation* given = answerOnce(evidence, requirement.id)) {
         if (given->answer == Answer::No)
             return answeredNo(requirement);
         if (given->answer == Answer::NotApplicable)
             return verdictOf(Verdict::NotApplicable, ReasonKind::AnsweredNotApplicable);
         return verdictOf(Verdict::Satisfactory, ReasonKind::AnsweredYes);
     }
-    const bool shown =
-        (requirement.source == Source::AnyRun && hasCompleteRun(evidence, std::nullopt)) ||
-        (requirement.source == Source::RemoteRun && hasCompleteRun(evidence, Release::Remote));
-    return shown ? verdictOf(Verdict::Satisfactory, ReasonKind::ShownByRun)
-                 : verdictOf(Verdict::Untested, ReasonKind::NotYetTested);
+    return show(countedRuns(evidence, door.kind), requirement)
+               ? verdictOf(Verdict::Satisfactory, ReasonKind::ShownByRun)
+               : verdictOf(Verdict::Untested, whyUntested(requirement, evidence));
 }
 
-RowCheck seenBothSides(const Requirement& requirement, const DoorEvidence& evidence) {
+RowCheck seenBothSides(const Requirement& requirement, const Door& door,
+                       const DoorEvidence& evidence) {
+    const std::vector<const RunRecord*> runs = countedRuns(evidence, door.kind);
     int good = 0;
     int open = 0;
     for (const Side side : {Side::One, Side::Two}) {
@@ -62,14 +88,15 @@ RowCheck seenBothSides(const Requirement& requirement, const DoorEvidence& evide
             return answeredNo(requirement);
         const bool shown =
             given ? given->answer == Answer::Yes
-                  : requirement.source == Source::LocalRuns && hasCompleteRun(evidence, local);
+                  : requirement.source == Source::LocalRuns &&
+                        std::ranges::find(runs, local, &RunRecord::release) != runs.end();
         if (shown)
             ++good;
         else if (!given)
             ++open;
     }
     if (open == 2)
-        return verdictOf(Verdict::Untested, ReasonKind::NotYetTested);
+        return verdictOf(Verdict::Untested, whyUntested(requirement, evidence));
     if (open == 1)
         return verdictOf(Verdict::Untested, ReasonKind::OneSideMissing);
     return good > 0 ? verdictOf(Verdict::Satisfactory, ReasonKind::AnsweredYes)
@@ -92,6 +119,16 @@ Phrase boundaryAsked(const DoorClass& asked) {
                : reason::whose_door_needs(std::move(boundary), word(*asked.door));
 }
 
+/// A failure only by the approved plan or by the ship's own tables.
+RowCheck tooLow(FireClass has, const DoorClass& asked, const Phrase& text) {
+    const RequiredClass& rule = asked.by_rule;
+    if (!asked.from_plan && rule.older_tables)
+        return verdictOf(Verdict::Judge, ReasonKind::ClassNotOfShip, text);
+    if (!asked.from_plan && rule.over_tanks && suits(has, *rule.over_tanks))
+        return verdictOf(Verdict::Judge, ReasonKind::ClassOverTanks, text);
+    return verdictOf(Verdict::Unsatisfactory, ReasonKind::ClassTooLow, text);
+}
+
 RowCheck classAtLeast(const Door& door, const DoorClass& asked, const DoorEvidence& evidence) {
     const bool plate_read = evidence.plate && evidence.plate->body.fire_class;
     const FireClass has = plate_read ? *evidence.plate->body.fire_class : door.fire_class;
@@ -110,7 +147,7 @@ RowCheck classAtLeast(const Door& door, const DoorClass& asked, const DoorEviden
     // A watertight door needs no insulation (SOLAS II-2/9.4.1.1.3): any A class will do.
     const bool enough = suits(has, *asked.door) || (door.watertight && isAClass(has));
     return enough ? verdictOf(Verdict::Satisfactory, ReasonKind::ClassSuits, text)
-                  : verdictOf(Verdict::Unsatisfactory, ReasonKind::ClassTooLow, text);
+                  : tooLow(has, asked, text);
 }
 
 RowCheck plateAgrees(const Door& door, const DoorEvidence& evidence) {
@@ -134,9 +171,9 @@ RowCheck checkRow(const Requirement& requirement, const Door& door, const DoorCl
                   const DoorEvidence& evidence) {
     switch (requirement.check) {
     case CheckKind::Seen:
-        return seen(requirement, evidence);
+        return seen(requirement, door, evidence);
     case CheckKind::SeenBothSides:
-        return seenBothSides(requirement, evidence);
+        return seenBothSides(requirement, door, evidence);
     case CheckKind::ClassAtLeast:
         return classAtLeast(door, asked, evidence);
     case CheckKind::PlateAgrees:

@@ -51,6 +51,15 @@ void addOnce(std::vector<std::string>& list, const std::string& entry) {
 
 } // namespace
 
+ZoneLimits zoneLimits(Regime regime) {
+    constexpr double foot_m = 0.3048;
+    if (regime == Regime::UsH)
+        return {131 * foot_m, {}, {}, "46 CFR 72.05-10(b)"};
+    if (regime == Regime::UsK)
+        return {40, 44, {}, "46 CFR 116.415(d)(1)"};
+    return {40, 48, 1600, "SOLAS II-2/9.2.2.1.2"};
+}
+
 std::vector<ActingZone> actingZones(const Arrangement& arrangement, const IsOpen& is_open) {
     Groups groups;
     std::vector<std::pair<const Door*, const Boundary*>> open;
@@ -87,6 +96,7 @@ std::vector<ActingZone> actingZones(const Arrangement& arrangement, const IsOpen
         for (const std::string& number : group.zones)
             forward = std::max(forward, findZone(arrangement, number)->forward_m);
         group.area_m2 = areaOf(arrangement, group.zones);
+        group.limits = zoneLimits(arrangement.particulars.regime);
         group.length_m = forward - findZone(arrangement, group.zones.front())->aft_m;
         acting.push_back(std::move(group));
     }

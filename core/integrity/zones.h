@@ -4,6 +4,7 @@
 #include <functional>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/grading/verdict.h"
@@ -11,16 +12,24 @@
 
 namespace latchround {
 
-/// Length of a zone as a rule, and at most, metres (SOLAS II-2/3.32, 9.2.2.1.2).
-inline constexpr double zone_length_rule_m = 40;
-inline constexpr double zone_length_most_m = 48;
-/// Area of an extended zone on any deck, square metres (SOLAS II-2/9.2.2.1.2).
-inline constexpr double zone_area_most_m2 = 1600;
+/// How large a main vertical zone may be on any deck, by the text of the ship.
+struct ZoneLimits {
+    double rule_m = 0;               ///< mean length as a rule, metres
+    std::optional<double> most_m{};  ///< of an extended zone; nothing where none is printed
+    std::optional<double> area_m2{}; ///< of an extended zone; nothing where none is printed
+    std::string_view cite;
+};
+
+/// SOLAS II-2/3.32 and 9.2.2.1.2. Subchapter H: 131 ft, without extension or area (46 CFR
+/// 72.05-10(b)). Subchapter K: 40 m (131 ft); 44 m (144 ft) by leave of the Marine Safety Center,
+/// without area (116.415(d)(1)(i), (iv)).
+ZoneLimits zoneLimits(Regime regime);
 
 struct ActingZone {
     std::vector<std::string> zones;      ///< numbers, from aft to forward
     double length_m = 0;                 ///< from the aftermost limit to the foremost
     std::optional<double> area_m2{};     ///< of all of them; nothing where one is not known
+    ZoneLimits limits{};                 ///< of one zone of this ship
     std::vector<std::string> doors;      ///< the doors that join them
     std::vector<std::string> boundaries; ///< the bulkheads they stand in
 };

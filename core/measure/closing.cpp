@@ -102,7 +102,18 @@ std::optional<Reading> alarmAfterShut(const RunRecord& run, DoorKind kind,
     return timedBetween(run, homeMark(kind), MarkKind::AlarmOff, thumb);
 }
 
-PooledReading pooled(const std::vector<Reading>& readings) {
+bool isTooFastForALeaf(const RunRecord& run, DoorKind kind) {
+    const auto closing = intervalBetween(run, MarkKind::LeafMoves, homeMark(kind));
+    return closing && closing->seconds < fastest_closing_s;
+}
+
+std::vector<const RunRecord*> countedRuns(const DoorEvidence& evidence, DoorKind kind) {
+    std::vector<const RunRecord*> runs = completeRuns(evidence, RunKind::Closing);
+    std::erase_if(runs, [kind](const RunRecord* run) { return isTooFastForALeaf(*run, kind); });
+    return runs;
+}
+
+PooledReading pooled(const std::vector<Reading>& readings, double repeatability) {
     PooledReading result;
     result.count = static_cast<int>(readings.size());
     if (readings.empty())
@@ -116,7 +127,9 @@ PooledReading pooled(const std::vector<Reading>& readings) {
     }
     result.mean = meanReading(readings, meanOf(values));
     const auto [lowest, highest] = std::ranges::minmax(values);
-    result.agree = highest - lowest <= std::numbers::sqrt2 * expanded(widest->randomPart());
+    const double of_clock = std::numbers::sqrt2 * expanded(widest->randomPart());
+    const double of_door = repeatability * std::abs(result.mean.value);
+    result.agree = highest - lowest <= std::hypot(of_clock, of_door);
     return result;
 }
 

@@ -30,14 +30,29 @@ std::optional<Reading> alarmLead(const RunRecord& run, const ReactionModel& thum
 std::optional<Reading> alarmAfterShut(const RunRecord& run, DoorKind kind,
                                       const ReactionModel& thumb);
 
+/// Sooner than this no leaf is home, seconds (our choice, no source): one finger made both marks.
+inline constexpr double fastest_closing_s = 0.5;
+
+/// Marked as home faster than a leaf can move.
+bool isTooFastForALeaf(const RunRecord& run, DoorKind kind);
+
+/// The complete closing runs that show something of the door: too fast for a leaf, they do not.
+std::vector<const RunRecord*> countedRuns(const DoorEvidence& evidence, DoorKind kind);
+
+/// How far apart releases of one door in good order lie, as a part of their mean: 5 per cent (our
+/// choice, no source).
+inline constexpr double door_repeatability = 0.05;
+
 /// Several readings of the same thing as one. Of the mean, what differs from run to run falls with
 /// the square root of their number; the rest does not. They agree when no two lie further apart
-/// than sqrt 2 times one reading's random uncertainty at the coverage of k = 2.
+/// than sqrt 2 times one reading's random uncertainty at the coverage of k = 2 together with
+/// `repeatability`, the part of the mean by which they may differ of themselves (root of the sum of
+/// squares).
 struct PooledReading {
     Reading mean;
     int count = 0;
     bool agree = true;
 };
-PooledReading pooled(const std::vector<Reading>& readings);
+PooledReading pooled(const std::vector<Reading>& readings, double repeatability = 0);
 
 } // namespace latchround

@@ -12,8 +12,11 @@ namespace latchround {
 /// again within 0.1 to 0.3 s (common practice, no source).
 inline constexpr double suspected_within_s = 0.3;
 
-/// The index of the second of two such marks of this run; nothing where all lie further apart or
-/// were typed in.
+/// Between these two the leaf went all its way.
+bool isClosing(MarkKind from, MarkKind to);
+
+/// The index of the second of two such marks of this run, or of the one that has a leaf home faster
+/// than it can move; nothing where all lie further apart or were typed in.
 std::optional<std::size_t> suspectedDouble(const RunRecord& run);
 
 } // namespace latchround

@@ -96,6 +96,8 @@ std::vector<DueItem> whatFallsDue(const Arrangement& arrangement, const Ledger& 
     std::ranges::reverse(look.walkdowns);
     std::vector<DueItem> items;
     for (const Upkeep& upkeep : catalogue.upkeep) {
+        if (upkeep.every == Period::WhenAsked)
+            continue;
         DueItem item =
             upkeep.any_of.empty() ? ofShip(upkeep, ledger) : ofDoors(upkeep, look, today);
         if (item.last)

@@ -55,7 +55,7 @@ double faultyFigure(Fault fault, const Door& door, Chance& chance) {
     case Fault::TooFast:
         return sliding ? chance.between(0.23, 0.29) : chance.between(5, 8.5);
     case Fault::TooSlow:
-        return sliding ? chance.between(0.06, 0.085) : chance.between(44, 52);
+        return sliding ? chance.between(0.06, 0.085) : chance.between(45, 52);
     default:
         break;
     }

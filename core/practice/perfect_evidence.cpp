@@ -47,10 +47,16 @@ std::vector<Seen> seenOf(const DoorTruth& truth) {
 
 double measureOf(const DoorTruth& truth, const Requirement& row) {
     constexpr double usual_vent_m2 = 0.03;
+    constexpr double usual_release_mm = 950;
+    constexpr double usual_release_n = 40;
     if (row.id == "reopen-distance")
         return truth.reopens_m;
     if (row.id == "b-vent")
         return usual_vent_m2;
+    if (row.id == "release-height")
+        return usual_release_mm;
+    if (row.id == "release-force")
+        return usual_release_n;
     return truth.gap_mm;
 }
 

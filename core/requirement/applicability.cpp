@@ -46,10 +46,32 @@ PhraseCode<0> said(DoorKind kind) {
     return applies::double_swing;
 }
 
+BoundaryFamily familyOf(FireClass fire_class) {
+    return isAClass(fire_class)   ? BoundaryFamily::A
+           : isBClass(fire_class) ? BoundaryFamily::B
+                                  : BoundaryFamily::C;
+}
+
+PhraseCode<0> said(BoundaryFamily family) {
+    switch (family) {
+    case BoundaryFamily::A:
+        return applies::a_class_boundary;
+    case BoundaryFamily::B:
+        return applies::b_class_boundary;
+    case BoundaryFamily::C:
+        return applies::c_class_boundary;
+    case BoundaryFamily::Any:
+    case BoundaryFamily::NotKnown:
+        break;
+    }
+    return applies::boundary_class_not_known;
+}
+
 /// Outcome of one condition. Phrases are made only where somebody asks why.
 struct Fit {
     bool wants_reason = false;
     bool holds = true;
+    bool is_known = true; ///< the register says all that it hangs on
     bool date_unknown = false;
     std::vector<Phrase> held{}; ///< what held
     Phrase failed{};            ///< the first that did not
@@ -63,11 +85,19 @@ struct Fit {
             failed = no();
         holds = holds && met;
     }
-    void need(const std::optional<bool>& wanted, bool actual, const PhraseCode<0>& yes,
+    /// What is not said counts as met.
+    void need(const std::optional<bool>& wanted, const Said& actual, const PhraseCode<0>& yes,
               const PhraseCode<0>& no) {
-        if (wanted)
-            need(*wanted == actual, actual ? yes : no, actual ? yes : no);
+        if (!wanted)
+            return;
+        is_known = is_known && actual.isKnown();
+        const auto of_door = [&] {
+            return actual.isKnown() ? (actual ? yes() : no())
+                                    : applies::not_on_record((*wanted ? yes : no)());
+        };
+        need(!actual.isKnown() || *wanted == actual.word, of_door, of_door);
     }
+    bool exempts() const { return holds && is_known; }
 };
 
 template <class T>
@@ -75,16 +105,36 @@ bool holdsOneOf(const std::vector<T>& wanted, T actual) {
     return wanted.empty() || std::ranges::find(wanted, actual) != wanted.end();
 }
 
-Fit fit(const DoorCondition& condition, const Door& door, DoorLocation location,
-        bool wants_reason) {
+struct Standing {
+    const Door& door;
+    const DoorLocation& location;
+    const Particulars* vessel; ///< null: nothing is known of it
+};
+
+/// Categories of the fire tables: 12 of fourteen (tables 9.1, 9.2), 6 of eleven (9.3, 9.4).
+Said boundsCategoryA(const Standing& standing) {
+    const auto& [door, location, vessel] = standing;
+    if (location.place != Place::Machinery)
+        return false;
+    if (!location.spaces || !vessel)
+        return {};
+    const int category_a = isOver36(*vessel) ? 12 : 6;
+    return location.spaces->first == category_a || location.spaces->second == category_a;
+}
+
+PhraseCode<0> whyNotListed(const Door& door) {
+    return door.normally == NormalPosition::Locked  ? applies::normally_locked
+           : door.watertight && door.power_operated ? applies::power_watertight
+                                                    : applies::not_in_listed_place;
+}
+
+Fit fit(const DoorCondition& condition, const Standing& standing, bool wants_reason) {
+    const Door& door = standing.door;
+    const DoorLocation& location = standing.location;
     const Place place = location.place;
     Fit result{wants_reason};
-    if (condition.listed)
-        result.need(*condition.listed == isListed(door, place),
-                    *condition.listed ? said(place) : applies::not_listed,
-                    door.normally == NormalPosition::Locked  ? applies::normally_locked
-                    : door.watertight && door.power_operated ? applies::power_watertight
-                                                             : applies::not_in_listed_place);
+    result.need(condition.listed, isListed(door, place), said(place),
+                condition.listed.value_or(true) ? whyNotListed(door) : applies::not_listed);
     if (!condition.places.empty())
         result.need(holdsOneOf(condition.places, place), said(place), said(place));
     if (!condition.kinds.empty())
@@ -93,6 +143,14 @@ Fit fit(const DoorCondition& condition, const Door& door, DoorLocation location,
         result.need(isAClass(door.fire_class), applies::a_class, applies::not_a_class);
     if (condition.family == ClassFamily::B)
         result.need(isBClass(door.fire_class), applies::b_class, applies::not_b_class);
+    if (condition.boundary_class != BoundaryFamily::Any) {
+        const bool by_door =
+            !location.asked_class && condition.boundary_class != BoundaryFamily::NotKnown;
+        const BoundaryFamily family = location.asked_class ? familyOf(*location.asked_class)
+                                      : by_door            ? familyOf(door.fire_class)
+                                                           : BoundaryFamily::NotKnown;
+        result.need(condition.boundary_class == family, said(family), said(family));
+    }
     result.need(condition.power_operated, door.power_operated, applies::power_operated,
                 applies::not_power_operated);
     result.need(condition.remote_release, isRemotelyReleased(door), applies::released_remotely,
@@ -113,10 +171,19 @@ Fit fit(const DoorCondition& condition, const Door& door, DoorLocation location,
     result.need(condition.escape_trunk, door.escape_trunk, applies::escape_trunk,
                 applies::not_of_escape_trunk);
     result.need(condition.special_category,
-                door.special_category || place == Place::SpecialCategory,
+                place == Place::SpecialCategory ? Said(true) : door.special_category,
                 applies::special_category_space, applies::no_special_category_space);
     result.need(condition.faces_embarkation, door.faces_embarkation, applies::faces_embarkation,
                 applies::faces_no_embarkation);
+    if (condition.category_a)
+        result.need(condition.category_a, boundsCategoryA(standing), applies::category_a,
+                    applies::not_category_a);
+    if (condition.over_36 && standing.vessel)
+        result.need(condition.over_36, isOver36(*standing.vessel), applies::over_36,
+                    applies::not_over_36);
+    if (condition.over_600 && standing.vessel)
+        result.need(condition.over_600, standing.vessel->passengers > 600, applies::over_600,
+                    applies::not_over_600);
     if (condition.division)
         result.need(*condition.division == location.division,
                     location.division == Division::Deck ? applies::deck : applies::bulkhead,
@@ -145,43 +212,86 @@ Fit fit(const DoorCondition& condition, const Door& door, DoorLocation location,
 } // namespace
 
 bool meetsOneOf(const std::vector<DoorCondition>& conditions, const Door& door,
-                DoorLocation location) {
+                const DoorLocation& location) {
     return conditions.empty() ||
            std::ranges::any_of(conditions, [&](const DoorCondition& condition) {
-               return fit(condition, door, location, false).holds;
+               return fit(condition, {door, location, nullptr}, false).holds;
            });
 }
 
-bool isListed(const Door& door, Place place) {
-    const bool place_listed =
-        place == Place::ZoneBulkhead || place == Place::Galley || place == Place::Stairway;
+Said isListed(const Door& door, Place place) {
     const bool power_watertight = door.watertight && door.power_operated;
-    return place_listed && !power_watertight && door.normally != NormalPosition::Locked;
+    if (power_watertight || door.normally == NormalPosition::Locked)
+        return false;
+    if (place == Place::Other)
+        return door.special_category;
+    return place == Place::ZoneBulkhead || place == Place::Galley || place == Place::Stairway ||
+           place == Place::SpecialCategory;
 }
 
 namespace {
 
 /// The first alternative that holds; else the first of all. An exemption undoes it.
-Fit bestFit(const Requirement& requirement, const Door& door, DoorLocation location,
-            bool wants_reason) {
+Fit bestFit(const Requirement& requirement, const Standing& standing, bool wants_reason) {
     Fit best{wants_reason};
     if (!requirement.any_of.empty()) {
-        best = fit(requirement.any_of.front(), door, location, wants_reason);
+        best = fit(requirement.any_of.front(), standing, wants_reason);
         for (std::size_t i = 1; !best.holds && i < requirement.any_of.size(); ++i)
-            if (Fit found = fit(requirement.any_of[i], door, location, wants_reason); found.holds)
+            if (Fit found = fit(requirement.any_of[i], standing, wants_reason); found.holds)
                 best = std::move(found);
     }
     for (const DoorCondition& exempt : requirement.none_of)
-        if (const Fit found = fit(exempt, door, location, wants_reason); best.holds && found.holds)
+        if (const Fit found = fit(exempt, standing, wants_reason); best.holds && found.exempts())
             best.need(
                 false, [] { return Phrase(); },
                 [&] { return applies::exempt(joined(phrase::with_commas, found.held)); });
     return best;
 }
 
-bool bindsAge(const Requirement& requirement, const Particulars& vessel) {
-    return !requirement.keel_from ||
-           (vessel.keel_laid && *vessel.keel_laid >= *requirement.keel_from);
+enum class Dates { Inside, Outside, Unknown };
+
+Dates datesOf(const Requirement& requirement, const Particulars& vessel) {
+    if (!requirement.keel_from && !requirement.keel_before)
+        return Dates::Inside;
+    if (!vessel.keel_laid)
+        return Dates::Unknown;
+    const bool inside = (!requirement.keel_from || *vessel.keel_laid >= *requirement.keel_from) &&
+                        (!requirement.keel_before || *vessel.keel_laid < *requirement.keel_before);
+    return inside ? Dates::Inside : Dates::Outside;
+}
+
+/// A variant of dates of its own stands for ships of those dates; one for older ships for undated
+/// ships too, which are asked what every text asks.
+bool isOfDate(const Requirement& variant, const Requirement& base, const Particulars& vessel) {
+    if (variant.keel_from == base.keel_from && variant.keel_before == base.keel_before)
+        return true;
+    switch (datesOf(variant, vessel)) {
+    case Dates::Inside:
+        return true;
+    case Dates::Unknown:
+        return !variant.keel_from;
+    case Dates::Outside:
+        break;
+    }
+    return false;
+}
+
+/// What a row that fits a door is for a ship of this date.
+Asked askedByDate(const Requirement& requirement, const Particulars& vessel) {
+    const Dates dates = datesOf(requirement, vessel);
+    if (dates == Dates::Inside || (dates == Dates::Unknown && !requirement.keel_from))
+        return Asked::Yes;
+    switch (requirement.other_dates) {
+    case OtherDates::Binds:
+        return Asked::Yes;
+    case OtherDates::Judge:
+        return Asked::Judge;
+    case OtherDates::NotAsked:
+        return dates == Dates::Unknown ? Asked::Advice : Asked::No;
+    case OtherDates::Advice:
+        break;
+    }
+    return Asked::Advice;
 }
 
 bool bindsFlag(const Requirement& requirement, const Particulars& vessel) {
@@ -192,12 +302,23 @@ bool advisesFlag(const Requirement& requirement, const Particulars& vessel) {
     return std::ranges::find(requirement.advises, vessel.regime) != requirement.advises.end();
 }
 
+/// Where it is the row of ships of other dates.
+Phrase whyOfDate(const Requirement& requirement, const Particulars& vessel) {
+    if (!vessel.keel_laid)
+        return applies::keel_unknown();
+    return requirement.keel_from && *vessel.keel_laid < *requirement.keel_from
+               ? applies::keel_before(isoText(*requirement.keel_from))
+               : applies::keel_laid(isoText(*vessel.keel_laid));
+}
+
 } // namespace
 
 const Requirement& inForce(const Requirement& requirement, const Particulars& vessel,
-                           const Door& door, DoorLocation location) {
+                           const Door& door, const DoorLocation& location) {
+    const Standing standing{door, location, &vessel};
     for (const Requirement& variant : requirement.variants)
-        if (bindsFlag(variant, vessel) && bestFit(variant, door, location, false).holds)
+        if (bindsFlag(variant, vessel) && isOfDate(variant, requirement, vessel) &&
+            bestFit(variant, standing, false).holds)
             return variant;
     return requirement;
 }
@@ -207,25 +328,30 @@ bool speaksTo(const Requirement& requirement, const Particulars& vessel) {
 }
 
 Asked howAsked(const Requirement& requirement, const Particulars& vessel, const Door& door,
-               DoorLocation location) {
+               const DoorLocation& location) {
     const bool binds = bindsFlag(requirement, vessel);
     if (!binds && !advisesFlag(requirement, vessel))
         return Asked::No;
-    const Fit best = bestFit(requirement, door, location, false);
+    const Fit best = bestFit(requirement, {door, location, &vessel}, false);
     if (!best.holds)
         return Asked::No;
-    return binds && bindsAge(requirement, vessel) && !best.date_unknown ? Asked::Yes
-                                                                        : Asked::Advice;
+    const Asked by_date = askedByDate(requirement, vessel);
+    if (by_date == Asked::No || (binds && !best.date_unknown))
+        return by_date;
+    return Asked::Advice;
 }
 
 Phrase askedBecause(const Requirement& requirement, const Particulars& vessel, const Door& door,
-                    DoorLocation location) {
+                    const DoorLocation& location) {
     const bool binds = bindsFlag(requirement, vessel);
     if (!binds && !advisesFlag(requirement, vessel))
         return applies::text_of_other_ships(requirement.issuer);
-    const Fit best = bestFit(requirement, door, location, true);
+    const Fit best = bestFit(requirement, {door, location, &vessel}, true);
     if (!best.holds)
         return best.failed;
+    const Asked by_date = askedByDate(requirement, vessel);
+    if (by_date == Asked::No)
+        return applies::text_of_other_dates(isoText(*vessel.keel_laid));
     const Phrase held =
         best.held.empty() ? applies::every_door() : joined(phrase::with_commas, best.held);
     const auto but = [&](Phrase why_advice) {
@@ -233,12 +359,11 @@ Phrase askedBecause(const Requirement& requirement, const Particulars& vessel, c
     };
     if (!binds)
         return but(applies::flag_has_own_text());
-    if (!bindsAge(requirement, vessel))
-        return but(vessel.keel_laid ? applies::keel_before(isoText(*requirement.keel_from))
-                                    : applies::keel_unknown());
+    if (by_date != Asked::Yes)
+        return but(whyOfDate(requirement, vessel));
     if (best.date_unknown)
         return but(applies::installation_unknown());
-    return requirement.keel_from
+    return (requirement.keel_from || requirement.keel_before) && vessel.keel_laid
                ? joined(phrase::with_commas, {held, applies::keel_laid(isoText(*vessel.keel_laid))})
                : held;
 }

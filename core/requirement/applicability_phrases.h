@@ -26,6 +26,12 @@ inline constexpr PhraseCode<0> a_class{"applies-a-class"};
 inline constexpr PhraseCode<0> not_a_class{"applies-not-a-class"};
 inline constexpr PhraseCode<0> b_class{"applies-b-class"};
 inline constexpr PhraseCode<0> not_b_class{"applies-not-b-class"};
+inline constexpr PhraseCode<0> a_class_boundary{"applies-a-class-boundary"};
+inline constexpr PhraseCode<0> b_class_boundary{"applies-b-class-boundary"};
+inline constexpr PhraseCode<0> c_class_boundary{"applies-c-class-boundary"};
+inline constexpr PhraseCode<0> boundary_class_not_known{"applies-boundary-class-not-known"};
+inline constexpr PhraseCode<0> over_600{"applies-over-600"};
+inline constexpr PhraseCode<0> not_over_600{"applies-not-over-600"};
 inline constexpr PhraseCode<0> power_operated{"applies-power-operated"};
 inline constexpr PhraseCode<0> not_power_operated{"applies-not-power-operated"};
 inline constexpr PhraseCode<0> released_remotely{"applies-released-remotely"};
@@ -52,6 +58,10 @@ inline constexpr PhraseCode<0> special_category_space{"applies-special-category-
 inline constexpr PhraseCode<0> no_special_category_space{"applies-no-special-category-space"};
 inline constexpr PhraseCode<0> faces_embarkation{"applies-faces-embarkation"};
 inline constexpr PhraseCode<0> faces_no_embarkation{"applies-faces-no-embarkation"};
+inline constexpr PhraseCode<0> category_a{"applies-category-a"};
+inline constexpr PhraseCode<0> not_category_a{"applies-not-category-a"};
+inline constexpr PhraseCode<0> over_36{"applies-over-36"};
+inline constexpr PhraseCode<0> not_over_36{"applies-not-over-36"};
 inline constexpr PhraseCode<0> bulkhead{"applies-bulkhead"};
 inline constexpr PhraseCode<0> deck{"applies-deck"};
 inline constexpr PhraseCode<0> in_deck{"applies-in-deck"};
@@ -61,12 +71,15 @@ inline constexpr PhraseCode<0> normally_closed{"applies-normally-closed"};
 inline constexpr PhraseCode<0> not_normally_locked{"applies-not-normally-locked"};
 
 inline constexpr PhraseCode<0> every_door{"applies-every-door"};
+/// What would make it asked; the register does not say.
+inline constexpr PhraseCode<1> not_on_record{"applies-not-on-record"};
 inline constexpr PhraseCode<1> exempt{"applies-exempt"}; ///< what the door is, which exempts it
 inline constexpr PhraseCode<1> installed{"applies-installed"};               ///< date
 inline constexpr PhraseCode<1> installed_before{"applies-installed-before"}; ///< date
 inline constexpr PhraseCode<1> keel_laid{"applies-keel-laid"};               ///< date
 inline constexpr PhraseCode<1> keel_before{"applies-keel-before"};           ///< date
 inline constexpr PhraseCode<0> keel_unknown{"applies-keel-unknown"};
+inline constexpr PhraseCode<1> text_of_other_dates{"applies-text-of-other-dates"}; ///< keel laid
 inline constexpr PhraseCode<0> installation_unknown{"applies-installation-unknown"};
 inline constexpr PhraseCode<0> flag_has_own_text{"applies-flag-has-own-text"};
 inline constexpr PhraseCode<1> text_of_other_ships{"applies-text-of-other-ships"}; ///< its issuer

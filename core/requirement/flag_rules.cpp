@@ -14,9 +14,9 @@ namespace latchround {
 
 namespace {
 
-enum class Change { Add, Tighten, Replace };
-constexpr std::array<Word<Change>, 3> changeWords{
-    {{Change::Add, "add"}, {Change::Tighten, "tighten"}, {Change::Replace, "replace"}}};
+enum class FlagChange { Add, Tighten, Replace };
+constexpr std::array<Word<FlagChange>, 3> changeWords{
+    {{FlagChange::Add, "add"}, {FlagChange::Tighten, "tighten"}, {FlagChange::Replace, "replace"}}};
 
 class FlagFile {
 public:
@@ -41,8 +41,8 @@ public:
 private:
     /// What else a row must say depends on its change.
     void readRow(JsonObject& row) {
-        const auto change = row.word<Change>("change", Need::Required, changeWords);
-        if (change == Change::Tighten)
+        const auto change = row.word<FlagChange>("change", Need::Required, changeWords);
+        if (change == FlagChange::Tighten)
             tighten(row);
         else if (change)
             put(row, *change);
@@ -53,15 +53,15 @@ private:
         return found == m_catalogue.rows.end() ? nullptr : &*found;
     }
 
-    void put(JsonObject& object, Change change) {
+    void put(JsonObject& object, FlagChange change) {
         Requirement row = requirementFrom(object);
         object.complainOfTheRest();
         stamp(row, m_issuer, m_edition);
         checkRequirement(row, object.pointer(), m_faults);
         Requirement* there = known(row.id);
-        if (change == Change::Add && there)
+        if (change == FlagChange::Add && there)
             object.complain("id", errors::row_there_already(row.id));
-        else if (change == Change::Add)
+        else if (change == FlagChange::Add)
             m_catalogue.rows.push_back(std::move(row));
         else if (there)
             *there = std::move(row);
@@ -76,8 +76,9 @@ private:
         const auto edition = row.filledText("edition", Need::Optional);
         const auto low = row.number("low", Need::Optional);
         const auto high = row.number("high", Need::Optional);
+        const auto approximate = approximateFrom(row);
         row.complainOfTheRest();
-        if (!low && !high)
+        if (!low && !high && !approximate)
             row.complain(errors::tightened_without_limit());
         Requirement* there = id ? known(*id) : nullptr;
         if (id && !there)
@@ -87,6 +88,7 @@ private:
         const auto apply = [&](Requirement& each) {
             limit(each.low, low, row, "low", each.unit, std::less<>());
             limit(each.high, high, row, "high", each.unit, std::greater<>());
+            margins(each, low || high, approximate, row);
             each.cite = cite.value_or("");
             each.issuer = m_issuer;
             each.edition = edition.value_or(m_edition);
@@ -97,6 +99,20 @@ private:
         for (Requirement& variant : there->variants)
             apply(variant);
         checkRequirement(*there, row.pointer(), m_faults);
+    }
+
+    /// The flag's own limit is one figure, and approximate only where the flag says so.
+    static void margins(Requirement& each, bool limited, const std::optional<Approximate>& wanted,
+                        JsonObject& row) {
+        const Approximate known = each.approximate.value_or(Approximate{});
+        if (wanted && (wanted->slow > known.slow || wanted->fast > known.fast))
+            row.complain("approximate", errors::margin_widened());
+        if (limited) {
+            each.low_also.reset();
+            each.high_also.reset();
+        }
+        if (limited || wanted)
+            each.approximate = wanted;
     }
 
     template <class Wider>

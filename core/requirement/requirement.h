@@ -43,6 +43,9 @@ enum class Source {
     AlarmAfterShut
 };
 
+/// What a length or a force is read off.
+enum class Instrument { Rule, Caliper, GapGauge, Tape, SpringGauge };
+
 /// Read: the cited text was read. Practice: common practice, no source. Advice: never a reason to
 /// fail.
 enum class Status { Read, Practice, Advice };
@@ -51,6 +54,14 @@ enum class Status { Read, Practice, Advice };
 enum class Step { Look, Release, Function };
 
 enum class ClassFamily { Any, A, B };
+
+/// Family of the class that is asked of the boundary a door stands in.
+enum class BoundaryFamily { Any, A, B, C, NotKnown };
+
+/// What a row is for ships that its text was not read for: laid down outside its dates, or on a
+/// day nobody knows. Binds: every text seen says the same. Judge: a failure is the inspector's to
+/// decide. NotAsked: the text is of its dates alone; of a ship without a date it is advice.
+enum class OtherDates { Binds, Judge, Advice, NotAsked };
 
 inline constexpr std::array<Word<CheckKind>, 8> checkKindWords{
     {{CheckKind::Seen, "seen"},
@@ -71,12 +82,33 @@ inline constexpr std::array<Word<Source>, 9> sourceWords{
      {Source::ClosingRate, "closing-rate"},
      {Source::AlarmLead, "alarm-lead"},
      {Source::AlarmAfterShut, "alarm-after-shut"}}};
+inline constexpr std::array<Word<Instrument>, 5> instrumentWords{
+    {{Instrument::Rule, "rule"},
+     {Instrument::Caliper, "caliper"},
+     {Instrument::GapGauge, "gap-gauge"},
+     {Instrument::Tape, "tape"},
+     {Instrument::SpringGauge, "spring-gauge"}}};
 inline constexpr std::array<Word<Status>, 3> statusWords{
     {{Status::Read, "read"}, {Status::Practice, "practice"}, {Status::Advice, "advice"}}};
 inline constexpr std::array<Word<Step>, 3> stepWords{
     {{Step::Look, "look"}, {Step::Release, "release"}, {Step::Function, "function"}}};
 inline constexpr std::array<Word<ClassFamily>, 3> classFamilyWords{
     {{ClassFamily::Any, "any"}, {ClassFamily::A, "A"}, {ClassFamily::B, "B"}}};
+inline constexpr std::array<Word<BoundaryFamily>, 5> boundaryFamilyWords{
+    {{BoundaryFamily::Any, "any"},
+     {BoundaryFamily::A, "A"},
+     {BoundaryFamily::B, "B"},
+     {BoundaryFamily::C, "C"},
+     {BoundaryFamily::NotKnown, "not-known"}}};
+
+constexpr std::string_view word(Instrument value) {
+    return wordIn<Instrument>(instrumentWords, value);
+}
+inline constexpr std::array<Word<OtherDates>, 4> otherDatesWords{
+    {{OtherDates::Binds, "binds"},
+     {OtherDates::Judge, "judge"},
+     {OtherDates::Advice, "advice"},
+     {OtherDates::NotAsked, "not-asked"}}};
 
 constexpr std::string_view word(Status value) {
     return wordIn<Status>(statusWords, value);
@@ -85,12 +117,15 @@ constexpr std::string_view word(Step value) {
     return wordIn<Step>(stepWords, value);
 }
 
-/// Conditions a door must meet together; an absent one asks nothing.
+/// Conditions a door must meet together; an absent one asks nothing. What the register does not
+/// say counts as met where a row asks for it, and exempts from none.
 struct DoorCondition {
     std::vector<DoorKind> kinds;
     std::vector<Place> places;
     std::optional<bool> listed; ///< SOLAS II-2/9.4.1.1.5 lists it (isListed)
     ClassFamily family = ClassFamily::Any;
+    /// Where the class of the boundary is not known, A, B and C are those of the door itself.
+    BoundaryFamily boundary_class = BoundaryFamily::Any;
     std::optional<bool> power_operated;
     std::optional<bool> remote_release;
     std::optional<bool> hold_back;
@@ -104,10 +139,20 @@ struct DoorCondition {
     std::optional<bool> escape_trunk;
     std::optional<bool> special_category; ///< such a boundary, or direct access to such a space
     std::optional<bool> faces_embarkation;
-    std::optional<bool> locked; ///< normally kept locked
+    std::optional<bool> category_a; ///< a machinery space of category A on a side of the boundary
+    std::optional<bool> over_36;    ///< the ship carries more than 36 passengers
+    std::optional<bool> over_600;   ///< the ship carries more than 600 passengers
+    std::optional<bool> locked;     ///< normally kept locked
     std::vector<NormalPosition> normally;
     std::optional<Division> division;
     std::optional<CalendarDate> installed_from;
+};
+
+/// How far a time or rate may lie outside a band that its text calls approximate and still be left
+/// to the inspector: parts of the limit, on the slow side and on the fast one, which crushes.
+struct Approximate {
+    double slow = 0;
+    double fast = 0;
 };
 
 struct Requirement {
@@ -119,7 +164,12 @@ struct Requirement {
     Source source = Source::None;
     std::optional<double> low;  ///< in `unit`
     std::optional<double> high; ///< in `unit`
-    std::string unit;           ///< "s", "m/s", "m", "mm", "m2" or empty
+    /// The other figure, in `unit`, where the text prints two that differ: 1200 mm (48 inches).
+    std::optional<double> low_also{};
+    std::optional<double> high_also{};
+    std::string unit;                         ///< "s", "m/s", "m", "mm", "m2", "N" or empty
+    std::optional<Approximate> approximate{}; ///< where the text says so of its band
+    std::optional<Instrument> gauge{};        ///< usually taken for it; absent: by the unit
     /// The text asks it against an inclination of so many degrees, which no upright ship shows.
     std::optional<double> incline_deg{};
     std::string cite;    ///< "SOLAS II-2/9.4.1.1.5.2"; "common practice, no source" for Practice
@@ -130,11 +180,17 @@ struct Requirement {
     std::string issuer;          ///< whose limit it is: "SOLAS", "46 CFR", a flag Administration
     std::vector<Regime> regimes; ///< whose ships it binds; empty: everybody's
     std::vector<Regime> advises; ///< whose ships it is advice for; others are not asked
-    std::optional<CalendarDate> keel_from; ///< ships laid down earlier, or undated: advice
-    std::vector<DoorCondition> any_of;     ///< asked where one of these holds; empty: every door
-    std::vector<DoorCondition> none_of;    ///< exempt where one of these holds
-    /// The same row where its limits differ by door or flag: the first whose regimes and conditions
-    /// fit stands in its place. A variant has no variants of its own.
+    std::optional<CalendarDate> keel_from;   ///< its text was read for ships laid down from here
+    std::optional<CalendarDate> keel_before; ///< and before this day
+    OtherDates other_dates = OtherDates::Advice;
+    bool tells = false;     ///< the answer says what the door is: neither yes nor no is a fault
+    std::string unless_yes; ///< id of a row; not asked where that is answered yes at this door
+    std::string unless_na;  ///< the same of n/a
+    std::string left_open;  ///< what the text leaves open, so that a failure is the inspector's
+    std::vector<DoorCondition> any_of;  ///< asked where one of these holds; empty: every door
+    std::vector<DoorCondition> none_of; ///< exempt where one of these holds
+    /// The same row where its limits differ by door, flag or date of the ship: the first whose
+    /// regimes, dates and conditions fit stands in its place. A variant has no variants of its own.
     std::vector<Requirement> variants;
 };
 

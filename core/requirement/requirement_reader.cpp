@@ -14,6 +14,9 @@ DoorCondition conditionFrom(JsonObject& object) {
     result.places = object.words<Place>("places", placeWords);
     result.family = object.word<ClassFamily>("class", Need::Optional, classFamilyWords)
                         .value_or(ClassFamily::Any);
+    result.boundary_class =
+        object.word<BoundaryFamily>("boundary_class", Need::Optional, boundaryFamilyWords)
+            .value_or(BoundaryFamily::Any);
     const auto truth = [&](const char* key) { return object.truth(key, Need::Optional); };
     result.listed = truth("listed");
     result.power_operated = truth("power_operated");
@@ -29,6 +32,9 @@ DoorCondition conditionFrom(JsonObject& object) {
     result.escape_trunk = truth("escape_trunk");
     result.special_category = truth("special_category");
     result.faces_embarkation = truth("faces_embarkation");
+    result.category_a = truth("category_a");
+    result.over_36 = truth("over_36");
+    result.over_600 = truth("over_600");
     result.locked = truth("locked");
     result.normally = object.words<NormalPosition>("normally", normalPositionWords);
     result.division = object.word<Division>("division", Need::Optional, divisionWords);
@@ -38,6 +44,22 @@ DoorCondition conditionFrom(JsonObject& object) {
 }
 
 } // namespace
+
+std::optional<Approximate> approximateFrom(JsonObject& row) {
+    auto object = row.object("approximate", Need::Optional);
+    if (!object)
+        return std::nullopt;
+    const auto margin = [&](const char* key) {
+        const double part = object->number(key, Need::Required).value_or(0);
+        if (!(part >= 0 && part < 1))
+            object->complain(key, errors::margin_out_of_range());
+        return part;
+    };
+    const double slow = margin("slow");
+    const double fast = margin("fast");
+    object->complainOfTheRest();
+    return Approximate{slow, fast};
+}
 
 std::vector<DoorCondition> conditionsFrom(JsonObject& row, std::string_view key) {
     std::vector<DoorCondition> conditions;
@@ -49,17 +71,53 @@ std::vector<DoorCondition> conditionsFrom(JsonObject& row, std::string_view key)
 
 namespace {
 
+void readDates(JsonObject& object, Requirement& into) {
+    const auto from = object.date("keel_from", Need::Optional);
+    const auto before = object.date("keel_before", Need::Optional);
+    if (from || before) {
+        into.keel_from = from;
+        into.keel_before = before;
+    }
+    if (const auto others = object.word<OtherDates>("other_dates", Need::Optional, otherDatesWords))
+        into.other_dates = *others;
+}
+
+/// A limit said anew brings neither the other figure of the old one nor what its text calls it.
+void readLimit(JsonObject& object, const char* key, const char* also_key, Requirement& into,
+               std::optional<double>& limit, std::optional<double>& also) {
+    if (const auto value = object.number(key, Need::Optional)) {
+        limit = value;
+        also.reset();
+        into.approximate.reset();
+    }
+    if (const auto value = object.number(also_key, Need::Optional))
+        also = value;
+}
+
 /// What a variant may say otherwise than its row: whom it is for, its limits and its words.
 /// `need`: of the words and the citation.
 void readWhatVaries(JsonObject& object, Need need, Requirement& into) {
     into.regimes = object.words<Regime>("regimes", regimeWords);
     into.any_of = conditionsFrom(object, "applies");
-    if (const auto low = object.number("low", Need::Optional))
-        into.low = low;
-    if (const auto high = object.number("high", Need::Optional))
-        into.high = high;
+    readLimit(object, "low", "low_also", into, into.low, into.low_also);
+    readLimit(object, "high", "high_also", into, into.high, into.high_also);
+    if (const auto approximate = approximateFrom(object))
+        into.approximate = approximate;
+    readDates(object, into);
+    if (const auto check = object.word<CheckKind>("check", need, checkKindWords))
+        into.check = *check;
+    if (const auto status = object.word<Status>("status", need, statusWords))
+        into.status = *status;
     if (auto words = object.filledText("words", need))
         into.words = std::move(*words);
+    if (auto question = object.filledText("question", Need::Optional))
+        into.question = std::move(*question);
+    if (auto edition = object.filledText("edition", Need::Optional))
+        into.edition = std::move(*edition);
+    if (auto issuer = object.filledText("issuer", Need::Optional))
+        into.issuer = std::move(*issuer);
+    if (auto left_open = object.filledText("left_open", Need::Optional))
+        into.left_open = std::move(*left_open);
     if (auto look_for = object.filledText("look_for", Need::Optional))
         into.look_for = std::move(*look_for);
     if (auto cite = object.filledText("cite", need))
@@ -82,23 +140,19 @@ void readVariants(JsonObject& row, Requirement& into) {
 } // namespace
 
 Requirement requirementFrom(JsonObject& row) {
-    const auto text = [&](const char* key) {
-        return row.filledText(key, Need::Optional).value_or("");
-    };
     Requirement into;
     into.id = row.filledText("id", Need::Required).value_or("");
-    into.question = text("question");
-    into.unit = text("unit");
-    into.edition = text("edition");
-    into.check = row.word<CheckKind>("check", Need::Required, checkKindWords).value_or(into.check);
+    into.unit = row.filledText("unit", Need::Optional).value_or("");
     into.source = row.word<Source>("source", Need::Optional, sourceWords).value_or(into.source);
-    into.status = row.word<Status>("status", Need::Required, statusWords).value_or(into.status);
     into.step = row.word<Step>("step", Need::Required, stepWords).value_or(into.step);
     into.severity =
         row.word<Severity>("severity", Need::Required, severityWords).value_or(into.severity);
     into.advises = row.words<Regime>("advises", regimeWords);
-    into.keel_from = row.date("keel_from", Need::Optional);
+    into.tells = row.truth("tells", Need::Optional).value_or(false);
+    into.unless_yes = row.filledText("unless_yes", Need::Optional).value_or("");
+    into.unless_na = row.filledText("unless_na", Need::Optional).value_or("");
     into.incline_deg = row.number("incline_deg", Need::Optional);
+    into.gauge = row.word<Instrument>("gauge", Need::Optional, instrumentWords);
     into.none_of = conditionsFrom(row, "exempt");
     readWhatVaries(row, Need::Required, into);
     readVariants(row, into);
@@ -106,7 +160,8 @@ Requirement requirementFrom(JsonObject& row) {
 }
 
 void stamp(Requirement& row, const std::string& issuer, const std::string& edition) {
-    row.issuer = issuer;
+    if (row.issuer.empty())
+        row.issuer = issuer;
     if (row.edition.empty())
         row.edition = edition;
     for (Requirement& variant : row.variants)
@@ -129,6 +184,14 @@ void checkRequirement(const Requirement& row, const std::string& pointer, JsonFa
         complain("high", errors::row_without_upper_limit());
     if (row.low && row.high && !(*row.low < *row.high))
         complain("low", errors::limits_reversed());
+    const bool by_gauge = row.source == Source::Gauge;
+    if (row.low_also && !(row.low && by_gauge))
+        complain("low_also", errors::other_figure_alone());
+    if (row.high_also && !(row.high && by_gauge))
+        complain("high_also", errors::other_figure_alone());
+    const bool of_closing = row.source == Source::ClosingTime || row.source == Source::ClosingRate;
+    if (row.approximate && !(of_closing && row.check == CheckKind::WithinBand))
+        complain("approximate", errors::approximate_without_band());
     if ((needs_low || needs_high) && row.source == Source::None)
         complain("source", errors::figure_without_source());
     for (std::size_t i = 0; i < row.variants.size(); ++i)

@@ -1,6 +1,7 @@
 // A row of a catalogue file as JSON, read into a Requirement.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -15,6 +16,9 @@ Requirement requirementFrom(JsonObject& row);
 
 /// The conditions under `key`; none where it is not there.
 std::vector<DoorCondition> conditionsFrom(JsonObject& row, std::string_view key);
+
+/// What lies under "approximate"; nothing where it is not there.
+std::optional<Approximate> approximateFrom(JsonObject& row);
 
 /// Says of a row and its variants whose it is and, where it does not say so itself, its edition.
 void stamp(Requirement& row, const std::string& issuer, const std::string& edition);

@@ -13,10 +13,13 @@
 
 namespace latchround {
 
-enum class Period { Weekly, Quarterly, Yearly };
+/// WhenAsked: it never falls due by itself.
+enum class Period { Weekly, Quarterly, Yearly, WhenAsked };
 
-inline constexpr std::array<Word<Period>, 3> periodWords{
-    {{Period::Weekly, "weekly"}, {Period::Quarterly, "quarterly"}, {Period::Yearly, "yearly"}}};
+inline constexpr std::array<Word<Period>, 4> periodWords{{{Period::Weekly, "weekly"},
+                                                          {Period::Quarterly, "quarterly"},
+                                                          {Period::Yearly, "yearly"},
+                                                          {Period::WhenAsked, "when-asked"}}};
 
 constexpr std::string_view word(Period value) {
     return wordIn<Period>(periodWords, value);
@@ -36,7 +39,7 @@ struct Upkeep {
     Status status = Status::Read;
 };
 
-/// The day it is due again; no grace days are printed.
+/// The day it is due again; no grace days are printed. Of a period that ends.
 CalendarDate dueAfter(CalendarDate done, Period every);
 
 } // namespace latchround

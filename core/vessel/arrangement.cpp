@@ -37,7 +37,7 @@ const Deck* findDeck(const Arrangement& arrangement, std::string_view number) {
 int spaceCategories(const Particulars& vessel) {
     if (vessel.regime == Regime::UsH || vessel.regime == Regime::UsK)
         return 13;
-    return vessel.passengers > 36 ? 14 : 11;
+    return isOver36(vessel) ? 14 : 11;
 }
 
 std::vector<const Door*> doorsOfGroup(const Arrangement& arrangement, std::string_view group) {

@@ -133,6 +133,11 @@ const Boundary* findBoundary(const Arrangement& arrangement, std::string_view id
 const Zone* findZone(const Arrangement& arrangement, std::string_view number);
 const Deck* findDeck(const Arrangement& arrangement, std::string_view number);
 
+/// Decides between the fire tables and binds or frees of some rows (SOLAS II-2).
+inline bool isOver36(const Particulars& vessel) {
+    return vessel.passengers > 36;
+}
+
 /// How many categories of spaces the vessel's fire tables tell apart: SOLAS II-2 tables 9.1 and 9.2
 /// fourteen, 9.3 and 9.4 eleven, those of 46 CFR 72.05-10 and 116.415 thirteen.
 int spaceCategories(const Particulars& vessel);

@@ -9,6 +9,7 @@
 
 #include "core/vessel/calendar_date.h"
 #include "core/vessel/fire_class.h"
+#include "core/vessel/said.h"
 #include "core/vessel/words.h"
 
 namespace latchround {
@@ -54,22 +55,22 @@ struct Door {
     std::string plate;    ///< what the register says the plate reads; empty: no plate recorded
     double opening_m = 0; ///< clear opening width, metres; a sliding leaf's travel
     std::optional<double> leaf_mass_kg; ///< heaviest leaf, kilograms
-    bool power_operated = false;
-    bool hold_back = false;                  ///< held open by magnet or other releasable means
+    Said power_operated = false;
+    Said hold_back = false;                  ///< held open by magnet or other releasable means
     std::vector<std::string> release_groups; ///< groups that the control station releases together
-    bool alarm = false;                      ///< fitted with a closing alarm
-    bool designed_to_reopen = false;         ///< re-opens on contact (safety edge)
-    bool hose_port = false;
-    bool escape_route = false;
-    bool sill_in_frame = true; ///< approved with a sill in its frame
-    bool latch = true;         ///< a latch is needed for its fire integrity
-    bool watertight = false;
-    bool weathertight = false;     ///< or reasonably gastight
-    bool escape_trunk = false;     ///< door of an emergency escape trunk
-    bool special_category = false; ///< gives direct access to a special category space
+    Said alarm = false;                      ///< fitted with a closing alarm
+    Said designed_to_reopen = false;         ///< re-opens on contact (safety edge)
+    Said hose_port = false;
+    Said escape_route = false;
+    Said sill_in_frame = true; ///< approved with a sill in its frame
+    Said latch = true;         ///< a latch is needed for its fire integrity
+    Said watertight = false;
+    Said weathertight = false;     ///< or reasonably gastight
+    Said escape_trunk = false;     ///< door of an emergency escape trunk
+    Said special_category = false; ///< gives direct access to a special category space
     /// An exterior door that faces life-saving appliances, embarkation or outside assembly
     /// stations, outside stairs or escape decks (SOLAS II-2/9.4.1.1.7).
-    bool faces_embarkation = false;
+    Said faces_embarkation = false;
     NormalPosition normally = NormalPosition::Closed;
     std::optional<CalendarDate> installed;
     std::string maker; ///< who built it, as the builder's papers name him; empty: not on record

@@ -56,6 +56,14 @@
         <source>, %1 against %2</source>
         <translation type="unfinished">, %1 frente a %2</translation>
     </message>
+    <message>
+        <source>bulkhead %1: zones %2 act as one, %3 against %4%5</source>
+        <translation type="unfinished">mamparo %1: las zonas %2 actúan como una sola, %3 frente a %4%5</translation>
+    </message>
+    <message>
+        <source>bulkheads %1: zones %2 act as one, %3 against %4%5</source>
+        <translation type="unfinished">mamparos %1: las zonas %2 actúan como una sola, %3 frente a %4%5</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -524,60 +532,12 @@
         <translation type="unfinished">Suéltela desde abierta del todo. Bien: se cierra sola, y detrás nada puede sujetarla. Mal: se para a medio camino, o hay un gancho.</translation>
     </message>
     <message>
-        <source>Closes positively by power or by itself, with a fail-safe hold-back released remotely</source>
-        <translation type="unfinished">Se cierra positivamente, a motor o sola, con retención a prueba de fallos accionada a distancia</translation>
-    </message>
-    <message>
-        <source>Closes positively, hold-back fail-safe and released remotely?</source>
-        <translation type="unfinished">¿Cierra positivamente, con retención a prueba de fallos y accionada a distancia?</translation>
-    </message>
-    <message>
-        <source>Release it from its remote place, then with its supply cut. Good: it closes firmly each time. Doors of escape trunks are excepted: answer n/a.</source>
-        <translation type="unfinished">Acciónela desde su puesto a distancia y luego con la alimentación cortada. Bien: cierra con firmeza cada vez. Se exceptúan las puertas de troncos de salida: responda n/p.</translation>
-    </message>
-    <message>
         <source>Door in an A-60, A-30 or A-15 bulkhead meets A-15; in an A-0 bulkhead A-0</source>
         <translation type="unfinished">La puerta en un mamparo A-60, A-30 o A-15 cumple A-15; en un mamparo A-0, A-0</translation>
     </message>
     <message>
-        <source>Compare the plate on the door with its bulkhead: A-15 is enough in A-60, A-30 and A-15. Watertight doors are outside the rule; a door to the weather deck may be 45 mm hardwood.</source>
-        <translation type="unfinished">Compare la placa de la puerta con su mamparo: basta A-15 en A-60, A-30 y A-15. Las puertas estancas quedan fuera de la regla; una puerta a la cubierta de intemperie puede ser de madera dura de 45 mm.</translation>
-    </message>
-    <message>
         <source>Closes by itself against a list of 3.5 degrees</source>
         <translation type="unfinished">Se cierra sola contra una escora de 3.5 grados</translation>
-    </message>
-    <message>
-        <source>The door is numbered</source>
-        <translation type="unfinished">La puerta está numerada</translation>
-    </message>
-    <message>
-        <source>Is the door&apos;s number on it?</source>
-        <translation type="unfinished">¿Lleva su número la puerta?</translation>
-    </message>
-    <message>
-        <source>Look on the leaf and beside it. Good: the number can be read and is the register&apos;s. Bad: gone, painted over, or another door&apos;s.</source>
-        <translation type="unfinished">Mire en la hoja y a su lado. Bien: el número se lee y es el del registro. Mal: falta, está pintado o es de otra puerta.</translation>
-    </message>
-    <message>
-        <source>Released from the control station and at the door; shuts when the control system fails; no hooks</source>
-        <translation type="unfinished">Accionada desde el puesto de control y en la puerta; se cierra si falla el sistema de control; sin ganchos</translation>
-    </message>
-    <message>
-        <source>Released from the control station and at the door, shut by itself when the system fails, and free of hooks?</source>
-        <translation type="unfinished">¿Accionada desde el puesto de control y en la puerta, se cierra sola si falla el sistema, y sin ganchos?</translation>
-    </message>
-    <message>
-        <source>Try it from the control station, at the door, and with the system off: it must shut each time. Then look behind it for hooks. A door that is normally closed need not have it.</source>
-        <translation type="unfinished">Pruébela desde el puesto de control, en la puerta y con el sistema apagado: debe cerrarse cada vez. Luego busque ganchos detrás. Una puerta normalmente cerrada no necesita tenerlo.</translation>
-    </message>
-    <message>
-        <source>Released from the control station and at the door; shuts when its power fails; no hooks</source>
-        <translation type="unfinished">Accionada desde el puesto de control y en la puerta; se cierra si falla su energía; sin ganchos</translation>
-    </message>
-    <message>
-        <source>Try it from the control station, at the door, and with its power off: it must shut each time. Then look behind it for hooks. A door that is normally closed need not have it.</source>
-        <translation type="unfinished">Pruébela desde el puesto de control, en la puerta y sin energía: debe cerrarse cada vez. Luego busque ganchos detrás. Una puerta normalmente cerrada no necesita tenerlo.</translation>
     </message>
     <message>
         <source>Either leaf of a double door closes and latches on its own</source>
@@ -596,22 +556,6 @@
         <translation type="unfinished">Donde una hoja debe cerrar primero, algo las hace cerrar en su orden</translation>
     </message>
     <message>
-        <source>Latch throw at least 19 mm in an A-class door, 9.5 mm in a B-class door</source>
-        <translation type="unfinished">Salida del pestillo de al menos 19 mm en puerta de clase A, 9.5 mm en puerta de clase B</translation>
-    </message>
-    <message>
-        <source>With the door open and held, measure how far the bolt stands out of the edge. 3/4 inch; subchapter K prints 20 mm for A class. B class: 3/8 inch.</source>
-        <translation type="unfinished">Con la puerta abierta y sujeta, mida cuánto sobresale el pestillo del borde. 3/4 de pulgada; el subcapítulo K imprime 20 mm para clase A. Clase B: 3/8 de pulgada.</translation>
-    </message>
-    <message>
-        <source>Undercut above sill or deck covering at most 12.7 mm under an A-class door, 25 mm under a B-class door; no rug or carpet through the doorway</source>
-        <translation type="unfinished">Hueco inferior sobre umbral o revestimiento de cubierta de 12.7 mm como máximo en puerta de clase A, 25 mm en puerta de clase B; sin alfombra ni moqueta a través del vano</translation>
-    </message>
-    <message>
-        <source>The worst place under the shut door, down to sill or deck covering. 1/2 inch; B class 1 inch. Bad as well: a rug or carpet that runs through.</source>
-        <translation type="unfinished">El peor punto bajo la puerta cerrada, hasta el umbral o el revestimiento. 1/2 pulgada; clase B 1 pulgada. Mal también: alfombra o moqueta que la atraviesa.</translation>
-    </message>
-    <message>
         <source>Clearance between double leaves that work alone, and at top and sides of a double-swing door, at most 3.2 mm</source>
         <translation type="unfinished">Holgura entre dos hojas que trabajan por separado, y arriba y a los lados de una puerta de vaivén, de 3.2 mm como máximo</translation>
     </message>
@@ -622,10 +566,6 @@
     <message>
         <source>Stop or overlap at the sides and top at least 12.7 mm</source>
         <translation type="unfinished">Tope o solape a los lados y arriba de al menos 12.7 mm</translation>
-    </message>
-    <message>
-        <source>How far the shut leaf laps over the stop of its frame, at the sides and the top. 1/2 inch at the narrowest place.</source>
-        <translation type="unfinished">Cuánto solapa la hoja cerrada sobre el tope de su marco, a los lados y arriba. 1/2 pulgada en el punto más estrecho.</translation>
     </message>
     <message>
         <source>No vent grille or louver in an A-class door</source>
@@ -654,10 +594,6 @@
     <message>
         <source>Hose port in the lower corner opposite the hinge, about 152 mm square, cover shuts by itself?</source>
         <translation type="unfinished">¿Paso de manguera en la esquina inferior opuesta a la bisagra, unos 152 mm en cuadro, y la tapa se cierra sola?</translation>
-    </message>
-    <message>
-        <source>Lower corner opposite the hinge, about 6 inches square. Lift the steel cover and let go: it must fall shut. The rule asks for no hose port; it says how one must be.</source>
-        <translation type="unfinished">Esquina inferior opuesta a la bisagra, unas 6 pulgadas en cuadro. Levante la tapa de acero y suéltela: debe caer cerrada. La regla no exige paso de manguera; dice cómo debe ser.</translation>
     </message>
     <message>
         <source>A door in a deck, for crew only, closes in 5 to 10 s</source>
@@ -694,10 +630,6 @@
     <message>
         <source>Wired glass in an A-class door at most 0.065 m2</source>
         <translation type="unfinished">Vidrio armado en puerta de clase A de 0.065 m2 como máximo</translation>
-    </message>
-    <message>
-        <source>The glass that can be seen, height by width. 100 square inches. No glass: 0. Bad: cracked, or no wire in it.</source>
-        <translation type="unfinished">El vidrio a la vista, alto por ancho. 100 pulgadas cuadradas. Sin vidrio: 0. Mal: agrietado, o sin alambre.</translation>
     </message>
     <message>
         <source>The fire door release system is as SOLAS 74 II-2/30.4.3 has it</source>
@@ -1703,6 +1635,926 @@
         <source>C is enough between two like spaces; unlike spaces (storeroom and workshop) need A-0.</source>
         <translation type="unfinished">Basta C entre dos espacios iguales; los distintos (pañol y taller) necesitan A-0.</translation>
     </message>
+    <message>
+        <source>A fire drill tries the fire doors in the area of the drill</source>
+        <translation type="unfinished">En un simulacro de incendio se prueban las puertas contraincendios de la zona del simulacro</translation>
+    </message>
+    <message>
+        <source>Blackout trial: doors are held and released by the emergency source and the transitional battery</source>
+        <translation type="unfinished">Prueba de apagón: las puertas se retienen y se accionan con la fuente de energía de emergencia y la batería transitoria</translation>
+    </message>
+    <message>
+        <source>Port State campaign on fire doors: lamps, a sample released at the door and remotely, doors lashed open, closing and latching, machinery doors, rating</source>
+        <translation type="unfinished">Campaña del Estado rector del puerto sobre puertas contraincendios: lámparas, una muestra accionada en la puerta y a distancia, puertas trincadas abiertas, cierre y encaje del pestillo, puertas de máquinas, clase</translation>
+    </message>
+    <message>
+        <source>An exterior door that faces life-saving appliances, embarkation or outside assembly stations, outside stairs or escape decks is A class like its boundary</source>
+        <translation type="unfinished">Una puerta exterior que da a dispositivos de salvamento, puestos de embarco o puestos de reunión exteriores, escaleras exteriores o cubiertas de evacuación es de clase A como su contorno</translation>
+    </message>
+    <message>
+        <source>Compare the plate on the door with the class of the boundary round it. Good: the door is at least as strong. A stairway enclosure&apos;s door is free of it.</source>
+        <translation type="unfinished">Compare la placa de la puerta con la clase del contorno que la rodea. Bien: la puerta es al menos igual de resistente. La puerta de un tronco de escalera queda exenta.</translation>
+    </message>
+    <message>
+        <source>An exterior door of a stairway enclosure is free of the A-class duty of other exterior doors</source>
+        <translation type="unfinished">Una puerta exterior de un tronco de escalera está exenta de la clase A que se exige a otras puertas exteriores</translation>
+    </message>
+    <message>
+        <source>Is it a door of a stairway enclosure?</source>
+        <translation type="unfinished">¿Es puerta de un tronco de escalera?</translation>
+    </message>
+    <message>
+        <source>See the fire plan, or go in. A stairway enclosure behind it: yes, and no class is asked of it. Any other space behind it: no. Neither answer is a fault.</source>
+        <translation type="unfinished">Vea el plano de lucha contra incendios, o entre. Detrás hay un tronco de escalera: sí, y no se le pide clase. Detrás hay cualquier otro espacio: no. Ninguna de las dos respuestas es un fallo.</translation>
+    </message>
+    <message>
+        <source>Door and frame of steel or of a material equivalent to it</source>
+        <translation type="unfinished">Puerta y marco de acero o de un material equivalente</translation>
+    </message>
+    <message>
+        <source>Door and frame of steel, or equivalent?</source>
+        <translation type="unfinished">¿Puerta y marco de acero o equivalente?</translation>
+    </message>
+    <message>
+        <source>Knock on leaf and frame, see the plate and the papers. Good: steel, or a paper that says what is equivalent. Bad: wood, plastic or bare aluminium.</source>
+        <translation type="unfinished">Golpee con los nudillos hoja y marco; vea la placa y los documentos. Bien: acero, o un documento que diga qué es equivalente. Mal: madera, plástico o aluminio sin aislar.</translation>
+    </message>
+    <message>
+        <source>Door and frame in good order, so that they do what they were fitted for</source>
+        <translation type="unfinished">Puerta y marco en buen estado, de modo que cumplan la función para la que se instalaron</translation>
+    </message>
+    <message>
+        <source>In good order, door and frame?</source>
+        <translation type="unfinished">¿Puerta y marco en buen estado?</translation>
+    </message>
+    <message>
+        <source>Leaf, frame, hinges, seals and glass. Bad: holes, patches, dents that stop it closing, missing parts, repairs that nobody approved. Asked of a ship of any date.</source>
+        <translation type="unfinished">Hoja, marco, bisagras, juntas y vidrio. Mal: agujeros, parches, abolladuras que le impiden cerrar, piezas ausentes, reparaciones que nadie aprobó. Se pide a buques de cualquier fecha.</translation>
+    </message>
+    <message>
+        <source>The maintenance plan aboard has this door and its controls in it</source>
+        <translation type="unfinished">El plan de mantenimiento de a bordo incluye esta puerta y sus mandos</translation>
+    </message>
+    <message>
+        <source>Is the door, with its controls, in the maintenance plan?</source>
+        <translation type="unfinished">¿Está la puerta, con sus mandos, en el plan de mantenimiento?</translation>
+    </message>
+    <message>
+        <source>Ask for the ship&apos;s maintenance plan, on paper or in a computer, and find this door. Good: its tests and dates are there. Asked of a ship of any date.</source>
+        <translation type="unfinished">Pida el plan de mantenimiento del buque, en papel o en un ordenador, y busque esta puerta. Bien: ahí están sus pruebas y fechas. Se pide a buques de cualquier fecha.</translation>
+    </message>
+    <message>
+        <source>A door that is normally kept locked was found locked</source>
+        <translation type="unfinished">Una puerta que se mantiene normalmente cerrada con llave se halló cerrada con llave</translation>
+    </message>
+    <message>
+        <source>Was it found locked?</source>
+        <translation type="unfinished">¿Se halló cerrada con llave?</translation>
+    </message>
+    <message>
+        <source>Try it before it is unlocked. Locked: yes, and it is left out of what is asked of doors that people use. Open or unlocked: no, and it is graded as what it is.</source>
+        <translation type="unfinished">Pruébela antes de que la abran con la llave. Cerrada con llave: sí, y no se le pide lo que se pide a las puertas de paso. Abierta o sin la llave echada: no, y se califica como lo que es.</translation>
+    </message>
+    <message>
+        <source>No key is needed in the direction of escape; a cabin door needs none from inside</source>
+        <translation type="unfinished">No hace falta llave en el sentido de la evacuación; en una puerta de camarote, tampoco desde dentro</translation>
+    </message>
+    <message>
+        <source>Opens in the direction of escape without a key?</source>
+        <translation type="unfinished">¿Se abre sin llave en el sentido de la evacuación?</translation>
+    </message>
+    <message>
+        <source>Shut and latch it, then go through in the direction of escape with empty hands. Good: it opens. Bad: a key, a code or a tool is needed, or it is locked.</source>
+        <translation type="unfinished">Ciérrela con el pestillo encajado y pase en el sentido de la evacuación con las manos vacías. Bien: se abre. Mal: hace falta llave, código o herramienta, o está cerrada con llave.</translation>
+    </message>
+    <message>
+        <source>An escape door of a public space that is normally latched has a quick release over at least half the leaf, and nothing that locks it down</source>
+        <translation type="unfinished">Una puerta de evacuación de un espacio público, normalmente cerrada con pestillo, tiene un dispositivo de apertura rápida a lo ancho de al menos media hoja, y nada que lo bloquee</translation>
+    </message>
+    <message>
+        <source>Quick release over half the leaf, nothing locks it down?</source>
+        <translation type="unfinished">¿Apertura rápida a lo ancho de media hoja y nada que la bloquee?</translation>
+    </message>
+    <message>
+        <source>A bar or panel that lets the latch go when pushed, on the side people come from. Good: at least half as wide as the leaf. No public space, or not latched: n/a.</source>
+        <translation type="unfinished">Una barra o panel que suelta el pestillo al empujarlo, en el lado del que viene la gente. Bien: al menos la mitad del ancho de la hoja. No es espacio público o no cierra con pestillo: n/p.</translation>
+    </message>
+    <message>
+        <source>The quick release stands 760 to 1120 mm above the deck</source>
+        <translation type="unfinished">El dispositivo de apertura rápida está de 760 a 1120 mm sobre la cubierta</translation>
+    </message>
+    <message>
+        <source>Height of the quick release above the deck</source>
+        <translation type="unfinished">Altura de la apertura rápida sobre la cubierta</translation>
+    </message>
+    <message>
+        <source>From the deck to the middle of the bar, with a rule or tape. Answer the question of the quick release first.</source>
+        <translation type="unfinished">De la cubierta al centro de la barra, con regla o cinta. Responda antes a la pregunta de la apertura rápida.</translation>
+    </message>
+    <message>
+        <source>The quick release lets go at 67 N or less</source>
+        <translation type="unfinished">El dispositivo de apertura rápida suelta el pestillo con 67 N o menos</translation>
+    </message>
+    <message>
+        <source>Force that makes the quick release let go</source>
+        <translation type="unfinished">Fuerza que suelta la apertura rápida</translation>
+    </message>
+    <message>
+        <source>Push with a spring gauge at the middle of the bar, in the direction of escape, until the latch lets go. Keep feet clear of the leaf.</source>
+        <translation type="unfinished">Empuje con un dinamómetro en el centro de la barra, en el sentido de la evacuación, hasta que se suelte el pestillo. Mantenga los pies lejos de la hoja.</translation>
+    </message>
+    <message>
+        <source>Can be released from a control station, all doors or in groups</source>
+        <translation type="unfinished">Se puede accionar desde un puesto de control, todas las puertas o por grupos</translation>
+    </message>
+    <message>
+        <source>Can be released at the door</source>
+        <translation type="unfinished">Se puede accionar en la puerta</translation>
+    </message>
+    <message>
+        <source>Does the switch at the door release it?</source>
+        <translation type="unfinished">¿La acciona el interruptor de la puerta?</translation>
+    </message>
+    <message>
+        <source>Work the switch or handle at the door. Good: it lets the door go. Bad: it does nothing. The older text asks for it at the door, not from both sides.</source>
+        <translation type="unfinished">Accione el interruptor o la manija de la puerta. Bien: suelta la puerta. Mal: no hace nada. El texto antiguo lo pide en la puerta, no desde ambos lados.</translation>
+    </message>
+    <message>
+        <source>The navigation bridge shows whether a fire door to or from a special category space is closed</source>
+        <translation type="unfinished">El puente de navegación indica si está cerrada una puerta contraincendios de entrada o salida de un espacio de categoría especial</translation>
+    </message>
+    <message>
+        <source>Is the bridge&apos;s indication true for open, ajar and closed?</source>
+        <translation type="unfinished">¿Es cierta la indicación del puente: abierta, entreabierta y cerrada?</translation>
+    </message>
+    <message>
+        <source>Ask the bridge what it shows with the door open, ajar and shut. Good: true each time. Bad: no lamp for this door, or it says shut while the door stands ajar.</source>
+        <translation type="unfinished">Pregunte al puente qué indica con la puerta abierta, entreabierta y cerrada. Bien: cierto cada vez. Mal: no hay lámpara para esta puerta, o dice cerrada mientras la puerta está entreabierta.</translation>
+    </message>
+    <message>
+        <source>Its remote closing stands in the same central control station as the detection alarms, and the panel there shows it open or closed</source>
+        <translation type="unfinished">Su cierre a distancia está en el mismo puesto central de control que las alarmas de detección, y allí el panel indica si está abierta o cerrada</translation>
+    </message>
+    <message>
+        <source>Closing control and open-or-closed lamp in the central station?</source>
+        <translation type="unfinished">¿Mando de cierre y lámpara de abierta o cerrada en el puesto central?</translation>
+    </message>
+    <message>
+        <source>In the continuously manned station: beside the alarms of the detection system, the control that closes this door and its lamp for open or closed.</source>
+        <translation type="unfinished">En el puesto con dotación permanente: junto a las alarmas del sistema de detección, el mando que cierra esta puerta y su lámpara de abierta o cerrada.</translation>
+    </message>
+    <message>
+        <source>It can be worked and watched from the safety centre</source>
+        <translation type="unfinished">Se puede accionar y vigilar desde el centro de seguridad</translation>
+    </message>
+    <message>
+        <source>Worked and watched from the safety centre?</source>
+        <translation type="unfinished">¿Se acciona y se vigila desde el centro de seguridad?</translation>
+    </message>
+    <message>
+        <source>In the safety centre: close this door and see its lamp change. Good: both work as at the control station. Bad: it is not on the panel.</source>
+        <translation type="unfinished">En el centro de seguridad: cierre esta puerta y vea cambiar su lámpara. Bien: ambos funcionan como en el puesto de control. Mal: no está en el panel.</translation>
+    </message>
+    <message>
+        <source>Closes by itself when its control fails</source>
+        <translation type="unfinished">Se cierra sola si falla su control</translation>
+    </message>
+    <message>
+        <source>Its holding and release work from the emergency source, and from the transitional battery until that takes over</source>
+        <translation type="unfinished">Su retención y su accionamiento funcionan con la fuente de energía de emergencia, y con la batería transitoria hasta que aquella entra en servicio</translation>
+    </message>
+    <message>
+        <source>In the blackout trial: held and released by emergency power?</source>
+        <translation type="unfinished">En la prueba de apagón: ¿retenida y accionada con energía de emergencia?</translation>
+    </message>
+    <message>
+        <source>Agree the trial with bridge and engineers, people clear. Main power off: battery first, then the emergency source. Good: held, released and shut under each. A system with its own battery counts.</source>
+        <translation type="unfinished">Acuerde la prueba con puente y máquinas y aparte a la gente. Energía principal cortada: primero la batería, luego la fuente de emergencia. Bien: retenida, accionada y cerrada con cada una. Vale un sistema con batería propia.</translation>
+    </message>
+    <message>
+        <source>Self-closing hose port; the older text prints no size</source>
+        <translation type="unfinished">Paso de manguera de cierre automático; el texto antiguo no imprime medida</translation>
+    </message>
+    <message>
+        <source>Does it have a hose port that shuts by itself?</source>
+        <translation type="unfinished">¿Tiene paso de manguera que se cierra solo?</translation>
+    </message>
+    <message>
+        <source>Door shut, lower edge, opposite the hinges. Lift the cover and let go. Good: it falls shut. Bad: it stays up, or there is no port. A size is not printed for a ship of this date.</source>
+        <translation type="unfinished">Puerta cerrada, borde inferior, opuesto a las bisagras. Levante la tapa y suéltela. Bien: cae cerrada. Mal: queda levantada, o no hay paso. Para un buque de esta fecha no se imprime medida.</translation>
+    </message>
+    <message>
+        <source>B-class door of a material that cannot burn</source>
+        <translation type="unfinished">Puerta de clase B de material incombustible</translation>
+    </message>
+    <message>
+        <source>Door of a material that cannot burn?</source>
+        <translation type="unfinished">¿Puerta de material incombustible?</translation>
+    </message>
+    <message>
+        <source>See the plate and the papers. Bad: wood or plastic. With 36 passengers or fewer the Administration may allow it between a cabin and its own shower or toilet: n/a.</source>
+        <translation type="unfinished">Vea la placa y los documentos. Mal: madera o plástico. Con 36 pasajeros o menos la Administración puede permitirlo entre un camarote y su propia ducha o aseo: n/p.</translation>
+    </message>
+    <message>
+        <source>Vent opening only in the lower part of the door, or under it</source>
+        <translation type="unfinished">Abertura de ventilación solo en la parte inferior de la puerta, o bajo ella</translation>
+    </message>
+    <message>
+        <source>Vent opening only in the lower part, or none?</source>
+        <translation type="unfinished">¿Abertura de ventilación solo en la parte inferior, o ninguna?</translation>
+    </message>
+    <message>
+        <source>Find every opening for air in the leaf. Good: low in the leaf, under it, or none. Bad: a grille or holes in the upper half.</source>
+        <translation type="unfinished">Busque toda abertura de aire en la hoja. Bien: baja en la hoja, bajo ella, o ninguna. Mal: una rejilla o agujeros en la mitad superior.</translation>
+    </message>
+    <message>
+        <source>Closes positively by power, or by itself against an inclination of 3.5 degrees</source>
+        <translation type="unfinished">Se cierra de forma positiva a motor, o sola contra una inclinación de 3.5 grados</translation>
+    </message>
+    <message>
+        <source>Closes positively, by power or by itself?</source>
+        <translation type="unfinished">¿Se cierra de forma positiva, a motor o sola?</translation>
+    </message>
+    <message>
+        <source>Release it with its supply on and cut. Good: it goes firmly home each time. Doors of escape trunks too. The space is not of category A: n/a.</source>
+        <translation type="unfinished">Acciónela con su alimentación conectada y luego cortada. Bien: cierra del todo y con firmeza cada vez. También las puertas de troncos de evacuación. El espacio no es de categoría A: n/p.</translation>
+    </message>
+    <message>
+        <source>Its hold-back is fail-safe and released remotely</source>
+        <translation type="unfinished">Su dispositivo de retención es a prueba de fallos y se suelta a distancia</translation>
+    </message>
+    <message>
+        <source>Hold-back fail-safe, and released remotely?</source>
+        <translation type="unfinished">¿Retención a prueba de fallos y que se suelta a distancia?</translation>
+    </message>
+    <message>
+        <source>Release it from its remote place, then with its supply cut. Good: it lets go each time. The space is not of category A, or nothing can hold the door: n/a.</source>
+        <translation type="unfinished">Acciónela desde su mando a distancia y luego con su alimentación cortada. Bien: se suelta cada vez. El espacio no es de categoría A, o nada puede retener la puerta: n/p.</translation>
+    </message>
+    <message>
+        <source>It is closed or released from outside the space, at one place or as few as possible</source>
+        <translation type="unfinished">Se cierra o se acciona desde fuera del espacio, en un solo lugar o en los menos posibles</translation>
+    </message>
+    <message>
+        <source>Closed or released from outside the space?</source>
+        <translation type="unfinished">¿Se cierra o se acciona desde fuera del espacio?</translation>
+    </message>
+    <message>
+        <source>Find the control outside the machinery space. Good: it stands with the others, at one place or as few as possible, and can be reached when the space burns.</source>
+        <translation type="unfinished">Busque el mando fuera del espacio de máquinas. Bien: está con los demás, en un solo lugar o en los menos posibles, y se puede llegar a él cuando arde el espacio.</translation>
+    </message>
+    <message>
+        <source>Compare the plate on the door with its bulkhead: A-15 is enough in A-60, A-30 and A-15. Watertight doors are outside the rule; doors to the open deck have a row of their own.</source>
+        <translation type="unfinished">Compare la placa de la puerta con su mamparo: A-15 basta en A-60, A-30 y A-15. Las puertas estancas quedan fuera de la regla; las que dan a cubierta expuesta tienen su propia fila.</translation>
+    </message>
+    <message>
+        <source>Door in an A-class bulkhead: hollow steel or equal, filled solid with approved structural insulation; in an A-0 bulkhead solid or hollow steel or equal</source>
+        <translation type="unfinished">Puerta en un mamparo de clase A: de acero hueco o equivalente, rellena por completo de aislamiento estructural aprobado; en un mamparo A-0, de acero macizo o hueco o equivalente</translation>
+    </message>
+    <message>
+        <source>Steel or equal, and filled with approved insulation where its bulkhead is A-15 or more?</source>
+        <translation type="unfinished">¿De acero o equivalente, y rellena de aislamiento aprobado donde su mamparo es A-15 o más?</translation>
+    </message>
+    <message>
+        <source>Knock on the leaf and read its papers. A-60, A-30, A-15: filled with approved insulation. A-0: steel, solid or hollow. Bad: wood, plastics, a filling that is not on the papers.</source>
+        <translation type="unfinished">Golpee la hoja con los nudillos y lea sus documentos. A-60, A-30, A-15: rellena de aislamiento aprobado. A-0: acero, macizo o hueco. Mal: madera, plásticos, un relleno que no consta en los documentos.</translation>
+    </message>
+    <message>
+        <source>Door in an A-class boundary: hollow steel or equal, filled solid with approved structural insulation; in an A-0 boundary solid or hollow steel or equal</source>
+        <translation type="unfinished">Puerta en un contorno de clase A: de acero hueco o equivalente, rellena por completo de aislamiento estructural aprobado; en un contorno A-0, de acero macizo o hueco o equivalente</translation>
+    </message>
+    <message>
+        <source>Door in a B-class bulkhead: solid or hollow steel or equal metal; or a metal frame with glass panes; or incombustible and approved for it</source>
+        <translation type="unfinished">Puerta en un mamparo de clase B: de acero macizo o hueco o metal equivalente; o marco metálico con paños de vidrio; o incombustible y aprobada para ello</translation>
+    </message>
+    <message>
+        <source>Metal, glass in a metal frame, or incombustible and approved?</source>
+        <translation type="unfinished">¿De metal, de vidrio en marco metálico, o incombustible y aprobada?</translation>
+    </message>
+    <message>
+        <source>Look at leaf and frame, and ask for the approval of anything but metal. No class is printed for such a door. Bad: wood or plastics without an approval.</source>
+        <translation type="unfinished">Mire hoja y marco, y pida la aprobación de todo lo que no sea metal. No se imprime clase para tal puerta. Mal: madera o plásticos sin aprobación.</translation>
+    </message>
+    <message>
+        <source>Door in a B-class boundary: solid or hollow steel or equal; or noncombustible and approved for it</source>
+        <translation type="unfinished">Puerta en un contorno de clase B: de acero macizo o hueco o equivalente; o incombustible y aprobada para ello</translation>
+    </message>
+    <message>
+        <source>Steel or equal, or noncombustible and approved?</source>
+        <translation type="unfinished">¿De acero o equivalente, o incombustible y aprobada?</translation>
+    </message>
+    <message>
+        <source>Look at leaf and frame, and ask for the approval of anything but steel. No class is printed for such a door. Bad: glass panes in a frame, wood or plastics without an approval.</source>
+        <translation type="unfinished">Mire hoja y marco, y pida la aprobación de todo lo que no sea acero. No se imprime clase para tal puerta. Mal: paños de vidrio en un marco, madera o plásticos sin aprobación.</translation>
+    </message>
+    <message>
+        <source>Door in a bulkhead that must be C class is of approved incombustible material</source>
+        <translation type="unfinished">La puerta en un mamparo que debe ser de clase C es de material incombustible aprobado</translation>
+    </message>
+    <message>
+        <source>Of approved incombustible material?</source>
+        <translation type="unfinished">¿De material incombustible aprobado?</translation>
+    </message>
+    <message>
+        <source>Ask for the approval of the material. Good: metal, or an approved incombustible board. Bad: wood or plastics. No latch and no limit on the undercut are asked here.</source>
+        <translation type="unfinished">Pida la aprobación del material. Bien: metal, o un tablero incombustible aprobado. Mal: madera o plásticos. Aquí no se pide pestillo ni límite del hueco inferior.</translation>
+    </message>
+    <message>
+        <source>Door in a C-class boundary is noncombustible</source>
+        <translation type="unfinished">La puerta en un contorno de clase C es incombustible</translation>
+    </message>
+    <message>
+        <source>Noncombustible?</source>
+        <translation type="unfinished">¿Incombustible?</translation>
+    </message>
+    <message>
+        <source>Ask for the approval of the material. Good: metal, or board approved as noncombustible. Bad: wood or plastics. No paragraph asks this in a C&apos; boundary: not applicable there.</source>
+        <translation type="unfinished">Pida la aprobación del material. Bien: metal, o un tablero aprobado como incombustible. Mal: madera o plásticos. Ningún párrafo lo pide en un contorno C&apos;: ahí no procede.</translation>
+    </message>
+    <message>
+        <source>A door to the open deck in an A-class bulkhead may be of hardwood, at least 44.5 mm (1 3/4 in) thick, and is then free of the rules for A-class doors</source>
+        <translation type="unfinished">Una puerta a cubierta expuesta en un mamparo de clase A puede ser de madera dura, de al menos 44.5 mm (1 3/4 in) de espesor, y queda entonces exenta de las reglas de las puertas de clase A</translation>
+    </message>
+    <message>
+        <source>Of hardwood at least 44.5 mm (1 3/4 in) thick?</source>
+        <translation type="unfinished">¿De madera dura de al menos 44.5 mm (1 3/4 in) de espesor?</translation>
+    </message>
+    <message>
+        <source>Hardwood, measured at the edge of the leaf: 1 3/4 inches. Whether such a door at a stairway must also close by itself is not said: ask.</source>
+        <translation type="unfinished">Madera dura, medida en el canto de la hoja: 1 3/4 pulgadas. No se dice si tal puerta en una escalera debe además cerrarse sola: pregunte.</translation>
+    </message>
+    <message>
+        <source>A door to a weather deck in an A-class boundary may be of hardwood, at least 45 mm (1.75 in) thick</source>
+        <translation type="unfinished">Una puerta a cubierta de intemperie en un contorno de clase A puede ser de madera dura, de al menos 45 mm (1.75 in) de espesor</translation>
+    </message>
+    <message>
+        <source>Of hardwood at least 45 mm (1.75 in) thick?</source>
+        <translation type="unfinished">¿De madera dura de al menos 45 mm (1.75 in) de espesor?</translation>
+    </message>
+    <message>
+        <source>Hardwood, measured at the edge of the leaf: 45 mm. Whether latch, undercut, frame and closing by itself bind such a door is not said: ask.</source>
+        <translation type="unfinished">Madera dura, medida en el canto de la hoja: 45 mm. No se dice si pestillo, hueco inferior, marco y cierre por sí sola obligan a tal puerta: pregunte.</translation>
+    </message>
+    <message>
+        <source>One person can work it from each side</source>
+        <translation type="unfinished">Una sola persona puede manejarla desde cada lado</translation>
+    </message>
+    <message>
+        <source>Can one person work it?</source>
+        <translation type="unfinished">¿Puede manejarla una sola persona?</translation>
+    </message>
+    <message>
+        <source>Alone, from each side: open it and shut it. Good: one hand at the handle and a shoulder at most. Bad: it takes two people, a tool, or somebody on the far side.</source>
+        <translation type="unfinished">Sin ayuda, desde cada lado: ábrala y ciérrela. Bien: una mano en la manija y, como mucho, un hombro. Mal: hacen falta dos personas, una herramienta o alguien al otro lado.</translation>
+    </message>
+    <message>
+        <source>Opens the way people escape, where practicable</source>
+        <translation type="unfinished">Se abre en el sentido de la evacuación, donde sea viable</translation>
+    </message>
+    <message>
+        <source>Opens the way people escape, or is that not practicable here?</source>
+        <translation type="unfinished">¿Se abre en el sentido de la evacuación, o aquí no es viable?</translation>
+    </message>
+    <message>
+        <source>Doors of public spaces, stairway enclosures, corridors and the like. A stateroom door is not exempt. Where it cannot be done, say why in a remark and answer yes.</source>
+        <translation type="unfinished">Puertas de espacios públicos, troncos de escalera, pasillos y similares. La de un camarote no está exenta. Donde no se pueda, diga por qué en una observación y responda sí.</translation>
+    </message>
+    <message>
+        <source>Doors of accommodation spaces, stairways, stairtowers, passageways and control spaces; a stateroom door is exempt. Where it cannot be done, say why in a remark and answer yes.</source>
+        <translation type="unfinished">Puertas de alojamientos, escaleras, torres de escalera, corredores y espacios de control; la de un camarote está exenta. Donde no se pueda, diga por qué en una observación y responda sí.</translation>
+    </message>
+    <message>
+        <source>As a means of escape: opened by one person from either side in light and in dark, obvious and quick to open, with fixed handles</source>
+        <translation type="unfinished">Como medio de evacuación: la abre una sola persona desde uno u otro lado, con luz y a oscuras, de forma evidente y rápida, con manijas fijas</translation>
+    </message>
+    <message>
+        <source>One person, at once, in the dark, by a fixed handle?</source>
+        <translation type="unfinished">¿Una sola persona, enseguida, a oscuras, con manija fija?</translation>
+    </message>
+    <message>
+        <source>Shut your eyes and open it, from either side. Good: the handle is where a hand goes, fixed, and one move opens it. Bad: a loose handle, a hidden catch, a second move.</source>
+        <translation type="unfinished">Cierre los ojos y ábrala, desde uno y otro lado. Bien: la manija está donde va la mano, es fija y un solo gesto la abre. Mal: manija floja, cierre oculto, un segundo gesto.</translation>
+    </message>
+    <message>
+        <source>As a means of escape it opens toward the way of escape</source>
+        <translation type="unfinished">Como medio de evacuación se abre hacia la vía de evacuación</translation>
+    </message>
+    <message>
+        <source>Opens toward the way of escape?</source>
+        <translation type="unfinished">¿Se abre hacia la vía de evacuación?</translation>
+    </message>
+    <message>
+        <source>Stand where people come from and push. Here the rule has no words &quot;where practicable&quot;. Doors of single staterooms are exempt.</source>
+        <translation type="unfinished">Póngase donde llega la gente y empuje. Aquí la regla no lleva las palabras «donde sea viable». Las puertas de camarotes individuales están exentas.</translation>
+    </message>
+    <message>
+        <source>A door that only crew use</source>
+        <translation type="unfinished">Una puerta que solo usa la tripulación</translation>
+    </message>
+    <message>
+        <source>Do only crew use it?</source>
+        <translation type="unfinished">¿La usa solo la tripulación?</translation>
+    </message>
+    <message>
+        <source>Ask who comes through it when the ship is full. A door that a passenger may use in an emergency is not one of crew alone.</source>
+        <translation type="unfinished">Pregunte quién pasa por ella con el buque lleno. Una puerta que un pasajero puede usar en una emergencia no es solo de tripulación.</translation>
+    </message>
+    <message>
+        <source>Clear width of a door used as a means of escape at least 810 mm (32 in)</source>
+        <translation type="unfinished">Ancho libre de una puerta usada como medio de evacuación: al menos 810 mm (32 in)</translation>
+    </message>
+    <message>
+        <source>The clear opening with the leaf fully open, at the narrowest place. 32 inches; where only crew use it 28.</source>
+        <translation type="unfinished">La abertura libre con la hoja abierta del todo, en el punto más estrecho. 32 pulgadas; donde solo la usa la tripulación, 28.</translation>
+    </message>
+    <message>
+        <source>Clear width of a door that only crew use as a means of escape at least 710 mm (28 in)</source>
+        <translation type="unfinished">Ancho libre de una puerta que solo la tripulación usa como medio de evacuación: al menos 710 mm (28 in)</translation>
+    </message>
+    <message>
+        <source>The clear opening with the leaf fully open, at the narrowest place. 28 inches for crew alone.</source>
+        <translation type="unfinished">La abertura libre con la hoja abierta del todo, en el punto más estrecho. 28 pulgadas si es solo de tripulación.</translation>
+    </message>
+    <message>
+        <source>No lock on a door to either of the two required escapes, save a crash door or a device easily forced, marked on both sides</source>
+        <translation type="unfinished">Sin cerradura en las puertas que llevan a cualquiera de las dos evacuaciones exigidas, salvo una puerta que ceda al golpe (crash door) o un dispositivo fácil de forzar, señalizado en ambos lados</translation>
+    </message>
+    <message>
+        <source>Free of a lock on the way to a required escape, or easily forced and so marked on both sides?</source>
+        <translation type="unfinished">¿Sin cerradura hacia una evacuación exigida, o fácil de forzar y así señalizada en ambos lados?</translation>
+    </message>
+    <message>
+        <source>Good: no lock; or one easily forced, with a clear lasting notice on both sides. An outside deckhouse door locked by a key that an officer holds is free of it.</source>
+        <translation type="unfinished">Bien: sin cerradura; o fácil de forzar, con un aviso claro y duradero en ambos lados. Está exenta una puerta exterior de caseta cerrada con una llave que tiene un oficial.</translation>
+    </message>
+    <message>
+        <source>The door bears the letters F.S.D. and a number, at least 9.5 mm (3/8 in) high on a plate, 25.4 mm (1 in) stencilled, in sight with the door open</source>
+        <translation type="unfinished">La puerta lleva las letras F.S.D. y un número, de al menos 9.5 mm (3/8 in) de alto en placa, 25.4 mm (1 in) estarcidos, a la vista con la puerta abierta</translation>
+    </message>
+    <message>
+        <source>F.S.D. and its number on it, large enough and in sight with the door open?</source>
+        <translation type="unfinished">¿Lleva F.S.D. y su número, bastante grandes y a la vista con la puerta abierta?</translation>
+    </message>
+    <message>
+        <source>Open the door, then look: F. S. D. and the register&apos;s number. Plate letters 3/8 inch, stencilled ones 1 inch. Bad: hidden by the open leaf, gone, painted over. A door of a single room is free of it.</source>
+        <translation type="unfinished">Abra la puerta y mire: F. S. D. y el número del registro. Letras en placa, 3/8 de pulgada; estarcidas, 1 pulgada. Mal: tapadas por la hoja abierta, ausentes, pintadas encima. La de un local individual está exenta.</translation>
+    </message>
+    <message>
+        <source>46 CFR 72.05-25(b)(9)(i) exempts doors normally locked, 78.47-35(a) doors of single rooms: not the same doors.</source>
+        <translation type="unfinished">46 CFR 72.05-25(b)(9)(i) exime a las puertas normalmente cerradas con llave, 78.47-35(a) a las de locales individuales: no son las mismas puertas.</translation>
+    </message>
+    <message>
+        <source>It binds a vessel with more than 600 passengers or more than 49 berthed passengers (46 CFR 116.438(a)); the register does not say how many are berthed.</source>
+        <translation type="unfinished">Obliga a un buque con más de 600 pasajeros o más de 49 pasajeros con litera (46 CFR 116.438(a)); el registro no dice cuántos tienen litera.</translation>
+    </message>
+    <message>
+        <source>Released from the control station and at the door; shuts when the control system fails</source>
+        <translation type="unfinished">Se acciona desde el puesto de control y en la puerta; se cierra si falla el sistema de control</translation>
+    </message>
+    <message>
+        <source>Released from the control station and at the door, and shut by itself when the system fails?</source>
+        <translation type="unfinished">¿Se acciona desde el puesto de control y en la puerta, y se cierra sola si falla el sistema?</translation>
+    </message>
+    <message>
+        <source>Try it from the control station, at the door, and with the system off: it must shut each time. A door that is normally closed need not have it. Hooks are asked about apart.</source>
+        <translation type="unfinished">Pruébela desde el puesto de control, en la puerta y con el sistema desconectado: debe cerrarse cada vez. Una puerta normalmente cerrada no necesita tenerlo. Por los ganchos se pregunta aparte.</translation>
+    </message>
+    <message>
+        <source>A hold-back, if fitted, is released from the control station and at the door, and when its power fails</source>
+        <translation type="unfinished">El dispositivo de retención, si lo hay, se suelta desde el puesto de control y en la puerta, y cuando falla su energía</translation>
+    </message>
+    <message>
+        <source>Released from the control station and at the door, and shut by itself when its power fails?</source>
+        <translation type="unfinished">¿Se suelta desde el puesto de control y en la puerta, y se cierra sola si falla su energía?</translation>
+    </message>
+    <message>
+        <source>Try it from the control station, at the door, and with its power off: it must shut each time. No hold-back fitted: not applicable. Hooks are asked about apart.</source>
+        <translation type="unfinished">Pruébela desde el puesto de control, en la puerta y con su energía cortada: debe cerrarse cada vez. Sin dispositivo de retención: no procede. Por los ganchos se pregunta aparte.</translation>
+    </message>
+    <message>
+        <source>No hook or other lasting means holds it open that the control station cannot let go</source>
+        <translation type="unfinished">No la retiene abierta ningún gancho ni otro medio permanente que el puesto de control no pueda soltar</translation>
+    </message>
+    <message>
+        <source>Free of hooks that the control station cannot let go?</source>
+        <translation type="unfinished">¿Sin ganchos que el puesto de control no pueda soltar?</translation>
+    </message>
+    <message>
+        <source>Look behind the open leaf, at the bulkhead and at its foot. Good: a magnet that lets go from the control station, or nothing. Bad: hook, chain, wedge fixed to the deck.</source>
+        <translation type="unfinished">Mire detrás de la hoja abierta, en el mamparo y al pie. Bien: un imán que se suelta desde el puesto de control, o nada. Mal: gancho, cadena, cuña fija a la cubierta.</translation>
+    </message>
+    <message>
+        <source>The sentence on hooks exempts nobody; whether the exemption of normally closed doors, in the sentence on release, reaches it is not said.</source>
+        <translation type="unfinished">La frase sobre los ganchos no exime a nadie; no se dice si la exención de las puertas normalmente cerradas, que está en la frase sobre el accionamiento, alcanza a la de los ganchos.</translation>
+    </message>
+    <message>
+        <source>No hold-back hook at all</source>
+        <translation type="unfinished">Sin ningún gancho de retención</translation>
+    </message>
+    <message>
+        <source>Free of hold-back hooks?</source>
+        <translation type="unfinished">¿Sin ganchos de retención?</translation>
+    </message>
+    <message>
+        <source>Look behind the open leaf, at the bulkhead and at its foot. Not even a hook that the control station lets go is allowed, and a door normally closed or locked is not exempt.</source>
+        <translation type="unfinished">Mire detrás de la hoja abierta, en el mamparo y al pie. No se admite ni siquiera un gancho que suelte el puesto de control, y una puerta normalmente cerrada o cerrada con llave no está exenta.</translation>
+    </message>
+    <message>
+        <source>The latch of a double-swing door engages by the working of the release system</source>
+        <translation type="unfinished">El pestillo de una puerta de vaivén encaja por la acción del sistema de accionamiento</translation>
+    </message>
+    <message>
+        <source>Does the release make its latch engage?</source>
+        <translation type="unfinished">¿Hace el accionamiento que encaje su pestillo?</translation>
+    </message>
+    <message>
+        <source>Release it and watch the latch come home by itself. Such a door stands only where double swing is permitted for the use of the space.</source>
+        <translation type="unfinished">Acciónela y observe cómo encaja solo el pestillo. Tal puerta está solo donde se permite el vaivén por el uso del espacio.</translation>
+    </message>
+    <message>
+        <source>Clear width of a door to a stairway at least 711.2 mm (28 in)</source>
+        <translation type="unfinished">Ancho libre de una puerta que da a una escalera: al menos 711.2 mm (28 in)</translation>
+    </message>
+    <message>
+        <source>The clear opening with the leaf fully open, at the narrowest place. 28 inches always; more where more than ten persons are served, which has a row of its own.</source>
+        <translation type="unfinished">La abertura libre con la hoja abierta del todo, en el punto más estrecho. 28 pulgadas siempre; más donde sirve a más de diez personas, que tiene su propia fila.</translation>
+    </message>
+    <message>
+        <source>A door to a stairway is as wide as the number of persons served asks, and on the embarkation deck 1118 mm (44 in) to each side</source>
+        <translation type="unfinished">Una puerta que da a una escalera es tan ancha como pide el número de personas a que sirve y, en la cubierta de embarco, 1118 mm (44 in) a cada lado</translation>
+    </message>
+    <message>
+        <source>Wide enough for the persons it serves?</source>
+        <translation type="unfinished">¿Bastante ancha para las personas a que sirve?</translation>
+    </message>
+    <message>
+        <source>Zone stairs, persons served: to 20 30 in, to 30 32, to 40 34, to 50 36, over 50 0.75 in each. Other passenger stairs over 50: 36. Crew over 10: 30. Embarkation deck: 44 to each side.</source>
+        <translation type="unfinished">Escaleras de zona, personas servidas: hasta 20, 30 in; hasta 30, 32; hasta 40, 34; hasta 50, 36; más de 50, 0.75 in por persona. Otras escaleras de pasaje, más de 50: 36. Tripulación, más de 10: 30. Cubierta de embarco: 44 a cada lado.</translation>
+    </message>
+    <message>
+        <source>The leaves of a double door may shut in any order</source>
+        <translation type="unfinished">Las hojas de una puerta de dos hojas pueden cerrarse en cualquier orden</translation>
+    </message>
+    <message>
+        <source>Do the leaves shut in any order?</source>
+        <translation type="unfinished">¿Cierran las hojas en cualquier orden?</translation>
+    </message>
+    <message>
+        <source>Shut one leaf first, then the other; then the other way round. Good: it goes both ways. One way only: the second leaf needs a stop of its own.</source>
+        <translation type="unfinished">Cierre primero una hoja y luego la otra; después, al revés. Bien: cierra de las dos maneras. Solo de una: la segunda hoja necesita su propio tope.</translation>
+    </message>
+    <message>
+        <source>Where one leaf must always shut first, the second has a stop of at least 12.7 mm (1/2 in)</source>
+        <translation type="unfinished">Donde una hoja debe cerrar siempre primero, la segunda tiene un tope de al menos 12.7 mm (1/2 in)</translation>
+    </message>
+    <message>
+        <source>Where the leaves lap, measure the stop that the second leaf shuts against. 1/2 inch at the narrowest place.</source>
+        <translation type="unfinished">Donde solapan las hojas, mida el tope contra el que cierra la segunda. 1/2 pulgada en el punto más estrecho.</translation>
+    </message>
+    <message>
+        <source>A door in an A-class or B-class bulkhead has a latch</source>
+        <translation type="unfinished">Una puerta en un mamparo de clase A o de clase B tiene pestillo</translation>
+    </message>
+    <message>
+        <source>Is there a latch?</source>
+        <translation type="unfinished">¿Hay pestillo?</translation>
+    </message>
+    <message>
+        <source>Look at the edge of the leaf. Good: a bolt, and a strike for it in the frame. Bad: a roller, a magnet or nothing. Where double swing is permitted it may be idle, but it is there.</source>
+        <translation type="unfinished">Mire el canto de la hoja. Bien: un pestillo y su cerradero en el marco. Mal: un rodillo, un imán o nada. Donde se permite el vaivén puede estar sin uso, pero está.</translation>
+    </message>
+    <message>
+        <source>A door in an A-class or B-class boundary has a latch</source>
+        <translation type="unfinished">Una puerta en un contorno de clase A o de clase B tiene pestillo</translation>
+    </message>
+    <message>
+        <source>Look at the edge of the leaf. Good: a bolt, and a strike for it in the frame. Bad: a roller, a magnet or nothing.</source>
+        <translation type="unfinished">Mire el canto de la hoja. Bien: un pestillo y su cerradero en el marco. Mal: un rodillo, un imán o nada.</translation>
+    </message>
+    <message>
+        <source>For a hardwood door to the weather deck 46 CFR 116.435(c)(9) sets construction and rating aside and says nothing of this.</source>
+        <translation type="unfinished">Para una puerta de madera dura a cubierta de intemperie, 46 CFR 116.435(c)(9) deja de lado la construcción y la clase, y de esto no dice nada.</translation>
+    </message>
+    <message>
+        <source>Its latch works from either side</source>
+        <translation type="unfinished">Su pestillo se maneja desde uno y otro lado</translation>
+    </message>
+    <message>
+        <source>Does the handle draw the latch?</source>
+        <translation type="unfinished">¿Retira la manija el pestillo?</translation>
+    </message>
+    <message>
+        <source>Shut it, then open it by its handle: from one side, then from the other. Bad: a side without a handle, or a handle that does not draw the bolt.</source>
+        <translation type="unfinished">Ciérrela y ábrala por su manija: desde un lado y luego desde el otro. Mal: un lado sin manija, o una manija que no retira el pestillo.</translation>
+    </message>
+    <message>
+        <source>Latch throw at least 19.05 mm (3/4 in) in an A-class bulkhead, 9.525 mm (3/8 in) in a B-class bulkhead</source>
+        <translation type="unfinished">Salida del pestillo de al menos 19.05 mm (3/4 in) en un mamparo de clase A, 9.525 mm (3/8 in) en un mamparo de clase B</translation>
+    </message>
+    <message>
+        <source>With the door open and held, measure how far the bolt stands out of the edge. 3/4 inch; B class 3/8 inch.</source>
+        <translation type="unfinished">Con la puerta abierta y sujeta, mida cuánto sobresale el pestillo del canto. 3/4 de pulgada; clase B, 3/8 de pulgada.</translation>
+    </message>
+    <message>
+        <source>Latch throw at least 20 mm (printed beside it: 0.75 in) in an A-class boundary, 9.5 mm (0.375 in) in a B-class boundary</source>
+        <translation type="unfinished">Salida del pestillo de al menos 20 mm (impreso al lado: 0.75 in) en un contorno de clase A, 9.5 mm (0.375 in) en un contorno de clase B</translation>
+    </message>
+    <message>
+        <source>With the door open and held, measure how far the bolt stands out of the edge. A class: the text prints 20 mm and 0.75 inch, which is 19.05 mm. B class: 9.5 mm.</source>
+        <translation type="unfinished">Con la puerta abierta y sujeta, mida cuánto sobresale el pestillo del canto. Clase A: el texto imprime 20 mm y 0.75 pulgadas, que son 19.05 mm. Clase B: 9.5 mm.</translation>
+    </message>
+    <message>
+        <source>Undercut above sill or deck covering at most 12.7 mm (1/2 in) in an A-class bulkhead, 25.4 mm (1 in) in a B-class bulkhead</source>
+        <translation type="unfinished">Hueco inferior sobre el umbral o el revestimiento de cubierta de 12.7 mm (1/2 in) como máximo en un mamparo de clase A, 25.4 mm (1 in) en un mamparo de clase B</translation>
+    </message>
+    <message>
+        <source>The worst place under the shut door, down to sill or deck covering. 1/2 inch; B class 1 inch. Linoleum and the like count as deck covering.</source>
+        <translation type="unfinished">El peor punto bajo la puerta cerrada, hasta el umbral o el revestimiento de cubierta. 1/2 pulgada; clase B, 1 pulgada. El linóleo y similares cuentan como revestimiento.</translation>
+    </message>
+    <message>
+        <source>Undercut above sill or deck covering at most 12.7 mm (1/2 in) in an A-class boundary, 25 mm (1 in) in a B-class boundary</source>
+        <translation type="unfinished">Hueco inferior sobre el umbral o el revestimiento de cubierta de 12.7 mm (1/2 in) como máximo en un contorno de clase A, 25 mm (1 in) en un contorno de clase B</translation>
+    </message>
+    <message>
+        <source>The worst place under the shut door, down to sill or deck covering. 1/2 inch; B class 25 mm or 1 inch. Linoleum and the like count as deck covering.</source>
+        <translation type="unfinished">El peor punto bajo la puerta cerrada, hasta el umbral o el revestimiento de cubierta. 1/2 pulgada; clase B, 25 mm o 1 pulgada. El linóleo y similares cuentan como revestimiento.</translation>
+    </message>
+    <message>
+        <source>No rug or carpet runs through the doorway</source>
+        <translation type="unfinished">Ninguna alfombra ni moqueta atraviesa el vano de la puerta</translation>
+    </message>
+    <message>
+        <source>Free of rugs and carpets that run through?</source>
+        <translation type="unfinished">¿Sin alfombras ni moquetas que atraviesen el vano?</translation>
+    </message>
+    <message>
+        <source>Look at the deck under the open door. Good: sill, bare deck, linoleum or the like. Bad: a rug or carpet that runs through from one side to the other.</source>
+        <translation type="unfinished">Mire la cubierta bajo la puerta abierta. Bien: umbral, cubierta desnuda, linóleo o similar. Mal: una alfombra o moqueta que pasa de un lado al otro.</translation>
+    </message>
+    <message>
+        <source>Clearance between double leaves that work alone, and at top and sides of a double-swing door, at most 3.175 mm (1/8 in)</source>
+        <translation type="unfinished">Holgura entre dos hojas que trabajan por separado, y arriba y a los lados de una puerta de vaivén, de 3.175 mm (1/8 in) como máximo</translation>
+    </message>
+    <message>
+        <source>How far the shut leaf laps over the stop of its frame, at the sides and the top; double doors too. 1/2 inch at the narrowest place.</source>
+        <translation type="unfinished">Cuánto solapa la hoja cerrada sobre el tope de su marco, a los lados y arriba; también en puertas de dos hojas. 1/2 pulgada en el punto más estrecho.</translation>
+    </message>
+    <message>
+        <source>The frame is of rigid construction</source>
+        <translation type="unfinished">El marco es de construcción rígida</translation>
+    </message>
+    <message>
+        <source>Is the frame rigid?</source>
+        <translation type="unfinished">¿Es rígido el marco?</translation>
+    </message>
+    <message>
+        <source>Push at head and sides of the frame, and look at its fixings. Good: it does not give. Bad: it moves, or is loose from the bulkhead.</source>
+        <translation type="unfinished">Empuje el marco arriba y a los lados, y mire sus fijaciones. Bien: no cede. Mal: se mueve, o está suelto del mamparo.</translation>
+    </message>
+    <message>
+        <source>Net area of a vent grille or louver in a B-class bulkhead&apos;s door at most 0.186 m2 (2 sq ft)</source>
+        <translation type="unfinished">Área neta de la rejilla o persiana de ventilación en la puerta de un mamparo de clase B: 0.186 m2 (2 sq ft) como máximo</translation>
+    </message>
+    <message>
+        <source>Add up the open slots of the grille, not its frame. 2 square feet. No grille: 0. Subchapter K prints nothing on grilles in such doors.</source>
+        <translation type="unfinished">Sume las ranuras abiertas de la rejilla, no su marco. 2 pies cuadrados. Sin rejilla: 0. El subcapítulo K no imprime nada sobre rejillas en tales puertas.</translation>
+    </message>
+    <message>
+        <source>A vent grille or louver stands only in the lower half of a B-class bulkhead&apos;s door</source>
+        <translation type="unfinished">La rejilla o persiana de ventilación está solo en la mitad inferior de la puerta de un mamparo de clase B</translation>
+    </message>
+    <message>
+        <source>Is the grille in the lower half alone?</source>
+        <translation type="unfinished">¿Está la rejilla solo en la mitad inferior?</translation>
+    </message>
+    <message>
+        <source>Compare its upper edge with the middle of the leaf. No grille: not applicable.</source>
+        <translation type="unfinished">Compare su borde superior con la mitad de la hoja. Sin rejilla: no procede.</translation>
+    </message>
+    <message>
+        <source>A double-swing door stands only where double swing is permitted for the use of the space</source>
+        <translation type="unfinished">Una puerta de vaivén está solo donde se permite el vaivén por el uso del espacio</translation>
+    </message>
+    <message>
+        <source>Is double swing permitted for the use of the space?</source>
+        <translation type="unfinished">¿Se permite el vaivén por el uso del espacio?</translation>
+    </message>
+    <message>
+        <source>Ask for the approval, or look at what the space is for. Where double swing is permitted its latch may normally be idle, but the door has one.</source>
+        <translation type="unfinished">Pida la aprobación, o mire para qué sirve el espacio. Donde se permite el vaivén, su pestillo puede estar normalmente sin uso, pero la puerta lo tiene.</translation>
+    </message>
+    <message>
+        <source>No double-swing door, save between a food preparation space and a messroom or dining room</source>
+        <translation type="unfinished">Sin puertas de vaivén, salvo entre un espacio de preparación de alimentos y un comedor de tripulación o de pasaje</translation>
+    </message>
+    <message>
+        <source>Between galley or pantry and messroom or dining room?</source>
+        <translation type="unfinished">¿Entre cocina u oficio y comedor?</translation>
+    </message>
+    <message>
+        <source>Look at both sides of the door. Good: galley or pantry on one side, messroom or dining room on the other. Bad: anywhere else in an A-class boundary.</source>
+        <translation type="unfinished">Mire ambos lados de la puerta. Bien: cocina u oficio a un lado, comedor de tripulación o de pasaje al otro. Mal: cualquier otro lugar de un contorno de clase A.</translation>
+    </message>
+    <message>
+        <source>A hose port, if fitted: lower corner opposite the hinge, about 152 mm square, hinged or pivoted steel cover with a bullet catch or the like, easy to work and shutting by itself</source>
+        <translation type="unfinished">Paso de manguera, si lo hay: esquina inferior opuesta a la bisagra, unos 152 mm en cuadro, tapa de acero con bisagra o pivote y cierre de bola o similar, fácil de manejar y que se cierra sola</translation>
+    </message>
+    <message>
+        <source>Lower corner opposite the hinge, about 6 inches square, no tolerance printed: a hose must pass and the door shut over it. Lift the steel cover and let go: it must fall shut. Register wrong, no port there: not applicable.</source>
+        <translation type="unfinished">Esquina inferior opuesta a la bisagra, unas 6 pulgadas en cuadro, sin tolerancia impresa: debe pasar una manguera y cerrar la puerta sobre ella. Levante la tapa de acero y suéltela: debe caer cerrada. Registro erróneo, ahí no hay paso: no procede.</translation>
+    </message>
+    <message>
+        <source>A door in an accommodation space, stairway, stairtower or corridor is a vertical one</source>
+        <translation type="unfinished">Una puerta en un alojamiento, escalera, torre de escalera o pasillo es vertical</translation>
+    </message>
+    <message>
+        <source>Is it a vertical door, where (b)(1) asks for one?</source>
+        <translation type="unfinished">¿Es una puerta vertical, donde (b)(1) la pide?</translation>
+    </message>
+    <message>
+        <source>This one lies in a deck. Between machinery, stores or other crew spaces: not applicable. Over a stair: both paragraphs stand, and you decide.</source>
+        <translation type="unfinished">Esta es horizontal (en la propia cubierta). Entre máquinas, pañoles u otros espacios de tripulación: no procede. Sobre una escalera: rigen ambos párrafos, y decide usted.</translation>
+    </message>
+    <message>
+        <source>46 CFR 116.435(b)(1) asks for vertical doors at stairs, (c)(7)(iii) speaks of doors in decks as wide as the stair: neither sets the other aside.</source>
+        <translation type="unfinished">46 CFR 116.435(b)(1) pide puertas verticales en las escaleras, (c)(7)(iii) habla de puertas horizontales tan anchas como la escalera: ninguno anula al otro.</translation>
+    </message>
+    <message>
+        <source>A door in a deck gives only on a space that only crew can reach, and only crew use it</source>
+        <translation type="unfinished">Una puerta horizontal (en la propia cubierta) da solo a un espacio al que solo puede llegar la tripulación, y solo la tripulación la usa</translation>
+    </message>
+    <message>
+        <source>Can only crew reach the space, and do only crew use the door?</source>
+        <translation type="unfinished">¿Solo la tripulación puede llegar al espacio y solo ella usa la puerta?</translation>
+    </message>
+    <message>
+        <source>Two tests: nobody but crew can get to the space, and nobody but crew use the door. Bad: a passenger could come to it, locked or not.</source>
+        <translation type="unfinished">Dos pruebas: nadie más que la tripulación puede llegar al espacio, y nadie más que la tripulación usa la puerta. Mal: un pasajero podría llegar a ella, esté o no cerrada con llave.</translation>
+    </message>
+    <message>
+        <source>A door in a deck closes by itself against a list of 3.5 degrees</source>
+        <translation type="unfinished">Una puerta horizontal (en la propia cubierta) se cierra sola contra una escora de 3.5 grados</translation>
+    </message>
+    <message>
+        <source>Clear the stair and let it go from fully open and half open. Good: all the way home each time. The 3.5 degree part cannot be seen on an upright ship.</source>
+        <translation type="unfinished">Despeje la escalera y suéltela desde abierta del todo y a medias. Bien: cierra del todo cada vez. Lo de los 3.5 grados no se puede ver en un buque adrizado.</translation>
+    </message>
+    <message>
+        <source>A door in a deck has no hold-back hook</source>
+        <translation type="unfinished">Una puerta horizontal (en la propia cubierta) no tiene gancho de retención</translation>
+    </message>
+    <message>
+        <source>Look at the bulkhead and the coaming beside the open door. Good: no hook, chain or pin that holds it up. Nobody stands under it.</source>
+        <translation type="unfinished">Mire el mamparo y la brazola junto a la puerta abierta. Bien: ningún gancho, cadena ni pasador que la sujete levantada. Nadie debe ponerse debajo.</translation>
+    </message>
+    <message>
+        <source>A hold-back of a door in a deck, if fitted, lets go at the door, on a signal from a control space, and when power is disrupted</source>
+        <translation type="unfinished">El dispositivo de retención de una puerta horizontal (en la propia cubierta), si lo hay, se suelta en la puerta, con una señal desde un espacio de control y cuando se interrumpe la energía</translation>
+    </message>
+    <message>
+        <source>Lets go at the door, from the control space and when power is lost?</source>
+        <translation type="unfinished">¿Se suelta en la puerta, desde el espacio de control y al perderse la energía?</translation>
+    </message>
+    <message>
+        <source>Clear the stair first. At the door, from the control space, with its power off: it must shut each time. No hold-back fitted: not applicable.</source>
+        <translation type="unfinished">Despeje antes la escalera. En la puerta, desde el espacio de control, con su energía cortada: debe cerrarse cada vez. Sin dispositivo de retención: no procede.</translation>
+    </message>
+    <message>
+        <source>The latch of a door in a deck keeps it shut against a pressure from below of 0.07 kPa (0.01 psi)</source>
+        <translation type="unfinished">El pestillo de una puerta horizontal (en la propia cubierta) la mantiene cerrada contra una presión desde abajo de 0.07 kPa (0.01 psi)</translation>
+    </message>
+    <message>
+        <source>Does the latch hold against 0.07 kPa from below?</source>
+        <translation type="unfinished">¿Aguanta el pestillo 0.07 kPa desde abajo?</translation>
+    </message>
+    <message>
+        <source>A check of papers: the maker&apos;s figure, 0.07 kPa, about 7 kg on each square metre. Shut, push up from below: it must not lift.</source>
+        <translation type="unfinished">Comprobación de documentos: la cifra del fabricante, 0.07 kPa, unos 7 kg por metro cuadrado. Cerrada, empuje desde abajo: no debe levantarse.</translation>
+    </message>
+    <message>
+        <source>A door without glass</source>
+        <translation type="unfinished">Una puerta sin vidrio</translation>
+    </message>
+    <message>
+        <source>Is the door without glass?</source>
+        <translation type="unfinished">¿Es una puerta sin vidrio?</translation>
+    </message>
+    <message>
+        <source>Look over the whole leaf, both faces, panelled glass too. A pane behind a cover or under paint is glass.</source>
+        <translation type="unfinished">Mire toda la hoja, ambas caras, también el vidrio en paneles. Un cristal tras una tapa o bajo la pintura es vidrio.</translation>
+    </message>
+    <message>
+        <source>Wired glass in an A-class door at most 0.0645 m2 (100 sq in)</source>
+        <translation type="unfinished">Vidrio armado en puerta de clase A de 0.0645 m2 (100 sq in) como máximo</translation>
+    </message>
+    <message>
+        <source>The glass that can be seen, height by width. 100 square inches. No glass: 0. Doors to the open deck have no such limit.</source>
+        <translation type="unfinished">El vidrio visible, alto por ancho. 100 pulgadas cuadradas. Sin vidrio: 0. Las puertas a cubierta expuesta no tienen tal límite.</translation>
+    </message>
+    <message>
+        <source>All glass in the door is wired glass</source>
+        <translation type="unfinished">Todo el vidrio de la puerta es vidrio armado</translation>
+    </message>
+    <message>
+        <source>Is all its glass wired?</source>
+        <translation type="unfinished">¿Es armado todo su vidrio?</translation>
+    </message>
+    <message>
+        <source>Look through each pane for the wires. Bad: cracked, or no wire in it.</source>
+        <translation type="unfinished">Busque los hilos al trasluz en cada paño de vidrio. Mal: agrietado, o sin hilo dentro.</translation>
+    </message>
+    <message>
+        <source>Glass in a door to the open deck is wired where it opens onto a lifeboat embarkation or lowering place</source>
+        <translation type="unfinished">El vidrio de una puerta a cubierta expuesta es armado donde da a un lugar de embarco o arriado de botes salvavidas</translation>
+    </message>
+    <message>
+        <source>Is its glass wired, where it opens onto a place of embarkation or lowering?</source>
+        <translation type="unfinished">¿Es armado su vidrio, donde da a un lugar de embarco o arriado?</translation>
+    </message>
+    <message>
+        <source>Asked where it opens there from a service, cargo or machinery space, or from accommodation with furniture that burns. Its area is free. Opening elsewhere: not applicable.</source>
+        <translation type="unfinished">Se pide donde da allí desde un espacio de servicio, de carga o de máquinas, o desde un alojamiento con muebles que arden. El área no tiene límite. Da a otro lugar: no procede.</translation>
+    </message>
+    <message>
+        <source>Any glass in a door is at least 6.35 mm (1/4 in) thick</source>
+        <translation type="unfinished">Todo vidrio de una puerta tiene al menos 6.35 mm (1/4 in) de espesor</translation>
+    </message>
+    <message>
+        <source>Hardwood doors to the open deck included. Measure at an open edge, or take the figure of the papers. The thinnest pane counts.</source>
+        <translation type="unfinished">Incluidas las puertas de madera dura a cubierta expuesta. Mida en un canto descubierto, o tome la cifra de los documentos. Cuenta el paño más delgado.</translation>
+    </message>
+    <message>
+        <source>Glass in a door sits in a steel or equal metal frame, held by metal beads or angles</source>
+        <translation type="unfinished">El vidrio de una puerta va en un marco de acero o metal equivalente, sujeto con junquillos o angulares metálicos</translation>
+    </message>
+    <message>
+        <source>Glass held by metal, in a metal frame?</source>
+        <translation type="unfinished">¿Vidrio sujeto con metal, en marco metálico?</translation>
+    </message>
+    <message>
+        <source>Look along the edge of each pane, on both faces. Good: metal all round. Bad: wood, putty or rubber alone. In a hardwood door to the open deck: not applicable.</source>
+        <translation type="unfinished">Mire el borde de cada paño de vidrio, por ambas caras. Bien: metal todo alrededor. Mal: solo madera, masilla o goma. En una puerta de madera dura a cubierta expuesta: no procede.</translation>
+    </message>
+    <message>
+        <source>Single-wire glass, where wired glass is asked: strands lie level, at most 50.8 mm (2 in) apart</source>
+        <translation type="unfinished">Vidrio armado de hilos sencillos, donde se pide vidrio armado: hilos horizontales, separados 50.8 mm (2 in) como máximo</translation>
+    </message>
+    <message>
+        <source>From strand to strand, at the widest. 2 inches. Good: they lie level. Bad: upright. Glass with a wire mesh: 0.</source>
+        <translation type="unfinished">De hilo a hilo, en el punto más ancho. 2 pulgadas. Bien: son horizontales. Mal: verticales. Vidrio con malla de alambre: 0.</translation>
+    </message>
+    <message>
+        <source>Windows in the door follow the rules for windows: tempered or laminated glass at least 6.5 mm (0.25 in) thick, framed and shuttered as its boundary asks</source>
+        <translation type="unfinished">Las ventanas de la puerta siguen las reglas de las ventanas: vidrio templado o laminado de al menos 6.5 mm (0.25 in) de espesor, con el marco y el obturador que pide su contorno</translation>
+    </message>
+    <message>
+        <source>Are its windows as those of its boundary must be?</source>
+        <translation type="unfinished">¿Son sus ventanas como deben ser las de su contorno?</translation>
+    </message>
+    <message>
+        <source>A class: steel frame and, inside, an insulated shutter. B-15: wired, and a shutter with a fusible link; B-0: wired. A fire window of a listed make will do in B class.</source>
+        <translation type="unfinished">Clase A: marco de acero y, por dentro, obturador aislado. B-15: armado, y obturador con eslabón fusible; B-0: armado. En clase B vale una ventana contraincendios de un modelo listado.</translation>
+    </message>
+    <message>
+        <source>46 CFR 116.433(f) on windows in doors stands beside the wired glass of 116.435(c)(9) and (10) without a word of which goes first.</source>
+        <translation type="unfinished">46 CFR 116.433(f), sobre ventanas en puertas, está junto al vidrio armado de 116.435(c)(9) y (10) sin decir cuál prevalece.</translation>
+    </message>
+    <message>
+        <source>Combustible veneer only as and where the bulkhead may have it</source>
+        <translation type="unfinished">Chapas combustibles solo como y donde las puede llevar el mamparo</translation>
+    </message>
+    <message>
+        <source>Free of veneer that its bulkhead may not have?</source>
+        <translation type="unfinished">¿Sin chapas que su mamparo no pueda llevar?</translation>
+    </message>
+    <message>
+        <source>Compare leaf and bulkhead. Good: no veneer, or no more than the bulkhead beside it may have. Bad: wood or laminate on a door where its bulkhead has none.</source>
+        <translation type="unfinished">Compare hoja y mamparo. Bien: sin chapas, o no más de las que puede llevar el mamparo contiguo. Mal: madera o laminado en una puerta cuyo mamparo no lleva.</translation>
+    </message>
+    <message>
+        <source>A decorative door beside it is of approved incombustible material, does not hinder it, and in a main avenue of escape opens the same way</source>
+        <translation type="unfinished">Una puerta decorativa contigua es de material incombustible aprobado, no la estorba y, en una vía principal de evacuación, se abre en el mismo sentido</translation>
+    </message>
+    <message>
+        <source>Free of a decorative door that hinders it, burns or opens the wrong way?</source>
+        <translation type="unfinished">¿Sin puerta decorativa que la estorbe, arda o se abra en sentido contrario?</translation>
+    </message>
+    <message>
+        <source>Work both together. None there: not applicable. Bad: it must be opened first, its handle is in the way, or it swings against the flow.</source>
+        <translation type="unfinished">Maneje las dos juntas. No hay ninguna: no procede. Mal: hay que abrirla antes, su manija estorba, o se abre contra el flujo de personas.</translation>
+    </message>
+    <message>
+        <source>A decorative door beside it is noncombustible or hardwood, does not hinder it and opens the same way; none in stairways and stairtowers</source>
+        <translation type="unfinished">Una puerta decorativa contigua es incombustible o de madera dura, no la estorba y se abre en el mismo sentido; ninguna en escaleras ni torres de escalera</translation>
+    </message>
+    <message>
+        <source>Free of a decorative door that hinders it, burns, opens the wrong way or stands at a stair?</source>
+        <translation type="unfinished">¿Sin puerta decorativa que la estorbe, arda, se abra en sentido contrario o esté en una escalera?</translation>
+    </message>
+    <message>
+        <source>Work both together. None there: not applicable. Bad: it must be opened first, it opens the other way, or it stands at a stairway.</source>
+        <translation type="unfinished">Maneje las dos juntas. No hay ninguna: no procede. Mal: hay que abrirla antes, se abre en sentido contrario, o está en una escalera.</translation>
+    </message>
 </context>
 <context>
     <name>ClaimWords</name>
@@ -2275,14 +3127,6 @@
     <message>
         <source>the vessel&apos;s own flag has its own text</source>
         <translation type="unfinished">la bandera del buque tiene su propio texto</translation>
-    </message>
-    <message>
-        <source>keel date unknown: compare with the approved drawing</source>
-        <translation type="unfinished">fecha de la quilla desconocida: compare con el plano aprobado</translation>
-    </message>
-    <message>
-        <source>keel laid before %1: compare with the approved drawing</source>
-        <translation type="unfinished">quilla colocada antes del %1: compare con el plano aprobado</translation>
     </message>
     <message>
         <source>date of installation unknown</source>
@@ -5068,6 +5912,138 @@
         <source>no issue of the arrangement has a door &quot;%1&quot;</source>
         <translation type="unfinished">ninguna edición de la disposición tiene una puerta &quot;%1&quot;</translation>
     </message>
+    <message>
+        <source>in an A-class boundary</source>
+        <translation type="unfinished">en un contorno de clase A</translation>
+    </message>
+    <message>
+        <source>in a B-class boundary</source>
+        <translation type="unfinished">en un contorno de clase B</translation>
+    </message>
+    <message>
+        <source>in a C-class boundary</source>
+        <translation type="unfinished">en un contorno de clase C</translation>
+    </message>
+    <message>
+        <source>class of the boundary not known</source>
+        <translation type="unfinished">no se conoce la clase del contorno</translation>
+    </message>
+    <message>
+        <source>more than 600 passengers</source>
+        <translation type="unfinished">más de 600 pasajeros</translation>
+    </message>
+    <message>
+        <source>600 passengers or fewer</source>
+        <translation type="unfinished">600 pasajeros o menos</translation>
+    </message>
+    <message>
+        <source>machinery space of category A</source>
+        <translation type="unfinished">espacio de categoría A para máquinas</translation>
+    </message>
+    <message>
+        <source>no machinery space of category A</source>
+        <translation type="unfinished">no es espacio de categoría A para máquinas</translation>
+    </message>
+    <message>
+        <source>more than 36 passengers</source>
+        <translation type="unfinished">más de 36 pasajeros</translation>
+    </message>
+    <message>
+        <source>36 passengers or fewer</source>
+        <translation type="unfinished">36 pasajeros o menos</translation>
+    </message>
+    <message>
+        <source>%1? The register does not say</source>
+        <translation type="unfinished">¿%1? El registro no lo dice</translation>
+    </message>
+    <message>
+        <source>keel laid before %1: ask for the approved drawing</source>
+        <translation type="unfinished">quilla colocada antes del %1: pida el plano aprobado</translation>
+    </message>
+    <message>
+        <source>keel date unknown: ask for the approved drawing</source>
+        <translation type="unfinished">fecha de la quilla desconocida: pida el plano aprobado</translation>
+    </message>
+    <message>
+        <source>keel laid %1: a text of ships of other dates</source>
+        <translation type="unfinished">quilla colocada el %1: texto para buques de otras fechas</translation>
+    </message>
+    <message>
+        <source>another printed figure stands beside a limit of a gauge</source>
+        <translation type="unfinished">otra cifra impresa solo puede acompañar a un límite de instrumento</translation>
+    </message>
+    <message>
+        <source>Give low or high as well, and &quot;source&quot;: &quot;gauge&quot;.</source>
+        <translation type="unfinished">Indique también low o high, y &quot;source&quot;: &quot;gauge&quot;.</translation>
+    </message>
+    <message>
+        <source>only a band of closing times or rates can be approximate</source>
+        <translation type="unfinished">solo una banda de tiempos o velocidades de cierre puede ser aproximada</translation>
+    </message>
+    <message>
+        <source>Take &quot;approximate&quot; out, or give such a band.</source>
+        <translation type="unfinished">Quite &quot;approximate&quot; o indique una banda así.</translation>
+    </message>
+    <message>
+        <source>a margin must be from 0 to less than 1</source>
+        <translation type="unfinished">un margen debe ser de 0 a menos de 1</translation>
+    </message>
+    <message>
+        <source>Give it as a part of the limit: 0.05 is 5 per cent.</source>
+        <translation type="unfinished">Indíquelo como fracción del límite: 0.05 es el 5 por ciento.</translation>
+    </message>
+    <message>
+        <source>this margin is wider than that of the catalogue</source>
+        <translation type="unfinished">este margen es más amplio que el del catálogo</translation>
+    </message>
+    <message>
+        <source>Such a step is at most 20 % of the zone&apos;s mean length, and at most 8 m (26 ft).</source>
+        <translation type="unfinished">Tal bayoneta mide como máximo el 20 % de la longitud media de la zona, y como máximo 8 m (26 ft).</translation>
+    </message>
+    <message>
+        <source>A zone is at most 39.9 m (131 ft) long on the mean of any one deck as a rule; no extension is printed, and a ferry may have an approved equivalent (46 CFR 72.05-10(b)).</source>
+        <translation type="unfinished">Como regla, una zona mide como máximo 39.9 m (131 ft) de largo, en la media de cualquier cubierta; no se imprime ampliación, y un transbordador puede tener una solución equivalente aprobada (46 CFR 72.05-10(b)).</translation>
+    </message>
+    <message>
+        <source>A zone is at most 40 m (131 ft) long on the mean of any one deck as a rule, the vehicle space of a vehicle ferry excepted. By leave of the Marine Safety Center 44 m (144 ft), between its farthest points too. A balcony is at most 40 m long; where that and its area over its mean width come to more, both decks have sprinklers (46 CFR 116.415(d)(1), 116.439(c)-(d)).</source>
+        <translation type="unfinished">Como regla, una zona mide como máximo 40 m (131 ft) de largo, en la media de cualquier cubierta, salvo el espacio para vehículos de un transbordador de vehículos. Con autorización del Marine Safety Center, 44 m (144 ft), también entre sus puntos más distantes. Un balcón mide como máximo 40 m de largo; donde ese largo y su área dividida entre su ancho medio suman más, ambas cubiertas llevan rociadores (46 CFR 116.415(d)(1), 116.439(c)-(d)).</translation>
+    </message>
+    <message>
+        <source>A deck that bounds a horizontal zone of a vehicle ferry has the greater of A-30 and table (c).</source>
+        <translation type="unfinished">La cubierta que limita una zona horizontal de un transbordador de vehículos lleva el mayor de A-30 y la tabla (c).</translation>
+    </message>
+    <message>
+        <source>Where oil fuel tanks lie below a special category space, A-0 is enough for the deck between (II-2/9.6.1).</source>
+        <translation type="unfinished">Donde hay tanques de combustible líquido bajo un espacio de categoría especial, basta A-0 para la cubierta entre ambos (II-2/9.6.1).</translation>
+    </message>
+    <message>
+        <source>this cannot come before &quot;%1&quot;</source>
+        <translation type="unfinished">esto no puede ir antes de &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>Give the seconds of both events on one watch.</source>
+        <translation type="unfinished">Indique los segundos de ambos sucesos con un mismo cronómetro.</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation type="unfinished">%1 y %2</translation>
+    </message>
+    <message>
+        <source>faster by no more than %1 per cent (our own margin, no source), and a fast leaf crushes</source>
+        <translation type="unfinished">más rápida en no más del %1 por ciento (margen propio, sin fuente), y una hoja rápida aplasta</translation>
+    </message>
+    <message>
+        <source>slower by no more than %1 per cent (our own margin, no source)</source>
+        <translation type="unfinished">más lenta en no más del %1 por ciento (margen propio, sin fuente)</translation>
+    </message>
+    <message>
+        <source>no instrument for this figure is so coarse</source>
+        <translation type="unfinished">ningún instrumento para esta medida es tan basto</translation>
+    </message>
+    <message>
+        <source>Give its step in the unit of the row, at most %1.</source>
+        <translation type="unfinished">Indique su división en la unidad de la fila, como máximo %1.</translation>
+    </message>
 </context>
 <context>
     <name>CueWords</name>
@@ -5428,6 +6404,14 @@
         <source>stopped</source>
         <translation type="unfinished">parada</translation>
     </message>
+    <message>
+        <source>port State campaign</source>
+        <translation type="unfinished">campaña de puertos</translation>
+    </message>
+    <message>
+        <source>blackout trial</source>
+        <translation type="unfinished">prueba de apagón</translation>
+    </message>
 </context>
 <context>
     <name>DueWords</name>
@@ -5494,6 +6478,10 @@
     <message>
         <source>next on %1</source>
         <translation type="unfinished">siguiente el %1</translation>
+    </message>
+    <message>
+        <source>when asked</source>
+        <translation type="unfinished">cuando se pide</translation>
     </message>
 </context>
 <context>
@@ -5879,6 +6867,66 @@
     <message>
         <source>%1 by %2</source>
         <translation type="unfinished">%1 según %2</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <translation type="unfinished">%1 o %2</translation>
+    </message>
+    <message>
+        <source>not asked, by the answer to: %1</source>
+        <translation type="unfinished">no se pide, por la respuesta a: %1</translation>
+    </message>
+    <message>
+        <source>not asked of this door (%1): what is recorded here does not count</source>
+        <translation type="unfinished">no se pide a esta puerta (%1): lo anotado aquí no cuenta</translation>
+    </message>
+    <message>
+        <source>fails, but by a text that was not read for a ship of this date (%1): you decide</source>
+        <translation type="unfinished">no cumple, pero según un texto que no se leyó para un buque de esta fecha (%1): decide usted</translation>
+    </message>
+    <message>
+        <source>fails, but the text leaves it open, you decide: %1</source>
+        <translation type="unfinished">no cumple, pero el texto lo deja abierto, decide usted: %1</translation>
+    </message>
+    <message>
+        <source>seen, and it is another kind of door</source>
+        <translation type="unfinished">visto, y es otra clase de puerta</translation>
+    </message>
+    <message>
+        <source>on the limit</source>
+        <translation type="unfinished">en el límite</translation>
+    </message>
+    <message>
+        <source>beyond the limit by less than one step of the instrument (%1): you decide</source>
+        <translation type="unfinished">fuera del límite por menos de una división del instrumento (%1): decide usted</translation>
+    </message>
+    <message>
+        <source>between the two figures that the text prints (%1): you decide</source>
+        <translation type="unfinished">entre las dos cifras que imprime el texto (%1): decide usted</translation>
+    </message>
+    <message>
+        <source>outside a band that the text calls approximate, %1: you decide</source>
+        <translation type="unfinished">fuera de una banda que el texto llama aproximada, %1: decide usted</translation>
+    </message>
+    <message>
+        <source>still too close to a limit after %1 runs: you decide</source>
+        <translation type="unfinished">aún demasiado cerca de un límite tras %1 ensayos: decide usted</translation>
+    </message>
+    <message>
+        <source>shut faster than a leaf can move, a slip of the finger? Make another run, or decide</source>
+        <translation type="unfinished">cerrada más rápido de lo que puede moverse una hoja, ¿un desliz del dedo? Haga otro ensayo, o decida</translation>
+    </message>
+    <message>
+        <source>weaker by tables that are not shown to be this ship&apos;s: %1; ask for the approved drawing</source>
+        <translation type="unfinished">más débil según tablas que no consta que sean las de este buque: %1; pida el plano aprobado</translation>
+    </message>
+    <message>
+        <source>weaker than its boundary, unless oil fuel tanks lie below: %1</source>
+        <translation type="unfinished">más débil que su contorno, salvo que haya debajo tanques de combustible líquido: %1</translation>
+    </message>
+    <message>
+        <source>another run</source>
+        <translation type="unfinished">otro ensayo</translation>
     </message>
 </context>
 <context>
@@ -6576,6 +7624,10 @@
         <source>zones %1 act as one, %2 against %3 as a rule and %4 at most</source>
         <translation type="unfinished">las zonas %1 actúan como una sola, %2 frente a %3 como regla y %4 como máximo</translation>
     </message>
+    <message>
+        <source>zones %1 act as one, %2 against %3 as a rule</source>
+        <translation type="unfinished">las zonas %1 actúan como una sola, %2 frente a %3 como regla</translation>
+    </message>
 </context>
 <context>
     <name>LanguageWords</name>
@@ -7181,6 +8233,10 @@
         <source>illegible</source>
         <translation type="unfinished">ilegible</translation>
     </message>
+    <message>
+        <source>spoiled: marks run backwards</source>
+        <translation type="unfinished">nulo: marcas en orden inverso</translation>
+    </message>
 </context>
 <context>
     <name>SaidWords</name>
@@ -7326,6 +8382,142 @@
     <message>
         <source>Supply of the hold-back switched off at the board: the leaf is let go and shuts against the draught of the fans. The control station&apos;s release plan names the door.</source>
         <translation type="unfinished">Alimentación de la retención cortada en el cuadro: la hoja se suelta y se cierra contra la corriente de los ventiladores. El plan de accionamiento del puesto de control cita la puerta.</translation>
+    </message>
+    <message>
+        <source>Behind the door</source>
+        <translation type="unfinished">Detrás de la puerta</translation>
+    </message>
+    <message>
+        <source>Inside it: a stairway enclosure.</source>
+        <translation type="unfinished">Por dentro: un tronco de escalera.</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation type="unfinished">Material</translation>
+    </message>
+    <message>
+        <source>Leaf and frame of steel.</source>
+        <translation type="unfinished">Hoja y marco de acero.</translation>
+    </message>
+    <message>
+        <source>Material of the door</source>
+        <translation type="unfinished">Material de la puerta</translation>
+    </message>
+    <message>
+        <source>Approval paper: a core that cannot burn between sheets of steel.</source>
+        <translation type="unfinished">Documento de aprobación: un núcleo incombustible entre chapas de acero.</translation>
+    </message>
+    <message>
+        <source>Where the air goes</source>
+        <translation type="unfinished">Por dónde pasa el aire</translation>
+    </message>
+    <message>
+        <source>No opening above the lower third of the leaf.</source>
+        <translation type="unfinished">Ninguna abertura por encima del tercio inferior de la hoja.</translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation type="unfinished">Estado</translation>
+    </message>
+    <message>
+        <source>No holes, patches or dents; nothing is missing or repaired with other parts.</source>
+        <translation type="unfinished">Sin agujeros, parches ni abolladuras; nada falta ni está reparado con otras piezas.</translation>
+    </message>
+    <message>
+        <source>Maintenance plan</source>
+        <translation type="unfinished">Plan de mantenimiento</translation>
+    </message>
+    <message>
+        <source>The plan in the ship&apos;s computer lists this door and its control, with the dates of their tests.</source>
+        <translation type="unfinished">El plan del ordenador del buque incluye esta puerta y su mando, con las fechas de sus pruebas.</translation>
+    </message>
+    <message>
+        <source>Locked</source>
+        <translation type="unfinished">Cerrada con llave</translation>
+    </message>
+    <message>
+        <source>You try the handle: the door is locked.</source>
+        <translation type="unfinished">Usted prueba la manija: la puerta está cerrada con llave.</translation>
+    </message>
+    <message>
+        <source>Way out</source>
+        <translation type="unfinished">Salida</translation>
+    </message>
+    <message>
+        <source>You go through in the direction of escape with empty hands.</source>
+        <translation type="unfinished">Usted pasa en el sentido de la evacuación con las manos vacías.</translation>
+    </message>
+    <message>
+        <source>Quick release</source>
+        <translation type="unfinished">Apertura rápida</translation>
+    </message>
+    <message>
+        <source>A bar over two thirds of the leaf; pushed, it lets the latch go. Nothing locks it down.</source>
+        <translation type="unfinished">Una barra a lo ancho de dos tercios de la hoja; al empujarla, suelta el pestillo. Nada la bloquea.</translation>
+    </message>
+    <message>
+        <source>Height of the bar</source>
+        <translation type="unfinished">Altura de la barra</translation>
+    </message>
+    <message>
+        <source>The bar stands 950 mm above the deck.</source>
+        <translation type="unfinished">La barra está a 950 mm sobre la cubierta.</translation>
+    </message>
+    <message>
+        <source>Force at the bar</source>
+        <translation type="unfinished">Fuerza en la barra</translation>
+    </message>
+    <message>
+        <source>The spring gauge reads 40 N when the latch lets go.</source>
+        <translation type="unfinished">El dinamómetro marca 40 N cuando se suelta el pestillo.</translation>
+    </message>
+    <message>
+        <source>Panel on the bridge</source>
+        <translation type="unfinished">Panel del puente</translation>
+    </message>
+    <message>
+        <source>The bridge reads its lamp to you: true for open, ajar and shut.</source>
+        <translation type="unfinished">El puente le lee su lámpara: cierta con la puerta abierta, entreabierta y cerrada.</translation>
+    </message>
+    <message>
+        <source>Central station</source>
+        <translation type="unfinished">Puesto central</translation>
+    </message>
+    <message>
+        <source>Closing control and lamp of this door stand beside the panel of the detection system.</source>
+        <translation type="unfinished">El mando de cierre y la lámpara de esta puerta están junto al panel del sistema de detección.</translation>
+    </message>
+    <message>
+        <source>Safety centre</source>
+        <translation type="unfinished">Centro de seguridad</translation>
+    </message>
+    <message>
+        <source>Closed from the safety centre, the door shuts and its lamp there changes.</source>
+        <translation type="unfinished">Cerrada desde el centro de seguridad, la puerta se cierra y allí cambia su lámpara.</translation>
+    </message>
+    <message>
+        <source>Blackout trial</source>
+        <translation type="unfinished">Prueba de apagón</translation>
+    </message>
+    <message>
+        <source>Main power off: held and released by the battery, then by the emergency generator.</source>
+        <translation type="unfinished">Energía principal cortada: retenida y accionada con la batería, luego con el generador de emergencia.</translation>
+    </message>
+    <message>
+        <source>Control outside the space</source>
+        <translation type="unfinished">Mando fuera del espacio</translation>
+    </message>
+    <message>
+        <source>Its control stands in the casing&apos;s fire locker with those of the fans and the fuel.</source>
+        <translation type="unfinished">Su mando está en el pañol contraincendios del guardacalor, con los de los ventiladores y del combustible.</translation>
+    </message>
+    <message>
+        <source>Closing</source>
+        <translation type="unfinished">Cierre</translation>
+    </message>
+    <message>
+        <source>Let go, it goes firmly home every time.</source>
+        <translation type="unfinished">Al soltarla, cierra del todo y con firmeza cada vez.</translation>
     </message>
 </context>
 <context>
@@ -7973,6 +9165,10 @@ lado dos</translation>
         <source>Zones %1 would act as one: %2 long against %3 as a rule and %4 at most.</source>
         <translation type="unfinished">Las zonas %1 actuarían como una sola: %2 de largo frente a %3 como regla y %4 como máximo.</translation>
     </message>
+    <message>
+        <source>Zones %1 would act as one: %2 long against %3 as a rule.</source>
+        <translation type="unfinished">Las zonas %1 actuarían como una sola: %2 de largo frente a %3 como regla.</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::CautionScreen</name>
@@ -8143,6 +9339,10 @@ lado dos</translation>
     <message>
         <source>s</source>
         <translation type="unfinished">s</translation>
+    </message>
+    <message>
+        <source>“%1” cannot come before “%2”. Seconds after “%3”:</source>
+        <translation type="unfinished">«%1» no puede ir antes de «%2». Segundos después de «%3»:</translation>
     </message>
 </context>
 <context>
@@ -8393,6 +9593,14 @@ lado dos</translation>
     <message>
         <source>Door %1</source>
         <translation type="unfinished">Puerta %1</translation>
+    </message>
+    <message>
+        <source>not examined as</source>
+        <translation type="unfinished">no examinada como</translation>
+    </message>
+    <message>
+        <source>a watertight door</source>
+        <translation type="unfinished">puerta estanca</translation>
     </message>
 </context>
 <context>
@@ -9013,6 +10221,25 @@ lado dos</translation>
     <message>
         <source>No walkdown has begun yet. Begin one to test it.</source>
         <translation type="unfinished">Aún no ha empezado ningún recorrido. Inicie uno para probarla.</translation>
+    </message>
+</context>
+<context>
+    <name>latchround::ui::InstrumentKeys</name>
+    <message>
+        <source>Rule</source>
+        <translation type="unfinished">Regla</translation>
+    </message>
+    <message>
+        <source>Caliper</source>
+        <translation type="unfinished">Calibre</translation>
+    </message>
+    <message>
+        <source>Gap gauge</source>
+        <translation type="unfinished">Galga</translation>
+    </message>
+    <message>
+        <source>Tape</source>
+        <translation type="unfinished">Cinta</translation>
     </message>
 </context>
 <context>
@@ -10515,6 +11742,10 @@ lado dos</translation>
         <source>Yes: the run is spoiled</source>
         <translation type="unfinished">Sí: la prueba no vale</translation>
     </message>
+    <message>
+        <source>“%1” and “%2” lie only %3 s apart: no leaf moves so fast. A slip of the finger?</source>
+        <translation type="unfinished">«%1» y «%2» distan solo %3 s: ninguna hoja se mueve tan rápido. ¿Un desliz del dedo?</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::SceneScreen</name>
@@ -11192,6 +12423,10 @@ repetir</translation>
     <message>
         <source>s</source>
         <translation type="unfinished">s</translation>
+    </message>
+    <message>
+        <source>No leaf moves so fast. A slip of the finger? Else type it again.</source>
+        <translation type="unfinished">Ninguna hoja se mueve tan rápido. ¿Un desliz del dedo? Si no, tecléelo otra vez.</translation>
     </message>
 </context>
 <context>

@@ -56,6 +56,14 @@
         <source>, %1 against %2</source>
         <translation type="unfinished">, %1 pour %2</translation>
     </message>
+    <message>
+        <source>bulkhead %1: zones %2 act as one, %3 against %4%5</source>
+        <translation type="unfinished">cloison %1&#xa0;: les tranches %2 n&apos;en font qu&apos;une, %3 pour %4%5</translation>
+    </message>
+    <message>
+        <source>bulkheads %1: zones %2 act as one, %3 against %4%5</source>
+        <translation type="unfinished">cloisons %1&#xa0;: les tranches %2 n&apos;en font qu&apos;une, %3 pour %4%5</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -524,60 +532,12 @@
         <translation type="unfinished">Lâchez-la grande ouverte. Bon&#xa0;: elle se ferme d&apos;elle-même, et rien derrière elle ne peut la retenir. Mauvais&#xa0;: elle s&apos;arrête à mi-course, ou il y a un crochet.</translation>
     </message>
     <message>
-        <source>Closes positively by power or by itself, with a fail-safe hold-back released remotely</source>
-        <translation type="unfinished">Se ferme positivement, motorisée ou d&apos;elle-même, avec une retenue à sécurité intrinsèque déclenchée à distance</translation>
-    </message>
-    <message>
-        <source>Closes positively, hold-back fail-safe and released remotely?</source>
-        <translation type="unfinished">Se ferme positivement, retenue à sécurité intrinsèque déclenchée à distance&#xa0;?</translation>
-    </message>
-    <message>
-        <source>Release it from its remote place, then with its supply cut. Good: it closes firmly each time. Doors of escape trunks are excepted: answer n/a.</source>
-        <translation type="unfinished">Déclenchez-la depuis son point à distance, puis alimentation coupée. Bon&#xa0;: elle se ferme fermement chaque fois. Les portes des puits d&apos;échappée sont exceptées&#xa0;: répondez s.o.</translation>
-    </message>
-    <message>
         <source>Door in an A-60, A-30 or A-15 bulkhead meets A-15; in an A-0 bulkhead A-0</source>
         <translation type="unfinished">Une porte dans une cloison A-60, A-30 ou A-15 répond à A-15&#xa0;; dans une cloison A-0, à A-0</translation>
     </message>
     <message>
-        <source>Compare the plate on the door with its bulkhead: A-15 is enough in A-60, A-30 and A-15. Watertight doors are outside the rule; a door to the weather deck may be 45 mm hardwood.</source>
-        <translation type="unfinished">Comparez la plaque de la porte avec sa cloison&#xa0;: A-15 suffit en A-60, A-30 et A-15. Les portes étanches à l&apos;eau ne relèvent pas de la règle&#xa0;; une porte donnant sur le pont découvert peut être en bois dur de 45 mm.</translation>
-    </message>
-    <message>
         <source>Closes by itself against a list of 3.5 degrees</source>
         <translation type="unfinished">Se ferme d&apos;elle-même contre une gîte de 3,5 degrés</translation>
-    </message>
-    <message>
-        <source>The door is numbered</source>
-        <translation type="unfinished">La porte est numérotée</translation>
-    </message>
-    <message>
-        <source>Is the door&apos;s number on it?</source>
-        <translation type="unfinished">La porte porte-t-elle son numéro&#xa0;?</translation>
-    </message>
-    <message>
-        <source>Look on the leaf and beside it. Good: the number can be read and is the register&apos;s. Bad: gone, painted over, or another door&apos;s.</source>
-        <translation type="unfinished">Regardez sur le vantail et à côté. Bon&#xa0;: le numéro est lisible et c&apos;est celui du registre. Mauvais&#xa0;: disparu, peint, ou celui d&apos;une autre porte.</translation>
-    </message>
-    <message>
-        <source>Released from the control station and at the door; shuts when the control system fails; no hooks</source>
-        <translation type="unfinished">Déclenchée depuis le poste de sécurité et à la porte&#xa0;; se ferme en cas de défaillance du système de commande&#xa0;; sans crochet</translation>
-    </message>
-    <message>
-        <source>Released from the control station and at the door, shut by itself when the system fails, and free of hooks?</source>
-        <translation type="unfinished">Déclenchée depuis le poste de sécurité et à la porte, fermée d&apos;elle-même si le système est défaillant, et sans crochet&#xa0;?</translation>
-    </message>
-    <message>
-        <source>Try it from the control station, at the door, and with the system off: it must shut each time. Then look behind it for hooks. A door that is normally closed need not have it.</source>
-        <translation type="unfinished">Essayez-la depuis le poste de sécurité, à la porte, et système coupé&#xa0;: elle doit se fermer chaque fois. Puis cherchez des crochets derrière elle. Une porte normalement fermée n&apos;y est pas tenue.</translation>
-    </message>
-    <message>
-        <source>Released from the control station and at the door; shuts when its power fails; no hooks</source>
-        <translation type="unfinished">Déclenchée depuis le poste de sécurité et à la porte&#xa0;; se ferme si son alimentation fait défaut&#xa0;; sans crochet</translation>
-    </message>
-    <message>
-        <source>Try it from the control station, at the door, and with its power off: it must shut each time. Then look behind it for hooks. A door that is normally closed need not have it.</source>
-        <translation type="unfinished">Essayez-la depuis le poste de sécurité, à la porte, et alimentation coupée&#xa0;: elle doit se fermer chaque fois. Puis cherchez des crochets derrière elle. Une porte normalement fermée n&apos;y est pas tenue.</translation>
     </message>
     <message>
         <source>Either leaf of a double door closes and latches on its own</source>
@@ -596,22 +556,6 @@
         <translation type="unfinished">Si un vantail doit se fermer le premier, un dispositif les fait se fermer dans l&apos;ordre</translation>
     </message>
     <message>
-        <source>Latch throw at least 19 mm in an A-class door, 9.5 mm in a B-class door</source>
-        <translation type="unfinished">Course du pêne d&apos;au moins 19 mm dans une porte du type A, 9,5 mm dans une porte du type B</translation>
-    </message>
-    <message>
-        <source>With the door open and held, measure how far the bolt stands out of the edge. 3/4 inch; subchapter K prints 20 mm for A class. B class: 3/8 inch.</source>
-        <translation type="unfinished">Porte ouverte et tenue, mesurez de combien le pêne dépasse du bord. 3/4 de pouce&#xa0;; le sous-chapitre K imprime 20 mm pour le type A. Type B&#xa0;: 3/8 de pouce.</translation>
-    </message>
-    <message>
-        <source>Undercut above sill or deck covering at most 12.7 mm under an A-class door, 25 mm under a B-class door; no rug or carpet through the doorway</source>
-        <translation type="unfinished">Jeu au-dessus du seuil ou du revêtement de pont d&apos;au plus 12,7 mm sous une porte du type A, 25 mm sous une porte du type B&#xa0;; ni tapis ni moquette à travers le passage</translation>
-    </message>
-    <message>
-        <source>The worst place under the shut door, down to sill or deck covering. 1/2 inch; B class 1 inch. Bad as well: a rug or carpet that runs through.</source>
-        <translation type="unfinished">Le pire endroit sous la porte fermée, jusqu&apos;au seuil ou au revêtement de pont. 1/2 pouce&#xa0;; type B 1 pouce. Mauvais aussi&#xa0;: un tapis ou une moquette qui traverse.</translation>
-    </message>
-    <message>
         <source>Clearance between double leaves that work alone, and at top and sides of a double-swing door, at most 3.2 mm</source>
         <translation type="unfinished">Jeu entre les vantaux qui fonctionnent seuls, et en haut et sur les côtés d&apos;une porte va-et-vient, d&apos;au plus 3,2 mm</translation>
     </message>
@@ -622,10 +566,6 @@
     <message>
         <source>Stop or overlap at the sides and top at least 12.7 mm</source>
         <translation type="unfinished">Feuillure ou recouvrement sur les côtés et en haut d&apos;au moins 12,7 mm</translation>
-    </message>
-    <message>
-        <source>How far the shut leaf laps over the stop of its frame, at the sides and the top. 1/2 inch at the narrowest place.</source>
-        <translation type="unfinished">De combien le vantail fermé recouvre la feuillure de son cadre, sur les côtés et en haut. 1/2 pouce à l&apos;endroit le plus étroit.</translation>
     </message>
     <message>
         <source>No vent grille or louver in an A-class door</source>
@@ -654,10 +594,6 @@
     <message>
         <source>Hose port in the lower corner opposite the hinge, about 152 mm square, cover shuts by itself?</source>
         <translation type="unfinished">Passage de manche dans le coin inférieur opposé aux charnières, environ 152 mm au carré, le volet se ferme-t-il de lui-même&#xa0;?</translation>
-    </message>
-    <message>
-        <source>Lower corner opposite the hinge, about 6 inches square. Lift the steel cover and let go: it must fall shut. The rule asks for no hose port; it says how one must be.</source>
-        <translation type="unfinished">Coin inférieur opposé aux charnières, environ 6 pouces au carré. Levez le volet en acier et lâchez&#xa0;: il doit retomber fermé. La règle n&apos;exige pas de passage de manche&#xa0;; elle dit comment il doit être.</translation>
     </message>
     <message>
         <source>A door in a deck, for crew only, closes in 5 to 10 s</source>
@@ -694,10 +630,6 @@
     <message>
         <source>Wired glass in an A-class door at most 0.065 m2</source>
         <translation type="unfinished">Verre armé dans une porte du type A d&apos;au plus 0,065 m2</translation>
-    </message>
-    <message>
-        <source>The glass that can be seen, height by width. 100 square inches. No glass: 0. Bad: cracked, or no wire in it.</source>
-        <translation type="unfinished">Le verre visible, hauteur par largeur. 100 pouces carrés. Pas de verre&#xa0;: 0. Mauvais&#xa0;: fêlé, ou sans armature.</translation>
     </message>
     <message>
         <source>The fire door release system is as SOLAS 74 II-2/30.4.3 has it</source>
@@ -1703,6 +1635,926 @@
         <source>C is enough between two like spaces; unlike spaces (storeroom and workshop) need A-0.</source>
         <translation type="unfinished">C suffit entre deux locaux semblables&#xa0;; des locaux différents (magasin et atelier) exigent A-0.</translation>
     </message>
+    <message>
+        <source>A fire drill tries the fire doors in the area of the drill</source>
+        <translation type="unfinished">Lors d&apos;un exercice d&apos;incendie, les portes d&apos;incendie de la zone de l&apos;exercice sont essayées</translation>
+    </message>
+    <message>
+        <source>Blackout trial: doors are held and released by the emergency source and the transitional battery</source>
+        <translation type="unfinished">Essai de black-out&#xa0;: les portes sont retenues et déclenchées par la source de secours et la batterie transitoire</translation>
+    </message>
+    <message>
+        <source>Port State campaign on fire doors: lamps, a sample released at the door and remotely, doors lashed open, closing and latching, machinery doors, rating</source>
+        <translation type="unfinished">Campagne de l&apos;État du port sur les portes d&apos;incendie&#xa0;: lampes, un échantillon déclenché à la porte et à distance, portes attachées en position ouverte, fermeture et enclenchement, portes de machines, classe</translation>
+    </message>
+    <message>
+        <source>An exterior door that faces life-saving appliances, embarkation or outside assembly stations, outside stairs or escape decks is A class like its boundary</source>
+        <translation type="unfinished">Une porte extérieure qui donne sur des engins de sauvetage, des postes d&apos;embarquement ou de rassemblement extérieurs, des escaliers extérieurs ou des ponts d&apos;évacuation est du type A comme son cloisonnement</translation>
+    </message>
+    <message>
+        <source>Compare the plate on the door with the class of the boundary round it. Good: the door is at least as strong. A stairway enclosure&apos;s door is free of it.</source>
+        <translation type="unfinished">Comparez la plaque de la porte avec la classe du cloisonnement qui l&apos;entoure. Bon&#xa0;: la porte est au moins aussi résistante. La porte d&apos;un entourage d&apos;escalier en est dispensée.</translation>
+    </message>
+    <message>
+        <source>An exterior door of a stairway enclosure is free of the A-class duty of other exterior doors</source>
+        <translation type="unfinished">La porte extérieure d&apos;un entourage d&apos;escalier est dispensée du type A exigé des autres portes extérieures</translation>
+    </message>
+    <message>
+        <source>Is it a door of a stairway enclosure?</source>
+        <translation type="unfinished">Est-ce une porte d&apos;entourage d&apos;escalier&#xa0;?</translation>
+    </message>
+    <message>
+        <source>See the fire plan, or go in. A stairway enclosure behind it: yes, and no class is asked of it. Any other space behind it: no. Neither answer is a fault.</source>
+        <translation type="unfinished">Voyez le plan de lutte contre l&apos;incendie, ou entrez. Un entourage d&apos;escalier derrière&#xa0;: oui, et aucune classe n&apos;est exigée d&apos;elle. Tout autre local derrière&#xa0;: non. Aucune des deux réponses n&apos;est un défaut.</translation>
+    </message>
+    <message>
+        <source>Door and frame of steel or of a material equivalent to it</source>
+        <translation type="unfinished">Porte et cadre en acier ou en un matériau équivalent</translation>
+    </message>
+    <message>
+        <source>Door and frame of steel, or equivalent?</source>
+        <translation type="unfinished">Porte et cadre en acier, ou équivalent&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Knock on leaf and frame, see the plate and the papers. Good: steel, or a paper that says what is equivalent. Bad: wood, plastic or bare aluminium.</source>
+        <translation type="unfinished">Frappez sur le vantail et le cadre, voyez la plaque et les documents. Bon&#xa0;: acier, ou un document qui dit ce qui est équivalent. Mauvais&#xa0;: bois, plastique ou aluminium nu.</translation>
+    </message>
+    <message>
+        <source>Door and frame in good order, so that they do what they were fitted for</source>
+        <translation type="unfinished">Porte et cadre en bon état, pour remplir la fonction pour laquelle ils sont montés</translation>
+    </message>
+    <message>
+        <source>In good order, door and frame?</source>
+        <translation type="unfinished">Porte et cadre en bon état&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Leaf, frame, hinges, seals and glass. Bad: holes, patches, dents that stop it closing, missing parts, repairs that nobody approved. Asked of a ship of any date.</source>
+        <translation type="unfinished">Vantail, cadre, charnières, joints et vitre. Mauvais&#xa0;: trous, pièces rapportées, chocs qui l&apos;empêchent de se fermer, pièces manquantes, réparations que personne n&apos;a approuvées. Demandé quelle que soit la date du navire.</translation>
+    </message>
+    <message>
+        <source>The maintenance plan aboard has this door and its controls in it</source>
+        <translation type="unfinished">La porte et ses commandes figurent au plan d&apos;entretien du bord</translation>
+    </message>
+    <message>
+        <source>Is the door, with its controls, in the maintenance plan?</source>
+        <translation type="unfinished">La porte, avec ses commandes, figure-t-elle au plan d&apos;entretien&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Ask for the ship&apos;s maintenance plan, on paper or in a computer, and find this door. Good: its tests and dates are there. Asked of a ship of any date.</source>
+        <translation type="unfinished">Demandez le plan d&apos;entretien du navire, sur papier ou informatique, et trouvez-y cette porte. Bon&#xa0;: ses essais et leurs dates y sont. Demandé quelle que soit la date du navire.</translation>
+    </message>
+    <message>
+        <source>A door that is normally kept locked was found locked</source>
+        <translation type="unfinished">Une porte normalement verrouillée a été trouvée verrouillée</translation>
+    </message>
+    <message>
+        <source>Was it found locked?</source>
+        <translation type="unfinished">A-t-elle été trouvée verrouillée&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Try it before it is unlocked. Locked: yes, and it is left out of what is asked of doors that people use. Open or unlocked: no, and it is graded as what it is.</source>
+        <translation type="unfinished">Essayez-la avant qu&apos;on la déverrouille. Verrouillée&#xa0;: oui, et elle échappe à ce qui est exigé des portes que l&apos;on utilise. Ouverte ou non verrouillée&#xa0;: non, et elle est jugée selon ce qu&apos;elle est.</translation>
+    </message>
+    <message>
+        <source>No key is needed in the direction of escape; a cabin door needs none from inside</source>
+        <translation type="unfinished">Aucune clé n&apos;est nécessaire dans le sens de l&apos;évacuation&#xa0;; une porte de cabine n&apos;en exige pas de l&apos;intérieur</translation>
+    </message>
+    <message>
+        <source>Opens in the direction of escape without a key?</source>
+        <translation type="unfinished">S&apos;ouvre dans le sens de l&apos;évacuation sans clé&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Shut and latch it, then go through in the direction of escape with empty hands. Good: it opens. Bad: a key, a code or a tool is needed, or it is locked.</source>
+        <translation type="unfinished">Fermez-la et enclenchez-la, puis passez dans le sens de l&apos;évacuation, les mains vides. Bon&#xa0;: elle s&apos;ouvre. Mauvais&#xa0;: il faut une clé, un code ou un outil, ou elle est verrouillée.</translation>
+    </message>
+    <message>
+        <source>An escape door of a public space that is normally latched has a quick release over at least half the leaf, and nothing that locks it down</source>
+        <translation type="unfinished">La porte d&apos;évacuation d&apos;un local de réunion, normalement enclenchée, a un dispositif de déblocage rapide sur la moitié au moins du vantail, et rien qui le bloque</translation>
+    </message>
+    <message>
+        <source>Quick release over half the leaf, nothing locks it down?</source>
+        <translation type="unfinished">Déblocage rapide sur la moitié du vantail, sans rien qui le bloque&#xa0;?</translation>
+    </message>
+    <message>
+        <source>A bar or panel that lets the latch go when pushed, on the side people come from. Good: at least half as wide as the leaf. No public space, or not latched: n/a.</source>
+        <translation type="unfinished">Une barre ou un panneau qui libère le loquet quand on le pousse, du côté d&apos;où viennent les gens. Bon&#xa0;: au moins la moitié de la largeur du vantail. Pas un local de réunion, ou pas de loquet enclenché&#xa0;: s.o.</translation>
+    </message>
+    <message>
+        <source>The quick release stands 760 to 1120 mm above the deck</source>
+        <translation type="unfinished">Le dispositif de déblocage rapide se trouve entre 760 et 1120 mm au-dessus du pont</translation>
+    </message>
+    <message>
+        <source>Height of the quick release above the deck</source>
+        <translation type="unfinished">Hauteur du déblocage rapide au-dessus du pont</translation>
+    </message>
+    <message>
+        <source>From the deck to the middle of the bar, with a rule or tape. Answer the question of the quick release first.</source>
+        <translation type="unfinished">Du pont au milieu de la barre, à la règle ou au mètre ruban. Répondez d&apos;abord à la question du déblocage rapide.</translation>
+    </message>
+    <message>
+        <source>The quick release lets go at 67 N or less</source>
+        <translation type="unfinished">Le dispositif de déblocage rapide lâche à 67 N ou moins</translation>
+    </message>
+    <message>
+        <source>Force that makes the quick release let go</source>
+        <translation type="unfinished">Force qui fait lâcher le déblocage rapide</translation>
+    </message>
+    <message>
+        <source>Push with a spring gauge at the middle of the bar, in the direction of escape, until the latch lets go. Keep feet clear of the leaf.</source>
+        <translation type="unfinished">Poussez au peson au milieu de la barre, dans le sens de l&apos;évacuation, jusqu&apos;à ce que le loquet lâche. Gardez les pieds à l&apos;écart du vantail.</translation>
+    </message>
+    <message>
+        <source>Can be released from a control station, all doors or in groups</source>
+        <translation type="unfinished">Peut être déclenchée d&apos;un poste de sécurité, toutes les portes ensemble ou par groupes</translation>
+    </message>
+    <message>
+        <source>Can be released at the door</source>
+        <translation type="unfinished">Peut être déclenchée à la porte</translation>
+    </message>
+    <message>
+        <source>Does the switch at the door release it?</source>
+        <translation type="unfinished">L&apos;interrupteur à la porte la déclenche-t-il&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Work the switch or handle at the door. Good: it lets the door go. Bad: it does nothing. The older text asks for it at the door, not from both sides.</source>
+        <translation type="unfinished">Actionnez l&apos;interrupteur ou la poignée à la porte. Bon&#xa0;: il lâche la porte. Mauvais&#xa0;: il est sans effet. L&apos;ancien texte l&apos;exige à la porte, pas des deux côtés.</translation>
+    </message>
+    <message>
+        <source>The navigation bridge shows whether a fire door to or from a special category space is closed</source>
+        <translation type="unfinished">La passerelle de navigation indique si une porte d&apos;incendie qui donne accès à un local de catégorie spéciale, ou en sort, est fermée</translation>
+    </message>
+    <message>
+        <source>Is the bridge&apos;s indication true for open, ajar and closed?</source>
+        <translation type="unfinished">L&apos;indication de la passerelle est-elle juste&#xa0;: ouverte, entrebâillée, fermée&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Ask the bridge what it shows with the door open, ajar and shut. Good: true each time. Bad: no lamp for this door, or it says shut while the door stands ajar.</source>
+        <translation type="unfinished">Demandez à la passerelle ce qu&apos;elle voit, porte ouverte, entrebâillée et fermée. Bon&#xa0;: juste chaque fois. Mauvais&#xa0;: pas de lampe pour cette porte, ou fermée indiquée alors que la porte est entrebâillée.</translation>
+    </message>
+    <message>
+        <source>Its remote closing stands in the same central control station as the detection alarms, and the panel there shows it open or closed</source>
+        <translation type="unfinished">Sa commande de fermeture à distance se trouve au même poste de sécurité central que les alarmes de détection, et le tableau y indique si elle est ouverte ou fermée</translation>
+    </message>
+    <message>
+        <source>Closing control and open-or-closed lamp in the central station?</source>
+        <translation type="unfinished">Commande de fermeture et lampe ouverte ou fermée au poste central&#xa0;?</translation>
+    </message>
+    <message>
+        <source>In the continuously manned station: beside the alarms of the detection system, the control that closes this door and its lamp for open or closed.</source>
+        <translation type="unfinished">Au poste de sécurité gardé en permanence&#xa0;: à côté des alarmes du système de détection, la commande qui ferme cette porte et sa lampe ouverte ou fermée.</translation>
+    </message>
+    <message>
+        <source>It can be worked and watched from the safety centre</source>
+        <translation type="unfinished">Elle peut être manœuvrée et surveillée depuis le centre de sécurité</translation>
+    </message>
+    <message>
+        <source>Worked and watched from the safety centre?</source>
+        <translation type="unfinished">Manœuvrée et surveillée depuis le centre de sécurité&#xa0;?</translation>
+    </message>
+    <message>
+        <source>In the safety centre: close this door and see its lamp change. Good: both work as at the control station. Bad: it is not on the panel.</source>
+        <translation type="unfinished">Au centre de sécurité&#xa0;: fermez cette porte et voyez sa lampe changer. Bon&#xa0;: les deux marchent comme au poste de sécurité. Mauvais&#xa0;: elle n&apos;est pas sur le tableau.</translation>
+    </message>
+    <message>
+        <source>Closes by itself when its control fails</source>
+        <translation type="unfinished">Se ferme d&apos;elle-même en cas de défaillance de sa commande</translation>
+    </message>
+    <message>
+        <source>Its holding and release work from the emergency source, and from the transitional battery until that takes over</source>
+        <translation type="unfinished">Sa retenue et son déclenchement marchent sur la source de secours, et sur la batterie transitoire jusqu&apos;à ce que celle-ci prenne le relais</translation>
+    </message>
+    <message>
+        <source>In the blackout trial: held and released by emergency power?</source>
+        <translation type="unfinished">À l&apos;essai de black-out&#xa0;: retenue et déclenchée par l&apos;alimentation de secours&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Agree the trial with bridge and engineers, people clear. Main power off: battery first, then the emergency source. Good: held, released and shut under each. A system with its own battery counts.</source>
+        <translation type="unfinished">Convenez de l&apos;essai avec passerelle et mécaniciens, gens à l&apos;écart. Alimentation principale coupée&#xa0;: la batterie d&apos;abord, puis la source de secours. Bon&#xa0;: retenue, déclenchée et fermée avec chacune. Un système à batterie propre compte.</translation>
+    </message>
+    <message>
+        <source>Self-closing hose port; the older text prints no size</source>
+        <translation type="unfinished">Orifice pour manche d&apos;incendie à fermeture automatique&#xa0;; l&apos;ancien texte n&apos;imprime pas de taille</translation>
+    </message>
+    <message>
+        <source>Does it have a hose port that shuts by itself?</source>
+        <translation type="unfinished">A-t-elle un orifice de manche qui se ferme de lui-même&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Door shut, lower edge, opposite the hinges. Lift the cover and let go. Good: it falls shut. Bad: it stays up, or there is no port. A size is not printed for a ship of this date.</source>
+        <translation type="unfinished">Porte fermée, bord inférieur, à l&apos;opposé des charnières. Levez le volet et lâchez. Bon&#xa0;: il retombe fermé. Mauvais&#xa0;: il reste levé, ou il n&apos;y a pas d&apos;orifice. Aucune taille n&apos;est imprimée pour un navire de cette date.</translation>
+    </message>
+    <message>
+        <source>B-class door of a material that cannot burn</source>
+        <translation type="unfinished">Porte du type B en matériau incombustible</translation>
+    </message>
+    <message>
+        <source>Door of a material that cannot burn?</source>
+        <translation type="unfinished">Porte en matériau incombustible&#xa0;?</translation>
+    </message>
+    <message>
+        <source>See the plate and the papers. Bad: wood or plastic. With 36 passengers or fewer the Administration may allow it between a cabin and its own shower or toilet: n/a.</source>
+        <translation type="unfinished">Voyez la plaque et les documents. Mauvais&#xa0;: bois ou plastique. Avec 36 passagers ou moins, l&apos;Administration peut l&apos;admettre entre une cabine et sa propre douche ou ses propres toilettes&#xa0;: s.o.</translation>
+    </message>
+    <message>
+        <source>Vent opening only in the lower part of the door, or under it</source>
+        <translation type="unfinished">Ouverture d&apos;aération seulement dans la partie inférieure de la porte, ou au-dessous</translation>
+    </message>
+    <message>
+        <source>Vent opening only in the lower part, or none?</source>
+        <translation type="unfinished">Aération seulement dans la partie inférieure, ou aucune&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Find every opening for air in the leaf. Good: low in the leaf, under it, or none. Bad: a grille or holes in the upper half.</source>
+        <translation type="unfinished">Trouvez toute ouverture d&apos;aération du vantail. Bon&#xa0;: en bas du vantail, au-dessous, ou aucune. Mauvais&#xa0;: une grille ou des trous dans la moitié supérieure.</translation>
+    </message>
+    <message>
+        <source>Closes positively by power, or by itself against an inclination of 3.5 degrees</source>
+        <translation type="unfinished">Se ferme à coup sûr, mue par une source d&apos;énergie, ou d&apos;elle-même contre une inclinaison de 3.5 degrés</translation>
+    </message>
+    <message>
+        <source>Closes positively, by power or by itself?</source>
+        <translation type="unfinished">Se ferme à coup sûr, par sa source d&apos;énergie ou d&apos;elle-même&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Release it with its supply on and cut. Good: it goes firmly home each time. Doors of escape trunks too. The space is not of category A: n/a.</source>
+        <translation type="unfinished">Déclenchez-la alimentée, puis alimentation coupée. Bon&#xa0;: elle va chaque fois franchement en butée. Portes des puits d&apos;échappée aussi. Le local n&apos;est pas de la catégorie A&#xa0;: s.o.</translation>
+    </message>
+    <message>
+        <source>Its hold-back is fail-safe and released remotely</source>
+        <translation type="unfinished">Son dispositif de retenue est à sécurité positive et déclenché à distance</translation>
+    </message>
+    <message>
+        <source>Hold-back fail-safe, and released remotely?</source>
+        <translation type="unfinished">Dispositif de retenue à sécurité positive, et déclenché à distance&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Release it from its remote place, then with its supply cut. Good: it lets go each time. The space is not of category A, or nothing can hold the door: n/a.</source>
+        <translation type="unfinished">Déclenchez-la depuis son poste à distance, puis en coupant son alimentation. Bon&#xa0;: elle est lâchée chaque fois. Le local n&apos;est pas de la catégorie A, ou rien ne peut retenir la porte&#xa0;: s.o.</translation>
+    </message>
+    <message>
+        <source>It is closed or released from outside the space, at one place or as few as possible</source>
+        <translation type="unfinished">Elle est fermée ou déclenchée de l&apos;extérieur du local, d&apos;un seul endroit ou du moins d&apos;endroits possible</translation>
+    </message>
+    <message>
+        <source>Closed or released from outside the space?</source>
+        <translation type="unfinished">Fermée ou déclenchée de l&apos;extérieur du local&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Find the control outside the machinery space. Good: it stands with the others, at one place or as few as possible, and can be reached when the space burns.</source>
+        <translation type="unfinished">Trouvez la commande hors du local de machines. Bon&#xa0;: elle est avec les autres, en un seul endroit ou le moins d&apos;endroits possible, et reste accessible quand le local brûle.</translation>
+    </message>
+    <message>
+        <source>Compare the plate on the door with its bulkhead: A-15 is enough in A-60, A-30 and A-15. Watertight doors are outside the rule; doors to the open deck have a row of their own.</source>
+        <translation type="unfinished">Comparez la plaque de la porte avec sa cloison&#xa0;: A-15 suffit dans A-60, A-30 et A-15. Les portes étanches à l&apos;eau sont hors de la règle&#xa0;; les portes donnant sur le pont découvert ont leur propre ligne.</translation>
+    </message>
+    <message>
+        <source>Door in an A-class bulkhead: hollow steel or equal, filled solid with approved structural insulation; in an A-0 bulkhead solid or hollow steel or equal</source>
+        <translation type="unfinished">Porte dans une cloison du type A&#xa0;: acier creux ou équivalent, rempli d&apos;isolant de structure approuvé&#xa0;; dans une cloison A-0, acier plein ou creux ou équivalent</translation>
+    </message>
+    <message>
+        <source>Steel or equal, and filled with approved insulation where its bulkhead is A-15 or more?</source>
+        <translation type="unfinished">En acier ou équivalent, et remplie d&apos;isolant approuvé si sa cloison est A-15 ou plus&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Knock on the leaf and read its papers. A-60, A-30, A-15: filled with approved insulation. A-0: steel, solid or hollow. Bad: wood, plastics, a filling that is not on the papers.</source>
+        <translation type="unfinished">Frappez sur le vantail et lisez ses documents. A-60, A-30, A-15&#xa0;: rempli d&apos;isolant approuvé. A-0&#xa0;: acier, plein ou creux. Mauvais&#xa0;: bois, plastiques, un remplissage qui n&apos;est pas dans les documents.</translation>
+    </message>
+    <message>
+        <source>Door in an A-class boundary: hollow steel or equal, filled solid with approved structural insulation; in an A-0 boundary solid or hollow steel or equal</source>
+        <translation type="unfinished">Porte dans un cloisonnement du type A&#xa0;: acier creux ou équivalent, rempli d&apos;isolant de structure approuvé&#xa0;; dans un cloisonnement A-0, acier plein ou creux ou équivalent</translation>
+    </message>
+    <message>
+        <source>Door in a B-class bulkhead: solid or hollow steel or equal metal; or a metal frame with glass panes; or incombustible and approved for it</source>
+        <translation type="unfinished">Porte dans une cloison du type B&#xa0;: acier plein ou creux ou métal équivalent&#xa0;; ou cadre métallique à vitres&#xa0;; ou incombustible et approuvée à cet effet</translation>
+    </message>
+    <message>
+        <source>Metal, glass in a metal frame, or incombustible and approved?</source>
+        <translation type="unfinished">En métal, en verre dans un cadre métallique, ou incombustible et approuvée&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Look at leaf and frame, and ask for the approval of anything but metal. No class is printed for such a door. Bad: wood or plastics without an approval.</source>
+        <translation type="unfinished">Regardez vantail et cadre, et demandez l&apos;approbation de tout ce qui n&apos;est pas du métal. Aucune classe n&apos;est imprimée pour une telle porte. Mauvais&#xa0;: bois ou plastiques sans approbation.</translation>
+    </message>
+    <message>
+        <source>Door in a B-class boundary: solid or hollow steel or equal; or noncombustible and approved for it</source>
+        <translation type="unfinished">Porte dans un cloisonnement du type B&#xa0;: acier plein ou creux ou équivalent&#xa0;; ou incombustible et approuvée à cet effet</translation>
+    </message>
+    <message>
+        <source>Steel or equal, or noncombustible and approved?</source>
+        <translation type="unfinished">En acier ou équivalent, ou incombustible et approuvée&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Look at leaf and frame, and ask for the approval of anything but steel. No class is printed for such a door. Bad: glass panes in a frame, wood or plastics without an approval.</source>
+        <translation type="unfinished">Regardez vantail et cadre, et demandez l&apos;approbation de tout ce qui n&apos;est pas de l&apos;acier. Aucune classe n&apos;est imprimée pour une telle porte. Mauvais&#xa0;: vitres dans un cadre, bois ou plastiques sans approbation.</translation>
+    </message>
+    <message>
+        <source>Door in a bulkhead that must be C class is of approved incombustible material</source>
+        <translation type="unfinished">Une porte dans une cloison qui doit être du type C est en matériau incombustible approuvé</translation>
+    </message>
+    <message>
+        <source>Of approved incombustible material?</source>
+        <translation type="unfinished">En matériau incombustible approuvé&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Ask for the approval of the material. Good: metal, or an approved incombustible board. Bad: wood or plastics. No latch and no limit on the undercut are asked here.</source>
+        <translation type="unfinished">Demandez l&apos;approbation du matériau. Bon&#xa0;: métal, ou panneau incombustible approuvé. Mauvais&#xa0;: bois ou plastiques. Ni loquet ni limite du jeu sous la porte ne sont exigés ici.</translation>
+    </message>
+    <message>
+        <source>Door in a C-class boundary is noncombustible</source>
+        <translation type="unfinished">Une porte dans un cloisonnement du type C est incombustible</translation>
+    </message>
+    <message>
+        <source>Noncombustible?</source>
+        <translation type="unfinished">Incombustible&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Ask for the approval of the material. Good: metal, or board approved as noncombustible. Bad: wood or plastics. No paragraph asks this in a C&apos; boundary: not applicable there.</source>
+        <translation type="unfinished">Demandez l&apos;approbation du matériau. Bon&#xa0;: métal, ou panneau approuvé comme incombustible. Mauvais&#xa0;: bois ou plastiques. Aucun paragraphe ne l&apos;exige dans un cloisonnement C&apos;&#xa0;: sans objet dans ce cas.</translation>
+    </message>
+    <message>
+        <source>A door to the open deck in an A-class bulkhead may be of hardwood, at least 44.5 mm (1 3/4 in) thick, and is then free of the rules for A-class doors</source>
+        <translation type="unfinished">Une porte donnant sur le pont découvert dans une cloison du type A peut être en bois dur, d&apos;au moins 44.5 mm (1 3/4 in) d&apos;épaisseur, et échappe alors aux règles des portes du type A</translation>
+    </message>
+    <message>
+        <source>Of hardwood at least 44.5 mm (1 3/4 in) thick?</source>
+        <translation type="unfinished">En bois dur d&apos;au moins 44.5 mm (1 3/4 in) d&apos;épaisseur&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Hardwood, measured at the edge of the leaf: 1 3/4 inches. Whether such a door at a stairway must also close by itself is not said: ask.</source>
+        <translation type="unfinished">Bois dur, mesuré au bord du vantail&#xa0;: 1 3/4 pouce. Le texte ne dit pas si une telle porte, à un escalier, doit aussi se fermer d&apos;elle-même&#xa0;: demandez.</translation>
+    </message>
+    <message>
+        <source>A door to a weather deck in an A-class boundary may be of hardwood, at least 45 mm (1.75 in) thick</source>
+        <translation type="unfinished">Une porte donnant sur un pont exposé dans un cloisonnement du type A peut être en bois dur, d&apos;au moins 45 mm (1.75 in) d&apos;épaisseur</translation>
+    </message>
+    <message>
+        <source>Of hardwood at least 45 mm (1.75 in) thick?</source>
+        <translation type="unfinished">En bois dur d&apos;au moins 45 mm (1.75 in) d&apos;épaisseur&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Hardwood, measured at the edge of the leaf: 45 mm. Whether latch, undercut, frame and closing by itself bind such a door is not said: ask.</source>
+        <translation type="unfinished">Bois dur, mesuré au bord du vantail&#xa0;: 45 mm. Le texte ne dit pas si loquet, jeu sous la porte, cadre et fermeture automatique s&apos;imposent à une telle porte&#xa0;: demandez.</translation>
+    </message>
+    <message>
+        <source>One person can work it from each side</source>
+        <translation type="unfinished">Une seule personne peut la manœuvrer de chaque côté</translation>
+    </message>
+    <message>
+        <source>Can one person work it?</source>
+        <translation type="unfinished">Une personne peut-elle la manœuvrer&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Alone, from each side: open it and shut it. Good: one hand at the handle and a shoulder at most. Bad: it takes two people, a tool, or somebody on the far side.</source>
+        <translation type="unfinished">Seul, de chaque côté&#xa0;: ouvrez-la et fermez-la. Bon&#xa0;: une main à la poignée et une épaule au plus. Mauvais&#xa0;: il faut deux personnes, un outil, ou quelqu&apos;un de l&apos;autre côté.</translation>
+    </message>
+    <message>
+        <source>Opens the way people escape, where practicable</source>
+        <translation type="unfinished">S&apos;ouvre dans le sens de l&apos;évacuation, si possible dans la pratique</translation>
+    </message>
+    <message>
+        <source>Opens the way people escape, or is that not practicable here?</source>
+        <translation type="unfinished">S&apos;ouvre dans le sens de l&apos;évacuation, ou est-ce impossible ici dans la pratique&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Doors of public spaces, stairway enclosures, corridors and the like. A stateroom door is not exempt. Where it cannot be done, say why in a remark and answer yes.</source>
+        <translation type="unfinished">Portes des locaux de réunion, entourages d&apos;escalier, coursives et analogues. Une porte de cabine n&apos;est pas exemptée. Si c&apos;est impossible, dites pourquoi dans une note et répondez oui.</translation>
+    </message>
+    <message>
+        <source>Doors of accommodation spaces, stairways, stairtowers, passageways and control spaces; a stateroom door is exempt. Where it cannot be done, say why in a remark and answer yes.</source>
+        <translation type="unfinished">Portes des locaux d&apos;habitation, escaliers, tours d&apos;escalier, passages et locaux de commande&#xa0;; une porte de cabine est exemptée. Si c&apos;est impossible, dites pourquoi dans une note et répondez oui.</translation>
+    </message>
+    <message>
+        <source>As a means of escape: opened by one person from either side in light and in dark, obvious and quick to open, with fixed handles</source>
+        <translation type="unfinished">Comme moyen d&apos;évacuation&#xa0;: ouverte par une seule personne des deux côtés, à la lumière comme dans le noir, de façon évidente et rapide, à poignées fixes</translation>
+    </message>
+    <message>
+        <source>One person, at once, in the dark, by a fixed handle?</source>
+        <translation type="unfinished">Une seule personne, aussitôt, dans le noir, par une poignée fixe&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Shut your eyes and open it, from either side. Good: the handle is where a hand goes, fixed, and one move opens it. Bad: a loose handle, a hidden catch, a second move.</source>
+        <translation type="unfinished">Fermez les yeux et ouvrez-la, de chaque côté. Bon&#xa0;: la poignée est là où va la main, fixe, et un seul geste l&apos;ouvre. Mauvais&#xa0;: poignée lâche, loqueteau caché, second geste.</translation>
+    </message>
+    <message>
+        <source>As a means of escape it opens toward the way of escape</source>
+        <translation type="unfinished">Comme moyen d&apos;évacuation, elle s&apos;ouvre dans le sens de l&apos;évacuation</translation>
+    </message>
+    <message>
+        <source>Opens toward the way of escape?</source>
+        <translation type="unfinished">S&apos;ouvre dans le sens de l&apos;évacuation&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Stand where people come from and push. Here the rule has no words &quot;where practicable&quot;. Doors of single staterooms are exempt.</source>
+        <translation type="unfinished">Placez-vous là d&apos;où viennent les gens et poussez. Ici, la règle n&apos;a pas les mots &quot;where practicable&quot; (si possible). Les portes desservant une seule cabine sont exemptées.</translation>
+    </message>
+    <message>
+        <source>A door that only crew use</source>
+        <translation type="unfinished">Une porte que seul l&apos;équipage utilise</translation>
+    </message>
+    <message>
+        <source>Do only crew use it?</source>
+        <translation type="unfinished">Seul l&apos;équipage l&apos;utilise-t-il&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Ask who comes through it when the ship is full. A door that a passenger may use in an emergency is not one of crew alone.</source>
+        <translation type="unfinished">Demandez qui y passe quand le navire est plein. Une porte qu&apos;un passager peut utiliser en cas d&apos;urgence n&apos;est pas réservée à l&apos;équipage.</translation>
+    </message>
+    <message>
+        <source>Clear width of a door used as a means of escape at least 810 mm (32 in)</source>
+        <translation type="unfinished">Largeur libre d&apos;une porte servant de moyen d&apos;évacuation d&apos;au moins 810 mm (32 in)</translation>
+    </message>
+    <message>
+        <source>The clear opening with the leaf fully open, at the narrowest place. 32 inches; where only crew use it 28.</source>
+        <translation type="unfinished">Le passage libre, vantail grand ouvert, à l&apos;endroit le plus étroit. 32 pouces&#xa0;; si seul l&apos;équipage l&apos;utilise, 28.</translation>
+    </message>
+    <message>
+        <source>Clear width of a door that only crew use as a means of escape at least 710 mm (28 in)</source>
+        <translation type="unfinished">Largeur libre d&apos;une porte que seul l&apos;équipage utilise comme moyen d&apos;évacuation d&apos;au moins 710 mm (28 in)</translation>
+    </message>
+    <message>
+        <source>The clear opening with the leaf fully open, at the narrowest place. 28 inches for crew alone.</source>
+        <translation type="unfinished">Le passage libre, vantail grand ouvert, à l&apos;endroit le plus étroit. 28 pouces pour l&apos;équipage seul.</translation>
+    </message>
+    <message>
+        <source>No lock on a door to either of the two required escapes, save a crash door or a device easily forced, marked on both sides</source>
+        <translation type="unfinished">Aucune serrure sur une porte menant à l&apos;une des deux échappées exigées, sauf porte enfonçable ou dispositif facile à forcer, signalé des deux côtés</translation>
+    </message>
+    <message>
+        <source>Free of a lock on the way to a required escape, or easily forced and so marked on both sides?</source>
+        <translation type="unfinished">Sans serrure sur le chemin d&apos;une échappée exigée, ou facile à forcer et signalée comme telle des deux côtés&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Good: no lock; or one easily forced, with a clear lasting notice on both sides. An outside deckhouse door locked by a key that an officer holds is free of it.</source>
+        <translation type="unfinished">Bon&#xa0;: pas de serrure&#xa0;; ou facile à forcer, avec un avis clair et durable des deux côtés. Une porte extérieure de rouf fermée par une clé que détient un officier en est dispensée.</translation>
+    </message>
+    <message>
+        <source>The door bears the letters F.S.D. and a number, at least 9.5 mm (3/8 in) high on a plate, 25.4 mm (1 in) stencilled, in sight with the door open</source>
+        <translation type="unfinished">Sur la porte figurent les lettres F.S.D. et un numéro, hauts d&apos;au moins 9.5 mm (3/8 in) sur plaque, de 25.4 mm (1 in) au pochoir, visibles porte ouverte</translation>
+    </message>
+    <message>
+        <source>F.S.D. and its number on it, large enough and in sight with the door open?</source>
+        <translation type="unfinished">F.S.D. et son numéro dessus, assez grands et visibles porte ouverte&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Open the door, then look: F. S. D. and the register&apos;s number. Plate letters 3/8 inch, stencilled ones 1 inch. Bad: hidden by the open leaf, gone, painted over. A door of a single room is free of it.</source>
+        <translation type="unfinished">Ouvrez la porte, puis regardez&#xa0;: F. S. D. et le numéro du registre. Lettres de plaque 3/8 de pouce, au pochoir 1 pouce. Mauvais&#xa0;: cachées par le vantail ouvert, disparues, peintes. Une porte ne desservant qu&apos;une pièce en est dispensée.</translation>
+    </message>
+    <message>
+        <source>46 CFR 72.05-25(b)(9)(i) exempts doors normally locked, 78.47-35(a) doors of single rooms: not the same doors.</source>
+        <translation type="unfinished">46 CFR 72.05-25(b)(9)(i) exempte les portes normalement verrouillées, 78.47-35(a) les portes ne desservant qu&apos;une pièce&#xa0;: ce ne sont pas les mêmes portes.</translation>
+    </message>
+    <message>
+        <source>It binds a vessel with more than 600 passengers or more than 49 berthed passengers (46 CFR 116.438(a)); the register does not say how many are berthed.</source>
+        <translation type="unfinished">Cela s&apos;impose à un navire de plus de 600 passagers ou de plus de 49 passagers à couchette (46 CFR 116.438(a))&#xa0;; le registre ne dit pas combien ont une couchette.</translation>
+    </message>
+    <message>
+        <source>Released from the control station and at the door; shuts when the control system fails</source>
+        <translation type="unfinished">Déclenchée du poste de sécurité et à la porte&#xa0;; se ferme en cas de défaillance du système de commande</translation>
+    </message>
+    <message>
+        <source>Released from the control station and at the door, and shut by itself when the system fails?</source>
+        <translation type="unfinished">Déclenchée du poste de sécurité et à la porte, et fermée d&apos;elle-même si le système fait défaut&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Try it from the control station, at the door, and with the system off: it must shut each time. A door that is normally closed need not have it. Hooks are asked about apart.</source>
+        <translation type="unfinished">Essayez-la du poste de sécurité, à la porte, et système coupé&#xa0;: elle doit se fermer chaque fois. Une porte normalement fermée n&apos;a pas à l&apos;avoir. Les crochets font l&apos;objet d&apos;une question à part.</translation>
+    </message>
+    <message>
+        <source>A hold-back, if fitted, is released from the control station and at the door, and when its power fails</source>
+        <translation type="unfinished">Un dispositif de retenue, s&apos;il existe, est déclenché du poste de sécurité et à la porte, et quand son alimentation fait défaut</translation>
+    </message>
+    <message>
+        <source>Released from the control station and at the door, and shut by itself when its power fails?</source>
+        <translation type="unfinished">Déclenchée du poste de sécurité et à la porte, et fermée d&apos;elle-même si son alimentation fait défaut&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Try it from the control station, at the door, and with its power off: it must shut each time. No hold-back fitted: not applicable. Hooks are asked about apart.</source>
+        <translation type="unfinished">Essayez-la du poste de sécurité, à la porte, et alimentation coupée&#xa0;: elle doit se fermer chaque fois. Pas de dispositif de retenue&#xa0;: sans objet. Les crochets font l&apos;objet d&apos;une question à part.</translation>
+    </message>
+    <message>
+        <source>No hook or other lasting means holds it open that the control station cannot let go</source>
+        <translation type="unfinished">Aucun crochet ni autre moyen permanent ne la tient ouverte sans que le poste de sécurité puisse le libérer</translation>
+    </message>
+    <message>
+        <source>Free of hooks that the control station cannot let go?</source>
+        <translation type="unfinished">Sans crochet que le poste de sécurité ne peut libérer&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Look behind the open leaf, at the bulkhead and at its foot. Good: a magnet that lets go from the control station, or nothing. Bad: hook, chain, wedge fixed to the deck.</source>
+        <translation type="unfinished">Regardez derrière le vantail ouvert, sur la cloison et au pied. Bon&#xa0;: un aimant qui lâche depuis le poste de sécurité, ou rien. Mauvais&#xa0;: crochet, chaîne, cale fixée au pont.</translation>
+    </message>
+    <message>
+        <source>The sentence on hooks exempts nobody; whether the exemption of normally closed doors, in the sentence on release, reaches it is not said.</source>
+        <translation type="unfinished">La phrase sur les crochets n&apos;exempte personne&#xa0;; le texte ne dit pas si l&apos;exemption des portes normalement fermées, dans la phrase sur le déclenchement, s&apos;y étend.</translation>
+    </message>
+    <message>
+        <source>No hold-back hook at all</source>
+        <translation type="unfinished">Aucun crochet de retenue</translation>
+    </message>
+    <message>
+        <source>Free of hold-back hooks?</source>
+        <translation type="unfinished">Sans crochet de retenue&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Look behind the open leaf, at the bulkhead and at its foot. Not even a hook that the control station lets go is allowed, and a door normally closed or locked is not exempt.</source>
+        <translation type="unfinished">Regardez derrière le vantail ouvert, sur la cloison et au pied. Même un crochet que le poste de sécurité libère n&apos;est pas permis, et une porte normalement fermée ou verrouillée n&apos;est pas exemptée.</translation>
+    </message>
+    <message>
+        <source>The latch of a double-swing door engages by the working of the release system</source>
+        <translation type="unfinished">Le loquet d&apos;une porte va-et-vient s&apos;enclenche par l&apos;action du système de déclenchement</translation>
+    </message>
+    <message>
+        <source>Does the release make its latch engage?</source>
+        <translation type="unfinished">Le déclenchement fait-il s&apos;enclencher son loquet&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Release it and watch the latch come home by itself. Such a door stands only where double swing is permitted for the use of the space.</source>
+        <translation type="unfinished">Déclenchez-la et voyez le loquet s&apos;enclencher seul. Une telle porte n&apos;est admise que là où le va-et-vient est permis pour l&apos;usage du local.</translation>
+    </message>
+    <message>
+        <source>Clear width of a door to a stairway at least 711.2 mm (28 in)</source>
+        <translation type="unfinished">Largeur libre d&apos;une porte donnant sur un escalier d&apos;au moins 711.2 mm (28 in)</translation>
+    </message>
+    <message>
+        <source>The clear opening with the leaf fully open, at the narrowest place. 28 inches always; more where more than ten persons are served, which has a row of its own.</source>
+        <translation type="unfinished">Le passage libre, vantail grand ouvert, à l&apos;endroit le plus étroit. Toujours 28 pouces&#xa0;; davantage si plus de dix personnes sont desservies, ce qui a sa propre ligne.</translation>
+    </message>
+    <message>
+        <source>A door to a stairway is as wide as the number of persons served asks, and on the embarkation deck 1118 mm (44 in) to each side</source>
+        <translation type="unfinished">Une porte donnant sur un escalier a la largeur qu&apos;exige le nombre de personnes desservies et, au pont d&apos;embarquement, 1118 mm (44 in) de chaque côté</translation>
+    </message>
+    <message>
+        <source>Wide enough for the persons it serves?</source>
+        <translation type="unfinished">Assez large pour les personnes qu&apos;elle dessert&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Zone stairs, persons served: to 20 30 in, to 30 32, to 40 34, to 50 36, over 50 0.75 in each. Other passenger stairs over 50: 36. Crew over 10: 30. Embarkation deck: 44 to each side.</source>
+        <translation type="unfinished">Escaliers de tranche, personnes desservies&#xa0;: jusqu&apos;à 20, 30 in&#xa0;; jusqu&apos;à 30, 32&#xa0;; jusqu&apos;à 40, 34&#xa0;; jusqu&apos;à 50, 36&#xa0;; plus de 50, 0.75 in chacune. Autres escaliers passagers, plus de 50&#xa0;: 36. Équipage, plus de 10&#xa0;: 30. Pont d&apos;embarquement&#xa0;: 44 de chaque côté.</translation>
+    </message>
+    <message>
+        <source>The leaves of a double door may shut in any order</source>
+        <translation type="unfinished">Les vantaux d&apos;une porte à deux vantaux peuvent se fermer dans n&apos;importe quel ordre</translation>
+    </message>
+    <message>
+        <source>Do the leaves shut in any order?</source>
+        <translation type="unfinished">Les vantaux se ferment-ils dans n&apos;importe quel ordre&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Shut one leaf first, then the other; then the other way round. Good: it goes both ways. One way only: the second leaf needs a stop of its own.</source>
+        <translation type="unfinished">Fermez un vantail d&apos;abord, puis l&apos;autre&#xa0;; puis l&apos;inverse. Bon&#xa0;: cela marche dans les deux ordres. Dans un seul&#xa0;: le second vantail doit avoir sa propre feuillure.</translation>
+    </message>
+    <message>
+        <source>Where one leaf must always shut first, the second has a stop of at least 12.7 mm (1/2 in)</source>
+        <translation type="unfinished">Si un vantail doit toujours se fermer le premier, le second a une feuillure d&apos;au moins 12.7 mm (1/2 in)</translation>
+    </message>
+    <message>
+        <source>Where the leaves lap, measure the stop that the second leaf shuts against. 1/2 inch at the narrowest place.</source>
+        <translation type="unfinished">Là où les vantaux se recouvrent, mesurez la feuillure contre laquelle se ferme le second vantail. 1/2 pouce à l&apos;endroit le plus étroit.</translation>
+    </message>
+    <message>
+        <source>A door in an A-class or B-class bulkhead has a latch</source>
+        <translation type="unfinished">Une porte dans une cloison du type A ou B a un loquet</translation>
+    </message>
+    <message>
+        <source>Is there a latch?</source>
+        <translation type="unfinished">Y a-t-il un loquet&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Look at the edge of the leaf. Good: a bolt, and a strike for it in the frame. Bad: a roller, a magnet or nothing. Where double swing is permitted it may be idle, but it is there.</source>
+        <translation type="unfinished">Regardez le bord du vantail. Bon&#xa0;: un pêne, et sa gâche dans le cadre. Mauvais&#xa0;: un galet, un aimant ou rien. Là où le va-et-vient est permis, le loquet peut être inactif, mais il est là.</translation>
+    </message>
+    <message>
+        <source>A door in an A-class or B-class boundary has a latch</source>
+        <translation type="unfinished">Une porte dans un cloisonnement du type A ou B a un loquet</translation>
+    </message>
+    <message>
+        <source>Look at the edge of the leaf. Good: a bolt, and a strike for it in the frame. Bad: a roller, a magnet or nothing.</source>
+        <translation type="unfinished">Regardez le bord du vantail. Bon&#xa0;: un pêne, et sa gâche dans le cadre. Mauvais&#xa0;: un galet, un aimant ou rien.</translation>
+    </message>
+    <message>
+        <source>For a hardwood door to the weather deck 46 CFR 116.435(c)(9) sets construction and rating aside and says nothing of this.</source>
+        <translation type="unfinished">Pour une porte en bois dur donnant sur le pont exposé, 46 CFR 116.435(c)(9) écarte construction et classe et ne dit rien de ceci.</translation>
+    </message>
+    <message>
+        <source>Its latch works from either side</source>
+        <translation type="unfinished">Son loquet se manœuvre des deux côtés</translation>
+    </message>
+    <message>
+        <source>Does the handle draw the latch?</source>
+        <translation type="unfinished">La poignée retire-t-elle le pêne&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Shut it, then open it by its handle: from one side, then from the other. Bad: a side without a handle, or a handle that does not draw the bolt.</source>
+        <translation type="unfinished">Fermez-la, puis ouvrez-la par sa poignée&#xa0;: d&apos;un côté, puis de l&apos;autre. Mauvais&#xa0;: un côté sans poignée, ou une poignée qui ne retire pas le pêne.</translation>
+    </message>
+    <message>
+        <source>Latch throw at least 19.05 mm (3/4 in) in an A-class bulkhead, 9.525 mm (3/8 in) in a B-class bulkhead</source>
+        <translation type="unfinished">Course du pêne d&apos;au moins 19.05 mm (3/4 in) dans une cloison du type A, 9.525 mm (3/8 in) dans une cloison du type B</translation>
+    </message>
+    <message>
+        <source>With the door open and held, measure how far the bolt stands out of the edge. 3/4 inch; B class 3/8 inch.</source>
+        <translation type="unfinished">Porte ouverte et retenue, mesurez de combien le pêne sort du bord. 3/4 de pouce&#xa0;; type B, 3/8 de pouce.</translation>
+    </message>
+    <message>
+        <source>Latch throw at least 20 mm (printed beside it: 0.75 in) in an A-class boundary, 9.5 mm (0.375 in) in a B-class boundary</source>
+        <translation type="unfinished">Course du pêne d&apos;au moins 20 mm (imprimé à côté&#xa0;: 0.75 in) dans un cloisonnement du type A, 9.5 mm (0.375 in) dans un cloisonnement du type B</translation>
+    </message>
+    <message>
+        <source>With the door open and held, measure how far the bolt stands out of the edge. A class: the text prints 20 mm and 0.75 inch, which is 19.05 mm. B class: 9.5 mm.</source>
+        <translation type="unfinished">Porte ouverte et retenue, mesurez de combien le pêne sort du bord. Type A&#xa0;: le texte imprime 20 mm et 0.75 pouce, ce qui fait 19.05 mm. Type B&#xa0;: 9.5 mm.</translation>
+    </message>
+    <message>
+        <source>Undercut above sill or deck covering at most 12.7 mm (1/2 in) in an A-class bulkhead, 25.4 mm (1 in) in a B-class bulkhead</source>
+        <translation type="unfinished">Jeu sous la porte, au-dessus du seuil ou du revêtement de pont, d&apos;au plus 12.7 mm (1/2 in) dans une cloison du type A, 25.4 mm (1 in) dans une cloison du type B</translation>
+    </message>
+    <message>
+        <source>The worst place under the shut door, down to sill or deck covering. 1/2 inch; B class 1 inch. Linoleum and the like count as deck covering.</source>
+        <translation type="unfinished">L&apos;endroit le plus défavorable sous la porte fermée, jusqu&apos;au seuil ou au revêtement de pont. 1/2 pouce&#xa0;; type B, 1 pouce. Linoléum et analogues comptent comme revêtement de pont.</translation>
+    </message>
+    <message>
+        <source>Undercut above sill or deck covering at most 12.7 mm (1/2 in) in an A-class boundary, 25 mm (1 in) in a B-class boundary</source>
+        <translation type="unfinished">Jeu sous la porte, au-dessus du seuil ou du revêtement de pont, d&apos;au plus 12.7 mm (1/2 in) dans un cloisonnement du type A, 25 mm (1 in) dans un cloisonnement du type B</translation>
+    </message>
+    <message>
+        <source>The worst place under the shut door, down to sill or deck covering. 1/2 inch; B class 25 mm or 1 inch. Linoleum and the like count as deck covering.</source>
+        <translation type="unfinished">L&apos;endroit le plus défavorable sous la porte fermée, jusqu&apos;au seuil ou au revêtement de pont. 1/2 pouce&#xa0;; type B, 25 mm ou 1 pouce. Linoléum et analogues comptent comme revêtement de pont.</translation>
+    </message>
+    <message>
+        <source>No rug or carpet runs through the doorway</source>
+        <translation type="unfinished">Ni tapis ni moquette ne traverse l&apos;ouverture de la porte</translation>
+    </message>
+    <message>
+        <source>Free of rugs and carpets that run through?</source>
+        <translation type="unfinished">Sans tapis ni moquette qui traverse&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Look at the deck under the open door. Good: sill, bare deck, linoleum or the like. Bad: a rug or carpet that runs through from one side to the other.</source>
+        <translation type="unfinished">Regardez le pont sous la porte ouverte. Bon&#xa0;: seuil, pont nu, linoléum ou analogue. Mauvais&#xa0;: un tapis ou une moquette qui passe d&apos;un côté à l&apos;autre.</translation>
+    </message>
+    <message>
+        <source>Clearance between double leaves that work alone, and at top and sides of a double-swing door, at most 3.175 mm (1/8 in)</source>
+        <translation type="unfinished">Jeu entre les vantaux qui fonctionnent seuls, et en haut et sur les côtés d&apos;une porte va-et-vient, d&apos;au plus 3.175 mm (1/8 in)</translation>
+    </message>
+    <message>
+        <source>How far the shut leaf laps over the stop of its frame, at the sides and the top; double doors too. 1/2 inch at the narrowest place.</source>
+        <translation type="unfinished">De combien le vantail fermé recouvre la feuillure de son cadre, sur les côtés et en haut&#xa0;; portes à deux vantaux aussi. 1/2 pouce à l&apos;endroit le plus étroit.</translation>
+    </message>
+    <message>
+        <source>The frame is of rigid construction</source>
+        <translation type="unfinished">Le cadre est de construction rigide</translation>
+    </message>
+    <message>
+        <source>Is the frame rigid?</source>
+        <translation type="unfinished">Le cadre est-il rigide&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Push at head and sides of the frame, and look at its fixings. Good: it does not give. Bad: it moves, or is loose from the bulkhead.</source>
+        <translation type="unfinished">Poussez sur le haut et les côtés du cadre, et regardez ses fixations. Bon&#xa0;: il ne cède pas. Mauvais&#xa0;: il bouge, ou se détache de la cloison.</translation>
+    </message>
+    <message>
+        <source>Net area of a vent grille or louver in a B-class bulkhead&apos;s door at most 0.186 m2 (2 sq ft)</source>
+        <translation type="unfinished">Surface nette d&apos;une grille d&apos;aération ou persienne dans la porte d&apos;une cloison du type B d&apos;au plus 0.186 m2 (2 sq ft)</translation>
+    </message>
+    <message>
+        <source>Add up the open slots of the grille, not its frame. 2 square feet. No grille: 0. Subchapter K prints nothing on grilles in such doors.</source>
+        <translation type="unfinished">Additionnez les fentes libres de la grille, sans son cadre. 2 pieds carrés. Pas de grille&#xa0;: 0. Subchapter K n&apos;imprime rien sur les grilles de telles portes.</translation>
+    </message>
+    <message>
+        <source>A vent grille or louver stands only in the lower half of a B-class bulkhead&apos;s door</source>
+        <translation type="unfinished">Une grille d&apos;aération ou persienne ne se trouve que dans la moitié inférieure de la porte d&apos;une cloison du type B</translation>
+    </message>
+    <message>
+        <source>Is the grille in the lower half alone?</source>
+        <translation type="unfinished">La grille est-elle dans la moitié inférieure seulement&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Compare its upper edge with the middle of the leaf. No grille: not applicable.</source>
+        <translation type="unfinished">Comparez son bord supérieur avec le milieu du vantail. Pas de grille&#xa0;: sans objet.</translation>
+    </message>
+    <message>
+        <source>A double-swing door stands only where double swing is permitted for the use of the space</source>
+        <translation type="unfinished">Une porte va-et-vient n&apos;est admise que là où le va-et-vient est permis pour l&apos;usage du local</translation>
+    </message>
+    <message>
+        <source>Is double swing permitted for the use of the space?</source>
+        <translation type="unfinished">Le va-et-vient est-il permis pour l&apos;usage du local&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Ask for the approval, or look at what the space is for. Where double swing is permitted its latch may normally be idle, but the door has one.</source>
+        <translation type="unfinished">Demandez l&apos;approbation, ou voyez à quoi sert le local. Là où le va-et-vient est permis, son loquet peut être normalement inactif, mais la porte en a un.</translation>
+    </message>
+    <message>
+        <source>No double-swing door, save between a food preparation space and a messroom or dining room</source>
+        <translation type="unfinished">Pas de porte va-et-vient, sauf entre un local de préparation des repas et un réfectoire ou une salle à manger</translation>
+    </message>
+    <message>
+        <source>Between galley or pantry and messroom or dining room?</source>
+        <translation type="unfinished">Entre une cuisine ou un office et un réfectoire ou une salle à manger&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Look at both sides of the door. Good: galley or pantry on one side, messroom or dining room on the other. Bad: anywhere else in an A-class boundary.</source>
+        <translation type="unfinished">Regardez les deux côtés de la porte. Bon&#xa0;: cuisine ou office d&apos;un côté, réfectoire ou salle à manger de l&apos;autre. Mauvais&#xa0;: partout ailleurs dans un cloisonnement du type A.</translation>
+    </message>
+    <message>
+        <source>A hose port, if fitted: lower corner opposite the hinge, about 152 mm square, hinged or pivoted steel cover with a bullet catch or the like, easy to work and shutting by itself</source>
+        <translation type="unfinished">Un orifice pour manche d&apos;incendie, s&apos;il existe&#xa0;: coin inférieur opposé aux charnières, environ 152 mm de côté, volet en acier à charnière ou à pivot, avec loqueteau à bille ou analogue, facile à manœuvrer et se fermant de lui-même</translation>
+    </message>
+    <message>
+        <source>Lower corner opposite the hinge, about 6 inches square, no tolerance printed: a hose must pass and the door shut over it. Lift the steel cover and let go: it must fall shut. Register wrong, no port there: not applicable.</source>
+        <translation type="unfinished">Coin inférieur opposé aux charnières, environ 6 pouces de côté, sans tolérance imprimée&#xa0;: une manche doit passer et la porte se fermer dessus. Levez le volet en acier et lâchez&#xa0;: il doit retomber fermé. Registre erroné, pas d&apos;orifice&#xa0;: sans objet.</translation>
+    </message>
+    <message>
+        <source>A door in an accommodation space, stairway, stairtower or corridor is a vertical one</source>
+        <translation type="unfinished">Une porte dans un local d&apos;habitation, un escalier, une tour d&apos;escalier ou une coursive est verticale</translation>
+    </message>
+    <message>
+        <source>Is it a vertical door, where (b)(1) asks for one?</source>
+        <translation type="unfinished">Est-ce une porte verticale, là où (b)(1) l&apos;exige&#xa0;?</translation>
+    </message>
+    <message>
+        <source>This one lies in a deck. Between machinery, stores or other crew spaces: not applicable. Over a stair: both paragraphs stand, and you decide.</source>
+        <translation type="unfinished">Celle-ci est dans un pont. Entre machines, magasins ou autres locaux de l&apos;équipage&#xa0;: sans objet. Au-dessus d&apos;un escalier&#xa0;: les deux paragraphes valent, à vous de décider.</translation>
+    </message>
+    <message>
+        <source>46 CFR 116.435(b)(1) asks for vertical doors at stairs, (c)(7)(iii) speaks of doors in decks as wide as the stair: neither sets the other aside.</source>
+        <translation type="unfinished">46 CFR 116.435(b)(1) exige des portes verticales aux escaliers, (c)(7)(iii) parle de portes dans un pont de la largeur de l&apos;escalier&#xa0;: aucun n&apos;écarte l&apos;autre.</translation>
+    </message>
+    <message>
+        <source>A door in a deck gives only on a space that only crew can reach, and only crew use it</source>
+        <translation type="unfinished">Une porte dans un pont ne donne que sur un local accessible au seul équipage, et seul l&apos;équipage l&apos;utilise</translation>
+    </message>
+    <message>
+        <source>Can only crew reach the space, and do only crew use the door?</source>
+        <translation type="unfinished">Seul l&apos;équipage peut-il atteindre le local, et seul l&apos;équipage utilise-t-il la porte&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Two tests: nobody but crew can get to the space, and nobody but crew use the door. Bad: a passenger could come to it, locked or not.</source>
+        <translation type="unfinished">Deux critères&#xa0;: personne d&apos;autre que l&apos;équipage ne peut atteindre le local, et personne d&apos;autre n&apos;utilise la porte. Mauvais&#xa0;: un passager pourrait y arriver, qu&apos;elle soit verrouillée ou non.</translation>
+    </message>
+    <message>
+        <source>A door in a deck closes by itself against a list of 3.5 degrees</source>
+        <translation type="unfinished">Une porte dans un pont se ferme d&apos;elle-même contre une gîte de 3.5 degrés</translation>
+    </message>
+    <message>
+        <source>Clear the stair and let it go from fully open and half open. Good: all the way home each time. The 3.5 degree part cannot be seen on an upright ship.</source>
+        <translation type="unfinished">Dégagez l&apos;escalier, puis lâchez-la grande ouverte et à demi ouverte. Bon&#xa0;: jusqu&apos;en butée chaque fois. La partie des 3.5 degrés ne peut pas se voir sur un navire droit.</translation>
+    </message>
+    <message>
+        <source>A door in a deck has no hold-back hook</source>
+        <translation type="unfinished">Une porte dans un pont n&apos;a pas de crochet de retenue</translation>
+    </message>
+    <message>
+        <source>Look at the bulkhead and the coaming beside the open door. Good: no hook, chain or pin that holds it up. Nobody stands under it.</source>
+        <translation type="unfinished">Regardez la cloison et l&apos;hiloire à côté de la porte ouverte. Bon&#xa0;: ni crochet, ni chaîne, ni broche qui la tienne levée. Personne ne doit se tenir dessous.</translation>
+    </message>
+    <message>
+        <source>A hold-back of a door in a deck, if fitted, lets go at the door, on a signal from a control space, and when power is disrupted</source>
+        <translation type="unfinished">Le dispositif de retenue d&apos;une porte dans un pont, s&apos;il existe, lâche à la porte, sur un signal d&apos;un local de commande, et quand l&apos;alimentation est interrompue</translation>
+    </message>
+    <message>
+        <source>Lets go at the door, from the control space and when power is lost?</source>
+        <translation type="unfinished">Lâche-t-elle à la porte, depuis le local de commande et en cas de panne d&apos;alimentation&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Clear the stair first. At the door, from the control space, with its power off: it must shut each time. No hold-back fitted: not applicable.</source>
+        <translation type="unfinished">Dégagez d&apos;abord l&apos;escalier. À la porte, du local de commande, alimentation coupée&#xa0;: elle doit se fermer chaque fois. Pas de dispositif de retenue&#xa0;: sans objet.</translation>
+    </message>
+    <message>
+        <source>The latch of a door in a deck keeps it shut against a pressure from below of 0.07 kPa (0.01 psi)</source>
+        <translation type="unfinished">Le loquet d&apos;une porte dans un pont la tient fermée contre une pression par-dessous de 0.07 kPa (0.01 psi)</translation>
+    </message>
+    <message>
+        <source>Does the latch hold against 0.07 kPa from below?</source>
+        <translation type="unfinished">Le loquet tient-il contre 0.07 kPa par-dessous&#xa0;?</translation>
+    </message>
+    <message>
+        <source>A check of papers: the maker&apos;s figure, 0.07 kPa, about 7 kg on each square metre. Shut, push up from below: it must not lift.</source>
+        <translation type="unfinished">Un contrôle de documents&#xa0;: la valeur du fabricant, 0.07 kPa, environ 7 kg par mètre carré. Porte fermée, poussez par-dessous vers le haut&#xa0;: elle ne doit pas se soulever.</translation>
+    </message>
+    <message>
+        <source>A door without glass</source>
+        <translation type="unfinished">Une porte sans verre</translation>
+    </message>
+    <message>
+        <source>Is the door without glass?</source>
+        <translation type="unfinished">La porte est-elle sans verre&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Look over the whole leaf, both faces, panelled glass too. A pane behind a cover or under paint is glass.</source>
+        <translation type="unfinished">Parcourez du regard tout le vantail, les deux faces, les panneaux vitrés aussi. Une vitre sous un cache ou sous la peinture est du verre.</translation>
+    </message>
+    <message>
+        <source>Wired glass in an A-class door at most 0.0645 m2 (100 sq in)</source>
+        <translation type="unfinished">Verre armé dans une porte du type A d&apos;au plus 0.0645 m2 (100 sq in)</translation>
+    </message>
+    <message>
+        <source>The glass that can be seen, height by width. 100 square inches. No glass: 0. Doors to the open deck have no such limit.</source>
+        <translation type="unfinished">Le verre visible, hauteur par largeur. 100 pouces carrés. Pas de verre&#xa0;: 0. Les portes donnant sur le pont découvert n&apos;ont pas cette limite.</translation>
+    </message>
+    <message>
+        <source>All glass in the door is wired glass</source>
+        <translation type="unfinished">Tout le verre de la porte est armé</translation>
+    </message>
+    <message>
+        <source>Is all its glass wired?</source>
+        <translation type="unfinished">Tout son verre est-il armé&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Look through each pane for the wires. Bad: cracked, or no wire in it.</source>
+        <translation type="unfinished">Regardez les fils à travers chaque vitre. Mauvais&#xa0;: fêlée, ou sans fil.</translation>
+    </message>
+    <message>
+        <source>Glass in a door to the open deck is wired where it opens onto a lifeboat embarkation or lowering place</source>
+        <translation type="unfinished">Le verre d&apos;une porte donnant sur le pont découvert est armé si elle s&apos;ouvre sur un lieu d&apos;embarquement ou de mise à l&apos;eau des embarcations de sauvetage</translation>
+    </message>
+    <message>
+        <source>Is its glass wired, where it opens onto a place of embarkation or lowering?</source>
+        <translation type="unfinished">Son verre est-il armé, si elle s&apos;ouvre sur un lieu d&apos;embarquement ou de mise à l&apos;eau&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Asked where it opens there from a service, cargo or machinery space, or from accommodation with furniture that burns. Its area is free. Opening elsewhere: not applicable.</source>
+        <translation type="unfinished">Demandé si elle s&apos;y ouvre depuis un local de service, un espace à cargaison, un local de machines, ou un local d&apos;habitation à mobilier combustible. Sa surface est libre. Si elle s&apos;ouvre ailleurs&#xa0;: sans objet.</translation>
+    </message>
+    <message>
+        <source>Any glass in a door is at least 6.35 mm (1/4 in) thick</source>
+        <translation type="unfinished">Tout verre dans une porte a au moins 6.35 mm (1/4 in) d&apos;épaisseur</translation>
+    </message>
+    <message>
+        <source>Hardwood doors to the open deck included. Measure at an open edge, or take the figure of the papers. The thinnest pane counts.</source>
+        <translation type="unfinished">Y compris les portes en bois dur donnant sur le pont découvert. Mesurez à un bord libre, ou prenez la valeur des documents. La vitre la plus mince compte.</translation>
+    </message>
+    <message>
+        <source>Glass in a door sits in a steel or equal metal frame, held by metal beads or angles</source>
+        <translation type="unfinished">Le verre d&apos;une porte est monté dans un cadre en acier ou métal équivalent, tenu par des parcloses ou cornières métalliques</translation>
+    </message>
+    <message>
+        <source>Glass held by metal, in a metal frame?</source>
+        <translation type="unfinished">Verre tenu par du métal, dans un cadre métallique&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Look along the edge of each pane, on both faces. Good: metal all round. Bad: wood, putty or rubber alone. In a hardwood door to the open deck: not applicable.</source>
+        <translation type="unfinished">Suivez le bord de chaque vitre, sur les deux faces. Bon&#xa0;: du métal tout autour. Mauvais&#xa0;: bois, mastic ou caoutchouc seul. Dans une porte en bois dur donnant sur le pont découvert&#xa0;: sans objet.</translation>
+    </message>
+    <message>
+        <source>Single-wire glass, where wired glass is asked: strands lie level, at most 50.8 mm (2 in) apart</source>
+        <translation type="unfinished">Verre armé à fils simples, là où le verre armé est exigé&#xa0;: fils horizontaux, espacés d&apos;au plus 50.8 mm (2 in)</translation>
+    </message>
+    <message>
+        <source>From strand to strand, at the widest. 2 inches. Good: they lie level. Bad: upright. Glass with a wire mesh: 0.</source>
+        <translation type="unfinished">De fil à fil, au plus large. 2 pouces. Bon&#xa0;: ils sont horizontaux. Mauvais&#xa0;: verticaux. Verre à treillis métallique&#xa0;: 0.</translation>
+    </message>
+    <message>
+        <source>Windows in the door follow the rules for windows: tempered or laminated glass at least 6.5 mm (0.25 in) thick, framed and shuttered as its boundary asks</source>
+        <translation type="unfinished">Les fenêtres de la porte suivent les règles des fenêtres&#xa0;: verre trempé ou feuilleté d&apos;au moins 6.5 mm (0.25 in) d&apos;épaisseur, cadre et volet comme l&apos;exige son cloisonnement</translation>
+    </message>
+    <message>
+        <source>Are its windows as those of its boundary must be?</source>
+        <translation type="unfinished">Ses fenêtres sont-elles comme doivent l&apos;être celles de son cloisonnement&#xa0;?</translation>
+    </message>
+    <message>
+        <source>A class: steel frame and, inside, an insulated shutter. B-15: wired, and a shutter with a fusible link; B-0: wired. A fire window of a listed make will do in B class.</source>
+        <translation type="unfinished">Type A&#xa0;: cadre en acier et, en intérieur, volet isolé. B-15&#xa0;: verre armé, et volet à maillon fusible&#xa0;; B-0&#xa0;: verre armé. Une fenêtre pare-feu d&apos;un modèle homologué suffit dans le type B.</translation>
+    </message>
+    <message>
+        <source>46 CFR 116.433(f) on windows in doors stands beside the wired glass of 116.435(c)(9) and (10) without a word of which goes first.</source>
+        <translation type="unfinished">46 CFR 116.433(f), sur les fenêtres dans les portes, figure à côté du verre armé de 116.435(c)(9) et (10) sans un mot sur celui qui prime.</translation>
+    </message>
+    <message>
+        <source>Combustible veneer only as and where the bulkhead may have it</source>
+        <translation type="unfinished">Placage combustible seulement comme et là où la cloison peut en avoir</translation>
+    </message>
+    <message>
+        <source>Free of veneer that its bulkhead may not have?</source>
+        <translation type="unfinished">Sans placage que sa cloison ne peut avoir&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Compare leaf and bulkhead. Good: no veneer, or no more than the bulkhead beside it may have. Bad: wood or laminate on a door where its bulkhead has none.</source>
+        <translation type="unfinished">Comparez vantail et cloison. Bon&#xa0;: pas de placage, ou pas plus que ne peut en avoir la cloison voisine. Mauvais&#xa0;: bois ou stratifié sur une porte dont la cloison n&apos;en a pas.</translation>
+    </message>
+    <message>
+        <source>A decorative door beside it is of approved incombustible material, does not hinder it, and in a main avenue of escape opens the same way</source>
+        <translation type="unfinished">Une porte décorative voisine est en matériau incombustible approuvé, ne la gêne pas et, sur une voie principale d&apos;évacuation, s&apos;ouvre dans le même sens</translation>
+    </message>
+    <message>
+        <source>Free of a decorative door that hinders it, burns or opens the wrong way?</source>
+        <translation type="unfinished">Sans porte décorative qui la gêne, brûle ou s&apos;ouvre dans le mauvais sens&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Work both together. None there: not applicable. Bad: it must be opened first, its handle is in the way, or it swings against the flow.</source>
+        <translation type="unfinished">Manœuvrez les deux ensemble. Aucune ici&#xa0;: sans objet. Mauvais&#xa0;: il faut l&apos;ouvrir d&apos;abord, sa poignée gêne, ou elle s&apos;ouvre contre le flux.</translation>
+    </message>
+    <message>
+        <source>A decorative door beside it is noncombustible or hardwood, does not hinder it and opens the same way; none in stairways and stairtowers</source>
+        <translation type="unfinished">Une porte décorative voisine est incombustible ou en bois dur, ne la gêne pas et s&apos;ouvre dans le même sens&#xa0;; aucune dans les escaliers et tours d&apos;escalier</translation>
+    </message>
+    <message>
+        <source>Free of a decorative door that hinders it, burns, opens the wrong way or stands at a stair?</source>
+        <translation type="unfinished">Sans porte décorative qui la gêne, brûle, s&apos;ouvre dans le mauvais sens ou se trouve à un escalier&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Work both together. None there: not applicable. Bad: it must be opened first, it opens the other way, or it stands at a stairway.</source>
+        <translation type="unfinished">Manœuvrez les deux ensemble. Aucune ici&#xa0;: sans objet. Mauvais&#xa0;: il faut l&apos;ouvrir d&apos;abord, elle s&apos;ouvre dans l&apos;autre sens, ou elle se trouve à un escalier.</translation>
+    </message>
 </context>
 <context>
     <name>ClaimWords</name>
@@ -2275,14 +3127,6 @@
     <message>
         <source>the vessel&apos;s own flag has its own text</source>
         <translation type="unfinished">le pavillon du navire a son propre texte</translation>
-    </message>
-    <message>
-        <source>keel date unknown: compare with the approved drawing</source>
-        <translation type="unfinished">date de quille inconnue&#xa0;: comparer avec le plan approuvé</translation>
-    </message>
-    <message>
-        <source>keel laid before %1: compare with the approved drawing</source>
-        <translation type="unfinished">quille posée avant le %1&#xa0;: comparer avec le plan approuvé</translation>
     </message>
     <message>
         <source>date of installation unknown</source>
@@ -5068,6 +5912,138 @@
         <source>no issue of the arrangement has a door &quot;%1&quot;</source>
         <translation type="unfinished">aucune version de la disposition n&apos;a de porte &quot;%1&quot;</translation>
     </message>
+    <message>
+        <source>in an A-class boundary</source>
+        <translation type="unfinished">dans un cloisonnement du type A</translation>
+    </message>
+    <message>
+        <source>in a B-class boundary</source>
+        <translation type="unfinished">dans un cloisonnement du type B</translation>
+    </message>
+    <message>
+        <source>in a C-class boundary</source>
+        <translation type="unfinished">dans un cloisonnement du type C</translation>
+    </message>
+    <message>
+        <source>class of the boundary not known</source>
+        <translation type="unfinished">classe du cloisonnement inconnue</translation>
+    </message>
+    <message>
+        <source>more than 600 passengers</source>
+        <translation type="unfinished">plus de 600 passagers</translation>
+    </message>
+    <message>
+        <source>600 passengers or fewer</source>
+        <translation type="unfinished">600 passagers ou moins</translation>
+    </message>
+    <message>
+        <source>machinery space of category A</source>
+        <translation type="unfinished">local de machines de la catégorie A</translation>
+    </message>
+    <message>
+        <source>no machinery space of category A</source>
+        <translation type="unfinished">pas de local de machines de la catégorie A</translation>
+    </message>
+    <message>
+        <source>more than 36 passengers</source>
+        <translation type="unfinished">plus de 36 passagers</translation>
+    </message>
+    <message>
+        <source>36 passengers or fewer</source>
+        <translation type="unfinished">36 passagers ou moins</translation>
+    </message>
+    <message>
+        <source>%1? The register does not say</source>
+        <translation type="unfinished">%1&#xa0;? Le registre ne le dit pas</translation>
+    </message>
+    <message>
+        <source>keel laid before %1: ask for the approved drawing</source>
+        <translation type="unfinished">quille posée avant le %1&#xa0;: demander le plan approuvé</translation>
+    </message>
+    <message>
+        <source>keel date unknown: ask for the approved drawing</source>
+        <translation type="unfinished">date de pose de la quille inconnue&#xa0;: demander le plan approuvé</translation>
+    </message>
+    <message>
+        <source>keel laid %1: a text of ships of other dates</source>
+        <translation type="unfinished">quille posée le %1&#xa0;: texte pour des navires d&apos;autres dates</translation>
+    </message>
+    <message>
+        <source>another printed figure stands beside a limit of a gauge</source>
+        <translation type="unfinished">une autre valeur imprimée ne va qu&apos;avec une limite relevée à l&apos;instrument</translation>
+    </message>
+    <message>
+        <source>Give low or high as well, and &quot;source&quot;: &quot;gauge&quot;.</source>
+        <translation type="unfinished">Donnez aussi low ou high, et &quot;source&quot;: &quot;gauge&quot;.</translation>
+    </message>
+    <message>
+        <source>only a band of closing times or rates can be approximate</source>
+        <translation type="unfinished">seule une plage de temps ou de vitesses de fermeture peut être approximative</translation>
+    </message>
+    <message>
+        <source>Take &quot;approximate&quot; out, or give such a band.</source>
+        <translation type="unfinished">Retirez &quot;approximate&quot;, ou donnez une telle plage.</translation>
+    </message>
+    <message>
+        <source>a margin must be from 0 to less than 1</source>
+        <translation type="unfinished">une marge doit être de 0 à moins de 1</translation>
+    </message>
+    <message>
+        <source>Give it as a part of the limit: 0.05 is 5 per cent.</source>
+        <translation type="unfinished">Donnez-la en fraction de la limite&#xa0;: 0.05 vaut 5 pour cent.</translation>
+    </message>
+    <message>
+        <source>this margin is wider than that of the catalogue</source>
+        <translation type="unfinished">cette marge est plus large que celle du catalogue</translation>
+    </message>
+    <message>
+        <source>Such a step is at most 20 % of the zone&apos;s mean length, and at most 8 m (26 ft).</source>
+        <translation type="unfinished">Une telle baïonnette a au plus 20&#xa0;% de la longueur moyenne de la tranche, et au plus 8 m (26 ft).</translation>
+    </message>
+    <message>
+        <source>A zone is at most 39.9 m (131 ft) long on the mean of any one deck as a rule; no extension is printed, and a ferry may have an approved equivalent (46 CFR 72.05-10(b)).</source>
+        <translation type="unfinished">Une tranche a en règle générale au plus 39.9 m (131 ft) de long, en moyenne sur un même pont&#xa0;; aucune extension n&apos;est imprimée, et un transbordeur peut avoir un équivalent approuvé (46 CFR 72.05-10(b)).</translation>
+    </message>
+    <message>
+        <source>A zone is at most 40 m (131 ft) long on the mean of any one deck as a rule, the vehicle space of a vehicle ferry excepted. By leave of the Marine Safety Center 44 m (144 ft), between its farthest points too. A balcony is at most 40 m long; where that and its area over its mean width come to more, both decks have sprinklers (46 CFR 116.415(d)(1), 116.439(c)-(d)).</source>
+        <translation type="unfinished">Une tranche a en règle générale au plus 40 m (131 ft) de long, en moyenne sur un même pont, sauf le local à véhicules d&apos;un transbordeur de véhicules. Avec l&apos;accord du Marine Safety Center, 44 m (144 ft), y compris entre ses points les plus éloignés. Un balcon a au plus 40 m de long&#xa0;; si cette longueur ajoutée à sa surface divisée par sa largeur moyenne dépasse cette valeur, les deux ponts ont des sprinkleurs (46 CFR 116.415(d)(1), 116.439(c)-(d)).</translation>
+    </message>
+    <message>
+        <source>A deck that bounds a horizontal zone of a vehicle ferry has the greater of A-30 and table (c).</source>
+        <translation type="unfinished">Un pont qui limite une zone horizontale d&apos;un transbordeur de véhicules a la plus élevée des valeurs A-30 et tableau (c).</translation>
+    </message>
+    <message>
+        <source>Where oil fuel tanks lie below a special category space, A-0 is enough for the deck between (II-2/9.6.1).</source>
+        <translation type="unfinished">Si des soutes à combustible se trouvent sous un local de catégorie spéciale, A-0 suffit pour le pont intermédiaire (II-2/9.6.1).</translation>
+    </message>
+    <message>
+        <source>this cannot come before &quot;%1&quot;</source>
+        <translation type="unfinished">ceci ne peut pas venir avant &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>Give the seconds of both events on one watch.</source>
+        <translation type="unfinished">Donnez les secondes des deux événements au même chronomètre.</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation type="unfinished">%1 et %2</translation>
+    </message>
+    <message>
+        <source>faster by no more than %1 per cent (our own margin, no source), and a fast leaf crushes</source>
+        <translation type="unfinished">plus rapide d&apos;au plus %1 pour cent (notre propre marge, sans source), et un vantail rapide écrase</translation>
+    </message>
+    <message>
+        <source>slower by no more than %1 per cent (our own margin, no source)</source>
+        <translation type="unfinished">plus lent d&apos;au plus %1 pour cent (notre propre marge, sans source)</translation>
+    </message>
+    <message>
+        <source>no instrument for this figure is so coarse</source>
+        <translation type="unfinished">aucun instrument pour cette mesure n’est aussi grossier</translation>
+    </message>
+    <message>
+        <source>Give its step in the unit of the row, at most %1.</source>
+        <translation type="unfinished">Indiquez sa graduation dans l’unité de la ligne, %1 au plus.</translation>
+    </message>
 </context>
 <context>
     <name>CueWords</name>
@@ -5428,6 +6404,14 @@
         <source>stopped</source>
         <translation type="unfinished">arrêté</translation>
     </message>
+    <message>
+        <source>port State campaign</source>
+        <translation type="unfinished">campagne de l’État du port</translation>
+    </message>
+    <message>
+        <source>blackout trial</source>
+        <translation type="unfinished">essai de black-out</translation>
+    </message>
 </context>
 <context>
     <name>DueWords</name>
@@ -5494,6 +6478,10 @@
     <message>
         <source>next on %1</source>
         <translation type="unfinished">prochain le %1</translation>
+    </message>
+    <message>
+        <source>when asked</source>
+        <translation type="unfinished">sur demande</translation>
     </message>
 </context>
 <context>
@@ -5879,6 +6867,66 @@
     <message>
         <source>%1 by %2</source>
         <translation type="unfinished">%1 selon %2</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <translation type="unfinished">%1 ou %2</translation>
+    </message>
+    <message>
+        <source>not asked, by the answer to: %1</source>
+        <translation type="unfinished">non demandé, d&apos;après la réponse à&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>not asked of this door (%1): what is recorded here does not count</source>
+        <translation type="unfinished">non demandé pour cette porte (%1)&#xa0;: ce qui est enregistré ici ne compte pas</translation>
+    </message>
+    <message>
+        <source>fails, but by a text that was not read for a ship of this date (%1): you decide</source>
+        <translation type="unfinished">non satisfait, mais selon un texte qui n&apos;a pas été lu pour un navire de cette date (%1)&#xa0;: à vous de décider</translation>
+    </message>
+    <message>
+        <source>fails, but the text leaves it open, you decide: %1</source>
+        <translation type="unfinished">non satisfait, mais le texte laisse la question ouverte, à vous de décider&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>seen, and it is another kind of door</source>
+        <translation type="unfinished">vu, et c&apos;est une porte d&apos;un autre genre</translation>
+    </message>
+    <message>
+        <source>on the limit</source>
+        <translation type="unfinished">sur la limite</translation>
+    </message>
+    <message>
+        <source>beyond the limit by less than one step of the instrument (%1): you decide</source>
+        <translation type="unfinished">au-delà de la limite de moins d&apos;un échelon de l&apos;instrument (%1)&#xa0;: à vous de décider</translation>
+    </message>
+    <message>
+        <source>between the two figures that the text prints (%1): you decide</source>
+        <translation type="unfinished">entre les deux valeurs que le texte imprime (%1)&#xa0;: à vous de décider</translation>
+    </message>
+    <message>
+        <source>outside a band that the text calls approximate, %1: you decide</source>
+        <translation type="unfinished">hors d&apos;une plage que le texte dit approximative, %1&#xa0;: à vous de décider</translation>
+    </message>
+    <message>
+        <source>still too close to a limit after %1 runs: you decide</source>
+        <translation type="unfinished">encore trop près d&apos;une limite après %1 essais&#xa0;: à vous de décider</translation>
+    </message>
+    <message>
+        <source>shut faster than a leaf can move, a slip of the finger? Make another run, or decide</source>
+        <translation type="unfinished">fermée plus vite qu&apos;un vantail ne peut bouger, un faux appui&#xa0;? Refaites un essai, ou décidez</translation>
+    </message>
+    <message>
+        <source>weaker by tables that are not shown to be this ship&apos;s: %1; ask for the approved drawing</source>
+        <translation type="unfinished">plus faible selon des tableaux dont rien ne montre que ce sont ceux de ce navire&#xa0;: %1&#xa0;; demander le plan approuvé</translation>
+    </message>
+    <message>
+        <source>weaker than its boundary, unless oil fuel tanks lie below: %1</source>
+        <translation type="unfinished">plus faible que son cloisonnement, sauf si des soutes à combustible se trouvent au-dessous&#xa0;: %1</translation>
+    </message>
+    <message>
+        <source>another run</source>
+        <translation type="unfinished">un autre essai</translation>
     </message>
 </context>
 <context>
@@ -6576,6 +7624,10 @@
         <source>zones %1 act as one, %2 against %3 as a rule and %4 at most</source>
         <translation type="unfinished">les tranches %1 n&apos;en font qu&apos;une, %2 pour %3 en règle générale et %4 au plus</translation>
     </message>
+    <message>
+        <source>zones %1 act as one, %2 against %3 as a rule</source>
+        <translation type="unfinished">les tranches %1 n&apos;en font qu&apos;une, %2 pour %3 en règle générale</translation>
+    </message>
 </context>
 <context>
     <name>LanguageWords</name>
@@ -7181,6 +8233,10 @@
         <source>illegible</source>
         <translation type="unfinished">illisible</translation>
     </message>
+    <message>
+        <source>spoiled: marks run backwards</source>
+        <translation type="unfinished">nul&#xa0;: repères à rebours dans le temps</translation>
+    </message>
 </context>
 <context>
     <name>SaidWords</name>
@@ -7326,6 +8382,142 @@
     <message>
         <source>Supply of the hold-back switched off at the board: the leaf is let go and shuts against the draught of the fans. The control station&apos;s release plan names the door.</source>
         <translation type="unfinished">Alimentation de la retenue coupée au tableau électrique&#xa0;: le vantail est lâché et se ferme contre le courant d&apos;air des ventilateurs. Le plan de déclenchement du poste de sécurité nomme la porte.</translation>
+    </message>
+    <message>
+        <source>Behind the door</source>
+        <translation type="unfinished">Derrière la porte</translation>
+    </message>
+    <message>
+        <source>Inside it: a stairway enclosure.</source>
+        <translation type="unfinished">À l&apos;intérieur&#xa0;: un entourage d&apos;escalier.</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation type="unfinished">Matériau</translation>
+    </message>
+    <message>
+        <source>Leaf and frame of steel.</source>
+        <translation type="unfinished">Vantail et cadre en acier.</translation>
+    </message>
+    <message>
+        <source>Material of the door</source>
+        <translation type="unfinished">Matériau de la porte</translation>
+    </message>
+    <message>
+        <source>Approval paper: a core that cannot burn between sheets of steel.</source>
+        <translation type="unfinished">Document d&apos;approbation&#xa0;: une âme incombustible entre des tôles d&apos;acier.</translation>
+    </message>
+    <message>
+        <source>Where the air goes</source>
+        <translation type="unfinished">Passage de l&apos;air</translation>
+    </message>
+    <message>
+        <source>No opening above the lower third of the leaf.</source>
+        <translation type="unfinished">Aucune ouverture au-dessus du tiers inférieur du vantail.</translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation type="unfinished">État</translation>
+    </message>
+    <message>
+        <source>No holes, patches or dents; nothing is missing or repaired with other parts.</source>
+        <translation type="unfinished">Ni trous, ni pièces rapportées, ni chocs&#xa0;; rien ne manque ni n&apos;est réparé avec d&apos;autres pièces.</translation>
+    </message>
+    <message>
+        <source>Maintenance plan</source>
+        <translation type="unfinished">Plan d&apos;entretien</translation>
+    </message>
+    <message>
+        <source>The plan in the ship&apos;s computer lists this door and its control, with the dates of their tests.</source>
+        <translation type="unfinished">Le plan dans l&apos;ordinateur du navire mentionne cette porte et sa commande, avec les dates de leurs essais.</translation>
+    </message>
+    <message>
+        <source>Locked</source>
+        <translation type="unfinished">Verrouillage</translation>
+    </message>
+    <message>
+        <source>You try the handle: the door is locked.</source>
+        <translation type="unfinished">Vous essayez la poignée&#xa0;: la porte est verrouillée.</translation>
+    </message>
+    <message>
+        <source>Way out</source>
+        <translation type="unfinished">Sortie</translation>
+    </message>
+    <message>
+        <source>You go through in the direction of escape with empty hands.</source>
+        <translation type="unfinished">Vous passez dans le sens de l&apos;évacuation, les mains vides.</translation>
+    </message>
+    <message>
+        <source>Quick release</source>
+        <translation type="unfinished">Déblocage rapide</translation>
+    </message>
+    <message>
+        <source>A bar over two thirds of the leaf; pushed, it lets the latch go. Nothing locks it down.</source>
+        <translation type="unfinished">Une barre sur les deux tiers du vantail&#xa0;; poussée, elle libère le loquet. Rien ne la bloque.</translation>
+    </message>
+    <message>
+        <source>Height of the bar</source>
+        <translation type="unfinished">Hauteur de la barre</translation>
+    </message>
+    <message>
+        <source>The bar stands 950 mm above the deck.</source>
+        <translation type="unfinished">La barre est à 950 mm au-dessus du pont.</translation>
+    </message>
+    <message>
+        <source>Force at the bar</source>
+        <translation type="unfinished">Force à la barre</translation>
+    </message>
+    <message>
+        <source>The spring gauge reads 40 N when the latch lets go.</source>
+        <translation type="unfinished">Le peson indique 40 N quand le loquet lâche.</translation>
+    </message>
+    <message>
+        <source>Panel on the bridge</source>
+        <translation type="unfinished">Tableau de la passerelle</translation>
+    </message>
+    <message>
+        <source>The bridge reads its lamp to you: true for open, ajar and shut.</source>
+        <translation type="unfinished">La passerelle vous lit sa lampe, juste chaque fois&#xa0;: ouverte, entrebâillée, fermée.</translation>
+    </message>
+    <message>
+        <source>Central station</source>
+        <translation type="unfinished">Poste central</translation>
+    </message>
+    <message>
+        <source>Closing control and lamp of this door stand beside the panel of the detection system.</source>
+        <translation type="unfinished">La commande de fermeture et la lampe de cette porte se trouvent à côté du tableau du système de détection.</translation>
+    </message>
+    <message>
+        <source>Safety centre</source>
+        <translation type="unfinished">Centre de sécurité</translation>
+    </message>
+    <message>
+        <source>Closed from the safety centre, the door shuts and its lamp there changes.</source>
+        <translation type="unfinished">Fermée depuis le centre de sécurité, la porte se ferme et sa lampe y change.</translation>
+    </message>
+    <message>
+        <source>Blackout trial</source>
+        <translation type="unfinished">Essai de black-out</translation>
+    </message>
+    <message>
+        <source>Main power off: held and released by the battery, then by the emergency generator.</source>
+        <translation type="unfinished">Alimentation principale coupée&#xa0;: retenue et déclenchée par la batterie, puis par la génératrice de secours.</translation>
+    </message>
+    <message>
+        <source>Control outside the space</source>
+        <translation type="unfinished">Commande hors du local</translation>
+    </message>
+    <message>
+        <source>Its control stands in the casing&apos;s fire locker with those of the fans and the fuel.</source>
+        <translation type="unfinished">Sa commande se trouve dans l&apos;armoire d&apos;incendie de l&apos;encaissement, avec celles des ventilateurs et du combustible.</translation>
+    </message>
+    <message>
+        <source>Closing</source>
+        <translation type="unfinished">Fermeture</translation>
+    </message>
+    <message>
+        <source>Let go, it goes firmly home every time.</source>
+        <translation type="unfinished">Lâchée, elle va chaque fois franchement en butée.</translation>
     </message>
 </context>
 <context>
@@ -7973,6 +9165,10 @@ côté deux</translation>
         <source>Zones %1 would act as one: %2 long against %3 as a rule and %4 at most.</source>
         <translation type="unfinished">Les tranches %1 n&apos;en feraient qu&apos;une&#xa0;: %2 de long pour %3 en règle générale et %4 au plus.</translation>
     </message>
+    <message>
+        <source>Zones %1 would act as one: %2 long against %3 as a rule.</source>
+        <translation type="unfinished">Les tranches %1 n&apos;en feraient qu&apos;une&#xa0;: %2 de long pour %3 en règle générale.</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::CautionScreen</name>
@@ -8143,6 +9339,10 @@ côté deux</translation>
     <message>
         <source>s</source>
         <translation type="unfinished">s</translation>
+    </message>
+    <message>
+        <source>“%1” cannot come before “%2”. Seconds after “%3”:</source>
+        <translation type="unfinished">«&#xa0;%1&#xa0;» ne peut pas venir avant «&#xa0;%2&#xa0;». Secondes après «&#xa0;%3&#xa0;»&#xa0;:</translation>
     </message>
 </context>
 <context>
@@ -8393,6 +9593,14 @@ côté deux</translation>
     <message>
         <source>Door %1</source>
         <translation type="unfinished">Porte %1</translation>
+    </message>
+    <message>
+        <source>not examined as</source>
+        <translation type="unfinished">non examinée comme</translation>
+    </message>
+    <message>
+        <source>a watertight door</source>
+        <translation type="unfinished">porte étanche à l&apos;eau</translation>
     </message>
 </context>
 <context>
@@ -9013,6 +10221,25 @@ côté deux</translation>
     <message>
         <source>No walkdown has begun yet. Begin one to test it.</source>
         <translation type="unfinished">Aucune tournée n&apos;a encore commencé. Commencez-en une pour la tester.</translation>
+    </message>
+</context>
+<context>
+    <name>latchround::ui::InstrumentKeys</name>
+    <message>
+        <source>Rule</source>
+        <translation type="unfinished">Règle</translation>
+    </message>
+    <message>
+        <source>Caliper</source>
+        <translation type="unfinished">Pied à coulisse</translation>
+    </message>
+    <message>
+        <source>Gap gauge</source>
+        <translation type="unfinished">Jauge d&apos;épaisseur</translation>
+    </message>
+    <message>
+        <source>Tape</source>
+        <translation type="unfinished">Mètre ruban</translation>
     </message>
 </context>
 <context>
@@ -10515,6 +11742,10 @@ côté deux</translation>
         <source>Yes: the run is spoiled</source>
         <translation type="unfinished">Oui : essai nul</translation>
     </message>
+    <message>
+        <source>“%1” and “%2” lie only %3 s apart: no leaf moves so fast. A slip of the finger?</source>
+        <translation type="unfinished">«&#xa0;%1&#xa0;» et «&#xa0;%2&#xa0;» ne sont séparés que de %3 s&#xa0;: aucun vantail ne va si vite. Un faux appui&#xa0;?</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::SceneScreen</name>
@@ -11192,6 +12423,10 @@ refaire</translation>
     <message>
         <source>s</source>
         <translation type="unfinished">s</translation>
+    </message>
+    <message>
+        <source>No leaf moves so fast. A slip of the finger? Else type it again.</source>
+        <translation type="unfinished">Aucun vantail ne va si vite. Un faux appui&#xa0;? Sinon, tapez-le de nouveau.</translation>
     </message>
 </context>
 <context>

@@ -56,6 +56,14 @@
         <source>, %1 against %2</source>
         <translation type="unfinished">, %1 terhadap %2</translation>
     </message>
+    <message>
+        <source>bulkhead %1: zones %2 act as one, %3 against %4%5</source>
+        <translation type="unfinished">sekat %1: zona %2 menjadi satu, %3 terhadap %4%5</translation>
+    </message>
+    <message>
+        <source>bulkheads %1: zones %2 act as one, %3 against %4%5</source>
+        <translation type="unfinished">sekat %1: zona %2 menjadi satu, %3 terhadap %4%5</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -524,60 +532,12 @@
         <translation type="unfinished">Lepaskan dari terbuka penuh. Baik: menutup sendiri, dan tidak ada apa pun di belakangnya yang dapat menahannya. Buruk: berhenti di tengah, atau ada kait.</translation>
     </message>
     <message>
-        <source>Closes positively by power or by itself, with a fail-safe hold-back released remotely</source>
-        <translation type="unfinished">Menutup pasti dengan tenaga atau sendiri, dengan penahan gagal-aman yang dilepas dari jauh</translation>
-    </message>
-    <message>
-        <source>Closes positively, hold-back fail-safe and released remotely?</source>
-        <translation type="unfinished">Menutup pasti, penahan gagal-aman dan dilepas dari jauh?</translation>
-    </message>
-    <message>
-        <source>Release it from its remote place, then with its supply cut. Good: it closes firmly each time. Doors of escape trunks are excepted: answer n/a.</source>
-        <translation type="unfinished">Lepaskan dari tempat jauhnya, lalu dengan pasokan diputus. Baik: menutup kukuh setiap kali. Pintu lorong penyelamatan dikecualikan: jawab t/b.</translation>
-    </message>
-    <message>
         <source>Door in an A-60, A-30 or A-15 bulkhead meets A-15; in an A-0 bulkhead A-0</source>
         <translation type="unfinished">Pintu di sekat A-60, A-30, atau A-15 memenuhi A-15; di sekat A-0 memenuhi A-0</translation>
     </message>
     <message>
-        <source>Compare the plate on the door with its bulkhead: A-15 is enough in A-60, A-30 and A-15. Watertight doors are outside the rule; a door to the weather deck may be 45 mm hardwood.</source>
-        <translation type="unfinished">Bandingkan pelat pada pintu dengan sekatnya: A-15 cukup di A-60, A-30, dan A-15. Pintu kedap air di luar aturan ini; pintu ke geladak cuaca boleh dari kayu keras 45 mm.</translation>
-    </message>
-    <message>
         <source>Closes by itself against a list of 3.5 degrees</source>
         <translation type="unfinished">Menutup sendiri melawan kemiringan 3.5 derajat</translation>
-    </message>
-    <message>
-        <source>The door is numbered</source>
-        <translation type="unfinished">Pintu diberi nomor</translation>
-    </message>
-    <message>
-        <source>Is the door&apos;s number on it?</source>
-        <translation type="unfinished">Apakah nomor pintu ada padanya?</translation>
-    </message>
-    <message>
-        <source>Look on the leaf and beside it. Good: the number can be read and is the register&apos;s. Bad: gone, painted over, or another door&apos;s.</source>
-        <translation type="unfinished">Lihat pada daun dan di sampingnya. Baik: nomor terbaca dan sama dengan register. Buruk: hilang, tertutup cat, atau milik pintu lain.</translation>
-    </message>
-    <message>
-        <source>Released from the control station and at the door; shuts when the control system fails; no hooks</source>
-        <translation type="unfinished">Dilepas dari stasiun kendali dan di pintu; menutup bila sistem kendali gagal; tanpa kait</translation>
-    </message>
-    <message>
-        <source>Released from the control station and at the door, shut by itself when the system fails, and free of hooks?</source>
-        <translation type="unfinished">Dilepas dari stasiun kendali dan di pintu, menutup sendiri bila sistem gagal, dan bebas kait?</translation>
-    </message>
-    <message>
-        <source>Try it from the control station, at the door, and with the system off: it must shut each time. Then look behind it for hooks. A door that is normally closed need not have it.</source>
-        <translation type="unfinished">Coba dari stasiun kendali, di pintu, dan dengan sistem mati: harus menutup setiap kali. Lalu cari kait di belakangnya. Pintu yang biasanya tertutup tidak harus memilikinya.</translation>
-    </message>
-    <message>
-        <source>Released from the control station and at the door; shuts when its power fails; no hooks</source>
-        <translation type="unfinished">Dilepas dari stasiun kendali dan di pintu; menutup bila dayanya gagal; tanpa kait</translation>
-    </message>
-    <message>
-        <source>Try it from the control station, at the door, and with its power off: it must shut each time. Then look behind it for hooks. A door that is normally closed need not have it.</source>
-        <translation type="unfinished">Coba dari stasiun kendali, di pintu, dan dengan dayanya mati: harus menutup setiap kali. Lalu cari kait di belakangnya. Pintu yang biasanya tertutup tidak harus memilikinya.</translation>
     </message>
     <message>
         <source>Either leaf of a double door closes and latches on its own</source>
@@ -596,22 +556,6 @@
         <translation type="unfinished">Bila satu daun harus menutup dahulu, ada alat yang membuatnya menutup berurutan</translation>
     </message>
     <message>
-        <source>Latch throw at least 19 mm in an A-class door, 9.5 mm in a B-class door</source>
-        <translation type="unfinished">Panjang lidah kancing minimal 19 mm pada pintu kelas A, 9.5 mm pada pintu kelas B</translation>
-    </message>
-    <message>
-        <source>With the door open and held, measure how far the bolt stands out of the edge. 3/4 inch; subchapter K prints 20 mm for A class. B class: 3/8 inch.</source>
-        <translation type="unfinished">Dengan pintu terbuka dan ditahan, ukur seberapa jauh lidah menonjol dari tepi. 3/4 inci; subchapter K mencetak 20 mm untuk kelas A. Kelas B: 3/8 inci.</translation>
-    </message>
-    <message>
-        <source>Undercut above sill or deck covering at most 12.7 mm under an A-class door, 25 mm under a B-class door; no rug or carpet through the doorway</source>
-        <translation type="unfinished">Celah bawah di atas ambang atau pelapis geladak maksimal 12.7 mm di bawah pintu kelas A, 25 mm di bawah pintu kelas B; tidak ada permadani atau karpet melintasi ambang pintu</translation>
-    </message>
-    <message>
-        <source>The worst place under the shut door, down to sill or deck covering. 1/2 inch; B class 1 inch. Bad as well: a rug or carpet that runs through.</source>
-        <translation type="unfinished">Tempat terburuk di bawah pintu yang tertutup, sampai ke ambang atau pelapis geladak. 1/2 inci; kelas B 1 inci. Buruk juga: permadani atau karpet yang menerus.</translation>
-    </message>
-    <message>
         <source>Clearance between double leaves that work alone, and at top and sides of a double-swing door, at most 3.2 mm</source>
         <translation type="unfinished">Celah di antara daun ganda yang bekerja sendiri-sendiri, dan di atas dan sisi pintu ayun dua arah, maksimal 3.2 mm</translation>
     </message>
@@ -622,10 +566,6 @@
     <message>
         <source>Stop or overlap at the sides and top at least 12.7 mm</source>
         <translation type="unfinished">Sponing atau tumpang tindih di sisi dan atas minimal 12.7 mm</translation>
-    </message>
-    <message>
-        <source>How far the shut leaf laps over the stop of its frame, at the sides and the top. 1/2 inch at the narrowest place.</source>
-        <translation type="unfinished">Seberapa jauh daun yang tertutup menumpang pada sponing kusennya, di sisi dan atas. 1/2 inci di tempat tersempit.</translation>
     </message>
     <message>
         <source>No vent grille or louver in an A-class door</source>
@@ -654,10 +594,6 @@
     <message>
         <source>Hose port in the lower corner opposite the hinge, about 152 mm square, cover shuts by itself?</source>
         <translation type="unfinished">Lubang selang di sudut bawah di seberang engsel, sekitar 152 mm persegi, penutup menutup sendiri?</translation>
-    </message>
-    <message>
-        <source>Lower corner opposite the hinge, about 6 inches square. Lift the steel cover and let go: it must fall shut. The rule asks for no hose port; it says how one must be.</source>
-        <translation type="unfinished">Sudut bawah di seberang engsel, sekitar 6 inci persegi. Angkat penutup baja dan lepaskan: harus jatuh menutup. Aturan tidak meminta lubang selang; aturan menyebut bagaimana seharusnya bila ada.</translation>
     </message>
     <message>
         <source>A door in a deck, for crew only, closes in 5 to 10 s</source>
@@ -694,10 +630,6 @@
     <message>
         <source>Wired glass in an A-class door at most 0.065 m2</source>
         <translation type="unfinished">Kaca kawat pada pintu kelas A maksimal 0.065 m2</translation>
-    </message>
-    <message>
-        <source>The glass that can be seen, height by width. 100 square inches. No glass: 0. Bad: cracked, or no wire in it.</source>
-        <translation type="unfinished">Kaca yang terlihat, tinggi kali lebar. 100 inci persegi. Tanpa kaca: 0. Buruk: retak, atau tanpa kawat di dalamnya.</translation>
     </message>
     <message>
         <source>The fire door release system is as SOLAS 74 II-2/30.4.3 has it</source>
@@ -1703,6 +1635,926 @@
         <source>C is enough between two like spaces; unlike spaces (storeroom and workshop) need A-0.</source>
         <translation type="unfinished">C cukup antara dua ruang sejenis; ruang tidak sejenis (gudang dan bengkel) memerlukan A-0.</translation>
     </message>
+    <message>
+        <source>A fire drill tries the fire doors in the area of the drill</source>
+        <translation type="unfinished">Latihan darurat kebakaran mencoba pintu kebakaran di daerah latihan itu</translation>
+    </message>
+    <message>
+        <source>Blackout trial: doors are held and released by the emergency source and the transitional battery</source>
+        <translation type="unfinished">Percobaan blackout: penahan pintu bertahan dan dilepas dengan tenaga sumber darurat dan baterai transisi</translation>
+    </message>
+    <message>
+        <source>Port State campaign on fire doors: lamps, a sample released at the door and remotely, doors lashed open, closing and latching, machinery doors, rating</source>
+        <translation type="unfinished">Kampanye Port State Control (PSC) pintu kebakaran: lampu, sampel yang penahannya dilepas di pintu dan dari jauh, pintu yang diikat terbuka, penutupan dan pengancingan, pintu ruang permesinan, kelas</translation>
+    </message>
+    <message>
+        <source>An exterior door that faces life-saving appliances, embarkation or outside assembly stations, outside stairs or escape decks is A class like its boundary</source>
+        <translation type="unfinished">Pintu luar yang menghadap alat penyelamat jiwa, tempat embarkasi atau tempat berkumpul di luar, tangga luar, atau geladak penyelamatan diri adalah kelas A seperti pembatasnya</translation>
+    </message>
+    <message>
+        <source>Compare the plate on the door with the class of the boundary round it. Good: the door is at least as strong. A stairway enclosure&apos;s door is free of it.</source>
+        <translation type="unfinished">Bandingkan pelat pada pintu dengan kelas pembatas di sekelilingnya. Baik: pintu minimal sama kuat. Pintu selubung tangga bebas dari ketentuan ini.</translation>
+    </message>
+    <message>
+        <source>An exterior door of a stairway enclosure is free of the A-class duty of other exterior doors</source>
+        <translation type="unfinished">Pintu luar selubung tangga bebas dari kewajiban kelas A yang berlaku bagi pintu luar lain</translation>
+    </message>
+    <message>
+        <source>Is it a door of a stairway enclosure?</source>
+        <translation type="unfinished">Apakah ini pintu selubung tangga?</translation>
+    </message>
+    <message>
+        <source>See the fire plan, or go in. A stairway enclosure behind it: yes, and no class is asked of it. Any other space behind it: no. Neither answer is a fault.</source>
+        <translation type="unfinished">Lihat denah pengendalian kebakaran, atau masuklah. Di baliknya selubung tangga: ya, dan tidak ada kelas yang diminta. Di baliknya ruang lain: tidak. Kedua jawaban bukan cacat.</translation>
+    </message>
+    <message>
+        <source>Door and frame of steel or of a material equivalent to it</source>
+        <translation type="unfinished">Pintu dan kusen dari baja atau bahan yang setara</translation>
+    </message>
+    <message>
+        <source>Door and frame of steel, or equivalent?</source>
+        <translation type="unfinished">Pintu dan kusen dari baja, atau setara?</translation>
+    </message>
+    <message>
+        <source>Knock on leaf and frame, see the plate and the papers. Good: steel, or a paper that says what is equivalent. Bad: wood, plastic or bare aluminium.</source>
+        <translation type="unfinished">Ketuk daun pintu dan kusen, lihat pelat dan dokumennya. Baik: baja, atau ada dokumen yang menyatakan kesetaraannya. Buruk: kayu, plastik, atau aluminium polos.</translation>
+    </message>
+    <message>
+        <source>Door and frame in good order, so that they do what they were fitted for</source>
+        <translation type="unfinished">Pintu dan kusen dalam keadaan baik, sehingga berfungsi sesuai tujuan pemasangannya</translation>
+    </message>
+    <message>
+        <source>In good order, door and frame?</source>
+        <translation type="unfinished">Pintu dan kusen dalam keadaan baik?</translation>
+    </message>
+    <message>
+        <source>Leaf, frame, hinges, seals and glass. Bad: holes, patches, dents that stop it closing, missing parts, repairs that nobody approved. Asked of a ship of any date.</source>
+        <translation type="unfinished">Daun pintu, kusen, engsel, paking, dan kaca. Buruk: lubang, tambalan, penyok yang menghalangi penutupan, bagian hilang, perbaikan tanpa persetujuan. Ditanya untuk kapal dari tahun mana pun.</translation>
+    </message>
+    <message>
+        <source>The maintenance plan aboard has this door and its controls in it</source>
+        <translation type="unfinished">Rencana perawatan di kapal memuat pintu ini dan kendalinya</translation>
+    </message>
+    <message>
+        <source>Is the door, with its controls, in the maintenance plan?</source>
+        <translation type="unfinished">Apakah pintu ini, dengan kendalinya, ada dalam rencana perawatan?</translation>
+    </message>
+    <message>
+        <source>Ask for the ship&apos;s maintenance plan, on paper or in a computer, and find this door. Good: its tests and dates are there. Asked of a ship of any date.</source>
+        <translation type="unfinished">Minta rencana perawatan kapal, di kertas atau di komputer, dan cari pintu ini. Baik: uji dan tanggalnya tercantum. Ditanya untuk kapal dari tahun mana pun.</translation>
+    </message>
+    <message>
+        <source>A door that is normally kept locked was found locked</source>
+        <translation type="unfinished">Pintu yang biasanya dikunci ditemukan dalam keadaan terkunci</translation>
+    </message>
+    <message>
+        <source>Was it found locked?</source>
+        <translation type="unfinished">Apakah pintu ditemukan terkunci?</translation>
+    </message>
+    <message>
+        <source>Try it before it is unlocked. Locked: yes, and it is left out of what is asked of doors that people use. Open or unlocked: no, and it is graded as what it is.</source>
+        <translation type="unfinished">Coba sebelum kuncinya dibuka. Terkunci: ya, dan pintu tidak ikut dalam hal yang diminta dari pintu yang dipakai orang. Terbuka atau tidak terkunci: tidak, dan pintu dinilai menurut keadaannya.</translation>
+    </message>
+    <message>
+        <source>No key is needed in the direction of escape; a cabin door needs none from inside</source>
+        <translation type="unfinished">Tidak perlu anak kunci ke arah penyelamatan diri; pintu kabin tidak memerlukannya dari dalam</translation>
+    </message>
+    <message>
+        <source>Opens in the direction of escape without a key?</source>
+        <translation type="unfinished">Terbuka ke arah penyelamatan diri tanpa anak kunci?</translation>
+    </message>
+    <message>
+        <source>Shut and latch it, then go through in the direction of escape with empty hands. Good: it opens. Bad: a key, a code or a tool is needed, or it is locked.</source>
+        <translation type="unfinished">Tutup dan kancingkan, lalu lewati ke arah penyelamatan diri dengan tangan kosong. Baik: terbuka. Buruk: perlu anak kunci, kode, atau alat, atau pintu terkunci.</translation>
+    </message>
+    <message>
+        <source>An escape door of a public space that is normally latched has a quick release over at least half the leaf, and nothing that locks it down</source>
+        <translation type="unfinished">Pintu penyelamatan diri ruang umum yang biasanya terkancing punya pelepas cepat minimal selebar separuh daun pintu, dan tidak ada yang menguncinya mati</translation>
+    </message>
+    <message>
+        <source>Quick release over half the leaf, nothing locks it down?</source>
+        <translation type="unfinished">Pelepas cepat selebar separuh daun pintu, tidak ada yang menguncinya mati?</translation>
+    </message>
+    <message>
+        <source>A bar or panel that lets the latch go when pushed, on the side people come from. Good: at least half as wide as the leaf. No public space, or not latched: n/a.</source>
+        <translation type="unfinished">Batang atau panel yang melepas kancing bila didorong, di sisi datangnya orang. Baik: minimal separuh lebar daun pintu. Bukan ruang umum, atau tidak dikancing: t/b.</translation>
+    </message>
+    <message>
+        <source>The quick release stands 760 to 1120 mm above the deck</source>
+        <translation type="unfinished">Pelepas cepat terpasang 760 sampai 1120 mm di atas geladak</translation>
+    </message>
+    <message>
+        <source>Height of the quick release above the deck</source>
+        <translation type="unfinished">Tinggi pelepas cepat di atas geladak</translation>
+    </message>
+    <message>
+        <source>From the deck to the middle of the bar, with a rule or tape. Answer the question of the quick release first.</source>
+        <translation type="unfinished">Dari geladak sampai tengah batang, dengan mistar atau pita ukur. Jawab dahulu pertanyaan tentang pelepas cepat.</translation>
+    </message>
+    <message>
+        <source>The quick release lets go at 67 N or less</source>
+        <translation type="unfinished">Pelepas cepat melepas kancing pada 67 N atau kurang</translation>
+    </message>
+    <message>
+        <source>Force that makes the quick release let go</source>
+        <translation type="unfinished">Gaya yang membuat pelepas cepat melepas kancing</translation>
+    </message>
+    <message>
+        <source>Push with a spring gauge at the middle of the bar, in the direction of escape, until the latch lets go. Keep feet clear of the leaf.</source>
+        <translation type="unfinished">Dorong dengan neraca pegas di tengah batang, ke arah penyelamatan diri, sampai kancing terlepas. Jauhkan kaki dari daun pintu.</translation>
+    </message>
+    <message>
+        <source>Can be released from a control station, all doors or in groups</source>
+        <translation type="unfinished">Penahannya dapat dilepas dari stasiun kontrol, semua pintu sekaligus atau per grup</translation>
+    </message>
+    <message>
+        <source>Can be released at the door</source>
+        <translation type="unfinished">Penahannya dapat dilepas di pintu</translation>
+    </message>
+    <message>
+        <source>Does the switch at the door release it?</source>
+        <translation type="unfinished">Apakah sakelar di pintu melepas penahannya?</translation>
+    </message>
+    <message>
+        <source>Work the switch or handle at the door. Good: it lets the door go. Bad: it does nothing. The older text asks for it at the door, not from both sides.</source>
+        <translation type="unfinished">Gerakkan sakelar atau gagang di pintu. Baik: penahan pintu terlepas. Buruk: tidak berfungsi. Teks lama memintanya di pintu, bukan dari kedua sisi.</translation>
+    </message>
+    <message>
+        <source>The navigation bridge shows whether a fire door to or from a special category space is closed</source>
+        <translation type="unfinished">Anjungan menunjukkan apakah pintu kebakaran menuju atau dari ruang kategori khusus tertutup</translation>
+    </message>
+    <message>
+        <source>Is the bridge&apos;s indication true for open, ajar and closed?</source>
+        <translation type="unfinished">Apakah penunjukan di anjungan benar untuk terbuka, renggang, dan tertutup?</translation>
+    </message>
+    <message>
+        <source>Ask the bridge what it shows with the door open, ajar and shut. Good: true each time. Bad: no lamp for this door, or it says shut while the door stands ajar.</source>
+        <translation type="unfinished">Tanyakan kepada anjungan apa yang ditunjukkan saat pintu terbuka, renggang, dan tertutup. Baik: benar setiap kali. Buruk: tidak ada lampu untuk pintu ini, atau disebut tertutup padahal renggang.</translation>
+    </message>
+    <message>
+        <source>Its remote closing stands in the same central control station as the detection alarms, and the panel there shows it open or closed</source>
+        <translation type="unfinished">Kendali penutupan jarak jauhnya berada di stasiun kontrol pusat yang sama dengan alarm deteksi, dan panel di sana menunjukkan pintu terbuka atau tertutup</translation>
+    </message>
+    <message>
+        <source>Closing control and open-or-closed lamp in the central station?</source>
+        <translation type="unfinished">Kendali penutupan dan lampu buka-tutup di stasiun pusat?</translation>
+    </message>
+    <message>
+        <source>In the continuously manned station: beside the alarms of the detection system, the control that closes this door and its lamp for open or closed.</source>
+        <translation type="unfinished">Di stasiun yang dijaga terus-menerus: di samping alarm sistem deteksi ada kendali yang menutup pintu ini dan lampu terbuka atau tertutupnya.</translation>
+    </message>
+    <message>
+        <source>It can be worked and watched from the safety centre</source>
+        <translation type="unfinished">Dapat dijalankan dan diawasi dari pusat keselamatan</translation>
+    </message>
+    <message>
+        <source>Worked and watched from the safety centre?</source>
+        <translation type="unfinished">Dijalankan dan diawasi dari pusat keselamatan?</translation>
+    </message>
+    <message>
+        <source>In the safety centre: close this door and see its lamp change. Good: both work as at the control station. Bad: it is not on the panel.</source>
+        <translation type="unfinished">Di pusat keselamatan: tutup pintu ini dan lihat lampunya berubah. Baik: keduanya bekerja seperti di stasiun kontrol. Buruk: tidak ada di panel.</translation>
+    </message>
+    <message>
+        <source>Closes by itself when its control fails</source>
+        <translation type="unfinished">Menutup sendiri bila kendalinya gagal</translation>
+    </message>
+    <message>
+        <source>Its holding and release work from the emergency source, and from the transitional battery until that takes over</source>
+        <translation type="unfinished">Penahanan dan pelepasannya bekerja dengan sumber tenaga darurat, dan dengan baterai transisi sampai sumber itu mengambil alih</translation>
+    </message>
+    <message>
+        <source>In the blackout trial: held and released by emergency power?</source>
+        <translation type="unfinished">Dalam percobaan blackout: ditahan dan dilepas dengan tenaga darurat?</translation>
+    </message>
+    <message>
+        <source>Agree the trial with bridge and engineers, people clear. Main power off: battery first, then the emergency source. Good: held, released and shut under each. A system with its own battery counts.</source>
+        <translation type="unfinished">Sepakati percobaan dengan anjungan dan masinis, jauhkan orang. Daya utama mati: baterai dahulu, lalu sumber darurat. Baik: dengan masing-masing pintu tertahan, penahannya terlepas, dan menutup. Sistem dengan baterai sendiri ikut dihitung.</translation>
+    </message>
+    <message>
+        <source>Self-closing hose port; the older text prints no size</source>
+        <translation type="unfinished">Lubang selang kebakaran yang menutup sendiri; teks lama tidak mencetak ukuran</translation>
+    </message>
+    <message>
+        <source>Does it have a hose port that shuts by itself?</source>
+        <translation type="unfinished">Ada lubang selang kebakaran yang menutup sendiri?</translation>
+    </message>
+    <message>
+        <source>Door shut, lower edge, opposite the hinges. Lift the cover and let go. Good: it falls shut. Bad: it stays up, or there is no port. A size is not printed for a ship of this date.</source>
+        <translation type="unfinished">Pintu tertutup, tepi bawah, di seberang engsel. Angkat penutupnya dan lepaskan. Baik: jatuh menutup. Buruk: tetap terangkat, atau tidak ada lubang. Untuk kapal dengan tanggal bangun ini tidak ada ukuran tercetak.</translation>
+    </message>
+    <message>
+        <source>B-class door of a material that cannot burn</source>
+        <translation type="unfinished">Pintu kelas B dari bahan yang tidak dapat terbakar</translation>
+    </message>
+    <message>
+        <source>Door of a material that cannot burn?</source>
+        <translation type="unfinished">Pintu dari bahan yang tidak dapat terbakar?</translation>
+    </message>
+    <message>
+        <source>See the plate and the papers. Bad: wood or plastic. With 36 passengers or fewer the Administration may allow it between a cabin and its own shower or toilet: n/a.</source>
+        <translation type="unfinished">Lihat pelat dan dokumennya. Buruk: kayu atau plastik. Dengan 36 penumpang atau kurang, Administrasi boleh mengizinkannya antara kabin dan pancuran atau toiletnya sendiri: t/b.</translation>
+    </message>
+    <message>
+        <source>Vent opening only in the lower part of the door, or under it</source>
+        <translation type="unfinished">Lubang ventilasi hanya di bagian bawah pintu, atau di bawahnya</translation>
+    </message>
+    <message>
+        <source>Vent opening only in the lower part, or none?</source>
+        <translation type="unfinished">Lubang ventilasi hanya di bagian bawah, atau tidak ada?</translation>
+    </message>
+    <message>
+        <source>Find every opening for air in the leaf. Good: low in the leaf, under it, or none. Bad: a grille or holes in the upper half.</source>
+        <translation type="unfinished">Cari setiap lubang udara pada daun pintu. Baik: rendah pada daun pintu, di bawahnya, atau tidak ada. Buruk: kisi atau lubang di separuh atas.</translation>
+    </message>
+    <message>
+        <source>Closes positively by power, or by itself against an inclination of 3.5 degrees</source>
+        <translation type="unfinished">Menutup secara pasti dengan tenaga mesin, atau sendiri melawan kemiringan 3.5 derajat</translation>
+    </message>
+    <message>
+        <source>Closes positively, by power or by itself?</source>
+        <translation type="unfinished">Menutup secara pasti, dengan tenaga mesin atau sendiri?</translation>
+    </message>
+    <message>
+        <source>Release it with its supply on and cut. Good: it goes firmly home each time. Doors of escape trunks too. The space is not of category A: n/a.</source>
+        <translation type="unfinished">Lepas penahannya saat pasokan hidup dan saat diputus. Baik: setiap kali menutup rapat dengan pasti. Berlaku juga untuk pintu lorong penyelamatan. Ruang bukan kategori A: t/b.</translation>
+    </message>
+    <message>
+        <source>Its hold-back is fail-safe and released remotely</source>
+        <translation type="unfinished">Alat penahannya aman bila gagal (fail-safe) dan dilepas dari jauh</translation>
+    </message>
+    <message>
+        <source>Hold-back fail-safe, and released remotely?</source>
+        <translation type="unfinished">Alat penahan aman bila gagal, dan dilepas dari jauh?</translation>
+    </message>
+    <message>
+        <source>Release it from its remote place, then with its supply cut. Good: it lets go each time. The space is not of category A, or nothing can hold the door: n/a.</source>
+        <translation type="unfinished">Lepas dari tempat pelepas jarak jauhnya, lalu dengan pasokan diputus. Baik: penahan terlepas setiap kali. Ruang bukan kategori A, atau tidak ada yang dapat menahan pintu: t/b.</translation>
+    </message>
+    <message>
+        <source>It is closed or released from outside the space, at one place or as few as possible</source>
+        <translation type="unfinished">Ditutup atau dilepas penahannya dari luar ruang, di satu tempat atau sesedikit mungkin tempat</translation>
+    </message>
+    <message>
+        <source>Closed or released from outside the space?</source>
+        <translation type="unfinished">Ditutup atau dilepas penahannya dari luar ruang?</translation>
+    </message>
+    <message>
+        <source>Find the control outside the machinery space. Good: it stands with the others, at one place or as few as possible, and can be reached when the space burns.</source>
+        <translation type="unfinished">Cari kendalinya di luar ruang permesinan. Baik: berada bersama kendali lain, di satu tempat atau sesedikit mungkin tempat, dan terjangkau ketika ruang itu terbakar.</translation>
+    </message>
+    <message>
+        <source>Compare the plate on the door with its bulkhead: A-15 is enough in A-60, A-30 and A-15. Watertight doors are outside the rule; doors to the open deck have a row of their own.</source>
+        <translation type="unfinished">Bandingkan pelat pada pintu dengan sekatnya: A-15 cukup pada A-60, A-30, dan A-15. Pintu kedap air di luar aturan ini; pintu ke geladak terbuka punya butir tersendiri.</translation>
+    </message>
+    <message>
+        <source>Door in an A-class bulkhead: hollow steel or equal, filled solid with approved structural insulation; in an A-0 bulkhead solid or hollow steel or equal</source>
+        <translation type="unfinished">Pintu di sekat kelas A: baja berongga atau setara, terisi padat insulasi struktural yang disetujui; di sekat A-0 baja pejal atau berongga, atau setara</translation>
+    </message>
+    <message>
+        <source>Steel or equal, and filled with approved insulation where its bulkhead is A-15 or more?</source>
+        <translation type="unfinished">Baja atau setara, dan terisi insulasi yang disetujui bila sekatnya A-15 atau lebih?</translation>
+    </message>
+    <message>
+        <source>Knock on the leaf and read its papers. A-60, A-30, A-15: filled with approved insulation. A-0: steel, solid or hollow. Bad: wood, plastics, a filling that is not on the papers.</source>
+        <translation type="unfinished">Ketuk daun pintu dan baca dokumennya. A-60, A-30, A-15: terisi insulasi yang disetujui. A-0: baja, pejal atau berongga. Buruk: kayu, plastik, isian yang tidak ada dalam dokumen.</translation>
+    </message>
+    <message>
+        <source>Door in an A-class boundary: hollow steel or equal, filled solid with approved structural insulation; in an A-0 boundary solid or hollow steel or equal</source>
+        <translation type="unfinished">Pintu di pembatas kelas A: baja berongga atau setara, terisi padat insulasi struktural yang disetujui; di pembatas A-0 baja pejal atau berongga, atau setara</translation>
+    </message>
+    <message>
+        <source>Door in a B-class bulkhead: solid or hollow steel or equal metal; or a metal frame with glass panes; or incombustible and approved for it</source>
+        <translation type="unfinished">Pintu di sekat kelas B: baja pejal atau berongga, atau logam setara; atau rangka logam dengan panel kaca; atau tak mudah terbakar dan disetujui untuk itu</translation>
+    </message>
+    <message>
+        <source>Metal, glass in a metal frame, or incombustible and approved?</source>
+        <translation type="unfinished">Logam, kaca dalam rangka logam, atau tak mudah terbakar dan disetujui?</translation>
+    </message>
+    <message>
+        <source>Look at leaf and frame, and ask for the approval of anything but metal. No class is printed for such a door. Bad: wood or plastics without an approval.</source>
+        <translation type="unfinished">Lihat daun pintu dan kusen, dan minta persetujuan untuk apa pun selain logam. Tidak ada kelas tercetak untuk pintu demikian. Buruk: kayu atau plastik tanpa persetujuan.</translation>
+    </message>
+    <message>
+        <source>Door in a B-class boundary: solid or hollow steel or equal; or noncombustible and approved for it</source>
+        <translation type="unfinished">Pintu di pembatas kelas B: baja pejal atau berongga, atau setara; atau tak mudah terbakar dan disetujui untuk itu</translation>
+    </message>
+    <message>
+        <source>Steel or equal, or noncombustible and approved?</source>
+        <translation type="unfinished">Baja atau setara, atau tak mudah terbakar dan disetujui?</translation>
+    </message>
+    <message>
+        <source>Look at leaf and frame, and ask for the approval of anything but steel. No class is printed for such a door. Bad: glass panes in a frame, wood or plastics without an approval.</source>
+        <translation type="unfinished">Lihat daun pintu dan kusen, dan minta persetujuan untuk apa pun selain baja. Tidak ada kelas tercetak untuk pintu demikian. Buruk: panel kaca dalam rangka, kayu, atau plastik tanpa persetujuan.</translation>
+    </message>
+    <message>
+        <source>Door in a bulkhead that must be C class is of approved incombustible material</source>
+        <translation type="unfinished">Pintu di sekat yang harus kelas C dari bahan tak mudah terbakar yang disetujui</translation>
+    </message>
+    <message>
+        <source>Of approved incombustible material?</source>
+        <translation type="unfinished">Dari bahan tak mudah terbakar yang disetujui?</translation>
+    </message>
+    <message>
+        <source>Ask for the approval of the material. Good: metal, or an approved incombustible board. Bad: wood or plastics. No latch and no limit on the undercut are asked here.</source>
+        <translation type="unfinished">Minta persetujuan bahannya. Baik: logam, atau papan tak mudah terbakar yang disetujui. Buruk: kayu atau plastik. Di sini tidak diminta kancing maupun batas celah bawah.</translation>
+    </message>
+    <message>
+        <source>Door in a C-class boundary is noncombustible</source>
+        <translation type="unfinished">Pintu di pembatas kelas C tak mudah terbakar</translation>
+    </message>
+    <message>
+        <source>Noncombustible?</source>
+        <translation type="unfinished">Tak mudah terbakar?</translation>
+    </message>
+    <message>
+        <source>Ask for the approval of the material. Good: metal, or board approved as noncombustible. Bad: wood or plastics. No paragraph asks this in a C&apos; boundary: not applicable there.</source>
+        <translation type="unfinished">Minta persetujuan bahannya. Baik: logam, atau papan yang disetujui sebagai tak mudah terbakar. Buruk: kayu atau plastik. Tidak ada paragraf yang memintanya pada pembatas C&apos;: di sana tidak berlaku.</translation>
+    </message>
+    <message>
+        <source>A door to the open deck in an A-class bulkhead may be of hardwood, at least 44.5 mm (1 3/4 in) thick, and is then free of the rules for A-class doors</source>
+        <translation type="unfinished">Pintu ke geladak terbuka di sekat kelas A boleh dari kayu keras, tebal minimal 44.5 mm (1 3/4 in), dan bebas dari aturan pintu kelas A</translation>
+    </message>
+    <message>
+        <source>Of hardwood at least 44.5 mm (1 3/4 in) thick?</source>
+        <translation type="unfinished">Dari kayu keras, tebal minimal 44.5 mm (1 3/4 in)?</translation>
+    </message>
+    <message>
+        <source>Hardwood, measured at the edge of the leaf: 1 3/4 inches. Whether such a door at a stairway must also close by itself is not said: ask.</source>
+        <translation type="unfinished">Kayu keras, diukur di tepi daun pintu: 1 3/4 inci. Apakah pintu demikian di tangga juga harus menutup sendiri tidak disebut: tanyakan.</translation>
+    </message>
+    <message>
+        <source>A door to a weather deck in an A-class boundary may be of hardwood, at least 45 mm (1.75 in) thick</source>
+        <translation type="unfinished">Pintu ke geladak cuaca di pembatas kelas A boleh dari kayu keras, tebal minimal 45 mm (1.75 in)</translation>
+    </message>
+    <message>
+        <source>Of hardwood at least 45 mm (1.75 in) thick?</source>
+        <translation type="unfinished">Dari kayu keras, tebal minimal 45 mm (1.75 in)?</translation>
+    </message>
+    <message>
+        <source>Hardwood, measured at the edge of the leaf: 45 mm. Whether latch, undercut, frame and closing by itself bind such a door is not said: ask.</source>
+        <translation type="unfinished">Kayu keras, diukur di tepi daun pintu: 45 mm. Apakah ketentuan kancing, celah bawah, kusen, dan menutup sendiri mengikat pintu demikian tidak disebut: tanyakan.</translation>
+    </message>
+    <message>
+        <source>One person can work it from each side</source>
+        <translation type="unfinished">Satu orang dapat menjalankannya dari setiap sisi</translation>
+    </message>
+    <message>
+        <source>Can one person work it?</source>
+        <translation type="unfinished">Dapatkah satu orang menjalankannya?</translation>
+    </message>
+    <message>
+        <source>Alone, from each side: open it and shut it. Good: one hand at the handle and a shoulder at most. Bad: it takes two people, a tool, or somebody on the far side.</source>
+        <translation type="unfinished">Sendirian, dari setiap sisi: buka dan tutup. Baik: paling banyak satu tangan di gagang dan satu bahu. Buruk: perlu dua orang, alat, atau seseorang di sisi seberang.</translation>
+    </message>
+    <message>
+        <source>Opens the way people escape, where practicable</source>
+        <translation type="unfinished">Terbuka ke arah orang menyelamatkan diri, bila dapat dilakukan</translation>
+    </message>
+    <message>
+        <source>Opens the way people escape, or is that not practicable here?</source>
+        <translation type="unfinished">Terbuka ke arah orang menyelamatkan diri, atau itu tidak dapat dilakukan di sini?</translation>
+    </message>
+    <message>
+        <source>Doors of public spaces, stairway enclosures, corridors and the like. A stateroom door is not exempt. Where it cannot be done, say why in a remark and answer yes.</source>
+        <translation type="unfinished">Pintu ruang umum, selubung tangga, koridor, dan sejenisnya. Pintu kamar tidur tidak dikecualikan. Bila tidak dapat dilakukan, tulis alasannya dalam catatan dan jawab ya.</translation>
+    </message>
+    <message>
+        <source>Doors of accommodation spaces, stairways, stairtowers, passageways and control spaces; a stateroom door is exempt. Where it cannot be done, say why in a remark and answer yes.</source>
+        <translation type="unfinished">Pintu ruang akomodasi, tangga, menara tangga, lorong, dan ruang kendali; pintu kamar tidur dikecualikan. Bila tidak dapat dilakukan, tulis alasannya dalam catatan dan jawab ya.</translation>
+    </message>
+    <message>
+        <source>As a means of escape: opened by one person from either side in light and in dark, obvious and quick to open, with fixed handles</source>
+        <translation type="unfinished">Sebagai jalan penyelamatan diri: dibuka satu orang dari sisi mana pun saat terang dan gelap, cara membukanya jelas dan cepat, dengan gagang tetap</translation>
+    </message>
+    <message>
+        <source>One person, at once, in the dark, by a fixed handle?</source>
+        <translation type="unfinished">Satu orang, seketika, dalam gelap, dengan gagang tetap?</translation>
+    </message>
+    <message>
+        <source>Shut your eyes and open it, from either side. Good: the handle is where a hand goes, fixed, and one move opens it. Bad: a loose handle, a hidden catch, a second move.</source>
+        <translation type="unfinished">Pejamkan mata dan buka, dari sisi mana pun. Baik: gagang ada di tempat tangan meraih, tetap, dan satu gerakan membukanya. Buruk: gagang longgar, pengait tersembunyi, gerakan kedua.</translation>
+    </message>
+    <message>
+        <source>As a means of escape it opens toward the way of escape</source>
+        <translation type="unfinished">Sebagai jalan penyelamatan diri, terbuka ke arah jalan penyelamatan</translation>
+    </message>
+    <message>
+        <source>Opens toward the way of escape?</source>
+        <translation type="unfinished">Terbuka ke arah jalan penyelamatan?</translation>
+    </message>
+    <message>
+        <source>Stand where people come from and push. Here the rule has no words &quot;where practicable&quot;. Doors of single staterooms are exempt.</source>
+        <translation type="unfinished">Berdirilah di tempat orang datang dan dorong. Di sini aturannya tidak memuat kata &quot;bila dapat dilakukan&quot;. Pintu kamar tidur individual dikecualikan.</translation>
+    </message>
+    <message>
+        <source>A door that only crew use</source>
+        <translation type="unfinished">Pintu yang hanya dipakai awak</translation>
+    </message>
+    <message>
+        <source>Do only crew use it?</source>
+        <translation type="unfinished">Apakah hanya awak yang memakainya?</translation>
+    </message>
+    <message>
+        <source>Ask who comes through it when the ship is full. A door that a passenger may use in an emergency is not one of crew alone.</source>
+        <translation type="unfinished">Tanyakan siapa yang melewatinya saat kapal penuh. Pintu yang mungkin dipakai penumpang dalam keadaan darurat bukan pintu awak saja.</translation>
+    </message>
+    <message>
+        <source>Clear width of a door used as a means of escape at least 810 mm (32 in)</source>
+        <translation type="unfinished">Lebar bersih pintu yang dipakai sebagai jalan penyelamatan diri minimal 810 mm (32 in)</translation>
+    </message>
+    <message>
+        <source>The clear opening with the leaf fully open, at the narrowest place. 32 inches; where only crew use it 28.</source>
+        <translation type="unfinished">Bukaan bersih dengan daun pintu terbuka penuh, di tempat tersempit. 32 inci; bila hanya dipakai awak, 28.</translation>
+    </message>
+    <message>
+        <source>Clear width of a door that only crew use as a means of escape at least 710 mm (28 in)</source>
+        <translation type="unfinished">Lebar bersih pintu yang hanya dipakai awak sebagai jalan penyelamatan diri minimal 710 mm (28 in)</translation>
+    </message>
+    <message>
+        <source>The clear opening with the leaf fully open, at the narrowest place. 28 inches for crew alone.</source>
+        <translation type="unfinished">Bukaan bersih dengan daun pintu terbuka penuh, di tempat tersempit. 28 inci bila hanya untuk awak.</translation>
+    </message>
+    <message>
+        <source>No lock on a door to either of the two required escapes, save a crash door or a device easily forced, marked on both sides</source>
+        <translation type="unfinished">Tidak ada kunci pada pintu menuju salah satu dari dua jalan penyelamatan diri wajib, kecuali pintu dobrak (crash door) atau alat yang mudah dibuka paksa, ditandai di kedua sisi</translation>
+    </message>
+    <message>
+        <source>Free of a lock on the way to a required escape, or easily forced and so marked on both sides?</source>
+        <translation type="unfinished">Bebas kunci ke arah jalan penyelamatan diri wajib, atau mudah dibuka paksa dan ditandai demikian di kedua sisi?</translation>
+    </message>
+    <message>
+        <source>Good: no lock; or one easily forced, with a clear lasting notice on both sides. An outside deckhouse door locked by a key that an officer holds is free of it.</source>
+        <translation type="unfinished">Baik: tidak ada kunci; atau kunci yang mudah dibuka paksa, dengan tanda jelas dan awet di kedua sisi. Pintu luar rumah geladak yang anak kuncinya dipegang perwira bebas dari ini.</translation>
+    </message>
+    <message>
+        <source>The door bears the letters F.S.D. and a number, at least 9.5 mm (3/8 in) high on a plate, 25.4 mm (1 in) stencilled, in sight with the door open</source>
+        <translation type="unfinished">Pintu bertanda huruf F.S.D. dan nomor, tinggi minimal 9.5 mm (3/8 in) pada pelat, 25.4 mm (1 in) bila dicat mal (stensil), terlihat saat pintu terbuka</translation>
+    </message>
+    <message>
+        <source>F.S.D. and its number on it, large enough and in sight with the door open?</source>
+        <translation type="unfinished">Ada F.S.D. dan nomornya, cukup besar dan terlihat saat pintu terbuka?</translation>
+    </message>
+    <message>
+        <source>Open the door, then look: F. S. D. and the register&apos;s number. Plate letters 3/8 inch, stencilled ones 1 inch. Bad: hidden by the open leaf, gone, painted over. A door of a single room is free of it.</source>
+        <translation type="unfinished">Buka pintu, lalu lihat: F. S. D. dan nomor menurut register. Huruf pelat 3/8 inci, huruf stensil 1 inci. Buruk: tertutup daun pintu yang terbuka, hilang, tertutup cat. Pintu ruang individual bebas dari ini.</translation>
+    </message>
+    <message>
+        <source>46 CFR 72.05-25(b)(9)(i) exempts doors normally locked, 78.47-35(a) doors of single rooms: not the same doors.</source>
+        <translation type="unfinished">46 CFR 72.05-25(b)(9)(i) mengecualikan pintu yang biasanya terkunci, 78.47-35(a) pintu ruang individual: bukan pintu yang sama.</translation>
+    </message>
+    <message>
+        <source>It binds a vessel with more than 600 passengers or more than 49 berthed passengers (46 CFR 116.438(a)); the register does not say how many are berthed.</source>
+        <translation type="unfinished">Ini mengikat kapal dengan lebih dari 600 penumpang atau lebih dari 49 penumpang dengan tempat tidur (46 CFR 116.438(a)); register tidak menyebut berapa yang punya tempat tidur.</translation>
+    </message>
+    <message>
+        <source>Released from the control station and at the door; shuts when the control system fails</source>
+        <translation type="unfinished">Penahannya dilepas dari stasiun kontrol dan di pintu; menutup bila sistem kendali gagal</translation>
+    </message>
+    <message>
+        <source>Released from the control station and at the door, and shut by itself when the system fails?</source>
+        <translation type="unfinished">Dilepas penahannya dari stasiun kontrol dan di pintu, dan menutup sendiri bila sistem gagal?</translation>
+    </message>
+    <message>
+        <source>Try it from the control station, at the door, and with the system off: it must shut each time. A door that is normally closed need not have it. Hooks are asked about apart.</source>
+        <translation type="unfinished">Coba dari stasiun kontrol, di pintu, dan dengan sistem mati: harus menutup setiap kali. Pintu yang biasanya tertutup tidak harus memilikinya. Kait ditanyakan tersendiri.</translation>
+    </message>
+    <message>
+        <source>A hold-back, if fitted, is released from the control station and at the door, and when its power fails</source>
+        <translation type="unfinished">Alat penahan, bila ada, dilepas dari stasiun kontrol dan di pintu, dan bila dayanya gagal</translation>
+    </message>
+    <message>
+        <source>Released from the control station and at the door, and shut by itself when its power fails?</source>
+        <translation type="unfinished">Dilepas penahannya dari stasiun kontrol dan di pintu, dan menutup sendiri bila dayanya gagal?</translation>
+    </message>
+    <message>
+        <source>Try it from the control station, at the door, and with its power off: it must shut each time. No hold-back fitted: not applicable. Hooks are asked about apart.</source>
+        <translation type="unfinished">Coba dari stasiun kontrol, di pintu, dan dengan dayanya mati: harus menutup setiap kali. Tidak ada alat penahan: tidak berlaku. Kait ditanyakan tersendiri.</translation>
+    </message>
+    <message>
+        <source>No hook or other lasting means holds it open that the control station cannot let go</source>
+        <translation type="unfinished">Tidak ada kait atau alat tetap lain yang menahannya terbuka dan tidak dapat dilepas stasiun kontrol</translation>
+    </message>
+    <message>
+        <source>Free of hooks that the control station cannot let go?</source>
+        <translation type="unfinished">Bebas kait yang tidak dapat dilepas stasiun kontrol?</translation>
+    </message>
+    <message>
+        <source>Look behind the open leaf, at the bulkhead and at its foot. Good: a magnet that lets go from the control station, or nothing. Bad: hook, chain, wedge fixed to the deck.</source>
+        <translation type="unfinished">Lihat di belakang daun pintu yang terbuka, pada sekat dan di kakinya. Baik: magnet yang melepas dari stasiun kontrol, atau tidak ada apa-apa. Buruk: kait, rantai, ganjal yang dipasang tetap di geladak.</translation>
+    </message>
+    <message>
+        <source>The sentence on hooks exempts nobody; whether the exemption of normally closed doors, in the sentence on release, reaches it is not said.</source>
+        <translation type="unfinished">Kalimat tentang kait tidak mengecualikan siapa pun; apakah pengecualian pintu yang biasanya tertutup, dalam kalimat tentang pelepasan penahan, mencakupnya tidak disebut.</translation>
+    </message>
+    <message>
+        <source>No hold-back hook at all</source>
+        <translation type="unfinished">Sama sekali tidak ada kait penahan</translation>
+    </message>
+    <message>
+        <source>Free of hold-back hooks?</source>
+        <translation type="unfinished">Bebas kait penahan?</translation>
+    </message>
+    <message>
+        <source>Look behind the open leaf, at the bulkhead and at its foot. Not even a hook that the control station lets go is allowed, and a door normally closed or locked is not exempt.</source>
+        <translation type="unfinished">Lihat di belakang daun pintu yang terbuka, pada sekat dan di kakinya. Kait yang dapat dilepas stasiun kontrol pun tidak diizinkan, dan pintu yang biasanya tertutup atau terkunci tidak dikecualikan.</translation>
+    </message>
+    <message>
+        <source>The latch of a double-swing door engages by the working of the release system</source>
+        <translation type="unfinished">Kancing pintu ayun dua arah masuk oleh kerja sistem pelepasan penahan</translation>
+    </message>
+    <message>
+        <source>Does the release make its latch engage?</source>
+        <translation type="unfinished">Apakah pelepasan penahan membuat kancingnya masuk?</translation>
+    </message>
+    <message>
+        <source>Release it and watch the latch come home by itself. Such a door stands only where double swing is permitted for the use of the space.</source>
+        <translation type="unfinished">Lepas penahannya dan amati kancing masuk sendiri sampai penuh. Pintu demikian hanya boleh ada bila ayun dua arah diizinkan untuk penggunaan ruang itu.</translation>
+    </message>
+    <message>
+        <source>Clear width of a door to a stairway at least 711.2 mm (28 in)</source>
+        <translation type="unfinished">Lebar bersih pintu ke tangga minimal 711.2 mm (28 in)</translation>
+    </message>
+    <message>
+        <source>The clear opening with the leaf fully open, at the narrowest place. 28 inches always; more where more than ten persons are served, which has a row of its own.</source>
+        <translation type="unfinished">Bukaan bersih dengan daun pintu terbuka penuh, di tempat tersempit. 28 inci selalu; lebih bila melayani lebih dari sepuluh orang, yang punya butir tersendiri.</translation>
+    </message>
+    <message>
+        <source>A door to a stairway is as wide as the number of persons served asks, and on the embarkation deck 1118 mm (44 in) to each side</source>
+        <translation type="unfinished">Pintu ke tangga selebar yang diminta jumlah orang yang dilayani, dan di geladak embarkasi 1118 mm (44 in) ke setiap sisi</translation>
+    </message>
+    <message>
+        <source>Wide enough for the persons it serves?</source>
+        <translation type="unfinished">Cukup lebar untuk orang yang dilayaninya?</translation>
+    </message>
+    <message>
+        <source>Zone stairs, persons served: to 20 30 in, to 30 32, to 40 34, to 50 36, over 50 0.75 in each. Other passenger stairs over 50: 36. Crew over 10: 30. Embarkation deck: 44 to each side.</source>
+        <translation type="unfinished">Tangga zona, orang dilayani: sampai 20: 30 in, sampai 30: 32, sampai 40: 34, sampai 50: 36, di atas 50: 0.75 in per orang. Tangga penumpang lain di atas 50: 36. Awak di atas 10: 30. Geladak embarkasi: 44 ke setiap sisi.</translation>
+    </message>
+    <message>
+        <source>The leaves of a double door may shut in any order</source>
+        <translation type="unfinished">Kedua daun pintu pada pintu dua daun boleh menutup dalam urutan apa pun</translation>
+    </message>
+    <message>
+        <source>Do the leaves shut in any order?</source>
+        <translation type="unfinished">Apakah kedua daun pintu menutup dalam urutan apa pun?</translation>
+    </message>
+    <message>
+        <source>Shut one leaf first, then the other; then the other way round. Good: it goes both ways. One way only: the second leaf needs a stop of its own.</source>
+        <translation type="unfinished">Tutup dahulu satu daun pintu, lalu yang lain; kemudian sebaliknya. Baik: bisa dengan kedua cara. Hanya satu cara: daun pintu kedua perlu sponing sendiri.</translation>
+    </message>
+    <message>
+        <source>Where one leaf must always shut first, the second has a stop of at least 12.7 mm (1/2 in)</source>
+        <translation type="unfinished">Bila satu daun pintu harus selalu menutup dahulu, yang kedua punya sponing minimal 12.7 mm (1/2 in)</translation>
+    </message>
+    <message>
+        <source>Where the leaves lap, measure the stop that the second leaf shuts against. 1/2 inch at the narrowest place.</source>
+        <translation type="unfinished">Di tempat kedua daun pintu bertumpang tindih, ukur sponing tempat daun pintu kedua menutup. 1/2 inci di tempat tersempit.</translation>
+    </message>
+    <message>
+        <source>A door in an A-class or B-class bulkhead has a latch</source>
+        <translation type="unfinished">Pintu di sekat kelas A atau kelas B punya kancing</translation>
+    </message>
+    <message>
+        <source>Is there a latch?</source>
+        <translation type="unfinished">Ada kancing?</translation>
+    </message>
+    <message>
+        <source>Look at the edge of the leaf. Good: a bolt, and a strike for it in the frame. Bad: a roller, a magnet or nothing. Where double swing is permitted it may be idle, but it is there.</source>
+        <translation type="unfinished">Lihat tepi daun pintu. Baik: ada lidah, dan pelat kuncinya di kusen. Buruk: rol, magnet, atau tidak ada apa-apa. Bila ayun dua arah diizinkan, kancing boleh tidak bekerja, tetapi harus ada.</translation>
+    </message>
+    <message>
+        <source>A door in an A-class or B-class boundary has a latch</source>
+        <translation type="unfinished">Pintu di pembatas kelas A atau kelas B punya kancing</translation>
+    </message>
+    <message>
+        <source>Look at the edge of the leaf. Good: a bolt, and a strike for it in the frame. Bad: a roller, a magnet or nothing.</source>
+        <translation type="unfinished">Lihat tepi daun pintu. Baik: ada lidah, dan pelat kuncinya di kusen. Buruk: rol, magnet, atau tidak ada apa-apa.</translation>
+    </message>
+    <message>
+        <source>For a hardwood door to the weather deck 46 CFR 116.435(c)(9) sets construction and rating aside and says nothing of this.</source>
+        <translation type="unfinished">Untuk pintu kayu keras ke geladak cuaca, 46 CFR 116.435(c)(9) mengesampingkan konstruksi dan kelas dan tidak menyebut apa pun tentang hal ini.</translation>
+    </message>
+    <message>
+        <source>Its latch works from either side</source>
+        <translation type="unfinished">Kancingnya bekerja dari kedua sisi</translation>
+    </message>
+    <message>
+        <source>Does the handle draw the latch?</source>
+        <translation type="unfinished">Apakah gagang menarik kancing?</translation>
+    </message>
+    <message>
+        <source>Shut it, then open it by its handle: from one side, then from the other. Bad: a side without a handle, or a handle that does not draw the bolt.</source>
+        <translation type="unfinished">Tutup, lalu buka dengan gagangnya: dari satu sisi, lalu dari sisi lain. Buruk: satu sisi tanpa gagang, atau gagang yang tidak menarik lidah.</translation>
+    </message>
+    <message>
+        <source>Latch throw at least 19.05 mm (3/4 in) in an A-class bulkhead, 9.525 mm (3/8 in) in a B-class bulkhead</source>
+        <translation type="unfinished">Lidah kancing menjulur minimal 19.05 mm (3/4 in) di sekat kelas A, 9.525 mm (3/8 in) di sekat kelas B</translation>
+    </message>
+    <message>
+        <source>With the door open and held, measure how far the bolt stands out of the edge. 3/4 inch; B class 3/8 inch.</source>
+        <translation type="unfinished">Dengan pintu terbuka dan ditahan, ukur seberapa jauh lidah menjulur dari tepi. 3/4 inci; kelas B 3/8 inci.</translation>
+    </message>
+    <message>
+        <source>Latch throw at least 20 mm (printed beside it: 0.75 in) in an A-class boundary, 9.5 mm (0.375 in) in a B-class boundary</source>
+        <translation type="unfinished">Lidah kancing menjulur minimal 20 mm (tercetak di sampingnya: 0.75 in) di pembatas kelas A, 9.5 mm (0.375 in) di pembatas kelas B</translation>
+    </message>
+    <message>
+        <source>With the door open and held, measure how far the bolt stands out of the edge. A class: the text prints 20 mm and 0.75 inch, which is 19.05 mm. B class: 9.5 mm.</source>
+        <translation type="unfinished">Dengan pintu terbuka dan ditahan, ukur seberapa jauh lidah menjulur dari tepi. Kelas A: teks mencetak 20 mm dan 0.75 inci, yaitu 19.05 mm. Kelas B: 9.5 mm.</translation>
+    </message>
+    <message>
+        <source>Undercut above sill or deck covering at most 12.7 mm (1/2 in) in an A-class bulkhead, 25.4 mm (1 in) in a B-class bulkhead</source>
+        <translation type="unfinished">Celah bawah di atas ambang atau pelapis geladak maksimal 12.7 mm (1/2 in) di sekat kelas A, 25.4 mm (1 in) di sekat kelas B</translation>
+    </message>
+    <message>
+        <source>The worst place under the shut door, down to sill or deck covering. 1/2 inch; B class 1 inch. Linoleum and the like count as deck covering.</source>
+        <translation type="unfinished">Tempat terburuk di bawah pintu tertutup, sampai ambang atau pelapis geladak. 1/2 inci; kelas B 1 inci. Linoleum dan sejenisnya dihitung sebagai pelapis geladak.</translation>
+    </message>
+    <message>
+        <source>Undercut above sill or deck covering at most 12.7 mm (1/2 in) in an A-class boundary, 25 mm (1 in) in a B-class boundary</source>
+        <translation type="unfinished">Celah bawah di atas ambang atau pelapis geladak maksimal 12.7 mm (1/2 in) di pembatas kelas A, 25 mm (1 in) di pembatas kelas B</translation>
+    </message>
+    <message>
+        <source>The worst place under the shut door, down to sill or deck covering. 1/2 inch; B class 25 mm or 1 inch. Linoleum and the like count as deck covering.</source>
+        <translation type="unfinished">Tempat terburuk di bawah pintu tertutup, sampai ambang atau pelapis geladak. 1/2 inci; kelas B 25 mm atau 1 inci. Linoleum dan sejenisnya dihitung sebagai pelapis geladak.</translation>
+    </message>
+    <message>
+        <source>No rug or carpet runs through the doorway</source>
+        <translation type="unfinished">Tidak ada permadani atau karpet yang menerus melalui pintu</translation>
+    </message>
+    <message>
+        <source>Free of rugs and carpets that run through?</source>
+        <translation type="unfinished">Bebas permadani dan karpet yang menerus?</translation>
+    </message>
+    <message>
+        <source>Look at the deck under the open door. Good: sill, bare deck, linoleum or the like. Bad: a rug or carpet that runs through from one side to the other.</source>
+        <translation type="unfinished">Lihat geladak di bawah pintu yang terbuka. Baik: ambang, geladak polos, linoleum, atau sejenisnya. Buruk: permadani atau karpet yang menerus dari satu sisi ke sisi lain.</translation>
+    </message>
+    <message>
+        <source>Clearance between double leaves that work alone, and at top and sides of a double-swing door, at most 3.175 mm (1/8 in)</source>
+        <translation type="unfinished">Celah di antara kedua daun pintu yang bekerja sendiri-sendiri, dan di atas dan sisi pintu ayun dua arah, maksimal 3.175 mm (1/8 in)</translation>
+    </message>
+    <message>
+        <source>How far the shut leaf laps over the stop of its frame, at the sides and the top; double doors too. 1/2 inch at the narrowest place.</source>
+        <translation type="unfinished">Seberapa jauh daun pintu yang tertutup menumpang pada sponing kusennya, di sisi dan atas; pintu dua daun juga. 1/2 inci di tempat tersempit.</translation>
+    </message>
+    <message>
+        <source>The frame is of rigid construction</source>
+        <translation type="unfinished">Kusen berkonstruksi kaku</translation>
+    </message>
+    <message>
+        <source>Is the frame rigid?</source>
+        <translation type="unfinished">Apakah kusennya kaku?</translation>
+    </message>
+    <message>
+        <source>Push at head and sides of the frame, and look at its fixings. Good: it does not give. Bad: it moves, or is loose from the bulkhead.</source>
+        <translation type="unfinished">Dorong bagian atas dan sisi kusen, dan lihat pengikatnya. Baik: tidak bergeming. Buruk: bergerak, atau lepas dari sekat.</translation>
+    </message>
+    <message>
+        <source>Net area of a vent grille or louver in a B-class bulkhead&apos;s door at most 0.186 m2 (2 sq ft)</source>
+        <translation type="unfinished">Luas bersih kisi ventilasi atau jalusi pada pintu di sekat kelas B maksimal 0.186 m2 (2 sq ft)</translation>
+    </message>
+    <message>
+        <source>Add up the open slots of the grille, not its frame. 2 square feet. No grille: 0. Subchapter K prints nothing on grilles in such doors.</source>
+        <translation type="unfinished">Jumlahkan celah terbuka kisi, bukan rangkanya. 2 kaki persegi. Tanpa kisi: 0. Subchapter K tidak mencetak apa pun tentang kisi pada pintu demikian.</translation>
+    </message>
+    <message>
+        <source>A vent grille or louver stands only in the lower half of a B-class bulkhead&apos;s door</source>
+        <translation type="unfinished">Kisi ventilasi atau jalusi hanya di separuh bawah pintu di sekat kelas B</translation>
+    </message>
+    <message>
+        <source>Is the grille in the lower half alone?</source>
+        <translation type="unfinished">Apakah kisi hanya di separuh bawah?</translation>
+    </message>
+    <message>
+        <source>Compare its upper edge with the middle of the leaf. No grille: not applicable.</source>
+        <translation type="unfinished">Bandingkan tepi atasnya dengan tengah daun pintu. Tanpa kisi: tidak berlaku.</translation>
+    </message>
+    <message>
+        <source>A double-swing door stands only where double swing is permitted for the use of the space</source>
+        <translation type="unfinished">Pintu ayun dua arah hanya ada bila ayun dua arah diizinkan untuk penggunaan ruang itu</translation>
+    </message>
+    <message>
+        <source>Is double swing permitted for the use of the space?</source>
+        <translation type="unfinished">Apakah ayun dua arah diizinkan untuk penggunaan ruang ini?</translation>
+    </message>
+    <message>
+        <source>Ask for the approval, or look at what the space is for. Where double swing is permitted its latch may normally be idle, but the door has one.</source>
+        <translation type="unfinished">Minta persetujuannya, atau lihat untuk apa ruang itu. Bila ayun dua arah diizinkan, kancingnya biasanya boleh tidak bekerja, tetapi pintu harus memilikinya.</translation>
+    </message>
+    <message>
+        <source>No double-swing door, save between a food preparation space and a messroom or dining room</source>
+        <translation type="unfinished">Tidak ada pintu ayun dua arah, kecuali antara ruang penyiapan makanan dan ruang makan awak (messroom) atau ruang makan</translation>
+    </message>
+    <message>
+        <source>Between galley or pantry and messroom or dining room?</source>
+        <translation type="unfinished">Antara dapur atau pantri dan ruang makan awak atau ruang makan?</translation>
+    </message>
+    <message>
+        <source>Look at both sides of the door. Good: galley or pantry on one side, messroom or dining room on the other. Bad: anywhere else in an A-class boundary.</source>
+        <translation type="unfinished">Lihat kedua sisi pintu. Baik: dapur atau pantri di satu sisi, ruang makan awak (messroom) atau ruang makan di sisi lain. Buruk: di tempat lain mana pun pada pembatas kelas A.</translation>
+    </message>
+    <message>
+        <source>A hose port, if fitted: lower corner opposite the hinge, about 152 mm square, hinged or pivoted steel cover with a bullet catch or the like, easy to work and shutting by itself</source>
+        <translation type="unfinished">Lubang selang kebakaran, bila ada: sudut bawah di seberang engsel, sekitar 152 mm x 152 mm, penutup baja berengsel atau berporos dengan kancing bola (bullet catch) atau sejenisnya, mudah dijalankan dan menutup sendiri</translation>
+    </message>
+    <message>
+        <source>Lower corner opposite the hinge, about 6 inches square, no tolerance printed: a hose must pass and the door shut over it. Lift the steel cover and let go: it must fall shut. Register wrong, no port there: not applicable.</source>
+        <translation type="unfinished">Sudut bawah di seberang engsel, sekitar 6 x 6 inci, tanpa toleransi tercetak: selang harus lewat dan pintu menutup di atasnya. Angkat penutup baja dan lepaskan: harus jatuh menutup. Register salah, lubang tidak ada di sana: tidak berlaku.</translation>
+    </message>
+    <message>
+        <source>A door in an accommodation space, stairway, stairtower or corridor is a vertical one</source>
+        <translation type="unfinished">Pintu di ruang akomodasi, tangga, menara tangga, atau koridor adalah pintu tegak</translation>
+    </message>
+    <message>
+        <source>Is it a vertical door, where (b)(1) asks for one?</source>
+        <translation type="unfinished">Apakah ini pintu tegak, bila (b)(1) memintanya?</translation>
+    </message>
+    <message>
+        <source>This one lies in a deck. Between machinery, stores or other crew spaces: not applicable. Over a stair: both paragraphs stand, and you decide.</source>
+        <translation type="unfinished">Pintu ini pada lantai geladak. Antara ruang permesinan, gudang, atau ruang awak lain: tidak berlaku. Di atas tangga: kedua paragraf berlaku, dan Anda yang memutuskan.</translation>
+    </message>
+    <message>
+        <source>46 CFR 116.435(b)(1) asks for vertical doors at stairs, (c)(7)(iii) speaks of doors in decks as wide as the stair: neither sets the other aside.</source>
+        <translation type="unfinished">46 CFR 116.435(b)(1) meminta pintu tegak di tangga, (c)(7)(iii) berbicara tentang pintu pada lantai geladak selebar tangga: keduanya tidak saling mengesampingkan.</translation>
+    </message>
+    <message>
+        <source>A door in a deck gives only on a space that only crew can reach, and only crew use it</source>
+        <translation type="unfinished">Pintu pada lantai geladak hanya menuju ruang yang hanya dapat dicapai awak, dan hanya dipakai awak</translation>
+    </message>
+    <message>
+        <source>Can only crew reach the space, and do only crew use the door?</source>
+        <translation type="unfinished">Apakah hanya awak yang dapat mencapai ruang itu, dan hanya awak yang memakai pintunya?</translation>
+    </message>
+    <message>
+        <source>Two tests: nobody but crew can get to the space, and nobody but crew use the door. Bad: a passenger could come to it, locked or not.</source>
+        <translation type="unfinished">Dua syarat: selain awak tidak ada yang dapat mencapai ruang itu, dan selain awak tidak ada yang memakai pintunya. Buruk: penumpang dapat sampai ke situ, terkunci atau tidak.</translation>
+    </message>
+    <message>
+        <source>A door in a deck closes by itself against a list of 3.5 degrees</source>
+        <translation type="unfinished">Pintu pada lantai geladak menutup sendiri melawan kemiringan 3.5 derajat</translation>
+    </message>
+    <message>
+        <source>Clear the stair and let it go from fully open and half open. Good: all the way home each time. The 3.5 degree part cannot be seen on an upright ship.</source>
+        <translation type="unfinished">Kosongkan tangga, lalu lepaskan dari terbuka penuh dan setengah terbuka. Baik: setiap kali tertutup rapat. Bagian 3.5 derajat tidak terlihat pada kapal yang tegak.</translation>
+    </message>
+    <message>
+        <source>A door in a deck has no hold-back hook</source>
+        <translation type="unfinished">Pintu pada lantai geladak tidak punya kait penahan</translation>
+    </message>
+    <message>
+        <source>Look at the bulkhead and the coaming beside the open door. Good: no hook, chain or pin that holds it up. Nobody stands under it.</source>
+        <translation type="unfinished">Lihat sekat dan ambang tegak (coaming) di samping pintu yang terbuka. Baik: tidak ada kait, rantai, atau pasak yang menahannya terbuka. Dilarang berdiri di bawahnya.</translation>
+    </message>
+    <message>
+        <source>A hold-back of a door in a deck, if fitted, lets go at the door, on a signal from a control space, and when power is disrupted</source>
+        <translation type="unfinished">Alat penahan pintu pada lantai geladak, bila ada, terlepas di pintu, oleh sinyal dari ruang kendali, dan bila daya terputus</translation>
+    </message>
+    <message>
+        <source>Lets go at the door, from the control space and when power is lost?</source>
+        <translation type="unfinished">Penahannya terlepas di pintu, dari ruang kendali, dan bila daya hilang?</translation>
+    </message>
+    <message>
+        <source>Clear the stair first. At the door, from the control space, with its power off: it must shut each time. No hold-back fitted: not applicable.</source>
+        <translation type="unfinished">Kosongkan tangga dahulu. Di pintu, dari ruang kendali, dengan daya mati: harus menutup setiap kali. Tidak ada alat penahan: tidak berlaku.</translation>
+    </message>
+    <message>
+        <source>The latch of a door in a deck keeps it shut against a pressure from below of 0.07 kPa (0.01 psi)</source>
+        <translation type="unfinished">Kancing pintu pada lantai geladak menjaganya tertutup terhadap tekanan dari bawah 0.07 kPa (0.01 psi)</translation>
+    </message>
+    <message>
+        <source>Does the latch hold against 0.07 kPa from below?</source>
+        <translation type="unfinished">Apakah kancing bertahan terhadap 0.07 kPa dari bawah?</translation>
+    </message>
+    <message>
+        <source>A check of papers: the maker&apos;s figure, 0.07 kPa, about 7 kg on each square metre. Shut, push up from below: it must not lift.</source>
+        <translation type="unfinished">Pemeriksaan dokumen: angka pembuatnya, 0.07 kPa, kira-kira 7 kg per meter persegi. Saat tertutup, dorong ke atas dari bawah: tidak boleh terangkat.</translation>
+    </message>
+    <message>
+        <source>A door without glass</source>
+        <translation type="unfinished">Pintu tanpa kaca</translation>
+    </message>
+    <message>
+        <source>Is the door without glass?</source>
+        <translation type="unfinished">Apakah pintu ini tanpa kaca?</translation>
+    </message>
+    <message>
+        <source>Look over the whole leaf, both faces, panelled glass too. A pane behind a cover or under paint is glass.</source>
+        <translation type="unfinished">Periksa seluruh daun pintu, kedua muka, termasuk kaca yang tertutup panel. Lembar kaca di balik penutup atau di bawah cat tetap dihitung kaca.</translation>
+    </message>
+    <message>
+        <source>Wired glass in an A-class door at most 0.0645 m2 (100 sq in)</source>
+        <translation type="unfinished">Kaca kawat pada pintu kelas A maksimal 0.0645 m2 (100 sq in)</translation>
+    </message>
+    <message>
+        <source>The glass that can be seen, height by width. 100 square inches. No glass: 0. Doors to the open deck have no such limit.</source>
+        <translation type="unfinished">Kaca yang terlihat, tinggi kali lebar. 100 inci persegi. Tanpa kaca: 0. Pintu ke geladak terbuka tidak punya batas demikian.</translation>
+    </message>
+    <message>
+        <source>All glass in the door is wired glass</source>
+        <translation type="unfinished">Semua kaca pada pintu adalah kaca kawat</translation>
+    </message>
+    <message>
+        <source>Is all its glass wired?</source>
+        <translation type="unfinished">Apakah semua kacanya kaca kawat?</translation>
+    </message>
+    <message>
+        <source>Look through each pane for the wires. Bad: cracked, or no wire in it.</source>
+        <translation type="unfinished">Cari kawat di setiap panel kaca. Buruk: retak, atau tanpa kawat di dalamnya.</translation>
+    </message>
+    <message>
+        <source>Glass in a door to the open deck is wired where it opens onto a lifeboat embarkation or lowering place</source>
+        <translation type="unfinished">Kaca pada pintu ke geladak terbuka adalah kaca kawat bila pintu menuju tempat embarkasi atau penurunan sekoci</translation>
+    </message>
+    <message>
+        <source>Is its glass wired, where it opens onto a place of embarkation or lowering?</source>
+        <translation type="unfinished">Apakah kacanya kaca kawat, bila pintu menuju tempat embarkasi atau penurunan?</translation>
+    </message>
+    <message>
+        <source>Asked where it opens there from a service, cargo or machinery space, or from accommodation with furniture that burns. Its area is free. Opening elsewhere: not applicable.</source>
+        <translation type="unfinished">Ditanya bila pintu menuju ke sana dari ruang layanan, ruang muat, atau ruang permesinan, atau dari akomodasi berperabot mudah terbakar. Luasnya bebas. Menuju tempat lain: tidak berlaku.</translation>
+    </message>
+    <message>
+        <source>Any glass in a door is at least 6.35 mm (1/4 in) thick</source>
+        <translation type="unfinished">Setiap kaca pada pintu tebalnya minimal 6.35 mm (1/4 in)</translation>
+    </message>
+    <message>
+        <source>Hardwood doors to the open deck included. Measure at an open edge, or take the figure of the papers. The thinnest pane counts.</source>
+        <translation type="unfinished">Termasuk pintu kayu keras ke geladak terbuka. Ukur di tepi yang terbuka, atau ambil angka dari dokumen. Panel kaca tertipis yang dihitung.</translation>
+    </message>
+    <message>
+        <source>Glass in a door sits in a steel or equal metal frame, held by metal beads or angles</source>
+        <translation type="unfinished">Kaca pada pintu terpasang dalam rangka baja atau logam setara, dijepit lis atau siku logam</translation>
+    </message>
+    <message>
+        <source>Glass held by metal, in a metal frame?</source>
+        <translation type="unfinished">Kaca dijepit logam, dalam rangka logam?</translation>
+    </message>
+    <message>
+        <source>Look along the edge of each pane, on both faces. Good: metal all round. Bad: wood, putty or rubber alone. In a hardwood door to the open deck: not applicable.</source>
+        <translation type="unfinished">Lihat sepanjang tepi setiap panel kaca, di kedua muka. Baik: logam di sekelilingnya. Buruk: hanya kayu, dempul, atau karet. Pada pintu kayu keras ke geladak terbuka: tidak berlaku.</translation>
+    </message>
+    <message>
+        <source>Single-wire glass, where wired glass is asked: strands lie level, at most 50.8 mm (2 in) apart</source>
+        <translation type="unfinished">Kaca berkawat tunggal, bila kaca kawat diminta: kawat mendatar, jarak maksimal 50.8 mm (2 in)</translation>
+    </message>
+    <message>
+        <source>From strand to strand, at the widest. 2 inches. Good: they lie level. Bad: upright. Glass with a wire mesh: 0.</source>
+        <translation type="unfinished">Dari kawat ke kawat, di tempat terlebar. 2 inci. Baik: kawat mendatar. Buruk: tegak. Kaca dengan anyaman kawat: 0.</translation>
+    </message>
+    <message>
+        <source>Windows in the door follow the rules for windows: tempered or laminated glass at least 6.5 mm (0.25 in) thick, framed and shuttered as its boundary asks</source>
+        <translation type="unfinished">Jendela pada pintu mengikuti aturan jendela: kaca tempered atau laminasi tebal minimal 6.5 mm (0.25 in), dengan rangka dan penutup (shutter) seperti diminta pembatasnya</translation>
+    </message>
+    <message>
+        <source>Are its windows as those of its boundary must be?</source>
+        <translation type="unfinished">Apakah jendelanya sesuai dengan yang diwajibkan pada pembatasnya?</translation>
+    </message>
+    <message>
+        <source>A class: steel frame and, inside, an insulated shutter. B-15: wired, and a shutter with a fusible link; B-0: wired. A fire window of a listed make will do in B class.</source>
+        <translation type="unfinished">Kelas A: rangka baja dan, di dalam, penutup (shutter) berinsulasi. B-15: kaca kawat, dan penutup dengan sambungan lebur (fusible link); B-0: kaca kawat. Jendela kebakaran buatan terdaftar cukup untuk kelas B.</translation>
+    </message>
+    <message>
+        <source>46 CFR 116.433(f) on windows in doors stands beside the wired glass of 116.435(c)(9) and (10) without a word of which goes first.</source>
+        <translation type="unfinished">46 CFR 116.433(f) tentang jendela pada pintu berdampingan dengan kaca kawat 116.435(c)(9) dan (10) tanpa menyebut mana yang didahulukan.</translation>
+    </message>
+    <message>
+        <source>Combustible veneer only as and where the bulkhead may have it</source>
+        <translation type="unfinished">Pelapis (veneer) mudah terbakar hanya sebatas dan di tempat yang diizinkan bagi sekatnya</translation>
+    </message>
+    <message>
+        <source>Free of veneer that its bulkhead may not have?</source>
+        <translation type="unfinished">Bebas pelapis (veneer) yang tidak diizinkan bagi sekatnya?</translation>
+    </message>
+    <message>
+        <source>Compare leaf and bulkhead. Good: no veneer, or no more than the bulkhead beside it may have. Bad: wood or laminate on a door where its bulkhead has none.</source>
+        <translation type="unfinished">Bandingkan daun pintu dan sekat. Baik: tanpa pelapis (veneer), atau tidak lebih dari yang diizinkan bagi sekat di sampingnya. Buruk: kayu atau laminasi pada pintu padahal sekatnya tidak.</translation>
+    </message>
+    <message>
+        <source>A decorative door beside it is of approved incombustible material, does not hinder it, and in a main avenue of escape opens the same way</source>
+        <translation type="unfinished">Pintu hias di sampingnya dari bahan tak mudah terbakar yang disetujui, tidak menghalanginya, dan pada jalur utama penyelamatan diri terbuka ke arah yang sama</translation>
+    </message>
+    <message>
+        <source>Free of a decorative door that hinders it, burns or opens the wrong way?</source>
+        <translation type="unfinished">Bebas pintu hias yang menghalanginya, mudah terbakar, atau terbuka ke arah yang salah?</translation>
+    </message>
+    <message>
+        <source>Work both together. None there: not applicable. Bad: it must be opened first, its handle is in the way, or it swings against the flow.</source>
+        <translation type="unfinished">Jalankan keduanya bersama. Tidak ada pintu hias: tidak berlaku. Buruk: harus dibuka lebih dahulu, gagangnya menghalangi, atau mengayun melawan arus orang.</translation>
+    </message>
+    <message>
+        <source>A decorative door beside it is noncombustible or hardwood, does not hinder it and opens the same way; none in stairways and stairtowers</source>
+        <translation type="unfinished">Pintu hias di sampingnya tak mudah terbakar atau dari kayu keras, tidak menghalanginya dan terbuka ke arah yang sama; tidak ada di tangga dan menara tangga</translation>
+    </message>
+    <message>
+        <source>Free of a decorative door that hinders it, burns, opens the wrong way or stands at a stair?</source>
+        <translation type="unfinished">Bebas pintu hias yang menghalanginya, mudah terbakar, terbuka ke arah yang salah, atau ada di tangga?</translation>
+    </message>
+    <message>
+        <source>Work both together. None there: not applicable. Bad: it must be opened first, it opens the other way, or it stands at a stairway.</source>
+        <translation type="unfinished">Jalankan keduanya bersama. Tidak ada pintu hias: tidak berlaku. Buruk: harus dibuka lebih dahulu, terbuka ke arah lain, atau ada di tangga.</translation>
+    </message>
 </context>
 <context>
     <name>ClaimWords</name>
@@ -2275,14 +3127,6 @@
     <message>
         <source>the vessel&apos;s own flag has its own text</source>
         <translation type="unfinished">negara bendera kapal punya teks sendiri</translation>
-    </message>
-    <message>
-        <source>keel date unknown: compare with the approved drawing</source>
-        <translation type="unfinished">tanggal lunas tidak diketahui: bandingkan dengan gambar yang disetujui</translation>
-    </message>
-    <message>
-        <source>keel laid before %1: compare with the approved drawing</source>
-        <translation type="unfinished">lunas diletakkan sebelum %1: bandingkan dengan gambar yang disetujui</translation>
     </message>
     <message>
         <source>date of installation unknown</source>
@@ -5068,6 +5912,138 @@
         <source>no issue of the arrangement has a door &quot;%1&quot;</source>
         <translation type="unfinished">tidak ada terbitan susunan yang memuat pintu &quot;%1&quot;</translation>
     </message>
+    <message>
+        <source>in an A-class boundary</source>
+        <translation type="unfinished">di pembatas kelas A</translation>
+    </message>
+    <message>
+        <source>in a B-class boundary</source>
+        <translation type="unfinished">di pembatas kelas B</translation>
+    </message>
+    <message>
+        <source>in a C-class boundary</source>
+        <translation type="unfinished">di pembatas kelas C</translation>
+    </message>
+    <message>
+        <source>class of the boundary not known</source>
+        <translation type="unfinished">kelas pembatas tidak diketahui</translation>
+    </message>
+    <message>
+        <source>more than 600 passengers</source>
+        <translation type="unfinished">lebih dari 600 penumpang</translation>
+    </message>
+    <message>
+        <source>600 passengers or fewer</source>
+        <translation type="unfinished">600 penumpang atau kurang</translation>
+    </message>
+    <message>
+        <source>machinery space of category A</source>
+        <translation type="unfinished">ruang permesinan kategori A</translation>
+    </message>
+    <message>
+        <source>no machinery space of category A</source>
+        <translation type="unfinished">bukan ruang permesinan kategori A</translation>
+    </message>
+    <message>
+        <source>more than 36 passengers</source>
+        <translation type="unfinished">lebih dari 36 penumpang</translation>
+    </message>
+    <message>
+        <source>36 passengers or fewer</source>
+        <translation type="unfinished">36 penumpang atau kurang</translation>
+    </message>
+    <message>
+        <source>%1? The register does not say</source>
+        <translation type="unfinished">%1? Register tidak menyebutkannya</translation>
+    </message>
+    <message>
+        <source>keel laid before %1: ask for the approved drawing</source>
+        <translation type="unfinished">lunas diletakkan sebelum %1: minta gambar yang disetujui</translation>
+    </message>
+    <message>
+        <source>keel date unknown: ask for the approved drawing</source>
+        <translation type="unfinished">tanggal peletakan lunas tidak diketahui: minta gambar yang disetujui</translation>
+    </message>
+    <message>
+        <source>keel laid %1: a text of ships of other dates</source>
+        <translation type="unfinished">lunas diletakkan %1: teks untuk kapal dengan tanggal bangun lain</translation>
+    </message>
+    <message>
+        <source>another printed figure stands beside a limit of a gauge</source>
+        <translation type="unfinished">angka tercetak lain hanya dapat mendampingi batas dari alat ukur</translation>
+    </message>
+    <message>
+        <source>Give low or high as well, and &quot;source&quot;: &quot;gauge&quot;.</source>
+        <translation type="unfinished">Isi juga low atau high, dan &quot;source&quot;: &quot;gauge&quot;.</translation>
+    </message>
+    <message>
+        <source>only a band of closing times or rates can be approximate</source>
+        <translation type="unfinished">hanya rentang waktu menutup atau kecepatan menutup yang dapat bersifat kira-kira</translation>
+    </message>
+    <message>
+        <source>Take &quot;approximate&quot; out, or give such a band.</source>
+        <translation type="unfinished">Hapus &quot;approximate&quot;, atau isi rentang demikian.</translation>
+    </message>
+    <message>
+        <source>a margin must be from 0 to less than 1</source>
+        <translation type="unfinished">kelonggaran harus dari 0 sampai kurang dari 1</translation>
+    </message>
+    <message>
+        <source>Give it as a part of the limit: 0.05 is 5 per cent.</source>
+        <translation type="unfinished">Isi sebagai bagian dari batas: 0.05 adalah 5 persen.</translation>
+    </message>
+    <message>
+        <source>this margin is wider than that of the catalogue</source>
+        <translation type="unfinished">kelonggaran ini lebih lebar daripada di katalog</translation>
+    </message>
+    <message>
+        <source>Such a step is at most 20 % of the zone&apos;s mean length, and at most 8 m (26 ft).</source>
+        <translation type="unfinished">Undakan demikian maksimal 20 % dari panjang rata-rata zona, dan maksimal 8 m (26 ft).</translation>
+    </message>
+    <message>
+        <source>A zone is at most 39.9 m (131 ft) long on the mean of any one deck as a rule; no extension is printed, and a ferry may have an approved equivalent (46 CFR 72.05-10(b)).</source>
+        <translation type="unfinished">Panjang rata-rata zona di geladak mana pun pada umumnya maksimal 39.9 m (131 ft); tidak ada perpanjangan yang tercetak, dan feri boleh punya padanan yang disetujui (46 CFR 72.05-10(b)).</translation>
+    </message>
+    <message>
+        <source>A zone is at most 40 m (131 ft) long on the mean of any one deck as a rule, the vehicle space of a vehicle ferry excepted. By leave of the Marine Safety Center 44 m (144 ft), between its farthest points too. A balcony is at most 40 m long; where that and its area over its mean width come to more, both decks have sprinklers (46 CFR 116.415(d)(1), 116.439(c)-(d)).</source>
+        <translation type="unfinished">Panjang rata-rata zona di geladak mana pun pada umumnya maksimal 40 m (131 ft), kecuali ruang kendaraan pada feri kendaraan. Dengan izin Marine Safety Center 44 m (144 ft), juga di antara titik-titik terjauhnya. Balkon panjangnya maksimal 40 m; bila panjang itu dan luas balkon dibagi lebar rata-ratanya bersama-sama melebihi itu, kedua geladak punya sprinkler (46 CFR 116.415(d)(1), 116.439(c)-(d)).</translation>
+    </message>
+    <message>
+        <source>A deck that bounds a horizontal zone of a vehicle ferry has the greater of A-30 and table (c).</source>
+        <translation type="unfinished">Geladak yang membatasi zona horizontal feri kendaraan memakai yang lebih tinggi dari A-30 dan tabel (c).</translation>
+    </message>
+    <message>
+        <source>Where oil fuel tanks lie below a special category space, A-0 is enough for the deck between (II-2/9.6.1).</source>
+        <translation type="unfinished">Bila tangki bahan bakar minyak berada di bawah ruang kategori khusus, A-0 cukup untuk geladak di antaranya (II-2/9.6.1).</translation>
+    </message>
+    <message>
+        <source>this cannot come before &quot;%1&quot;</source>
+        <translation type="unfinished">ini tidak mungkin mendahului &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>Give the seconds of both events on one watch.</source>
+        <translation type="unfinished">Isi detik kedua peristiwa menurut satu stopwatch yang sama.</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation type="unfinished">%1 dan %2</translation>
+    </message>
+    <message>
+        <source>faster by no more than %1 per cent (our own margin, no source), and a fast leaf crushes</source>
+        <translation type="unfinished">lebih cepat tidak lebih dari %1 persen (kelonggaran kami sendiri, tanpa sumber), dan daun pintu yang cepat menimbulkan bahaya terjepit</translation>
+    </message>
+    <message>
+        <source>slower by no more than %1 per cent (our own margin, no source)</source>
+        <translation type="unfinished">lebih lambat tidak lebih dari %1 persen (kelonggaran kami sendiri, tanpa sumber)</translation>
+    </message>
+    <message>
+        <source>no instrument for this figure is so coarse</source>
+        <translation type="unfinished">tidak ada alat untuk ukuran ini yang sekasar itu</translation>
+    </message>
+    <message>
+        <source>Give its step in the unit of the row, at most %1.</source>
+        <translation type="unfinished">Tulis skala terkecilnya dalam satuan baris, paling besar %1.</translation>
+    </message>
 </context>
 <context>
     <name>CueWords</name>
@@ -5428,6 +6404,14 @@
         <source>stopped</source>
         <translation type="unfinished">dihentikan</translation>
     </message>
+    <message>
+        <source>port State campaign</source>
+        <translation type="unfinished">kampanye negara pelabuhan</translation>
+    </message>
+    <message>
+        <source>blackout trial</source>
+        <translation type="unfinished">percobaan blackout</translation>
+    </message>
 </context>
 <context>
     <name>DueWords</name>
@@ -5494,6 +6478,10 @@
     <message>
         <source>next on %1</source>
         <translation type="unfinished">berikut pada %1</translation>
+    </message>
+    <message>
+        <source>when asked</source>
+        <translation type="unfinished">bila diminta</translation>
     </message>
 </context>
 <context>
@@ -5879,6 +6867,66 @@
     <message>
         <source>%1 by %2</source>
         <translation type="unfinished">%1 menurut %2</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <translation type="unfinished">%1 atau %2</translation>
+    </message>
+    <message>
+        <source>not asked, by the answer to: %1</source>
+        <translation type="unfinished">tidak ditanya, menurut jawaban atas: %1</translation>
+    </message>
+    <message>
+        <source>not asked of this door (%1): what is recorded here does not count</source>
+        <translation type="unfinished">tidak ditanya untuk pintu ini (%1): yang tercatat di sini tidak dihitung</translation>
+    </message>
+    <message>
+        <source>fails, but by a text that was not read for a ship of this date (%1): you decide</source>
+        <translation type="unfinished">gagal, tetapi menurut teks yang tidak dibaca untuk kapal dengan tanggal bangun ini (%1): Anda yang memutuskan</translation>
+    </message>
+    <message>
+        <source>fails, but the text leaves it open, you decide: %1</source>
+        <translation type="unfinished">gagal, tetapi teks tidak memastikannya, Anda yang memutuskan: %1</translation>
+    </message>
+    <message>
+        <source>seen, and it is another kind of door</source>
+        <translation type="unfinished">terlihat, dan ini jenis pintu lain</translation>
+    </message>
+    <message>
+        <source>on the limit</source>
+        <translation type="unfinished">tepat pada batas</translation>
+    </message>
+    <message>
+        <source>beyond the limit by less than one step of the instrument (%1): you decide</source>
+        <translation type="unfinished">melewati batas kurang dari satu skala terkecil alat ukur (%1): Anda yang memutuskan</translation>
+    </message>
+    <message>
+        <source>between the two figures that the text prints (%1): you decide</source>
+        <translation type="unfinished">di antara kedua angka yang dicetak teks (%1): Anda yang memutuskan</translation>
+    </message>
+    <message>
+        <source>outside a band that the text calls approximate, %1: you decide</source>
+        <translation type="unfinished">di luar rentang yang menurut teks hanya kira-kira, %1: Anda yang memutuskan</translation>
+    </message>
+    <message>
+        <source>still too close to a limit after %1 runs: you decide</source>
+        <translation type="unfinished">masih terlalu dekat ke batas setelah %1 uji: Anda yang memutuskan</translation>
+    </message>
+    <message>
+        <source>shut faster than a leaf can move, a slip of the finger? Make another run, or decide</source>
+        <translation type="unfinished">tertutup lebih cepat daripada yang mungkin bagi daun pintu, salah sentuh? Lakukan satu uji lagi, atau putuskan</translation>
+    </message>
+    <message>
+        <source>weaker by tables that are not shown to be this ship&apos;s: %1; ask for the approved drawing</source>
+        <translation type="unfinished">lebih lemah menurut tabel yang belum terbukti berlaku bagi kapal ini: %1; minta gambar yang disetujui</translation>
+    </message>
+    <message>
+        <source>weaker than its boundary, unless oil fuel tanks lie below: %1</source>
+        <translation type="unfinished">lebih lemah daripada pembatasnya, kecuali bila di bawahnya ada tangki bahan bakar minyak: %1</translation>
+    </message>
+    <message>
+        <source>another run</source>
+        <translation type="unfinished">satu uji lagi</translation>
     </message>
 </context>
 <context>
@@ -6576,6 +7624,10 @@
         <source>zones %1 act as one, %2 against %3 as a rule and %4 at most</source>
         <translation type="unfinished">zona %1 menjadi satu, %2 terhadap %3 menurut aturan dan maksimal %4</translation>
     </message>
+    <message>
+        <source>zones %1 act as one, %2 against %3 as a rule</source>
+        <translation type="unfinished">zona %1 menjadi satu, %2 terhadap batas umum %3</translation>
+    </message>
 </context>
 <context>
     <name>LanguageWords</name>
@@ -7181,6 +8233,10 @@
         <source>illegible</source>
         <translation type="unfinished">tak terbaca</translation>
     </message>
+    <message>
+        <source>spoiled: marks run backwards</source>
+        <translation type="unfinished">dibatalkan: urutan tanda terbalik</translation>
+    </message>
 </context>
 <context>
     <name>SaidWords</name>
@@ -7326,6 +8382,142 @@
     <message>
         <source>Supply of the hold-back switched off at the board: the leaf is let go and shuts against the draught of the fans. The control station&apos;s release plan names the door.</source>
         <translation type="unfinished">Pasokan penahan dimatikan di papan hubung: daun dilepas dan menutup melawan tarikan udara kipas. Rencana pelepasan stasiun kendali menyebut pintu ini.</translation>
+    </message>
+    <message>
+        <source>Behind the door</source>
+        <translation type="unfinished">Di balik pintu</translation>
+    </message>
+    <message>
+        <source>Inside it: a stairway enclosure.</source>
+        <translation type="unfinished">Di dalamnya: selubung tangga.</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation type="unfinished">Bahan</translation>
+    </message>
+    <message>
+        <source>Leaf and frame of steel.</source>
+        <translation type="unfinished">Daun pintu dan kusen dari baja.</translation>
+    </message>
+    <message>
+        <source>Material of the door</source>
+        <translation type="unfinished">Bahan pintu</translation>
+    </message>
+    <message>
+        <source>Approval paper: a core that cannot burn between sheets of steel.</source>
+        <translation type="unfinished">Dokumen persetujuan: inti yang tidak dapat terbakar di antara lembaran baja.</translation>
+    </message>
+    <message>
+        <source>Where the air goes</source>
+        <translation type="unfinished">Jalan udara</translation>
+    </message>
+    <message>
+        <source>No opening above the lower third of the leaf.</source>
+        <translation type="unfinished">Tidak ada lubang di atas sepertiga bawah daun pintu.</translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation type="unfinished">Kondisi</translation>
+    </message>
+    <message>
+        <source>No holes, patches or dents; nothing is missing or repaired with other parts.</source>
+        <translation type="unfinished">Tidak ada lubang, tambalan, atau penyok; tidak ada yang hilang atau diperbaiki dengan suku cadang lain.</translation>
+    </message>
+    <message>
+        <source>Maintenance plan</source>
+        <translation type="unfinished">Rencana perawatan</translation>
+    </message>
+    <message>
+        <source>The plan in the ship&apos;s computer lists this door and its control, with the dates of their tests.</source>
+        <translation type="unfinished">Rencana di komputer kapal mencantumkan pintu ini dan kendalinya, dengan tanggal ujinya.</translation>
+    </message>
+    <message>
+        <source>Locked</source>
+        <translation type="unfinished">Terkunci</translation>
+    </message>
+    <message>
+        <source>You try the handle: the door is locked.</source>
+        <translation type="unfinished">Anda mencoba gagang: pintu terkunci.</translation>
+    </message>
+    <message>
+        <source>Way out</source>
+        <translation type="unfinished">Jalan keluar</translation>
+    </message>
+    <message>
+        <source>You go through in the direction of escape with empty hands.</source>
+        <translation type="unfinished">Anda lewat ke arah penyelamatan diri dengan tangan kosong.</translation>
+    </message>
+    <message>
+        <source>Quick release</source>
+        <translation type="unfinished">Pelepas cepat</translation>
+    </message>
+    <message>
+        <source>A bar over two thirds of the leaf; pushed, it lets the latch go. Nothing locks it down.</source>
+        <translation type="unfinished">Batang selebar dua pertiga daun pintu; bila didorong, kancing terlepas. Tidak ada yang menguncinya mati.</translation>
+    </message>
+    <message>
+        <source>Height of the bar</source>
+        <translation type="unfinished">Tinggi batang</translation>
+    </message>
+    <message>
+        <source>The bar stands 950 mm above the deck.</source>
+        <translation type="unfinished">Batang terpasang 950 mm di atas geladak.</translation>
+    </message>
+    <message>
+        <source>Force at the bar</source>
+        <translation type="unfinished">Gaya pada batang</translation>
+    </message>
+    <message>
+        <source>The spring gauge reads 40 N when the latch lets go.</source>
+        <translation type="unfinished">Neraca pegas menunjuk 40 N ketika kancing terlepas.</translation>
+    </message>
+    <message>
+        <source>Panel on the bridge</source>
+        <translation type="unfinished">Panel di anjungan</translation>
+    </message>
+    <message>
+        <source>The bridge reads its lamp to you: true for open, ajar and shut.</source>
+        <translation type="unfinished">Anjungan membacakan lampunya kepada Anda: benar untuk terbuka, renggang, dan tertutup.</translation>
+    </message>
+    <message>
+        <source>Central station</source>
+        <translation type="unfinished">Stasiun pusat</translation>
+    </message>
+    <message>
+        <source>Closing control and lamp of this door stand beside the panel of the detection system.</source>
+        <translation type="unfinished">Kendali penutupan dan lampu pintu ini berada di samping panel sistem deteksi.</translation>
+    </message>
+    <message>
+        <source>Safety centre</source>
+        <translation type="unfinished">Pusat keselamatan</translation>
+    </message>
+    <message>
+        <source>Closed from the safety centre, the door shuts and its lamp there changes.</source>
+        <translation type="unfinished">Ditutup dari pusat keselamatan, pintu menutup dan lampunya di sana berubah.</translation>
+    </message>
+    <message>
+        <source>Blackout trial</source>
+        <translation type="unfinished">Percobaan blackout</translation>
+    </message>
+    <message>
+        <source>Main power off: held and released by the battery, then by the emergency generator.</source>
+        <translation type="unfinished">Daya utama mati: ditahan dan dilepas penahannya dengan baterai, lalu dengan generator darurat.</translation>
+    </message>
+    <message>
+        <source>Control outside the space</source>
+        <translation type="unfinished">Kendali di luar ruang</translation>
+    </message>
+    <message>
+        <source>Its control stands in the casing&apos;s fire locker with those of the fans and the fuel.</source>
+        <translation type="unfinished">Kendalinya berada di lemari pemadam pada selubung kamar mesin (casing), bersama kendali kipas dan bahan bakar.</translation>
+    </message>
+    <message>
+        <source>Closing</source>
+        <translation type="unfinished">Penutupan</translation>
+    </message>
+    <message>
+        <source>Let go, it goes firmly home every time.</source>
+        <translation type="unfinished">Dilepas, pintu setiap kali menutup rapat dengan pasti.</translation>
     </message>
 </context>
 <context>
@@ -7973,6 +9165,10 @@ sisi dua</translation>
         <source>Zones %1 would act as one: %2 long against %3 as a rule and %4 at most.</source>
         <translation type="unfinished">Zona %1 akan menjadi satu: panjang %2, padahal aturannya %3 dan maksimal %4.</translation>
     </message>
+    <message>
+        <source>Zones %1 would act as one: %2 long against %3 as a rule.</source>
+        <translation type="unfinished">Zona %1 akan menjadi satu: panjang %2, padahal batas umumnya %3.</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::CautionScreen</name>
@@ -8143,6 +9339,10 @@ sisi dua</translation>
     <message>
         <source>s</source>
         <translation type="unfinished">s</translation>
+    </message>
+    <message>
+        <source>“%1” cannot come before “%2”. Seconds after “%3”:</source>
+        <translation type="unfinished">“%1” tidak mungkin mendahului “%2”. Detik setelah “%3”:</translation>
     </message>
 </context>
 <context>
@@ -8393,6 +9593,14 @@ sisi dua</translation>
     <message>
         <source>Door %1</source>
         <translation type="unfinished">Pintu %1</translation>
+    </message>
+    <message>
+        <source>not examined as</source>
+        <translation type="unfinished">tidak diperiksa sebagai</translation>
+    </message>
+    <message>
+        <source>a watertight door</source>
+        <translation type="unfinished">pintu kedap air</translation>
     </message>
 </context>
 <context>
@@ -9013,6 +10221,25 @@ sisi dua</translation>
     <message>
         <source>No walkdown has begun yet. Begin one to test it.</source>
         <translation type="unfinished">Belum ada inspeksi dimulai. Mulai satu untuk mengujinya.</translation>
+    </message>
+</context>
+<context>
+    <name>latchround::ui::InstrumentKeys</name>
+    <message>
+        <source>Rule</source>
+        <translation type="unfinished">Mistar</translation>
+    </message>
+    <message>
+        <source>Caliper</source>
+        <translation type="unfinished">Jangka sorong</translation>
+    </message>
+    <message>
+        <source>Gap gauge</source>
+        <translation type="unfinished">Kaliber celah</translation>
+    </message>
+    <message>
+        <source>Tape</source>
+        <translation type="unfinished">Pita ukur</translation>
     </message>
 </context>
 <context>
@@ -10515,6 +11742,10 @@ sisi dua</translation>
         <source>Yes: the run is spoiled</source>
         <translation type="unfinished">Ya: uji ini gagal</translation>
     </message>
+    <message>
+        <source>“%1” and “%2” lie only %3 s apart: no leaf moves so fast. A slip of the finger?</source>
+        <translation type="unfinished">“%1” dan “%2” hanya berjarak %3 s: tidak ada daun pintu yang bergerak secepat itu. Salah sentuh?</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::SceneScreen</name>
@@ -11192,6 +12423,10 @@ ulangi</translation>
     <message>
         <source>s</source>
         <translation type="unfinished">s</translation>
+    </message>
+    <message>
+        <source>No leaf moves so fast. A slip of the finger? Else type it again.</source>
+        <translation type="unfinished">Tidak ada daun pintu yang bergerak secepat itu. Salah ketik? Jika tidak, ketik lagi.</translation>
     </message>
 </context>
 <context>

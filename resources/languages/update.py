@@ -26,7 +26,7 @@ lupdate = os.environ.get("LUPDATE", "/usr/lib/qt6/bin/lupdate")
 
 def words_of_rows(rows):
     for row in rows:
-        for field in ("words", "question", "look_for"):
+        for field in ("words", "question", "look_for", "left_open"):
             yield row.get(field, "")
         yield from words_of_rows(row.get("variants", []))
 

@@ -77,6 +77,7 @@ CREATE TABLE boundary (
     FOREIGN KEY (arrangement, zone_forward) REFERENCES zone (arrangement, number)
 ) STRICT, WITHOUT ROWID;
 
+-- NULL where the register does not say whether a part is fitted.
 CREATE TABLE door (
     arrangement INTEGER NOT NULL REFERENCES arrangement (id),
     seq INTEGER NOT NULL,
@@ -90,21 +91,21 @@ CREATE TABLE door (
     plate TEXT NOT NULL,
     opening_m REAL NOT NULL,
     leaf_mass_kg REAL,
-    power_operated INTEGER NOT NULL CHECK (power_operated IN (0, 1)),
-    hold_back INTEGER NOT NULL CHECK (hold_back IN (0, 1)),
-    alarm INTEGER NOT NULL CHECK (alarm IN (0, 1)),
-    designed_to_reopen INTEGER NOT NULL CHECK (designed_to_reopen IN (0, 1)),
-    hose_port INTEGER NOT NULL CHECK (hose_port IN (0, 1)),
-    escape_route INTEGER NOT NULL CHECK (escape_route IN (0, 1)),
-    sill_in_frame INTEGER NOT NULL CHECK (sill_in_frame IN (0, 1)),
-    latch INTEGER NOT NULL CHECK (latch IN (0, 1)),
-    watertight INTEGER NOT NULL CHECK (watertight IN (0, 1)),
+    power_operated INTEGER CHECK (power_operated IN (0, 1)),
+    hold_back INTEGER CHECK (hold_back IN (0, 1)),
+    alarm INTEGER CHECK (alarm IN (0, 1)),
+    designed_to_reopen INTEGER CHECK (designed_to_reopen IN (0, 1)),
+    hose_port INTEGER CHECK (hose_port IN (0, 1)),
+    escape_route INTEGER CHECK (escape_route IN (0, 1)),
+    sill_in_frame INTEGER CHECK (sill_in_frame IN (0, 1)),
+    latch INTEGER CHECK (latch IN (0, 1)),
+    watertight INTEGER CHECK (watertight IN (0, 1)),
     normally TEXT NOT NULL CHECK (normally IN ('open', 'closed', 'locked')),
     installed TEXT CHECK (installed IS NULL OR installed IS date(installed)),
-    weathertight INTEGER NOT NULL CHECK (weathertight IN (0, 1)),
-    escape_trunk INTEGER NOT NULL CHECK (escape_trunk IN (0, 1)),
-    special_category INTEGER NOT NULL CHECK (special_category IN (0, 1)),
-    faces_embarkation INTEGER NOT NULL CHECK (faces_embarkation IN (0, 1)),
+    weathertight INTEGER CHECK (weathertight IN (0, 1)),
+    escape_trunk INTEGER CHECK (escape_trunk IN (0, 1)),
+    special_category INTEGER CHECK (special_category IN (0, 1)),
+    faces_embarkation INTEGER CHECK (faces_embarkation IN (0, 1)),
     maker TEXT NOT NULL, -- empty: not on record
     PRIMARY KEY (arrangement, seq),
     UNIQUE (arrangement, number),
@@ -163,7 +164,8 @@ CREATE TABLE person_joined (
 CREATE TABLE walkdown_begun (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     purpose TEXT NOT NULL CHECK (purpose IN (
-        'annual', 'quarterly', 'after-repair', 'port-state', 'drill', 'other')),
+        'annual', 'quarterly', 'after-repair', 'port-state', 'door-campaign', 'blackout', 'drill',
+        'other')),
     scope TEXT NOT NULL,
     scope_phrase TEXT,
     heel_deg REAL NOT NULL,
@@ -224,7 +226,8 @@ CREATE TABLE measured_value (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     requirement TEXT NOT NULL,
     value REAL NOT NULL,
-    unit TEXT NOT NULL
+    unit TEXT NOT NULL,
+    step REAL
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE run_started (

@@ -115,7 +115,7 @@ TEST_F(MirroredTables, FactsOfEveryKindHaveTheirFieldsAshore) {
 TEST_F(MirroredTables, KeysAndReferencesBeginWithTheVessel) {
     EXPECT_EQ(makingOf(made, "note"),
               R"(CREATE TABLE note (vessel text NOT NULL, "fact" text NOT NULL, )"
-              R"("text" text NOT NULL, PRIMARY KEY (vessel, "fact")))");
+              R"("text" text NOT NULL, "text_phrase" text, PRIMARY KEY (vessel, "fact")))");
     EXPECT_EQ(makingOf(made, "deck"),
               R"(CREATE TABLE deck (vessel text NOT NULL, "arrangement" bigint NOT NULL, )"
               R"("seq" bigint NOT NULL, "number" text NOT NULL, "name" text NOT NULL, )"
@@ -138,10 +138,11 @@ TEST_F(MirroredTables, KeysAndReferencesBeginWithTheVessel) {
 TEST_F(MirroredTables, FlagsAndDaysOfAnArrangementAreWhatTheyAre) {
     const std::string door = makingOf(made, "door");
     for (const char* column :
-         {R"("alarm" boolean NOT NULL)", R"("class" text NOT NULL)", R"("installed" date,)",
+         {R"("alarm" boolean,)", R"("class" text NOT NULL)", R"("installed" date,)",
           R"("leaf_mass_kg" double precision,)", R"("deck" text,)"})
         EXPECT_THAT(door, HasSubstr(column));
     EXPECT_THAT(makingOf(made, "arrangement"), HasSubstr(R"("keel_laid" date,)"));
+    EXPECT_THAT(makingOf(made, "walkdown_begun"), HasSubstr(R"("brief_read" boolean NOT NULL)"));
     EXPECT_THAT(makingOf(made, "boundary"), HasSubstr(R"("spaces_one" bigint,)"));
 }
 

@@ -15,15 +15,22 @@ Asked asked(const char* id, const Door& door, Place place = Place::ZoneBulkhead,
 
 } // namespace
 
-// SOLAS II-2/9.4.1.1.5.
-TEST(ListedDoor, StandsInZoneBulkheadGalleyOrStairway) {
-    const Door door = given::hingedDoor();
+// SOLAS II-2/9.4.1.1.5; 20.2.2.3 for the boundaries of horizontal zones.
+TEST(ListedDoor, StandsInZoneBulkheadGalleyStairwayOrAtASpecialCategorySpace) {
+    Door door = given::hingedDoor();
     EXPECT_TRUE(isListed(door, Place::ZoneBulkhead));
     EXPECT_TRUE(isListed(door, Place::Galley));
     EXPECT_TRUE(isListed(door, Place::Stairway));
-    for (const Place place :
-         {Place::Machinery, Place::SpecialCategory, Place::Cabin, Place::Exterior, Place::Other})
+    EXPECT_TRUE(isListed(door, Place::SpecialCategory));
+    for (const Place place : {Place::Machinery, Place::Cabin, Place::Exterior, Place::Other})
         EXPECT_FALSE(isListed(door, place));
+    door.special_category = true;
+    EXPECT_TRUE(isListed(door, Place::Other));
+    EXPECT_FALSE(isListed(door, Place::Cabin));
+    door.special_category = Said();
+    EXPECT_FALSE(isListed(door, Place::Other).isKnown());
+    EXPECT_EQ(asked("self-closing", door, Place::Other), Asked::Yes);
+    EXPECT_EQ(asked("self-closing", door, Place::Machinery), Asked::No);
 }
 
 TEST(ListedDoor, IsNotLockedAndNotPowerOperatedWatertight) {
@@ -43,11 +50,14 @@ TEST(Applicability, TimeIsForHingedAndRateForSlidingDoors) {
     EXPECT_EQ(asked("sliding-rate", given::hingedDoor()), Asked::No);
 }
 
-TEST(Applicability, AlarmIsForRemoteSlidingAndForPowerOperatedDoors) {
+// A sliding door that is listed has to be released remotely: without a word on it, it is asked.
+TEST(Applicability, AlarmIsForSlidingAndForPowerOperatedDoors) {
     Door sliding = given::slidingDoor();
     sliding.power_operated = false;
     EXPECT_EQ(asked("alarm-lead", sliding), Asked::Yes);
     sliding.release_groups.clear();
+    EXPECT_EQ(asked("alarm-lead", sliding), Asked::Yes);
+    sliding.escape_trunk = true;
     EXPECT_EQ(asked("alarm-lead", sliding), Asked::No);
     Door hinged = given::hingedDoor();
     EXPECT_EQ(asked("alarm-lead", hinged), Asked::No);
@@ -96,5 +106,6 @@ TEST(Applicability, ExteriorDoorsAreNotRated) {
     EXPECT_EQ(asked("rating", given::hingedDoor(), Place::Machinery), Asked::Yes);
     Door facing = given::hingedDoor();
     facing.faces_embarkation = true;
-    EXPECT_EQ(asked("rating", facing, Place::Exterior), Asked::Yes);
+    EXPECT_EQ(asked("exterior", facing, Place::Exterior), Asked::Yes);
+    EXPECT_EQ(asked("exterior", given::hingedDoor(), Place::Exterior), Asked::No);
 }

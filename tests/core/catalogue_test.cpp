@@ -39,7 +39,7 @@ TEST(Catalogue, EveryRowSaysWhereItComesFrom) {
         if (row.status == Status::Practice)
             EXPECT_EQ(row.cite, "common practice, no source") << row.id;
         else
-            EXPECT_THAT(row.cite, testing::AnyOf(testing::StartsWith("SOLAS II-2/9."),
+            EXPECT_THAT(row.cite, testing::AnyOf(testing::StartsWith("SOLAS II-"),
                                                  testing::StartsWith("46 CFR ")))
                 << row.id;
         EXPECT_NE(row.issuer, "") << row.id;
@@ -117,6 +117,34 @@ TEST(Catalogue, TextsAndListsThatAreEmptyAreRefused) {
                          errors::not_one_of("round", "single, double, sliding, double-swing"))}));
 }
 
+TEST(Catalogue, OtherFigureInstrumentAndMarginAreReadWhereTheyMeanSomething) {
+    const std::string row = R"("id":"a","words":"w","cite":"c","status":"read","severity":"minor",)"
+                            R"("step":"look",)";
+    const std::string gauge = row + R"("check":"at-most","source":"gauge","unit":"mm","high":12)";
+    const auto read = catalogueFrom(
+        rowText(gauge + R"(,"high_also":12.7,"gauge":"tape","variants":[{"high":9}])"), "f");
+    ASSERT_TRUE(read);
+    EXPECT_EQ(read->rows.front().high_also, 12.7);
+    EXPECT_EQ(read->rows.front().gauge, Instrument::Tape);
+    EXPECT_FALSE(read->rows.front().variants.front().high_also) << "it was beside another limit";
+    EXPECT_EQ(faultsOf(rowText(gauge + R"(,"low_also":1)")),
+              Errors{at("/rows/0/low_also", errors::other_figure_alone())});
+    const auto band = [&](const char* source, const char* approximate) {
+        return rowText(row + R"("check":"within-band","low":5,"high":10,"unit":"s","source":")" +
+                       source + R"(","approximate":)" + approximate);
+    };
+    const auto timed = catalogueFrom(band("closing-time", R"({"slow":0.1,"fast":0})"), "f");
+    ASSERT_TRUE(timed);
+    EXPECT_EQ(timed->rows.front().approximate->slow, 0.1);
+    EXPECT_EQ(timed->rows.front().approximate->fast, 0);
+    EXPECT_EQ(faultsOf(band("alarm-lead", R"({"slow":0.1,"fast":0})")),
+              Errors{at("/rows/0/approximate", errors::approximate_without_band())});
+    EXPECT_EQ(faultsOf(band("closing-time", R"({"slow":1,"fast":0})")),
+              Errors{at("/rows/0/approximate/slow", errors::margin_out_of_range())});
+    EXPECT_EQ(faultsOf(band("closing-time", R"({"slow":0.1})")),
+              Errors{at("/rows/0/approximate/fast", errors::field_missing())});
+}
+
 TEST(Catalogue, VariantSaysWhatIsOtherThanInItsRow) {
     const auto read = catalogueFrom(
         rowText(R"("id":"a","words":"w","check":"at-most","source":"gauge","high":12,"unit":"mm",)"
@@ -135,6 +163,50 @@ TEST(Catalogue, VariantSaysWhatIsOtherThanInItsRow) {
     EXPECT_EQ(variants[1].high, 12);
     EXPECT_EQ(variants[1].words, "v");
     EXPECT_THAT(variants[1].regimes, ElementsAre(Regime::UsK));
+}
+
+TEST(Catalogue, RowSaysOfWhichDatesItsTextIsAndAVariantOfWhichItsOwn) {
+    const auto read = catalogueFrom(
+        rowText(R"("id":"a","words":"w","check":"seen-both-sides","question":"q","cite":"c",)"
+                R"("status":"read","severity":"minor","step":"look","keel_from":"2002-07-01",)"
+                R"("other_dates":"judge","variants":[{"keel_before":"2002-07-01","check":"seen",)"
+                R"("question":"p","cite":"d","edition":"older","issuer":"I","status":"advice"},)"
+                R"({"high":3}])"),
+        "f");
+    ASSERT_TRUE(read);
+    const Requirement& row = read->rows.front();
+    EXPECT_EQ(row.keel_from, calendarDateFrom("2002-07-01"));
+    EXPECT_EQ(row.other_dates, OtherDates::Judge);
+    const Requirement& older = row.variants.at(0);
+    EXPECT_EQ(older.keel_from, std::nullopt);
+    EXPECT_EQ(older.keel_before, calendarDateFrom("2002-07-01"));
+    EXPECT_EQ(older.check, CheckKind::Seen);
+    EXPECT_EQ(older.status, Status::Advice);
+    EXPECT_THAT((std::vector{older.question, older.edition, older.issuer}),
+                ElementsAre("p", "older", "I"));
+    EXPECT_EQ(row.variants.at(1).keel_from, row.keel_from) << "says nothing of dates";
+}
+
+TEST(Catalogue, WhatTakesARowAwayIsAQuestionOfTheCatalogue) {
+    for (const Requirement& row : given::catalogue().rows)
+        for (const std::string& id : {row.unless_yes, row.unless_na})
+            if (!id.empty()) {
+                const Requirement* other = findRequirement(given::catalogue(), id);
+                ASSERT_NE(other, nullptr) << row.id << " " << id;
+                EXPECT_NE(other->question, "") << row.id << " " << id;
+            }
+}
+
+// Ships of before 1 July 2002 keep the text of their day (SOLAS II-2/1.2.1); condition, plan and
+// doors hung since bind by days of their own.
+TEST(Catalogue, EverySolasRowHasTheDatesOfItsText) {
+    const auto has_dates = [](const Requirement& row) {
+        return row.keel_from || row.cite.starts_with("SOLAS II-2/14.") || row.tells;
+    };
+    for (const Requirement& row : given::catalogue().rows)
+        if (row.issuer == "SOLAS") {
+            EXPECT_TRUE(has_dates(row)) << row.id;
+        }
 }
 
 TEST(Catalogue, ThatIsNotJsonIsRefusedWithOneError) {

@@ -104,6 +104,14 @@ TEST(Differences, MeasuresPlatesJudgementsAndWordsDifferToo) {
     EXPECT_EQ(differencesOf(ship.ledger).size(), 5u) << "notes differ by nature";
 }
 
+TEST(Differences, OneFigureReadOffTwoInstrumentsIsNone) {
+    given::RecordedShip ship;
+    const FactId w = ship.begin();
+    ship.add(ship.surveyor, MeasuredValue{w, ship.door, "a-gap", 11, "mm", 1.0}, "t1");
+    ship.add(ship.mate, MeasuredValue{w, ship.door, "a-gap", 11, "mm", 0.1}, "t2");
+    EXPECT_TRUE(differencesOf(ship.ledger).empty());
+}
+
 TEST(Differences, TermsOfOneItemSetOnTwoTabletsDiffer) {
     given::RecordedShip ship;
     const FactId w = ship.begin();

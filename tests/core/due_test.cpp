@@ -52,7 +52,7 @@ struct Ship {
 TEST(Due, WhatWasNeverDoneIsOverdue) {
     const Ship ship;
     const auto due = ship.due("2026-11-26");
-    ASSERT_EQ(due.size(), 3u);
+    ASSERT_EQ(due.size(), 5u);
     for (const DueItem& item : due) {
         EXPECT_TRUE(item.is_overdue);
         EXPECT_FALSE(item.due);
@@ -67,6 +67,32 @@ TEST(Due, WeeklyLampsByTheirOwnRecord) {
     EXPECT_EQ(ship.item("2026-11-26", "weekly").due, day("2026-11-27"));
     EXPECT_FALSE(ship.item("2026-11-27", "weekly").is_overdue);
     EXPECT_TRUE(ship.item("2026-11-28", "weekly").is_overdue);
+}
+
+// SOLAS III/19.3.5.2.5: every fire drill; III/30.2: weekly.
+TEST(Due, FireDrillTriesTheDoorsOfItsAreaEveryWeek) {
+    Ship ship;
+    EXPECT_TRUE(ship.item("2026-11-26", "drill-check").is_overdue);
+    ship.add("2026-11-20", UpkeepDone{"drill-check", ""});
+    EXPECT_EQ(ship.item("2026-11-26", "drill-check").due, day("2026-11-27"));
+    EXPECT_FALSE(ship.item("2026-11-27", "drill-check").is_overdue);
+    EXPECT_TRUE(ship.item("2026-11-28", "drill-check").is_overdue);
+    EXPECT_EQ(ship.item("2026-11-28", "drill-check").doors, 0);
+}
+
+TEST(Due, BlackoutTrialOfDoorsThatAreHeldOrDriven) {
+    Ship ship;
+    const std::string walk = ship.add("2026-01-10", WalkdownBegun{});
+    ship.answered("2026-01-10", walk, "5-32", "blackout");
+    EXPECT_EQ(ship.item("2026-11-26", "blackout").overdue, std::vector<std::string>{"5-31"});
+    ship.arrangement.doors[1].hold_back = false;
+    EXPECT_EQ(ship.item("2026-11-26", "blackout").doors, 1);
+    EXPECT_EQ(ship.item("2026-11-26", "blackout").due, day("2027-01-10"));
+}
+
+TEST(Due, ACampaignNeverFallsDueByItself) {
+    for (const DueItem& item : Ship().due("2026-11-26"))
+        EXPECT_NE(item.upkeep->id, "door-campaign");
 }
 
 TEST(Due, ADoorThatWasWorkedLocallyIsDueAQuarterLater) {
@@ -116,9 +142,9 @@ TEST(Due, OverdueFirstThenByDay) {
     ship.add("2026-11-25", UpkeepDone{"weekly", ""});           // due 2 December
     ship.add("2026-01-10", CertificateSeen{day("2026-12-31")}); // due 31 December
     const auto due = ship.due("2026-11-26");
-    ASSERT_EQ(due.size(), 4u);
-    EXPECT_TRUE(due[0].is_overdue);
-    EXPECT_TRUE(due[1].is_overdue);
-    EXPECT_EQ(due[2].upkeep->id, "weekly");
-    EXPECT_EQ(due[3].upkeep, nullptr);
+    ASSERT_EQ(due.size(), 6u);
+    for (std::size_t i = 0; i < 4; ++i)
+        EXPECT_TRUE(due[i].is_overdue) << i;
+    EXPECT_EQ(due[4].upkeep->id, "weekly");
+    EXPECT_EQ(due[5].upkeep, nullptr);
 }

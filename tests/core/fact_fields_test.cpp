@@ -114,9 +114,11 @@ TEST(FactFields, RulesOfAKindAgreeWithItsFields) {
             EXPECT_TRUE(named.walkdown || named.run) << word;
             EXPECT_EQ(rules.is_signed, Signed::ByItsWay) << word;
         }
-        if (named.run || named.by_way_of)
+        if (named.run || named.by_way_of) {
             EXPECT_EQ(rules.is_signed, Signed::ByItsWay) << word;
-        if (rules.is_signed == Signed::Never)
+        }
+        if (rules.is_signed == Signed::Never) {
             EXPECT_EQ(rules.undo, Undo::No) << word << ": papers and signatures stand";
+        }
     });
 }

@@ -79,9 +79,9 @@ TEST(FlagRules, AddedRowIsAskedAndReplacedRowStandsInItsPlace) {
 
 TEST(FlagRules, TighteningReachesEveryVariant) {
     const auto catalogue =
-        over(R"({"id":"undercut","change":"tighten","high":10,"cite":"para 5"})");
+        over(R"({"id":"h-undercut","change":"tighten","high":10,"cite":"para 5"})");
     ASSERT_TRUE(catalogue);
-    for (const Requirement& variant : findRequirement(*catalogue, "undercut")->variants)
+    for (const Requirement& variant : findRequirement(*catalogue, "h-undercut")->variants)
         EXPECT_EQ(variant.high, 10);
 }
 

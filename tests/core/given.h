@@ -126,6 +126,8 @@ inline DoorEvidence allAnswersGood(const Door& door) {
         }
     }
     measured(evidence, "reopen-distance", 0.6);
+    measured(evidence, "release-height", 950);
+    measured(evidence, "release-force", 40);
     plate(evidence, door.fire_class);
     return evidence;
 }

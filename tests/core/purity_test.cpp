@@ -105,13 +105,14 @@ TEST(House, UiKnowsNeitherAppNorDatabaseNorFiles) {
 
 /// Each room of the screens, from the ground up: it reaches for what stands before it alone.
 TEST(House, RoomsOfTheScreensReachDownAlone) {
-    const std::vector<std::string> rooms{"words",    "ink",    "look",   "figures", "keys",
-                                         "drawings", "frames", "ship",   "lists",   "help",
-                                         "ports",    "session",  "sheets", "screens", "window"};
+    const std::vector<std::string> rooms{"words",    "ink",     "look",   "figures", "keys",
+                                         "drawings", "frames",  "ship",   "lists",   "help",
+                                         "ports",    "session", "sheets", "screens", "window"};
     std::string above;
     for (auto room = rooms.rbegin(); room != rooms.rend(); ++room) {
-        if (!above.empty())
+        if (!above.empty()) {
             EXPECT_EQ(linesMatching({"ui/" + *room}, R"(#include\s*"ui/()" + above + ")/"), "");
+        }
         above += (above.empty() ? "" : "|") + *room;
     }
     std::set<std::string> folders;

@@ -9,6 +9,7 @@ using namespace latchround;
 using testing::Contains;
 using testing::Field;
 using testing::HasSubstr;
+using testing::IsSupersetOf;
 
 namespace {
 
@@ -146,14 +147,32 @@ TEST(RequiredClassOf, SubchapterK) {
     for (const int eased : {8, 12, 13})
         EXPECT_EQ(of({ShipKind::UsK, zone, SpacePair{3, eased}}), FireClass::A0) << eased;
     EXPECT_EQ(of({ShipKind::UsK, step, SpacePair{3, 5}}), FireClass::A60);
+    const Ask a_step{ShipKind::UsK, step, SpacePair{3, 5}};
+    EXPECT_THAT(notesOf(answer(a_step), question(a_step)),
+                IsSupersetOf(
+                    {division::zone_step_size_subchapter_k(), division::zone_size_subchapter_k()}));
     EXPECT_EQ(of({ShipKind::UsK, zone}), std::nullopt) << "the table may ask for more than A-30";
     EXPECT_EQ(of({ShipKind::UsK, deck, SpacePair{10, 3}}), FireClass::A60);
     EXPECT_EQ(of({ShipKind::UsK, deck, SpacePair{3, 10}}), FireClass::A0);
 }
 
+// 46 CFR 116.415(d)(2): the greater of A-30 and table (c).
+TEST(RequiredClassOf, VehicleDeckOfSubchapterK) {
+    const auto vehicle_deck = [](std::optional<SpacePair> spaces) {
+        return Ask{ShipKind::UsK, deck, spaces, false, "2015-03-01", true};
+    };
+    EXPECT_EQ(of(vehicle_deck(SpacePair{3, 10})), FireClass::A30) << "the table has A-0";
+    EXPECT_EQ(of(vehicle_deck(SpacePair{10, 3})), FireClass::A60) << "the table has A-60";
+    EXPECT_EQ(citeOf(answer(vehicle_deck(SpacePair{3, 10}))), "46 CFR 116.415(d)(2)");
+    EXPECT_EQ(of(vehicle_deck(std::nullopt)), std::nullopt) << "the table may ask for more";
+}
+
 // 46 CFR 72.05-10(d) to (g).
 TEST(RequiredClassOf, SubchapterH) {
-    EXPECT_EQ(of({ShipKind::UsH, zone, SpacePair{1, 5}}), FireClass::A30);
+    const Ask a_zone{ShipKind::UsH, zone, SpacePair{1, 5}};
+    EXPECT_EQ(of(a_zone), FireClass::A30);
+    EXPECT_THAT(notesOf(answer(a_zone), question(a_zone)),
+                Contains(division::zone_size_subchapter_h()));
     EXPECT_EQ(of({ShipKind::UsH, bulkhead, SpacePair{1, 5}}), FireClass::A15);
     EXPECT_EQ(of({ShipKind::UsH, step, SpacePair{10, 5}}), FireClass::A30);
     EXPECT_EQ(of({ShipKind::UsH, deck, SpacePair{10, 5}}), FireClass::A15);

@@ -18,7 +18,7 @@ using Change = void (*)(Site&);
 /// Figures of a row with limits; a yes/no row has none.
 struct Figures {
     std::vector<double> good; ///< well inside, then just inside each limit
-    std::vector<double> bad;  ///< well outside, then just outside each limit
+    std::vector<double> bad;  ///< well outside, then just outside what is left to the inspector
 };
 
 struct RowCase {
@@ -26,6 +26,7 @@ struct RowCase {
     Change asked;     ///< makes a door that the row is asked of
     Change not_asked; ///< then takes away what made it so
     Figures figures{};
+    bool left_open = false; ///< the text does not settle it: a failure is the inspector's
 };
 
 inline Site site(Regime regime, DoorKind kind) {
@@ -50,12 +51,6 @@ inline void usH(Site& s) {
 inline void usK(Site& s) {
     s = site(Regime::UsK, DoorKind::SingleLeaf);
 }
-inline void usHDouble(Site& s) {
-    s = site(Regime::UsH, DoorKind::DoubleLeaf);
-}
-inline void usKDouble(Site& s) {
-    s = site(Regime::UsK, DoorKind::DoubleLeaf);
-}
 inline void newlyHungA(Site& s) {
     solasHinged(s);
     s.door.installed = calendarDateFrom("2010-07-01");
@@ -67,11 +62,11 @@ inline void newlyHungB(Site& s) {
 }
 inline void usHB(Site& s) {
     usH(s);
-    s.door.fire_class = FireClass::B15;
+    s.boundary.required = s.door.fire_class = FireClass::B15;
 }
 inline void usKB(Site& s) {
     usK(s);
-    s.door.fire_class = FireClass::B15;
+    s.boundary.required = s.door.fire_class = FireClass::B15;
 }
 inline void inADeck(Site& s) {
     usK(s);
@@ -120,9 +115,6 @@ inline void sliding(Site& s) {
 inline void hinged(Site& s) {
     s.door.kind = DoorKind::SingleLeaf;
 }
-inline void doubleLeaf(Site& s) {
-    s.door.kind = DoorKind::DoubleLeaf;
-}
 inline void byHand(Site& s) {
     s.door.power_operated = false;
 }
@@ -168,6 +160,25 @@ inline void bDoor(Site& s) {
     solasHinged(s);
     s.door.fire_class = FireClass::B15;
 }
+inline void facingOutside(Site& s) {
+    solasHinged(s);
+    s.boundary.place = Place::Exterior;
+    s.door.faces_embarkation = true;
+}
+inline void lockedDoor(Site& s) {
+    solasHinged(s);
+    s.door.normally = NormalPosition::Locked;
+}
+inline void carDeck(Site& s) {
+    solasHinged(s);
+    s.boundary.place = Place::SpecialCategory;
+}
+inline void noWayOut(Site& s) {
+    s.door.escape_route = false;
+}
+inline void nothingHolds(Site& s) {
+    s.door.hold_back = s.door.power_operated = false;
+}
 inline void usHPort(Site& s) {
     usH(s);
     s.door.hose_port = true;
@@ -178,8 +189,8 @@ inline const RowCase cases[] = {
     {"rating", solasHinged, outside},
     {"one-person", solasHinged, bClass},
     {"self-closing", solasHinged, locked},
-    {"hinged-time", solasHinged, sliding, {{20, 10.2, 39.8}, {50, 9.8, 40.2}}},
-    {"sliding-rate", solasSliding, hinged, {{0.15, 0.103, 0.194}, {0.3, 0.097, 0.206}}},
+    {"hinged-time", solasHinged, sliding, {{20, 10.2, 39.8}, {50, 9.3, 44.2}}},
+    {"sliding-rate", solasSliding, hinged, {{0.15, 0.103, 0.194}, {0.3, 0.088, 0.218}}},
     {"remote-release", solasSliding, ofAnEscapeTrunk},
     {"local-release", solasSliding, ofAnEscapeTrunk},
     {"switch-on-off", solasSliding, toTheCarDeck},
@@ -196,45 +207,31 @@ inline const RowCase cases[] = {
     {"accessible", solasHinged, inACabin},
     {"control-heat", solasSliding, byHand},
     {"hose-port", solasHinged, weathertight},
-    {"a-gap", newlyHungA, hungEarlier, {{8, 11.4}, {20, 12.6}}},
+    {"a-gap", newlyHungA, hungEarlier, {{8, 11.4}, {20, 13}}},
     {"a-sill", newlyHungA, hungEarlier},
-    {"b-gap", newlyHungB, hungEarlier, {{10, 24.4}, {40, 25.6}}},
-    {"b-vent", bDoor, aClass, {{0.02, 0.0497}, {0.2, 0.0503}}},
+    {"b-gap", newlyHungB, hungEarlier, {{10, 24.4}, {40, 26}}},
+    {"b-vent", bDoor, aClass, {{0.02, 0.0497}, {0.2, 0.0505}}},
     {"b-cabin", cabinDoor, aClass},
-    {"machinery", engineRoom, ofAnEscapeTrunk},
-    // 46 CFR 72.05-25, 116.435, 111.99-5, annual edition of 2015.
-    {"h-rating", usH, watertight},
-    {"k-rating", usK, outside},
-    {"h-self-closing", usH, locked},
-    {"k-self-closing", usK, inACabin},
-    {"h-number", usH, locked},
-    {"h-release", usH, normallyClosed},
-    {"k-release", usK, normallyClosed},
-    {"h-leaves", usHDouble, hinged},
-    {"k-order", usKDouble, hinged},
-    {"latch-throw", usH, noLatch, {{25, 19.6}, {5, 18.4}}},
-    {"latch-throw", usHB, noLatch, {{12, 10.1}, {5, 8.9}}},
-    {"latch-throw", usK, noLatch, {{25, 20.6}, {5, 19.4}}},
-    {"latch-throw", usKB, noLatch, {{12, 10.1}, {5, 8.9}}},
-    {"undercut", usH, cClass, {{5, 12.1}, {30, 13.3}}},
-    {"undercut", usHB, watertight, {{5, 24.4}, {30, 25.6}}},
-    {"undercut", usK, otherShip, {{5, 12.1}, {30, 13.3}}},
-    {"undercut", usKB, otherShip, {{5, 24.4}, {30, 25.6}}},
-    {"meeting-gap", usHDouble, hinged, {{1, 2.6}, {8, 3.8}}},
-    {"meeting-gap", usKDouble, hinged, {{1, 2.6}, {8, 3.8}}},
-    {"frame-stop", usH, doubleLeaf, {{20, 13.3}, {5, 12.1}}},
-    {"frame-stop", usK, doubleLeaf, {{20, 13.3}, {5, 12.1}}},
-    {"no-louver", usH, bClass},
-    {"no-louver", usK, bClass},
-    {"leaf-width", usK, otherShip, {{900, 1199.4}, {1500, 1200.6}}},
-    {"us-hose-port", usHPort, noHosePort},
-    {"k-horizontal", inADeck, upright, {{7, 5.4, 9.6}, {20, 4.6, 10.4}}},
-    {"k-horizontal-unlatch", inADeck, upright, {{10, 17.2}, {30, 18.4}}},
-    {"k-horizontal-start", inADeck, upright, {{20, 43.9}, {80, 45.1}}},
-    {"k-horizontal-open", inADeck, upright, {{10, 17.2}, {30, 18.4}}},
-    {"glass", usH, bClass, {{0.01, 0.0647}, {0.2, 0.0653}}},
-    {"glass", usK, bClass, {{0.01, 0.0647}, {0.2, 0.0653}}},
-    {"release-system", usH, notRemote},
+    {"machinery-closes", engineRoom, powerWatertight},
+    {"machinery-release", engineRoom, ofAnEscapeTrunk},
+    {"machinery-controls", engineRoom, nothingHolds},
+    {"exterior", facingOutside, inACabin},
+    {"exterior-stair", facingOutside, inACabin},
+    {"material", solasHinged, bClass},
+    {"b-material", bDoor, outside},
+    {"b-vent-low", bDoor, outside},
+    {"central-panel", solasHinged, ofAnEscapeTrunk},
+    {"safety-centre", solasHinged, inACabin},
+    {"blackout", solasHinged, nothingHolds},
+    // SOLAS II-2/9.6.2, 13.3.2.6.1, 13.3.2.6.2, 14.2, the same text.
+    {"bridge-indicator", carDeck, inACabin},
+    {"found-locked", lockedDoor, normallyClosed},
+    {"escape-key", solasHinged, noWayOut},
+    {"quick-release", solasHinged, noLatch},
+    {"release-height", solasHinged, noLatch, {{940, 763, 1117}, {500, 757, 1123}}},
+    {"release-force", solasHinged, noWayOut, {{40, 65}, {120, 69}}},
+    {"condition", solasHinged, cClass},
+    {"plan-has-door", solasHinged, cClass},
     // Common practice, no source: asked of every door but where the build has no such part.
     {"plate", solasHinged, nullptr},
     {"sill-sound", solasHinged, nullptr},

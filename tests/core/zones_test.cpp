@@ -1,4 +1,5 @@
-// Lengths of main vertical zones: SOLAS II-2/9.2.2.1.2 (40 m as a rule, 48 m at most).
+// Lengths of main vertical zones: SOLAS II-2/9.2.2.1.2 (40 m as a rule, 48 m at most), 46 CFR
+// 72.05-10(b) (131 ft), 116.415(d)(1) (40 m, 44 m).
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -40,7 +41,30 @@ TEST(ActingZones, TwoZonesJoinedByOneDoorAreAsLongAsBoth) {
     EXPECT_THAT(acting[0].zones, ElementsAre("2", "3"));
     EXPECT_DOUBLE_EQ(acting[0].length_m, 69);
     EXPECT_THAT(acting[0].doors, ElementsAre("b"));
-    EXPECT_GT(acting[0].length_m, zone_length_most_m);
+    EXPECT_GT(acting[0].length_m, *acting[0].limits.most_m);
+}
+
+TEST(ActingZones, AreHeldAgainstTheTextOfTheShip) {
+    Arrangement ship = threeZones();
+    const auto limits = [&](Regime regime) {
+        ship.particulars.regime = regime;
+        return actingZones(ship, [](const Door&) { return true; }).at(0).limits;
+    };
+    const ZoneLimits solas = limits(Regime::SolasPassenger);
+    EXPECT_EQ(solas.rule_m, 40);
+    EXPECT_EQ(solas.most_m, 48);
+    EXPECT_EQ(solas.area_m2, 1600);
+    EXPECT_EQ(solas.cite, "SOLAS II-2/9.2.2.1.2");
+    const ZoneLimits h = limits(Regime::UsH);
+    EXPECT_NEAR(h.rule_m, 39.93, 0.005) << "131 ft";
+    EXPECT_EQ(h.most_m, std::nullopt) << "no extension is printed";
+    EXPECT_EQ(h.area_m2, std::nullopt) << "nor an area";
+    EXPECT_EQ(h.cite, "46 CFR 72.05-10(b)");
+    const ZoneLimits k = limits(Regime::UsK);
+    EXPECT_EQ(k.rule_m, 40);
+    EXPECT_EQ(k.most_m, 44);
+    EXPECT_EQ(k.area_m2, std::nullopt) << "neither SOLAS's 1600 m2 nor another";
+    EXPECT_EQ(k.cite, "46 CFR 116.415(d)(1)");
 }
 
 TEST(ActingZones, ChainOfDoorsJoinsAChainOfZones) {

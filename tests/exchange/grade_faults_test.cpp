@@ -100,6 +100,27 @@ TEST(GradeFaults, RunsAndMarks) {
                 HasSubstr("/doors/0/runs/0: this must be an object"));
 }
 
+TEST(GradeFaults, MarksThatRunBackwardsAreRefusedWithThePointer) {
+    expectOne("\"shut\": 16.7", "\"shut\": 3.0",
+              "/doors/0/runs/0/marks/shut: this cannot come before \"moves\"");
+    expectOne("\"half-way\": 11.9", "\"half-way\": 7.3",
+              "/doors/0/runs/0/marks/half-way: this cannot come before \"moves\"");
+    expectOne("\"half-way\": 11.9", "\"half-way\": 16.75",
+              "/doors/0/runs/0/marks/shut: this cannot come before \"half-way\"");
+    expectOne("\"alarm-off\": 16.8", "\"alarm-off\": 0.5",
+              "/doors/0/runs/0/marks/alarm-off: this cannot come before \"alarm-on\"");
+    EXPECT_TRUE(readGrade(replaced(grade_sample, "\"alarm-off\": 16.8", "\"alarm-off\": 3.0")))
+        << "an alarm that stops early is the door's fault";
+}
+
+TEST(GradeFaults, AStepIsANumberBesideItsFigure) {
+    expectOne("\"a-gap\": 9", "\"a-gap\": {\"value\": 9, \"step\": -1}",
+              "/doors/0/measured/a-gap/step: ");
+    expectOne("\"a-gap\": 9", "\"a-gap\": {\"step\": 1}", "/doors/0/measured/a-gap/value: ");
+    expectOne("\"a-gap\": 9", "\"a-gap\": {\"value\": 9, \"stp\": 1}",
+              "/doors/0/measured/a-gap/stp: ");
+}
+
 TEST(GradeFaults, DoorTwiceNamesTheFirst) {
     expectOne("\"6-04\"", "\"5-32\"",
               "/doors/1/id: door \"5-32\" is there twice, first at /doors/0/id");

@@ -35,14 +35,25 @@ TEST(GradeInput, VesselAndDoorAreRead) {
     EXPECT_EQ(input.doors.at(0).boundary.place, Place::ZoneBulkhead);
 }
 
-TEST(GradeInput, AbsentFieldsAreTheDefaultsOfADoor) {
+TEST(GradeInput, AbsentFittingsAreNotSaidAndTheRestAreTheDefaultsOfADoor) {
     Door door;
     door.number = door.boundary = "6-04";
     door.kind = DoorKind::DoubleLeaf;
     door.fire_class = FireClass::A30;
+    for (Said* fitting :
+         {&door.power_operated, &door.hold_back, &door.alarm, &door.designed_to_reopen,
+          &door.hose_port, &door.escape_route, &door.sill_in_frame, &door.latch, &door.watertight,
+          &door.weathertight, &door.escape_trunk, &door.special_category, &door.faces_embarkation})
+        *fitting = Said();
     const GradeInput input = inputOf(grade_sample);
     EXPECT_EQ(input.doors.at(1).door, door);
-    EXPECT_TRUE(door.latch);
+}
+
+TEST(GradeInput, AFittingIsYesNoOrNotSaid) {
+    const Door door = inputOf(grade_sample).doors.at(0).door;
+    EXPECT_EQ(door.power_operated, Said(true));
+    EXPECT_EQ(door.sill_in_frame, Said(false));
+    EXPECT_FALSE(door.watertight.isKnown());
 }
 
 TEST(GradeInput, NothingSaidIsNothingTested) {
@@ -72,6 +83,16 @@ TEST(GradeInput, MeasuredFiguresTakeTheUnitOfTheirRow) {
     EXPECT_EQ(measured.at("a-gap").body.unit, "mm");
     EXPECT_EQ(measured.at("reopen-distance").body.unit, "m");
     EXPECT_DOUBLE_EQ(measured.at("reopen-distance").body.value, 0.6);
+}
+
+TEST(GradeInput, AFigureMayNameTheStepOfItsInstrument) {
+    const auto stepAfter = [](std::string_view measured) {
+        const GradeInput input = inputOf(replaced(grade_sample, "\"a-gap\": 9", measured));
+        return input.doors.at(0).evidence.measured.at("a-gap").body.step;
+    };
+    EXPECT_EQ(stepAfter("\"a-gap\": {\"value\": 12.5, \"step\": 0.1}"), 0.1);
+    EXPECT_FALSE(stepAfter("\"a-gap\": {\"value\": 12.5}"));
+    EXPECT_FALSE(stepAfter("\"a-gap\": 12.5"));
 }
 
 TEST(GradeInput, MarksAreNanosecondsAfterTheFirstInTheirOrder) {

@@ -90,8 +90,8 @@ TEST(GradeOutput, EditionAndZonesAreThere) {
     EXPECT_EQ(output["catalogue"]["edition"], solasCatalogue().edition);
     EXPECT_TRUE(output["zones"].is_array());
     ZoneIntegrity zones;
-    zones.failing = {{{"3", "4"}, 80, 1700.0, {"5-32"}, {"3/4"}}};
-    zones.not_shown = {{{"4", "5"}, 70, {}, {"5-40"}, {"4/5"}}};
+    zones.failing = {{{"3", "4"}, 80, 1700.0, {}, {"5-32"}, {"3/4"}}};
+    zones.not_shown = {{{"4", "5"}, 70, {}, {}, {"5-40"}, {"4/5"}}};
     zones.best_repair = Repair{"3/4", {"5-32"}, 80, 0};
     const json written = json::parse(gradeOutputJson(solasCatalogue(), {}, {}, zones));
     EXPECT_EQ(written["zones"],

@@ -127,7 +127,7 @@ TEST(GradeSchema, OutputHasTheFieldsOfItsSchema) {
     const auto input = readGrade(grade_sample);
     ASSERT_TRUE(input) << inLines(input.error());
     ZoneIntegrity zones;
-    zones.failing = {{{"3", "4"}, 80, 1700.0, {"5-32"}, {"3/4"}}};
+    zones.failing = {{{"3", "4"}, 80, 1700.0, {}, {"5-32"}, {"3/4"}}};
     zones.best_repair = Repair{"3/4", {"5-32"}, 80, 0};
     const json output = json::parse(gradeOutputJson(solasCatalogue(), input->vessel,
                                                     gradedDoors(*input, solasCatalogue()), zones));

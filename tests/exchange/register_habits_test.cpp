@@ -130,7 +130,13 @@ TEST(RegisterHabits, ColumnsInAnyOrderAndOptionalOnesAbsent) {
     door.x_m = 5;
     door.opening_m = 0.8;
     door.fire_class = FireClass::B0;
-    EXPECT_EQ(vessel->doors, std::vector{door}) << "absent columns give the defaults of the header";
+    for (Said* unsaid :
+         {&door.power_operated, &door.hold_back, &door.alarm, &door.designed_to_reopen,
+          &door.hose_port, &door.escape_route, &door.sill_in_frame, &door.latch, &door.watertight,
+          &door.weathertight, &door.escape_trunk, &door.special_category, &door.faces_embarkation})
+        *unsaid = Said();
+    EXPECT_EQ(vessel->doors, std::vector{door})
+        << "absent columns say neither yes nor no, or give the defaults of the header";
     EXPECT_EQ(vessel->particulars.keel_laid, std::nullopt);
 }
 

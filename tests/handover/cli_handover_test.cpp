@@ -13,7 +13,7 @@ using ::testing::HasSubstr;
 class CliHandover : public Cli {
 protected:
     json answer(const QStringList& arguments) const {
-        const Said said = run(arguments);
+        const ShellOutput said = run(arguments);
         EXPECT_EQ(said.exit_code, 0) << said.err;
         EXPECT_EQ(said.err, "");
         return json::parse(said.out);
@@ -28,7 +28,7 @@ TEST_F(CliHandover, FromOneRegisterIntoANewOneAndTwiceIsOnce) {
     const json given = answer({"handover", "give", giver, "--to", at("h.zip")});
     EXPECT_EQ(answer({"handover", "look", at("h.zip")})["facts"], given["facts"]);
 
-    const Said unknown = run({"handover", "take", at("h.zip"), "--into", at("b.db")});
+    const ShellOutput unknown = run({"handover", "take", at("h.zip"), "--into", at("b.db")});
     EXPECT_EQ(unknown.exit_code, 2);
     EXPECT_EQ(lines(unknown.err), 1);
     EXPECT_THAT(unknown.err, HasSubstr(given["fingerprint"].get<std::string>()));
@@ -54,11 +54,12 @@ TEST_F(CliHandover, FromOneRegisterIntoANewOneAndTwiceIsOnce) {
 TEST_F(CliHandover, AnotherKeyThanThatOfTheFileIsNotAccepted) {
     const QString giver = imported();
     answer({"handover", "give", giver, "--to", at("h.zip")});
-    const Said other = run({"handover", "take", at("h.zip"), "--into", at("b.db"), "--accept-key",
-                            QString(64, QLatin1Char('a')), "--person", "M. Mate"});
+    const ShellOutput other =
+        run({"handover", "take", at("h.zip"), "--into", at("b.db"), "--accept-key",
+             QString(64, QLatin1Char('a')), "--person", "M. Mate"});
     EXPECT_EQ(other.exit_code, 2);
     EXPECT_THAT(other.err, HasSubstr("not the key of the file"));
-    const Said nobody =
+    const ShellOutput nobody =
         run({"handover", "take", at("h.zip"), "--into", at("b.db"), "--accept-key", keyOf(giver)});
     EXPECT_THAT(nobody.err, HasSubstr("--person NAME"));
     EXPECT_FALSE(QFileInfo::exists(at("b.db")));
@@ -68,7 +69,7 @@ TEST_F(CliHandover, ADamagedFileIsRefusedInOneLine) {
     answer({"handover", "give", imported(), "--to", at("h.zip")});
     QByteArray bytes = bytesAt(at("h.zip"));
     bytes[bytes.size() / 2] = static_cast<char>(bytes[bytes.size() / 2] ^ 4);
-    const Said said = run({"handover", "look", put("bad.zip", bytes)});
+    const ShellOutput said = run({"handover", "look", put("bad.zip", bytes)});
     EXPECT_EQ(said.exit_code, 2);
     EXPECT_EQ(lines(said.err), 1) << said.err;
     EXPECT_EQ(said.out, "");

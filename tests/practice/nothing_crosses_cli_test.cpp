@@ -21,7 +21,7 @@ protected:
         EXPECT_TRUE(QFile::copy(practicePath(), path));
     }
     void expectRefused(const QStringList& arguments) const {
-        const Said said = run(arguments);
+        const ShellOutput said = run(arguments);
         const std::string asked = arguments.join(QLatin1Char(' ')).toStdString();
         EXPECT_EQ(said.exit_code, 2) << asked;
         EXPECT_EQ(said.out, "") << asked;
@@ -65,7 +65,7 @@ TEST_F(CliPracticeRegister, ItsVesselIsNoRegisterCsv) {
          {QStringList{"register", "check", csv},
           QStringList{"register", "import", csv, "--into", at("new.db")},
           QStringList{"register", "import", csv, "--into", imported()}}) {
-        const Said said = run(arguments);
+        const ShellOutput said = run(arguments);
         EXPECT_EQ(said.exit_code, 2);
         EXPECT_EQ(lines(said.err), 1) << said.err;
         EXPECT_THAT(said.err, HasSubstr("marks the practice vessel"));
@@ -77,8 +77,8 @@ TEST_F(CliPracticeRegister, ItsFactsAreNoHistoryOfAVessel) {
     QByteArray history;
     for (const Fact& fact : practisedFacts())
         history += QByteArray::fromStdString(jsonLineFrom(fact) + "\n");
-    const Said said = run({"register", "import", sample("register.csv"), "--into", at("new.db"),
-                           "--history", put("facts.jsonl", history)});
+    const ShellOutput said = run({"register", "import", sample("register.csv"), "--into",
+                                  at("new.db"), "--history", put("facts.jsonl", history)});
     EXPECT_EQ(said.exit_code, 2);
     EXPECT_NE(said.err, "");
     EXPECT_FALSE(QFileInfo::exists(at("new.db")));

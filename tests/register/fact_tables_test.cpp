@@ -29,6 +29,10 @@ struct Bare<std::optional<Member>> {
     static constexpr const char* need = "";
 };
 
+/// A yes or no that may be left unsaid.
+template <>
+struct Bare<Said> : Bare<std::optional<bool>> {};
+
 template <class Member>
 std::string typeOf() {
     using Type = typename Bare<Member>::Type;

@@ -62,7 +62,7 @@ TEST_F(RoundTrip, EveryKindOfFactWithEverythingFilledIn) {
     add(RunEnded{run, RunOutcome::Spoiled, "somebody walked through"});
     add(Observation{m_walkdown, m_door, "leaf-gap", Side::Two, Answer::NotApplicable});
     add(PlateRead{m_walkdown, m_door, PlateState::Read, FireClass::B0});
-    add(MeasuredValue{m_walkdown, m_door, "sill-gap", 0.1 + 0.2, "mm"});
+    add(MeasuredValue{m_walkdown, m_door, "sill-gap", 0.1 + 0.2, "mm", 0.1});
     add(CautionAnswered{m_walkdown, m_door, "clear", true});
     add(Note{m_walkdown, m_door, "frame 52, \"port\" side;\nsecond line – ünïcödé 門"});
     add(Photograph{m_walkdown, m_door, std::string(64, 'a'), "image/png", "sill", "leaf-gap"});

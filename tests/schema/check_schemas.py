@@ -81,6 +81,10 @@ def check_flag_rules():
     accepts(name, changed(rules, "$schema", "flag-rules"), "rules that name their schema")
     refuses(name, changed(rules, "rows", 0, "change", "loosen"), "an unknown change")
     refuses(name, changed(rules, "rows", 0, {"id": "x", "change": "tighten"}), "no limit")
+    margin = {k: v for k, v in row.items() if k != "high"}
+    for approximate, check in (({"slow": 0, "fast": 0}, accepts), ({"slow": 1, "fast": 0}, refuses),
+                               ({"slow": 0.1}, refuses)):
+        check(name, changed(rules, "rows", 0, {**margin, "approximate": approximate}), f"{approximate}")
 
 
 def check_tables():

@@ -316,7 +316,7 @@ TEST_P(HelpSheet, IsLeftAsPicturesWhereAsked) {
     for (const Requirement& row : rows) {
         if (row.id == "sliding-rate" || row.id == "alarm-lead" || row.id == "alarm-holds")
             timed.push_back(&row);
-        if (row.id == "plate" || row.id == "latch-throw" || row.id == "hose-port")
+        if (row.id == "plate" || row.id == "h-latch-throw" || row.id == "hose-port")
             shown(helpForRow(row), QString::fromStdString(row.id));
     }
     Door door;

@@ -158,7 +158,8 @@ TEST_F(PaperEntry, WhatIsTypedIsOfWhoWalkedThenAndSaysWhoTypedIt) {
               ship.ports.clock.utc_ms - day_ms + (14 * 60 + 32 - 10 * 60 - 42) * minute_ms);
     const Fact& note = ship.vessel_register.transactions.back().back();
     ASSERT_TRUE(std::holds_alternative<Note>(note.body));
-    EXPECT_EQ(std::get<Note>(note.body).text, "Typed in from a paper form by Maren Tollefsby.");
+    EXPECT_EQ(std::get<Note>(note.body).text.text,
+              "Typed in from a paper form by Maren Tollefsby.");
     EXPECT_EQ(note.stamp.person, ship.person);
     EXPECT_EQ(note.stamp.when, ship.ports.clock);
     QTest::keyClick(&door(), Qt::Key_Y);

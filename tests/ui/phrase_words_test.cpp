@@ -240,7 +240,7 @@ TEST_F(CoreSpeaks, WhatAReasonSpeaksOf) {
 TEST_F(CoreSpeaks, EveryReason) {
     for (int kind = 0; kind <= int(ReasonKind::OpeningUnknown); ++kind) {
         const QString words = reasonWords({ReasonKind(kind), "plate a-60", 2, 1.5});
-        const bool from_data = ReasonKind(kind) == ReasonKind::OutsideThisWalk;
+        const bool from_data = holdsCatalogueWords(ReasonKind(kind));
         EXPECT_TRUE(isInLanguage(QString(words).remove("plate a-60"))) << words.toStdString();
         EXPECT_FALSE(from_data && words.contains("plate a-60")) << "it is of the catalogue";
     }
@@ -284,87 +284,11 @@ TEST(CoreInEnglish, WhyARowIsAsked) {
                   phrase::with_semicolons,
                   {joined(phrase::with_commas, {applies::zone_bulkhead(), applies::sliding()}),
                    applies::keel_before("2010-07-01")})),
-              "zone bulkhead, sliding; keel laid before 2010-07-01: compare with the approved "
-              "drawing");
+              "zone bulkhead, sliding; keel laid before 2010-07-01: ask for the approved drawing");
     EXPECT_EQ(phraseWords(applies::exempt(applies::watertight())), "exempt: watertight");
     EXPECT_EQ(phraseWords(applies::text_of_other_ships("IMO")), "a text of other ships: IMO");
     EXPECT_EQ(phraseWords(division::no_value_printed()),
               "no value printed: ask the Administration");
-}
-
-struct ReasonSaid {
-    ReasonKind kind;
-    const char* english;                ///< %1 for what the reason holds
-    const char* without_text = nullptr; ///< where something else is said then
-    const char* of_one_run = nullptr;
-};
-
-constexpr auto all_reasons = std::to_array<ReasonSaid>({
-    {ReasonKind::NotAsked, "not asked of this door"},
-    {ReasonKind::OutsideThisWalk, "not tried on this walk: %1"},
-    {ReasonKind::NotYetTested, "not yet tried"},
-    {ReasonKind::OneSideMissing, "one side still to be tried"},
-    {ReasonKind::CouldNotTest, "could not be tested: %1", "could not be tested: no reason given"},
-    {ReasonKind::AnsweredYes, "seen"},
-    {ReasonKind::AnsweredNo, "seen, and it is not so"},
-    {ReasonKind::AnsweredNotApplicable, "answered as not applicable to this door"},
-    {ReasonKind::ShownByRun, "shown by a complete run"},
-    {ReasonKind::InsideLimits, "inside the limits, mean of 3 runs", nullptr, "inside the limits"},
-    {ReasonKind::OutsideLimits, "outside the limits, mean of 3 runs", nullptr,
-     "outside the limits"},
-    {ReasonKind::TooCloseToLimit, "a limit lies inside the uncertainty: measure once more"},
-    {ReasonKind::StillCloseAfterThree,
-     "still too close to a limit after 3 runs: the text says approximate, you decide"},
-    {ReasonKind::RunsDisagree, "closes unevenly: 3 runs do not agree, the worst stands"},
-    {ReasonKind::UnevenHalves, "one half of the travel lies outside the limits: roughly uniform?"},
-    {ReasonKind::ShipNotUpright,
-     "heel 1.5 degrees: the figure is advice only, time it again upright"},
-    {ReasonKind::ClassSuits, "%1"},
-    {ReasonKind::ClassTooLow, "weaker than its boundary: %1"},
-    {ReasonKind::BoundaryClassUnknown,
-     "%1; the register does not say what the boundary asks for: see the approved fire plan or ask "
-     "the Administration"},
-    {ReasonKind::NoValuePrinted, "%1; no value printed: ask the Administration"},
-    {ReasonKind::NoClassAsked, "%1; no fire class is asked here"},
-    {ReasonKind::PlateAgrees, "%1"},
-    {ReasonKind::PlateDiffers, "they differ: %1"},
-    {ReasonKind::PlateMissing, "%1: ask for the certificate"},
-    {ReasonKind::PracticeNotMet,
-     "not as good practice has it: you decide whether the door may stay so"},
-    {ReasonKind::InspectorDecided, "decided by the inspector: %1",
-     "decided by the inspector: no reason given"},
-    {ReasonKind::NeedsRemoteRun, "needs a run released from the control station"},
-    {ReasonKind::EventsInOrder, "the alarm was still on when the door was shut"},
-    {ReasonKind::EventsOutOfOrder, "the alarm stopped before the door was shut"},
-    {ReasonKind::OpeningUnknown, "the register has no clear opening for this door"},
-});
-
-TEST(CoreInEnglish, EveryReasonIsSaidInPlainWords) {
-    ASSERT_EQ(all_reasons.size(), std::size_t(ReasonKind::OpeningUnknown) + 1);
-    for (std::size_t i = 0; i < all_reasons.size(); ++i) {
-        const ReasonSaid& said = all_reasons[i];
-        EXPECT_EQ(std::size_t(said.kind), i);
-        const auto expected = [](const char* english, const char* text) {
-            return QString::fromUtf8(english).replace("%1", text).toStdString();
-        };
-        const bool is_of_a_person = said.without_text != nullptr;
-        const auto reason = [&](const char* words) {
-            return is_of_a_person ? Reason{said.kind, {}, 3, 1.5, words}
-                                  : Reason{said.kind, words, 3, 1.5};
-        };
-        EXPECT_EQ(reasonText(reason("magnet, as found")),
-                  expected(said.english, "magnet, as found"));
-        // The one holds words of the catalogue, the other those of a person.
-        if (said.kind != ReasonKind::OutsideThisWalk && !is_of_a_person) {
-            EXPECT_EQ(reasonText({said.kind, twoClasses(), 3, 1.5}),
-                      expected(said.english, "plate A-60, register A-30"));
-        }
-        EXPECT_EQ(reasonText(reason("")),
-                  is_of_a_person ? std::string(said.without_text) : expected(said.english, ""));
-        if (said.of_one_run) {
-            EXPECT_EQ(reasonText({said.kind, {}, 1, 1.5}), said.of_one_run);
-        }
-    }
 }
 
 const Error disk_is_full{place::door("5-32"), errors::not_saved(errors::disk_full())};

@@ -14,9 +14,10 @@ void passOver(Body& one, const Body& other) {
         one.heel_deg = other.heel_deg;
     else if constexpr (std::is_same_v<Body, Deficiency>)
         one.repeats = other.repeats;
-    else if constexpr (std::is_same_v<Body, MeasuredValue>)
+    else if constexpr (std::is_same_v<Body, MeasuredValue>) {
         one.unit = other.unit;
-    else if constexpr (std::is_same_v<Body, Mark>) {
+        one.step = other.step;
+    } else if constexpr (std::is_same_v<Body, Mark>) {
         if (one.run.empty())
             one.run = other.run;
         one.device = other.device;

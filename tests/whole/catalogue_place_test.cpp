@@ -50,7 +50,7 @@ TEST_F(CataloguePlace, InstalledFilesAreReadWithoutANotice) {
     EXPECT_NE(findRequirement(shipped->catalogue, "hinged-time"), nullptr);
     EXPECT_NE(findRequirement(shipped->catalogue, "plate"), nullptr);
     EXPECT_NE(findRequirement(shipped->catalogue, "h-rating"), nullptr);
-    EXPECT_EQ(shipped->catalogue.upkeep.size(), 3u);
+    EXPECT_EQ(shipped->catalogue.upkeep.size(), 6u);
     EXPECT_EQ(shipped->catalogue.divisions.tables.size(), 14u);
 }
 

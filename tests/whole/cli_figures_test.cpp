@@ -14,7 +14,7 @@ using nlohmann::json;
 using ::testing::HasSubstr;
 
 json answerOf(const QStringList& arguments) {
-    const Said said = run(arguments);
+    const ShellOutput said = run(arguments);
     EXPECT_EQ(said.exit_code, 0) << said.err;
     EXPECT_EQ(said.err, "");
     return said.exit_code == 0 ? json::parse(said.out) : json::object();
@@ -22,7 +22,7 @@ json answerOf(const QStringList& arguments) {
 
 /// Refused with so many lines, each on its own, nothing on standard output.
 std::string refusedWith(const QStringList& arguments, long faults) {
-    const Said said = run(arguments);
+    const ShellOutput said = run(arguments);
     EXPECT_EQ(said.exit_code, 2);
     EXPECT_EQ(said.out, "");
     EXPECT_EQ(lines(said.err), faults) << said.err;

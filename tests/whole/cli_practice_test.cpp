@@ -40,7 +40,7 @@ protected:
         return put("answers.json", QByteArray::fromStdString(answers.dump()));
     }
     static json answer(const QStringList& arguments) {
-        const Said said = run(arguments);
+        const ShellOutput said = run(arguments);
         EXPECT_EQ(said.exit_code, 0) << said.err;
         EXPECT_EQ(said.err, "");
         return json::parse(said.out, nullptr, false);
@@ -51,7 +51,7 @@ protected:
     }
     /// Of a command that is refused with one line.
     static std::string refusal(const QStringList& arguments) {
-        const Said said = run(arguments);
+        const ShellOutput said = run(arguments);
         EXPECT_EQ(said.exit_code, 2) << said.out;
         EXPECT_EQ(said.out, "");
         EXPECT_EQ(lines(said.err), 1) << said.err;
@@ -174,8 +174,8 @@ TEST_F(CliPractice, SealsNothingWithoutAWordAndTakesNoneFromTheCommandLine) {
 TEST_F(CliPractice, WhatIsWrongWithTheAnswersIsSaidLineByLine) {
     const QString answers =
         put("answers.json", R"({"doors": {"P-77": {}, "P-01": {"plate": "green"}}})");
-    const Said said = run({"practice", "--exercise", putExercise("own.json", sample({})), "--seed",
-                           "7", "--answers", answers});
+    const ShellOutput said = run({"practice", "--exercise", putExercise("own.json", sample({})),
+                                  "--seed", "7", "--answers", answers});
     EXPECT_EQ(said.exit_code, 2);
     EXPECT_EQ(lines(said.err), 2) << said.err;
     EXPECT_THAT(said.err, HasSubstr("/doors/P-77"));
@@ -183,7 +183,7 @@ TEST_F(CliPractice, WhatIsWrongWithTheAnswersIsSaidLineByLine) {
 }
 
 TEST_F(CliPractice, WhatIsMissingIsSaid) {
-    const Said said = run({"practice"});
+    const ShellOutput said = run({"practice"});
     EXPECT_EQ(said.exit_code, 2);
     EXPECT_EQ(lines(said.err), 3) << said.err;
     EXPECT_THAT(refusal({"practice", "show", "--exercise", "no-such-exercise"}),

@@ -11,7 +11,7 @@ using ::testing::HasSubstr;
 TEST_F(Cli, WritesEveryKindOfDocument) {
     const QString vessel = imported();
     for (const char* kind : {"survey", "deficiency-list", "work-list", "paper-form"}) {
-        const Said said =
+        const ShellOutput said =
             run({"report", vessel, "--kind", kind, "--to", at("document.pdf"), "--replace"});
         ASSERT_EQ(said.exit_code, 0) << kind << ": " << said.err;
         EXPECT_EQ(nlohmann::json::parse(said.out)["kind"], kind);
@@ -28,12 +28,12 @@ TEST_F(Cli, WritesOverNothingUnasked) {
                                       {"register", "export", vessel},
                                       {"handover", "give", vessel}};
     for (const QStringList& command : commands) {
-        const Said there = run(command + QStringList{"--to", at("there")});
+        const ShellOutput there = run(command + QStringList{"--to", at("there")});
         EXPECT_EQ(there.exit_code, 2) << command.join(' ').toStdString();
         EXPECT_EQ(lines(there.err), 1) << there.err;
         EXPECT_THAT(there.err, HasSubstr("NOT replaced"));
         EXPECT_EQ(bytesAt(at("there")), "kept");
-        const Said own = run(command + QStringList{"--to", vessel, "--replace"});
+        const ShellOutput own = run(command + QStringList{"--to", vessel, "--replace"});
         EXPECT_EQ(own.exit_code, 2) << command.join(' ').toStdString();
         EXPECT_THAT(own.err, HasSubstr("the register itself"));
     }
@@ -60,7 +60,7 @@ TEST_F(Cli, RefusesAReportThatIsNotToBeHad) {
           QStringList{"--kind", "door-record", "--door", "99-99"}, QStringList{"--format", "doc"},
           QStringList{"--by", "Nobody Aboard"},
           QStringList{"--kind", "paper-form", "--format", "csv"}}) {
-        const Said said = run(QStringList{"report", vessel, "--to", at("x.pdf")} + options);
+        const ShellOutput said = run(QStringList{"report", vessel, "--to", at("x.pdf")} + options);
         EXPECT_EQ(said.exit_code, 2) << options.join(' ').toStdString();
         EXPECT_EQ(lines(said.err), 1) << said.err;
         EXPECT_FALSE(QFileInfo::exists(at("x.pdf")));
@@ -69,7 +69,7 @@ TEST_F(Cli, RefusesAReportThatIsNotToBeHad) {
 
 TEST_F(Cli, ListsOpenItemsAsTableAndAsJson) {
     const QString vessel = imported();
-    const Said table = run({"items", vessel});
+    const ShellOutput table = run({"items", vessel});
     EXPECT_EQ(table.exit_code, 0) << table.err;
     EXPECT_THAT(table.out, HasSubstr("Catalogue: "));
     const auto open = nlohmann::json::parse(run({"items", vessel, "--json"}).out)["items"];

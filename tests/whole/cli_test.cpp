@@ -15,7 +15,7 @@ using ::testing::StartsWith;
 } // namespace
 
 TEST_F(Cli, ChecksARegisterFileAndCountsItsDoors) {
-    const Said said = run({"register", "check", sample("register.csv")});
+    const ShellOutput said = run({"register", "check", sample("register.csv")});
     EXPECT_EQ(said.exit_code, 0) << said.err;
     const auto answer = nlohmann::json::parse(said.out);
     EXPECT_EQ(answer["doors"], 9);
@@ -27,7 +27,7 @@ TEST_F(Cli, NamesEveryFaultOfARegisterFileOnALineOfItsOwn) {
     QByteArray csv = bytesAt(sample("register.csv"));
     csv.replace("door,1-01,1,", "door,1-01,77,")
         .replace(",engine room,single,", ",nowhere,single,");
-    const Said said = run({"register", "check", put("bad.csv", csv)});
+    const ShellOutput said = run({"register", "check", put("bad.csv", csv)});
     EXPECT_EQ(said.exit_code, 2);
     EXPECT_EQ(said.out, "");
     EXPECT_EQ(lines(said.err), 2) << said.err;
@@ -42,7 +42,7 @@ TEST_F(Cli, RefusesRubbishWithoutACrash) {
           QStringList{"report", rubbish, "--to", at("x.pdf")},
           QStringList{"register", "check", at("missing.csv")},
           QStringList{"--catalogue", rubbish, "grade", rubbish}}) {
-        const Said said = run(arguments);
+        const ShellOutput said = run(arguments);
         EXPECT_EQ(said.exit_code, 2) << arguments.join(' ').toStdString();
         EXPECT_GE(lines(said.err), 1);
         EXPECT_THAT(said.err, Not(HasSubstr("terminate called")));
@@ -55,7 +55,7 @@ TEST_F(Cli, ExplainsAWrongCommandLineInOneLine) {
     for (const QStringList& arguments :
          {QStringList{}, QStringList{"open"}, QStringList{"register"}, QStringList{"grade"},
           QStringList{"walkdown", "x", "--colour"}}) {
-        const Said said = run(arguments);
+        const ShellOutput said = run(arguments);
         EXPECT_EQ(said.exit_code, 2);
         EXPECT_EQ(lines(said.err), 1) << said.err;
     }
@@ -65,7 +65,7 @@ TEST_F(Cli, ExplainsAWrongCommandLineInOneLine) {
 
 TEST_F(Cli, ImportsAndExportsTheSameRegister) {
     const QString path = imported();
-    const Said said = run({"register", "export", path, "--to", "-"});
+    const ShellOutput said = run({"register", "export", path, "--to", "-"});
     EXPECT_EQ(said.exit_code, 0) << said.err;
     EXPECT_EQ(said.out, bytesAt(sample("register.csv")).toStdString());
     EXPECT_EQ(run({"register", "export", path, "--to", at("out.csv")}).exit_code, 0);
@@ -73,8 +73,8 @@ TEST_F(Cli, ImportsAndExportsTheSameRegister) {
 }
 
 TEST_F(Cli, DryRunMakesNoRegister) {
-    const Said said = run({"register", "import", sample("register.csv"), "--into", at("new.db"),
-                           "--history", sample("history.jsonl"), "--dry-run"});
+    const ShellOutput said = run({"register", "import", sample("register.csv"), "--into",
+                                  at("new.db"), "--history", sample("history.jsonl"), "--dry-run"});
     EXPECT_EQ(said.exit_code, 0) << said.err;
     const auto answer = nlohmann::json::parse(said.out);
     EXPECT_EQ(answer["dry_run"], true);
@@ -90,8 +90,8 @@ TEST_F(Cli, DryRunAsksTheRegisterWhetherTheFactsFit) {
         put("orphan.jsonl", history.mid(history.lastIndexOf("\n{") + 1)
                                 .replace("\"walkdown\":\"0", "\"walkdown\":\"1"));
     for (const QString& into : {path, at("new.db")}) {
-        const Said said = run({"register", "import", sample("register.csv"), "--into", into,
-                               "--history", orphan, "--dry-run"});
+        const ShellOutput said = run({"register", "import", sample("register.csv"), "--into", into,
+                                      "--history", orphan, "--dry-run"});
         EXPECT_EQ(said.exit_code, 2);
         EXPECT_EQ(lines(said.err), 1) << said.err;
     }
@@ -124,7 +124,7 @@ TEST_F(Cli, LeavesAloneWhatLayThereBefore) {
           QStringList{"register", "import", sample("register.csv"), "--into", at("gone.db"),
                       "--dry-run"},
           QStringList{"handover", "take", at("h.zip"), "--into", at("gone.db")}}) {
-        const Said said = run(command);
+        const ShellOutput said = run(command);
         EXPECT_EQ(said.exit_code, 2);
         EXPECT_THAT(said.err, HasSubstr("gone.db-wal"));
         EXPECT_EQ(bytesAt(log), "entries");
@@ -135,16 +135,17 @@ TEST_F(Cli, LeavesAloneWhatLayThereBefore) {
 TEST_F(Cli, LeavesNoHalfRegisterBehindARefusedImport) {
     QByteArray history = bytesAt(sample("history.jsonl"));
     const QString broken = put("broken.jsonl", history + "{\"id\":\n");
-    const Said unreadable = run({"register", "import", sample("register.csv"), "--into",
-                                 at("new.db"), "--history", broken});
+    const ShellOutput unreadable = run({"register", "import", sample("register.csv"), "--into",
+                                        at("new.db"), "--history", broken});
     EXPECT_EQ(unreadable.exit_code, 2);
-    EXPECT_THAT(unreadable.err, HasSubstr("broken.jsonl line 832"));
+    EXPECT_THAT(unreadable.err,
+                HasSubstr("broken.jsonl line " + std::to_string(history.count('\n') + 1)));
     EXPECT_FALSE(QFileInfo::exists(at("new.db")));
 
     // Facts that speak of a walkdown nobody began are readable, and refused by the register.
     const QString headless = put("headless.jsonl", history.mid(history.lastIndexOf("\n{") + 1));
-    const Said refused = run({"register", "import", sample("register.csv"), "--into", at("new.db"),
-                              "--history", headless});
+    const ShellOutput refused = run({"register", "import", sample("register.csv"), "--into",
+                                     at("new.db"), "--history", headless});
     EXPECT_EQ(refused.exit_code, 2);
     EXPECT_EQ(lines(refused.err), 1) << refused.err;
     for (const char* name : {"new.db", "new.db-wal", "new.db-shm"})
@@ -158,7 +159,7 @@ TEST_F(Cli, ALookAtARegisterThatIsNotThereBeginsNone) {
 }
 
 TEST_F(Cli, ShowsTheLatestWalkdownAsATable) {
-    const Said said = run({"walkdown", imported()});
+    const ShellOutput said = run({"walkdown", imported()});
     EXPECT_EQ(said.exit_code, 0) << said.err;
     EXPECT_THAT(said.out, HasSubstr("Ternwick Lass, annual walkdown"));
     EXPECT_THAT(said.out, HasSubstr("6 of 9 doors done"));
@@ -178,13 +179,13 @@ TEST_F(Cli, GivesAWalkdownAsJsonAndByItsId) {
         run({"walkdown", path, "--json", "--walkdown", QString::fromStdString(first)}).out);
     EXPECT_EQ(older["walkdown"]["id"], first);
     EXPECT_NE(latest["walkdown"]["id"], first);
-    const Said unknown = run({"walkdown", path, "--walkdown", "nothing"});
+    const ShellOutput unknown = run({"walkdown", path, "--walkdown", "nothing"});
     EXPECT_EQ(unknown.exit_code, 2);
     EXPECT_THAT(unknown.err, HasSubstr("'nothing'"));
 }
 
 TEST_F(Cli, PrintsAReport) {
-    const Said said = run({"report", imported(), "--to", at("report.pdf")});
+    const ShellOutput said = run({"report", imported(), "--to", at("report.pdf")});
     EXPECT_EQ(said.exit_code, 0) << said.err;
     EXPECT_EQ(nlohmann::json::parse(said.out)["doors"], 9);
     const QByteArray pdf = bytesAt(at("report.pdf"));
@@ -193,7 +194,7 @@ TEST_F(Cli, PrintsAReport) {
 }
 
 TEST_F(Cli, ComplainsWhereTheReportCannotBeWritten) {
-    const Said said = run({"report", imported(), "--to", at("no/such/folder/report.pdf")});
+    const ShellOutput said = run({"report", imported(), "--to", at("no/such/folder/report.pdf")});
     EXPECT_EQ(said.exit_code, 2);
     EXPECT_EQ(lines(said.err), 1) << said.err;
 }
@@ -203,7 +204,7 @@ TEST_F(Cli, GradesAFile) {
         "passengers":400,"built":"2012-05-01",
         "sprinklers":true},"doors":[{"id":"D1","kind":"single","place":"zone-bulkhead",
         "class":"A-60"}]})");
-    const Said said = run({"grade", file});
+    const ShellOutput said = run({"grade", file});
     EXPECT_EQ(said.exit_code, 0) << said.err;
     EXPECT_EQ(nlohmann::json::parse(said.out)["doors"][0]["id"], "D1");
 }

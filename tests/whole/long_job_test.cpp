@@ -9,9 +9,9 @@
 #include <gmock/gmock.h>
 
 #include "app/catalogue/catalogue_place.h"
+#include "app/desktop/clock_and_chance.h"
 #include "app/desktop/desktop_app.h"
 #include "app/desktop/papers.h"
-#include "app/desktop/clock_and_chance.h"
 #include "app/vessels/sample_vessel.h"
 #include "core/error/reading_errors.h"
 #include "core/error/register_errors.h"

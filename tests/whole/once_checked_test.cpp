@@ -5,8 +5,8 @@
 #include <sqlite3.h>
 
 #include "app/catalogue/catalogue_place.h"
-#include "app/desktop/desktop_app.h"
 #include "app/desktop/clock_and_chance.h"
+#include "app/desktop/desktop_app.h"
 #include "app/vessels/sample_vessel.h"
 #include "tests/whole/hands.h"
 

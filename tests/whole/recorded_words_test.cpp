@@ -1,6 +1,8 @@
 // Whoever records in another language and in other units leaves a record in plain English and in
 // the units of the texts, with the ids of the phrases that were picked; the screen goes on in its
 // own language.
+#include <algorithm>
+
 #include "app/desktop/language.h"
 #include "tests/whole/walking.h"
 #include "ui/keys/phrase_picker.h"
@@ -52,7 +54,8 @@ protected:
     template <class Body>
     Body recorded() {
         std::optional<Body> last;
-        for (const auto& [id, fact] : ledgerOnDisk().facts())
+        const Ledger ledger = ledgerOnDisk();
+        for (const auto& [id, fact] : ledger.facts())
             if (const auto* body = std::get_if<Body>(&fact.body))
                 last = *body;
         EXPECT_TRUE(last);
@@ -121,7 +124,11 @@ TEST_F(WalkInSpanish, ARunThatWasCalledOff) {
 TEST_F(WalkInSpanish, AJudgement) {
     beginInSpanish();
     doorScreen().setDoor("7-03");
-    auto* row = doorScreen().findChild<ChoiceRow*>("ask-path-clear");
+    const auto rows = doorScreen().findChild<RowPager*>()->rows();
+    const auto found = std::ranges::find_if(
+        rows, [](const QWidget* row) { return row->objectName() == "ask-path-clear"; });
+    ASSERT_NE(found, rows.end());
+    auto* row = qobject_cast<ChoiceRow*>(*found);
     ASSERT_NE(row, nullptr);
     turnTo(row);
     QPushButton* no = row->key(Answer::No);

@@ -6,9 +6,9 @@
 #include <gmock/gmock.h>
 
 #include "app/catalogue/catalogue_place.h"
+#include "app/desktop/clock_and_chance.h"
 #include "app/desktop/desktop_app.h"
 #include "app/desktop/waiting_file.h"
-#include "app/desktop/clock_and_chance.h"
 #include "app/vessels/sample_vessel.h"
 #include "tests/passing_time.h"
 #include "tests/whole/hands.h"

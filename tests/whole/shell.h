@@ -13,13 +13,14 @@
 
 namespace latchround {
 
-struct Said {
+struct ShellOutput {
     int exit_code = -1;
     std::string out;
     std::string err;
 };
 
-inline Said run(const QStringList& arguments, const QString& cli = QStringLiteral(LATCHROUND_CLI)) {
+inline ShellOutput run(const QStringList& arguments,
+                       const QString& cli = QStringLiteral(LATCHROUND_CLI)) {
     QProcess program;
     program.start(cli, arguments);
     EXPECT_TRUE(program.waitForFinished(120000));
@@ -53,8 +54,8 @@ protected:
     }
     QString imported() const {
         const QString path = at("ternwick.db");
-        const Said said = run({"register", "import", sample("register.csv"), "--into", path,
-                               "--history", sample("history.jsonl")});
+        const ShellOutput said = run({"register", "import", sample("register.csv"), "--into", path,
+                                      "--history", sample("history.jsonl")});
         EXPECT_EQ(said.exit_code, 0) << said.err;
         return path;
     }

@@ -7,9 +7,9 @@
 #include <gmock/gmock.h>
 
 #include "app/catalogue/catalogue_place.h"
+#include "app/desktop/clock_and_chance.h"
 #include "app/desktop/desktop_app.h"
 #include "app/desktop/first_size.h"
-#include "app/desktop/clock_and_chance.h"
 #include "app/vessels/sample_vessel.h"
 #include "app/vessels/vessel_folder.h"
 #include "hands.h"

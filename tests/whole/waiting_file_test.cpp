@@ -8,9 +8,9 @@
 #include <sys/resource.h>
 
 #include "app/catalogue/catalogue_place.h"
+#include "app/desktop/clock_and_chance.h"
 #include "app/desktop/desktop_app.h"
 #include "app/desktop/waiting_file.h"
-#include "app/desktop/clock_and_chance.h"
 #include "app/vessels/sample_vessel.h"
 #include "core/error/register_errors.h"
 #include "core/phrase/places.h"

@@ -11,8 +11,8 @@
 #include <QTemporaryDir>
 
 #include "app/catalogue/catalogue_place.h"
-#include "app/desktop/desktop_app.h"
 #include "app/desktop/clock_and_chance.h"
+#include "app/desktop/desktop_app.h"
 #include "app/vessels/sample_vessel.h"
 #include "tests/whole/hands.h"
 #include "ui/keys/choice_row.h"
@@ -106,6 +106,9 @@ protected:
                 } else if (row->objectName() == "measure-reopen-distance") {
                     hands::click(qobject_cast<ValueRow*>(row)->key());
                     hands::typeFigure(window(), "0.6");
+                } else if (row->objectName() == "measure-release-height") {
+                    hands::click(qobject_cast<ValueRow*>(row)->key());
+                    hands::typeFigure(window(), "900");
                 } else if (row->objectName().startsWith("measure-")) {
                     hands::click(qobject_cast<ValueRow*>(row)->key());
                     hands::typeFigure(window(), "8");

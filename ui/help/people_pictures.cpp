@@ -70,7 +70,7 @@ void drawStationReady(Sketch& sketch) {
     says(sketch, QRectF(26, 6, 56, 18), {64, 33}, QCoreApplication::translate("Help", "ready"));
 }
 
-void drawWords(Sketch& sketch) {
+void drawSpeech(Sketch& sketch) {
     paintRoom(sketch, 90);
     personFront(sketch, {34, 97}, 52);
     personFront(sketch, {126, 97}, 52);
@@ -112,7 +112,7 @@ HelpPicture peoplePicture(HelpTopic topic) {
     case HelpTopic::WordsAgreed:
         return {showsPanel(
             QCoreApplication::translate("Help", "each word said by one, repeated by the other"),
-            drawWords)};
+            drawSpeech)};
     case HelpTopic::PathFree:
         return {
             goodPanel(QCoreApplication::translate("Help", "path and pocket are bare"), drawWay),

@@ -74,6 +74,11 @@ void ChoiceKeys::setAtOnce(int at_once) {
 void ChoiceKeys::setChosen(std::set<int> chosen) {
     m_chosen = std::move(chosen);
     show();
+    if (m_many != Many::One || m_chosen.empty() || m_keys.empty())
+        return;
+    // The one that is chosen is in sight.
+    m_first = std::min(*m_chosen.begin(), count() - 1) / m_at_once * m_at_once;
+    arrange();
 }
 
 void ChoiceKeys::press(int index) {

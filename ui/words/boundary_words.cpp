@@ -1,6 +1,7 @@
 #include "ui/words/boundary_words.h"
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 
 #include <QCoreApplication>
@@ -53,6 +54,11 @@ QString openAt(const Arrangement& arrangement, const ActingZone& acting,
              QCoreApplication::translate("Boundaries", which).arg(listedShort(doors)));
 }
 
+/// 40 m; 39.9 m (131 ft).
+QString zoneLimit(double length_m) {
+    return statedWords(length_m, "m", length_m == std::round(length_m) ? 0 : 1);
+}
+
 } // namespace
 
 QString actingWords(const Arrangement& arrangement, const ActingZone& acting) {
@@ -62,21 +68,32 @@ QString actingWords(const Arrangement& arrangement, const ActingZone& acting) {
     QStringList zones;
     for (const std::string& zone : acting.zones)
         zones << QString::fromStdString(zone);
+    const ZoneLimits& limits = acting.limits;
+    const QString area = acting.area_m2 && limits.area_m2
+                             ? QCoreApplication::translate("Boundaries", ", %1 against %2")
+                                   .arg(quantityWords(*acting.area_m2, "m2", 0),
+                                        statedWords(*limits.area_m2, "m2", 0))
+                             : QString();
+    if (!limits.most_m) {
+        const char* sentence =
+            places.size() == 1
+                ? QT_TRANSLATE_NOOP("Boundaries", "bulkhead %1: zones %2 act as one, %3 against "
+                                                  "%4%5")
+                : QT_TRANSLATE_NOOP("Boundaries", "bulkheads %1: zones %2 act as one, %3 against "
+                                                  "%4%5");
+        return QCoreApplication::translate("Boundaries", sentence)
+            .arg(listed(places), listed(zones), lengthWords(acting.length_m, 0),
+                 zoneLimit(limits.rule_m), area);
+    }
     const char* sentence =
         places.size() == 1
             ? QT_TRANSLATE_NOOP("Boundaries", "bulkhead %1: zones %2 act as one, %3 against %4, "
                                               "at most %5%6")
             : QT_TRANSLATE_NOOP("Boundaries", "bulkheads %1: zones %2 act as one, %3 against "
                                               "%4, at most %5%6");
-    const QString area = acting.area_m2
-                             ? QCoreApplication::translate("Boundaries", ", %1 against %2")
-                                   .arg(quantityWords(*acting.area_m2, "m2", 0),
-                                        statedWords(zone_area_most_m2, "m2", 0))
-                             : QString();
     return QCoreApplication::translate("Boundaries", sentence)
         .arg(listed(places), listed(zones), lengthWords(acting.length_m, 0),
-             statedWords(zone_length_rule_m, "m", 0), statedWords(zone_length_most_m, "m", 0),
-             area);
+             zoneLimit(limits.rule_m), zoneLimit(*limits.most_m), area);
 }
 
 QString repairWords(const Repair& repair) {

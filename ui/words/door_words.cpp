@@ -75,6 +75,10 @@ QString purposeWords(Purpose purpose) {
         return QCoreApplication::translate("DoorWords", "after repair");
     case Purpose::PortState:
         return QCoreApplication::translate("DoorWords", "port State");
+    case Purpose::DoorCampaign:
+        return QCoreApplication::translate("DoorWords", "port State campaign");
+    case Purpose::Blackout:
+        return QCoreApplication::translate("DoorWords", "blackout trial");
     case Purpose::Drill:
         return QCoreApplication::translate("DoorWords", "drill");
     case Purpose::Other:

@@ -24,9 +24,11 @@ QString periodWords(Period every) {
     case Period::Quarterly:
         return DueWords::tr("quarterly");
     case Period::Yearly:
+        return DueWords::tr("yearly");
+    case Period::WhenAsked:
         break;
     }
-    return DueWords::tr("yearly");
+    return DueWords::tr("when asked");
 }
 
 QString certificateDetail(const DueItem& item, CalendarDate today) {

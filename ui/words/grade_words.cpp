@@ -40,10 +40,15 @@ QString limitInText(const Requirement& requirement) {
     if (requirement.low && requirement.high)
         return GradeWords::tr("%1 to %2")
             .arg(plainFigure(*requirement.low), figure(*requirement.high));
+    // Of one limit the text may print two figures that differ.
+    const auto printed = [&](double value, const std::optional<double>& also) {
+        return also ? GradeWords::tr("%1 or %2").arg(plainFigure(value), figure(*also))
+                    : figure(value);
+    };
     if (requirement.high)
-        return GradeWords::tr("at most %1").arg(figure(*requirement.high));
+        return GradeWords::tr("at most %1").arg(printed(*requirement.high, requirement.high_also));
     if (requirement.low)
-        return GradeWords::tr("at least %1").arg(figure(*requirement.low));
+        return GradeWords::tr("at least %1").arg(printed(*requirement.low, requirement.low_also));
     return {};
 }
 
@@ -94,14 +99,26 @@ QString limitWords(const Requirement& requirement) {
 }
 
 QString reasonWords(const Reason& reason) {
-    QString text = phraseWords(reason.text);
+    const QString text = holdsCatalogueWords(reason.kind) ? catalogueWords(reason.text.text)
+                                                          : phraseWords(reason.text);
     const QString given =
         reason.said.empty() ? GradeWords::tr("no reason given") : wordingWords(reason.said);
     switch (reason.kind) {
     case ReasonKind::NotAsked:
         return GradeWords::tr("not asked of this door");
+    case ReasonKind::ExcusedByAnswer:
+        return GradeWords::tr("not asked, by the answer to: %1").arg(text);
+    case ReasonKind::AnsweredNotAsked:
+        return GradeWords::tr("not asked of this door (%1): what is recorded here does not count")
+            .arg(text);
+    case ReasonKind::OtherDates:
+        return GradeWords::tr("fails, but by a text that was not read for a ship of this date "
+                              "(%1): you decide")
+            .arg(text);
+    case ReasonKind::TextLeavesOpen:
+        return GradeWords::tr("fails, but the text leaves it open, you decide: %1").arg(text);
     case ReasonKind::OutsideThisWalk:
-        return GradeWords::tr("not tried on this walk: %1").arg(catalogueWords(reason.text.text));
+        return GradeWords::tr("not tried on this walk: %1").arg(text);
     case ReasonKind::NotYetTested:
         return GradeWords::tr("not yet tried");
     case ReasonKind::OneSideMissing:
@@ -114,6 +131,8 @@ QString reasonWords(const Reason& reason) {
         return GradeWords::tr("seen, and it is not so");
     case ReasonKind::AnsweredNotApplicable:
         return GradeWords::tr("answered as not applicable to this door");
+    case ReasonKind::ToldNo:
+        return GradeWords::tr("seen, and it is another kind of door");
     case ReasonKind::ShownByRun:
         return GradeWords::tr("shown by a complete run");
     case ReasonKind::InsideLimits:
@@ -124,9 +143,27 @@ QString reasonWords(const Reason& reason) {
         return reason.runs > 1
                    ? GradeWords::tr("outside the limits, mean of %1 runs").arg(reason.runs)
                    : GradeWords::tr("outside the limits");
+    case ReasonKind::OnTheLimit:
+        return GradeWords::tr("on the limit");
+    case ReasonKind::BeyondByLessThanAStep:
+        return GradeWords::tr("beyond the limit by less than one step of the instrument (%1): you "
+                              "decide")
+            .arg(text);
+    case ReasonKind::BetweenTwoFigures:
+        return GradeWords::tr("between the two figures that the text prints (%1): you decide")
+            .arg(text);
+    case ReasonKind::WithinMargin:
+        return GradeWords::tr("outside a band that the text calls approximate, %1: you decide")
+            .arg(text);
     case ReasonKind::TooCloseToLimit:
         return GradeWords::tr("a limit lies inside the uncertainty: measure once more");
     case ReasonKind::StillCloseAfterThree:
+        return GradeWords::tr("still too close to a limit after %1 runs: you decide")
+            .arg(reason.runs);
+    case ReasonKind::FasterThanALeaf:
+        return GradeWords::tr("shut faster than a leaf can move, a slip of the finger? Make "
+                              "another run, or decide");
+    case ReasonKind::StillCloseToApproximate:
         return GradeWords::
             tr("still too close to a limit after %1 runs: the text says approximate, you decide")
                 .arg(reason.runs);
@@ -143,6 +180,13 @@ QString reasonWords(const Reason& reason) {
         return text;
     case ReasonKind::ClassTooLow:
         return GradeWords::tr("weaker than its boundary: %1").arg(text);
+    case ReasonKind::ClassNotOfShip:
+        return GradeWords::tr("weaker by tables that are not shown to be this ship's: %1; ask for "
+                              "the approved drawing")
+            .arg(text);
+    case ReasonKind::ClassOverTanks:
+        return GradeWords::tr("weaker than its boundary, unless oil fuel tanks lie below: %1")
+            .arg(text);
     case ReasonKind::BoundaryClassUnknown:
         return GradeWords::tr("%1; the register does not say what the boundary asks for: see the "
                               "approved fire plan or ask the Administration")
@@ -218,6 +262,8 @@ QString settleWords(const RowGrade& row) {
         return GradeWords::tr("try it from the other side");
     case ReasonKind::NeedsRemoteRun:
         return GradeWords::tr("a run released from the control station");
+    case ReasonKind::FasterThanALeaf:
+        return GradeWords::tr("another run");
     case ReasonKind::OpeningUnknown:
         return GradeWords::tr("measure the clear opening");
     case ReasonKind::ShipNotUpright:

@@ -160,11 +160,16 @@ QString stillOpenWords(const Item& item) {
 }
 
 QString zoneEffectWords(const ActingZone& zone) {
-    return zone.zones.empty()
-               ? QString()
-               : ItemWords::tr("zones %1 act as one, %2 against %3 as a rule and %4 at most")
-                     .arg(listOfZones(zone.zones), wholeOrTenths(zone.length_m),
-                          wholeOrTenths(zone_length_rule_m), wholeOrTenths(zone_length_most_m));
+    if (zone.zones.empty())
+        return {};
+    const QString zones = listOfZones(zone.zones);
+    const QString length = wholeOrTenths(zone.length_m);
+    const QString rule = wholeOrTenths(zone.limits.rule_m);
+    return zone.limits.most_m
+               ? ItemWords::tr("zones %1 act as one, %2 against %3 as a rule and %4 at most")
+                     .arg(zones, length, rule, wholeOrTenths(*zone.limits.most_m))
+               : ItemWords::tr("zones %1 act as one, %2 against %3 as a rule")
+                     .arg(zones, length, rule);
 }
 
 } // namespace latchround::ui

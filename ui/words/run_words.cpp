@@ -14,6 +14,8 @@ namespace latchround::ui {
 QString runWords(const RunRecord& run, const Door& door) {
     if (!run.end)
         return QCoreApplication::translate("RunWords", "cut short");
+    if (run.reversed)
+        return QCoreApplication::translate("RunWords", "spoiled: marks run backwards");
     if (run.end->outcome != RunOutcome::Complete)
         return outcomeWords(run.end->outcome);
     if (run.kind == RunKind::Contact) {

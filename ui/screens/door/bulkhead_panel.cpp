@@ -41,10 +41,14 @@ QString actingWords(const ActingZone& zone) {
     const QString last = numbers.takeLast();
     const QString zones =
         BulkheadPanel::tr("%1 and %2").arg(numbers.join(QStringLiteral(", ")), last);
+    const QString length = lengthWords(zone.length_m, 1);
+    if (!zone.limits.most_m)
+        return BulkheadPanel::tr("Zones %1 would act as one: %2 long against %3 as a rule.")
+            .arg(zones, length, statedWords(zone.limits.rule_m, "m", 1));
     return BulkheadPanel::tr(
                "Zones %1 would act as one: %2 long against %3 as a rule and %4 at most.")
-        .arg(zones, lengthWords(zone.length_m, 1), statedWords(zone_length_rule_m, "m", 0),
-             statedWords(zone_length_most_m, "m", 0));
+        .arg(zones, length, statedWords(zone.limits.rule_m, "m", 0),
+             statedWords(*zone.limits.most_m, "m", 0));
 }
 
 BulkheadPanel::BulkheadPanel(VesselSession& session, QWidget* parent)

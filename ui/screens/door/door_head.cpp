@@ -50,6 +50,8 @@ void DoorHead::setDoor(const GradedDoor& door) {
         {tr("boundary"), boundaryClassWords(boundary), false}};
     if (door.door->opening_m > 0)
         m_chips.push_back({tr("opening"), lengthWords(door.door->opening_m, 2), false});
+    if (door.door->watertight)
+        m_chips.push_back({tr("not examined as"), tr("a watertight door"), false});
     setAccessibleName(tr("Door %1").arg(m_number) + QStringLiteral(": ") +
                       chips().join(QStringLiteral(", ")));
     updateGeometry();

@@ -5,6 +5,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "core/grading/as_found.h"
 #include "core/requirement/applicability.h"
 #include "core/requirement/catalogue.h"
 #include "ui/frames/list_touch.h"
@@ -18,6 +19,7 @@
 #include "ui/look/label.h"
 #include "ui/look/touch_style.h"
 #include "ui/screens/door/division_lookup.h"
+#include "ui/screens/door/instrument_keys.h"
 #include "ui/screens/door/why_panel.h"
 #include "ui/sheets/deficiency_sheet.h"
 #include "ui/sheets/figure_sheets.h"
@@ -35,12 +37,18 @@ namespace latchround::ui {
 
 namespace {
 
+QString askedBecauseWords(const RowGrade& row, const Particulars& vessel,
+                          const GradedDoor& graded) {
+    const AsFound found(*graded.door, graded.evidence);
+    return phraseWords(askedBecause(*row.requirement, vessel, found.of(*row.requirement),
+                                    DoorLocation(graded.boundary)));
+}
+
 QString whyNotAsked(const RowGrade& row, const Particulars& vessel, const GradedDoor& door) {
-    if (row.reason.kind == ReasonKind::OutsideThisWalk)
+    if (row.reason.kind == ReasonKind::OutsideThisWalk ||
+        row.reason.kind == ReasonKind::ExcusedByAnswer)
         return reasonWords(row.reason);
-    return DoorSheets::tr("not asked because: %1")
-        .arg(phraseWords(
-            askedBecause(*row.requirement, vessel, *door.door, DoorLocation(door.boundary))));
+    return DoorSheets::tr("not asked because: %1").arg(askedBecauseWords(row, vessel, door));
 }
 
 } // namespace
@@ -161,11 +169,17 @@ void DoorSheets::measure(const QString& requirement) {
                                       : limitWords(*row));
     keypad->setUnit(QString::fromStdString(unit));
     keypad->setDecimals(unit == "mm" || unit == "N" ? 1 : 3);
-    connect(keypad, &Keypad::entered, sheet, [this, sheet, row, unit](double value) {
+    auto* instrument = InstrumentKeys::isFor(*row) ? new InstrumentKeys(m_session, *row) : nullptr;
+    if (instrument)
+        sheet->setFoot(instrument);
+    connect(keypad, &Keypad::entered, sheet, [this, sheet, row, unit, instrument](double value) {
         const auto measured = evidence().measured;
         const auto before = measured.find(row->id);
-        (void)m_session.record(MeasuredValue{m_walkdown, door(), row->id, value, unit},
-                               before == measured.end() ? std::nullopt
+        MeasuredValue read_off{m_walkdown, door(), row->id, value, unit};
+        if (instrument)
+            read_off.step = instrument->step();
+        (void)m_session.record(std::move(read_off), before == measured.end()
+                                                        ? std::nullopt
                                                         : std::optional(before->second.stamp.id));
         sheet->close();
     });
@@ -239,9 +253,7 @@ void DoorSheets::why(const QString& requirement) {
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     auto* panel = new WhyPanel;
-    panel->setRow(*row,
-                  phraseWords(askedBecause(*row->requirement, m_session.arrangement().particulars,
-                                           *graded->door, DoorLocation(graded->boundary))),
+    panel->setRow(*row, askedBecauseWords(*row, m_session.arrangement().particulars, *graded),
                   inclinationWords(*row->requirement, *graded));
     lines->addWidget(panel, 1);
     auto* keys = new QHBoxLayout;

@@ -5,6 +5,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "core/measure/closing.h"
+#include "core/measure/double_mark.h"
 #include "core/safety/cautions.h"
 #include "ui/frames/sheet.h"
 #include "ui/keys/keypad.h"
@@ -68,11 +70,20 @@ void TypedRun::askNext(Run run) {
         tr("from “%1” to “%2”")
             .arg(markWords(run.marks[at]).toLower(), markWords(run.marks[at + 1]).toLower()));
     keypad->setUnit(tr("s"));
-    connect(keypad, &Keypad::entered, sheet, [this, sheet, run](double seconds) mutable {
-        sheet->close();
-        run.intervals_s.push_back(seconds);
-        askNext(std::move(run));
-    });
+    const bool closing = isClosing(run.marks[at], run.marks[at + 1]);
+    connect(keypad, &Keypad::entered, sheet,
+            [this, sheet, keypad, run, doubted = closing](double seconds) mutable {
+                if (doubted && seconds < fastest_closing_s) {
+                    doubted = false; // typed again it stands, and is judged
+                    keypad->setTitle(
+                        tr("No leaf moves so fast. A slip of the finger? Else type it again."));
+                    keypad->clear();
+                    return;
+                }
+                sheet->close();
+                run.intervals_s.push_back(seconds);
+                askNext(std::move(run));
+            });
     sheet->setContent(keypad);
     sheet->setWidthMm(90);
     sheet->open();

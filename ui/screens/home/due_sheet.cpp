@@ -2,6 +2,7 @@
 #include <QVBoxLayout>
 
 #include "core/evidence/moment_text.h"
+#include "core/grading/graded_walkdown.h"
 #include "ui/frames/sheet.h"
 #include "ui/keys/day_picker.h"
 #include "ui/lists/value_row.h"
@@ -51,11 +52,10 @@ QWidget* HomeSheets::dueRow(const DueItem& item, Sheet* sheet) {
     row->key()->setObjectName(QStringLiteral("due-") + id);
     if (of_doors) {
         row->key()->setEnabled(m_session.mayBegin());
-        const bool quarterly = item.upkeep->every == Period::Quarterly;
-        connect(row, &ValueRow::asked, sheet, [this, sheet, quarterly] {
+        connect(row, &ValueRow::asked, sheet, [this, sheet, purpose = purposeOf(*item.upkeep)] {
             sheet->close();
-            emit planAsked(quarterly ? Purpose::Quarterly : Purpose::Annual,
-                           quarterly ? ScopeKind::ZoneBulkheads : ScopeKind::AllDoors);
+            emit planAsked(purpose, purpose == Purpose::Quarterly ? ScopeKind::ZoneBulkheads
+                                                                  : ScopeKind::AllDoors);
         });
         return row;
     }

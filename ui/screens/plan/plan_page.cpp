@@ -26,6 +26,7 @@ namespace {
 /// Keys of the scope, in their order on the page.
 enum ScopeKey { AllDoorsKey, ZoneBulkheadsKey, OneDeckKey, OneZoneKey, FailedKey, RetestKey };
 
+constexpr int purposes_at_once = 5;
 constexpr int people_at_once = 5;
 constexpr int people_at_once_small = 2;
 constexpr std::uint32_t largest_seed = 0xFFFF; // short enough to be read out
@@ -98,8 +99,7 @@ QWidget* PlanPage::makeWho() {
     auto* card = new Card;
     auto* lines = new QVBoxLayout(card);
     m_columns.push_back(lines);
-    m_purpose =
-        new ChoiceKeys("purpose", ChoiceKeys::Many::One, int(latchround::purposeWords.size()));
+    m_purpose = new ChoiceKeys("purpose", ChoiceKeys::Many::One, purposes_at_once);
     m_recorder = new ChoiceKeys("person", ChoiceKeys::Many::One, people_at_once);
     m_team = new ChoiceKeys("team", ChoiceKeys::Many::Several, people_at_once);
     m_recorder->setAccessibleName(tr("Who records"));

@@ -14,6 +14,7 @@ struct SeenRow {
 };
 
 constexpr std::array seen_rows{SeenRow{"rating", SeenBy::CloseUp, Spot::Plate},
+                               SeenRow{"exterior", SeenBy::CloseUp, Spot::Plate},
                                SeenRow{"plate", SeenBy::CloseUp, Spot::Plate},
                                SeenRow{"a-gap", SeenBy::CloseUp, Spot::Gap},
                                SeenRow{"b-gap", SeenBy::CloseUp, Spot::Gap},
@@ -87,7 +88,58 @@ constexpr std::array said_rows{
                 "SightWords",
                 "A grille low in the leaf, shutter of fire class: net free area by its drawing "
                 "0.03 m2. No undercut.")},
-    SaidRow{"machinery", QT_TRANSLATE_NOOP("SightWords", "Machinery space"),
+    SaidRow{"exterior-stair", QT_TRANSLATE_NOOP("SightWords", "Behind the door"),
+            QT_TRANSLATE_NOOP("SightWords", "Inside it: a stairway enclosure.")},
+    SaidRow{"material", QT_TRANSLATE_NOOP("SightWords", "Material"),
+            QT_TRANSLATE_NOOP("SightWords", "Leaf and frame of steel.")},
+    SaidRow{"b-material", QT_TRANSLATE_NOOP("SightWords", "Material of the door"),
+            QT_TRANSLATE_NOOP("SightWords",
+                              "Approval paper: a core that cannot burn between sheets of steel.")},
+    SaidRow{"b-vent-low", QT_TRANSLATE_NOOP("SightWords", "Where the air goes"),
+            QT_TRANSLATE_NOOP("SightWords", "No opening above the lower third of the leaf.")},
+    SaidRow{"condition", QT_TRANSLATE_NOOP("SightWords", "Condition"),
+            QT_TRANSLATE_NOOP("SightWords",
+                              "No holes, patches or dents; nothing is missing or repaired with "
+                              "other parts.")},
+    SaidRow{"plan-has-door", QT_TRANSLATE_NOOP("SightWords", "Maintenance plan"),
+            QT_TRANSLATE_NOOP("SightWords",
+                              "The plan in the ship's computer lists this door and its control, "
+                              "with the dates of their tests.")},
+    SaidRow{"found-locked", QT_TRANSLATE_NOOP("SightWords", "Locked"),
+            QT_TRANSLATE_NOOP("SightWords", "You try the handle: the door is locked.")},
+    SaidRow{"escape-key", QT_TRANSLATE_NOOP("SightWords", "Way out"),
+            QT_TRANSLATE_NOOP("SightWords",
+                              "You go through in the direction of escape with empty hands.")},
+    SaidRow{"quick-release", QT_TRANSLATE_NOOP("SightWords", "Quick release"),
+            QT_TRANSLATE_NOOP("SightWords",
+                              "A bar over two thirds of the leaf; pushed, it lets the latch go. "
+                              "Nothing locks it down.")},
+    SaidRow{"release-height", QT_TRANSLATE_NOOP("SightWords", "Height of the bar"),
+            QT_TRANSLATE_NOOP("SightWords", "The bar stands 950 mm above the deck.")},
+    SaidRow{"release-force", QT_TRANSLATE_NOOP("SightWords", "Force at the bar"),
+            QT_TRANSLATE_NOOP("SightWords", "The spring gauge reads 40 N when the latch lets go.")},
+    SaidRow{"bridge-indicator", QT_TRANSLATE_NOOP("SightWords", "Panel on the bridge"),
+            QT_TRANSLATE_NOOP("SightWords",
+                              "The bridge reads its lamp to you: true for open, ajar and shut.")},
+    SaidRow{"central-panel", QT_TRANSLATE_NOOP("SightWords", "Central station"),
+            QT_TRANSLATE_NOOP("SightWords",
+                              "Closing control and lamp of this door stand beside the panel of "
+                              "the detection system.")},
+    SaidRow{"safety-centre", QT_TRANSLATE_NOOP("SightWords", "Safety centre"),
+            QT_TRANSLATE_NOOP("SightWords",
+                              "Closed from the safety centre, the door shuts and its lamp there "
+                              "changes.")},
+    SaidRow{"blackout", QT_TRANSLATE_NOOP("SightWords", "Blackout trial"),
+            QT_TRANSLATE_NOOP("SightWords",
+                              "Main power off: held and released by the battery, then by the "
+                              "emergency generator.")},
+    SaidRow{"machinery-controls", QT_TRANSLATE_NOOP("SightWords", "Control outside the space"),
+            QT_TRANSLATE_NOOP("SightWords",
+                              "Its control stands in the casing's fire locker with those of the "
+                              "fans and the fuel.")},
+    SaidRow{"machinery-closes", QT_TRANSLATE_NOOP("SightWords", "Closing"),
+            QT_TRANSLATE_NOOP("SightWords", "Let go, it goes firmly home every time.")},
+    SaidRow{"machinery-release", QT_TRANSLATE_NOOP("SightWords", "Machinery space"),
             QT_TRANSLATE_NOOP("SightWords",
                               "Supply of the hold-back switched off at the board: the leaf is "
                               "let go and shuts against the draught of the fans. The control "

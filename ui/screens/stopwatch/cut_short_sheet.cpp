@@ -7,6 +7,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "core/evidence/mark_interval.h"
 #include "core/evidence/run_sequence.h"
 #include "ui/frames/sheet.h"
 #include "ui/keys/keypad.h"
@@ -26,6 +27,11 @@ const RunRecord* runOf(const VesselSession& session, const QString& door, const 
         return nullptr;
     const auto found = std::ranges::find(graded->evidence.runs, id, &RunRecord::id);
     return found == graded->evidence.runs.end() ? nullptr : &*found;
+}
+
+std::optional<std::pair<MarkKind, MarkKind>> reversedWith(RunRecord run, const Mark& mark) {
+    run.marks.push_back({{}, mark});
+    return reversedMarks(run);
 }
 
 } // namespace
@@ -86,9 +92,18 @@ void CutShort::askNext(const QString& door, const FactId& id) {
     keypad->setTitle(tr("seconds after “%1”").arg(markWords(taken.front()).toLower()));
     keypad->setUnit(tr("s"));
     connect(keypad, &Keypad::entered, sheet,
-            [this, sheet, door, id, taken, sequence, kind = step->mark](double seconds) {
+            [this, sheet, keypad, door, id, taken, sequence, kind = step->mark](double seconds) {
                 Mark mark{
                     id, kind, {}, {}, InputDevice::Hand, std::int64_t(std::llround(seconds * 1e9))};
+                const RunRecord* so_far = runOf(m_session, door, id);
+                if (const auto reversed = so_far ? reversedWith(*so_far, mark) : std::nullopt) {
+                    keypad->setTitle(tr("“%1” cannot come before “%2”. Seconds after “%3”:")
+                                         .arg(markWords(reversed->second),
+                                              markWords(reversed->first),
+                                              markWords(taken.front())));
+                    keypad->clear();
+                    return;
+                }
                 std::vector<MarkKind> with = taken;
                 with.push_back(kind);
                 std::vector<Entry> entries;

@@ -172,7 +172,9 @@ void RunResult::askAboutDouble(const RunRecord& run) {
     const Mark& mark = run.marks[*second].mark;
     m_last_is_wrong = *second + 1 == run.marks.size();
     m_doubt_words->setText(
-        tr("“%1” and “%2” lie only %3 s apart. One touch too many?")
+        (isClosing(before.kind, mark.kind)
+             ? tr("“%1” and “%2” lie only %3 s apart: no leaf moves so fast. A slip of the finger?")
+             : tr("“%1” and “%2” lie only %3 s apart. One touch too many?"))
             .arg(markWords(before.kind), markWords(mark.kind),
                  QLocale().toString(std::abs(intervalBetween(before, mark)->seconds), 'f', 2)));
     m_one_wrong->setText(m_last_is_wrong ? tr("Take “%1” back").arg(markWords(mark.kind))

@@ -7,6 +7,7 @@
 #include <QPushButton>
 #include <QStackedWidget>
 
+#include "core/grading/as_found.h"
 #include "core/grading/live_band.h"
 #include "core/grading/run_grade.h"
 #include "core/measure/interval.h"
@@ -207,6 +208,10 @@ void StopwatchScreen::refresh() {
             m_keys->setCurrentWidget(m_result);
             emit ended(run->id);
         }
+    } else if (over && run && run->reversed && m_keys->currentWidget() != m_result) {
+        m_result->showEnded(RunOutcome::Spoiled, {});
+        m_keys->setCurrentWidget(m_result);
+        emit ended(run->id);
     } else if (!over) {
         m_keys->setCurrentWidget(m_key);
     }
@@ -263,9 +268,10 @@ void StopwatchScreen::showBand() {
         !has(taken, MarkKind::LeafMoves) && m_recorder.next() &&
         (has(taken, MarkKind::AlarmOn) || m_recorder.next()->mark == MarkKind::AlarmOn);
     const DoorLocation location(graded->boundary);
+    const AsFound found(*graded->door, graded->evidence);
     const auto band =
-        liveBand(session().catalogue(), session().arrangement().particulars, *graded->door,
-                 location, alarmed ? MarkKind::AlarmOn : MarkKind::LeafMoves, session().thumb());
+        liveBand(session().catalogue(), session().arrangement().particulars, found.door(), location,
+                 alarmed ? MarkKind::AlarmOn : MarkKind::LeafMoves, session().thumb());
     m_readings->setBandShown(band && m_recorder.kind() == RunKind::Closing);
     if (!band)
         return;

@@ -17,6 +17,12 @@ constexpr auto reason_phrases_table = std::to_array<PhraseRow>({
     {reason::boundary_by, QT_TRANSLATE_NOOP("Core", "boundary %1 (%2)")},
     {reason::boundary_by_plan,
      QT_TRANSLATE_NOOP("Core", "boundary %1 by the approved plan, %2 by %3")},
+    {reason::two_figures, QT_TRANSLATE_NOOP("Core", "%1 and %2")},
+    {reason::faster_by,
+     QT_TRANSLATE_NOOP("Core", "faster by no more than %1 per cent (our own margin, no source), "
+                               "and a fast leaf crushes")},
+    {reason::slower_by,
+     QT_TRANSLATE_NOOP("Core", "slower by no more than %1 per cent (our own margin, no source)")},
     {reason::whose_door_needs, QT_TRANSLATE_NOOP("Core", "%1, whose door needs %2")},
 });
 

@@ -1,0 +1,34 @@
+// What the answers at a door say of the door itself, so that other rows are asked of it or not.
+#pragma once
+
+#include <optional>
+#include <string_view>
+
+#include "core/evidence/door_evidence.h"
+#include "core/requirement/requirement.h"
+
+namespace latchround {
+
+/// A door as it was found where that is otherwise than the register has it: one that the register
+/// keeps locked counts as locked only where somebody found it so.
+class AsFound {
+public:
+    /// Looks at the door, which must outlive it.
+    AsFound(const Door& registered, const DoorEvidence& evidence);
+
+    const Door& door() const { return m_found ? *m_found : m_registered; }
+    /// By which a row is asked: questions that tell what the door is go by the register.
+    const Door& of(const Requirement& row) const { return row.tells ? m_registered : door(); }
+
+private:
+    const Door& m_registered;
+    std::optional<Door> m_found;
+};
+
+/// An answer at the door takes this row away: id of the row that was so answered, else empty.
+std::string_view excusedBy(const Requirement& row, const DoorEvidence& evidence);
+
+/// Something is recorded at the door for this very row.
+bool isAnswered(const Requirement& row, const DoorEvidence& evidence);
+
+} // namespace latchround
