@@ -3,7 +3,8 @@
 #include <exception>
 #include <memory>
 
-#include <sched.h>
+#include <sys/resource.h>
+#include <unistd.h>
 
 #include <QCoreApplication>
 #include <QEvent>
@@ -30,11 +31,11 @@ protected:
     }
 };
 
-/// What the screen and its marks want comes first. On Linux this is of the calling thread alone; by
-/// a mere rank (nice) it would still finish its slice while a mark is due.
+/// What the screen and its marks want comes first; Linux gives each thread a rank of its own. Not
+/// as low as SCHED_IDLE: on a machine that is busy otherwise a job would then never end.
 void standBack() {
-    const sched_param no_rank{};
-    (void)::sched_setscheduler(0, SCHED_IDLE, &no_rank);
+    constexpr int rank = 10;
+    (void)::setpriority(PRIO_PROCESS, static_cast<id_t>(::gettid()), rank);
 }
 
 } // namespace
