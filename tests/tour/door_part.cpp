@@ -40,6 +40,8 @@ void askAtDoor(Tour& tour) {
     tour.tap("undo");
     tour.stop("undo, put back");
     tour.closeSheet();
+    tour.tap("step-2");
+    opened("measure-reopen-distance", "a figure and its instrument");
     tour.tap("step-1");
     opened("heel-row", "heel");
     why("sliding-rate");

@@ -17,6 +17,7 @@
 #include "ui/keys/second_tap.h"
 #include "ui/lists/door_list.h"
 #include "ui/look/label.h"
+#include "ui/look/low_window.h"
 #include "ui/look/touch_style.h"
 #include "ui/screens/door/division_lookup.h"
 #include "ui/screens/door/instrument_keys.h"
@@ -170,8 +171,6 @@ void DoorSheets::measure(const QString& requirement) {
     keypad->setUnit(QString::fromStdString(unit));
     keypad->setDecimals(unit == "mm" || unit == "N" ? 1 : 3);
     auto* instrument = InstrumentKeys::isFor(*row) ? new InstrumentKeys(m_session, *row) : nullptr;
-    if (instrument)
-        sheet->setFoot(instrument);
     connect(keypad, &Keypad::entered, sheet, [this, sheet, row, unit, instrument](double value) {
         const auto measured = evidence().measured;
         const auto before = measured.find(row->id);
@@ -183,7 +182,16 @@ void DoorSheets::measure(const QString& requirement) {
                                                         : std::optional(before->second.stamp.id));
         sheet->close();
     });
-    sheet->setContent(keypad);
+    auto* content = new QWidget;
+    auto* layout = new QVBoxLayout(content);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(keypad);
+    if (instrument) {
+        layout->addWidget(instrument);
+        // A low window has room for the keypad alone: what was chosen before holds.
+        instrument->setHidden(isLowWindow(*m_over->window()));
+    }
+    sheet->setContent(content);
     sheet->setWidthMm(90);
     sheet->open();
 }
