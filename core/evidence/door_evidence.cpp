@@ -10,6 +10,12 @@ bool DoorEvidence::empty() const {
            photographs.empty() && deficiencies.empty();
 }
 
+const Recorded<Observation>* observationOf(const DoorEvidence& evidence, const std::string& row,
+                                           Side side) {
+    const auto found = evidence.observations.find({row, side});
+    return found == evidence.observations.end() ? nullptr : &found->second;
+}
+
 std::vector<const RunRecord*> completeRuns(const DoorEvidence& evidence, RunKind kind) {
     std::vector<const RunRecord*> runs;
     for (const RunRecord& run : evidence.runs)

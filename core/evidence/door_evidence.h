@@ -61,6 +61,10 @@ struct DoorEvidence {
     bool empty() const;
 };
 
+/// What was answered to this row for this side; null where nothing was.
+const Recorded<Observation>* observationOf(const DoorEvidence& evidence, const std::string& row,
+                                           Side side);
+
 /// The runs that count as measurements: complete, of this kind.
 std::vector<const RunRecord*> completeRuns(const DoorEvidence& evidence, RunKind kind);
 

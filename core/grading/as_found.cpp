@@ -12,8 +12,8 @@ constexpr std::array<Side, 3> sides{Side::None, Side::One, Side::Two};
 
 bool wasAnswered(const DoorEvidence& evidence, const std::string& row, Answer answer) {
     return !row.empty() && std::ranges::any_of(sides, [&](Side side) {
-        const auto found = evidence.observations.find({row, side});
-        return found != evidence.observations.end() && found->second.body.answer == answer;
+        const auto* given = observationOf(evidence, row, side);
+        return given && given->body.answer == answer;
     });
 }
 

@@ -68,9 +68,12 @@ bool tries(const Upkeep& upkeep, const std::string& id) {
 /// what runs have shown.
 const Requirement* excusing(const Requirement& row, const RowCheck& check, const Asking& asking,
                             const DoorEvidence& evidence) {
-    const Requirement* other = findRequirement(asking.catalogue, excusedBy(row, evidence));
-    const bool was_timed = check.verdict != Verdict::Untested && !isAnswered(row, evidence) &&
-                           !evidence.runs.empty() && !row.unless_na.empty();
+    const std::string_view by = excusedBy(row, evidence);
+    if (by.empty())
+        return nullptr;
+    const bool was_timed =
+        by == row.unless_na && check.verdict != Verdict::Untested && !isAnswered(row, evidence);
+    const Requirement* other = findRequirement(asking.catalogue, by);
     if (!other || was_timed)
         return nullptr;
     const Door& door = asking.found.of(*other);

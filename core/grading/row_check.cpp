@@ -27,8 +27,8 @@ RowCheck answeredNo(const Requirement& requirement) {
 }
 
 const Observation* answer(const DoorEvidence& evidence, const std::string& id, Side side) {
-    const auto found = evidence.observations.find({id, side});
-    return found == evidence.observations.end() ? nullptr : &found->second.body;
+    const auto* given = observationOf(evidence, id, side);
+    return given ? &given->body : nullptr;
 }
 
 /// Where a row is asked once but was answered side by side, a yes of either is enough; else a no
@@ -44,21 +44,26 @@ const Observation* answerOnce(const DoorEvidence& evidence, const std::string& i
     return best;
 }
 
-/// One of these runs shows what the row asks.
-bool show(const std::vector<const RunRecord*>& runs, const Requirement& requirement) {
-    return std::ranges::any_of(runs, [&](const RunRecord* run) {
-        const bool local =
-            run->release == Release::LocalSideOne || run->release == Release::LocalSideTwo;
-        return requirement.source == Source::AnyRun ||
-               (requirement.source == Source::RemoteRun && run->release == Release::Remote) ||
-               (requirement.source == Source::LocalRuns && local);
-    });
+/// A complete run of this release shows what the row asks.
+bool isShownBy(Source source, Release release) {
+    const bool local = release == Release::LocalSideOne || release == Release::LocalSideTwo;
+    return source == Source::AnyRun ||
+           (source == Source::RemoteRun && release == Release::Remote) ||
+           (source == Source::LocalRuns && local);
 }
 
-/// A run whose marks are doubted shows nothing, and is not passed over.
-ReasonKind whyUntested(const Requirement& requirement, const DoorEvidence& evidence) {
-    return show(completeRuns(evidence, RunKind::Closing), requirement) ? ReasonKind::FasterThanALeaf
-                                                                       : ReasonKind::NotYetTested;
+/// By its runs alone. One whose marks are doubted shows nothing, and is not passed over.
+RowCheck shownByRuns(Source source, const Door& door, const DoorEvidence& evidence) {
+    ReasonKind why = ReasonKind::NotYetTested;
+    if (source != Source::None)
+        for (const RunRecord* run : completeRuns(evidence, RunKind::Closing)) {
+            if (!isShownBy(source, run->release))
+                continue;
+            if (!isTooFastForALeaf(*run, door.kind))
+                return verdictOf(Verdict::Satisfactory, ReasonKind::ShownByRun);
+            why = ReasonKind::FasterThanALeaf;
+        }
+    return verdictOf(Verdict::Untested, why);
 }
 
 RowCheck seen(const Requirement& requirement, const Door& door, const DoorEvidence& evidence) {
@@ -69,14 +74,14 @@ RowCheck seen(const Requirement& requirement, const Door& door, const DoorEviden
             return verdictOf(Verdict::NotApplicable, ReasonKind::AnsweredNotApplicable);
         return verdictOf(Verdict::Satisfactory, ReasonKind::AnsweredYes);
     }
-    return show(countedRuns(evidence, door.kind), requirement)
-               ? verdictOf(Verdict::Satisfactory, ReasonKind::ShownByRun)
-               : verdictOf(Verdict::Untested, whyUntested(requirement, evidence));
+    return shownByRuns(requirement.source, door, evidence);
 }
 
 RowCheck seenBothSides(const Requirement& requirement, const Door& door,
                        const DoorEvidence& evidence) {
-    const std::vector<const RunRecord*> runs = countedRuns(evidence, door.kind);
+    std::vector<const RunRecord*> runs;
+    if (requirement.source == Source::LocalRuns)
+        runs = countedRuns(evidence, door.kind);
     int good = 0;
     int open = 0;
     for (const Side side : {Side::One, Side::Two}) {
@@ -86,17 +91,18 @@ RowCheck seenBothSides(const Requirement& requirement, const Door& door,
         const Release local = side == Side::One ? Release::LocalSideOne : Release::LocalSideTwo;
         if (given && given->answer == Answer::No)
             return answeredNo(requirement);
-        const bool shown =
-            given ? given->answer == Answer::Yes
-                  : requirement.source == Source::LocalRuns &&
-                        std::ranges::find(runs, local, &RunRecord::release) != runs.end();
+        const bool shown = given
+                               ? given->answer == Answer::Yes
+                               : std::ranges::find(runs, local, &RunRecord::release) != runs.end();
         if (shown)
             ++good;
         else if (!given)
             ++open;
     }
     if (open == 2)
-        return verdictOf(Verdict::Untested, whyUntested(requirement, evidence));
+        return requirement.source == Source::LocalRuns
+                   ? shownByRuns(requirement.source, door, evidence)
+                   : verdictOf(Verdict::Untested, ReasonKind::NotYetTested);
     if (open == 1)
         return verdictOf(Verdict::Untested, ReasonKind::OneSideMissing);
     return good > 0 ? verdictOf(Verdict::Satisfactory, ReasonKind::AnsweredYes)

@@ -243,11 +243,11 @@ std::pair<ChoiceRow*, Side> StepRows::nextOpen() const {
 
 void StepRows::record(const std::string& requirement, Side side, Answer answer) {
     const DoorEvidence evidence = m_session.ledger().evidenceOf(m_walkdown, m_door.toStdString());
-    const auto before = evidence.observations.find({requirement, side});
     std::optional<FactId> earlier;
-    if (before != evidence.observations.end())
-        earlier = before->second.stamp.id;
-    // Where it cannot be saved the session keeps it waiting and says so; the answer stays on screen.
+    if (const auto* before = observationOf(evidence, requirement, side))
+        earlier = before->stamp.id;
+    // Where it cannot be saved the session keeps it waiting and says so; the answer stays on
+    // screen.
     (void)m_session.record(Observation{m_walkdown, m_door.toStdString(), requirement, side, answer},
                            earlier);
 }
@@ -267,11 +267,8 @@ void StepRows::refresh() {
         return;
     for (const auto& [id, choice] : m_choices)
         for (const Side side : {Side::None, Side::One, Side::Two}) {
-            const auto found = graded->evidence.observations.find({id, side});
-            choice->setAnswer(found == graded->evidence.observations.end()
-                                  ? std::optional<Answer>{}
-                                  : found->second.body.answer,
-                              side);
+            const auto* given = observationOf(graded->evidence, id, side);
+            choice->setAnswer(given ? std::optional(given->body.answer) : std::nullopt, side);
         }
     for (const auto& [id, measure] : m_measures) {
         const auto found = graded->evidence.measured.find(id);
