@@ -28,7 +28,7 @@ def is_listed(door, place):
     return (
         (
             place in ("zone-bulkhead", "galley", "stairway", "special-category")
-            or (place == "other" and door.special_category)
+            or door.special_category
         )
         and not (door.watertight and door.power)
         and door.normally != "locked"
@@ -64,6 +64,10 @@ def _holds(condition, door, boundary, vessel):
     for key, wanted in condition.items():
         if key == "kinds":
             met = door.kind in wanted
+        elif key == "regimes":
+            met = vessel.regime in wanted
+        elif key == "division":
+            met = boundary.division == wanted
         elif key == "places":
             met = place in wanted
         elif key == "special_category":

@@ -16,7 +16,12 @@ CAUTIONS = (
 )
 
 # Rows that complete runs show by themselves, and the runs each needs; answered only without them.
-SHOWN_BY_RUNS = {"any-run": {"any"}, "remote-run": {"remote"}, "local-runs": {"local-1", "local-2"}}
+SHOWN_BY_RUNS = {
+    "any-run": {"any"},
+    "remote-run": {"remote"},
+    "alarm-mark": {"remote"},
+    "local-runs": {"local-1", "local-2"},
+}
 
 # Nothing to release on a listed door that always stands closed.
 NOT_FOR_CLOSED = ("remote-release", "local-release", "reopen-local")

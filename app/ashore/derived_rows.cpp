@@ -146,7 +146,8 @@ json dueRows(const Arrangement& arrangement, const Ledger& ledger, const Catalog
 /// rate; null where neither is asked.
 const Requirement* timedRowOf(const Arrangement& arrangement, const Door& door,
                               const Catalogue& catalogue) {
-    const DoorLocation location(findBoundary(arrangement, door.boundary));
+    const DoorLocation location = locationOf(
+        arrangement.particulars, findBoundary(arrangement, door.boundary), catalogue.divisions);
     const Requirement* timed = nullptr;
     for (const Requirement& base : catalogue.rows) {
         const Requirement& row = inForce(base, arrangement.particulars, door, location);

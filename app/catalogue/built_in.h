@@ -12,7 +12,7 @@ struct BuiltInFile {
 };
 
 /// In the order in which their rows stand in the catalogue.
-extern const std::array<BuiltInFile, 4> built_in_requirements;
+extern const std::array<BuiltInFile, 9> built_in_requirements;
 extern const BuiltInFile built_in_fire_tables;
 
 } // namespace latchround

@@ -42,14 +42,18 @@ DesktopApp::DesktopApp(Catalogue catalogue, std::optional<Error> catalogue_notic
                          std::optional<practice::Unfinished> broken_off) {
         return practise(exercise, place, std::move(broken_off));
     })
-    , m_ports{&m_clock,   &m_settings, &m_sound,     &m_photographs, &m_documents, &m_attempts,
-              &m_waiting, &m_signing,  &m_handovers, &m_vessels,     &m_exercises, &m_flag_rules} {
+    , m_ports{&m_clock,     &m_settings,   &m_sound,       &m_photographs, &m_documents,
+              &m_attempts,  &m_waiting,    &m_signing,     &m_handovers,   &m_vessels,
+              &m_exercises, &m_flag_rules, &m_former_rules} {
     m_change_over.setSingleShot(true);
     m_back.setSingleShot(true);
     m_other.setInterval(look_again_ms);
     QObject::connect(&m_other, &QTimer::timeout, &m_other, [this] {
-        if (m_open.vessel_register->hasChanged())
-            (void)m_open.session->readAgain(); // what fails now is tried again with the next ring
+        // What fails now is tried again with the next ring.
+        if (!m_open.session->isReadOnly())
+            (void)m_open.vessel_register->lookAfterLog();
+        else if (m_open.vessel_register->hasChanged())
+            (void)m_open.session->readAgain();
     });
     QObject::connect(&m_back, &QTimer::timeout, &m_back, [this] { endPractice(); });
     QObject::connect(&m_change_over, &QTimer::timeout, &m_change_over, [this] {
@@ -68,6 +72,7 @@ DesktopApp::~DesktopApp() {
 }
 
 void DesktopApp::close() {
+    m_other.stop();
     m_waiting.tidy();
     m_practice.reset();
     m_choice.reset();
@@ -120,6 +125,9 @@ Result<> DesktopApp::open(const QString& path) {
         return loaded;
     const std::string device = (*opened)->device();
     const std::optional<Error> unread = takeUpWaiting(*session, path, device);
+    // Before the window, whose first screen tells of it.
+    if (const Result<> kept = m_former_rules.look(path, *session); !kept)
+        rules.notices.push_back(kept.error());
     m_words = wordsSetting();
     auto window = std::make_unique<ui::Window>(*session, m_look);
     QObject::connect(window.get(), &ui::Window::madeAnewAsked, &m_change_over,
@@ -140,10 +148,7 @@ Result<> DesktopApp::open(const QString& path) {
     m_open.path = path;
     m_signing.forget();
     m_ports.settings->keepSetting(QStringLiteral("vessel"), path);
-    if (!m_open.session->isReadOnly())
-        m_other.stop();
-    else
-        m_other.start();
+    m_other.start();
     m_open.window->show();
     m_choice.reset();
     if (unread)

@@ -15,6 +15,7 @@
 #include "app/desktop/ports/documents.h"
 #include "app/desktop/ports/exercises.h"
 #include "app/desktop/ports/flag_rules.h"
+#include "app/desktop/ports/former_rules.h"
 #include "app/desktop/ports/handovers.h"
 #include "app/desktop/ports/photographs.h"
 #include "app/desktop/ports/settings.h"
@@ -96,7 +97,7 @@ private:
     QString m_words; ///< the choices that the window's words were made by
     QTimer m_change_over;
     QTimer m_back;  ///< from practice to the vessel
-    QTimer m_other; ///< looks whether the program that writes has added something
+    QTimer m_other; ///< looks what another program did: added something, or took the log away
     std::function<std::uint32_t()> m_lot = [this] { return m_open.session->chance(); };
     OpenVessel m_open;
     DesktopClock m_clock;
@@ -111,6 +112,7 @@ private:
     DesktopHandovers m_handovers{m_open, m_clock, m_vessels};
     DesktopExercises m_exercises;
     DesktopFlagRules m_flag_rules{m_open, m_catalogue, m_vessels};
+    DesktopFormerRules m_former_rules;
     ui::Ports m_ports;
     std::unique_ptr<SqliteRegister> m_opened; ///< of m_next, until the event that asked is over
     std::unique_ptr<ui::VesselChoice> m_choice;

@@ -7,8 +7,11 @@
 #include "app/exchange/durable_file.h"
 #include "app/report/made_report.h"
 #include "app/report/paper_form.h"
+#include "app/report/rule_book.h"
 #include "app/vessels/vessel_folder.h"
+#include "core/error/document_errors.h"
 #include "core/evidence/moment_text.h"
+#include "core/phrase/places.h"
 #include "ui/words/in_english.h"
 
 namespace latchround {
@@ -19,9 +22,14 @@ namespace {
 
 /// "Vellis Lantern work list 2026-11-26.pdf"; of a walkdown the day on which it began.
 QString paperName(ui::Paper paper, const QString& vessel, const QString& door, const QString& day) {
-    if (!paper)
-        return QStringLiteral("%1 blank form %2.pdf").arg(vessel, day);
-    switch (*paper) {
+    const auto* kind = std::get_if<ReportKind>(&paper);
+    if (!kind) {
+        const QString what = paper == ui::blank_form ? QStringLiteral("blank form")
+                             : door.isEmpty()        ? QStringLiteral("rule book")
+                                                     : QStringLiteral("rules of door ") + door;
+        return QStringLiteral("%1 %2 %3.pdf").arg(vessel, what, day);
+    }
+    switch (*kind) {
     case ReportKind::Survey:
         return QStringLiteral("%1 fire doors %2.pdf").arg(vessel, day);
     case ReportKind::DeficiencyList:
@@ -52,6 +60,37 @@ Result<QString> keptBesideOthers(const QString& wanted, std::span<const std::byt
         if (!QFileInfo::exists(path))
             return tl::unexpected(written.error());
     }
+}
+
+Result<QByteArray> blankFormOf(const ui::VesselSession& session, const PaperAsked& asked,
+                               const ProgressRange& pace) {
+    const auto known = session.ledger().walkdown(asked.walkdown);
+    const PaperForm form{session.arrangement(),
+                         session.catalogue(),
+                         known ? known->plan.doors : std::vector<std::string>{},
+                         known ? known->plan.purpose : Purpose::Annual,
+                         asked.now,
+                         program_name,
+                         false};
+    return paperFormPdf(form, pace);
+}
+
+/// Of a door as it was found, where the walkdown shown has it; else by the register alone.
+Result<QByteArray> ruleBookOf(const ui::VesselSession& session, const PaperAsked& asked,
+                              const ProgressRange& pace) {
+    RuleBook book{session.catalogue(), &session.arrangement(), nullptr,
+                  asked.now,           program_name,           false};
+    if (asked.door.isEmpty())
+        return ruleBookPdf(book, pace);
+    const Door* door = findDoor(session.arrangement(), asked.door.toStdString());
+    if (!door)
+        return tl::unexpected(
+            Error{place::door(asked.door.toStdString()), errors::door_not_in_register()});
+    const GradedDoor* shown = session.door(asked.door);
+    const GradedDoor graded =
+        shown ? *shown : asRegistered(session.arrangement(), *door, session.catalogue());
+    book.door = &graded;
+    return ruleBookPdf(book, pace);
 }
 
 } // namespace
@@ -86,15 +125,11 @@ Result<ui::PaperMade> paperOf(const ui::VesselSession& session,
     const auto known = session.ledger().walkdown(asked.walkdown);
     ui::PaperMade made;
     QByteArray document;
-    if (!asked.paper) {
-        const PaperForm form{arrangement,
-                             session.catalogue(),
-                             known ? known->plan.doors : std::vector<std::string>{},
-                             known ? known->plan.purpose : Purpose::Annual,
-                             asked.now,
-                             program_name,
-                             false};
-        const Result<QByteArray> pdf = paperFormPdf(form, pace_on_screen);
+    const auto* kind = std::get_if<ReportKind>(&asked.paper);
+    if (!kind) {
+        const Result<QByteArray> pdf = asked.paper == ui::rule_book
+                                           ? ruleBookOf(session, asked, pace_on_screen)
+                                           : blankFormOf(session, asked, pace_on_screen);
         if (!pdf)
             return tl::unexpected(pdf.error());
         document = *pdf;
@@ -107,13 +142,13 @@ Result<ui::PaperMade> paperOf(const ui::VesselSession& session,
         report.photograph = [&vessel_register](std::string_view sha256) {
             return vessel_register.photograph(sha256).value_or(std::vector<std::byte>{});
         };
-        auto report_made = madeReport(report, *asked.paper, Format::Pdf, pace_on_screen);
+        auto report_made = madeReport(report, *kind, Format::Pdf, pace_on_screen);
         if (!report_made)
             return tl::unexpected(report_made.error());
         document = report_made->document;
         made.made = std::move(report_made->fact);
     }
-    const bool of_walkdown = asked.paper == ReportKind::Survey && known;
+    const bool of_walkdown = asked.paper == ui::Paper(ReportKind::Survey) && known;
     const QString name =
         paperName(asked.paper, QString::fromStdString(arrangement.particulars.name), asked.door,
                   isoDay(of_walkdown ? known->begun_by.when : asked.now));

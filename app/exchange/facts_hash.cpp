@@ -7,6 +7,7 @@
 
 #include "app/exchange/fact_json.h"
 #include "app/exchange/hex.h"
+#include "core/requirement/catalogue.h"
 
 namespace latchround {
 
@@ -48,6 +49,11 @@ std::string factsSha256(std::span<const Fact* const> facts) {
         hash.take(line.data(), line.size());
     }
     return hash.hex();
+}
+
+std::string catalogueSha256(const Catalogue& catalogue) {
+    const std::string texts = ruleTextsOf(catalogue);
+    return texts.empty() ? texts : sha256Hex(std::as_bytes(std::span(texts)));
 }
 
 } // namespace latchround

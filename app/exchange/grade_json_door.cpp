@@ -53,7 +53,8 @@ struct FittingReader {
 
 void readFittings(JsonObject& object, Door& door) {
     eachField(door, FittingReader{object});
-    if (object.truth("remote_release", Need::Optional).value_or(false))
+    door.remote_release.word = object.truth("remote_release", Need::Optional);
+    if (door.remote_release)
         door.release_groups = {"remote"};
 }
 
@@ -68,8 +69,10 @@ void readDoor(JsonObject& object, const Particulars& vessel, GradeInput::Item& i
     door.plate = object.text("plate", Need::Optional).value_or("");
     readDimensions(object, door);
     readFittings(object, door);
+    // Nothing said of it asks the most: a door that stands open, if anything can hold it so.
+    const bool may_be_held = door.hold_back || !door.hold_back.isKnown();
     door.normally = object.word<NormalPosition>("normally", Need::Optional, normalPositionWords)
-                        .value_or(door.normally);
+                        .value_or(may_be_held ? NormalPosition::Open : NormalPosition::Closed);
     door.installed = object.date("installed", Need::Optional);
     door.boundary = door.number;
 
@@ -77,7 +80,9 @@ void readDoor(JsonObject& object, const Particulars& vessel, GradeInput::Item& i
     item.boundary.place =
         object.word<Place>("place", Need::Required, placeWords).value_or(Place::Other);
     item.boundary.spaces = spacesFrom(object, spaceCategories(vessel));
-    item.boundary.division = object.word<Division>("division", Need::Optional, divisionWords)
+    // 46 CFR 116.435(c)(7) asks other things of a door in a deck.
+    const Need division = vessel.regime == Regime::UsK ? Need::Required : Need::Optional;
+    item.boundary.division = object.word<Division>("division", division, divisionWords)
                                  .value_or(item.boundary.division);
     item.boundary.required =
         object.word<FireClass>("boundary_class", Need::Optional, fireClassWords);

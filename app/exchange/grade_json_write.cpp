@@ -63,7 +63,7 @@ OrderedJson rowJson(const RowGrade& row, const std::string& because) {
 
 OrderedJson doorJson(const Particulars& vessel, const GradedDoor& graded) {
     const DoorGrade& door = graded.grade;
-    const DoorLocation location(graded.boundary, door.asked_class.division);
+    const DoorLocation location = locationOf(graded.boundary, door.asked_class);
     const AsFound found(*graded.door, graded.evidence);
     OrderedJson object;
     object["id"] = door.door;
@@ -111,8 +111,8 @@ std::vector<GradedDoor> gradedDoors(const GradeInput& input, const Catalogue& ca
 std::string gradeOutputJson(const Catalogue& catalogue, const Particulars& vessel,
                             std::span<const GradedDoor> doors, const ZoneIntegrity& zones) {
     OrderedJson object;
-    object["catalogue"]["edition"] = catalogue.edition;
-    object["catalogue"]["deference"] = catalogue.deference;
+    object["catalogue"]["edition"] = editionFor(catalogue, vessel);
+    object["catalogue"]["deference"] = deferenceFor(catalogue, vessel);
     object["doors"] = OrderedJson::array();
     for (const GradedDoor& door : doors)
         object["doors"].push_back(doorJson(vessel, door));

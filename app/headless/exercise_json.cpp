@@ -23,7 +23,7 @@ const char* howAnswered(const Requirement& row) {
 
 OrderedJson rowsAsked(const Arrangement& vessel, const Door& door, const Boundary* boundary,
                       const Catalogue& catalogue) {
-    const DoorLocation location(boundary);
+    const DoorLocation location = locationOf(vessel.particulars, boundary, catalogue.divisions);
     OrderedJson rows = OrderedJson::array();
     for (const Requirement& base : catalogue.rows) {
         const Requirement& row = inForce(base, vessel.particulars, door, location);

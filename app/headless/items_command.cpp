@@ -48,13 +48,15 @@ Answer showItems(const ItemsAsked& asked, const Catalogue& catalogue) {
         return refused(opened.error());
     const std::vector<Item> items = itemsOf(opened->arrangement, opened->ledger, catalogue);
     const CalendarDate today = shipsDay(now());
-    if (!asked.json)
-        return opened->arrangement.particulars.name + "\n\n" + itemsTable(items, today, asked.all) +
-               "\nCatalogue: " + catalogue.edition + "\n" + catalogue.deference + "\n";
-    OrderedJson json;
     const Particulars& vessel = opened->arrangement.particulars;
+    const std::string edition = editionFor(catalogue, vessel);
+    const std::string deference = deferenceFor(catalogue, vessel);
+    if (!asked.json)
+        return vessel.name + "\n\n" + itemsTable(items, today, asked.all) +
+               "\nCatalogue: " + edition + "\n" + deference + "\n";
+    OrderedJson json;
     json["vessel"] = {{"name", vessel.name}, {"number", vessel.number}};
-    json["catalogue"] = {{"edition", catalogue.edition}, {"deference", catalogue.deference}};
+    json["catalogue"] = {{"edition", edition}, {"deference", deference}};
     json["items"] =
         report::itemsAsJson(opened->arrangement, opened->ledger, items, today, asked.all);
     return inLines(json);

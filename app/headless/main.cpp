@@ -15,6 +15,7 @@
 #include "app/exchange/catalogue_file.h"
 #include "app/headless/boundary_command.h"
 #include "app/headless/collect_command.h"
+#include "app/headless/compare_command.h"
 #include "app/headless/figure_commands.h"
 #include "app/headless/grade_command.h"
 #include "app/headless/handover_command.h"
@@ -22,6 +23,7 @@
 #include "app/headless/practice_command.h"
 #include "app/headless/register_commands.h"
 #include "app/headless/report_command.h"
+#include "app/headless/rules_command.h"
 #include "app/headless/sample_command.h"
 #include "app/headless/verify_command.h"
 #include "app/headless/walkdown_command.h"
@@ -49,6 +51,8 @@ struct Asked {
     Show show;
     Print print;
     ItemsAsked items;
+    RulesAsked rules;
+    CompareAsked compare;
     HandoverAsked handover;
     CollectAsked collect;
     PracticeAsked practice;
@@ -154,12 +158,13 @@ void addReportCommands(CLI::App& program, Asked& asked) {
     print->fallthrough()->add_option("REGISTER", asked.register_path, "register file")->required();
     print->add_option("--to", asked.print.to, "file to write")->required();
     print->add_option("--kind", asked.print.kind,
-                      "survey, deficiency-list, work-list, door-record or paper-form; without it "
-                      "survey");
+                      "survey, deficiency-list, work-list, door-record, paper-form or rule-book; "
+                      "without it survey");
     print->add_option("--format", asked.print.format,
                       "pdf, csv or json; without it by the file's ending");
     print->add_option("--walkdown", asked.print.walkdown, "id; without it the latest");
-    print->add_option("--door", asked.print.door, "number of the door of a door record");
+    print->add_option("--door", asked.print.door,
+                      "number of the door of a door record, or of a rule book");
     print->add_option("--by", asked.print.by, "who makes it, by the name in the register");
     print->add_flag("--replace", asked.print.replace, "where there is such a file already");
     print->add_flag("--practice", asked.print.practice, "mark every page as practice");
@@ -179,6 +184,25 @@ void addReportCommands(CLI::App& program, Asked& asked) {
             asked.items.path = asked.register_path;
             return showItems(asked.items, catalogue);
         });
+    });
+}
+
+void addCompareCommand(CLI::App& rules, Asked& asked) {
+    CLI::App* compare = rules.add_subcommand(
+        "compare", "What differs between two catalogues; of a vessel, the doors graded otherwise");
+    CompareAsked& both = asked.compare;
+    compare->fallthrough()
+        ->add_option("A", both.before, "catalogue file, or folder of them")
+        ->required();
+    compare->add_option("B", both.now, "the same; or a flag's own rules, then over A")->required();
+    compare->callback([&] {
+        asked.command = [&] {
+            both.register_path = asked.register_path;
+            both.flag_rules = flagRulesFor(asked);
+            both.executable_folder = QCoreApplication::applicationDirPath().toStdString();
+            both.json = asked.rules.json;
+            return compareRules(both);
+        };
     });
 }
 
@@ -272,6 +296,10 @@ int run(int argc, char** argv) {
                       [&](auto command) { return graded(asked, std::move(command)); });
     addPracticeCommands(program, asked.practice, asked.command,
                         [&](auto command) { return graded(asked, std::move(command)); });
+    addCompareCommand(
+        *addRulesCommand(program, asked.rules, asked.register_path, asked.command,
+                         [&](auto command) { return graded(asked, std::move(command)); }),
+        asked);
     addVerifyCommand(program, asked);
     addBoundaryCommand(program, asked);
     addSampleCommand(program, asked);

@@ -5,9 +5,11 @@
 #include "app/exchange/durable_file.h"
 #include "app/headless/json_answer.h"
 #include "app/headless/opened_register.h"
+#include "app/headless/rules_command.h"
 #include "app/report/made_report.h"
 #include "app/report/paper_form.h"
 #include "core/error/command_errors.h"
+#include "core/evidence/newest_walkdown.h"
 #include "core/evidence/same_name.h"
 
 namespace latchround::headless {
@@ -16,6 +18,7 @@ namespace {
 
 constexpr auto program = "Latchround " LATCHROUND_VERSION;
 constexpr std::string_view paper_form = "paper-form";
+constexpr std::string_view rule_book = "rule-book";
 
 Result<Format> formatOf(const Print& print) {
     std::string ending = std::filesystem::path(print.to).extension().string();
@@ -44,7 +47,7 @@ Result<std::string> personOf(const Ledger& ledger, const std::optional<std::stri
 Result<FactId> walkdownFor(const Print& print, const OpenedRegister& opened) {
     if (!print.walkdown && print.door)
         if (const auto newest = newestWalkdownOf(opened.ledger, *print.door))
-            return *newest;
+            return newest->id;
     const auto chosen = chosenWalkdown(opened, print.walkdown, print.path);
     if (!chosen)
         return tl::unexpected(chosen.error());
@@ -121,17 +124,31 @@ Answer printKind(const Print& print, const OpenedRegister& opened, ReportKind ki
     return written(print, made->document, std::move(answer));
 }
 
+Answer printRuleBook(const Print& print, Format format, const Catalogue& catalogue) {
+    if (format != Format::Pdf)
+        return refused({"--kind", errors::rule_book_not_pdf()});
+    RulesAsked asked;
+    asked.register_path = print.path;
+    asked.door = print.door;
+    asked.to = print.to;
+    asked.practice = print.practice;
+    asked.replace = print.replace;
+    return showRules(asked, catalogue);
+}
+
 } // namespace
 
 Answer printReport(const Print& print, const Catalogue& catalogue) {
     const auto kind = reportKindFrom(print.kind);
-    if (!kind && print.kind != paper_form)
+    if (!kind && print.kind != paper_form && print.kind != rule_book)
         return refused({"--kind", errors::unknown_document(print.kind)});
     if (kind == ReportKind::DoorRecord && !print.door)
         return refused({"--door", errors::door_record_without_door()});
     const auto format = formatOf(print);
     if (!format)
         return refused(format.error());
+    if (print.kind == rule_book)
+        return printRuleBook(print, *format, catalogue);
     if (const Result<> own = refuseOverRegister(print.to, print.path); !own)
         return refused(own.error());
     const auto opened = openedRegister(print.path);

@@ -35,6 +35,8 @@ OrderedJson reportJson(const ReportChecked& checked, const Ledger& ledger) {
     json["report"] = word(body.report);
     json["by"] = ledger.nameOf(fact.stamp.person);
     json["when"] = rfc3339Text(fact.stamp.when);
+    json["catalogue_edition"] = body.catalogue_edition;
+    json["catalogue_sha256"] = body.catalogue_sha256;
     json["facts_later"] = checked.later;
     return json;
 }

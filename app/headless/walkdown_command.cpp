@@ -101,8 +101,9 @@ std::string readable(const OpenedRegister& from, const Shown& shown, const Catal
     text += walkdown.end ? "ended " + rfc3339Text(walkdown.end->stamp.when) : "under way";
     text += "; " + std::to_string(shown.tally.done) + " of " + std::to_string(shown.tally.doors) +
             " doors done\n\n" + doorTable(shown.doors) + "\n" + openDoors(shown.doors) +
-            zoneLines(shown.zones) + "\nCatalogue: " + catalogue.edition + "\n" +
-            catalogue.deference + "\n";
+            zoneLines(shown.zones) +
+            "\nCatalogue: " + editionFor(catalogue, from.arrangement.particulars) + "\n" +
+            deferenceFor(catalogue, from.arrangement.particulars) + "\n";
     return text;
 }
 

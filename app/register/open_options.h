@@ -16,6 +16,7 @@ struct OpenOptions {
     RegisterKind kind = RegisterKind::Vessel; ///< a file of the other kind is refused
     bool only_read =
         false; ///< another program writes in it: nothing is changed, its log least of all
+    bool is_open_already = false; ///< by this program: its log is in use, and no leftover
     bool is_checked = false;    ///< this program has looked already whether the whole file is sound
     int busy_timeout_ms = 5000; ///< how long a write waits for another program's write
     QString vfs;                ///< name of a VFS known to SQLite; empty: the system's own

@@ -11,6 +11,7 @@
 #include "app/register/file_header.h"
 #include "app/register/migrations.h"
 #include "app/register/register_format.h"
+#include "app/register/watched_log.h"
 #include "core/error/register_errors.h"
 
 namespace latchround {
@@ -189,7 +190,7 @@ struct FileStand {
 
 FileStand standOf(const QString& file) {
     const QFileInfo info(file);
-    return {QFileInfo(file + QStringLiteral("-wal")).size() > 0, info.size(), info.lastModified()};
+    return {QFileInfo(logFileOf(file)).size() > 0, info.size(), info.lastModified()};
 }
 
 Result<std::unique_ptr<SqliteConnection>> lookIntoBy(FileMode mode, const QString& file) {
@@ -233,7 +234,7 @@ Result<std::unique_ptr<SqliteConnection>> openRegisterFile(const QString& file,
         return tl::unexpected(header.error());
     if (const Result<> judged = judgeHeader(file.toStdString(), *header, options.kind); !judged)
         return tl::unexpected(judged.error());
-    const bool log_waits = QFileInfo(file + QStringLiteral("-wal")).size() > 0;
+    const bool log_waits = !options.is_open_already && QFileInfo(logFileOf(file)).size() > 0;
     auto connection =
         SqliteConnection::connect(file, options.only_read ? FileMode::Read : FileMode::ReadWrite,
                                   options.vfs, options.busy_timeout_ms);

@@ -7,6 +7,7 @@
 #include <QFileInfo>
 #include <sqlite3.h>
 
+#include "app/register/adoption.h"
 #include "app/register/arrangement_rows.h"
 #include "app/register/create_file.h"
 #include "app/register/fact_rows_read.h"
@@ -19,7 +20,6 @@
 #include "app/register/writer_lock.h"
 #include "core/error/register_errors.h"
 #include "core/phrase/places.h"
-#include "core/vessel/arrangement_check.h"
 
 namespace latchround {
 
@@ -46,31 +46,6 @@ bool lacksReferences(sqlite3* handle) {
     return unresolved != 0;
 }
 
-Phrase rowOf(const ArrangementFault& fault, const Arrangement& arrangement) {
-    switch (fault.table) {
-    case ArrangementTable::Vessel:
-        break;
-    case ArrangementTable::Deck:
-        return place::deck(arrangement.decks.at(fault.row).number);
-    case ArrangementTable::Zone:
-        return place::zone(arrangement.zones.at(fault.row).number);
-    case ArrangementTable::Boundary:
-        return place::boundary(arrangement.boundaries.at(fault.row).id);
-    case ArrangementTable::Door:
-        return place::door(arrangement.doors.at(fault.row).number);
-    }
-    return place::vessel();
-}
-
-/// The core's own reason for what is wrong with an arrangement that SQLite refused.
-Error explained(const Error& refusal, const Arrangement& arrangement) {
-    const std::vector<ArrangementFault> faults = faultsOf(arrangement);
-    if (faults.empty())
-        return refusal;
-    const ArrangementFault& fault = faults.front();
-    return {place::within(rowOf(fault, arrangement), fault.field), errors::not_adopted(fault.what)};
-}
-
 /// Asked before anything else is done on the connection.
 Register::Obstacle obstacleOn(SqliteConnection& connection) {
     return connection.mustReopen() ? Register::Obstacle::Fault
@@ -81,18 +56,14 @@ Register::Obstacle obstacleOn(SqliteConnection& connection) {
 constexpr auto room_in_memory = "PRAGMA cache_size=-65536"; // KiB
 
 Error logTakenFrom(const QString& file) {
-    return {file.toStdString(), errors::not_saved(errors::log_taken_away())};
+    return {file.toStdString(), errors::log_taken_away()};
 }
 
-/// An issue that comes into force whatever the clock says.
-Result<Issue> newestIssue(SqliteConnection& connection, const Arrangement& arrangement,
-                          Moment when) {
-    const auto before = readIssueInForce(connection);
-    if (!before)
-        return tl::unexpected(before.error());
-    if (*before)
-        when.utc_ms = std::max(when.utc_ms, (*before)->adopted.utc_ms + 1);
-    return Issue{when, arrangement};
+/// Where it was written to, that has been said.
+Error notSaved(Error error) {
+    if (!errors::not_saved.isOf(error.what))
+        error.what = errors::not_saved(std::move(error.what));
+    return error;
 }
 
 } // namespace
@@ -104,7 +75,7 @@ SqliteRegister::SqliteRegister(QString file, OpenOptions options)
 
 SqliteRegister::~SqliteRegister() {
     disconnect();
-    if (m_log.isOwed() && reopen())
+    if (m_log.isOwed() && connect())
         disconnect();
 }
 
@@ -125,19 +96,29 @@ Result<> SqliteRegister::connect() {
         m_lock = WriterLock::take(m_file);
         m_other_writer = m_lock ? Phrase() : WriterLock::holderOf(m_file);
     }
+    // All connections of one program share SQLite's idea of the log.
+    if (m_log.isTakenFromOthers())
+        return tl::unexpected(logTakenFrom(m_file));
     OpenOptions options = m_options;
     options.only_read = !m_other_writer.empty();
+    options.is_open_already = m_log.isShared();
     auto connection = openRegisterFile(m_file, options);
     if (!connection)
         return tl::unexpected(connection.error());
+    if (m_log.isTakenFromOthers()) // meanwhile
+        return tl::unexpected(logTakenFrom(m_file));
     const auto device = (*connection)->single("SELECT id FROM this_device");
     if (!device)
         return tl::unexpected(device.error());
     m_device = *device;
     m_connection = std::move(*connection);
-    if (m_options.vfs.isEmpty() && !options.only_read)
-        m_log.watch(*m_connection);
-    return {};
+    if (!m_options.vfs.isEmpty() || options.only_read)
+        return {};
+    m_log.watch(*m_connection);
+    Result<> done = m_log.isOwed() ? m_log.writeAgain(*m_connection) : Result<>();
+    if (!done)
+        disconnect();
+    return done;
 }
 
 void SqliteRegister::disconnect() {
@@ -152,24 +133,22 @@ bool SqliteRegister::hasChanged() const {
     return version && m_seen_version != *version;
 }
 
-Result<> SqliteRegister::lookAfterLog() {
+Result<> SqliteRegister::noticeLogTaken() {
     if (!m_log.isTaken())
         return {};
     m_connection->spend();
-    return tl::unexpected(logTakenFrom(m_file));
+    return tl::unexpected(notSaved(logTakenFrom(m_file)));
+}
+
+Result<> SqliteRegister::lookAfterLog() {
+    return m_connection && m_log.isTaken() ? reopen() : Result<>();
 }
 
 Result<> SqliteRegister::reopen() {
+    if (m_log.isTakenFromOthers())
+        return tl::unexpected(logTakenFrom(m_file)); // what was open stays so for reading
     disconnect();
-    // All connections of one program share SQLite's idea of the log.
-    if (m_log.isOwed() && m_lock.use_count() > 1)
-        return tl::unexpected(logTakenFrom(m_file));
-    Result<> done = connect();
-    if (done && m_log.isOwed())
-        done = m_log.writeAgain(*m_connection);
-    if (!done)
-        m_connection.reset();
-    return done;
+    return connect();
 }
 
 Result<> SqliteRegister::ready() {
@@ -179,10 +158,9 @@ Result<> SqliteRegister::ready() {
                   errors::not_saved(errors::register_written_elsewhere(m_other_writer))});
     if (m_connection && !m_connection->mustReopen())
         return {};
-    Result<> done = reopen();
-    if (!done && !errors::not_saved.isOf(done.error().what)) // it was written to, and said so
-        done.error().what = errors::not_saved(std::move(done.error().what));
-    return done;
+    if (const Result<> done = reopen(); !done)
+        return tl::unexpected(notSaved(done.error()));
+    return {};
 }
 
 Result<SqliteConnection*> SqliteRegister::connection() const {
@@ -208,21 +186,23 @@ Result<> SqliteRegister::adopt(const Arrangement& arrangement, Moment when) {
 
 Result<> SqliteRegister::takeIn(const Arrangement& arrangement, std::span<const Fact> history,
                                 Moment when, Ending ending) {
+    m_obstacle = Obstacle::Fault;
+    if (Result<> done = ready(); !done)
+        return done;
+    m_obstacle = Obstacle::Refused;
+    const Particulars& vessel = arrangement.particulars;
+    if (Result<> done =
+            refuseForeignVessel(kind(), vessel.number, place::vessel_called(vessel.name));
+        !done)
+        return done;
+    Adoption adoption(arrangement, when);
+    const auto look_ahead = [&](SqliteConnection& open) { return adoption.lookAhead(open); };
+    if (Result<> done = inOneMoment<Result<>>(m_connection.get(), look_ahead); !done) {
+        m_obstacle = obstacleOn(*m_connection);
+        return done;
+    }
     const Step step = [&](SqliteConnection& connection) -> Result<> {
-        if (Result<> done = refuseLostDoors(connection, arrangement); !done)
-            return done;
-        const Particulars& vessel = arrangement.particulars;
-        if (Result<> done =
-                refuseForeignVessel(kind(), vessel.number, place::vessel_called(vessel.name));
-            !done)
-            return done;
-        const Result<Issue> issue = newestIssue(connection, arrangement, when);
-        if (!issue)
-            return tl::unexpected(issue.error());
-        Result<> done = writeIssue(connection, *issue);
-        const int code = sqlite3_extended_errcode(connection.handle());
-        if (!done && (code & 0xff) == SQLITE_CONSTRAINT)
-            return tl::unexpected(explained(done.error(), arrangement));
+        const Result<> done = adoption.write(connection);
         return done ? writeEach(connection, history) : done;
     };
     return writeAtOnce(step, history, ending);
@@ -262,7 +242,7 @@ Result<> SqliteRegister::write(const Step& step, std::span<const Fact> facts, En
     if (!done)
         m_obstacle = obstacleOn(*m_connection);
     if (written && done && ending == Ending::Keep)
-        done = lookAfterLog();
+        done = noticeLogTaken();
     if (written && lacksReferences(m_connection->handle()))
         if (const auto missing = missingReference(*m_connection, facts))
             return tl::unexpected(*missing);

@@ -65,6 +65,9 @@ public:
     /// A write after an I/O error does this by itself first. Where another program took the log
     /// away, what was said to be saved and is not in the file any more is written again.
     Result<> reopen() override;
+    /// To be asked now and then while nothing is written: the same where a log was taken away, so
+    /// that what only it held is not gone with the program.
+    Result<> lookAfterLog();
     std::string device() const override { return m_device; }
     const Phrase& otherWriter() const override { return m_other_writer; }
     /// While another program writes: it has written since facts() was read last.
@@ -82,7 +85,7 @@ private:
     Result<> connect();
     void disconnect();
     /// After a commit.
-    Result<> lookAfterLog();
+    Result<> noticeLogTaken();
     Result<> ready();
     Result<SqliteConnection*> connection() const;
     using Step = std::function<Result<>(SqliteConnection&)>;

@@ -69,6 +69,17 @@ Locked lockAt(const std::string& path, int& descriptor) {
     }
 }
 
+/// What sayWho() wrote, or another build of this program.
+Phrase whoFrom(std::string_view said) {
+    constexpr std::string_view process = "process ";
+    constexpr std::string_view on = " on ";
+    const auto machine = said.find(on);
+    if (!said.starts_with(process) || machine == said.npos)
+        return said.empty() ? errors::another_program() : Phrase(said);
+    return errors::process_on_machine(said.substr(process.size(), machine - process.size()),
+                                      said.substr(machine + on.size()));
+}
+
 void sayWho(int descriptor) {
     const std::string words = "process " + std::to_string(::getpid()) + " on " +
                               QSysInfo::machineHostName().toStdString() + "\n";
@@ -126,8 +137,7 @@ Phrase WriterLock::holderOf(const QString& register_file) {
     if (descriptor >= 0)
         ::close(descriptor);
     std::string_view said(words.data(), length > 0 ? std::size_t(length) : 0);
-    said = said.substr(0, said.find('\n'));
-    return said.empty() ? errors::another_program() : Phrase(said);
+    return whoFrom(said.substr(0, said.find('\n')));
 }
 
 } // namespace latchround

@@ -17,7 +17,7 @@ public:
     /// Null where another program holds it for a second on end: one that only ends, or looks, has
     /// let go by then. All of one program share it.
     static std::shared_ptr<const WriterLock> take(const QString& register_file);
-    /// Who holds it, as its file says, "process 4711 on MACHINE", or errors::another_program.
+    /// Who holds it, as its file says: errors::process_on_machine, or errors::another_program.
     static Phrase holderOf(const QString& register_file);
 
     ~WriterLock();

@@ -72,12 +72,13 @@ QString decisionWords(const DecisionLimits& limits) {
 
 QString standingCautionsHtml(const ReportData& data) {
     const Catalogue& catalogue = data.asked.catalogue;
+    const Particulars& vessel = data.asked.arrangement.particulars;
     const QString drills = drillWords(data);
     return QStringLiteral("<h2>") + safe(say("How far this report reaches")) +
            QStringLiteral("</h2><ul>") +
            item(say("The flag Administration, approved plans and local rules stand above this "
                     "report; grades are an aid to the surveyor's judgement.")) +
-           item(QString::fromStdString(catalogue.deference)) + item(handTimingWords()) +
+           item(QString::fromStdString(deferenceFor(catalogue, vessel))) + item(handTimingWords()) +
            (drills.isEmpty() ? QString() : item(drills)) +
            item(decisionWords(data.asked.ledger.limitsFor(data.walkdown.id))) +
            item(say("The rules speak of the upright ship: a time taken at more than %1° of heel "
@@ -86,14 +87,18 @@ QString standingCautionsHtml(const ReportData& data) {
            item(say("It says what was seen at the doors named, at the times given, and nothing "
                     "about doors, rows or times that are not in it.")) +
            QStringLiteral("</ul><p><b>") + safe(say("Catalogue:")) + QStringLiteral("</b> ") +
-           safe(catalogue.edition) + QStringLiteral("</p>");
+           safe(editionFor(catalogue, vessel)) + QStringLiteral("</p>");
 }
 
 QString deferenceHtml(const Catalogue& catalogue) {
+    return deferenceHtml(catalogue.deference);
+}
+
+QString deferenceHtml(const std::string& deference) {
     return heading("Whose rules stand above this") + QStringLiteral("<ul>") +
            item(say("The flag Administration, approved plans and local rules stand above this "
                     "document; grades are an aid to the judgement of those who sign.")) +
-           item(QString::fromStdString(catalogue.deference)) +
+           item(QString::fromStdString(deference)) +
            item(say("A released door moves by itself and can crush. Before work on a door it is "
                     "kept from being released; before it is tried again everybody near it is "
                     "told.")) +

@@ -110,7 +110,8 @@ Pieces deficiencyListPieces(const ReportData& data, Pictures&) {
                                           "it gave none."))}};
     for (const Severity severity : {Severity::Grave, Severity::Serious, Severity::Minor})
         pieces.push_back({groupHtml(data, open, severity)});
-    pieces.push_back({deferenceHtml(data.asked.catalogue)});
+    pieces.push_back(
+        {deferenceHtml(deferenceFor(data.asked.catalogue, data.asked.arrangement.particulars))});
     pieces.push_back({heading("Signatures") + linesToSignHtml(), true});
     pieces.push_back({snapshotHtml(data, snapshotOf(data)), true});
     return pieces;

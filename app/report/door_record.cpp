@@ -186,12 +186,16 @@ private:
                 ? QString::fromStdString(asked.program)
                 : QStringLiteral("%1, %2").arg(personName(m_data, asked.person),
                                                QString::fromStdString(asked.program));
+        QString catalogue =
+            QString::fromStdString(editionFor(asked.catalogue, asked.arrangement.particulars));
+        if (!m_snapshot.catalogue_sha256.empty())
+            catalogue +=
+                QStringLiteral(", SHA-256 ") + QString::fromStdString(m_snapshot.catalogue_sha256);
         return QStringLiteral("<p class=\"small muted\">") +
                safe(say("The flag Administration, approved plans and local rules stand above this "
                         "record; grades are an aid to judgement. Catalogue: %1. Made %2 by %3 from "
                         "%4 facts of the walkdown, SHA-256 %5, and %6 of the vessel, SHA-256 %7.")
-                        .arg(QString::fromStdString(asked.catalogue.edition),
-                             shipsTimeAndUtc(asked.printed), by,
+                        .arg(catalogue, shipsTimeAndUtc(asked.printed), by,
                              QString::number(m_snapshot.walkdown_facts),
                              QString::fromStdString(m_snapshot.walkdown_sha256),
                              QString::number(m_snapshot.vessel_facts),

@@ -7,26 +7,14 @@
 #include "app/report/report_words.h"
 #include "app/report/shapes.h"
 #include "ui/words/claim_words.h"
+#include "core/requirement/said_of_door.h"
 #include "ui/words/door_words.h"
+#include "ui/words/phrase_words.h"
 #include "ui/words/verdict_words.h"
 
 namespace latchround::report {
 
 namespace {
-
-QString regimeWords(Regime regime) {
-    switch (regime) {
-    case Regime::SolasPassenger:
-        return say("SOLAS passenger ship");
-    case Regime::UsH:
-        return say("United States, subchapter H");
-    case Regime::UsK:
-        return say("United States, subchapter K");
-    case Regime::Other:
-        break;
-    }
-    return say("other domestic rules");
-}
 
 QString withWord(const std::string& word) {
     return word.empty() ? safe(say("none agreed")) : QChar(0x201c) + safe(word) + QChar(0x201d);
@@ -140,7 +128,8 @@ QString vesselHtml(const ReportData& data) {
     NamedRows rows;
     rows.add("Name", safe(vessel.name));
     rows.add("Identification number", safe(vessel.number));
-    rows.add("Rules", safe(regimeWords(vessel.regime)));
+    rows.add("Rules", safe(ui::phraseWords(said(vessel.regime)())));
+    rows.add("Not covered", safe(say("high-speed craft; watertight doors as such")));
     rows.add("Passengers", safe(say("certified to carry %1").arg(vessel.passengers)));
     rows.add("Keel laid", vessel.keel_laid ? safe(isoText(*vessel.keel_laid))
                                            : safe(say("not known: rows that depend on it are "

@@ -1,6 +1,6 @@
 #include "app/report/made_report.h"
 
-#include <algorithm>
+#include <span>
 
 #include "app/exchange/facts_hash.h"
 #include "app/report/data/tables.h"
@@ -111,7 +111,8 @@ Result<MadeReport> madeReport(const WalkdownReport& asked, ReportKind kind, Form
     fact.report = kind;
     if (kind == ReportKind::DoorRecord)
         fact.of_door = asked.door;
-    fact.catalogue_edition = asked.catalogue.edition;
+    fact.catalogue_edition = editionFor(asked.catalogue, asked.arrangement.particulars);
+    fact.catalogue_sha256 = catalogueSha256(asked.catalogue);
     fact.covers = coverOf(data->vessel_basis);
     fact.facts_sha256 = data->vessel_sha256;
     auto document = documentOf(*data, kind, format, fact.facts_sha256, pace);
@@ -120,18 +121,6 @@ Result<MadeReport> madeReport(const WalkdownReport& asked, ReportKind kind, Form
     fact.document_sha256 = sha256Hex(std::as_bytes(
         std::span(document->constData(), static_cast<std::size_t>(document->size()))));
     return MadeReport{std::move(*document), std::move(fact)};
-}
-
-std::optional<FactId> newestWalkdownOf(const Ledger& ledger, const std::string& door) {
-    std::optional<FactId> planned;
-    std::optional<FactId> touched;
-    for (const Walkdown& walkdown : ledger.walkdowns()) {
-        if (std::ranges::find(walkdown.plan.doors, door) != walkdown.plan.doors.end())
-            planned = walkdown.id;
-        if (!ledger.evidenceOf(walkdown.id, door).empty())
-            touched = walkdown.id;
-    }
-    return touched ? touched : planned;
 }
 
 } // namespace latchround

@@ -28,8 +28,4 @@ Result<MadeReport> madeReport(const WalkdownReport& report, ReportKind kind,
                               Format format = Format::Pdf,
                               const ProgressRange& pace = ProgressRange());
 
-/// The newest walkdown that recorded anything about this door, else the newest that had it in its
-/// plan: what a door record is made of. Nothing where there is none.
-std::optional<FactId> newestWalkdownOf(const Ledger& ledger, const std::string& door);
-
 } // namespace latchround

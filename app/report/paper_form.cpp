@@ -98,10 +98,11 @@ Result<QByteArray> paperFormPdf(const PaperForm& form, const ProgressRange& pace
         return tl::unexpected(stoppedAsAsked(place::paper_form()));
     const std::vector<std::string> numbers = doorsOf(form);
     Pictures pictures({});
-    Pieces pieces{
-        {formTitle(form, numbers.size()) + cautionsToTick(pictures) + howToFill() +
-         deferenceHtml(form.catalogue) +
-         sentence(say("Catalogue: %1").arg(QString::fromStdString(form.catalogue.edition)))}};
+    Pieces pieces{{formTitle(form, numbers.size()) + cautionsToTick(pictures) + howToFill() +
+                   deferenceHtml(deferenceFor(form.catalogue, form.arrangement.particulars)) +
+                   sentence(say("Catalogue: %1")
+                                .arg(QString::fromStdString(
+                                    editionFor(form.catalogue, form.arrangement.particulars))))}};
     std::string deck;
     for (const std::string& number : numbers) {
         if (!pace.part(0, writing).at(pieces.size(), numbers.size()))

@@ -13,9 +13,13 @@ QString sentence(const QString& words) {
 }
 
 void NamedRows::add(const char* name, const QString& safe_words) {
+    add(say(name), safe_words);
+}
+
+void NamedRows::add(const QString& name, const QString& safe_words) {
     if (safe_words.isEmpty())
         return;
-    m_rows += QStringLiteral("<tr><td class=\"name\" width=\"24%\">") + safe(say(name)) +
+    m_rows += QStringLiteral("<tr><td class=\"name\" width=\"24%\">") + safe(name) +
               QStringLiteral("</td><td>") + safe_words + QStringLiteral("</td></tr>");
 }
 

@@ -19,6 +19,8 @@ QString sentence(const QString& words);
 class NamedRows {
 public:
     void add(const char* name, const QString& safe_words);
+    /// The same with a name that is in its language already.
+    void add(const QString& name, const QString& safe_words);
     QString html() const;
 
 private:

@@ -18,13 +18,16 @@ QString factsWords(std::size_t count, const std::string& sha256) {
 
 Snapshot snapshotOf(const ReportData& data) {
     return {factsSha256(data.basis), data.basis.size(), data.vessel_sha256,
-            data.vessel_basis.size()};
+            data.vessel_basis.size(), catalogueSha256(data.asked.catalogue)};
 }
 
 QString snapshotHtml(const ReportData& data, const Snapshot& snapshot) {
     const WalkdownReport& asked = data.asked;
     NamedRows rows;
-    rows.add("Catalogue", safe(asked.catalogue.edition));
+    rows.add("Catalogue", safe(editionFor(asked.catalogue, asked.arrangement.particulars)));
+    if (!snapshot.catalogue_sha256.empty())
+        rows.add("Texts of the catalogue",
+                 QStringLiteral("SHA-256 ") + safe(snapshot.catalogue_sha256));
     rows.add("Made", safe(asked.person.empty() ? say("%1 by %2")
                                                      .arg(shipsTimeAndUtc(asked.printed),
                                                           QString::fromStdString(asked.program))

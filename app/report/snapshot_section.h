@@ -13,6 +13,7 @@ struct Snapshot {
     std::size_t walkdown_facts = 0;
     std::string vessel_sha256;
     std::size_t vessel_facts = 0; ///< signatures and reports aside
+    std::string catalogue_sha256{};
 };
 Snapshot snapshotOf(const ReportData& data);
 

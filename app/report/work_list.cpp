@@ -111,7 +111,8 @@ Pieces workListPieces(const ReportData& data, Pictures& pictures) {
     if (const auto nobody = by_person.find(QString()); nobody != by_person.end())
         pieces.push_back({workHtml(data, say("Assigned to nobody yet"), nobody->second, pictures)});
     pieces.push_back({waitingHtml(data, open)});
-    pieces.push_back({deferenceHtml(data.asked.catalogue)});
+    pieces.push_back(
+        {deferenceHtml(deferenceFor(data.asked.catalogue, data.asked.arrangement.particulars))});
     pieces.push_back({snapshotHtml(data, snapshotOf(data)), true});
     return pieces;
 }

@@ -33,9 +33,21 @@ QString registerPathFor(const QString& vessel_name) {
     return QDir(vesselFolder()).filePath(name + QStringLiteral(".db"));
 }
 
-QString flagRulesPathFor(const QString& register_path) {
+namespace {
+
+QString besideRegister(const QString& register_path, const char* ending) {
     const QFileInfo file(register_path);
-    return file.dir().filePath(file.completeBaseName() + QStringLiteral(".rules.json"));
+    return file.dir().filePath(file.completeBaseName() + QLatin1String(ending));
+}
+
+} // namespace
+
+QString flagRulesPathFor(const QString& register_path) {
+    return besideRegister(register_path, ".rules.json");
+}
+
+QString keptCataloguePathFor(const QString& register_path) {
+    return besideRegister(register_path, ".catalogue.json");
 }
 
 } // namespace latchround

@@ -19,4 +19,7 @@ QString registerPathFor(const QString& vessel_name);
 /// Where a flag's own rules for a vessel lie: beside its register, so that they go where it goes.
 QString flagRulesPathFor(const QString& register_path);
 
+/// Where the texts lie by which a vessel's doors were last shown: beside its register too.
+QString keptCataloguePathFor(const QString& register_path);
+
 } // namespace latchround

@@ -156,6 +156,7 @@ Checked<FireTables> fireTablesFrom(std::string_view text, Phrase name) {
     top.complainOfTheRest();
     if (!faults.empty())
         return tl::unexpected(faults.take());
+    tables.text = std::make_shared<const std::string>(text);
     return tables;
 }
 

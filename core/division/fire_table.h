@@ -5,6 +5,7 @@
 
 #include <array>
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -76,6 +77,7 @@ struct FireTables {
     std::string edition;
     std::vector<std::string> remarks;
     std::vector<FireTable> tables;
+    std::shared_ptr<const std::string> text{}; ///< that they were read from
 };
 
 /// All faults by JSON pointer in one pass, or all tables. `name` stands in errors for the file.

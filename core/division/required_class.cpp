@@ -155,6 +155,33 @@ RequiredClass zoneBoundary(const FireTables& tables, const DivisionQuestion& que
     return {};
 }
 
+constexpr CalendarDate canada_took_solas{std::chrono::year(2017), std::chrono::February,
+                                         std::chrono::day(3)};
+
+/// A Canadian ship without convention certificates that was there before the Regulations may keep
+/// its former rule, and its berths decide whether it counts as one of more than 36 passengers
+/// (SOR/2017-14, ss. 102(3), 103, 106).
+TablesAre tablesOf(const Particulars& vessel) {
+    switch (vessel.regime) {
+    case Regime::Canada: {
+        const bool settled =
+            vessel.keel_laid && *vessel.keel_laid >= canada_took_solas && !isOver36(vessel);
+        return settled ? TablesAre::Own : TablesAre::NotShown;
+    }
+    case Regime::CanadaDay:
+    case Regime::EuInland:
+    case Regime::LargeYacht:
+        return TablesAre::None;
+    case Regime::SolasPassenger:
+    case Regime::UsH:
+    case Regime::UsK:
+    case Regime::CanadaConvention:
+    case Regime::Other:
+        break;
+    }
+    return TablesAre::Own;
+}
+
 bool boundsZone(DivisionKind division) {
     return division == DivisionKind::ZoneBulkhead || division == DivisionKind::ZoneStep;
 }
@@ -163,6 +190,8 @@ bool boundsZone(DivisionKind division) {
 
 RequiredClass requiredClass(const FireTables& tables, const DivisionQuestion& question) {
     RequiredClass answer;
+    if (question.tables == TablesAre::None)
+        return answer;
     if (boundsZone(question.division))
         answer = zoneBoundary(tables, question);
     else if (question.special_category && question.ship == ShipKind::PassengerOver36)
@@ -173,7 +202,8 @@ RequiredClass requiredClass(const FireTables& tables, const DivisionQuestion& qu
     else
         answer = fromTable(tables, question, question.division);
     const bool us = question.ship == ShipKind::UsH || question.ship == ShipKind::UsK;
-    answer.older_tables = !us && (!question.built || *question.built < chapter_renewed);
+    answer.older_tables = question.tables == TablesAre::NotShown ||
+                          (!us && (!question.built || *question.built < chapter_renewed));
     return answer;
 }
 
@@ -189,6 +219,7 @@ DivisionQuestion questionOf(const Particulars& vessel, const Boundary& boundary)
     question.sprinklers = vessel.sprinklers;
     question.built = vessel.keel_laid;
     question.special_category = boundary.place == Place::SpecialCategory;
+    question.tables = tablesOf(vessel);
     return question;
 }
 
@@ -211,6 +242,7 @@ std::vector<Phrase> notesOf(const RequiredClass& answer, const DivisionQuestion&
         break;
     case DivisionRule::SpecialCategory:
         notes.push_back(division::special_category());
+        notes.push_back(division::special_category_renumbered());
         break;
     case DivisionRule::ZoneSubchapterK:
         notes.push_back(division::zone_subchapter_k());
@@ -235,7 +267,9 @@ std::vector<Phrase> notesOf(const RequiredClass& answer, const DivisionQuestion&
         notes.push_back(division::value_since_2014());
     if (answer.over_tanks)
         notes.push_back(division::over_tanks());
-    if (answer.older_tables && question.built)
+    if (question.tables == TablesAre::NotShown)
+        notes.push_back(division::tables_not_shown());
+    else if (answer.older_tables && question.built)
         notes.push_back(division::older_tables());
     return notes;
 }
@@ -247,7 +281,7 @@ std::string citeOf(const RequiredClass& answer) {
     case DivisionRule::Zone36OrFewer:
         return "SOLAS II-2/9.2.2.1.1.2" + (answer.table ? "; " + answer.table->cite : "");
     case DivisionRule::SpecialCategory:
-        return "SOLAS II-2/9.6.1";
+        return "SOLAS II-2/9.6.1 (to 31 Dec 2025)";
     case DivisionRule::ZoneSubchapterK:
     case DivisionRule::ZoneStepSubchapterK:
         return "46 CFR 116.415(d)(1)";
@@ -271,6 +305,11 @@ ShipKind shipKindOf(const Particulars& vessel) {
     case Regime::UsK:
         return ShipKind::UsK;
     case Regime::SolasPassenger:
+    case Regime::CanadaConvention:
+    case Regime::Canada:
+    case Regime::CanadaDay:
+    case Regime::EuInland:
+    case Regime::LargeYacht:
     case Regime::Other:
         break;
     }

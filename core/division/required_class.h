@@ -14,6 +14,10 @@
 
 namespace latchround {
 
+/// Whether the tables asked are those of the ship's own text. NotShown: the register does not
+/// settle it, and too low by them is the inspector's. None: the ship's text has none that was read.
+enum class TablesAre { Own, NotShown, None };
+
 struct DivisionQuestion {
     ShipKind ship = ShipKind::PassengerOver36;
     DivisionKind division = DivisionKind::Bulkhead;
@@ -22,6 +26,7 @@ struct DivisionQuestion {
     bool sprinklers = false; ///< on both sides
     std::optional<CalendarDate> built;
     bool special_category = false; ///< it bounds a special category or ro-ro space
+    TablesAre tables = TablesAre::Own;
 };
 
 /// What answers: a cell of a table, or one of the rules that come before the tables.
@@ -47,7 +52,8 @@ struct RequiredClass {
     const FireTable* table = nullptr;  ///< into the tables; null where a rule needs none
     const PrintedCell* cell = nullptr; ///< into that table
     SpacePair spaces;                  ///< of the cell
-    /// Not shown to be built on or after 1 July 2002: compare with the approved plan.
+    /// Not shown to be built on or after 1 July 2002, or to go by these tables at all: compare with
+    /// the approved plan.
     bool older_tables = false;
     std::optional<FireClass> over_tanks{}; ///< enough in a deck over oil fuel tanks (SOLAS)
 };

@@ -24,6 +24,9 @@ inline constexpr PhraseCode<1> not_key_of_file{"not-key-of-file"}; ///< the file
 inline constexpr PhraseCode<1> unknown_document{"unknown-document"};       ///< as it is written
 inline constexpr PhraseCode<1> unknown_report_form{"unknown-report-form"}; ///< as it is written
 inline constexpr PhraseCode<0> paper_form_not_pdf{"paper-form-not-pdf"};
+inline constexpr PhraseCode<0> rule_book_not_pdf{"rule-book-not-pdf"};
+inline constexpr PhraseCode<0> door_without_vessel{"door-without-vessel"};
+inline constexpr PhraseCode<1> no_row_of_id{"no-row-of-id"}; ///< the id
 inline constexpr PhraseCode<0> door_record_without_door{"door-record-without-door"};
 inline constexpr PhraseCode<1> nobody_of_name{"nobody-of-name"}; ///< the name
 

@@ -72,6 +72,7 @@ inline constexpr PhraseCode<1> number_of_practice{"number-of-practice"}; ///< th
 
 // Who else writes in it.
 inline constexpr PhraseCode<0> another_program{"another-program"};
+inline constexpr PhraseCode<2> process_on_machine{"process-on-machine"}; ///< its number, where
 inline constexpr PhraseCode<1> register_written_elsewhere{
     "register-written-elsewhere"}; ///< by whom
 inline constexpr PhraseCode<0> log_taken_away{"log-taken-away"};

@@ -102,6 +102,9 @@ struct ReportMade {
     std::vector<Covered> covers; ///< of the whole vessel (evidence/basis)
     std::string facts_sha256;    ///< as of WalkdownSigned
     std::string document_sha256; ///< of the document's bytes, hex
+    /// Of the texts of the catalogue (requirement/rule_texts), hex: two may bear one edition. Empty
+    /// where it was not read from texts.
+    std::string catalogue_sha256{};
 
     bool operator==(const ReportMade&) const = default;
 };

@@ -106,6 +106,7 @@ void eachField(OneOf<ReportMade> auto& body, Visit&& visit) {
     visit("covers", body.covers);
     visit("facts_sha256", body.facts_sha256);
     visit("document_sha256", body.document_sha256);
+    visit("catalogue_sha256", body.catalogue_sha256);
 }
 
 } // namespace latchround

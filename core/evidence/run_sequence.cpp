@@ -67,7 +67,12 @@ const SequenceStep* nextStep(std::span<const SequenceStep> sequence,
     for (std::size_t i = 0; i < sequence.size(); ++i)
         if (sequence[i].mark != MarkKind::AlarmOff && has(taken, sequence[i].mark))
             next = i + 1;
-    while (next < sequence.size() && has(taken, sequence[next].mark))
+    const auto isPast = [&](MarkKind mark) {
+        const bool never_came_on =
+            mark == MarkKind::AlarmOff && next > 0 && !has(taken, MarkKind::AlarmOn);
+        return has(taken, mark) || never_came_on;
+    };
+    while (next < sequence.size() && isPast(sequence[next].mark))
         ++next;
     return next < sequence.size() ? &sequence[next] : nullptr;
 }
@@ -81,12 +86,20 @@ const SequenceStep* nextRequired(std::span<const SequenceStep> sequence,
     return next == end ? nullptr : next;
 }
 
-bool mayStopEarly(std::span<const SequenceStep> sequence, std::span<const MarkKind> taken) {
-    const bool asked =
-        std::ranges::any_of(sequence, [](auto step) { return step.mark == MarkKind::AlarmOff; });
+std::optional<MarkKind> alarmOutOfTurn(std::span<const SequenceStep> sequence,
+                                       std::span<const MarkKind> taken) {
+    if (sequence.empty() || sequence.front().mark != MarkKind::AlarmOn)
+        return std::nullopt;
+    if (taken.empty())
+        return MarkKind::LeafMoves;
     const SequenceStep* next = nextStep(sequence, taken);
-    return asked && has(taken, MarkKind::AlarmOn) && !has(taken, MarkKind::AlarmOff) && next &&
-           next->mark != MarkKind::AlarmOff;
+    if (!next)
+        return std::nullopt;
+    if (!has(taken, MarkKind::AlarmOn))
+        return MarkKind::AlarmOn;
+    return has(taken, MarkKind::AlarmOff) || next->mark == MarkKind::AlarmOff
+               ? std::nullopt
+               : std::optional(MarkKind::AlarmOff);
 }
 
 } // namespace latchround

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <array>
+#include <optional>
 #include <span>
 #include <utility>
 #include <vector>
@@ -48,7 +49,8 @@ inline constexpr std::array<std::pair<MarkKind, MarkKind>, 9> eventsInTurn{
 std::vector<MarkKind> requiredMarks(const Door& door, Release release, RunKind kind);
 
 /// The step that comes after the marks already taken; nothing when the run is complete. An
-/// alarm-off mark taken early (the alarm stopped before the leaf was home) is not asked for again.
+/// alarm-off mark taken early (the alarm stopped before the leaf was home) is not asked for again,
+/// and none is asked for of an alarm that never came on.
 const SequenceStep* nextStep(std::span<const SequenceStep> sequence,
                              std::span<const MarkKind> taken);
 
@@ -56,7 +58,9 @@ const SequenceStep* nextStep(std::span<const SequenceStep> sequence,
 const SequenceStep* nextRequired(std::span<const SequenceStep> sequence,
                                  std::span<const MarkKind> taken);
 
-/// The event that may be marked out of its turn: the alarm that stops while the leaf still moves.
-bool mayStopEarly(std::span<const SequenceStep> sequence, std::span<const MarkKind> taken);
+/// What may be marked of the alarm out of its turn: that the leaf moves and no alarm has sounded;
+/// that it comes on while the leaf moves; that it stops while the leaf still moves.
+std::optional<MarkKind> alarmOutOfTurn(std::span<const SequenceStep> sequence,
+                                       std::span<const MarkKind> taken);
 
 } // namespace latchround

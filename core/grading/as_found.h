@@ -10,15 +10,19 @@
 namespace latchround {
 
 /// A door as it was found where that is otherwise than the register has it: one that the register
-/// keeps locked counts as locked only where somebody found it so.
+/// keeps locked counts as locked only where somebody found it so, and nothing that holds it open;
+/// one whose plate is of a higher family (A over B over C) is asked as what its plate says.
 class AsFound {
 public:
     /// Looks at the door, which must outlive it.
     AsFound(const Door& registered, const DoorEvidence& evidence);
 
     const Door& door() const { return m_found ? *m_found : m_registered; }
-    /// By which a row is asked: questions that tell what the door is go by the register.
-    const Door& of(const Requirement& row) const { return row.tells ? m_registered : door(); }
+    /// By which a row is asked: what tells what the door is, or compares with the register, goes by
+    /// the register.
+    const Door& of(const Requirement& row) const {
+        return row.tells || row.check == CheckKind::PlateAgrees ? m_registered : door();
+    }
 
 private:
     const Door& m_registered;
@@ -27,6 +31,9 @@ private:
 
 /// An answer at the door takes this row away: id of the row that was so answered, else empty.
 std::string_view excusedBy(const Requirement& row, const DoorEvidence& evidence);
+
+/// What the row's text leaves open is not open at this door, by an answer there.
+bool isSettled(const Requirement& row, const DoorEvidence& evidence);
 
 /// Something is recorded at the door for this very row.
 bool isAnswered(const Requirement& row, const DoorEvidence& evidence);

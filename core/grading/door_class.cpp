@@ -24,4 +24,25 @@ DoorClass doorClassAsked(const Particulars& vessel, const Boundary* boundary,
     return asked;
 }
 
+DoorLocation locationOf(const Boundary* boundary, const DoorClass& asked) {
+    DoorLocation location(boundary ? boundary->place : Place::Other,
+                          boundary ? boundary->division : Division::Bulkhead);
+    if (boundary)
+        location.spaces = boundary->spaces;
+    const bool c_prime = !asked.from_plan && asked.by_rule.cell &&
+                         asked.by_rule.cell->kind == PrintedCell::Kind::Noncombustible;
+    if (c_prime)
+        location.family = BoundaryFamily::CPrime;
+    else if (asked.division)
+        location.family = familyOf(*asked.division);
+    else if (location.place == Place::ZoneBulkhead || location.place == Place::Stairway)
+        location.family = BoundaryFamily::A;
+    return location;
+}
+
+DoorLocation locationOf(const Particulars& vessel, const Boundary* boundary,
+                        const FireTables& tables) {
+    return locationOf(boundary, doorClassAsked(vessel, boundary, tables));
+}
+
 } // namespace latchround

@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "core/division/required_class.h"
+#include "core/requirement/applicability.h"
 #include "core/vessel/arrangement.h"
 
 namespace latchround {
@@ -22,5 +23,11 @@ struct DoorClass {
 /// needs the class of its division; by the US rule less (doorClassIn).
 DoorClass doorClassAsked(const Particulars& vessel, const Boundary* boundary,
                          const FireTables& tables);
+
+/// Where the door stands, for the conditions of a row. A boundary that is not known is some other;
+/// a zone bulkhead or stairway that nobody has classed is asked as of an A class.
+DoorLocation locationOf(const Boundary* boundary, const DoorClass& asked);
+DoorLocation locationOf(const Particulars& vessel, const Boundary* boundary,
+                        const FireTables& tables);
 
 } // namespace latchround

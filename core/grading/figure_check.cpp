@@ -4,6 +4,7 @@
 #include <cmath>
 #include <vector>
 
+#include "core/evidence/mark_interval.h"
 #include "core/grading/gauge_check.h"
 #include "core/grading/reason_phrases.h"
 #include "core/measure/closing.h"
@@ -70,8 +71,9 @@ RowCheck against(const Requirement& row, const Reading& reading, int runs,
 
 struct Measured {
     std::vector<Reading> readings;
-    std::vector<Reading> halves; ///< of sliding doors with half-way marks
-    double heel_deg = 0;         ///< the largest of those runs
+    std::vector<Reading> halves;      ///< of sliding doors with half-way marks
+    double heel_deg = 0;              ///< the largest of those runs
+    bool alarm_after_closing = false; ///< in one of them it came on only then
 };
 
 std::optional<Reading> readingOf(const Requirement& row, const Door& door, const RunRecord& run,
@@ -91,11 +93,25 @@ std::optional<Reading> readingOf(const Requirement& row, const Door& door, const
     }
 }
 
+/// The alarm was marked on later than the door shut.
+bool comesOnShut(const RunRecord& run, DoorKind kind) {
+    const MarkKind home = kind == DoorKind::DoubleLeaf ? MarkKind::SecondLeafHome : MarkKind::Shut;
+    const auto since = intervalBetween(run, home, MarkKind::AlarmOn);
+    return since && since->seconds > 0;
+}
+
+enum class Ship { Upright, Heeled, Either };
+
+bool isOf(Ship ship, const RunRecord& run) {
+    const bool upright = std::abs(run.heel_deg) <= upright_within_deg;
+    return ship == Ship::Either || (ship == Ship::Upright) == upright;
+}
+
 Measured measure(const Requirement& row, const Door& door, const DoorEvidence& evidence,
-                 bool upright) {
+                 Ship ship) {
     Measured result;
     for (const RunRecord* run : countedRuns(evidence, door.kind)) {
-        if ((std::abs(run->heel_deg) <= upright_within_deg) != upright)
+        if (!isOf(ship, *run))
             continue;
         const ReactionModel thumb = ReactionModel::of(run->drill.get());
         const auto reading = readingOf(row, door, *run, thumb);
@@ -103,6 +119,8 @@ Measured measure(const Requirement& row, const Door& door, const DoorEvidence& e
             continue;
         result.readings.push_back(*reading);
         result.heel_deg = std::max(result.heel_deg, std::abs(run->heel_deg));
+        if (row.source == Source::AlarmAfterShut)
+            result.alarm_after_closing = result.alarm_after_closing || comesOnShut(*run, door.kind);
         if (row.source == Source::ClosingRate)
             for (const Reading& half : halfRates(*run, door, thumb))
                 result.halves.push_back(half);
@@ -129,13 +147,12 @@ bool isOfClosing(const Requirement& row) {
 
 RowCheck band(const Requirement& row, const Measured& measured, const DecisionLimits& limits) {
     const PooledReading all = pooled(measured.readings, isOfClosing(row) ? door_repeatability : 0);
-    if (!all.agree) {
-        RowCheck check = worstOf(row, measured, limits);
-        if (check.verdict == Verdict::Satisfactory || check.verdict == Verdict::Unsatisfactory)
-            check.reason.kind = ReasonKind::RunsDisagree;
-        return check;
-    }
-    RowCheck check = against(row, all.mean, all.count, limits);
+    RowCheck check =
+        all.agree ? against(row, all.mean, all.count, limits) : worstOf(row, measured, limits);
+    if (!all.agree &&
+        (check.verdict == Verdict::Satisfactory || check.verdict == Verdict::Unsatisfactory))
+        check.reason.kind =
+            isOfClosing(row) ? ReasonKind::RunsDisagree : ReasonKind::AlarmsDisagree;
     const bool uneven = std::ranges::any_of(measured.halves, [&](const Reading& half) {
         return conformityOf(probability(row, half), limits) == Conformity::Outside;
     });
@@ -152,6 +169,9 @@ RowCheck band(const Requirement& row, const Measured& measured, const DecisionLi
 RowCheck order(const Requirement& row, const Measured& measured, const DecisionLimits& limits) {
     const Reading worst = std::ranges::min(measured.readings, {}, &Reading::value);
     const int runs = static_cast<int>(measured.readings.size());
+    if (measured.alarm_after_closing)
+        return {
+            Verdict::Unsatisfactory, {ReasonKind::AlarmAfterClosing, {}, runs, 0}, {}, {}, false};
     RowCheck check = against(row, worst, runs, limits);
     if (worst.value > *row.low) {
         check.verdict = Verdict::Satisfactory;
@@ -166,7 +186,20 @@ RowCheck decided(const Requirement& row, const Measured& measured, const Decisio
                                          : band(row, measured, limits);
 }
 
-/// A run that was marked faster than a leaf can move shows nothing, and is not passed over.
+bool isOfAlarm(const Requirement& row) {
+    return row.source == Source::AlarmLead || row.source == Source::AlarmAfterShut;
+}
+
+/// A run that was marked faster than a leaf can move, of which this row would know.
+const RunRecord* doubtedRun(const Requirement& row, const Door& door,
+                            const DoorEvidence& evidence) {
+    for (const RunRecord* run : completeRuns(evidence, RunKind::Closing))
+        if (isTooFastForALeaf(*run, door.kind) &&
+            (!isOfAlarm(row) || run->release == Release::Remote))
+            return run;
+    return nullptr;
+}
+
 RowCheck tooFast(const Requirement& row, const Door& door, const RunRecord& run) {
     RowCheck check{Verdict::Judge, {ReasonKind::FasterThanALeaf, {}, 0, 0}, {}, {}, false};
     check.figure = readingOf(row, door, run, ReactionModel::of(run.drill.get()));
@@ -176,14 +209,35 @@ RowCheck tooFast(const Requirement& row, const Door& door, const RunRecord& run)
 RowCheck nothingMeasured(const Requirement& row, const Door& door, const DoorEvidence& evidence) {
     const std::vector<const RunRecord*> runs = completeRuns(evidence, RunKind::Closing);
     if (runs.empty())
-        return untested(ReasonKind::NotYetTested);
+        return untested(whyNothingRun(evidence));
     if (row.source == Source::ClosingRate && !(door.opening_m > 0))
         return untested(ReasonKind::OpeningUnknown);
-    const bool of_alarm = row.source == Source::AlarmLead || row.source == Source::AlarmAfterShut;
-    for (const RunRecord* run : runs)
-        if (isTooFastForALeaf(*run, door.kind) && (!of_alarm || run->release == Release::Remote))
-            return tooFast(row, door, *run);
-    return untested(of_alarm ? ReasonKind::NeedsRemoteRun : ReasonKind::NotYetTested);
+    if (const RunRecord* run = doubtedRun(row, door, evidence))
+        return tooFast(row, door, *run);
+    if (!isOfAlarm(row))
+        return untested(ReasonKind::NotYetTested);
+    if (std::ranges::find(runs, Release::Remote, &RunRecord::release) == runs.end())
+        return untested(ReasonKind::NeedsRemoteRun);
+    const bool sounded = std::ranges::any_of(runs, [](const RunRecord* run) {
+        return run->release == Release::Remote && hasAlarmMark(*run);
+    });
+    return untested(sounded ? ReasonKind::MarkMissing : ReasonKind::AlarmNotMarked);
+}
+
+/// Beside a good run one whose marks are doubted is not passed over: who says that it was no slip
+/// says that the leaf flew. Of the alarm it shows nothing only where it too was in order.
+RowCheck unlessDoubted(RowCheck check, const Requirement& row, const Door& door,
+                       const DoorEvidence& evidence) {
+    const RunRecord* run = doubtedRun(row, door, evidence);
+    if (!run || check.verdict != Verdict::Satisfactory)
+        return check;
+    if (isOfAlarm(row)) {
+        const auto reading = readingOf(row, door, *run, ReactionModel::of(run->drill.get()));
+        if (!reading ||
+            conformityOf(probability(row, *reading), evidence.limits) == Conformity::Inside)
+            return check;
+    }
+    return tooFast(row, door, *run);
 }
 
 } // namespace
@@ -192,10 +246,13 @@ RowCheck checkFigure(const Requirement& requirement, const Door& door,
                      const DoorEvidence& evidence) {
     if (requirement.source == Source::Gauge)
         return checkGauge(requirement, evidence);
-    const Measured upright = measure(requirement, door, evidence, true);
-    if (!upright.readings.empty())
-        return decided(requirement, upright, evidence.limits);
-    const Measured heeled = measure(requirement, door, evidence, false);
+    const Measured counts =
+        measure(requirement, door, evidence, requirement.upright ? Ship::Upright : Ship::Either);
+    if (!counts.readings.empty())
+        return unlessDoubted(decided(requirement, counts, evidence.limits), requirement, door,
+                             evidence);
+    const Measured heeled =
+        requirement.upright ? measure(requirement, door, evidence, Ship::Heeled) : Measured{};
     if (heeled.readings.empty())
         return nothingMeasured(requirement, door, evidence);
     RowCheck check = decided(requirement, heeled, evidence.limits);

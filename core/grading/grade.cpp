@@ -52,6 +52,16 @@ void leaveOut(RowGrade& grade, const Asking& asking, const DoorEvidence& evidenc
     grade.reason = std::move(why);
 }
 
+/// An n/a to a grave row, or to one of both sides, where its text knows no such case.
+void doubtNotApplicable(RowCheck& check, const Requirement& row, const Asking& asking) {
+    const bool weighs = row.severity == Severity::Grave || row.check == CheckKind::SeenBothSides;
+    if (check.verdict != Verdict::NotApplicable || row.status != Status::Read || row.tells ||
+        !weighs)
+        return;
+    if (row.na_where.empty() || !meetsOneOf(row.na_where, asking.found.of(row), asking.location))
+        check = {Verdict::Judge, {ReasonKind::NoSuchCase, {}, 0, 0}, {}, {}, false};
+}
+
 /// A text that was not read for ships of this date, or does not settle it, fails none of them.
 void leaveToInspector(RowCheck& check, ReasonKind kind, Phrase because) {
     if (check.verdict != Verdict::Unsatisfactory)
@@ -64,21 +74,29 @@ bool tries(const Upkeep& upkeep, const std::string& id) {
     return upkeep.covers.empty() || std::ranges::find(upkeep.covers, id) != upkeep.covers.end();
 }
 
+/// The row of this id, where it is asked of this very door.
+const Requirement* askedRow(std::string_view id, const Asking& asking) {
+    const Requirement* row = id.empty() ? nullptr : findRequirement(asking.catalogue, id);
+    if (!row)
+        return nullptr;
+    const Door& door = asking.found.of(*row);
+    const Requirement& asked = inForce(*row, asking.vessel, door, asking.location);
+    return howAsked(asked, asking.vessel, door, asking.location) == Asked::No ? nullptr : row;
+}
+
 /// The row whose answer at the door takes this one away: asked of this door itself, and not against
-/// what runs have shown.
+/// what runs have shown. What takes a row away by n/a takes those away that hang on it so.
 const Requirement* excusing(const Requirement& row, const RowCheck& check, const Asking& asking,
                             const DoorEvidence& evidence) {
+    const bool was_timed = check.verdict != Verdict::Untested && !isAnswered(row, evidence);
     const std::string_view by = excusedBy(row, evidence);
-    if (by.empty())
+    if (!by.empty())
+        return was_timed && by != row.unless_yes ? nullptr : askedRow(by, asking);
+    const Requirement* other = was_timed ? nullptr : askedRow(row.unless_na, asking);
+    if (!other || other->unless_na.empty())
         return nullptr;
-    const bool was_timed =
-        by == row.unless_na && check.verdict != Verdict::Untested && !isAnswered(row, evidence);
-    const Requirement* other = findRequirement(asking.catalogue, by);
-    if (!other || was_timed)
-        return nullptr;
-    const Door& door = asking.found.of(*other);
-    const Requirement& asked = inForce(*other, asking.vessel, door, asking.location);
-    return howAsked(asked, asking.vessel, door, asking.location) == Asked::No ? nullptr : other;
+    return excusedBy(*other, evidence) == other->unless_na ? askedRow(other->unless_na, asking)
+                                                           : nullptr;
 }
 
 RowGrade gradeRow(const Requirement& base, const Asking& asking, const DoorEvidence& evidence) {
@@ -104,7 +122,8 @@ RowGrade gradeRow(const Requirement& base, const Asking& asking, const DoorEvide
     if (asked == Asked::Judge && check.verdict == Verdict::Unsatisfactory)
         leaveToInspector(check, ReasonKind::OtherDates,
                          askedBecause(row, asking.vessel, door, asking.location));
-    if (!row.left_open.empty())
+    doubtNotApplicable(check, row, asking);
+    if (!row.left_open.empty() && !isSettled(row, evidence))
         leaveToInspector(check, ReasonKind::TextLeavesOpen, row.left_open);
     applyJudgement(check, row, evidence);
     applyCouldNotTest(check, row, evidence);
@@ -135,7 +154,7 @@ DoorGrade grade(const Particulars& vessel, const Door& door, const Boundary* bou
     result.asked_class = doorClassAsked(vessel, boundary, catalogue.divisions);
     const Asking asking{vessel,
                         AsFound(door, evidence),
-                        DoorLocation(boundary, result.asked_class.division),
+                        locationOf(boundary, result.asked_class),
                         result.asked_class,
                         only,
                         catalogue};

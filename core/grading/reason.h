@@ -15,10 +15,12 @@ enum class ReasonKind {
     OutsideThisWalk,  ///< nothing is recorded, and a walk of this purpose does not try it (text)
     NotYetTested,     ///< no evidence
     OneSideMissing,   ///< both sides asked, one answered
+    OneSideLeftOut,   ///< both sides asked, one said not to apply
     CouldNotTest,     ///< a reason was given (said)
     AnsweredYes,
     AnsweredNo,
     AnsweredNotApplicable,
+    NoSuchCase, ///< answered not applicable, of which its text says nothing
     ToldNo,     ///< the answer says what the door is, and is no fault
     ShownByRun, ///< a complete run says as much as a yes
     InsideLimits,
@@ -32,10 +34,12 @@ enum class ReasonKind {
     StillCloseToApproximate, ///< the same where the text says "approximate"
     FasterThanALeaf,         ///< marked as home faster than a leaf can move: the marks are doubted
     RunsDisagree,            ///< closes unevenly: the worst run stands
+    AlarmsDisagree,          ///< the alarm differs from run to run: the worst stands
     UnevenHalves,            ///< half-way mark shows a half outside the band
     ShipNotUpright,          ///< heel over 1 degree: the time is advice
     ClassSuits,
     ClassTooLow,
+    PlanBelowRule,  ///< the approved plan has no A class where the rule asks for one
     ClassNotOfShip, ///< too low by tables that are not shown to be this ship's
     ClassOverTanks, ///< too low, but not where oil fuel tanks lie below
     BoundaryClassUnknown,
@@ -47,9 +51,13 @@ enum class ReasonKind {
     PracticeNotMet,   ///< common practice without a source: the inspector decides
     InspectorDecided, ///< a judgement with its reason (said)
     NeedsRemoteRun,   ///< only a remote release can show it
+    AlarmNotMarked,   ///< released from the control station, and no alarm was marked
+    MarkMissing,      ///< run to its end without an event that the row needs
+    NoRunComplete,    ///< begun, and none came to its end
     EventsInOrder,
     EventsOutOfOrder,
-    OpeningUnknown ///< a rate needs the clear opening
+    AlarmAfterClosing, ///< it came on only when the door was shut
+    OpeningUnknown     ///< a rate needs the clear opening
 };
 
 /// The text that belongs to it is words of the data, in English.

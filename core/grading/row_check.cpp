@@ -52,18 +52,37 @@ bool isShownBy(Source source, Release release) {
            (source == Source::LocalRuns && local);
 }
 
-/// By its runs alone. One whose marks are doubted shows nothing, and is not passed over.
-RowCheck shownByRuns(Source source, const Door& door, const DoorEvidence& evidence) {
-    ReasonKind why = ReasonKind::NotYetTested;
-    if (source != Source::None)
-        for (const RunRecord* run : completeRuns(evidence, RunKind::Closing)) {
-            if (!isShownBy(source, run->release))
-                continue;
-            if (!isTooFastForALeaf(*run, door.kind))
-                return verdictOf(Verdict::Satisfactory, ReasonKind::ShownByRun);
-            why = ReasonKind::FasterThanALeaf;
-        }
-    return verdictOf(Verdict::Untested, why);
+/// By its runs alone. One whose marks are doubted shows nothing, and is not passed over; nor is one
+/// with heel where the text asks against an inclination: nobody can tell which way the ship helped.
+RowCheck shownByRuns(const Requirement& row, const Door& door, const DoorEvidence& evidence) {
+    if (row.source == Source::None)
+        return verdictOf(Verdict::Untested, ReasonKind::NotYetTested);
+    RowCheck open = verdictOf(Verdict::Untested, whyNothingRun(evidence));
+    for (const RunRecord* run : completeRuns(evidence, RunKind::Closing)) {
+        if (!isShownBy(row.source, run->release))
+            continue;
+        if (isTooFastForALeaf(*run, door.kind))
+            open.reason.kind = ReasonKind::FasterThanALeaf;
+        else if (row.incline_deg && std::abs(run->heel_deg) > upright_within_deg)
+            open.reason = {ReasonKind::ShipNotUpright, {}, 1, std::abs(run->heel_deg)};
+        else
+            return verdictOf(Verdict::Satisfactory, ReasonKind::ShownByRun);
+    }
+    return open;
+}
+
+/// One run that sounded no alarm is enough to ask, whatever the others did.
+RowCheck shownByAlarm(const DoorEvidence& evidence) {
+    bool was_heard = false;
+    for (const RunRecord* run : completeRuns(evidence, RunKind::Closing)) {
+        if (run->release != Release::Remote)
+            continue;
+        if (!hasAlarmMark(*run))
+            return verdictOf(Verdict::Judge, ReasonKind::AlarmNotMarked);
+        was_heard = true;
+    }
+    return was_heard ? verdictOf(Verdict::Satisfactory, ReasonKind::ShownByRun)
+                     : verdictOf(Verdict::Untested, ReasonKind::NeedsRemoteRun);
 }
 
 RowCheck seen(const Requirement& requirement, const Door& door, const DoorEvidence& evidence) {
@@ -74,7 +93,8 @@ RowCheck seen(const Requirement& requirement, const Door& door, const DoorEviden
             return verdictOf(Verdict::NotApplicable, ReasonKind::AnsweredNotApplicable);
         return verdictOf(Verdict::Satisfactory, ReasonKind::AnsweredYes);
     }
-    return shownByRuns(requirement.source, door, evidence);
+    return requirement.source == Source::AlarmMark ? shownByAlarm(evidence)
+                                                   : shownByRuns(requirement, door, evidence);
 }
 
 RowCheck seenBothSides(const Requirement& requirement, const Door& door,
@@ -84,6 +104,7 @@ RowCheck seenBothSides(const Requirement& requirement, const Door& door,
         runs = countedRuns(evidence, door.kind);
     int good = 0;
     int open = 0;
+    int left_out = 0;
     for (const Side side : {Side::One, Side::Two}) {
         const Observation* given = answer(evidence, requirement.id, side);
         if (!given)
@@ -96,17 +117,21 @@ RowCheck seenBothSides(const Requirement& requirement, const Door& door,
                                : std::ranges::find(runs, local, &RunRecord::release) != runs.end();
         if (shown)
             ++good;
-        else if (!given)
+        else if (given)
+            ++left_out;
+        else
             ++open;
     }
     if (open == 2)
         return requirement.source == Source::LocalRuns
-                   ? shownByRuns(requirement.source, door, evidence)
+                   ? shownByRuns(requirement, door, evidence)
                    : verdictOf(Verdict::Untested, ReasonKind::NotYetTested);
     if (open == 1)
         return verdictOf(Verdict::Untested, ReasonKind::OneSideMissing);
-    return good > 0 ? verdictOf(Verdict::Satisfactory, ReasonKind::AnsweredYes)
-                    : verdictOf(Verdict::NotApplicable, ReasonKind::AnsweredNotApplicable);
+    if (good == 0)
+        return verdictOf(Verdict::NotApplicable, ReasonKind::AnsweredNotApplicable);
+    return left_out == 0 ? verdictOf(Verdict::Satisfactory, ReasonKind::AnsweredYes)
+                         : verdictOf(Verdict::Judge, ReasonKind::OneSideLeftOut);
 }
 
 /// "boundary A-60 (SOLAS II-2 table 9.1, 2-12)".
@@ -123,6 +148,18 @@ Phrase boundaryAsked(const DoorClass& asked) {
     return *asked.door == *asked.division
                ? boundary
                : reason::whose_door_needs(std::move(boundary), word(*asked.door));
+}
+
+/// The rule for zone bulkheads leaves their minutes to tables and plan, never that they are A
+/// class.
+bool isPlanBelowZoneRule(const DoorClass& asked) {
+    const RequiredClass& rule = asked.by_rule;
+    const bool of_zone = rule.rule == DivisionRule::ZoneOver36 ||
+                         rule.rule == DivisionRule::Zone36OrFewer ||
+                         rule.rule == DivisionRule::ZoneSubchapterK ||
+                         rule.rule == DivisionRule::ZoneStepSubchapterK;
+    return asked.from_plan && of_zone && rule.required && isAClass(*rule.required) &&
+           !isAClass(*asked.division);
 }
 
 /// A failure only by the approved plan or by the ship's own tables.
@@ -150,6 +187,8 @@ RowCheck classAtLeast(const Door& door, const DoorClass& asked, const DoorEviden
         break;
     }
     const Phrase text = joined(phrase::with_commas, {said, boundaryAsked(asked)});
+    if (isPlanBelowZoneRule(asked))
+        return verdictOf(Verdict::Judge, ReasonKind::PlanBelowRule, text);
     // A watertight door needs no insulation (SOLAS II-2/9.4.1.1.3): any A class will do.
     const bool enough = suits(has, *asked.door) || (door.watertight && isAClass(has));
     return enough ? verdictOf(Verdict::Satisfactory, ReasonKind::ClassSuits, text)
@@ -172,6 +211,13 @@ RowCheck plateAgrees(const Door& door, const DoorEvidence& evidence) {
 }
 
 } // namespace
+
+ReasonKind whyNothingRun(const DoorEvidence& evidence) {
+    const bool begun =
+        std::ranges::find(evidence.runs, RunKind::Closing, &RunRecord::kind) != evidence.runs.end();
+    return begun && completeRuns(evidence, RunKind::Closing).empty() ? ReasonKind::NoRunComplete
+                                                                     : ReasonKind::NotYetTested;
+}
 
 RowCheck checkRow(const Requirement& requirement, const Door& door, const DoorClass& asked,
                   const DoorEvidence& evidence) {

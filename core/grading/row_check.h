@@ -26,6 +26,9 @@ struct RowCheck {
     bool indicative = false;
 };
 
+/// Why nothing is shown by runs: none was begun, or none came to its end.
+ReasonKind whyNothingRun(const DoorEvidence& evidence);
+
 RowCheck checkRow(const Requirement& requirement, const Door& door, const DoorClass& asked,
                   const DoorEvidence& evidence);
 

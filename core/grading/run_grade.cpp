@@ -19,7 +19,9 @@ std::vector<RowGrade> rowsOfRun(const Particulars& vessel, const GradedDoor& doo
     const DoorGrade all = grade(vessel, *door.door, door.boundary, alone, catalogue);
     std::vector<RowGrade> rows;
     std::ranges::copy_if(all.rows, std::back_inserter(rows), [](const RowGrade& row) {
-        return row.figure && isOfMarks(row.requirement->source);
+        return (row.figure && isOfMarks(row.requirement->source)) ||
+               (row.requirement->source == Source::AlarmMark &&
+                row.reason.kind == ReasonKind::AlarmNotMarked);
     });
     return rows;
 }

@@ -57,6 +57,8 @@ ZoneLimits zoneLimits(Regime regime) {
         return {131 * foot_m, {}, {}, "46 CFR 72.05-10(b)"};
     if (regime == Regime::UsK)
         return {40, 44, {}, "46 CFR 116.415(d)(1)"};
+    if (regime == Regime::EuInland)
+        return {40, {}, {}, "Directive 2006/87/EC, annex II, art. 15.11(10)"};
     return {40, 48, 1600, "SOLAS II-2/9.2.2.1.2"};
 }
 

@@ -22,7 +22,8 @@ struct ZoneLimits {
 
 /// SOLAS II-2/3.32 and 9.2.2.1.2. Subchapter H: 131 ft, without extension or area (46 CFR
 /// 72.05-10(b)). Subchapter K: 40 m (131 ft); 44 m (144 ft) by leave of the Marine Safety Center,
-/// without area (116.415(d)(1)(i), (iv)).
+/// without area (116.415(d)(1)(i), (iv)). Inland vessels of the EU: 40 m at most in cabin areas
+/// (Directive 2006/87/EC, annex II, art. 15.11(10)). Others of whose text none was read: SOLAS.
 ZoneLimits zoneLimits(Regime regime);
 
 struct ActingZone {

@@ -93,6 +93,12 @@ std::vector<Reading> halfRates(const RunRecord& run, const Door& door, const Rea
     return halves;
 }
 
+bool hasAlarmMark(const RunRecord& run) {
+    return std::ranges::any_of(run.marks, [](const auto& taken) {
+        return taken.mark.kind == MarkKind::AlarmOn || taken.mark.kind == MarkKind::AlarmOff;
+    });
+}
+
 std::optional<Reading> alarmLead(const RunRecord& run, const ReactionModel& thumb) {
     return timedBetween(run, MarkKind::AlarmOn, MarkKind::LeafMoves, thumb);
 }

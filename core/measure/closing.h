@@ -26,6 +26,10 @@ std::vector<Reading> halfRates(const RunRecord& run, const Door& door, const Rea
 /// Alarm on to first movement, seconds.
 std::optional<Reading> alarmLead(const RunRecord& run, const ReactionModel& thumb);
 
+/// The alarm was marked, as it came on or as it stopped. A remote run without was silent, as far as
+/// anybody says.
+bool hasAlarmMark(const RunRecord& run);
+
 /// Shut to alarm off, seconds; negative where the alarm stopped before the door was shut.
 std::optional<Reading> alarmAfterShut(const RunRecord& run, DoorKind kind,
                                       const ReactionModel& thumb);

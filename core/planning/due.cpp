@@ -25,9 +25,14 @@ struct Look {
     const Catalogue& catalogue;
     std::vector<Walkdown> walkdowns; ///< newest first
 
+    DoorLocation locationOf(const Door& door) const {
+        return latchround::locationOf(
+            arrangement.particulars, findBoundary(arrangement, door.boundary), catalogue.divisions);
+    }
+
     /// Rows in force that are asked of this door and show that the upkeep was done.
     std::vector<const Requirement*> shownBy(const Upkeep& upkeep, const Door& door) const {
-        const DoorLocation location(findBoundary(arrangement, door.boundary));
+        const DoorLocation location = locationOf(door);
         std::vector<const Requirement*> rows;
         for (const std::string& id : upkeep.shown_by.empty() ? upkeep.covers : upkeep.shown_by) {
             const Requirement* base = findRequirement(catalogue, id);
@@ -54,8 +59,7 @@ DueItem ofDoors(const Upkeep& upkeep, const Look& look, CalendarDate today) {
     item.upkeep = &upkeep;
     bool never = false;
     for (const Door& door : look.arrangement.doors) {
-        const DoorLocation location(findBoundary(look.arrangement, door.boundary));
-        if (!meetsOneOf(upkeep.any_of, door, location))
+        if (!meetsOneOf(upkeep.any_of, door, look.locationOf(door)))
             continue;
         ++item.doors;
         const auto last = look.lastDone(upkeep, door);

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/evidence/run_sequence.h"
+#include "core/grading/door_class.h"
 #include "core/practice/door_truth.h"
 #include "core/practice/true_run.h"
 #include "core/requirement/applicability.h"
@@ -109,7 +110,7 @@ DoorEvidence perfectEvidence(const DoorTruth& truth, const Particulars& vessel, 
                              const Boundary* boundary, const Catalogue& catalogue) {
     DoorEvidence evidence;
     evidence.door = door.number;
-    const DoorLocation location(boundary);
+    const DoorLocation location = locationOf(vessel, boundary, catalogue.divisions);
     const std::vector<Seen> seen = seenOf(truth);
     for (const Requirement& base : catalogue.rows) {
         const Requirement& row = inForce(base, vessel, door, location);

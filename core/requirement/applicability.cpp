@@ -5,76 +5,20 @@
 #include <vector>
 
 #include "core/requirement/applicability_phrases.h"
+#include "core/requirement/said_of_door.h"
 
 namespace latchround {
 
 namespace {
 
-PhraseCode<0> said(Place place) {
-    switch (place) {
-    case Place::ZoneBulkhead:
-        return applies::zone_bulkhead;
-    case Place::Stairway:
-        return applies::stairway_enclosure;
-    case Place::Galley:
-        return applies::galley_boundary;
-    case Place::Machinery:
-        return applies::machinery_boundary;
-    case Place::SpecialCategory:
-        return applies::special_category_boundary;
-    case Place::Cabin:
-        return applies::cabin;
-    case Place::Exterior:
-        return applies::exterior;
-    case Place::Other:
-        break;
-    }
-    return applies::other_boundary;
-}
-
-PhraseCode<0> said(DoorKind kind) {
-    switch (kind) {
-    case DoorKind::SingleLeaf:
-        return applies::single_leaf;
-    case DoorKind::DoubleLeaf:
-        return applies::double_leaf;
-    case DoorKind::Sliding:
-        return applies::sliding;
-    case DoorKind::DoubleSwing:
-        break;
-    }
-    return applies::double_swing;
-}
-
-BoundaryFamily familyOf(FireClass fire_class) {
-    return isAClass(fire_class)   ? BoundaryFamily::A
-           : isBClass(fire_class) ? BoundaryFamily::B
-                                  : BoundaryFamily::C;
-}
-
-PhraseCode<0> said(BoundaryFamily family) {
-    switch (family) {
-    case BoundaryFamily::A:
-        return applies::a_class_boundary;
-    case BoundaryFamily::B:
-        return applies::b_class_boundary;
-    case BoundaryFamily::C:
-        return applies::c_class_boundary;
-    case BoundaryFamily::Any:
-    case BoundaryFamily::NotKnown:
-        break;
-    }
-    return applies::boundary_class_not_known;
-}
-
 /// Outcome of one condition. Phrases are made only where somebody asks why.
 struct Fit {
     bool wants_reason = false;
     bool holds = true;
-    bool is_known = true; ///< the register says all that it hangs on
-    bool date_unknown = false;
-    std::vector<Phrase> held{}; ///< what held
-    Phrase failed{};            ///< the first that did not
+    bool is_known = true;                     ///< the register says all that it hangs on
+    std::optional<PhraseCode<0>> not_shown{}; ///< what the register would have to say to bind
+    std::vector<Phrase> held{};               ///< what held
+    Phrase failed{};                          ///< the first that did not
 
     /// `yes` and `no` make a phrase when called, as a code does.
     template <class Yes, class No>
@@ -96,6 +40,12 @@ struct Fit {
                                     : applies::not_on_record((*wanted ? yes : no)());
         };
         need(!actual.isKnown() || *wanted == actual.word, of_door, of_door);
+    }
+    /// As far as the register goes it may be so: asked, and a failure is the inspector's.
+    void leaveToInspector(const PhraseCode<0>& because) {
+        is_known = false;
+        if (holds)
+            not_shown = because;
     }
     bool exempts() const { return holds && is_known; }
 };
@@ -128,27 +78,42 @@ PhraseCode<0> whyNotListed(const Door& door) {
                                                     : applies::not_in_listed_place;
 }
 
-Fit fit(const DoorCondition& condition, const Standing& standing, bool wants_reason) {
+/// A lower door in an A-class boundary is asked what the boundary asks, and freed of nothing by it.
+enum class For { Asking, Exempting };
+
+Fit fit(const DoorCondition& condition, const Standing& standing, bool wants_reason,
+        For use = For::Asking) {
     const Door& door = standing.door;
     const DoorLocation& location = standing.location;
     const Place place = location.place;
     Fit result{wants_reason};
-    result.need(condition.listed, isListed(door, place), said(place),
-                condition.listed.value_or(true) ? whyNotListed(door) : applies::not_listed);
+    const Said listed = isListed(door, place);
+    if (condition.listed && !listed.isKnown())
+        result.leaveToInspector(applies::special_category_not_known);
+    else
+        result.need(condition.listed, listed, said(place),
+                    condition.listed.value_or(true) ? whyNotListed(door) : applies::not_listed);
+    if (!condition.regimes.empty() && standing.vessel)
+        result.need(holdsOneOf(condition.regimes, standing.vessel->regime),
+                    said(standing.vessel->regime), said(standing.vessel->regime));
     if (!condition.places.empty())
         result.need(holdsOneOf(condition.places, place), said(place), said(place));
     if (!condition.kinds.empty())
         result.need(holdsOneOf(condition.kinds, door.kind), said(door.kind), said(door.kind));
-    if (condition.family == ClassFamily::A)
-        result.need(isAClass(door.fire_class), applies::a_class, applies::not_a_class);
+    if (condition.family == ClassFamily::A) {
+        const bool by_boundary = use == For::Asking && location.family == BoundaryFamily::A;
+        const bool of_door = isAClass(door.fire_class);
+        result.need(of_door || by_boundary, of_door ? applies::a_class : applies::a_class_boundary,
+                    applies::not_a_class);
+    }
     if (condition.family == ClassFamily::B)
         result.need(isBClass(door.fire_class), applies::b_class, applies::not_b_class);
     if (condition.boundary_class != BoundaryFamily::Any) {
         const bool by_door =
-            !location.asked_class && condition.boundary_class != BoundaryFamily::NotKnown;
-        const BoundaryFamily family = location.asked_class ? familyOf(*location.asked_class)
-                                      : by_door            ? familyOf(door.fire_class)
-                                                           : BoundaryFamily::NotKnown;
+            !location.family && condition.boundary_class != BoundaryFamily::NotKnown;
+        const BoundaryFamily family = location.family ? *location.family
+                                      : by_door       ? familyOf(door.fire_class)
+                                                      : BoundaryFamily::NotKnown;
         result.need(condition.boundary_class == family, said(family), said(family));
     }
     result.need(condition.power_operated, door.power_operated, applies::power_operated,
@@ -170,9 +135,12 @@ Fit fit(const DoorCondition& condition, const Standing& standing, bool wants_rea
                 applies::not_weathertight);
     result.need(condition.escape_trunk, door.escape_trunk, applies::escape_trunk,
                 applies::not_of_escape_trunk);
-    result.need(condition.special_category,
-                place == Place::SpecialCategory ? Said(true) : door.special_category,
-                applies::special_category_space, applies::no_special_category_space);
+    const Said special = place == Place::SpecialCategory ? Said(true) : door.special_category;
+    if (condition.special_category == true && !special.isKnown())
+        result.leaveToInspector(applies::special_category_not_known);
+    else
+        result.need(condition.special_category, special, applies::special_category_space,
+                    applies::no_special_category_space);
     result.need(condition.faces_embarkation, door.faces_embarkation, applies::faces_embarkation,
                 applies::faces_no_embarkation);
     if (condition.category_a)
@@ -189,27 +157,34 @@ Fit fit(const DoorCondition& condition, const Standing& standing, bool wants_rea
                     location.division == Division::Deck ? applies::deck : applies::bulkhead,
                     location.division == Division::Deck ? applies::in_deck : applies::not_in_deck);
     if (!condition.normally.empty()) {
-        const PhraseCode<0> kept = door.normally == NormalPosition::Open ? applies::normally_open
-                                   : door.normally == NormalPosition::Closed
-                                       ? applies::normally_closed
-                                       : applies::normally_locked;
+        const PhraseCode<0> kept = said(door.normally);
         result.need(holdsOneOf(condition.normally, door.normally), kept, kept);
     }
     result.need(condition.locked, door.normally == NormalPosition::Locked, applies::normally_locked,
                 applies::not_normally_locked);
     if (condition.installed_from) {
+        const bool of_new_ship = standing.vessel && standing.vessel->keel_laid &&
+                                 *standing.vessel->keel_laid >= *condition.installed_from;
         if (door.installed)
             result.need(
                 *door.installed >= *condition.installed_from,
                 [&] { return applies::installed(isoText(*door.installed)); },
                 [&] { return applies::installed_before(isoText(*condition.installed_from)); });
-        else if (result.holds)
-            result.date_unknown = true;
+        else if (of_new_ship) // no door is older than its ship
+            result.need(true, applies::fitted_with_ship, applies::fitted_with_ship);
+        else
+            result.leaveToInspector(applies::installation_unknown);
     }
     return result;
 }
 
 } // namespace
+
+BoundaryFamily familyOf(FireClass fire_class) {
+    return isAClass(fire_class)   ? BoundaryFamily::A
+           : isBClass(fire_class) ? BoundaryFamily::B
+                                  : BoundaryFamily::C;
+}
 
 bool meetsOneOf(const std::vector<DoorCondition>& conditions, const Door& door,
                 const DoorLocation& location) {
@@ -223,25 +198,39 @@ Said isListed(const Door& door, Place place) {
     const bool power_watertight = door.watertight && door.power_operated;
     if (power_watertight || door.normally == NormalPosition::Locked)
         return false;
-    if (place == Place::Other)
-        return door.special_category;
-    return place == Place::ZoneBulkhead || place == Place::Galley || place == Place::Stairway ||
-           place == Place::SpecialCategory;
+    const bool in_listed_place = place == Place::ZoneBulkhead || place == Place::Galley ||
+                                 place == Place::Stairway || place == Place::SpecialCategory;
+    return in_listed_place ? Said(true) : door.special_category;
+}
+
+bool isOutsideReach(const Particulars& vessel) {
+    switch (vessel.regime) {
+    case Regime::UsK:
+        return vessel.passengers < 50;
+    case Regime::CanadaDay:
+        return vessel.passengers >= 100 || (vessel.length_m > 0 && vessel.length_m < 24);
+    default:
+        return false;
+    }
 }
 
 namespace {
 
-/// The first alternative that holds; else the first of all. An exemption undoes it.
+/// The first alternative that is shown to hold; else the first that may; else the first of all. An
+/// exemption undoes it.
 Fit bestFit(const Requirement& requirement, const Standing& standing, bool wants_reason) {
     Fit best{wants_reason};
     if (!requirement.any_of.empty()) {
         best = fit(requirement.any_of.front(), standing, wants_reason);
-        for (std::size_t i = 1; !best.holds && i < requirement.any_of.size(); ++i)
-            if (Fit found = fit(requirement.any_of[i], standing, wants_reason); found.holds)
+        const auto isShown = [](const Fit& found) { return found.holds && !found.not_shown; };
+        for (std::size_t i = 1; !isShown(best) && i < requirement.any_of.size(); ++i)
+            if (Fit found = fit(requirement.any_of[i], standing, wants_reason);
+                isShown(found) || (found.holds && !best.holds))
                 best = std::move(found);
     }
     for (const DoorCondition& exempt : requirement.none_of)
-        if (const Fit found = fit(exempt, standing, wants_reason); best.holds && found.exempts())
+        if (const Fit found = fit(exempt, standing, wants_reason, For::Exempting);
+            best.holds && found.exempts())
             best.need(
                 false, [] { return Phrase(); },
                 [&] { return applies::exempt(joined(phrase::with_commas, found.held)); });
@@ -302,6 +291,14 @@ bool advisesFlag(const Requirement& requirement, const Particulars& vessel) {
     return std::ranges::find(requirement.advises, vessel.regime) != requirement.advises.end();
 }
 
+/// The first variant for ships of this flag; null where it has none.
+const Requirement* variantOfFlag(const Requirement& requirement, const Particulars& vessel) {
+    const auto found = std::ranges::find_if(requirement.variants, [&](const Requirement& variant) {
+        return bindsFlag(variant, vessel);
+    });
+    return found == requirement.variants.end() ? nullptr : &*found;
+}
+
 /// Where it is the row of ships of other dates.
 Phrase whyOfDate(const Requirement& requirement, const Particulars& vessel) {
     if (!vessel.keel_laid)
@@ -324,7 +321,8 @@ const Requirement& inForce(const Requirement& requirement, const Particulars& ve
 }
 
 bool speaksTo(const Requirement& requirement, const Particulars& vessel) {
-    return bindsFlag(requirement, vessel) || advisesFlag(requirement, vessel);
+    return bindsFlag(requirement, vessel) || advisesFlag(requirement, vessel) ||
+           variantOfFlag(requirement, vessel);
 }
 
 Asked howAsked(const Requirement& requirement, const Particulars& vessel, const Door& door,
@@ -336,16 +334,24 @@ Asked howAsked(const Requirement& requirement, const Particulars& vessel, const 
     if (!best.holds)
         return Asked::No;
     const Asked by_date = askedByDate(requirement, vessel);
-    if (by_date == Asked::No || (binds && !best.date_unknown))
-        return by_date;
-    return Asked::Advice;
+    if (by_date == Asked::No)
+        return Asked::No;
+    if (!binds)
+        return Asked::Advice;
+    return by_date == Asked::Yes && (best.not_shown || isOutsideReach(vessel)) ? Asked::Judge
+                                                                               : by_date;
 }
 
 Phrase askedBecause(const Requirement& requirement, const Particulars& vessel, const Door& door,
                     const DoorLocation& location) {
     const bool binds = bindsFlag(requirement, vessel);
-    if (!binds && !advisesFlag(requirement, vessel))
-        return applies::text_of_other_ships(requirement.issuer);
+    if (!binds && !advisesFlag(requirement, vessel)) {
+        const Requirement* own = variantOfFlag(requirement, vessel);
+        const Fit fit_of_own =
+            own ? bestFit(*own, {door, location, &vessel}, true) : Fit{.wants_reason = true};
+        return fit_of_own.holds ? applies::text_of_other_ships(requirement.issuer)
+                                : fit_of_own.failed;
+    }
     const Fit best = bestFit(requirement, {door, location, &vessel}, true);
     if (!best.holds)
         return best.failed;
@@ -361,8 +367,10 @@ Phrase askedBecause(const Requirement& requirement, const Particulars& vessel, c
         return but(applies::flag_has_own_text());
     if (by_date != Asked::Yes)
         return but(whyOfDate(requirement, vessel));
-    if (best.date_unknown)
-        return but(applies::installation_unknown());
+    if (best.not_shown)
+        return but((*best.not_shown)());
+    if (isOutsideReach(vessel))
+        return but(applies::outside_reach());
     return (requirement.keel_from || requirement.keel_before) && vessel.keel_laid
                ? joined(phrase::with_commas, {held, applies::keel_laid(isoText(*vessel.keel_laid))})
                : held;

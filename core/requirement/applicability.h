@@ -17,33 +17,28 @@ enum class Asked { Yes, Judge, Advice, No };
 
 /// SOLAS II-2/9.4.1.1.5: fire doors in main vertical zone bulkheads, galley boundaries and stairway
 /// enclosures, and in the boundaries of horizontal zones, which special category spaces are
-/// (II-2/20.2.2.3); except power-operated watertight doors and those normally locked. Of a boundary
-/// that is none of those the register may not say whether it bounds such a space.
+/// (II-2/20.2.2.3); except power-operated watertight doors and those normally locked. A boundary
+/// that is none of those may bound such a space too: where the register does not say whether the
+/// door gives access to one, it is not known.
 Said isListed(const Door& door, Place place);
 
-/// What the conditions ask of the boundary a door stands in.
+BoundaryFamily familyOf(FireClass fire_class);
+
+/// Outside what the text is for, as far as a register tells: fewer than 50 passengers under 46 CFR
+/// subchapter K; a Canadian day boat of 100 passengers or more, or under 24 m (SOR/2017-14, s.
+/// 201).
+bool isOutsideReach(const Particulars& vessel);
+
+/// What the conditions ask of the boundary a door stands in. Of a boundary of the register:
+/// locationOf (core/grading/door_class.h), which knows the class that is asked of it.
 struct DoorLocation {
     DoorLocation(Place where, Division upright = Division::Bulkhead)
         : place(where)
         , division(upright) {}
-    explicit DoorLocation(const Boundary& boundary)
-        : place(boundary.place)
-        , division(boundary.division)
-        , spaces(boundary.spaces)
-        , asked_class(boundary.required) {}
-    /// A door whose boundary is not known stands in some other boundary.
-    explicit DoorLocation(const Boundary* boundary)
-        : DoorLocation(boundary ? DoorLocation(*boundary) : DoorLocation(Place::Other)) {}
-    /// By the fire tables where the register has no class for the boundary (DoorClass::division).
-    DoorLocation(const Boundary* boundary, std::optional<FireClass> by_tables)
-        : DoorLocation(boundary) {
-        if (!asked_class)
-            asked_class = by_tables;
-    }
     Place place;
     Division division;
     std::optional<std::pair<int, int>> spaces{}; ///< categories, as Boundary has them
-    std::optional<FireClass> asked_class{};      ///< of the boundary; unknown if absent
+    std::optional<BoundaryFamily> family{};      ///< of the class asked of it; unknown if absent
 };
 
 /// The row itself, or the variant of it that stands in its place at this door.

@@ -28,7 +28,11 @@ inline constexpr PhraseCode<0> b_class{"applies-b-class"};
 inline constexpr PhraseCode<0> not_b_class{"applies-not-b-class"};
 inline constexpr PhraseCode<0> a_class_boundary{"applies-a-class-boundary"};
 inline constexpr PhraseCode<0> b_class_boundary{"applies-b-class-boundary"};
+inline constexpr PhraseCode<0> special_category_not_known{"applies-special-category-not-known"};
+inline constexpr PhraseCode<0> fitted_with_ship{"applies-fitted-with-ship"};
+inline constexpr PhraseCode<0> outside_reach{"applies-outside-reach"};
 inline constexpr PhraseCode<0> c_class_boundary{"applies-c-class-boundary"};
+inline constexpr PhraseCode<0> c_prime_boundary{"applies-c-prime-boundary"};
 inline constexpr PhraseCode<0> boundary_class_not_known{"applies-boundary-class-not-known"};
 inline constexpr PhraseCode<0> over_600{"applies-over-600"};
 inline constexpr PhraseCode<0> not_over_600{"applies-not-over-600"};
@@ -83,5 +87,32 @@ inline constexpr PhraseCode<1> text_of_other_dates{"applies-text-of-other-dates"
 inline constexpr PhraseCode<0> installation_unknown{"applies-installation-unknown"};
 inline constexpr PhraseCode<0> flag_has_own_text{"applies-flag-has-own-text"};
 inline constexpr PhraseCode<1> text_of_other_ships{"applies-text-of-other-ships"}; ///< its issuer
+inline constexpr PhraseCode<0> no_door_aboard{"applies-no-door-aboard"};
+
+// Ships by the rules they are under.
+inline constexpr PhraseCode<0> solas_passenger_ship{"applies-solas-passenger-ship"};
+inline constexpr PhraseCode<0> us_h{"applies-us-h"};
+inline constexpr PhraseCode<0> us_k{"applies-us-k"};
+inline constexpr PhraseCode<0> canada_convention{"applies-canada-convention"};
+inline constexpr PhraseCode<0> canada{"applies-canada"};
+inline constexpr PhraseCode<0> canada_day{"applies-canada-day"};
+inline constexpr PhraseCode<0> eu_inland{"applies-eu-inland"};
+inline constexpr PhraseCode<0> large_yacht{"applies-large-yacht"};
+inline constexpr PhraseCode<0> other_rules{"applies-other-rules"};
+
+// What a row asks for, as the rule book says it.
+inline constexpr PhraseCode<2> either{"applies-either"}; ///< two that are both enough
+inline constexpr PhraseCode<0> listed{"applies-listed"};
+inline constexpr PhraseCode<1> installed_from{"applies-installed-from"}; ///< date
+inline constexpr PhraseCode<1> laid_from{"applies-laid-from"};           ///< date
+inline constexpr PhraseCode<1> laid_before{"applies-laid-before"};       ///< date
+inline constexpr PhraseCode<2> laid_between{"applies-laid-between"};     ///< from, before
+inline constexpr PhraseCode<1> or_no_date{"applies-or-no-date"};         ///< of which dates
+/// What it is for a ship of another date, and for one without a date.
+inline constexpr PhraseCode<2> for_other_dates{"applies-for-other-dates"};
+inline constexpr PhraseCode<0> binds{"applies-binds"};
+inline constexpr PhraseCode<0> left_to_inspector{"applies-left-to-inspector"};
+inline constexpr PhraseCode<0> advises{"applies-advises"};
+inline constexpr PhraseCode<0> asked_of_none{"applies-asked-of-none"};
 
 } // namespace latchround::applies

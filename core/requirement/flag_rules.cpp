@@ -34,6 +34,11 @@ public:
         top.complainOfTheRest();
         m_catalogue.edition += "; " + m_edition + " (" + m_issuer + ")";
         m_catalogue.flag = m_issuer;
+        Profile own;
+        own.edition = m_edition;
+        own.issuer = m_issuer;
+        own.deference = deference.value_or("");
+        m_catalogue.profiles.push_back(std::move(own));
         if (deference)
             m_catalogue.deference += " " + *deference;
     }
@@ -148,6 +153,7 @@ Checked<Catalogue> withFlagRules(Catalogue base, std::string_view text, Phrase n
     }
     if (!faults.empty())
         return tl::unexpected(faults.take());
+    base.texts.push_back({true, std::make_shared<const std::string>(text)});
     return base;
 }
 

@@ -30,13 +30,15 @@ enum class CheckKind {
 
 /// Where the evidence of a row comes from beside an answer given. Gauge: a number typed in after
 /// rule or tape. AnyRun, RemoteRun, LocalRuns: a complete run of that release shows it as well as a
-/// yes. The rest are worked out from the marks of complete runs.
+/// yes. AlarmMark: so does a remote run in which the alarm was marked; one in which it was not
+/// asks. The rest are worked out from the marks of complete runs.
 enum class Source {
     None,
     Gauge,
     AnyRun,
     RemoteRun,
     LocalRuns,
+    AlarmMark,
     ClosingTime,
     ClosingRate,
     AlarmLead,
@@ -55,8 +57,9 @@ enum class Step { Look, Release, Function };
 
 enum class ClassFamily { Any, A, B };
 
-/// Family of the class that is asked of the boundary a door stands in.
-enum class BoundaryFamily { Any, A, B, C, NotKnown };
+/// Family of the class that is asked of the boundary a door stands in. CPrime: C' of 46 CFR
+/// 116.415.
+enum class BoundaryFamily { Any, A, B, C, CPrime, NotKnown };
 
 /// What a row is for ships that its text was not read for: laid down outside its dates, or on a
 /// day nobody knows. Binds: every text seen says the same. Judge: a failure is the inspector's to
@@ -72,12 +75,13 @@ inline constexpr std::array<Word<CheckKind>, 8> checkKindWords{
      {CheckKind::ClassAtLeast, "class-at-least"},
      {CheckKind::PlateAgrees, "plate-agrees"},
      {CheckKind::Order, "order"}}};
-inline constexpr std::array<Word<Source>, 9> sourceWords{
+inline constexpr std::array<Word<Source>, 10> sourceWords{
     {{Source::None, "none"},
      {Source::Gauge, "gauge"},
      {Source::AnyRun, "any-run"},
      {Source::RemoteRun, "remote-run"},
      {Source::LocalRuns, "local-runs"},
+     {Source::AlarmMark, "alarm-mark"},
      {Source::ClosingTime, "closing-time"},
      {Source::ClosingRate, "closing-rate"},
      {Source::AlarmLead, "alarm-lead"},
@@ -94,11 +98,12 @@ inline constexpr std::array<Word<Step>, 3> stepWords{
     {{Step::Look, "look"}, {Step::Release, "release"}, {Step::Function, "function"}}};
 inline constexpr std::array<Word<ClassFamily>, 3> classFamilyWords{
     {{ClassFamily::Any, "any"}, {ClassFamily::A, "A"}, {ClassFamily::B, "B"}}};
-inline constexpr std::array<Word<BoundaryFamily>, 5> boundaryFamilyWords{
+inline constexpr std::array<Word<BoundaryFamily>, 6> boundaryFamilyWords{
     {{BoundaryFamily::Any, "any"},
      {BoundaryFamily::A, "A"},
      {BoundaryFamily::B, "B"},
      {BoundaryFamily::C, "C"},
+     {BoundaryFamily::CPrime, "C'"},
      {BoundaryFamily::NotKnown, "not-known"}}};
 
 constexpr std::string_view word(Instrument value) {
@@ -120,6 +125,7 @@ constexpr std::string_view word(Step value) {
 /// Conditions a door must meet together; an absent one asks nothing. What the register does not
 /// say counts as met where a row asks for it, and exempts from none.
 struct DoorCondition {
+    std::vector<Regime> regimes; ///< ships of these rules
     std::vector<DoorKind> kinds;
     std::vector<Place> places;
     std::optional<bool> listed; ///< SOLAS II-2/9.4.1.1.5 lists it (isListed)
@@ -169,7 +175,8 @@ struct Requirement {
     std::optional<double> high_also{};
     std::string unit;                         ///< "s", "m/s", "m", "mm", "m2", "N" or empty
     std::optional<Approximate> approximate{}; ///< where the text says so of its band
-    std::optional<Instrument> gauge{};        ///< usually taken for it; absent: by the unit
+    bool upright = false; ///< its text speaks of the upright ship: with heel a time is advice
+    std::optional<Instrument> gauge{}; ///< usually taken for it; absent: by the unit
     /// The text asks it against an inclination of so many degrees, which no upright ship shows.
     std::optional<double> incline_deg{};
     std::string cite;    ///< "SOLAS II-2/9.4.1.1.5.2"; "common practice, no source" for Practice
@@ -183,10 +190,15 @@ struct Requirement {
     std::optional<CalendarDate> keel_from;   ///< its text was read for ships laid down from here
     std::optional<CalendarDate> keel_before; ///< and before this day
     OtherDates other_dates = OtherDates::Advice;
-    bool tells = false;     ///< the answer says what the door is: neither yes nor no is a fault
-    std::string unless_yes; ///< id of a row; not asked where that is answered yes at this door
-    std::string unless_na;  ///< the same of n/a
-    std::string left_open;  ///< what the text leaves open, so that a failure is the inspector's
+    bool tells = false;         ///< the answer says what the door is: neither yes nor no is a fault
+    std::string unless_yes;     ///< id of a row; not asked where that is answered yes at this door
+    std::string unless_no;      ///< the same of no
+    std::string unless_na;      ///< the same of n/a
+    std::string left_open;      ///< what the text leaves open, so that a failure is the inspector's
+    std::string open_unless_no; ///< id of a row; answered no at this door, nothing is left open
+    /// Where n/a is an answer to a grave row that was read, or to one asked from both sides;
+    /// elsewhere it is the inspector's to decide. Other rows may be answered so anywhere.
+    std::vector<DoorCondition> na_where;
     std::vector<DoorCondition> any_of;  ///< asked where one of these holds; empty: every door
     std::vector<DoorCondition> none_of; ///< exempt where one of these holds
     /// The same row where its limits differ by door, flag or date of the ship: the first whose

@@ -10,6 +10,7 @@ DoorCondition conditionFrom(JsonObject& object) {
     if (object.isEmpty())
         object.complain(errors::condition_without_fields());
     DoorCondition result;
+    result.regimes = object.words<Regime>("regimes", regimeWords);
     result.kinds = object.words<DoorKind>("kinds", doorKindWords);
     result.places = object.words<Place>("places", placeWords);
     result.family = object.word<ClassFamily>("class", Need::Optional, classFamilyWords)
@@ -118,6 +119,8 @@ void readWhatVaries(JsonObject& object, Need need, Requirement& into) {
         into.issuer = std::move(*issuer);
     if (auto left_open = object.filledText("left_open", Need::Optional))
         into.left_open = std::move(*left_open);
+    if (auto settled_by = object.filledText("open_unless_no", Need::Optional))
+        into.open_unless_no = std::move(*settled_by);
     if (auto look_for = object.filledText("look_for", Need::Optional))
         into.look_for = std::move(*look_for);
     if (auto cite = object.filledText("cite", need))
@@ -148,8 +151,11 @@ Requirement requirementFrom(JsonObject& row) {
     into.severity =
         row.word<Severity>("severity", Need::Required, severityWords).value_or(into.severity);
     into.advises = row.words<Regime>("advises", regimeWords);
+    into.upright = row.truth("upright", Need::Optional).value_or(false);
     into.tells = row.truth("tells", Need::Optional).value_or(false);
     into.unless_yes = row.filledText("unless_yes", Need::Optional).value_or("");
+    into.unless_no = row.filledText("unless_no", Need::Optional).value_or("");
+    into.na_where = conditionsFrom(row, "na_where");
     into.unless_na = row.filledText("unless_na", Need::Optional).value_or("");
     into.incline_deg = row.number("incline_deg", Need::Optional);
     into.gauge = row.word<Instrument>("gauge", Need::Optional, instrumentWords);
@@ -157,6 +163,27 @@ Requirement requirementFrom(JsonObject& row) {
     readWhatVaries(row, Need::Required, into);
     readVariants(row, into);
     return into;
+}
+
+Requirement variantFrom(JsonObject& object, Requirement row) {
+    const Requirement unsaid;
+    row.variants.clear();
+    row.advises.clear();
+    row.keel_from = unsaid.keel_from;
+    row.keel_before = unsaid.keel_before;
+    row.other_dates = unsaid.other_dates;
+    row.approximate = unsaid.approximate;
+    row.left_open.clear();
+    row.incline_deg = object.number("incline_deg", Need::Optional);
+    row.upright = object.truth("upright", Need::Optional).value_or(false);
+    row.none_of = conditionsFrom(object, "exempt");
+    if (const auto severity = object.word<Severity>("severity", Need::Optional, severityWords))
+        row.severity = *severity;
+    readWhatVaries(object, Need::Optional, row);
+    if (row.regimes.empty())
+        object.complain("regimes", errors::field_list_empty());
+    object.complainOfTheRest();
+    return row;
 }
 
 void stamp(Requirement& row, const std::string& issuer, const std::string& edition) {

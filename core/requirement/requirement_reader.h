@@ -14,6 +14,10 @@ namespace latchround {
 /// A whole row, its variants included. Of fields that it does not know the caller complains.
 Requirement requirementFrom(JsonObject& row);
 
+/// A variant of another text's row for ships of its own: check, limits and words are that row's
+/// where it does not say otherwise; conditions, dates and what is left open are its own alone.
+Requirement variantFrom(JsonObject& object, Requirement row);
+
 /// The conditions under `key`; none where it is not there.
 std::vector<DoorCondition> conditionsFrom(JsonObject& row, std::string_view key);
 

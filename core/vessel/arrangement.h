@@ -17,8 +17,22 @@
 
 namespace latchround {
 
-/// Whose text governs: SOLAS passenger ship, US subchapter H or K, or another domestic flag.
-enum class Regime { SolasPassenger, UsH, UsK, Other };
+/// Whose text governs. Canada (SOR/2017-14): a ship that holds convention certificates, one that
+/// does not, and one of 24 m or more without berths, for fewer than 100 passengers, in sheltered
+/// waters or on near coastal voyages class 2, limited (its part 2). EuInland: Directive 2006/87/EC.
+/// LargeYacht: LY3, of 500 gross tons and over. Other: another domestic flag, no text of which is
+/// in the catalogue.
+enum class Regime {
+    SolasPassenger,
+    UsH,
+    UsK,
+    CanadaConvention,
+    Canada,
+    CanadaDay,
+    EuInland,
+    LargeYacht,
+    Other
+};
 
 /// What kind of boundary it is; decides which doors SOLAS II-2/9.4.1.1.5 lists.
 enum class Place {
@@ -32,10 +46,15 @@ enum class Place {
     Other
 };
 
-inline constexpr std::array<Word<Regime>, 4> regimeWords{
+inline constexpr std::array<Word<Regime>, 9> regimeWords{
     {{Regime::SolasPassenger, "solas-passenger"},
      {Regime::UsH, "us-h"},
      {Regime::UsK, "us-k"},
+     {Regime::CanadaConvention, "canada-convention"},
+     {Regime::Canada, "canada"},
+     {Regime::CanadaDay, "canada-day"},
+     {Regime::EuInland, "eu-inland"},
+     {Regime::LargeYacht, "large-yacht"},
      {Regime::Other, "other"}}};
 inline constexpr std::array<Word<Place>, 8> placeWords{
     {{Place::ZoneBulkhead, "zone-bulkhead"},

@@ -58,8 +58,10 @@ struct Door {
     Said power_operated = false;
     Said hold_back = false;                  ///< held open by magnet or other releasable means
     std::vector<std::string> release_groups; ///< groups that the control station releases together
-    Said alarm = false;                      ///< fitted with a closing alarm
-    Said designed_to_reopen = false;         ///< re-opens on contact (safety edge)
+    /// Where no group is named: a register that names none says no, a grade file may say nothing.
+    Said remote_release = false;
+    Said alarm = false;              ///< fitted with a closing alarm
+    Said designed_to_reopen = false; ///< re-opens on contact (safety edge)
     Said hose_port = false;
     Said escape_route = false;
     Said sill_in_frame = true; ///< approved with a sill in its frame
@@ -79,8 +81,8 @@ struct Door {
 };
 
 /// The control station can release it: it belongs to at least one release group.
-inline bool isRemotelyReleased(const Door& door) {
-    return !door.release_groups.empty();
+inline Said isRemotelyReleased(const Door& door) {
+    return door.release_groups.empty() ? door.remote_release : Said(true);
 }
 
 } // namespace latchround

@@ -2555,6 +2555,521 @@
         <source>Work both together. None there: not applicable. Bad: it must be opened first, it opens the other way, or it stands at a stairway.</source>
         <translation type="unfinished">Maneje las dos juntas. No hay ninguna: no procede. Mal: hay que abrirla antes, se abre en sentido contrario, o está en una escalera.</translation>
     </message>
+    <message>
+        <source>Metal plate on a vertical edge of the leaf, screwed or riveted, with maker, class, type approval number and drawing number</source>
+        <translation type="unfinished">Placa de metal en un canto vertical de la hoja, atornillada o remachada, con fabricante, clase, número de homologación y número de plano</translation>
+    </message>
+    <message>
+        <source>Metal plate on the edge of the leaf, with all four entries?</source>
+        <translation type="unfinished">¿Placa de metal en el canto de la hoja, con los cuatro datos?</translation>
+    </message>
+    <message>
+        <source>The vertical edges of the open leaf. Good: a metal plate, screwed or riveted: maker, class, type approval number, drawing number. Bad: none, a sticker, painted over, an entry missing.</source>
+        <translation type="unfinished">Los cantos verticales de la hoja abierta. Bien: placa de metal, atornillada o remachada: fabricante, clase, homologación, plano. Mal: ninguna, una pegatina, pintada, falta un dato.</translation>
+    </message>
+    <message>
+        <source>a ship built before 3 February 2017 may keep its former rule until the door is replaced or the ship refitted (SOR/2017-14, ss. 103, 106)</source>
+        <translation type="unfinished">un buque construido antes del 3 de febrero de 2017 puede conservar su regla anterior hasta que se sustituya la puerta o se reforme el buque (SOR/2017-14, arts. 103 y 106)</translation>
+    </message>
+    <message>
+        <source>a ship built before 3 February 2017 may keep its former rule until the door is replaced or the ship refitted (SOR/2017-14, s. 203)</source>
+        <translation type="unfinished">un buque construido antes del 3 de febrero de 2017 puede conservar su regla anterior hasta que se sustituya la puerta o se reforme el buque (SOR/2017-14, art. 203)</translation>
+    </message>
+    <message>
+        <source>The gap between leaf and frame is no wider than in the fire test of the door</source>
+        <translation type="unfinished">El hueco entre hoja y marco no es mayor que en el ensayo al fuego de la puerta</translation>
+    </message>
+    <message>
+        <source>Gap between leaf and frame no wider than in its fire test?</source>
+        <translation type="unfinished">¿Hueco entre hoja y marco no mayor que en su ensayo al fuego?</translation>
+    </message>
+    <message>
+        <source>Round the shut leaf, with a feeler gauge. Ask for the report of its fire test: it gives the gap that was tested. Good: no wider anywhere. Bad: wider, or nobody knows what was tested.</source>
+        <translation type="unfinished">Alrededor de la hoja cerrada, con galga. Pida el informe de su ensayo al fuego: da el hueco ensayado. Bien: en ningún punto mayor. Mal: mayor, o nadie sabe qué se ensayó.</translation>
+    </message>
+    <message>
+        <source>The gap between leaf and frame is the smallest with which the door works</source>
+        <translation type="unfinished">El hueco entre hoja y marco es el menor con el que la puerta funciona</translation>
+    </message>
+    <message>
+        <source>Gap between leaf and frame as small as it can be?</source>
+        <translation type="unfinished">¿Hueco entre hoja y marco tan pequeño como puede ser?</translation>
+    </message>
+    <message>
+        <source>Round the shut leaf, with a feeler gauge. Good: even, and no wider than the leaf needs to move freely. Bad: light shows, or a side that hangs open.</source>
+        <translation type="unfinished">Alrededor de la hoja cerrada, con galga. Bien: parejo y no mayor de lo que la hoja necesita para moverse. Mal: se ve luz, o un lado queda abierto.</translation>
+    </message>
+    <message>
+        <source>how small a gap is workable, the text does not say in figures</source>
+        <translation type="unfinished">qué hueco es practicable, el texto no lo dice en cifras</translation>
+    </message>
+    <message>
+        <source>how small a gap is workable, the text does not say in figures; a ship built before 3 February 2017 may keep its former rule until the door is replaced or the ship refitted (SOR/2017-14, s. 203)</source>
+        <translation type="unfinished">qué hueco es practicable, el texto no lo dice en cifras; un buque construido antes del 3 de febrero de 2017 puede conservar su regla anterior hasta que se sustituya la puerta o se reforme el buque (SOR/2017-14, art. 203)</translation>
+    </message>
+    <message>
+        <source>No grille or louvre in the door</source>
+        <translation type="unfinished">La puerta no tiene rejilla ni persiana</translation>
+    </message>
+    <message>
+        <source>No grille or louvre in it?</source>
+        <translation type="unfinished">¿Sin rejilla ni persiana?</translation>
+    </message>
+    <message>
+        <source>Both faces of the leaf, top to bottom. Good: none. Bad: a grille, a louvre or holes for air, open or closed with a plate.</source>
+        <translation type="unfinished">Las dos caras de la hoja, de arriba abajo. Bien: ninguna. Mal: una rejilla, una persiana o agujeros para el aire, abiertos o tapados con una chapa.</translation>
+    </message>
+    <message>
+        <source>Reasonably gastight when shut</source>
+        <translation type="unfinished">Razonablemente estanca a los gases cuando está cerrada</translation>
+    </message>
+    <message>
+        <source>Reasonably gastight when shut?</source>
+        <translation type="unfinished">¿Razonablemente estanca a los gases cuando está cerrada?</translation>
+    </message>
+    <message>
+        <source>Shut it, put a lamp on the far side and look along the edges; feel for a draught. Good: no light, next to no draught. Bad: light, a seal that does not touch, a hole.</source>
+        <translation type="unfinished">Ciérrela, ponga una lámpara al otro lado y mire por los cantos; busque corriente de aire. Bien: sin luz y casi sin corriente. Mal: luz, una junta que no toca, un agujero.</translation>
+    </message>
+    <message>
+        <source>A door of a machinery space of category A is gastight when shut</source>
+        <translation type="unfinished">La puerta de un espacio de máquinas de categoría A es estanca a los gases cuando está cerrada</translation>
+    </message>
+    <message>
+        <source>Gastight when shut?</source>
+        <translation type="unfinished">¿Estanca a los gases cuando está cerrada?</translation>
+    </message>
+    <message>
+        <source>Shut it with the fans of the machinery space running and go round the edge with a hand and a lamp. Good: no draught and no light anywhere. The space is not of category A: n/a.</source>
+        <translation type="unfinished">Ciérrela con los ventiladores de máquinas en marcha y recorra el canto con la mano y una lámpara. Bien: ni corriente ni luz en ningún punto. El espacio no es de categoría A: no procede.</translation>
+    </message>
+    <message>
+        <source>The leaf overlaps its frame</source>
+        <translation type="unfinished">La hoja solapa su marco</translation>
+    </message>
+    <message>
+        <source>Does the leaf overlap its frame?</source>
+        <translation type="unfinished">¿Solapa la hoja su marco?</translation>
+    </message>
+    <message>
+        <source>Shut it and look at the edge from both sides. Good: leaf or stop covers the gap on every side that has a frame. Bad: you can look straight through between leaf and frame.</source>
+        <translation type="unfinished">Ciérrela y mire el borde desde ambos lados. Bien: hoja o tope cubre el hueco en cada lado con marco. Mal: se ve a través entre hoja y marco.</translation>
+    </message>
+    <message>
+        <source>No opening for air in or under the door of a stairway enclosure</source>
+        <translation type="unfinished">Sin abertura para el aire en la puerta de un tronco de escalera ni debajo de ella</translation>
+    </message>
+    <message>
+        <source>No opening for air in or under it?</source>
+        <translation type="unfinished">¿Sin abertura para el aire en ella ni debajo?</translation>
+    </message>
+    <message>
+        <source>The whole leaf and its foot, shut. Good: no grille, no holes, no cut for air at the foot. Bad: a grille anywhere, or a gap left under it for air.</source>
+        <translation type="unfinished">Toda la hoja y su pie, cerrada. Bien: sin rejilla, sin agujeros, sin corte para el aire al pie. Mal: una rejilla en cualquier punto, o un hueco dejado debajo para el aire.</translation>
+    </message>
+    <message>
+        <source>Every hose port that is fitted: self-closing, 150 mm square clear with the door closed, as fire-resistant as the door</source>
+        <translation type="unfinished">Todo paso de manguera que haya: de cierre automático, 150 mm en cuadro libres con la puerta cerrada, tan resistente al fuego como la puerta</translation>
+    </message>
+    <message>
+        <source>A hose port that is fitted: self-closing, 150 mm square</source>
+        <translation type="unfinished">Paso de manguera, si lo hay: de cierre automático, 150 mm en cuadro</translation>
+    </message>
+    <message>
+        <source>Closes by itself</source>
+        <translation type="unfinished">Se cierra sola</translation>
+    </message>
+    <message>
+        <source>Let it go from fully open, half open and a small angle. Good: all the way home each time. The text prints no angle. The space is not of category A: n/a.</source>
+        <translation type="unfinished">Suéltela abierta del todo, a medias y con un ángulo pequeño. Bien: cierra hasta el final cada vez. El texto no imprime ángulo. El espacio no es de categoría A: no procede.</translation>
+    </message>
+    <message>
+        <source>Opening for air in or under the door of a corridor no more than 0.05 m2, with a non-combustible grille</source>
+        <translation type="unfinished">Abertura para el aire en la puerta de un pasillo o debajo de ella, de no más de 0,05 m2, con rejilla incombustible</translation>
+    </message>
+    <message>
+        <source>The grille in the leaf or the cut under it. Count only the open area between the bars; 0 where there is none. The grille must be of a kind that cannot burn. Not a door of a corridor: n/a.</source>
+        <translation type="unfinished">La rejilla de la hoja o el corte debajo. Cuente solo el paso libre entre barras; 0 si no hay. La rejilla debe ser incombustible. No es puerta de pasillo: no procede.</translation>
+    </message>
+    <message>
+        <source>Opening for air only in the lower half of the door of a corridor, or under it</source>
+        <translation type="unfinished">Abertura para el aire solo en la mitad inferior de la puerta de un pasillo, o debajo</translation>
+    </message>
+    <message>
+        <source>Opening for air only in the lower half, or none?</source>
+        <translation type="unfinished">¿Abertura para el aire solo en la mitad inferior, o ninguna?</translation>
+    </message>
+    <message>
+        <source>Find every opening for air in the leaf. Good: in the lower half, under it, or none. Bad: a grille or holes in the upper half. Not a door of a corridor: n/a.</source>
+        <translation type="unfinished">Busque toda abertura para el aire en la hoja. Bien: en la mitad inferior, debajo, o ninguna. Mal: rejilla o agujeros en la mitad superior. No es puerta de pasillo: no procede.</translation>
+    </message>
+    <message>
+        <source>Closes by itself; the former rule prints no angle that was read</source>
+        <translation type="unfinished">Se cierra sola; de la regla anterior no se leyó ángulo alguno</translation>
+    </message>
+    <message>
+        <source>Let it go from fully open, half open and a small angle. Good: all the way home each time. Bad: it stands ajar.</source>
+        <translation type="unfinished">Suéltela abierta del todo, a medias y con un ángulo pequeño. Bien: cierra hasta el final cada vez. Mal: queda entreabierta.</translation>
+    </message>
+    <message>
+        <source>whether s. 158 of the Hull Construction Regulations is the former rule that this ship keeps (SOR/2017-14, ss. 103, 203)</source>
+        <translation type="unfinished">si el art. 158 del Reglamento de construcción de cascos es la regla anterior que este buque conserva (SOR/2017-14, arts. 103 y 203)</translation>
+    </message>
+    <message>
+        <source>What holds it open is fail-safe: it closes when the hold fails</source>
+        <translation type="unfinished">Lo que la mantiene abierta es a prueba de fallos: se cierra cuando falla la retención</translation>
+    </message>
+    <message>
+        <source>What holds it open is released at the door</source>
+        <translation type="unfinished">Lo que la mantiene abierta se acciona desde la puerta</translation>
+    </message>
+    <message>
+        <source>Work the switch or handle at the door. Good: it lets the door go. Bad: it does nothing.</source>
+        <translation type="unfinished">Accione el interruptor o tirador de la puerta. Bien: suelta la puerta. Mal: no hace nada.</translation>
+    </message>
+    <message>
+        <source>What holds it open is released from the wheelhouse</source>
+        <translation type="unfinished">Lo que la mantiene abierta se acciona desde la caseta de gobierno</translation>
+    </message>
+    <message>
+        <source>Does the wheelhouse release it?</source>
+        <translation type="unfinished">¿La acciona la caseta de gobierno?</translation>
+    </message>
+    <message>
+        <source>The wheelhouse releases the door or its group. Good: it lets go and closes. Bad: it stays open. A watch at every door of the group, both sides.</source>
+        <translation type="unfinished">La caseta de gobierno acciona la puerta o su grupo. Bien: se suelta y cierra. Mal: queda abierta. Un vigilante en cada puerta del grupo, a ambos lados.</translation>
+    </message>
+    <message>
+        <source>Transport Canada, its inspectors and the approved plans stand above these rows; changes after 25 July 2025 were not checked.</source>
+        <translation type="unfinished">Transport Canada, sus inspectores y los planos aprobados están por encima de estas filas; los cambios posteriores al 25 de julio de 2025 no se comprobaron.</translation>
+    </message>
+    <message>
+        <source>Canadian passenger ships with convention certificates: SOLAS II-2 binds them, and these rows (ss. 101, 102, 120); one built before 1 July 2002 may keep the structural fire protection of its day, but not part E, replaced parts or a major refit (ss. 104, 106)</source>
+        <translation type="unfinished">Buques de pasaje canadienses con certificados del convenio: les obligan SOLAS II-2 y estas filas (arts. 101, 102, 120); uno construido antes del 1 de julio de 2002 puede conservar la protección estructural de su época, pero no la parte E, las piezas sustituidas ni una reforma importante (arts. 104, 106)</translation>
+    </message>
+    <message>
+        <source>Canada&apos;s consolidated laws in XML (github.com/justicecanada/laws-lois-xml, state of 23 July 2026), everything about doors</source>
+        <translation type="unfinished">Las leyes consolidadas de Canadá en XML (github.com/justicecanada/laws-lois-xml, estado del 23 de julio de 2026), todo lo relativo a puertas</translation>
+    </message>
+    <message>
+        <source>The law of its day for a ship built before 1 July 2002</source>
+        <translation type="unfinished">La ley de su época para un buque construido antes del 1 de julio de 2002</translation>
+    </message>
+    <message>
+        <source>Canadian passenger ships without convention certificates, of 24 m or more, or of more than 15 gross tons, less than 24 m and more than 36 berthed passengers: SOLAS II-2 binds them too (s. 102(1)); berths decide which of them count as ships of more than 36 passengers (s. 102(3))</source>
+        <translation type="unfinished">Buques de pasaje canadienses sin certificados del convenio, de 24 m o más, o de más de 15 toneladas brutas, menos de 24 m y más de 36 pasajeros con litera: también les obliga SOLAS II-2 (art. 102(1)); las literas deciden cuáles cuentan como de más de 36 pasajeros (art. 102(3))</translation>
+    </message>
+    <message>
+        <source>The former rules that a ship built before 3 February 2017 may keep, but for s. 158 of the Hull Construction Regulations</source>
+        <translation type="unfinished">Las reglas anteriores que puede conservar un buque construido antes del 3 de febrero de 2017, salvo el art. 158 del Reglamento de construcción de cascos</translation>
+    </message>
+    <message>
+        <source>Canadian day boats: of 24 m or more, without berths, for fewer than 100 passengers, in sheltered waters or on near coastal voyages class 2, limited (part 2, ss. 201, 212, 218)</source>
+        <translation type="unfinished">Embarcaciones de día canadienses: de 24 m o más, sin literas, para menos de 100 pasajeros, en aguas abrigadas o en viajes costeros clase 2 limitados (parte 2, arts. 201, 212, 218)</translation>
+    </message>
+    <message>
+        <source>berths and voyage decide whether this ship counts as one of more than 36 passengers (SOR/2017-14, s. 102(3))</source>
+        <translation type="unfinished">literas y viaje deciden si este buque cuenta como de más de 36 pasajeros (SOR/2017-14, art. 102(3))</translation>
+    </message>
+    <message>
+        <source>The door is of the class of the partition it stands in; a watertight door needs no insulation</source>
+        <translation type="unfinished">La puerta es de la clase del tabique en que está; una puerta estanca no necesita aislamiento</translation>
+    </message>
+    <message>
+        <source>Compare the plate on the door with the class of the partition round it. Good: the door is at least as strong. A watertight door needs no insulation (art. 15.11(8)(d)).</source>
+        <translation type="unfinished">Compare la placa de la puerta con la clase del tabique que la rodea. Bien: la puerta es al menos igual de fuerte. Una puerta estanca no necesita aislamiento (art. 15.11(8)(d)).</translation>
+    </message>
+    <message>
+        <source>read for vessels built from 30 December 2008 until ES-TRIN took its place on 7 October 2018 (a date from memory); for any other vessel the text was not read</source>
+        <translation type="unfinished">leído para buques construidos desde el 30 de diciembre de 2008 hasta que ES-TRIN lo sustituyó el 7 de octubre de 2018 (fecha de memoria); para cualquier otro buque no se leyó el texto</translation>
+    </message>
+    <message>
+        <source>Closes by itself; the text prints no angle, no seconds and no speed</source>
+        <translation type="unfinished">Se cierra sola; el texto no imprime ángulo, segundos ni velocidad</translation>
+    </message>
+    <message>
+        <source>Let it go from fully open, half open and a small angle. Good: all the way home each time. Bad: it stands ajar. The text prints no angle, seconds or speed.</source>
+        <translation type="unfinished">Suéltela abierta del todo, a medias y con un ángulo pequeño. Bien: cierra hasta el final cada vez. Mal: queda entreabierta. El texto no imprime ángulo, segundos ni velocidad.</translation>
+    </message>
+    <message>
+        <source>Kept open in service, it can be closed on the spot</source>
+        <translation type="unfinished">Si está abierta en servicio, puede cerrarse en el lugar</translation>
+    </message>
+    <message>
+        <source>Can it be closed on the spot?</source>
+        <translation type="unfinished">¿Puede cerrarse en el lugar?</translation>
+    </message>
+    <message>
+        <source>Work the switch or handle at the door. Good: it lets the door go and it closes. Bad: it does nothing.</source>
+        <translation type="unfinished">Accione el interruptor o tirador de la puerta. Bien: la suelta y se cierra. Mal: no hace nada.</translation>
+    </message>
+    <message>
+        <source>Kept open in service, it can be closed from a place that is permanently manned</source>
+        <translation type="unfinished">Si está abierta en servicio, puede cerrarse desde un lugar con dotación permanente</translation>
+    </message>
+    <message>
+        <source>Can it be closed from the place that is always manned?</source>
+        <translation type="unfinished">¿Puede cerrarse desde el lugar que siempre tiene dotación?</translation>
+    </message>
+    <message>
+        <source>The place that is always manned releases the door or its group. Good: it lets go and closes. Bad: it stays open. A watch at every door of the group, both sides.</source>
+        <translation type="unfinished">El lugar con dotación permanente acciona la puerta o su grupo. Bien: se suelta y cierra. Mal: queda abierta. Un vigilante en cada puerta del grupo, a ambos lados.</translation>
+    </message>
+    <message>
+        <source>After remote closing it can be re-opened on the spot and closes safely again</source>
+        <translation type="unfinished">Tras el cierre a distancia puede reabrirse en el lugar y vuelve a cerrarse con seguridad</translation>
+    </message>
+    <message>
+        <source>Re-opens on the spot after remote closing, and closes safely again?</source>
+        <translation type="unfinished">¿Tras el cierre a distancia se reabre en el lugar y vuelve a cerrarse con seguridad?</translation>
+    </message>
+    <message>
+        <source>After the release from the manned place, open it by hand and let go. Good: it opens, and closes again without harm to anybody. Bad: it stays locked, or stays open.</source>
+        <translation type="unfinished">Accionada desde el lugar con dotación, ábrala a mano y suéltela. Bien: se abre y vuelve a cerrarse sin dañar a nadie. Mal: queda bloqueada, o abierta.</translation>
+    </message>
+    <message>
+        <source>The inspection body that issues the vessel&apos;s certificate decides; ES-TRIN, which took the place of this text, was not read.</source>
+        <translation type="unfinished">Decide el organismo de inspección que expide el certificado del buque; ES-TRIN, que sustituyó este texto, no se leyó.</translation>
+    </message>
+    <message>
+        <source>Passenger vessels on the inland waterways of the European Union, by their certificate of Directive 2006/87/EC</source>
+        <translation type="unfinished">Buques de pasaje de las vías navegables interiores de la Unión Europea, según su certificado de la Directiva 2006/87/CE</translation>
+    </message>
+    <message>
+        <source>France&apos;s order of 30 December 2008, annex, art. 15.11(8) and (10) (github.com/etalab, laws and regulations that are not in a code); the end of its dates is from memory</source>
+        <translation type="unfinished">La orden francesa de 30 de diciembre de 2008, anexo, art. 15.11(8) y (10) (github.com/etalab, leyes y reglamentos no codificados); el fin de sus fechas es de memoria</translation>
+    </message>
+    <message>
+        <source>ES-TRIN chapter 19, which took its place; what was allowed to vessels that were there before; the tables of partitions</source>
+        <translation type="unfinished">El capítulo 19 de ES-TRIN, que lo sustituyó; lo permitido a los buques ya existentes; las tablas de tabiques</translation>
+    </message>
+    <message>
+        <source>the code says &quot;should&quot;</source>
+        <translation type="unfinished">el código dice &quot;should&quot; (debería)</translation>
+    </message>
+    <message>
+        <source>Work the switch or handle at the door. Good: it lets the door go. Bad: it does nothing. The code asks for it at the door, not from both sides.</source>
+        <translation type="unfinished">Accione el interruptor o tirador de la puerta. Bien: suelta la puerta. Mal: no hace nada. El código lo pide en la puerta, no desde ambos lados.</translation>
+    </message>
+    <message>
+        <source>The Administration that certifies the yacht decides; codes that came after LY3 were not read.</source>
+        <translation type="unfinished">Decide la Administración que certifica el yate; los códigos posteriores a LY3 no se leyeron.</translation>
+    </message>
+    <message>
+        <source>Large commercial yachts of 500 gross tons and over certified by LY3; the code says &quot;should&quot;, so a failure is the inspector&apos;s to decide</source>
+        <translation type="unfinished">Grandes yates comerciales de 500 toneladas brutas o más certificados según LY3; el código dice &quot;should&quot;, así que un fallo queda a criterio del inspector</translation>
+    </message>
+    <message>
+        <source>A page of imorules.com, of which paragraph 14B.2.7.4 was at hand to sub-item (e)</source>
+        <translation type="unfinished">Una página de imorules.com, de la que el párrafo 14B.2.7.4 estuvo a mano hasta el apartado (e)</translation>
+    </message>
+    <message>
+        <source>14B.2.7.4 after sub-item (e), and the other paragraphs on fire protection; the dates between which LY3 was in force; what came after it. Other rows of SOLAS are shown as advice.</source>
+        <translation type="unfinished">14B.2.7.4 tras el apartado (e) y los demás párrafos de protección contra incendios; las fechas entre las que LY3 estuvo en vigor; lo que vino después. Otras filas del SOLAS se muestran como recomendación.</translation>
+    </message>
+    <message>
+        <source>The company&apos;s maintenance plan and the flag Administration stand above these periods; no days of grace are printed.</source>
+        <translation type="unfinished">El plan de mantenimiento de la compañía y la Administración del Estado de abanderamiento están por encima de estos plazos; no hay días de gracia impresos.</translation>
+    </message>
+    <message>
+        <source>Every vessel, whatever its date; what the circular says of maintenance, not of a test</source>
+        <translation type="unfinished">Todo buque, de cualquier fecha; lo que la circular dice del mantenimiento, no de un ensayo</translation>
+    </message>
+    <message>
+        <source>MSC.1/Circ.1432; SOLAS III/19 and III/30 in the Dutch government&apos;s treaty database (BWBV0003264, April 2015)</source>
+        <translation type="unfinished">MSC.1/Circ.1432; SOLAS III/19 y III/30 en la base de tratados del Gobierno neerlandés (BWBV0003264, abril de 2015)</translation>
+    </message>
+    <message>
+        <source>The vessel&apos;s own Administration decides what binds it: rows of SOLAS are shown as advice and fail nothing, and rows of common practice are left to the inspector.</source>
+        <translation type="unfinished">La Administración del propio buque decide qué le obliga: las filas del SOLAS se muestran como recomendación y no suspenden nada, y las de práctica común quedan a criterio del inspector.</translation>
+    </message>
+    <message>
+        <source>Vessels of other flags, and of rules that are not named here: no text in this catalogue binds them, and everything they are told is advice</source>
+        <translation type="unfinished">Buques de otros pabellones y de reglas que aquí no se nombran: ningún texto de este catálogo les obliga, y todo lo que se les dice es recomendación</translation>
+    </message>
+    <message>
+        <source>Every text of such a flag</source>
+        <translation type="unfinished">Todo texto de tal pabellón</translation>
+    </message>
+    <message>
+        <source>Rows of common practice have no published source here: they never fail a door by themselves, the inspector decides.</source>
+        <translation type="unfinished">Las filas de práctica común no tienen aquí fuente publicada: nunca suspenden una puerta por sí solas, decide el inspector.</translation>
+    </message>
+    <message>
+        <source>Every vessel, whatever its flag and date</source>
+        <translation type="unfinished">Todo buque, de cualquier pabellón y fecha</translation>
+    </message>
+    <message>
+        <source>There is no published text of it.</source>
+        <translation type="unfinished">No hay texto publicado de ello.</translation>
+    </message>
+    <message>
+        <source>The speed of closing is controlled where that is needed so that nobody is endangered; the older text prints no figure</source>
+        <translation type="unfinished">La velocidad de cierre está regulada donde haga falta para que nadie corra peligro; el texto antiguo no imprime cifra alguna</translation>
+    </message>
+    <message>
+        <source>Speed of closing controlled, so that nobody is endangered?</source>
+        <translation type="unfinished">¿Velocidad de cierre regulada, sin peligro para nadie?</translation>
+    </message>
+    <message>
+        <source>Watch it close from fully open. Good: it moves steadily, and a person in the way has time to step aside. Bad: it slams or runs away. The older text prints no seconds and no metres a second.</source>
+        <translation type="unfinished">Véala cerrar desde abierta del todo. Bien: se mueve por igual y da tiempo a apartarse. Mal: da un portazo o se desboca. El texto antiguo no imprime segundos ni metros por segundo.</translation>
+    </message>
+    <message>
+        <source>where the speed has to be controlled, the text leaves to judgement; it prints no figure</source>
+        <translation type="unfinished">dónde hay que regular la velocidad, el texto lo deja al criterio; no imprime cifra alguna</translation>
+    </message>
+    <message>
+        <source>Of the texts before 1 July 2002 only a part was read: for an older ship ask for the approved drawing and the rules of its day.</source>
+        <translation type="unfinished">De los textos anteriores al 1 de julio de 2002 solo se leyó una parte: para un buque más antiguo pida el plano aprobado y las reglas de su época.</translation>
+    </message>
+    <message>
+        <source>Passenger ships of SOLAS built before 1 July 2002, which keep chapter II-2 as amended to their day (II-2/1.2.1 of 2015); after a repair or alteration at least that, after a major one the new text as far as reasonable (1.3.1, 1.3.2)</source>
+        <translation type="unfinished">Buques de pasaje del SOLAS construidos antes del 1 de julio de 2002, que conservan el capítulo II-2 enmendado hasta su fecha (II-2/1.2.1 de 2015); tras una reparación o reforma al menos eso, tras una importante el texto nuevo en lo razonable (1.3.1, 1.3.2)</translation>
+    </message>
+    <message>
+        <source>Taiwan&apos;s ship fire structure rules, art. 27, as of 9 January 2018: one national transposition of the 1981/83 wording of SOLAS II-2/30</source>
+        <translation type="unfinished">Reglas de Taiwán sobre estructura contra incendios de buques, art. 27, a 9 de enero de 2018: una transposición nacional de la redacción de 1981/83 de SOLAS II-2/30</translation>
+    </message>
+    <message>
+        <source>SOLAS II-2/30 of 1981/83 in print; the 1992 amendments to regulations 30, 41-1 and 41-2 (seconds, metres a second, alarm, retrofit dates): ask for the approved drawing; the fire tables before 2002</source>
+        <translation type="unfinished">SOLAS II-2/30 de 1981/83 impresa; las enmiendas de 1992 a las reglas 30, 41-1 y 41-2 (segundos, metros por segundo, alarma, fechas de adaptación): pida el plano aprobado; las tablas de incendios anteriores a 2002</translation>
+    </message>
+    <message>
+        <source>Passenger ships of SOLAS built before 1 July 2002 with special category spaces</source>
+        <translation type="unfinished">Buques de pasaje del SOLAS construidos antes del 1 de julio de 2002 con espacios de categoría especial</translation>
+    </message>
+    <message>
+        <source>An English print of MSC.1(XLV) on the internet, of which only a part was at hand: II-2/37.1.1.2 and 37.1.2.2</source>
+        <translation type="unfinished">Una copia inglesa de MSC.1(XLV) en internet, de la que solo hubo a mano una parte: II-2/37.1.1.2 y 37.1.2.2</translation>
+    </message>
+    <message>
+        <source>The rest of the 1981 amendments, the regulation on doors (30) among it</source>
+        <translation type="unfinished">El resto de las enmiendas de 1981, entre ellas la regla de las puertas (30)</translation>
+    </message>
+    <message>
+        <source>An alarm sounds when it is released from the control station</source>
+        <translation type="unfinished">Suena una alarma al soltarla desde el puesto de control</translation>
+    </message>
+    <message>
+        <source>Did an alarm sound when the control station released it?</source>
+        <translation type="unfinished">¿Sonó una alarma al soltarla el puesto de control?</translation>
+    </message>
+    <message>
+        <source>Listen at the door as the control station releases it. Good: the alarm sounds before the leaf stirs. Bad: silence, or an alarm that starts with the leaf. A silent sliding door crushes whoever stands in it.</source>
+        <translation type="unfinished">Escuche junto a la puerta mientras el puesto de control la suelta. Bien: la alarma suena antes de que la hoja se mueva. Mal: silencio, o una alarma que empieza con la hoja. Una corredera silenciosa aplasta a quien esté en ella.</translation>
+    </message>
+    <message>
+        <source>9.4.1.1.8 names stairways, public spaces and zone bulkheads; whether this door is in a public space the register does not say</source>
+        <translation type="unfinished">9.4.1.1.8 nombra escaleras, espacios públicos y mamparos de zona; el registro no dice si esta puerta está en un espacio público</translation>
+    </message>
+    <message>
+        <source>Local rules, the flag Administration and its approved plans stand above this catalogue; amendments after its edition were not checked.</source>
+        <translation type="unfinished">Las reglas locales, la Administración del Estado de abanderamiento y sus planos aprobados están por encima de este catálogo; las enmiendas posteriores a su edición no se comprobaron.</translation>
+    </message>
+    <message>
+        <source>Passenger ships of SOLAS built on or after 1 July 2002; part E, condition and maintenance plan, of any date</source>
+        <translation type="unfinished">Buques de pasaje del SOLAS construidos desde el 1 de julio de 2002; la parte E, estado y plan de mantenimiento, de cualquier fecha</translation>
+    </message>
+    <message>
+        <source>The English print in the Dutch government&apos;s treaty database (BWBV0003264, April 2015), and France&apos;s own print of the French text (order of 23 November 1987, division 221), which confirms every number</source>
+        <translation type="unfinished">La copia inglesa de la base de tratados del Gobierno neerlandés (BWBV0003264, abril de 2015), y la propia copia francesa del texto francés (orden de 23 de noviembre de 1987, división 221), que confirma cada cifra</translation>
+    </message>
+    <message>
+        <source>Amendments after April 2015: of MSC.421(98) nothing was seen; of MSC.550(108), in force on 1 January 2026, only that it renumbers II-2/9.6. Interpretations of IMO and of classification societies.</source>
+        <translation type="unfinished">Las enmiendas posteriores a abril de 2015: de MSC.421(98) no se vio nada; de MSC.550(108), en vigor el 1 de enero de 2026, solo que renumera II-2/9.6. Las interpretaciones de la OMI y de las sociedades de clasificación.</translation>
+    </message>
+    <message>
+        <source>46 CFR 72.05-25(a)(2) speaks of public spaces, stairway enclosures, corridors and the like; whether it reaches this door is not said.</source>
+        <translation type="unfinished">46 CFR 72.05-25(a)(2) habla de espacios públicos, cajas de escalera, pasillos y similares; no dice si alcanza a esta puerta.</translation>
+    </message>
+    <message>
+        <source>46 CFR 116.435(b)(3) speaks of accommodation spaces, stairways, stairtowers, passageways and control spaces; whether it reaches this door is not said.</source>
+        <translation type="unfinished">46 CFR 116.435(b)(3) habla de alojamientos, escaleras, torres de escalera, pasillos y puestos de control; no dice si alcanza a esta puerta.</translation>
+    </message>
+    <message>
+        <source>An exterior door that leads off a stairway enclosure may be asked what stairway doors are</source>
+        <translation type="unfinished">A una puerta exterior que da a una caja de escalera se le puede pedir lo que a las de escalera</translation>
+    </message>
+    <message>
+        <source>Does it lead off a stairway enclosure?</source>
+        <translation type="unfinished">¿Da a una caja de escalera?</translation>
+    </message>
+    <message>
+        <source>See what lies inside the door. Yes: a stairway enclosure. Neither answer is a fault: it decides what else is asked of the door.</source>
+        <translation type="unfinished">Vea qué hay tras la puerta. Sí: una caja de escalera. Ninguna respuesta es una falta: decide qué más se pregunta de la puerta.</translation>
+    </message>
+    <message>
+        <source>46 CFR 72.05-25(b)(8) lets a door to the open deck be of hardwood; whether 72.05-25(b)(9) still reaches a door that leads off a stairway is not said.</source>
+        <translation type="unfinished">46 CFR 72.05-25(b)(8) permite madera dura en una puerta a cubierta abierta; no dice si 72.05-25(b)(9) alcanza aún a la que da a una escalera.</translation>
+    </message>
+    <message>
+        <source>46 CFR 116.435(c)(9) lets a door to a weather deck be of hardwood; whether 116.435(c)(6) still reaches a door that leads off a stairway is not said.</source>
+        <translation type="unfinished">46 CFR 116.435(c)(9) permite madera dura en una puerta a cubierta de intemperie; no dice si 116.435(c)(6) alcanza aún a la que da a una escalera.</translation>
+    </message>
+    <message>
+        <source>The Officer in Charge, Marine Inspection, decides what applies to a vessel of the United States; changes after the edition of 2015 were not checked. Later rules whose headings touch these parts, and whose text was not read: 81 FR 48219 (22 July 2016), 89 FR 76676 (18 September 2024) and, for 46 CFR 111.99-3, 88 FR 16365 (16 March 2023). Subchapter H is for vessels of 100 gross tons and over, or with more than 150 passengers, or on international voyages, contracted for on or after 26 May 1965; what was approved earlier may stand while it is kept in good condition (46 CFR 72.05-1, 72.05-90). Subchapter K is for vessels with more than 150 passengers, or with 50 to 150 berthed passengers; with more than 150 berthed passengers 72.05 takes its place (116.400). A vessel that was there before 11 March 1996 keeps the rules of 10 March 1996, or may choose these instead (116.115).</source>
+        <translation type="unfinished">El Officer in Charge, Marine Inspection, decide qué se aplica a un buque de los Estados Unidos; los cambios posteriores a la edición de 2015 no se comprobaron. Reglas posteriores cuyos títulos tocan estas partes y cuyo texto no se leyó: 81 FR 48219 (22 de julio de 2016), 89 FR 76676 (18 de septiembre de 2024) y, para 46 CFR 111.99-3, 88 FR 16365 (16 de marzo de 2023). El subcapítulo H es para buques de 100 toneladas brutas o más, o con más de 150 pasajeros, o en viajes internacionales, contratados desde el 26 de mayo de 1965; lo aprobado antes puede seguir mientras se mantenga en buen estado (46 CFR 72.05-1, 72.05-90). El subcapítulo K es para buques con más de 150 pasajeros, o con 50 a 150 pasajeros con litera; con más de 150 pasajeros con litera rige 72.05 (116.400). Un buque que existía antes del 11 de marzo de 1996 conserva las reglas del 10 de marzo de 1996, o puede elegir estas (116.115).</translation>
+    </message>
+    <message>
+        <source>Passenger vessels of the United States of subchapter H: of 100 gross tons and over, with more than 150 passengers, or on international voyages; contracted for on or after 26 May 1965</source>
+        <translation type="unfinished">Buques de pasaje de los Estados Unidos del subcapítulo H: de 100 toneladas brutas o más, con más de 150 pasajeros, o en viajes internacionales; contratados desde el 26 de mayo de 1965</translation>
+    </message>
+    <message>
+        <source>The annual edition of 2015, each section on its own page of a public copy (github.com/18F/allregs); of 72.05-10 paragraphs (a) to (g) and tables (d) and (e)</source>
+        <translation type="unfinished">La edición anual de 2015, cada sección en su página de una copia pública (github.com/18F/allregs); de 72.05-10, los párrafos (a) a (g) y las tablas (d) y (e)</translation>
+    </message>
+    <message>
+        <source>Changes after 2015. The rules before 26 May 1965, which older vessels may keep.</source>
+        <translation type="unfinished">Los cambios posteriores a 2015. Las reglas anteriores al 26 de mayo de 1965, que los buques más antiguos pueden conservar.</translation>
+    </message>
+    <message>
+        <source>Passenger vessels of the United States of subchapter K: with more than 150 passengers, or 50 to 150 berthed passengers; built on or after 11 March 1996</source>
+        <translation type="unfinished">Buques de pasaje de los Estados Unidos del subcapítulo K: con más de 150 pasajeros, o de 50 a 150 pasajeros con litera; construidos desde el 11 de marzo de 1996</translation>
+    </message>
+    <message>
+        <source>The annual edition of 2015, each section on its own page of a public copy (github.com/18F/allregs)</source>
+        <translation type="unfinished">La edición anual de 2015, cada sección en su página de una copia pública (github.com/18F/allregs)</translation>
+    </message>
+    <message>
+        <source>Changes after 2015. The rules of 10 March 1996, which older vessels may keep.</source>
+        <translation type="unfinished">Los cambios posteriores a 2015. Las reglas del 10 de marzo de 1996, que los buques más antiguos pueden conservar.</translation>
+    </message>
+</context>
+<context>
+    <name>ChangedWords</name>
+    <message>
+        <source>Another edition of the catalogue is in use.</source>
+        <translation type="unfinished">Se usa otra edición del catálogo.</translation>
+    </message>
+    <message>
+        <source>Another edition of the catalogue, or of the rules of %1, is in use.</source>
+        <translation type="unfinished">Se usa otra edición del catálogo o de las reglas de %1.</translation>
+    </message>
+    <message>
+        <source>The rules of %1 no longer stand over the catalogue.</source>
+        <translation type="unfinished">Las reglas de %1 ya no están por encima del catálogo.</translation>
+    </message>
+    <message>
+        <source>The rules of %1 now stand over the catalogue.</source>
+        <translation type="unfinished">Las reglas de %1 están ahora por encima del catálogo.</translation>
+    </message>
+    <message>
+        <source>%1 before, %2 now</source>
+        <translation type="unfinished">%1 antes, %2 ahora</translation>
+    </message>
+    <message>
+        <source>no such requirement</source>
+        <translation type="unfinished">no existe ese requisito</translation>
+    </message>
+    <message>
+        <source>not asked of this door</source>
+        <translation type="unfinished">no se pide a esta puerta</translation>
+    </message>
+    <message>
+        <source>Limit: %1</source>
+        <translation type="unfinished">Límite: %1</translation>
+    </message>
 </context>
 <context>
     <name>ClaimWords</name>
@@ -3927,10 +4442,6 @@
     <message>
         <source>&quot;%1&quot; is no document of this program</source>
         <translation type="unfinished">&quot;%1&quot; no es un documento de este programa</translation>
-    </message>
-    <message>
-        <source>Choose survey, deficiency-list, work-list, door-record or paper-form.</source>
-        <translation type="unfinished">Elija survey, deficiency-list, work-list, door-record o paper-form.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no form a report is written in</source>
@@ -6044,6 +6555,154 @@
         <source>Give its step in the unit of the row, at most %1.</source>
         <translation type="unfinished">Indique su división en la unidad de la fila, como máximo %1.</translation>
     </message>
+    <message>
+        <source>the register does not say whether it gives access to a special category space</source>
+        <translation type="unfinished">el registro no dice si da acceso a un espacio de categoría especial</translation>
+    </message>
+    <message>
+        <source>no day of installation, but the ship is no older</source>
+        <translation type="unfinished">sin fecha de instalación, pero el buque no es más antiguo</translation>
+    </message>
+    <message>
+        <source>the ship&apos;s passengers or length are outside what the text is for</source>
+        <translation type="unfinished">los pasajeros o la eslora del buque quedan fuera de lo que abarca el texto</translation>
+    </message>
+    <message>
+        <source>in a C&apos;-class boundary</source>
+        <translation type="unfinished">en un contorno de clase C&apos;</translation>
+    </message>
+    <message>
+        <source>no door aboard is one of these</source>
+        <translation type="unfinished">ninguna puerta a bordo es de estas</translation>
+    </message>
+    <message>
+        <source>SOLAS passenger ship</source>
+        <translation type="unfinished">buque de pasaje SOLAS</translation>
+    </message>
+    <message>
+        <source>US vessel of subchapter H</source>
+        <translation type="unfinished">buque de Estados Unidos, subcapítulo H</translation>
+    </message>
+    <message>
+        <source>US vessel of subchapter K</source>
+        <translation type="unfinished">buque de Estados Unidos, subcapítulo K</translation>
+    </message>
+    <message>
+        <source>Canadian vessel with convention certificates</source>
+        <translation type="unfinished">buque canadiense con certificados de convenio</translation>
+    </message>
+    <message>
+        <source>Canadian vessel without convention certificates</source>
+        <translation type="unfinished">buque canadiense sin certificados de convenio</translation>
+    </message>
+    <message>
+        <source>Canadian day vessel of 24 m or more for fewer than 100 passengers</source>
+        <translation type="unfinished">buque canadiense de día de 24 m o más para menos de 100 pasajeros</translation>
+    </message>
+    <message>
+        <source>EU inland waterway vessel</source>
+        <translation type="unfinished">buque de navegación interior de la UE</translation>
+    </message>
+    <message>
+        <source>large yacht of 500 GT or more</source>
+        <translation type="unfinished">yate grande de 500 GT o más</translation>
+    </message>
+    <message>
+        <source>vessel under other domestic rules</source>
+        <translation type="unfinished">buque con otras reglas nacionales</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <translation type="unfinished">%1 o %2</translation>
+    </message>
+    <message>
+        <source>listed by II-2/9.4.1.1.5</source>
+        <translation type="unfinished">enumerada en II-2/9.4.1.1.5</translation>
+    </message>
+    <message>
+        <source>installed on or after %1</source>
+        <translation type="unfinished">instalada el %1 o después</translation>
+    </message>
+    <message>
+        <source>keel laid on or after %1</source>
+        <translation type="unfinished">quilla colocada el %1 o después</translation>
+    </message>
+    <message>
+        <source>keel laid before %1</source>
+        <translation type="unfinished">quilla colocada antes del %1</translation>
+    </message>
+    <message>
+        <source>keel laid on or after %1 and before %2</source>
+        <translation type="unfinished">quilla colocada el %1 o después y antes del %2</translation>
+    </message>
+    <message>
+        <source>%1, or no date on record</source>
+        <translation type="unfinished">%1, o sin fecha registrada</translation>
+    </message>
+    <message>
+        <source>a ship of another date: %1; a ship with no date on record: %2</source>
+        <translation type="unfinished">un buque de otra fecha: %1; un buque sin fecha registrada: %2</translation>
+    </message>
+    <message>
+        <source>it binds</source>
+        <translation type="unfinished">obliga</translation>
+    </message>
+    <message>
+        <source>a failure is left to the inspector</source>
+        <translation type="unfinished">un fallo se deja al inspector</translation>
+    </message>
+    <message>
+        <source>advice only</source>
+        <translation type="unfinished">solo consejo</translation>
+    </message>
+    <message>
+        <source>not asked</source>
+        <translation type="unfinished">no se pide</translation>
+    </message>
+    <message>
+        <source>Choose survey, deficiency-list, work-list, door-record, paper-form or rule-book.</source>
+        <translation type="unfinished">Elija survey, deficiency-list, work-list, door-record, paper-form o rule-book.</translation>
+    </message>
+    <message>
+        <source>a rule book is printed</source>
+        <translation type="unfinished">un reglamento se imprime</translation>
+    </message>
+    <message>
+        <source>Write it to a PDF file; its data are given by &quot;rules --json&quot;.</source>
+        <translation type="unfinished">Escríbalo en un archivo PDF; sus datos los da &quot;rules --json&quot;.</translation>
+    </message>
+    <message>
+        <source>there is no row &apos;%1&apos;</source>
+        <translation type="unfinished">no hay ninguna fila &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>The table of &quot;rules&quot; names them all.</source>
+        <translation type="unfinished">La tabla de &quot;rules&quot; las nombra todas.</translation>
+    </message>
+    <message>
+        <source>a door is one of a vessel</source>
+        <translation type="unfinished">una puerta es de un buque</translation>
+    </message>
+    <message>
+        <source>Give the vessel&apos;s register by --vessel.</source>
+        <translation type="unfinished">Indique el registro del buque con --vessel.</translation>
+    </message>
+    <message>
+        <source>From 2026 MSC.550(108) numbers II-2/9.6 anew; that text was not read.</source>
+        <translation type="unfinished">Desde 2026 MSC.550(108) renumera II-2/9.6; ese texto no se leyó.</translation>
+    </message>
+    <message>
+        <source>Whether the ship goes by these tables is not on record: compare with the approved plan.</source>
+        <translation type="unfinished">No consta si el buque se rige por estas tablas: compare con el plano aprobado.</translation>
+    </message>
+    <message>
+        <source>rule book</source>
+        <translation type="unfinished">reglamento</translation>
+    </message>
+    <message>
+        <source>process %1 on %2</source>
+        <translation type="unfinished">proceso %1 en %2</translation>
+    </message>
 </context>
 <context>
     <name>CueWords</name>
@@ -6873,16 +7532,8 @@
         <translation type="unfinished">%1 o %2</translation>
     </message>
     <message>
-        <source>not asked, by the answer to: %1</source>
-        <translation type="unfinished">no se pide, por la respuesta a: %1</translation>
-    </message>
-    <message>
         <source>not asked of this door (%1): what is recorded here does not count</source>
         <translation type="unfinished">no se pide a esta puerta (%1): lo anotado aquí no cuenta</translation>
-    </message>
-    <message>
-        <source>fails, but by a text that was not read for a ship of this date (%1): you decide</source>
-        <translation type="unfinished">no cumple, pero según un texto que no se leyó para un buque de esta fecha (%1): decide usted</translation>
     </message>
     <message>
         <source>fails, but the text leaves it open, you decide: %1</source>
@@ -6927,6 +7578,50 @@
     <message>
         <source>another run</source>
         <translation type="unfinished">otro ensayo</translation>
+    </message>
+    <message>
+        <source>not asked: see the answer to “%1”</source>
+        <translation type="unfinished">no se pregunta: vea la respuesta a «%1»</translation>
+    </message>
+    <message>
+        <source>fails, but the text is not shown to bind here (%1): you decide</source>
+        <translation type="unfinished">no cumple, pero no consta que el texto obligue aquí (%1): usted decide</translation>
+    </message>
+    <message>
+        <source>one side was answered n/a, and the text asks for both: you decide</source>
+        <translation type="unfinished">un lado se respondió «no procede» y el texto pide ambos: usted decide</translation>
+    </message>
+    <message>
+        <source>the alarm differs: %1 runs do not agree, the worst stands</source>
+        <translation type="unfinished">la alarma varía: %1 mediciones no coinciden, vale la peor</translation>
+    </message>
+    <message>
+        <source>run to its end, but not every event was marked</source>
+        <translation type="unfinished">medición completa, pero no se marcó cada suceso</translation>
+    </message>
+    <message>
+        <source>a run was begun, and none came to its end</source>
+        <translation type="unfinished">se empezó una medición y ninguna llegó al final</translation>
+    </message>
+    <message>
+        <source>the alarm came on only when the door was shut</source>
+        <translation type="unfinished">la alarma sonó solo cuando la puerta estaba cerrada</translation>
+    </message>
+    <message>
+        <source>answered n/a, and the text has no such case: you decide</source>
+        <translation type="unfinished">se respondió «no procede» y el texto no prevé tal caso: usted decide</translation>
+    </message>
+    <message>
+        <source>the approved plan has no A class where the rule asks for one: %1</source>
+        <translation type="unfinished">el plano aprobado no tiene clase A donde la regla la pide: %1</translation>
+    </message>
+    <message>
+        <source>released from the control station, and no alarm was marked</source>
+        <translation type="unfinished">soltada desde el puesto de control sin que se marcara ninguna alarma</translation>
+    </message>
+    <message>
+        <source>say whether the alarm sounded, or run it again</source>
+        <translation type="unfinished">diga si sonó la alarma, o repita la medición</translation>
     </message>
 </context>
 <context>
@@ -8208,6 +8903,332 @@
     </message>
 </context>
 <context>
+    <name>RuleWords</name>
+    <message>
+        <source>asked at the door</source>
+        <translation type="unfinished">se pregunta en la puerta</translation>
+    </message>
+    <message>
+        <source>asked at the door, for each side</source>
+        <translation type="unfinished">se pregunta en la puerta, por cada lado</translation>
+    </message>
+    <message>
+        <source>class of the door against that of its boundary</source>
+        <translation type="unfinished">clase de la puerta frente a la de su contorno</translation>
+    </message>
+    <message>
+        <source>plate at the door against the register</source>
+        <translation type="unfinished">placa de la puerta frente al registro</translation>
+    </message>
+    <message>
+        <source>measured, and settled by the step of the instrument</source>
+        <translation type="unfinished">medido, y decidido por la división del instrumento</translation>
+    </message>
+    <message>
+        <source>a complete run shows it</source>
+        <translation type="unfinished">un ensayo completo lo muestra</translation>
+    </message>
+    <message>
+        <source>a run released from the control station shows it</source>
+        <translation type="unfinished">un ensayo accionado desde el puesto de control lo muestra</translation>
+    </message>
+    <message>
+        <source>runs released at the door, from each side, show it</source>
+        <translation type="unfinished">los ensayos accionados en la puerta, desde cada lado, lo muestran</translation>
+    </message>
+    <message>
+        <source>a run in which the alarm was marked shows it</source>
+        <translation type="unfinished">un ensayo en el que se marcó la alarma lo muestra</translation>
+    </message>
+    <message>
+        <source>timed from the first movement until it is shut</source>
+        <translation type="unfinished">cronometrado desde el primer movimiento hasta que está cerrada</translation>
+    </message>
+    <message>
+        <source>clear opening divided by the time from first movement to shut</source>
+        <translation type="unfinished">vano libre dividido por el tiempo desde el primer movimiento hasta el cierre</translation>
+    </message>
+    <message>
+        <source>timed from the alarm to the first movement</source>
+        <translation type="unfinished">cronometrado desde la alarma hasta el primer movimiento</translation>
+    </message>
+    <message>
+        <source>order of the marks: shut, then alarm off</source>
+        <translation type="unfinished">orden de las marcas: cerrada, luego alarma apagada</translation>
+    </message>
+    <message>
+        <source>against an inclination of %1°</source>
+        <translation type="unfinished">contra una inclinación de %1°</translation>
+    </message>
+    <message>
+        <source>ship upright: with heel a time is advice</source>
+        <translation type="unfinished">buque adrizado: con escora un tiempo es consejo</translation>
+    </message>
+    <message>
+        <source>the answer says what the door is; neither answer is a fault</source>
+        <translation type="unfinished">la respuesta dice qué es la puerta; ninguna es un defecto</translation>
+    </message>
+    <message>
+        <source>the text says so: outside the limits by at most %1 % on the slow side, %2 % on the fast one, it is left to the inspector (margins of our own choice)</source>
+        <translation type="unfinished">el texto lo dice: fuera de los límites por no más de un %1 % en el lado lento y un %2 % en el rápido, se deja al inspector (márgenes elegidos por nosotros)</translation>
+    </message>
+    <message>
+        <source>every ship</source>
+        <translation type="unfinished">todo buque</translation>
+    </message>
+    <message>
+        <source>advice for: %1</source>
+        <translation type="unfinished">consejo para: %1</translation>
+    </message>
+    <message>
+        <source>answered yes: %1</source>
+        <translation type="unfinished">respondido sí: %1</translation>
+    </message>
+    <message>
+        <source>answered no: %1</source>
+        <translation type="unfinished">respondido no: %1</translation>
+    </message>
+    <message>
+        <source>answered n/a: %1</source>
+        <translation type="unfinished">respondido n/p: %1</translation>
+    </message>
+    <message>
+        <source>%1; a rule of %2</source>
+        <translation type="unfinished">%1; una regla de %2</translation>
+    </message>
+    <message>
+        <source>Text</source>
+        <translation type="unfinished">Texto</translation>
+    </message>
+    <message>
+        <source>Edition</source>
+        <translation type="unfinished">Edición</translation>
+    </message>
+    <message>
+        <source>Standing</source>
+        <translation type="unfinished">Fundamento</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation type="unfinished">Límite</translation>
+    </message>
+    <message>
+        <source>Approximate</source>
+        <translation type="unfinished">Aproximado</translation>
+    </message>
+    <message>
+        <source>Asked of</source>
+        <translation type="unfinished">Se pide a</translation>
+    </message>
+    <message>
+        <source>every door</source>
+        <translation type="unfinished">toda puerta</translation>
+    </message>
+    <message>
+        <source>Exempt</source>
+        <translation type="unfinished">Exento</translation>
+    </message>
+    <message>
+        <source>Not asked where</source>
+        <translation type="unfinished">No se pide donde</translation>
+    </message>
+    <message>
+        <source>Ships</source>
+        <translation type="unfinished">Buques</translation>
+    </message>
+    <message>
+        <source>Dates</source>
+        <translation type="unfinished">Fechas</translation>
+    </message>
+    <message>
+        <source>Other dates</source>
+        <translation type="unfinished">Otras fechas</translation>
+    </message>
+    <message>
+        <source>Left open</source>
+        <translation type="unfinished">Queda abierto</translation>
+    </message>
+    <message>
+        <source>Nothing open where</source>
+        <translation type="unfinished">Nada queda abierto donde</translation>
+    </message>
+    <message>
+        <source>n/a is an answer</source>
+        <translation type="unfinished">n/p es una respuesta</translation>
+    </message>
+    <message>
+        <source>Checked by</source>
+        <translation type="unfinished">Se comprueba por</translation>
+    </message>
+    <message>
+        <source>Severity</source>
+        <translation type="unfinished">Gravedad</translation>
+    </message>
+    <message>
+        <source>Instead, at every door</source>
+        <translation type="unfinished">En su lugar, en toda puerta</translation>
+    </message>
+    <message>
+        <source>Instead, where: %1</source>
+        <translation type="unfinished">En su lugar, donde: %1</translation>
+    </message>
+    <message>
+        <source>What must be true</source>
+        <translation type="unfinished">Lo que debe cumplirse</translation>
+    </message>
+    <message>
+        <source>Question</source>
+        <translation type="unfinished">Pregunta</translation>
+    </message>
+    <message>
+        <source>Says</source>
+        <translation type="unfinished">Dice</translation>
+    </message>
+    <message>
+        <source>the same as the row</source>
+        <translation type="unfinished">lo mismo que la fila</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation type="unfinished">%1 y %2 más</translation>
+    </message>
+    <message>
+        <source>Read in</source>
+        <translation type="unfinished">Leído en</translation>
+    </message>
+    <message>
+        <source>Not read</source>
+        <translation type="unfinished">No leído</translation>
+    </message>
+    <message>
+        <source>Above it</source>
+        <translation type="unfinished">Por encima</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation type="unfinished">Mirar</translation>
+    </message>
+    <message>
+        <source>Release</source>
+        <translation type="unfinished">Accionar</translation>
+    </message>
+    <message>
+        <source>Function</source>
+        <translation type="unfinished">Función</translation>
+    </message>
+    <message>
+        <source>Every</source>
+        <translation type="unfinished">Cada</translation>
+    </message>
+    <message>
+        <source>Doors</source>
+        <translation type="unfinished">Puertas</translation>
+    </message>
+    <message>
+        <source>no door in particular</source>
+        <translation type="unfinished">ninguna puerta en particular</translation>
+    </message>
+    <message>
+        <source>Tries</source>
+        <translation type="unfinished">Prueba</translation>
+    </message>
+    <message>
+        <source>Over these</source>
+        <translation type="unfinished">Sobre estos</translation>
+    </message>
+    <message>
+        <source>Rules of</source>
+        <translation type="unfinished">Reglas de</translation>
+    </message>
+    <message>
+        <source>Not for this vessel</source>
+        <translation type="unfinished">No para este buque</translation>
+    </message>
+    <message>
+        <source>Other texts</source>
+        <translation type="unfinished">Otros textos</translation>
+    </message>
+    <message>
+        <source>binds here</source>
+        <translation type="unfinished">obliga aquí</translation>
+    </message>
+    <message>
+        <source>a failure is left to the inspector here</source>
+        <translation type="unfinished">un fallo se deja aquí al inspector</translation>
+    </message>
+    <message>
+        <source>advice here</source>
+        <translation type="unfinished">consejo aquí</translation>
+    </message>
+    <message>
+        <source>not asked here</source>
+        <translation type="unfinished">no se pide aquí</translation>
+    </message>
+    <message>
+        <source>In force here</source>
+        <translation type="unfinished">Vigente aquí</translation>
+    </message>
+    <message>
+        <source>At door %1</source>
+        <translation type="unfinished">En la puerta %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>Binds at</source>
+        <translation type="unfinished">Obliga en</translation>
+    </message>
+    <message>
+        <source>A failure is left to the inspector at</source>
+        <translation type="unfinished">Un fallo se deja al inspector en</translation>
+    </message>
+    <message>
+        <source>Advice at</source>
+        <translation type="unfinished">Consejo en</translation>
+    </message>
+    <message>
+        <source>Not asked</source>
+        <translation type="unfinished">No se pide</translation>
+    </message>
+    <message>
+        <source>Aboard this vessel</source>
+        <translation type="unfinished">A bordo de este buque</translation>
+    </message>
+    <message>
+        <source>binds %1</source>
+        <translation type="unfinished">obliga a %1</translation>
+    </message>
+    <message>
+        <source>left to the inspector at %1</source>
+        <translation type="unfinished">se deja al inspector en %1</translation>
+    </message>
+    <message>
+        <source>advice at %1</source>
+        <translation type="unfinished">consejo en %1</translation>
+    </message>
+    <message>
+        <source>not asked</source>
+        <translation type="unfinished">no se pide</translation>
+    </message>
+</context>
+<context>
+    <name>RulesScreen</name>
+    <message>
+        <source>Maintenance</source>
+        <translation type="unfinished">Mantenimiento</translation>
+    </message>
+    <message>
+        <source>The texts that were read</source>
+        <translation type="unfinished">Los textos que se leyeron</translation>
+    </message>
+    <message>
+        <source>editions, dates, and what was not read</source>
+        <translation type="unfinished">ediciones, fechas y lo que no se leyó</translation>
+    </message>
+</context>
+<context>
     <name>RunWords</name>
     <message>
         <source>cut short</source>
@@ -9266,6 +10287,21 @@ lado dos</translation>
     </message>
 </context>
 <context>
+    <name>latchround::ui::ChangedRulesCard</name>
+    <message>
+        <source>Look ›</source>
+        <translation type="unfinished">Ver ›</translation>
+    </message>
+    <message>
+        <source>The rules changed since the doors were last shown</source>
+        <translation type="unfinished">Las reglas cambiaron desde que se mostraron las puertas por última vez</translation>
+    </message>
+    <message>
+        <source>%1 graded otherwise since the rules changed</source>
+        <translation type="unfinished">%1 con otra calificación desde que cambiaron las reglas</translation>
+    </message>
+</context>
+<context>
     <name>latchround::ui::ChoiceKeys</name>
     <message>
         <source>More ›</source>
@@ -9792,6 +10828,10 @@ lado dos</translation>
         <source>Keep it</source>
         <translation type="unfinished">Conservarla</translation>
     </message>
+    <message>
+        <source>Rule book ›</source>
+        <translation type="unfinished">Reglamento ›</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::DrillResult</name>
@@ -10056,10 +11096,6 @@ lado dos</translation>
         <translation type="unfinished">Qué contornos resisten</translation>
     </message>
     <message>
-        <source>%1. The flag Administration, approved plans and local rules stand above it.</source>
-        <translation type="unfinished">%1. Por encima están la Administración de bandera, los planos aprobados y las reglas locales.</translation>
-    </message>
-    <message>
         <source>Walk</source>
         <translation type="unfinished">Recorrido</translation>
     </message>
@@ -10094,6 +11130,14 @@ lado dos</translation>
     <message>
         <source>What it is graded by</source>
         <translation type="unfinished">Con qué se califica</translation>
+    </message>
+    <message>
+        <source>Rule book ›</source>
+        <translation type="unfinished">Reglamento ›</translation>
+    </message>
+    <message>
+        <source>%1: %2. The flag Administration, approved plans and local rules come first. Not covered: high-speed craft; watertight doors as such.</source>
+        <translation type="unfinished">%1: %2. Prevalecen la Administración del pabellón, los planos aprobados y las reglas locales. No abarca: naves de gran velocidad; puertas estancas como tales.</translation>
     </message>
 </context>
 <context>
@@ -10221,6 +11265,46 @@ lado dos</translation>
     <message>
         <source>No walkdown has begun yet. Begin one to test it.</source>
         <translation type="unfinished">Aún no ha empezado ningún recorrido. Inicie uno para probarla.</translation>
+    </message>
+    <message>
+        <source>Graded otherwise since the rules changed</source>
+        <translation type="unfinished">Otra calificación desde que cambiaron las reglas</translation>
+    </message>
+    <message>
+        <source>I have seen this</source>
+        <translation type="unfinished">Lo he visto</translation>
+    </message>
+    <message>
+        <source>Not kept</source>
+        <translation type="unfinished">No conservado</translation>
+    </message>
+    <message>
+        <source>What the doors were graded by before cannot be read any more, so nobody can tell which are graded otherwise.</source>
+        <translation type="unfinished">Ya no se puede leer aquello con lo que se calificaban antes las puertas, así que nadie puede decir cuáles tienen otra calificación.</translation>
+    </message>
+    <message>
+        <source>Nothing that was recorded has changed, and a report made before keeps the edition that it was made by.</source>
+        <translation type="unfinished">Nada de lo registrado ha cambiado, y un informe hecho antes conserva la edición con la que se hizo.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>Texts ›</source>
+        <translation type="unfinished">Textos ›</translation>
+    </message>
+    <message>
+        <source>Before: %1</source>
+        <translation type="unfinished">Antes: %1</translation>
+    </message>
+    <message>
+        <source>Now: %1</source>
+        <translation type="unfinished">Ahora: %1</translation>
+    </message>
+    <message>
+        <source>Door %1 ›</source>
+        <translation type="unfinished">Puerta %1 ›</translation>
     </message>
 </context>
 <context>
@@ -11609,10 +12693,6 @@ lado dos</translation>
         <translation type="unfinished">No se incorporó nada. Aquí todo sigue como estaba.</translation>
     </message>
     <message>
-        <source>There is no walkdown yet: until then only the blank form can be made.</source>
-        <translation type="unfinished">Aún no hay recorridos: hasta entonces solo se puede hacer el formulario en blanco.</translation>
-    </message>
-    <message>
         <source>No walkdown recorded anything of this door yet.</source>
         <translation type="unfinished">Ningún recorrido ha anotado aún nada de esta puerta.</translation>
     </message>
@@ -11640,6 +12720,18 @@ lado dos</translation>
         <source>The signature is kept, and saved by itself in a moment.</source>
         <translation type="unfinished">La firma está a salvo y se guardará por sí sola en un momento.</translation>
     </message>
+    <message>
+        <source>There is no walkdown yet: until then only the blank form and the rule book can be made.</source>
+        <translation type="unfinished">Aún no hay recorridos: hasta entonces solo se pueden hacer el formulario en blanco y el reglamento.</translation>
+    </message>
+    <message>
+        <source>Rule book</source>
+        <translation type="unfinished">Reglamento</translation>
+    </message>
+    <message>
+        <source>every row with its limit, dates, exemptions and text, and where it binds aboard</source>
+        <translation type="unfinished">cada fila con su límite, fechas, exenciones y texto, y dónde obliga a bordo</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::RowPager</name>
@@ -11666,6 +12758,68 @@ lado dos</translation>
     <message>
         <source>%1–%2 of %3</source>
         <translation type="unfinished">%1–%2 de %3</translation>
+    </message>
+</context>
+<context>
+    <name>latchround::ui::RulePage</name>
+    <message>
+        <source>All that the row says</source>
+        <translation type="unfinished">Todo lo que dice la fila</translation>
+    </message>
+    <message>
+        <source>‹ Rows</source>
+        <translation type="unfinished">‹ Filas</translation>
+    </message>
+    <message>
+        <source>Print ›</source>
+        <translation type="unfinished">Imprimir ›</translation>
+    </message>
+    <message>
+        <source>Print the rule book</source>
+        <translation type="unfinished">Imprimir el reglamento</translation>
+    </message>
+</context>
+<context>
+    <name>latchround::ui::RulesScreen</name>
+    <message>
+        <source>All rows</source>
+        <translation type="unfinished">Todas las filas</translation>
+    </message>
+    <message>
+        <source>No row has these words.</source>
+        <translation type="unfinished">Ninguna fila tiene estas palabras.</translation>
+    </message>
+    <message>
+        <source>words, or a citation</source>
+        <translation type="unfinished">palabras o una cita</translation>
+    </message>
+    <message>
+        <source>Find rows by their words or citation</source>
+        <translation type="unfinished">Buscar filas por sus palabras o su cita</translation>
+    </message>
+    <message>
+        <source>Rows of the rule book</source>
+        <translation type="unfinished">Filas del reglamento</translation>
+    </message>
+    <message>
+        <source>Read it ›</source>
+        <translation type="unfinished">Leerlo ›</translation>
+    </message>
+    <message>
+        <source>Rule book</source>
+        <translation type="unfinished">Reglamento</translation>
+    </message>
+    <message>
+        <source>door %1</source>
+        <translation type="unfinished">puerta %1</translation>
+    </message>
+    <message>
+        <source>Asked aboard</source>
+        <translation type="unfinished">Se piden a bordo</translation>
+    </message>
+    <message>
+        <source>Asked of this door</source>
+        <translation type="unfinished">Se piden a esta puerta</translation>
     </message>
 </context>
 <context>
@@ -11745,6 +12899,10 @@ lado dos</translation>
     <message>
         <source>“%1” and “%2” lie only %3 s apart: no leaf moves so fast. A slip of the finger?</source>
         <translation type="unfinished">«%1» y «%2» distan solo %3 s: ninguna hoja se mueve tan rápido. ¿Un desliz del dedo?</translation>
+    </message>
+    <message>
+        <source>no alarm was marked: %1</source>
+        <translation type="unfinished">no se marcó ninguna alarma: %1</translation>
     </message>
 </context>
 <context>
@@ -12127,10 +13285,6 @@ lado dos</translation>
         <translation type="unfinished">Parar la prueba</translation>
     </message>
     <message>
-        <source>Alarm stopped</source>
-        <translation type="unfinished">Fin de alarma</translation>
-    </message>
-    <message>
         <source>Take back the last mark</source>
         <translation type="unfinished">Quitar la última marca</translation>
     </message>
@@ -12323,6 +13477,22 @@ repetir</translation>
         <source>saving…</source>
         <translation type="unfinished">guardando…</translation>
     </message>
+    <message>
+        <source>Moves,
+no alarm</source>
+        <translation type="unfinished">Se mueve,
+sin alarma</translation>
+    </message>
+    <message>
+        <source>Alarm stopped</source>
+        <translation type="unfinished">Fin de alarma</translation>
+    </message>
+    <message>
+        <source>Alarm
+comes late</source>
+        <translation type="unfinished">La alarma
+llega tarde</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::TopBar</name>
@@ -12427,6 +13597,10 @@ repetir</translation>
     <message>
         <source>No leaf moves so fast. A slip of the finger? Else type it again.</source>
         <translation type="unfinished">Ninguna hoja se mueve tan rápido. ¿Un desliz del dedo? Si no, tecléelo otra vez.</translation>
+    </message>
+    <message>
+        <source>No alarm sounded</source>
+        <translation type="unfinished">No sonó ninguna alarma</translation>
     </message>
 </context>
 <context>

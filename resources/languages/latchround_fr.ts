@@ -2555,6 +2555,521 @@
         <source>Work both together. None there: not applicable. Bad: it must be opened first, it opens the other way, or it stands at a stairway.</source>
         <translation type="unfinished">Manœuvrez les deux ensemble. Aucune ici&#xa0;: sans objet. Mauvais&#xa0;: il faut l&apos;ouvrir d&apos;abord, elle s&apos;ouvre dans l&apos;autre sens, ou elle se trouve à un escalier.</translation>
     </message>
+    <message>
+        <source>Metal plate on a vertical edge of the leaf, screwed or riveted, with maker, class, type approval number and drawing number</source>
+        <translation type="unfinished">Plaque de métal sur un chant vertical du vantail, vissée ou rivetée, avec fabricant, classe, numéro d&apos;approbation de type et numéro de plan</translation>
+    </message>
+    <message>
+        <source>Metal plate on the edge of the leaf, with all four entries?</source>
+        <translation type="unfinished">Plaque de métal sur le chant du vantail, avec les quatre mentions ?</translation>
+    </message>
+    <message>
+        <source>The vertical edges of the open leaf. Good: a metal plate, screwed or riveted: maker, class, type approval number, drawing number. Bad: none, a sticker, painted over, an entry missing.</source>
+        <translation type="unfinished">Les chants verticaux du vantail ouvert. Bon : plaque de métal, vissée ou rivetée : fabricant, classe, approbation, plan. Mauvais : aucune, un autocollant, peinte, une mention manque.</translation>
+    </message>
+    <message>
+        <source>a ship built before 3 February 2017 may keep its former rule until the door is replaced or the ship refitted (SOR/2017-14, ss. 103, 106)</source>
+        <translation type="unfinished">un navire construit avant le 3 février 2017 peut garder sa règle d&apos;avant jusqu&apos;au remplacement de la porte ou à la refonte du navire (SOR/2017-14, art. 103 et 106)</translation>
+    </message>
+    <message>
+        <source>a ship built before 3 February 2017 may keep its former rule until the door is replaced or the ship refitted (SOR/2017-14, s. 203)</source>
+        <translation type="unfinished">un navire construit avant le 3 février 2017 peut garder sa règle d&apos;avant jusqu&apos;au remplacement de la porte ou à la refonte du navire (SOR/2017-14, art. 203)</translation>
+    </message>
+    <message>
+        <source>The gap between leaf and frame is no wider than in the fire test of the door</source>
+        <translation type="unfinished">Le jeu entre vantail et dormant n&apos;est pas plus grand que lors de l&apos;essai au feu de la porte</translation>
+    </message>
+    <message>
+        <source>Gap between leaf and frame no wider than in its fire test?</source>
+        <translation type="unfinished">Jeu entre vantail et dormant pas plus grand qu&apos;à son essai au feu ?</translation>
+    </message>
+    <message>
+        <source>Round the shut leaf, with a feeler gauge. Ask for the report of its fire test: it gives the gap that was tested. Good: no wider anywhere. Bad: wider, or nobody knows what was tested.</source>
+        <translation type="unfinished">Tout autour du vantail fermé, avec une jauge. Demandez le rapport de l&apos;essai au feu : il donne le jeu essayé. Bon : nulle part plus grand. Mauvais : plus grand, ou nul ne sait ce qui fut essayé.</translation>
+    </message>
+    <message>
+        <source>The gap between leaf and frame is the smallest with which the door works</source>
+        <translation type="unfinished">Le jeu entre vantail et dormant est le plus petit avec lequel la porte fonctionne</translation>
+    </message>
+    <message>
+        <source>Gap between leaf and frame as small as it can be?</source>
+        <translation type="unfinished">Jeu entre vantail et dormant aussi petit que possible ?</translation>
+    </message>
+    <message>
+        <source>Round the shut leaf, with a feeler gauge. Good: even, and no wider than the leaf needs to move freely. Bad: light shows, or a side that hangs open.</source>
+        <translation type="unfinished">Tout autour du vantail fermé, avec une jauge. Bon : régulier, et pas plus qu&apos;il n&apos;en faut au vantail pour bouger. Mauvais : on voit le jour, ou un côté bâille.</translation>
+    </message>
+    <message>
+        <source>how small a gap is workable, the text does not say in figures</source>
+        <translation type="unfinished">quel jeu est praticable, le texte ne le dit pas en chiffres</translation>
+    </message>
+    <message>
+        <source>how small a gap is workable, the text does not say in figures; a ship built before 3 February 2017 may keep its former rule until the door is replaced or the ship refitted (SOR/2017-14, s. 203)</source>
+        <translation type="unfinished">quel jeu est praticable, le texte ne le dit pas en chiffres ; un navire construit avant le 3 février 2017 peut garder sa règle d&apos;avant jusqu&apos;au remplacement de la porte ou à la refonte du navire (SOR/2017-14, art. 203)</translation>
+    </message>
+    <message>
+        <source>No grille or louvre in the door</source>
+        <translation type="unfinished">Ni grille ni persienne dans la porte</translation>
+    </message>
+    <message>
+        <source>No grille or louvre in it?</source>
+        <translation type="unfinished">Ni grille ni persienne ?</translation>
+    </message>
+    <message>
+        <source>Both faces of the leaf, top to bottom. Good: none. Bad: a grille, a louvre or holes for air, open or closed with a plate.</source>
+        <translation type="unfinished">Les deux faces du vantail, de haut en bas. Bon : rien. Mauvais : une grille, une persienne ou des trous d&apos;aération, ouverts ou fermés par une tôle.</translation>
+    </message>
+    <message>
+        <source>Reasonably gastight when shut</source>
+        <translation type="unfinished">Raisonnablement étanche aux gaz une fois fermée</translation>
+    </message>
+    <message>
+        <source>Reasonably gastight when shut?</source>
+        <translation type="unfinished">Raisonnablement étanche aux gaz une fois fermée ?</translation>
+    </message>
+    <message>
+        <source>Shut it, put a lamp on the far side and look along the edges; feel for a draught. Good: no light, next to no draught. Bad: light, a seal that does not touch, a hole.</source>
+        <translation type="unfinished">Fermez-la, mettez une lampe de l&apos;autre côté et regardez le long des chants ; cherchez un courant d&apos;air. Bon : pas de jour, presque pas d&apos;air. Mauvais : du jour, un joint qui ne touche pas, un trou.</translation>
+    </message>
+    <message>
+        <source>A door of a machinery space of category A is gastight when shut</source>
+        <translation type="unfinished">La porte d&apos;un local de machines de catégorie A est étanche aux gaz une fois fermée</translation>
+    </message>
+    <message>
+        <source>Gastight when shut?</source>
+        <translation type="unfinished">Étanche aux gaz une fois fermée ?</translation>
+    </message>
+    <message>
+        <source>Shut it with the fans of the machinery space running and go round the edge with a hand and a lamp. Good: no draught and no light anywhere. The space is not of category A: n/a.</source>
+        <translation type="unfinished">Fermez-la, ventilateurs du local en marche, et suivez le bord avec la main et une lampe. Bon : ni air ni jour nulle part. Le local n&apos;est pas de catégorie A : sans objet.</translation>
+    </message>
+    <message>
+        <source>The leaf overlaps its frame</source>
+        <translation type="unfinished">Le vantail recouvre son dormant</translation>
+    </message>
+    <message>
+        <source>Does the leaf overlap its frame?</source>
+        <translation type="unfinished">Le vantail recouvre-t-il son dormant ?</translation>
+    </message>
+    <message>
+        <source>Shut it and look at the edge from both sides. Good: leaf or stop covers the gap on every side that has a frame. Bad: you can look straight through between leaf and frame.</source>
+        <translation type="unfinished">Fermez-la et regardez le bord des deux côtés. Bon : vantail ou butée couvre le jeu sur chaque côté qui a un dormant. Mauvais : on voit au travers entre vantail et dormant.</translation>
+    </message>
+    <message>
+        <source>No opening for air in or under the door of a stairway enclosure</source>
+        <translation type="unfinished">Pas d&apos;ouverture d&apos;aération dans la porte d&apos;un entourage d&apos;escalier, ni dessous</translation>
+    </message>
+    <message>
+        <source>No opening for air in or under it?</source>
+        <translation type="unfinished">Pas d&apos;ouverture d&apos;aération dedans ni dessous ?</translation>
+    </message>
+    <message>
+        <source>The whole leaf and its foot, shut. Good: no grille, no holes, no cut for air at the foot. Bad: a grille anywhere, or a gap left under it for air.</source>
+        <translation type="unfinished">Tout le vantail et son pied, fermé. Bon : ni grille, ni trous, ni coupe d&apos;aération au pied. Mauvais : une grille où que ce soit, ou un jour laissé dessous pour l&apos;air.</translation>
+    </message>
+    <message>
+        <source>Every hose port that is fitted: self-closing, 150 mm square clear with the door closed, as fire-resistant as the door</source>
+        <translation type="unfinished">Tout orifice de manche existant : à fermeture automatique, 150 mm de côté libres porte fermée, aussi résistant au feu que la porte</translation>
+    </message>
+    <message>
+        <source>A hose port that is fitted: self-closing, 150 mm square</source>
+        <translation type="unfinished">Orifice de manche, s&apos;il y en a un : à fermeture automatique, 150 mm de côté</translation>
+    </message>
+    <message>
+        <source>Closes by itself</source>
+        <translation type="unfinished">Se ferme seule</translation>
+    </message>
+    <message>
+        <source>Let it go from fully open, half open and a small angle. Good: all the way home each time. The text prints no angle. The space is not of category A: n/a.</source>
+        <translation type="unfinished">Lâchez-la grande ouverte, à moitié et d&apos;un petit angle. Bon : jusqu&apos;au bout à chaque fois. Le texte n&apos;imprime pas d&apos;angle. Le local n&apos;est pas de catégorie A : sans objet.</translation>
+    </message>
+    <message>
+        <source>Opening for air in or under the door of a corridor no more than 0.05 m2, with a non-combustible grille</source>
+        <translation type="unfinished">Ouverture d&apos;aération dans la porte d&apos;une coursive ou dessous, au plus 0,05 m2, avec grille incombustible</translation>
+    </message>
+    <message>
+        <source>The grille in the leaf or the cut under it. Count only the open area between the bars; 0 where there is none. The grille must be of a kind that cannot burn. Not a door of a corridor: n/a.</source>
+        <translation type="unfinished">La grille du vantail ou la coupe dessous. Comptez seulement le passage libre entre les barreaux ; 0 s&apos;il n&apos;y en a pas. La grille doit être incombustible. Pas une porte de coursive : sans objet.</translation>
+    </message>
+    <message>
+        <source>Opening for air only in the lower half of the door of a corridor, or under it</source>
+        <translation type="unfinished">Ouverture d&apos;aération seulement dans la moitié basse de la porte d&apos;une coursive, ou dessous</translation>
+    </message>
+    <message>
+        <source>Opening for air only in the lower half, or none?</source>
+        <translation type="unfinished">Ouverture d&apos;aération seulement dans la moitié basse, ou aucune ?</translation>
+    </message>
+    <message>
+        <source>Find every opening for air in the leaf. Good: in the lower half, under it, or none. Bad: a grille or holes in the upper half. Not a door of a corridor: n/a.</source>
+        <translation type="unfinished">Cherchez toute ouverture d&apos;aération du vantail. Bon : dans la moitié basse, dessous, ou aucune. Mauvais : grille ou trous dans la moitié haute. Pas une porte de coursive : sans objet.</translation>
+    </message>
+    <message>
+        <source>Closes by itself; the former rule prints no angle that was read</source>
+        <translation type="unfinished">Se ferme seule ; de l&apos;ancienne règle aucun angle n&apos;a été lu</translation>
+    </message>
+    <message>
+        <source>Let it go from fully open, half open and a small angle. Good: all the way home each time. Bad: it stands ajar.</source>
+        <translation type="unfinished">Lâchez-la grande ouverte, à moitié et d&apos;un petit angle. Bon : jusqu&apos;au bout à chaque fois. Mauvais : elle reste entrouverte.</translation>
+    </message>
+    <message>
+        <source>whether s. 158 of the Hull Construction Regulations is the former rule that this ship keeps (SOR/2017-14, ss. 103, 203)</source>
+        <translation type="unfinished">si l&apos;art. 158 du Règlement sur la construction des coques est l&apos;ancienne règle que ce navire garde (SOR/2017-14, art. 103 et 203)</translation>
+    </message>
+    <message>
+        <source>What holds it open is fail-safe: it closes when the hold fails</source>
+        <translation type="unfinished">Ce qui la tient ouverte est à sécurité positive : elle se ferme quand la retenue lâche</translation>
+    </message>
+    <message>
+        <source>What holds it open is released at the door</source>
+        <translation type="unfinished">Ce qui la tient ouverte se déclenche à la porte</translation>
+    </message>
+    <message>
+        <source>Work the switch or handle at the door. Good: it lets the door go. Bad: it does nothing.</source>
+        <translation type="unfinished">Actionnez l&apos;interrupteur ou la poignée à la porte. Bon : la porte est libérée. Mauvais : rien ne se passe.</translation>
+    </message>
+    <message>
+        <source>What holds it open is released from the wheelhouse</source>
+        <translation type="unfinished">Ce qui la tient ouverte se déclenche depuis la timonerie</translation>
+    </message>
+    <message>
+        <source>Does the wheelhouse release it?</source>
+        <translation type="unfinished">La timonerie la déclenche-t-elle ?</translation>
+    </message>
+    <message>
+        <source>The wheelhouse releases the door or its group. Good: it lets go and closes. Bad: it stays open. A watch at every door of the group, both sides.</source>
+        <translation type="unfinished">La timonerie déclenche la porte ou son groupe. Bon : elle lâche et se ferme. Mauvais : elle reste ouverte. Une personne de surveillance à chaque porte du groupe, des deux côtés.</translation>
+    </message>
+    <message>
+        <source>Transport Canada, its inspectors and the approved plans stand above these rows; changes after 25 July 2025 were not checked.</source>
+        <translation type="unfinished">Transports Canada, ses inspecteurs et les plans approuvés priment sur ces lignes ; les changements après le 25 juillet 2025 n&apos;ont pas été vérifiés.</translation>
+    </message>
+    <message>
+        <source>Canadian passenger ships with convention certificates: SOLAS II-2 binds them, and these rows (ss. 101, 102, 120); one built before 1 July 2002 may keep the structural fire protection of its day, but not part E, replaced parts or a major refit (ss. 104, 106)</source>
+        <translation type="unfinished">Navires à passagers canadiens munis de certificats de la Convention : SOLAS II-2 les oblige, et ces lignes (art. 101, 102, 120) ; un navire construit avant le 1er juillet 2002 peut garder la protection structurelle de son époque, mais pas pour la partie E, les pièces remplacées ni une refonte importante (art. 104, 106)</translation>
+    </message>
+    <message>
+        <source>Canada&apos;s consolidated laws in XML (github.com/justicecanada/laws-lois-xml, state of 23 July 2026), everything about doors</source>
+        <translation type="unfinished">Les lois codifiées du Canada en XML (github.com/justicecanada/laws-lois-xml, état du 23 juillet 2026), tout ce qui touche les portes</translation>
+    </message>
+    <message>
+        <source>The law of its day for a ship built before 1 July 2002</source>
+        <translation type="unfinished">La loi de son époque pour un navire construit avant le 1er juillet 2002</translation>
+    </message>
+    <message>
+        <source>Canadian passenger ships without convention certificates, of 24 m or more, or of more than 15 gross tons, less than 24 m and more than 36 berthed passengers: SOLAS II-2 binds them too (s. 102(1)); berths decide which of them count as ships of more than 36 passengers (s. 102(3))</source>
+        <translation type="unfinished">Navires à passagers canadiens sans certificats de la Convention, de 24 m et plus, ou de plus de 15 de jauge brute, moins de 24 m et plus de 36 passagers avec couchette : SOLAS II-2 les oblige aussi (art. 102(1)) ; les couchettes décident lesquels comptent pour plus de 36 passagers (art. 102(3))</translation>
+    </message>
+    <message>
+        <source>The former rules that a ship built before 3 February 2017 may keep, but for s. 158 of the Hull Construction Regulations</source>
+        <translation type="unfinished">Les anciennes règles que peut garder un navire construit avant le 3 février 2017, hormis l&apos;art. 158 du Règlement sur la construction des coques</translation>
+    </message>
+    <message>
+        <source>Canadian day boats: of 24 m or more, without berths, for fewer than 100 passengers, in sheltered waters or on near coastal voyages class 2, limited (part 2, ss. 201, 212, 218)</source>
+        <translation type="unfinished">Bateaux de jour canadiens : de 24 m et plus, sans couchettes, pour moins de 100 passagers, en eaux abritées ou en voyages à proximité du littoral, classe 2, limités (partie 2, art. 201, 212, 218)</translation>
+    </message>
+    <message>
+        <source>berths and voyage decide whether this ship counts as one of more than 36 passengers (SOR/2017-14, s. 102(3))</source>
+        <translation type="unfinished">couchettes et voyage décident si ce navire compte pour plus de 36 passagers (SOR/2017-14, art. 102(3))</translation>
+    </message>
+    <message>
+        <source>The door is of the class of the partition it stands in; a watertight door needs no insulation</source>
+        <translation type="unfinished">La porte est de la classe de la cloison où elle se trouve ; une porte étanche n&apos;a pas besoin d&apos;isolation</translation>
+    </message>
+    <message>
+        <source>Compare the plate on the door with the class of the partition round it. Good: the door is at least as strong. A watertight door needs no insulation (art. 15.11(8)(d)).</source>
+        <translation type="unfinished">Comparez la plaque de la porte avec la classe de la cloison autour. Bon : la porte est au moins aussi forte. Une porte étanche n&apos;a pas besoin d&apos;isolation (art. 15.11(8)(d)).</translation>
+    </message>
+    <message>
+        <source>read for vessels built from 30 December 2008 until ES-TRIN took its place on 7 October 2018 (a date from memory); for any other vessel the text was not read</source>
+        <translation type="unfinished">lu pour les bateaux construits du 30 décembre 2008 jusqu&apos;à ce qu&apos;ES-TRIN le remplace le 7 octobre 2018 (date de mémoire) ; pour tout autre bateau le texte n&apos;a pas été lu</translation>
+    </message>
+    <message>
+        <source>Closes by itself; the text prints no angle, no seconds and no speed</source>
+        <translation type="unfinished">Se ferme seule ; le texte n&apos;imprime ni angle, ni secondes, ni vitesse</translation>
+    </message>
+    <message>
+        <source>Let it go from fully open, half open and a small angle. Good: all the way home each time. Bad: it stands ajar. The text prints no angle, seconds or speed.</source>
+        <translation type="unfinished">Lâchez-la grande ouverte, à moitié et d&apos;un petit angle. Bon : jusqu&apos;au bout à chaque fois. Mauvais : elle reste entrouverte. Le texte n&apos;imprime ni angle, ni secondes, ni vitesse.</translation>
+    </message>
+    <message>
+        <source>Kept open in service, it can be closed on the spot</source>
+        <translation type="unfinished">Tenue ouverte en service, elle peut être fermée sur place</translation>
+    </message>
+    <message>
+        <source>Can it be closed on the spot?</source>
+        <translation type="unfinished">Peut-elle être fermée sur place ?</translation>
+    </message>
+    <message>
+        <source>Work the switch or handle at the door. Good: it lets the door go and it closes. Bad: it does nothing.</source>
+        <translation type="unfinished">Actionnez l&apos;interrupteur ou la poignée à la porte. Bon : elle est libérée et se ferme. Mauvais : rien ne se passe.</translation>
+    </message>
+    <message>
+        <source>Kept open in service, it can be closed from a place that is permanently manned</source>
+        <translation type="unfinished">Tenue ouverte en service, elle peut être fermée depuis un endroit gardé en permanence</translation>
+    </message>
+    <message>
+        <source>Can it be closed from the place that is always manned?</source>
+        <translation type="unfinished">Peut-elle être fermée depuis l&apos;endroit gardé en permanence ?</translation>
+    </message>
+    <message>
+        <source>The place that is always manned releases the door or its group. Good: it lets go and closes. Bad: it stays open. A watch at every door of the group, both sides.</source>
+        <translation type="unfinished">L&apos;endroit gardé en permanence déclenche la porte ou son groupe. Bon : elle lâche et se ferme. Mauvais : elle reste ouverte. Une personne de surveillance à chaque porte, des deux côtés.</translation>
+    </message>
+    <message>
+        <source>After remote closing it can be re-opened on the spot and closes safely again</source>
+        <translation type="unfinished">Après une fermeture à distance elle se rouvre sur place et se referme sans danger</translation>
+    </message>
+    <message>
+        <source>Re-opens on the spot after remote closing, and closes safely again?</source>
+        <translation type="unfinished">Après fermeture à distance, se rouvre sur place et se referme sans danger ?</translation>
+    </message>
+    <message>
+        <source>After the release from the manned place, open it by hand and let go. Good: it opens, and closes again without harm to anybody. Bad: it stays locked, or stays open.</source>
+        <translation type="unfinished">Une fois déclenchée depuis l&apos;endroit gardé, ouvrez-la à la main et lâchez. Bon : elle s&apos;ouvre, et se referme sans blesser. Mauvais : elle reste bloquée, ou ouverte.</translation>
+    </message>
+    <message>
+        <source>The inspection body that issues the vessel&apos;s certificate decides; ES-TRIN, which took the place of this text, was not read.</source>
+        <translation type="unfinished">La commission de visite qui délivre le certificat du bateau décide ; ES-TRIN, qui a remplacé ce texte, n&apos;a pas été lu.</translation>
+    </message>
+    <message>
+        <source>Passenger vessels on the inland waterways of the European Union, by their certificate of Directive 2006/87/EC</source>
+        <translation type="unfinished">Bateaux à passagers des voies de navigation intérieure de l&apos;Union européenne, selon leur certificat de la directive 2006/87/CE</translation>
+    </message>
+    <message>
+        <source>France&apos;s order of 30 December 2008, annex, art. 15.11(8) and (10) (github.com/etalab, laws and regulations that are not in a code); the end of its dates is from memory</source>
+        <translation type="unfinished">L&apos;arrêté français du 30 décembre 2008, annexe, art. 15.11(8) et (10) (github.com/etalab, lois et règlements non codifiés) ; la fin de ses dates est de mémoire</translation>
+    </message>
+    <message>
+        <source>ES-TRIN chapter 19, which took its place; what was allowed to vessels that were there before; the tables of partitions</source>
+        <translation type="unfinished">Le chapitre 19 d&apos;ES-TRIN, qui l&apos;a remplacé ; ce qui était permis aux bateaux existants ; les tableaux de cloisons</translation>
+    </message>
+    <message>
+        <source>the code says &quot;should&quot;</source>
+        <translation type="unfinished">le code dit &quot;should&quot; (devrait)</translation>
+    </message>
+    <message>
+        <source>Work the switch or handle at the door. Good: it lets the door go. Bad: it does nothing. The code asks for it at the door, not from both sides.</source>
+        <translation type="unfinished">Actionnez l&apos;interrupteur ou la poignée à la porte. Bon : la porte est libérée. Mauvais : rien ne se passe. Le code le demande à la porte, non des deux côtés.</translation>
+    </message>
+    <message>
+        <source>The Administration that certifies the yacht decides; codes that came after LY3 were not read.</source>
+        <translation type="unfinished">L&apos;Administration qui certifie le yacht décide ; les codes venus après LY3 n&apos;ont pas été lus.</translation>
+    </message>
+    <message>
+        <source>Large commercial yachts of 500 gross tons and over certified by LY3; the code says &quot;should&quot;, so a failure is the inspector&apos;s to decide</source>
+        <translation type="unfinished">Grands yachts commerciaux de 500 de jauge brute et plus certifiés LY3 ; le code dit &quot;should&quot;, un échec est donc à l&apos;appréciation de l&apos;inspecteur</translation>
+    </message>
+    <message>
+        <source>A page of imorules.com, of which paragraph 14B.2.7.4 was at hand to sub-item (e)</source>
+        <translation type="unfinished">Une page d&apos;imorules.com, dont le paragraphe 14B.2.7.4 était disponible jusqu&apos;au point (e)</translation>
+    </message>
+    <message>
+        <source>14B.2.7.4 after sub-item (e), and the other paragraphs on fire protection; the dates between which LY3 was in force; what came after it. Other rows of SOLAS are shown as advice.</source>
+        <translation type="unfinished">14B.2.7.4 après le point (e), et les autres paragraphes sur l&apos;incendie ; les dates entre lesquelles LY3 était en vigueur ; ce qui a suivi. Les autres lignes SOLAS sont montrées comme recommandation.</translation>
+    </message>
+    <message>
+        <source>The company&apos;s maintenance plan and the flag Administration stand above these periods; no days of grace are printed.</source>
+        <translation type="unfinished">Le plan d&apos;entretien de la compagnie et l&apos;Administration du pavillon priment sur ces périodes ; aucun jour de grâce n&apos;est imprimé.</translation>
+    </message>
+    <message>
+        <source>Every vessel, whatever its date; what the circular says of maintenance, not of a test</source>
+        <translation type="unfinished">Tout navire, quelle que soit sa date ; ce que la circulaire dit de l&apos;entretien, non d&apos;un essai</translation>
+    </message>
+    <message>
+        <source>MSC.1/Circ.1432; SOLAS III/19 and III/30 in the Dutch government&apos;s treaty database (BWBV0003264, April 2015)</source>
+        <translation type="unfinished">MSC.1/Circ.1432 ; SOLAS III/19 et III/30 dans la base des traités du gouvernement néerlandais (BWBV0003264, avril 2015)</translation>
+    </message>
+    <message>
+        <source>The vessel&apos;s own Administration decides what binds it: rows of SOLAS are shown as advice and fail nothing, and rows of common practice are left to the inspector.</source>
+        <translation type="unfinished">L&apos;Administration du navire décide de ce qui l&apos;oblige : les lignes SOLAS sont montrées comme recommandation et ne font rien échouer, et celles de pratique courante sont à l&apos;appréciation de l&apos;inspecteur.</translation>
+    </message>
+    <message>
+        <source>Vessels of other flags, and of rules that are not named here: no text in this catalogue binds them, and everything they are told is advice</source>
+        <translation type="unfinished">Navires d&apos;autres pavillons, et de règles non nommées ici : aucun texte de ce catalogue ne les oblige, et tout ce qu&apos;on leur dit est recommandation</translation>
+    </message>
+    <message>
+        <source>Every text of such a flag</source>
+        <translation type="unfinished">Tout texte d&apos;un tel pavillon</translation>
+    </message>
+    <message>
+        <source>Rows of common practice have no published source here: they never fail a door by themselves, the inspector decides.</source>
+        <translation type="unfinished">Les lignes de pratique courante n&apos;ont ici aucune source publiée : elles ne font jamais échouer une porte à elles seules, l&apos;inspecteur décide.</translation>
+    </message>
+    <message>
+        <source>Every vessel, whatever its flag and date</source>
+        <translation type="unfinished">Tout navire, quels que soient son pavillon et sa date</translation>
+    </message>
+    <message>
+        <source>There is no published text of it.</source>
+        <translation type="unfinished">Il n&apos;en existe aucun texte publié.</translation>
+    </message>
+    <message>
+        <source>The speed of closing is controlled where that is needed so that nobody is endangered; the older text prints no figure</source>
+        <translation type="unfinished">La vitesse de fermeture est réglée là où il le faut pour que personne ne soit en danger ; l&apos;ancien texte n&apos;imprime aucun chiffre</translation>
+    </message>
+    <message>
+        <source>Speed of closing controlled, so that nobody is endangered?</source>
+        <translation type="unfinished">Vitesse de fermeture réglée, sans danger pour personne ?</translation>
+    </message>
+    <message>
+        <source>Watch it close from fully open. Good: it moves steadily, and a person in the way has time to step aside. Bad: it slams or runs away. The older text prints no seconds and no metres a second.</source>
+        <translation type="unfinished">Regardez-la se fermer depuis l&apos;ouverture complète. Bon : mouvement régulier, on a le temps de s&apos;écarter. Mauvais : elle claque ou s&apos;emballe. L&apos;ancien texte n&apos;imprime ni secondes ni mètres par seconde.</translation>
+    </message>
+    <message>
+        <source>where the speed has to be controlled, the text leaves to judgement; it prints no figure</source>
+        <translation type="unfinished">où la vitesse doit être réglée, le texte le laisse à l&apos;appréciation ; il n&apos;imprime aucun chiffre</translation>
+    </message>
+    <message>
+        <source>Of the texts before 1 July 2002 only a part was read: for an older ship ask for the approved drawing and the rules of its day.</source>
+        <translation type="unfinished">Des textes d&apos;avant le 1er juillet 2002 une partie seulement a été lue : pour un navire plus ancien, demandez le plan approuvé et les règles de son époque.</translation>
+    </message>
+    <message>
+        <source>Passenger ships of SOLAS built before 1 July 2002, which keep chapter II-2 as amended to their day (II-2/1.2.1 of 2015); after a repair or alteration at least that, after a major one the new text as far as reasonable (1.3.1, 1.3.2)</source>
+        <translation type="unfinished">Navires à passagers SOLAS construits avant le 1er juillet 2002, qui gardent le chapitre II-2 tel qu&apos;amendé à leur date (II-2/1.2.1 de 2015) ; après une réparation ou transformation au moins cela, après une transformation importante le nouveau texte dans la mesure du raisonnable (1.3.1, 1.3.2)</translation>
+    </message>
+    <message>
+        <source>Taiwan&apos;s ship fire structure rules, art. 27, as of 9 January 2018: one national transposition of the 1981/83 wording of SOLAS II-2/30</source>
+        <translation type="unfinished">Règles de Taïwan sur la structure des navires contre l&apos;incendie, art. 27, au 9 janvier 2018 : une transposition nationale de la rédaction de 1981/83 de SOLAS II-2/30</translation>
+    </message>
+    <message>
+        <source>SOLAS II-2/30 of 1981/83 in print; the 1992 amendments to regulations 30, 41-1 and 41-2 (seconds, metres a second, alarm, retrofit dates): ask for the approved drawing; the fire tables before 2002</source>
+        <translation type="unfinished">SOLAS II-2/30 de 1981/83 dans un imprimé ; les amendements de 1992 aux règles 30, 41-1 et 41-2 (secondes, mètres par seconde, alarme, dates de mise à niveau) : demandez le plan approuvé ; les tableaux d&apos;avant 2002</translation>
+    </message>
+    <message>
+        <source>Passenger ships of SOLAS built before 1 July 2002 with special category spaces</source>
+        <translation type="unfinished">Navires à passagers SOLAS construits avant le 1er juillet 2002 et ayant des locaux de catégorie spéciale</translation>
+    </message>
+    <message>
+        <source>An English print of MSC.1(XLV) on the internet, of which only a part was at hand: II-2/37.1.1.2 and 37.1.2.2</source>
+        <translation type="unfinished">Une copie anglaise de MSC.1(XLV) sur internet, dont une partie seulement était disponible : II-2/37.1.1.2 et 37.1.2.2</translation>
+    </message>
+    <message>
+        <source>The rest of the 1981 amendments, the regulation on doors (30) among it</source>
+        <translation type="unfinished">Le reste des amendements de 1981, dont la règle sur les portes (30)</translation>
+    </message>
+    <message>
+        <source>An alarm sounds when it is released from the control station</source>
+        <translation type="unfinished">Une alarme sonne quand elle est libérée depuis le poste de commande</translation>
+    </message>
+    <message>
+        <source>Did an alarm sound when the control station released it?</source>
+        <translation type="unfinished">Une alarme a-t-elle sonné quand le poste de commande l&apos;a libérée ?</translation>
+    </message>
+    <message>
+        <source>Listen at the door as the control station releases it. Good: the alarm sounds before the leaf stirs. Bad: silence, or an alarm that starts with the leaf. A silent sliding door crushes whoever stands in it.</source>
+        <translation type="unfinished">Écoutez à la porte pendant que le poste la libère. Bien : l&apos;alarme sonne avant que le vantail bouge. Mal : le silence, ou une alarme qui part avec le vantail. Une porte coulissante silencieuse écrase qui s&apos;y trouve.</translation>
+    </message>
+    <message>
+        <source>9.4.1.1.8 names stairways, public spaces and zone bulkheads; whether this door is in a public space the register does not say</source>
+        <translation type="unfinished">9.4.1.1.8 nomme escaliers, locaux publics et cloisons de zone ; le registre ne dit pas si cette porte est dans un local public</translation>
+    </message>
+    <message>
+        <source>Local rules, the flag Administration and its approved plans stand above this catalogue; amendments after its edition were not checked.</source>
+        <translation type="unfinished">Les règles locales, l&apos;Administration du pavillon et ses plans approuvés priment sur ce catalogue ; les amendements après son édition n&apos;ont pas été vérifiés.</translation>
+    </message>
+    <message>
+        <source>Passenger ships of SOLAS built on or after 1 July 2002; part E, condition and maintenance plan, of any date</source>
+        <translation type="unfinished">Navires à passagers SOLAS construits à partir du 1er juillet 2002 ; la partie E, état et plan d&apos;entretien, de toute date</translation>
+    </message>
+    <message>
+        <source>The English print in the Dutch government&apos;s treaty database (BWBV0003264, April 2015), and France&apos;s own print of the French text (order of 23 November 1987, division 221), which confirms every number</source>
+        <translation type="unfinished">L&apos;imprimé anglais de la base des traités du gouvernement néerlandais (BWBV0003264, avril 2015), et l&apos;imprimé français du texte français (arrêté du 23 novembre 1987, division 221), qui confirme chaque chiffre</translation>
+    </message>
+    <message>
+        <source>Amendments after April 2015: of MSC.421(98) nothing was seen; of MSC.550(108), in force on 1 January 2026, only that it renumbers II-2/9.6. Interpretations of IMO and of classification societies.</source>
+        <translation type="unfinished">Les amendements après avril 2015 : de MSC.421(98) rien n&apos;a été vu ; de MSC.550(108), en vigueur le 1er janvier 2026, seulement qu&apos;elle renumérote II-2/9.6. Les interprétations de l&apos;OMI et des sociétés de classification.</translation>
+    </message>
+    <message>
+        <source>46 CFR 72.05-25(a)(2) speaks of public spaces, stairway enclosures, corridors and the like; whether it reaches this door is not said.</source>
+        <translation type="unfinished">46 CFR 72.05-25(a)(2) parle de locaux publics, d&apos;entourages d&apos;escalier, de coursives et autres ; il n&apos;est pas dit s&apos;il vise cette porte.</translation>
+    </message>
+    <message>
+        <source>46 CFR 116.435(b)(3) speaks of accommodation spaces, stairways, stairtowers, passageways and control spaces; whether it reaches this door is not said.</source>
+        <translation type="unfinished">46 CFR 116.435(b)(3) parle des emménagements, escaliers, tours d&apos;escalier, coursives et postes de commande ; il n&apos;est pas dit s&apos;il vise cette porte.</translation>
+    </message>
+    <message>
+        <source>An exterior door that leads off a stairway enclosure may be asked what stairway doors are</source>
+        <translation type="unfinished">Une porte extérieure donnant sur un entourage d&apos;escalier peut relever des règles des portes d&apos;escalier</translation>
+    </message>
+    <message>
+        <source>Does it lead off a stairway enclosure?</source>
+        <translation type="unfinished">Donne-t-elle sur un entourage d&apos;escalier ?</translation>
+    </message>
+    <message>
+        <source>See what lies inside the door. Yes: a stairway enclosure. Neither answer is a fault: it decides what else is asked of the door.</source>
+        <translation type="unfinished">Voyez ce qu&apos;il y a derrière la porte. Oui : un entourage d&apos;escalier. Aucune réponse n&apos;est une faute : elle décide de ce qui est encore demandé.</translation>
+    </message>
+    <message>
+        <source>46 CFR 72.05-25(b)(8) lets a door to the open deck be of hardwood; whether 72.05-25(b)(9) still reaches a door that leads off a stairway is not said.</source>
+        <translation type="unfinished">46 CFR 72.05-25(b)(8) admet le bois dur pour une porte vers le pont découvert ; il n&apos;est pas dit si 72.05-25(b)(9) vise encore celle qui donne sur un escalier.</translation>
+    </message>
+    <message>
+        <source>46 CFR 116.435(c)(9) lets a door to a weather deck be of hardwood; whether 116.435(c)(6) still reaches a door that leads off a stairway is not said.</source>
+        <translation type="unfinished">46 CFR 116.435(c)(9) admet le bois dur pour une porte vers un pont exposé ; il n&apos;est pas dit si 116.435(c)(6) vise encore celle qui donne sur un escalier.</translation>
+    </message>
+    <message>
+        <source>The Officer in Charge, Marine Inspection, decides what applies to a vessel of the United States; changes after the edition of 2015 were not checked. Later rules whose headings touch these parts, and whose text was not read: 81 FR 48219 (22 July 2016), 89 FR 76676 (18 September 2024) and, for 46 CFR 111.99-3, 88 FR 16365 (16 March 2023). Subchapter H is for vessels of 100 gross tons and over, or with more than 150 passengers, or on international voyages, contracted for on or after 26 May 1965; what was approved earlier may stand while it is kept in good condition (46 CFR 72.05-1, 72.05-90). Subchapter K is for vessels with more than 150 passengers, or with 50 to 150 berthed passengers; with more than 150 berthed passengers 72.05 takes its place (116.400). A vessel that was there before 11 March 1996 keeps the rules of 10 March 1996, or may choose these instead (116.115).</source>
+        <translation type="unfinished">L&apos;Officer in Charge, Marine Inspection, décide de ce qui s&apos;applique à un navire des États-Unis ; les changements après l&apos;édition de 2015 n&apos;ont pas été vérifiés. Règles ultérieures dont les titres touchent ces parties et dont le texte n&apos;a pas été lu : 81 FR 48219 (22 juillet 2016), 89 FR 76676 (18 septembre 2024) et, pour 46 CFR 111.99-3, 88 FR 16365 (16 mars 2023). Le sous-chapitre H est pour les navires de 100 de jauge brute et plus, ou de plus de 150 passagers, ou en voyages internationaux, commandés à partir du 26 mai 1965 ; ce qui fut approuvé avant peut rester tant qu&apos;il est en bon état (46 CFR 72.05-1, 72.05-90). Le sous-chapitre K est pour les navires de plus de 150 passagers, ou de 50 à 150 passagers avec couchette ; avec plus de 150 passagers avec couchette, 72.05 prend sa place (116.400). Un navire qui existait avant le 11 mars 1996 garde les règles du 10 mars 1996, ou peut choisir celles-ci (116.115).</translation>
+    </message>
+    <message>
+        <source>Passenger vessels of the United States of subchapter H: of 100 gross tons and over, with more than 150 passengers, or on international voyages; contracted for on or after 26 May 1965</source>
+        <translation type="unfinished">Navires à passagers des États-Unis du sous-chapitre H : de 100 de jauge brute et plus, de plus de 150 passagers, ou en voyages internationaux ; commandés à partir du 26 mai 1965</translation>
+    </message>
+    <message>
+        <source>The annual edition of 2015, each section on its own page of a public copy (github.com/18F/allregs); of 72.05-10 paragraphs (a) to (g) and tables (d) and (e)</source>
+        <translation type="unfinished">L&apos;édition annuelle de 2015, chaque section sur sa page d&apos;une copie publique (github.com/18F/allregs) ; de 72.05-10, les paragraphes (a) à (g) et les tableaux (d) et (e)</translation>
+    </message>
+    <message>
+        <source>Changes after 2015. The rules before 26 May 1965, which older vessels may keep.</source>
+        <translation type="unfinished">Les changements après 2015. Les règles d&apos;avant le 26 mai 1965, que les navires plus anciens peuvent garder.</translation>
+    </message>
+    <message>
+        <source>Passenger vessels of the United States of subchapter K: with more than 150 passengers, or 50 to 150 berthed passengers; built on or after 11 March 1996</source>
+        <translation type="unfinished">Navires à passagers des États-Unis du sous-chapitre K : de plus de 150 passagers, ou de 50 à 150 passagers avec couchette ; construits à partir du 11 mars 1996</translation>
+    </message>
+    <message>
+        <source>The annual edition of 2015, each section on its own page of a public copy (github.com/18F/allregs)</source>
+        <translation type="unfinished">L&apos;édition annuelle de 2015, chaque section sur sa page d&apos;une copie publique (github.com/18F/allregs)</translation>
+    </message>
+    <message>
+        <source>Changes after 2015. The rules of 10 March 1996, which older vessels may keep.</source>
+        <translation type="unfinished">Les changements après 2015. Les règles du 10 mars 1996, que les navires plus anciens peuvent garder.</translation>
+    </message>
+</context>
+<context>
+    <name>ChangedWords</name>
+    <message>
+        <source>Another edition of the catalogue is in use.</source>
+        <translation type="unfinished">Une autre édition du catalogue est en usage.</translation>
+    </message>
+    <message>
+        <source>Another edition of the catalogue, or of the rules of %1, is in use.</source>
+        <translation type="unfinished">Une autre édition du catalogue, ou des règles de %1, est en usage.</translation>
+    </message>
+    <message>
+        <source>The rules of %1 no longer stand over the catalogue.</source>
+        <translation type="unfinished">Les règles de %1 ne priment plus sur le catalogue.</translation>
+    </message>
+    <message>
+        <source>The rules of %1 now stand over the catalogue.</source>
+        <translation type="unfinished">Les règles de %1 priment désormais sur le catalogue.</translation>
+    </message>
+    <message>
+        <source>%1 before, %2 now</source>
+        <translation type="unfinished">%1 avant, %2 maintenant</translation>
+    </message>
+    <message>
+        <source>no such requirement</source>
+        <translation type="unfinished">pas de telle exigence</translation>
+    </message>
+    <message>
+        <source>not asked of this door</source>
+        <translation type="unfinished">non demandé pour cette porte</translation>
+    </message>
+    <message>
+        <source>Limit: %1</source>
+        <translation type="unfinished">Limite : %1</translation>
+    </message>
 </context>
 <context>
     <name>ClaimWords</name>
@@ -3927,10 +4442,6 @@
     <message>
         <source>&quot;%1&quot; is no document of this program</source>
         <translation type="unfinished">&quot;%1&quot; n&apos;est pas un document de ce programme</translation>
-    </message>
-    <message>
-        <source>Choose survey, deficiency-list, work-list, door-record or paper-form.</source>
-        <translation type="unfinished">Choisissez survey, deficiency-list, work-list, door-record ou paper-form.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no form a report is written in</source>
@@ -6044,6 +6555,154 @@
         <source>Give its step in the unit of the row, at most %1.</source>
         <translation type="unfinished">Indiquez sa graduation dans l’unité de la ligne, %1 au plus.</translation>
     </message>
+    <message>
+        <source>the register does not say whether it gives access to a special category space</source>
+        <translation type="unfinished">le registre ne dit pas si elle donne accès à un local de catégorie spéciale</translation>
+    </message>
+    <message>
+        <source>no day of installation, but the ship is no older</source>
+        <translation type="unfinished">sans date d&apos;installation, mais le navire n&apos;est pas plus ancien</translation>
+    </message>
+    <message>
+        <source>the ship&apos;s passengers or length are outside what the text is for</source>
+        <translation type="unfinished">les passagers ou la longueur du navire sortent du domaine du texte</translation>
+    </message>
+    <message>
+        <source>in a C&apos;-class boundary</source>
+        <translation type="unfinished">dans un cloisonnement du type C&apos;</translation>
+    </message>
+    <message>
+        <source>no door aboard is one of these</source>
+        <translation type="unfinished">aucune porte à bord n&apos;en est une</translation>
+    </message>
+    <message>
+        <source>SOLAS passenger ship</source>
+        <translation type="unfinished">navire à passagers SOLAS</translation>
+    </message>
+    <message>
+        <source>US vessel of subchapter H</source>
+        <translation type="unfinished">navire des États-Unis, sous-chapitre H</translation>
+    </message>
+    <message>
+        <source>US vessel of subchapter K</source>
+        <translation type="unfinished">navire des États-Unis, sous-chapitre K</translation>
+    </message>
+    <message>
+        <source>Canadian vessel with convention certificates</source>
+        <translation type="unfinished">bâtiment canadien avec certificats de convention</translation>
+    </message>
+    <message>
+        <source>Canadian vessel without convention certificates</source>
+        <translation type="unfinished">bâtiment canadien sans certificats de convention</translation>
+    </message>
+    <message>
+        <source>Canadian day vessel of 24 m or more for fewer than 100 passengers</source>
+        <translation type="unfinished">bâtiment canadien de jour de 24 m ou plus pour moins de 100 passagers</translation>
+    </message>
+    <message>
+        <source>EU inland waterway vessel</source>
+        <translation type="unfinished">bateau de navigation intérieure de l&apos;UE</translation>
+    </message>
+    <message>
+        <source>large yacht of 500 GT or more</source>
+        <translation type="unfinished">grand yacht de 500 GT ou plus</translation>
+    </message>
+    <message>
+        <source>vessel under other domestic rules</source>
+        <translation type="unfinished">navire sous d&apos;autres règles nationales</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <translation type="unfinished">%1 ou %2</translation>
+    </message>
+    <message>
+        <source>listed by II-2/9.4.1.1.5</source>
+        <translation type="unfinished">citée par II-2/9.4.1.1.5</translation>
+    </message>
+    <message>
+        <source>installed on or after %1</source>
+        <translation type="unfinished">installée le %1 ou après</translation>
+    </message>
+    <message>
+        <source>keel laid on or after %1</source>
+        <translation type="unfinished">quille posée le %1 ou après</translation>
+    </message>
+    <message>
+        <source>keel laid before %1</source>
+        <translation type="unfinished">quille posée avant le %1</translation>
+    </message>
+    <message>
+        <source>keel laid on or after %1 and before %2</source>
+        <translation type="unfinished">quille posée le %1 ou après et avant le %2</translation>
+    </message>
+    <message>
+        <source>%1, or no date on record</source>
+        <translation type="unfinished">%1, ou aucune date enregistrée</translation>
+    </message>
+    <message>
+        <source>a ship of another date: %1; a ship with no date on record: %2</source>
+        <translation type="unfinished">un navire d&apos;une autre date : %1 ; un navire sans date enregistrée : %2</translation>
+    </message>
+    <message>
+        <source>it binds</source>
+        <translation type="unfinished">elle oblige</translation>
+    </message>
+    <message>
+        <source>a failure is left to the inspector</source>
+        <translation type="unfinished">un défaut est laissé à l&apos;inspecteur</translation>
+    </message>
+    <message>
+        <source>advice only</source>
+        <translation type="unfinished">simple conseil</translation>
+    </message>
+    <message>
+        <source>not asked</source>
+        <translation type="unfinished">non demandé</translation>
+    </message>
+    <message>
+        <source>Choose survey, deficiency-list, work-list, door-record, paper-form or rule-book.</source>
+        <translation type="unfinished">Choisissez survey, deficiency-list, work-list, door-record, paper-form ou rule-book.</translation>
+    </message>
+    <message>
+        <source>a rule book is printed</source>
+        <translation type="unfinished">un recueil des règles s&apos;imprime</translation>
+    </message>
+    <message>
+        <source>Write it to a PDF file; its data are given by &quot;rules --json&quot;.</source>
+        <translation type="unfinished">Écrivez-le dans un fichier PDF ; ses données viennent de « rules --json ».</translation>
+    </message>
+    <message>
+        <source>there is no row &apos;%1&apos;</source>
+        <translation type="unfinished">il n&apos;y a pas de ligne &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>The table of &quot;rules&quot; names them all.</source>
+        <translation type="unfinished">Le tableau de « rules » les nomme toutes.</translation>
+    </message>
+    <message>
+        <source>a door is one of a vessel</source>
+        <translation type="unfinished">une porte est celle d&apos;un navire</translation>
+    </message>
+    <message>
+        <source>Give the vessel&apos;s register by --vessel.</source>
+        <translation type="unfinished">Donnez le registre du navire par --vessel.</translation>
+    </message>
+    <message>
+        <source>From 2026 MSC.550(108) numbers II-2/9.6 anew; that text was not read.</source>
+        <translation type="unfinished">À partir de 2026 MSC.550(108) renumérote II-2/9.6 ; ce texte n&apos;a pas été lu.</translation>
+    </message>
+    <message>
+        <source>Whether the ship goes by these tables is not on record: compare with the approved plan.</source>
+        <translation type="unfinished">Rien ne dit si le navire suit ces tableaux : comparez avec le plan approuvé.</translation>
+    </message>
+    <message>
+        <source>rule book</source>
+        <translation type="unfinished">recueil des règles</translation>
+    </message>
+    <message>
+        <source>process %1 on %2</source>
+        <translation type="unfinished">processus %1 sur %2</translation>
+    </message>
 </context>
 <context>
     <name>CueWords</name>
@@ -6873,16 +7532,8 @@
         <translation type="unfinished">%1 ou %2</translation>
     </message>
     <message>
-        <source>not asked, by the answer to: %1</source>
-        <translation type="unfinished">non demandé, d&apos;après la réponse à&#xa0;: %1</translation>
-    </message>
-    <message>
         <source>not asked of this door (%1): what is recorded here does not count</source>
         <translation type="unfinished">non demandé pour cette porte (%1)&#xa0;: ce qui est enregistré ici ne compte pas</translation>
-    </message>
-    <message>
-        <source>fails, but by a text that was not read for a ship of this date (%1): you decide</source>
-        <translation type="unfinished">non satisfait, mais selon un texte qui n&apos;a pas été lu pour un navire de cette date (%1)&#xa0;: à vous de décider</translation>
     </message>
     <message>
         <source>fails, but the text leaves it open, you decide: %1</source>
@@ -6927,6 +7578,50 @@
     <message>
         <source>another run</source>
         <translation type="unfinished">un autre essai</translation>
+    </message>
+    <message>
+        <source>not asked: see the answer to “%1”</source>
+        <translation type="unfinished">non demandé : voir la réponse à « %1 »</translation>
+    </message>
+    <message>
+        <source>fails, but the text is not shown to bind here (%1): you decide</source>
+        <translation type="unfinished">non conforme, mais rien ne montre que ce texte oblige ici (%1) : à vous de décider</translation>
+    </message>
+    <message>
+        <source>one side was answered n/a, and the text asks for both: you decide</source>
+        <translation type="unfinished">un côté a reçu la réponse « sans objet » alors que le texte demande les deux : à vous de décider</translation>
+    </message>
+    <message>
+        <source>the alarm differs: %1 runs do not agree, the worst stands</source>
+        <translation type="unfinished">l&apos;alarme varie : %1 essais ne concordent pas, le pire vaut</translation>
+    </message>
+    <message>
+        <source>run to its end, but not every event was marked</source>
+        <translation type="unfinished">essai mené à terme, mais un repère manque</translation>
+    </message>
+    <message>
+        <source>a run was begun, and none came to its end</source>
+        <translation type="unfinished">un essai a été commencé, aucun n&apos;est allé à son terme</translation>
+    </message>
+    <message>
+        <source>the alarm came on only when the door was shut</source>
+        <translation type="unfinished">l&apos;alarme n&apos;a sonné qu&apos;une fois la porte fermée</translation>
+    </message>
+    <message>
+        <source>answered n/a, and the text has no such case: you decide</source>
+        <translation type="unfinished">réponse « sans objet », cas que le texte ne prévoit pas : à vous de décider</translation>
+    </message>
+    <message>
+        <source>the approved plan has no A class where the rule asks for one: %1</source>
+        <translation type="unfinished">le plan approuvé n&apos;a pas la classe A que la règle demande : %1</translation>
+    </message>
+    <message>
+        <source>released from the control station, and no alarm was marked</source>
+        <translation type="unfinished">libérée depuis le poste de commande, sans qu&apos;aucune alarme ait été marquée</translation>
+    </message>
+    <message>
+        <source>say whether the alarm sounded, or run it again</source>
+        <translation type="unfinished">dites si l&apos;alarme a sonné, ou refaites l&apos;essai</translation>
     </message>
 </context>
 <context>
@@ -8208,6 +8903,332 @@
     </message>
 </context>
 <context>
+    <name>RuleWords</name>
+    <message>
+        <source>asked at the door</source>
+        <translation type="unfinished">demandé à la porte</translation>
+    </message>
+    <message>
+        <source>asked at the door, for each side</source>
+        <translation type="unfinished">demandé à la porte, pour chaque côté</translation>
+    </message>
+    <message>
+        <source>class of the door against that of its boundary</source>
+        <translation type="unfinished">classe de la porte comparée à celle de sa cloison</translation>
+    </message>
+    <message>
+        <source>plate at the door against the register</source>
+        <translation type="unfinished">plaque de la porte comparée au registre</translation>
+    </message>
+    <message>
+        <source>measured, and settled by the step of the instrument</source>
+        <translation type="unfinished">mesuré, et tranché par l&apos;échelon de l&apos;instrument</translation>
+    </message>
+    <message>
+        <source>a complete run shows it</source>
+        <translation type="unfinished">un essai complet le montre</translation>
+    </message>
+    <message>
+        <source>a run released from the control station shows it</source>
+        <translation type="unfinished">un essai déclenché depuis le poste de sécurité le montre</translation>
+    </message>
+    <message>
+        <source>runs released at the door, from each side, show it</source>
+        <translation type="unfinished">des essais déclenchés à la porte, de chaque côté, le montrent</translation>
+    </message>
+    <message>
+        <source>a run in which the alarm was marked shows it</source>
+        <translation type="unfinished">un essai où l&apos;alarme a été marquée le montre</translation>
+    </message>
+    <message>
+        <source>timed from the first movement until it is shut</source>
+        <translation type="unfinished">chronométré du premier mouvement jusqu&apos;à la fermeture</translation>
+    </message>
+    <message>
+        <source>clear opening divided by the time from first movement to shut</source>
+        <translation type="unfinished">ouverture libre divisée par le temps du premier mouvement à la fermeture</translation>
+    </message>
+    <message>
+        <source>timed from the alarm to the first movement</source>
+        <translation type="unfinished">chronométré de l&apos;alarme au premier mouvement</translation>
+    </message>
+    <message>
+        <source>order of the marks: shut, then alarm off</source>
+        <translation type="unfinished">ordre des marques : fermée, puis alarme arrêtée</translation>
+    </message>
+    <message>
+        <source>against an inclination of %1°</source>
+        <translation type="unfinished">contre une inclinaison de %1°</translation>
+    </message>
+    <message>
+        <source>ship upright: with heel a time is advice</source>
+        <translation type="unfinished">navire droit : avec de la gîte un temps n&apos;est qu&apos;un conseil</translation>
+    </message>
+    <message>
+        <source>the answer says what the door is; neither answer is a fault</source>
+        <translation type="unfinished">la réponse dit ce qu&apos;est la porte ; aucune n&apos;est un défaut</translation>
+    </message>
+    <message>
+        <source>the text says so: outside the limits by at most %1 % on the slow side, %2 % on the fast one, it is left to the inspector (margins of our own choice)</source>
+        <translation type="unfinished">le texte le dit : hors des limites d&apos;au plus %1 % côté lent et %2 % côté rapide, c&apos;est laissé à l&apos;inspecteur (marges de notre choix)</translation>
+    </message>
+    <message>
+        <source>every ship</source>
+        <translation type="unfinished">tout navire</translation>
+    </message>
+    <message>
+        <source>advice for: %1</source>
+        <translation type="unfinished">conseil pour : %1</translation>
+    </message>
+    <message>
+        <source>answered yes: %1</source>
+        <translation type="unfinished">répondu oui : %1</translation>
+    </message>
+    <message>
+        <source>answered no: %1</source>
+        <translation type="unfinished">répondu non : %1</translation>
+    </message>
+    <message>
+        <source>answered n/a: %1</source>
+        <translation type="unfinished">répondu s.o. : %1</translation>
+    </message>
+    <message>
+        <source>%1; a rule of %2</source>
+        <translation type="unfinished">%1&#xa0;; une règle de %2</translation>
+    </message>
+    <message>
+        <source>Text</source>
+        <translation type="unfinished">Texte</translation>
+    </message>
+    <message>
+        <source>Edition</source>
+        <translation type="unfinished">Édition</translation>
+    </message>
+    <message>
+        <source>Standing</source>
+        <translation type="unfinished">Statut</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation type="unfinished">Limite</translation>
+    </message>
+    <message>
+        <source>Approximate</source>
+        <translation type="unfinished">Approximatif</translation>
+    </message>
+    <message>
+        <source>Asked of</source>
+        <translation type="unfinished">Demandé à</translation>
+    </message>
+    <message>
+        <source>every door</source>
+        <translation type="unfinished">toute porte</translation>
+    </message>
+    <message>
+        <source>Exempt</source>
+        <translation type="unfinished">Exempté</translation>
+    </message>
+    <message>
+        <source>Not asked where</source>
+        <translation type="unfinished">Non demandé où</translation>
+    </message>
+    <message>
+        <source>Ships</source>
+        <translation type="unfinished">Navires</translation>
+    </message>
+    <message>
+        <source>Dates</source>
+        <translation type="unfinished">Dates</translation>
+    </message>
+    <message>
+        <source>Other dates</source>
+        <translation type="unfinished">Autres dates</translation>
+    </message>
+    <message>
+        <source>Left open</source>
+        <translation type="unfinished">Laissé ouvert</translation>
+    </message>
+    <message>
+        <source>Nothing open where</source>
+        <translation type="unfinished">Rien n&apos;est laissé ouvert où</translation>
+    </message>
+    <message>
+        <source>n/a is an answer</source>
+        <translation type="unfinished">s.o. est une réponse</translation>
+    </message>
+    <message>
+        <source>Checked by</source>
+        <translation type="unfinished">Vérifié par</translation>
+    </message>
+    <message>
+        <source>Severity</source>
+        <translation type="unfinished">Gravité</translation>
+    </message>
+    <message>
+        <source>Instead, at every door</source>
+        <translation type="unfinished">À la place, à toute porte</translation>
+    </message>
+    <message>
+        <source>Instead, where: %1</source>
+        <translation type="unfinished">À la place, où : %1</translation>
+    </message>
+    <message>
+        <source>What must be true</source>
+        <translation type="unfinished">Ce qui doit être vrai</translation>
+    </message>
+    <message>
+        <source>Question</source>
+        <translation type="unfinished">Question</translation>
+    </message>
+    <message>
+        <source>Says</source>
+        <translation type="unfinished">Dit</translation>
+    </message>
+    <message>
+        <source>the same as the row</source>
+        <translation type="unfinished">la même chose que la ligne</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation type="unfinished">%1 et %2 de plus</translation>
+    </message>
+    <message>
+        <source>Read in</source>
+        <translation type="unfinished">Lu dans</translation>
+    </message>
+    <message>
+        <source>Not read</source>
+        <translation type="unfinished">Non lu</translation>
+    </message>
+    <message>
+        <source>Above it</source>
+        <translation type="unfinished">Au-dessus</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation type="unfinished">Regarder</translation>
+    </message>
+    <message>
+        <source>Release</source>
+        <translation type="unfinished">Déclencher</translation>
+    </message>
+    <message>
+        <source>Function</source>
+        <translation type="unfinished">Fonction</translation>
+    </message>
+    <message>
+        <source>Every</source>
+        <translation type="unfinished">Périodicité</translation>
+    </message>
+    <message>
+        <source>Doors</source>
+        <translation type="unfinished">Portes</translation>
+    </message>
+    <message>
+        <source>no door in particular</source>
+        <translation type="unfinished">aucune porte en particulier</translation>
+    </message>
+    <message>
+        <source>Tries</source>
+        <translation type="unfinished">Essaie</translation>
+    </message>
+    <message>
+        <source>Over these</source>
+        <translation type="unfinished">Au-dessus de ceux-ci</translation>
+    </message>
+    <message>
+        <source>Rules of</source>
+        <translation type="unfinished">Règles de</translation>
+    </message>
+    <message>
+        <source>Not for this vessel</source>
+        <translation type="unfinished">Pas pour ce navire</translation>
+    </message>
+    <message>
+        <source>Other texts</source>
+        <translation type="unfinished">Autres textes</translation>
+    </message>
+    <message>
+        <source>binds here</source>
+        <translation type="unfinished">oblige ici</translation>
+    </message>
+    <message>
+        <source>a failure is left to the inspector here</source>
+        <translation type="unfinished">un défaut est ici laissé à l&apos;inspecteur</translation>
+    </message>
+    <message>
+        <source>advice here</source>
+        <translation type="unfinished">conseil ici</translation>
+    </message>
+    <message>
+        <source>not asked here</source>
+        <translation type="unfinished">non demandé ici</translation>
+    </message>
+    <message>
+        <source>In force here</source>
+        <translation type="unfinished">En vigueur ici</translation>
+    </message>
+    <message>
+        <source>At door %1</source>
+        <translation type="unfinished">À la porte %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>Binds at</source>
+        <translation type="unfinished">Oblige à</translation>
+    </message>
+    <message>
+        <source>A failure is left to the inspector at</source>
+        <translation type="unfinished">Un défaut est laissé à l&apos;inspecteur à</translation>
+    </message>
+    <message>
+        <source>Advice at</source>
+        <translation type="unfinished">Conseil à</translation>
+    </message>
+    <message>
+        <source>Not asked</source>
+        <translation type="unfinished">Non demandé</translation>
+    </message>
+    <message>
+        <source>Aboard this vessel</source>
+        <translation type="unfinished">À bord de ce navire</translation>
+    </message>
+    <message>
+        <source>binds %1</source>
+        <translation type="unfinished">oblige %1</translation>
+    </message>
+    <message>
+        <source>left to the inspector at %1</source>
+        <translation type="unfinished">laissé à l&apos;inspecteur à %1</translation>
+    </message>
+    <message>
+        <source>advice at %1</source>
+        <translation type="unfinished">conseil à %1</translation>
+    </message>
+    <message>
+        <source>not asked</source>
+        <translation type="unfinished">non demandé</translation>
+    </message>
+</context>
+<context>
+    <name>RulesScreen</name>
+    <message>
+        <source>Maintenance</source>
+        <translation type="unfinished">Entretien</translation>
+    </message>
+    <message>
+        <source>The texts that were read</source>
+        <translation type="unfinished">Les textes lus</translation>
+    </message>
+    <message>
+        <source>editions, dates, and what was not read</source>
+        <translation type="unfinished">éditions, dates et ce qui n&apos;a pas été lu</translation>
+    </message>
+</context>
+<context>
     <name>RunWords</name>
     <message>
         <source>cut short</source>
@@ -9266,6 +10287,21 @@ côté deux</translation>
     </message>
 </context>
 <context>
+    <name>latchround::ui::ChangedRulesCard</name>
+    <message>
+        <source>Look ›</source>
+        <translation type="unfinished">Voir ›</translation>
+    </message>
+    <message>
+        <source>The rules changed since the doors were last shown</source>
+        <translation type="unfinished">Les règles ont changé depuis le dernier affichage des portes</translation>
+    </message>
+    <message>
+        <source>%1 graded otherwise since the rules changed</source>
+        <translation type="unfinished">%1 : autre notation depuis que les règles ont changé</translation>
+    </message>
+</context>
+<context>
     <name>latchround::ui::ChoiceKeys</name>
     <message>
         <source>More ›</source>
@@ -9792,6 +10828,10 @@ côté deux</translation>
         <source>Keep it</source>
         <translation type="unfinished">La garder</translation>
     </message>
+    <message>
+        <source>Rule book ›</source>
+        <translation type="unfinished">Recueil des règles ›</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::DrillResult</name>
@@ -10056,10 +11096,6 @@ côté deux</translation>
         <translation type="unfinished">Quels cloisonnements tiennent</translation>
     </message>
     <message>
-        <source>%1. The flag Administration, approved plans and local rules stand above it.</source>
-        <translation type="unfinished">%1. L&apos;Administration du pavillon, les plans approuvés et les règles locales priment.</translation>
-    </message>
-    <message>
         <source>Walk</source>
         <translation type="unfinished">Tournée</translation>
     </message>
@@ -10094,6 +11130,14 @@ côté deux</translation>
     <message>
         <source>What it is graded by</source>
         <translation type="unfinished">Selon quoi il est noté</translation>
+    </message>
+    <message>
+        <source>Rule book ›</source>
+        <translation type="unfinished">Recueil des règles ›</translation>
+    </message>
+    <message>
+        <source>%1: %2. The flag Administration, approved plans and local rules come first. Not covered: high-speed craft; watertight doors as such.</source>
+        <translation type="unfinished">%1 : %2. L&apos;Administration du pavillon, les plans approuvés et les règles locales priment. Non couverts : engins à grande vitesse ; portes étanches en tant que telles.</translation>
     </message>
 </context>
 <context>
@@ -10221,6 +11265,46 @@ côté deux</translation>
     <message>
         <source>No walkdown has begun yet. Begin one to test it.</source>
         <translation type="unfinished">Aucune tournée n&apos;a encore commencé. Commencez-en une pour la tester.</translation>
+    </message>
+    <message>
+        <source>Graded otherwise since the rules changed</source>
+        <translation type="unfinished">Notation différente depuis que les règles ont changé</translation>
+    </message>
+    <message>
+        <source>I have seen this</source>
+        <translation type="unfinished">J&apos;ai vu</translation>
+    </message>
+    <message>
+        <source>Not kept</source>
+        <translation type="unfinished">Non conservé</translation>
+    </message>
+    <message>
+        <source>What the doors were graded by before cannot be read any more, so nobody can tell which are graded otherwise.</source>
+        <translation type="unfinished">Ce selon quoi les portes étaient notées avant ne peut plus être lu ; personne ne peut donc dire lesquelles sont notées autrement.</translation>
+    </message>
+    <message>
+        <source>Nothing that was recorded has changed, and a report made before keeps the edition that it was made by.</source>
+        <translation type="unfinished">Rien de ce qui est enregistré n&apos;a changé, et un rapport fait avant garde l&apos;édition selon laquelle il a été fait.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>Texts ›</source>
+        <translation type="unfinished">Textes ›</translation>
+    </message>
+    <message>
+        <source>Before: %1</source>
+        <translation type="unfinished">Avant : %1</translation>
+    </message>
+    <message>
+        <source>Now: %1</source>
+        <translation type="unfinished">Maintenant : %1</translation>
+    </message>
+    <message>
+        <source>Door %1 ›</source>
+        <translation type="unfinished">Porte %1 ›</translation>
     </message>
 </context>
 <context>
@@ -11609,10 +12693,6 @@ côté deux</translation>
         <translation type="unfinished">Rien n&apos;a été importé. Tout est ici comme avant.</translation>
     </message>
     <message>
-        <source>There is no walkdown yet: until then only the blank form can be made.</source>
-        <translation type="unfinished">Il n&apos;y a pas encore de tournée&#xa0;: d&apos;ici là, seul le formulaire vierge peut être fait.</translation>
-    </message>
-    <message>
         <source>No walkdown recorded anything of this door yet.</source>
         <translation type="unfinished">Aucune tournée n&apos;a encore rien enregistré de cette porte.</translation>
     </message>
@@ -11640,6 +12720,18 @@ côté deux</translation>
         <source>The signature is kept, and saved by itself in a moment.</source>
         <translation type="unfinished">La signature est conservée et s’enregistre d’elle-même dans un instant.</translation>
     </message>
+    <message>
+        <source>There is no walkdown yet: until then only the blank form and the rule book can be made.</source>
+        <translation type="unfinished">Il n&apos;y a pas encore de tournée : d&apos;ici là, seuls le formulaire vierge et le recueil des règles peuvent être faits.</translation>
+    </message>
+    <message>
+        <source>Rule book</source>
+        <translation type="unfinished">Recueil des règles</translation>
+    </message>
+    <message>
+        <source>every row with its limit, dates, exemptions and text, and where it binds aboard</source>
+        <translation type="unfinished">chaque ligne avec sa limite, ses dates, ses exemptions et son texte, et où elle oblige à bord</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::RowPager</name>
@@ -11666,6 +12758,68 @@ côté deux</translation>
     <message>
         <source>%1–%2 of %3</source>
         <translation type="unfinished">%1–%2 sur %3</translation>
+    </message>
+</context>
+<context>
+    <name>latchround::ui::RulePage</name>
+    <message>
+        <source>All that the row says</source>
+        <translation type="unfinished">Tout ce que dit la ligne</translation>
+    </message>
+    <message>
+        <source>‹ Rows</source>
+        <translation type="unfinished">‹ Lignes</translation>
+    </message>
+    <message>
+        <source>Print ›</source>
+        <translation type="unfinished">Imprimer ›</translation>
+    </message>
+    <message>
+        <source>Print the rule book</source>
+        <translation type="unfinished">Imprimer le recueil des règles</translation>
+    </message>
+</context>
+<context>
+    <name>latchround::ui::RulesScreen</name>
+    <message>
+        <source>All rows</source>
+        <translation type="unfinished">Toutes les lignes</translation>
+    </message>
+    <message>
+        <source>No row has these words.</source>
+        <translation type="unfinished">Aucune ligne ne contient ces mots.</translation>
+    </message>
+    <message>
+        <source>words, or a citation</source>
+        <translation type="unfinished">des mots ou une référence</translation>
+    </message>
+    <message>
+        <source>Find rows by their words or citation</source>
+        <translation type="unfinished">Chercher des lignes par leurs mots ou leur référence</translation>
+    </message>
+    <message>
+        <source>Rows of the rule book</source>
+        <translation type="unfinished">Lignes du recueil des règles</translation>
+    </message>
+    <message>
+        <source>Read it ›</source>
+        <translation type="unfinished">Lire ›</translation>
+    </message>
+    <message>
+        <source>Rule book</source>
+        <translation type="unfinished">Recueil des règles</translation>
+    </message>
+    <message>
+        <source>door %1</source>
+        <translation type="unfinished">porte %1</translation>
+    </message>
+    <message>
+        <source>Asked aboard</source>
+        <translation type="unfinished">Demandées à bord</translation>
+    </message>
+    <message>
+        <source>Asked of this door</source>
+        <translation type="unfinished">Demandées à cette porte</translation>
     </message>
 </context>
 <context>
@@ -11745,6 +12899,10 @@ côté deux</translation>
     <message>
         <source>“%1” and “%2” lie only %3 s apart: no leaf moves so fast. A slip of the finger?</source>
         <translation type="unfinished">«&#xa0;%1&#xa0;» et «&#xa0;%2&#xa0;» ne sont séparés que de %3 s&#xa0;: aucun vantail ne va si vite. Un faux appui&#xa0;?</translation>
+    </message>
+    <message>
+        <source>no alarm was marked: %1</source>
+        <translation type="unfinished">aucune alarme marquée : %1</translation>
     </message>
 </context>
 <context>
@@ -12127,10 +13285,6 @@ côté deux</translation>
         <translation type="unfinished">Arrêter le test</translation>
     </message>
     <message>
-        <source>Alarm stopped</source>
-        <translation type="unfinished">Alarme arrêtée</translation>
-    </message>
-    <message>
         <source>Take back the last mark</source>
         <translation type="unfinished">Retirer le dernier repère</translation>
     </message>
@@ -12323,6 +13477,22 @@ refaire</translation>
         <source>saving…</source>
         <translation type="unfinished">enregistrement…</translation>
     </message>
+    <message>
+        <source>Moves,
+no alarm</source>
+        <translation type="unfinished">Bouge,
+sans alarme</translation>
+    </message>
+    <message>
+        <source>Alarm stopped</source>
+        <translation type="unfinished">Alarme arrêtée</translation>
+    </message>
+    <message>
+        <source>Alarm
+comes late</source>
+        <translation type="unfinished">L&apos;alarme
+arrive tard</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::TopBar</name>
@@ -12427,6 +13597,10 @@ refaire</translation>
     <message>
         <source>No leaf moves so fast. A slip of the finger? Else type it again.</source>
         <translation type="unfinished">Aucun vantail ne va si vite. Un faux appui&#xa0;? Sinon, tapez-le de nouveau.</translation>
+    </message>
+    <message>
+        <source>No alarm sounded</source>
+        <translation type="unfinished">Aucune alarme n&apos;a sonné</translation>
     </message>
 </context>
 <context>

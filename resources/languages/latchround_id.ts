@@ -2555,6 +2555,521 @@
         <source>Work both together. None there: not applicable. Bad: it must be opened first, it opens the other way, or it stands at a stairway.</source>
         <translation type="unfinished">Jalankan keduanya bersama. Tidak ada pintu hias: tidak berlaku. Buruk: harus dibuka lebih dahulu, terbuka ke arah lain, atau ada di tangga.</translation>
     </message>
+    <message>
+        <source>Metal plate on a vertical edge of the leaf, screwed or riveted, with maker, class, type approval number and drawing number</source>
+        <translation type="unfinished">Pelat logam di tepi tegak daun pintu, disekrup atau dikeling, dengan pembuat, kelas, nomor persetujuan tipe dan nomor gambar</translation>
+    </message>
+    <message>
+        <source>Metal plate on the edge of the leaf, with all four entries?</source>
+        <translation type="unfinished">Pelat logam di tepi daun pintu, dengan keempat keterangan?</translation>
+    </message>
+    <message>
+        <source>The vertical edges of the open leaf. Good: a metal plate, screwed or riveted: maker, class, type approval number, drawing number. Bad: none, a sticker, painted over, an entry missing.</source>
+        <translation type="unfinished">Tepi tegak daun yang terbuka. Baik: pelat logam, disekrup atau dikeling: pembuat, kelas, nomor persetujuan, nomor gambar. Buruk: tidak ada, stiker, tertutup cat, kurang satu keterangan.</translation>
+    </message>
+    <message>
+        <source>a ship built before 3 February 2017 may keep its former rule until the door is replaced or the ship refitted (SOR/2017-14, ss. 103, 106)</source>
+        <translation type="unfinished">kapal yang dibangun sebelum 3 Februari 2017 boleh mempertahankan aturan lamanya sampai pintu diganti atau kapal dirombak (SOR/2017-14, ps. 103 dan 106)</translation>
+    </message>
+    <message>
+        <source>a ship built before 3 February 2017 may keep its former rule until the door is replaced or the ship refitted (SOR/2017-14, s. 203)</source>
+        <translation type="unfinished">kapal yang dibangun sebelum 3 Februari 2017 boleh mempertahankan aturan lamanya sampai pintu diganti atau kapal dirombak (SOR/2017-14, ps. 203)</translation>
+    </message>
+    <message>
+        <source>The gap between leaf and frame is no wider than in the fire test of the door</source>
+        <translation type="unfinished">Celah antara daun pintu dan kusen tidak lebih lebar daripada saat uji api pintu itu</translation>
+    </message>
+    <message>
+        <source>Gap between leaf and frame no wider than in its fire test?</source>
+        <translation type="unfinished">Celah daun dan kusen tidak lebih lebar daripada saat uji apinya?</translation>
+    </message>
+    <message>
+        <source>Round the shut leaf, with a feeler gauge. Ask for the report of its fire test: it gives the gap that was tested. Good: no wider anywhere. Bad: wider, or nobody knows what was tested.</source>
+        <translation type="unfinished">Keliling daun yang tertutup, dengan feeler gauge. Mintalah laporan uji apinya: di situ ada celah yang diuji. Baik: tidak lebih lebar di mana pun. Buruk: lebih lebar, atau tak ada yang tahu.</translation>
+    </message>
+    <message>
+        <source>The gap between leaf and frame is the smallest with which the door works</source>
+        <translation type="unfinished">Celah antara daun pintu dan kusen adalah yang terkecil agar pintu masih berfungsi</translation>
+    </message>
+    <message>
+        <source>Gap between leaf and frame as small as it can be?</source>
+        <translation type="unfinished">Celah antara daun dan kusen sekecil mungkin?</translation>
+    </message>
+    <message>
+        <source>Round the shut leaf, with a feeler gauge. Good: even, and no wider than the leaf needs to move freely. Bad: light shows, or a side that hangs open.</source>
+        <translation type="unfinished">Keliling daun yang tertutup, dengan feeler gauge. Baik: rata dan tidak lebih dari yang diperlukan daun untuk bergerak. Buruk: cahaya tembus, atau satu sisi menganga.</translation>
+    </message>
+    <message>
+        <source>how small a gap is workable, the text does not say in figures</source>
+        <translation type="unfinished">seberapa kecil celah yang masih dapat dipakai, teks tidak menyebut angka</translation>
+    </message>
+    <message>
+        <source>how small a gap is workable, the text does not say in figures; a ship built before 3 February 2017 may keep its former rule until the door is replaced or the ship refitted (SOR/2017-14, s. 203)</source>
+        <translation type="unfinished">seberapa kecil celah yang masih dapat dipakai, teks tidak menyebut angka; kapal yang dibangun sebelum 3 Februari 2017 boleh mempertahankan aturan lamanya sampai pintu diganti atau kapal dirombak (SOR/2017-14, ps. 203)</translation>
+    </message>
+    <message>
+        <source>No grille or louvre in the door</source>
+        <translation type="unfinished">Tidak ada kisi atau lubang udara pada pintu</translation>
+    </message>
+    <message>
+        <source>No grille or louvre in it?</source>
+        <translation type="unfinished">Tanpa kisi atau lubang udara?</translation>
+    </message>
+    <message>
+        <source>Both faces of the leaf, top to bottom. Good: none. Bad: a grille, a louvre or holes for air, open or closed with a plate.</source>
+        <translation type="unfinished">Kedua muka daun, dari atas ke bawah. Baik: tidak ada. Buruk: kisi, kisi-kisi miring atau lubang udara, terbuka atau ditutup pelat.</translation>
+    </message>
+    <message>
+        <source>Reasonably gastight when shut</source>
+        <translation type="unfinished">Cukup kedap gas saat tertutup</translation>
+    </message>
+    <message>
+        <source>Reasonably gastight when shut?</source>
+        <translation type="unfinished">Cukup kedap gas saat tertutup?</translation>
+    </message>
+    <message>
+        <source>Shut it, put a lamp on the far side and look along the edges; feel for a draught. Good: no light, next to no draught. Bad: light, a seal that does not touch, a hole.</source>
+        <translation type="unfinished">Tutup, letakkan lampu di sisi lain dan lihat sepanjang tepinya; rasakan aliran udara. Baik: tak ada cahaya, hampir tak ada aliran. Buruk: cahaya, seal yang tidak menyentuh, lubang.</translation>
+    </message>
+    <message>
+        <source>A door of a machinery space of category A is gastight when shut</source>
+        <translation type="unfinished">Pintu ruang mesin kategori A kedap gas saat tertutup</translation>
+    </message>
+    <message>
+        <source>Gastight when shut?</source>
+        <translation type="unfinished">Kedap gas saat tertutup?</translation>
+    </message>
+    <message>
+        <source>Shut it with the fans of the machinery space running and go round the edge with a hand and a lamp. Good: no draught and no light anywhere. The space is not of category A: n/a.</source>
+        <translation type="unfinished">Tutup saat kipas ruang mesin berjalan dan telusuri tepinya dengan tangan dan lampu. Baik: tak ada aliran udara atau cahaya. Ruang bukan kategori A: tidak berlaku.</translation>
+    </message>
+    <message>
+        <source>The leaf overlaps its frame</source>
+        <translation type="unfinished">Daun pintu menutupi tepi kusennya</translation>
+    </message>
+    <message>
+        <source>Does the leaf overlap its frame?</source>
+        <translation type="unfinished">Apakah daun menutupi tepi kusennya?</translation>
+    </message>
+    <message>
+        <source>Shut it and look at the edge from both sides. Good: leaf or stop covers the gap on every side that has a frame. Bad: you can look straight through between leaf and frame.</source>
+        <translation type="unfinished">Tutup dan lihat tepinya dari kedua sisi. Baik: daun atau penahan menutup celah di setiap sisi yang berkusen. Buruk: bisa melihat tembus antara daun dan kusen.</translation>
+    </message>
+    <message>
+        <source>No opening for air in or under the door of a stairway enclosure</source>
+        <translation type="unfinished">Tidak ada bukaan udara pada atau di bawah pintu selubung tangga</translation>
+    </message>
+    <message>
+        <source>No opening for air in or under it?</source>
+        <translation type="unfinished">Tanpa bukaan udara pada atau di bawahnya?</translation>
+    </message>
+    <message>
+        <source>The whole leaf and its foot, shut. Good: no grille, no holes, no cut for air at the foot. Bad: a grille anywhere, or a gap left under it for air.</source>
+        <translation type="unfinished">Seluruh daun dan kakinya, tertutup. Baik: tanpa kisi, lubang, atau potongan untuk udara di bawah. Buruk: kisi di mana pun, atau celah untuk udara di bawahnya.</translation>
+    </message>
+    <message>
+        <source>Every hose port that is fitted: self-closing, 150 mm square clear with the door closed, as fire-resistant as the door</source>
+        <translation type="unfinished">Setiap lubang selang kebakaran yang terpasang: menutup sendiri, bersih 150 mm x 150 mm saat pintu tertutup, setahan api pintunya</translation>
+    </message>
+    <message>
+        <source>A hose port that is fitted: self-closing, 150 mm square</source>
+        <translation type="unfinished">Lubang selang kebakaran, bila ada: menutup sendiri, 150 mm x 150 mm</translation>
+    </message>
+    <message>
+        <source>Closes by itself</source>
+        <translation type="unfinished">Menutup sendiri</translation>
+    </message>
+    <message>
+        <source>Let it go from fully open, half open and a small angle. Good: all the way home each time. The text prints no angle. The space is not of category A: n/a.</source>
+        <translation type="unfinished">Lepaskan dari terbuka penuh, setengah, dan sudut kecil. Baik: menutup penuh setiap kali. Teks tidak mencetak sudut. Ruang bukan kategori A: tidak berlaku.</translation>
+    </message>
+    <message>
+        <source>Opening for air in or under the door of a corridor no more than 0.05 m2, with a non-combustible grille</source>
+        <translation type="unfinished">Bukaan udara pada atau di bawah pintu koridor tidak lebih dari 0,05 m2, dengan kisi tak dapat terbakar</translation>
+    </message>
+    <message>
+        <source>The grille in the leaf or the cut under it. Count only the open area between the bars; 0 where there is none. The grille must be of a kind that cannot burn. Not a door of a corridor: n/a.</source>
+        <translation type="unfinished">Kisi pada daun atau potongan di bawahnya. Hitung hanya luas bebas di antara bilah; 0 bila tidak ada. Kisi harus tak dapat terbakar. Bukan pintu koridor: tidak berlaku.</translation>
+    </message>
+    <message>
+        <source>Opening for air only in the lower half of the door of a corridor, or under it</source>
+        <translation type="unfinished">Bukaan udara hanya di separuh bawah pintu koridor, atau di bawahnya</translation>
+    </message>
+    <message>
+        <source>Opening for air only in the lower half, or none?</source>
+        <translation type="unfinished">Bukaan udara hanya di separuh bawah, atau tidak ada?</translation>
+    </message>
+    <message>
+        <source>Find every opening for air in the leaf. Good: in the lower half, under it, or none. Bad: a grille or holes in the upper half. Not a door of a corridor: n/a.</source>
+        <translation type="unfinished">Cari setiap bukaan udara pada daun. Baik: di separuh bawah, di bawahnya, atau tidak ada. Buruk: kisi atau lubang di separuh atas. Bukan pintu koridor: tidak berlaku.</translation>
+    </message>
+    <message>
+        <source>Closes by itself; the former rule prints no angle that was read</source>
+        <translation type="unfinished">Menutup sendiri; dari aturan lama tidak ada sudut yang dibaca</translation>
+    </message>
+    <message>
+        <source>Let it go from fully open, half open and a small angle. Good: all the way home each time. Bad: it stands ajar.</source>
+        <translation type="unfinished">Lepaskan dari terbuka penuh, setengah, dan sudut kecil. Baik: menutup penuh setiap kali. Buruk: tetap renggang.</translation>
+    </message>
+    <message>
+        <source>whether s. 158 of the Hull Construction Regulations is the former rule that this ship keeps (SOR/2017-14, ss. 103, 203)</source>
+        <translation type="unfinished">apakah ps. 158 Peraturan Konstruksi Lambung adalah aturan lama yang dipertahankan kapal ini (SOR/2017-14, ps. 103 dan 203)</translation>
+    </message>
+    <message>
+        <source>What holds it open is fail-safe: it closes when the hold fails</source>
+        <translation type="unfinished">Yang menahannya terbuka aman bila gagal: pintu menutup saat penahan gagal</translation>
+    </message>
+    <message>
+        <source>What holds it open is released at the door</source>
+        <translation type="unfinished">Yang menahannya terbuka dapat dilepas di pintu</translation>
+    </message>
+    <message>
+        <source>Work the switch or handle at the door. Good: it lets the door go. Bad: it does nothing.</source>
+        <translation type="unfinished">Gunakan sakelar atau gagang di pintu. Baik: pintu terlepas. Buruk: tidak terjadi apa-apa.</translation>
+    </message>
+    <message>
+        <source>What holds it open is released from the wheelhouse</source>
+        <translation type="unfinished">Yang menahannya terbuka dapat dilepas dari ruang kemudi</translation>
+    </message>
+    <message>
+        <source>Does the wheelhouse release it?</source>
+        <translation type="unfinished">Apakah ruang kemudi melepas penahannya?</translation>
+    </message>
+    <message>
+        <source>The wheelhouse releases the door or its group. Good: it lets go and closes. Bad: it stays open. A watch at every door of the group, both sides.</source>
+        <translation type="unfinished">Ruang kemudi melepas penahan pintu atau grupnya. Baik: terlepas dan menutup. Buruk: tetap terbuka. Petugas jaga di setiap pintu grup, kedua sisi.</translation>
+    </message>
+    <message>
+        <source>Transport Canada, its inspectors and the approved plans stand above these rows; changes after 25 July 2025 were not checked.</source>
+        <translation type="unfinished">Transport Canada, inspekturnya, dan denah yang disetujui berada di atas baris ini; perubahan setelah 25 Juli 2025 tidak diperiksa.</translation>
+    </message>
+    <message>
+        <source>Canadian passenger ships with convention certificates: SOLAS II-2 binds them, and these rows (ss. 101, 102, 120); one built before 1 July 2002 may keep the structural fire protection of its day, but not part E, replaced parts or a major refit (ss. 104, 106)</source>
+        <translation type="unfinished">Kapal penumpang Kanada dengan sertifikat konvensi: SOLAS II-2 mengikatnya, juga baris ini (ps. 101, 102, 120); yang dibangun sebelum 1 Juli 2002 boleh mempertahankan perlindungan struktural masanya, tetapi tidak untuk bagian E, bagian yang diganti, atau perombakan besar (ps. 104, 106)</translation>
+    </message>
+    <message>
+        <source>Canada&apos;s consolidated laws in XML (github.com/justicecanada/laws-lois-xml, state of 23 July 2026), everything about doors</source>
+        <translation type="unfinished">Undang-undang Kanada terkonsolidasi dalam XML (github.com/justicecanada/laws-lois-xml, keadaan 23 Juli 2026), semua tentang pintu</translation>
+    </message>
+    <message>
+        <source>The law of its day for a ship built before 1 July 2002</source>
+        <translation type="unfinished">Hukum pada masanya untuk kapal yang dibangun sebelum 1 Juli 2002</translation>
+    </message>
+    <message>
+        <source>Canadian passenger ships without convention certificates, of 24 m or more, or of more than 15 gross tons, less than 24 m and more than 36 berthed passengers: SOLAS II-2 binds them too (s. 102(1)); berths decide which of them count as ships of more than 36 passengers (s. 102(3))</source>
+        <translation type="unfinished">Kapal penumpang Kanada tanpa sertifikat konvensi, 24 m atau lebih, atau lebih dari 15 ton kotor, kurang dari 24 m dan lebih dari 36 penumpang bertempat tidur: SOLAS II-2 juga mengikatnya (ps. 102(1)); tempat tidur menentukan mana yang dihitung lebih dari 36 penumpang (ps. 102(3))</translation>
+    </message>
+    <message>
+        <source>The former rules that a ship built before 3 February 2017 may keep, but for s. 158 of the Hull Construction Regulations</source>
+        <translation type="unfinished">Aturan lama yang boleh dipertahankan kapal yang dibangun sebelum 3 Februari 2017, kecuali ps. 158 Peraturan Konstruksi Lambung</translation>
+    </message>
+    <message>
+        <source>Canadian day boats: of 24 m or more, without berths, for fewer than 100 passengers, in sheltered waters or on near coastal voyages class 2, limited (part 2, ss. 201, 212, 218)</source>
+        <translation type="unfinished">Kapal harian Kanada: 24 m atau lebih, tanpa tempat tidur, kurang dari 100 penumpang, di perairan terlindung atau pelayaran dekat pantai kelas 2 terbatas (bagian 2, ps. 201, 212, 218)</translation>
+    </message>
+    <message>
+        <source>berths and voyage decide whether this ship counts as one of more than 36 passengers (SOR/2017-14, s. 102(3))</source>
+        <translation type="unfinished">tempat tidur dan pelayaran menentukan apakah kapal ini dihitung lebih dari 36 penumpang (SOR/2017-14, ps. 102(3))</translation>
+    </message>
+    <message>
+        <source>The door is of the class of the partition it stands in; a watertight door needs no insulation</source>
+        <translation type="unfinished">Pintu berkelas sama dengan sekat tempatnya; pintu kedap air tidak perlu isolasi</translation>
+    </message>
+    <message>
+        <source>Compare the plate on the door with the class of the partition round it. Good: the door is at least as strong. A watertight door needs no insulation (art. 15.11(8)(d)).</source>
+        <translation type="unfinished">Bandingkan pelat pintu dengan kelas sekat di sekelilingnya. Baik: pintu setidaknya sekuat itu. Pintu kedap air tidak perlu isolasi (ps. 15.11(8)(d)).</translation>
+    </message>
+    <message>
+        <source>read for vessels built from 30 December 2008 until ES-TRIN took its place on 7 October 2018 (a date from memory); for any other vessel the text was not read</source>
+        <translation type="unfinished">dibaca untuk kapal yang dibangun sejak 30 Desember 2008 sampai ES-TRIN menggantikannya pada 7 Oktober 2018 (tanggal dari ingatan); untuk kapal lain teksnya tidak dibaca</translation>
+    </message>
+    <message>
+        <source>Closes by itself; the text prints no angle, no seconds and no speed</source>
+        <translation type="unfinished">Menutup sendiri; teks tidak mencetak sudut, detik, atau kecepatan</translation>
+    </message>
+    <message>
+        <source>Let it go from fully open, half open and a small angle. Good: all the way home each time. Bad: it stands ajar. The text prints no angle, seconds or speed.</source>
+        <translation type="unfinished">Lepaskan dari terbuka penuh, setengah, dan sudut kecil. Baik: menutup penuh setiap kali. Buruk: tetap renggang. Teks tidak mencetak sudut, detik, atau kecepatan.</translation>
+    </message>
+    <message>
+        <source>Kept open in service, it can be closed on the spot</source>
+        <translation type="unfinished">Bila terbuka saat beroperasi, dapat ditutup di tempat</translation>
+    </message>
+    <message>
+        <source>Can it be closed on the spot?</source>
+        <translation type="unfinished">Dapat ditutup di tempat?</translation>
+    </message>
+    <message>
+        <source>Work the switch or handle at the door. Good: it lets the door go and it closes. Bad: it does nothing.</source>
+        <translation type="unfinished">Gunakan sakelar atau gagang di pintu. Baik: pintu terlepas dan menutup. Buruk: tidak terjadi apa-apa.</translation>
+    </message>
+    <message>
+        <source>Kept open in service, it can be closed from a place that is permanently manned</source>
+        <translation type="unfinished">Bila terbuka saat beroperasi, dapat ditutup dari tempat yang dijaga terus-menerus</translation>
+    </message>
+    <message>
+        <source>Can it be closed from the place that is always manned?</source>
+        <translation type="unfinished">Dapat ditutup dari tempat yang selalu dijaga?</translation>
+    </message>
+    <message>
+        <source>The place that is always manned releases the door or its group. Good: it lets go and closes. Bad: it stays open. A watch at every door of the group, both sides.</source>
+        <translation type="unfinished">Tempat yang selalu dijaga melepas penahan pintu atau grupnya. Baik: terlepas dan menutup. Buruk: tetap terbuka. Petugas jaga di setiap pintu grup, kedua sisi.</translation>
+    </message>
+    <message>
+        <source>After remote closing it can be re-opened on the spot and closes safely again</source>
+        <translation type="unfinished">Setelah ditutup dari jauh dapat dibuka lagi di tempat dan menutup kembali dengan aman</translation>
+    </message>
+    <message>
+        <source>Re-opens on the spot after remote closing, and closes safely again?</source>
+        <translation type="unfinished">Setelah ditutup dari jauh, dapat dibuka di tempat dan menutup lagi dengan aman?</translation>
+    </message>
+    <message>
+        <source>After the release from the manned place, open it by hand and let go. Good: it opens, and closes again without harm to anybody. Bad: it stays locked, or stays open.</source>
+        <translation type="unfinished">Setelah dilepas dari tempat yang dijaga, buka dengan tangan lalu lepaskan. Baik: terbuka dan menutup lagi tanpa melukai siapa pun. Buruk: tetap terkunci, atau tetap terbuka.</translation>
+    </message>
+    <message>
+        <source>The inspection body that issues the vessel&apos;s certificate decides; ES-TRIN, which took the place of this text, was not read.</source>
+        <translation type="unfinished">Badan inspeksi yang menerbitkan sertifikat kapal yang memutuskan; ES-TRIN, yang menggantikan teks ini, tidak dibaca.</translation>
+    </message>
+    <message>
+        <source>Passenger vessels on the inland waterways of the European Union, by their certificate of Directive 2006/87/EC</source>
+        <translation type="unfinished">Kapal penumpang di perairan pedalaman Uni Eropa, menurut sertifikat Directive 2006/87/EC</translation>
+    </message>
+    <message>
+        <source>France&apos;s order of 30 December 2008, annex, art. 15.11(8) and (10) (github.com/etalab, laws and regulations that are not in a code); the end of its dates is from memory</source>
+        <translation type="unfinished">Peraturan Prancis 30 Desember 2008, lampiran, ps. 15.11(8) dan (10) (github.com/etalab, undang-undang dan peraturan yang tidak dikodifikasi); akhir tanggalnya dari ingatan</translation>
+    </message>
+    <message>
+        <source>ES-TRIN chapter 19, which took its place; what was allowed to vessels that were there before; the tables of partitions</source>
+        <translation type="unfinished">ES-TRIN bab 19, yang menggantikannya; apa yang diizinkan bagi kapal yang sudah ada; tabel sekat</translation>
+    </message>
+    <message>
+        <source>the code says &quot;should&quot;</source>
+        <translation type="unfinished">kode mengatakan &quot;should&quot; (sebaiknya)</translation>
+    </message>
+    <message>
+        <source>Work the switch or handle at the door. Good: it lets the door go. Bad: it does nothing. The code asks for it at the door, not from both sides.</source>
+        <translation type="unfinished">Gunakan sakelar atau gagang di pintu. Baik: pintu terlepas. Buruk: tidak terjadi apa-apa. Kode memintanya di pintu, bukan dari kedua sisi.</translation>
+    </message>
+    <message>
+        <source>The Administration that certifies the yacht decides; codes that came after LY3 were not read.</source>
+        <translation type="unfinished">Administrasi yang mensertifikasi kapal pesiar itu memutuskan; kode setelah LY3 tidak dibaca.</translation>
+    </message>
+    <message>
+        <source>Large commercial yachts of 500 gross tons and over certified by LY3; the code says &quot;should&quot;, so a failure is the inspector&apos;s to decide</source>
+        <translation type="unfinished">Kapal pesiar komersial besar 500 ton kotor ke atas bersertifikat LY3; kode mengatakan &quot;should&quot;, jadi kegagalan diputuskan inspektur</translation>
+    </message>
+    <message>
+        <source>A page of imorules.com, of which paragraph 14B.2.7.4 was at hand to sub-item (e)</source>
+        <translation type="unfinished">Satu halaman imorules.com, dengan paragraf 14B.2.7.4 tersedia sampai butir (e)</translation>
+    </message>
+    <message>
+        <source>14B.2.7.4 after sub-item (e), and the other paragraphs on fire protection; the dates between which LY3 was in force; what came after it. Other rows of SOLAS are shown as advice.</source>
+        <translation type="unfinished">14B.2.7.4 setelah butir (e), dan paragraf lain tentang perlindungan kebakaran; tanggal berlakunya LY3; apa yang datang sesudahnya. Baris SOLAS lain ditampilkan sebagai saran.</translation>
+    </message>
+    <message>
+        <source>The company&apos;s maintenance plan and the flag Administration stand above these periods; no days of grace are printed.</source>
+        <translation type="unfinished">Rencana pemeliharaan perusahaan dan Administrasi negara bendera berada di atas jangka waktu ini; tidak ada hari tenggang yang dicetak.</translation>
+    </message>
+    <message>
+        <source>Every vessel, whatever its date; what the circular says of maintenance, not of a test</source>
+        <translation type="unfinished">Setiap kapal, tanggal apa pun; yang dikatakan surat edaran tentang pemeliharaan, bukan uji</translation>
+    </message>
+    <message>
+        <source>MSC.1/Circ.1432; SOLAS III/19 and III/30 in the Dutch government&apos;s treaty database (BWBV0003264, April 2015)</source>
+        <translation type="unfinished">MSC.1/Circ.1432; SOLAS III/19 dan III/30 di basis data perjanjian pemerintah Belanda (BWBV0003264, April 2015)</translation>
+    </message>
+    <message>
+        <source>The vessel&apos;s own Administration decides what binds it: rows of SOLAS are shown as advice and fail nothing, and rows of common practice are left to the inspector.</source>
+        <translation type="unfinished">Administrasi kapal itu sendiri menentukan apa yang mengikatnya: baris SOLAS ditampilkan sebagai saran dan tidak menggagalkan apa pun, dan baris praktik umum diputuskan inspektur.</translation>
+    </message>
+    <message>
+        <source>Vessels of other flags, and of rules that are not named here: no text in this catalogue binds them, and everything they are told is advice</source>
+        <translation type="unfinished">Kapal bendera lain, dan aturan yang tidak disebut di sini: tidak ada teks dalam katalog ini yang mengikatnya, dan semua yang disampaikan adalah saran</translation>
+    </message>
+    <message>
+        <source>Every text of such a flag</source>
+        <translation type="unfinished">Setiap teks dari bendera itu</translation>
+    </message>
+    <message>
+        <source>Rows of common practice have no published source here: they never fail a door by themselves, the inspector decides.</source>
+        <translation type="unfinished">Baris praktik umum tidak punya sumber terbitan di sini: tidak pernah menggagalkan pintu sendirian, inspektur yang memutuskan.</translation>
+    </message>
+    <message>
+        <source>Every vessel, whatever its flag and date</source>
+        <translation type="unfinished">Setiap kapal, apa pun bendera dan tanggalnya</translation>
+    </message>
+    <message>
+        <source>There is no published text of it.</source>
+        <translation type="unfinished">Tidak ada teks terbitan tentangnya.</translation>
+    </message>
+    <message>
+        <source>The speed of closing is controlled where that is needed so that nobody is endangered; the older text prints no figure</source>
+        <translation type="unfinished">Kecepatan menutup diatur bila perlu agar tidak ada orang yang terancam; teks lama tidak mencetak angka</translation>
+    </message>
+    <message>
+        <source>Speed of closing controlled, so that nobody is endangered?</source>
+        <translation type="unfinished">Kecepatan menutup diatur, sehingga tidak ada yang terancam?</translation>
+    </message>
+    <message>
+        <source>Watch it close from fully open. Good: it moves steadily, and a person in the way has time to step aside. Bad: it slams or runs away. The older text prints no seconds and no metres a second.</source>
+        <translation type="unfinished">Amati saat menutup dari terbuka penuh. Baik: bergerak tetap, orang sempat menyingkir. Buruk: terbanting atau meluncur lepas. Teks lama tidak mencetak detik maupun meter per detik.</translation>
+    </message>
+    <message>
+        <source>where the speed has to be controlled, the text leaves to judgement; it prints no figure</source>
+        <translation type="unfinished">di mana kecepatan harus diatur, teks menyerahkannya pada pertimbangan; tidak ada angka yang dicetak</translation>
+    </message>
+    <message>
+        <source>Of the texts before 1 July 2002 only a part was read: for an older ship ask for the approved drawing and the rules of its day.</source>
+        <translation type="unfinished">Dari teks sebelum 1 Juli 2002 hanya sebagian yang dibaca: untuk kapal yang lebih tua mintalah denah yang disetujui dan aturan pada masanya.</translation>
+    </message>
+    <message>
+        <source>Passenger ships of SOLAS built before 1 July 2002, which keep chapter II-2 as amended to their day (II-2/1.2.1 of 2015); after a repair or alteration at least that, after a major one the new text as far as reasonable (1.3.1, 1.3.2)</source>
+        <translation type="unfinished">Kapal penumpang SOLAS yang dibangun sebelum 1 Juli 2002, yang mempertahankan bab II-2 dengan perubahan sampai masanya (II-2/1.2.1 tahun 2015); setelah perbaikan atau perubahan setidaknya itu, setelah perubahan besar teks baru sejauh wajar (1.3.1, 1.3.2)</translation>
+    </message>
+    <message>
+        <source>Taiwan&apos;s ship fire structure rules, art. 27, as of 9 January 2018: one national transposition of the 1981/83 wording of SOLAS II-2/30</source>
+        <translation type="unfinished">Aturan Taiwan tentang struktur kebakaran kapal, ps. 27, per 9 Januari 2018: satu transposisi nasional dari rumusan 1981/83 SOLAS II-2/30</translation>
+    </message>
+    <message>
+        <source>SOLAS II-2/30 of 1981/83 in print; the 1992 amendments to regulations 30, 41-1 and 41-2 (seconds, metres a second, alarm, retrofit dates): ask for the approved drawing; the fire tables before 2002</source>
+        <translation type="unfinished">SOLAS II-2/30 tahun 1981/83 dalam cetakan; perubahan 1992 pada aturan 30, 41-1 dan 41-2 (detik, meter per detik, alarm, tanggal penyesuaian): mintalah denah yang disetujui; tabel kebakaran sebelum 2002</translation>
+    </message>
+    <message>
+        <source>Passenger ships of SOLAS built before 1 July 2002 with special category spaces</source>
+        <translation type="unfinished">Kapal penumpang SOLAS yang dibangun sebelum 1 Juli 2002 dengan ruang kategori khusus</translation>
+    </message>
+    <message>
+        <source>An English print of MSC.1(XLV) on the internet, of which only a part was at hand: II-2/37.1.1.2 and 37.1.2.2</source>
+        <translation type="unfinished">Salinan bahasa Inggris MSC.1(XLV) di internet, hanya sebagian yang tersedia: II-2/37.1.1.2 dan 37.1.2.2</translation>
+    </message>
+    <message>
+        <source>The rest of the 1981 amendments, the regulation on doors (30) among it</source>
+        <translation type="unfinished">Sisa perubahan 1981, termasuk aturan tentang pintu (30)</translation>
+    </message>
+    <message>
+        <source>An alarm sounds when it is released from the control station</source>
+        <translation type="unfinished">Alarm berbunyi saat dilepas dari stasiun kendali</translation>
+    </message>
+    <message>
+        <source>Did an alarm sound when the control station released it?</source>
+        <translation type="unfinished">Apakah alarm berbunyi saat stasiun kendali melepasnya?</translation>
+    </message>
+    <message>
+        <source>Listen at the door as the control station releases it. Good: the alarm sounds before the leaf stirs. Bad: silence, or an alarm that starts with the leaf. A silent sliding door crushes whoever stands in it.</source>
+        <translation type="unfinished">Dengarkan di pintu saat stasiun kendali melepasnya. Baik: alarm berbunyi sebelum daun bergerak. Buruk: sunyi, atau alarm mulai bersama daun. Pintu geser tanpa suara menjepit siapa pun di dalamnya.</translation>
+    </message>
+    <message>
+        <source>9.4.1.1.8 names stairways, public spaces and zone bulkheads; whether this door is in a public space the register does not say</source>
+        <translation type="unfinished">9.4.1.1.8 menyebut tangga, ruang umum dan sekat zona; register tidak menyebut apakah pintu ini di ruang umum</translation>
+    </message>
+    <message>
+        <source>Local rules, the flag Administration and its approved plans stand above this catalogue; amendments after its edition were not checked.</source>
+        <translation type="unfinished">Aturan setempat, Administrasi negara bendera, dan denah yang disetujuinya berada di atas katalog ini; perubahan setelah edisinya tidak diperiksa.</translation>
+    </message>
+    <message>
+        <source>Passenger ships of SOLAS built on or after 1 July 2002; part E, condition and maintenance plan, of any date</source>
+        <translation type="unfinished">Kapal penumpang SOLAS yang dibangun sejak 1 Juli 2002; bagian E, kondisi dan rencana pemeliharaan, dari tanggal apa pun</translation>
+    </message>
+    <message>
+        <source>The English print in the Dutch government&apos;s treaty database (BWBV0003264, April 2015), and France&apos;s own print of the French text (order of 23 November 1987, division 221), which confirms every number</source>
+        <translation type="unfinished">Cetakan Inggris di basis data perjanjian pemerintah Belanda (BWBV0003264, April 2015), dan cetakan Prancis atas teks Prancis (peraturan 23 November 1987, divisi 221), yang menguatkan setiap angka</translation>
+    </message>
+    <message>
+        <source>Amendments after April 2015: of MSC.421(98) nothing was seen; of MSC.550(108), in force on 1 January 2026, only that it renumbers II-2/9.6. Interpretations of IMO and of classification societies.</source>
+        <translation type="unfinished">Perubahan setelah April 2015: dari MSC.421(98) tidak ada yang terlihat; dari MSC.550(108), berlaku 1 Januari 2026, hanya bahwa II-2/9.6 dinomori ulang. Interpretasi IMO dan biro klasifikasi.</translation>
+    </message>
+    <message>
+        <source>46 CFR 72.05-25(a)(2) speaks of public spaces, stairway enclosures, corridors and the like; whether it reaches this door is not said.</source>
+        <translation type="unfinished">46 CFR 72.05-25(a)(2) menyebut ruang umum, ruang tangga, koridor dan sejenisnya; tidak disebut apakah mencakup pintu ini.</translation>
+    </message>
+    <message>
+        <source>46 CFR 116.435(b)(3) speaks of accommodation spaces, stairways, stairtowers, passageways and control spaces; whether it reaches this door is not said.</source>
+        <translation type="unfinished">46 CFR 116.435(b)(3) menyebut ruang akomodasi, tangga, menara tangga, gang dan ruang kendali; tidak disebut apakah mencakup pintu ini.</translation>
+    </message>
+    <message>
+        <source>An exterior door that leads off a stairway enclosure may be asked what stairway doors are</source>
+        <translation type="unfinished">Pintu luar yang keluar dari ruang tangga dapat dikenai aturan pintu tangga</translation>
+    </message>
+    <message>
+        <source>Does it lead off a stairway enclosure?</source>
+        <translation type="unfinished">Apakah keluar dari ruang tangga?</translation>
+    </message>
+    <message>
+        <source>See what lies inside the door. Yes: a stairway enclosure. Neither answer is a fault: it decides what else is asked of the door.</source>
+        <translation type="unfinished">Lihat apa yang ada di dalam pintu. Ya: ruang tangga. Tidak ada jawaban yang salah: ini menentukan apa lagi yang ditanyakan.</translation>
+    </message>
+    <message>
+        <source>46 CFR 72.05-25(b)(8) lets a door to the open deck be of hardwood; whether 72.05-25(b)(9) still reaches a door that leads off a stairway is not said.</source>
+        <translation type="unfinished">46 CFR 72.05-25(b)(8) membolehkan kayu keras untuk pintu ke geladak terbuka; tidak disebut apakah 72.05-25(b)(9) masih mencakup pintu dari tangga.</translation>
+    </message>
+    <message>
+        <source>46 CFR 116.435(c)(9) lets a door to a weather deck be of hardwood; whether 116.435(c)(6) still reaches a door that leads off a stairway is not said.</source>
+        <translation type="unfinished">46 CFR 116.435(c)(9) membolehkan kayu keras untuk pintu ke geladak cuaca; tidak disebut apakah 116.435(c)(6) masih mencakup pintu dari tangga.</translation>
+    </message>
+    <message>
+        <source>The Officer in Charge, Marine Inspection, decides what applies to a vessel of the United States; changes after the edition of 2015 were not checked. Later rules whose headings touch these parts, and whose text was not read: 81 FR 48219 (22 July 2016), 89 FR 76676 (18 September 2024) and, for 46 CFR 111.99-3, 88 FR 16365 (16 March 2023). Subchapter H is for vessels of 100 gross tons and over, or with more than 150 passengers, or on international voyages, contracted for on or after 26 May 1965; what was approved earlier may stand while it is kept in good condition (46 CFR 72.05-1, 72.05-90). Subchapter K is for vessels with more than 150 passengers, or with 50 to 150 berthed passengers; with more than 150 berthed passengers 72.05 takes its place (116.400). A vessel that was there before 11 March 1996 keeps the rules of 10 March 1996, or may choose these instead (116.115).</source>
+        <translation type="unfinished">Officer in Charge, Marine Inspection, memutuskan apa yang berlaku bagi kapal Amerika Serikat; perubahan setelah edisi 2015 tidak diperiksa. Aturan kemudian yang judulnya menyentuh bagian ini, dan teksnya tidak dibaca: 81 FR 48219 (22 Juli 2016), 89 FR 76676 (18 September 2024) dan, untuk 46 CFR 111.99-3, 88 FR 16365 (16 Maret 2023). Subbab H untuk kapal 100 ton kotor ke atas, atau lebih dari 150 penumpang, atau dalam pelayaran internasional, dikontrak sejak 26 Mei 1965; yang disetujui sebelumnya boleh tetap selama terjaga baik (46 CFR 72.05-1, 72.05-90). Subbab K untuk kapal dengan lebih dari 150 penumpang, atau 50 sampai 150 penumpang bertempat tidur; dengan lebih dari 150 penumpang bertempat tidur berlaku 72.05 (116.400). Kapal yang sudah ada sebelum 11 Maret 1996 mempertahankan aturan 10 Maret 1996, atau boleh memilih yang ini (116.115).</translation>
+    </message>
+    <message>
+        <source>Passenger vessels of the United States of subchapter H: of 100 gross tons and over, with more than 150 passengers, or on international voyages; contracted for on or after 26 May 1965</source>
+        <translation type="unfinished">Kapal penumpang Amerika Serikat subbab H: 100 ton kotor ke atas, lebih dari 150 penumpang, atau dalam pelayaran internasional; dikontrak sejak 26 Mei 1965</translation>
+    </message>
+    <message>
+        <source>The annual edition of 2015, each section on its own page of a public copy (github.com/18F/allregs); of 72.05-10 paragraphs (a) to (g) and tables (d) and (e)</source>
+        <translation type="unfinished">Edisi tahunan 2015, setiap bagian di halamannya sendiri dari salinan publik (github.com/18F/allregs); dari 72.05-10 paragraf (a) sampai (g) dan tabel (d) dan (e)</translation>
+    </message>
+    <message>
+        <source>Changes after 2015. The rules before 26 May 1965, which older vessels may keep.</source>
+        <translation type="unfinished">Perubahan setelah 2015. Aturan sebelum 26 Mei 1965, yang boleh dipertahankan kapal yang lebih tua.</translation>
+    </message>
+    <message>
+        <source>Passenger vessels of the United States of subchapter K: with more than 150 passengers, or 50 to 150 berthed passengers; built on or after 11 March 1996</source>
+        <translation type="unfinished">Kapal penumpang Amerika Serikat subbab K: lebih dari 150 penumpang, atau 50 sampai 150 penumpang bertempat tidur; dibangun sejak 11 Maret 1996</translation>
+    </message>
+    <message>
+        <source>The annual edition of 2015, each section on its own page of a public copy (github.com/18F/allregs)</source>
+        <translation type="unfinished">Edisi tahunan 2015, setiap bagian di halamannya sendiri dari salinan publik (github.com/18F/allregs)</translation>
+    </message>
+    <message>
+        <source>Changes after 2015. The rules of 10 March 1996, which older vessels may keep.</source>
+        <translation type="unfinished">Perubahan setelah 2015. Aturan 10 Maret 1996, yang boleh dipertahankan kapal yang lebih tua.</translation>
+    </message>
+</context>
+<context>
+    <name>ChangedWords</name>
+    <message>
+        <source>Another edition of the catalogue is in use.</source>
+        <translation type="unfinished">Edisi lain dari katalog digunakan.</translation>
+    </message>
+    <message>
+        <source>Another edition of the catalogue, or of the rules of %1, is in use.</source>
+        <translation type="unfinished">Edisi lain dari katalog, atau dari aturan %1, digunakan.</translation>
+    </message>
+    <message>
+        <source>The rules of %1 no longer stand over the catalogue.</source>
+        <translation type="unfinished">Aturan %1 tidak lagi berada di atas katalog.</translation>
+    </message>
+    <message>
+        <source>The rules of %1 now stand over the catalogue.</source>
+        <translation type="unfinished">Aturan %1 sekarang berada di atas katalog.</translation>
+    </message>
+    <message>
+        <source>%1 before, %2 now</source>
+        <translation type="unfinished">sebelumnya %1, sekarang %2</translation>
+    </message>
+    <message>
+        <source>no such requirement</source>
+        <translation type="unfinished">tidak ada persyaratan itu</translation>
+    </message>
+    <message>
+        <source>not asked of this door</source>
+        <translation type="unfinished">tidak ditanya untuk pintu ini</translation>
+    </message>
+    <message>
+        <source>Limit: %1</source>
+        <translation type="unfinished">Batas: %1</translation>
+    </message>
 </context>
 <context>
     <name>ClaimWords</name>
@@ -3927,10 +4442,6 @@
     <message>
         <source>&quot;%1&quot; is no document of this program</source>
         <translation type="unfinished">&quot;%1&quot; bukan dokumen program ini</translation>
-    </message>
-    <message>
-        <source>Choose survey, deficiency-list, work-list, door-record or paper-form.</source>
-        <translation type="unfinished">Pilih survey, deficiency-list, work-list, door-record atau paper-form.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no form a report is written in</source>
@@ -6044,6 +6555,154 @@
         <source>Give its step in the unit of the row, at most %1.</source>
         <translation type="unfinished">Tulis skala terkecilnya dalam satuan baris, paling besar %1.</translation>
     </message>
+    <message>
+        <source>the register does not say whether it gives access to a special category space</source>
+        <translation type="unfinished">register tidak menyebut apakah memberi akses ke ruang kategori khusus</translation>
+    </message>
+    <message>
+        <source>no day of installation, but the ship is no older</source>
+        <translation type="unfinished">tanpa tanggal pemasangan, tetapi kapal tidak lebih tua</translation>
+    </message>
+    <message>
+        <source>the ship&apos;s passengers or length are outside what the text is for</source>
+        <translation type="unfinished">penumpang atau panjang kapal di luar cakupan teks</translation>
+    </message>
+    <message>
+        <source>in a C&apos;-class boundary</source>
+        <translation type="unfinished">di pembatas kelas C&apos;</translation>
+    </message>
+    <message>
+        <source>no door aboard is one of these</source>
+        <translation type="unfinished">tidak ada pintu di kapal yang termasuk ini</translation>
+    </message>
+    <message>
+        <source>SOLAS passenger ship</source>
+        <translation type="unfinished">kapal penumpang SOLAS</translation>
+    </message>
+    <message>
+        <source>US vessel of subchapter H</source>
+        <translation type="unfinished">kapal AS subbab H</translation>
+    </message>
+    <message>
+        <source>US vessel of subchapter K</source>
+        <translation type="unfinished">kapal AS subbab K</translation>
+    </message>
+    <message>
+        <source>Canadian vessel with convention certificates</source>
+        <translation type="unfinished">kapal Kanada dengan sertifikat konvensi</translation>
+    </message>
+    <message>
+        <source>Canadian vessel without convention certificates</source>
+        <translation type="unfinished">kapal Kanada tanpa sertifikat konvensi</translation>
+    </message>
+    <message>
+        <source>Canadian day vessel of 24 m or more for fewer than 100 passengers</source>
+        <translation type="unfinished">kapal harian Kanada 24 m atau lebih untuk kurang dari 100 penumpang</translation>
+    </message>
+    <message>
+        <source>EU inland waterway vessel</source>
+        <translation type="unfinished">kapal perairan pedalaman UE</translation>
+    </message>
+    <message>
+        <source>large yacht of 500 GT or more</source>
+        <translation type="unfinished">kapal pesiar besar 500 GT atau lebih</translation>
+    </message>
+    <message>
+        <source>vessel under other domestic rules</source>
+        <translation type="unfinished">kapal dengan aturan dalam negeri lain</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <translation type="unfinished">%1 atau %2</translation>
+    </message>
+    <message>
+        <source>listed by II-2/9.4.1.1.5</source>
+        <translation type="unfinished">disebut dalam II-2/9.4.1.1.5</translation>
+    </message>
+    <message>
+        <source>installed on or after %1</source>
+        <translation type="unfinished">dipasang pada %1 atau sesudahnya</translation>
+    </message>
+    <message>
+        <source>keel laid on or after %1</source>
+        <translation type="unfinished">lunas diletakkan pada %1 atau sesudahnya</translation>
+    </message>
+    <message>
+        <source>keel laid before %1</source>
+        <translation type="unfinished">lunas diletakkan sebelum %1</translation>
+    </message>
+    <message>
+        <source>keel laid on or after %1 and before %2</source>
+        <translation type="unfinished">lunas diletakkan pada %1 atau sesudahnya dan sebelum %2</translation>
+    </message>
+    <message>
+        <source>%1, or no date on record</source>
+        <translation type="unfinished">%1, atau tanpa tanggal tercatat</translation>
+    </message>
+    <message>
+        <source>a ship of another date: %1; a ship with no date on record: %2</source>
+        <translation type="unfinished">kapal dari tanggal lain: %1; kapal tanpa tanggal tercatat: %2</translation>
+    </message>
+    <message>
+        <source>it binds</source>
+        <translation type="unfinished">mengikat</translation>
+    </message>
+    <message>
+        <source>a failure is left to the inspector</source>
+        <translation type="unfinished">kegagalan diserahkan kepada inspektur</translation>
+    </message>
+    <message>
+        <source>advice only</source>
+        <translation type="unfinished">hanya saran</translation>
+    </message>
+    <message>
+        <source>not asked</source>
+        <translation type="unfinished">tidak diminta</translation>
+    </message>
+    <message>
+        <source>Choose survey, deficiency-list, work-list, door-record, paper-form or rule-book.</source>
+        <translation type="unfinished">Pilih survey, deficiency-list, work-list, door-record, paper-form atau rule-book.</translation>
+    </message>
+    <message>
+        <source>a rule book is printed</source>
+        <translation type="unfinished">buku aturan dicetak</translation>
+    </message>
+    <message>
+        <source>Write it to a PDF file; its data are given by &quot;rules --json&quot;.</source>
+        <translation type="unfinished">Tulis ke berkas PDF; datanya diberikan oleh &quot;rules --json&quot;.</translation>
+    </message>
+    <message>
+        <source>there is no row &apos;%1&apos;</source>
+        <translation type="unfinished">tidak ada butir &apos;%1&apos;</translation>
+    </message>
+    <message>
+        <source>The table of &quot;rules&quot; names them all.</source>
+        <translation type="unfinished">Tabel &quot;rules&quot; menyebut semuanya.</translation>
+    </message>
+    <message>
+        <source>a door is one of a vessel</source>
+        <translation type="unfinished">pintu adalah milik sebuah kapal</translation>
+    </message>
+    <message>
+        <source>Give the vessel&apos;s register by --vessel.</source>
+        <translation type="unfinished">Berikan register kapal dengan --vessel.</translation>
+    </message>
+    <message>
+        <source>From 2026 MSC.550(108) numbers II-2/9.6 anew; that text was not read.</source>
+        <translation type="unfinished">Mulai 2026 MSC.550(108) menomori ulang II-2/9.6; teks itu tidak dibaca.</translation>
+    </message>
+    <message>
+        <source>Whether the ship goes by these tables is not on record: compare with the approved plan.</source>
+        <translation type="unfinished">Tidak tercatat apakah kapal mengikuti tabel ini: bandingkan dengan denah yang disetujui.</translation>
+    </message>
+    <message>
+        <source>rule book</source>
+        <translation type="unfinished">buku aturan</translation>
+    </message>
+    <message>
+        <source>process %1 on %2</source>
+        <translation type="unfinished">proses %1 di %2</translation>
+    </message>
 </context>
 <context>
     <name>CueWords</name>
@@ -6873,16 +7532,8 @@
         <translation type="unfinished">%1 atau %2</translation>
     </message>
     <message>
-        <source>not asked, by the answer to: %1</source>
-        <translation type="unfinished">tidak ditanya, menurut jawaban atas: %1</translation>
-    </message>
-    <message>
         <source>not asked of this door (%1): what is recorded here does not count</source>
         <translation type="unfinished">tidak ditanya untuk pintu ini (%1): yang tercatat di sini tidak dihitung</translation>
-    </message>
-    <message>
-        <source>fails, but by a text that was not read for a ship of this date (%1): you decide</source>
-        <translation type="unfinished">gagal, tetapi menurut teks yang tidak dibaca untuk kapal dengan tanggal bangun ini (%1): Anda yang memutuskan</translation>
     </message>
     <message>
         <source>fails, but the text leaves it open, you decide: %1</source>
@@ -6927,6 +7578,50 @@
     <message>
         <source>another run</source>
         <translation type="unfinished">satu uji lagi</translation>
+    </message>
+    <message>
+        <source>not asked: see the answer to “%1”</source>
+        <translation type="unfinished">tidak ditanyakan: lihat jawaban untuk “%1”</translation>
+    </message>
+    <message>
+        <source>fails, but the text is not shown to bind here (%1): you decide</source>
+        <translation type="unfinished">gagal, tetapi tidak terbukti bahwa teks ini mengikat di sini (%1): Anda yang memutuskan</translation>
+    </message>
+    <message>
+        <source>one side was answered n/a, and the text asks for both: you decide</source>
+        <translation type="unfinished">satu sisi dijawab tidak berlaku, padahal teks meminta keduanya: Anda yang memutuskan</translation>
+    </message>
+    <message>
+        <source>the alarm differs: %1 runs do not agree, the worst stands</source>
+        <translation type="unfinished">alarm berbeda: %1 uji tidak cocok, yang terburuk berlaku</translation>
+    </message>
+    <message>
+        <source>run to its end, but not every event was marked</source>
+        <translation type="unfinished">uji selesai, tetapi tidak setiap kejadian ditandai</translation>
+    </message>
+    <message>
+        <source>a run was begun, and none came to its end</source>
+        <translation type="unfinished">satu uji dimulai, tidak ada yang selesai</translation>
+    </message>
+    <message>
+        <source>the alarm came on only when the door was shut</source>
+        <translation type="unfinished">alarm baru berbunyi saat pintu sudah tertutup</translation>
+    </message>
+    <message>
+        <source>answered n/a, and the text has no such case: you decide</source>
+        <translation type="unfinished">dijawab tidak berlaku, padahal teks tidak mengenal kasus itu: Anda yang memutuskan</translation>
+    </message>
+    <message>
+        <source>the approved plan has no A class where the rule asks for one: %1</source>
+        <translation type="unfinished">rencana yang disetujui tidak memuat kelas A padahal aturan memintanya: %1</translation>
+    </message>
+    <message>
+        <source>released from the control station, and no alarm was marked</source>
+        <translation type="unfinished">dilepas dari stasiun kendali, dan tidak ada alarm yang ditandai</translation>
+    </message>
+    <message>
+        <source>say whether the alarm sounded, or run it again</source>
+        <translation type="unfinished">katakan apakah alarm berbunyi, atau ulangi uji</translation>
     </message>
 </context>
 <context>
@@ -8208,6 +8903,332 @@
     </message>
 </context>
 <context>
+    <name>RuleWords</name>
+    <message>
+        <source>asked at the door</source>
+        <translation type="unfinished">ditanyakan di pintu</translation>
+    </message>
+    <message>
+        <source>asked at the door, for each side</source>
+        <translation type="unfinished">ditanyakan di pintu, untuk tiap sisi</translation>
+    </message>
+    <message>
+        <source>class of the door against that of its boundary</source>
+        <translation type="unfinished">kelas pintu dibandingkan dengan kelas pembatasnya</translation>
+    </message>
+    <message>
+        <source>plate at the door against the register</source>
+        <translation type="unfinished">pelat pintu dibandingkan dengan register</translation>
+    </message>
+    <message>
+        <source>measured, and settled by the step of the instrument</source>
+        <translation type="unfinished">diukur, dan diputuskan menurut skala alat ukur</translation>
+    </message>
+    <message>
+        <source>a complete run shows it</source>
+        <translation type="unfinished">satu uji lengkap menunjukkannya</translation>
+    </message>
+    <message>
+        <source>a run released from the control station shows it</source>
+        <translation type="unfinished">uji yang dilepas dari stasiun kontrol menunjukkannya</translation>
+    </message>
+    <message>
+        <source>runs released at the door, from each side, show it</source>
+        <translation type="unfinished">uji yang dilepas di pintu, dari tiap sisi, menunjukkannya</translation>
+    </message>
+    <message>
+        <source>a run in which the alarm was marked shows it</source>
+        <translation type="unfinished">uji dengan alarm yang ditandai menunjukkannya</translation>
+    </message>
+    <message>
+        <source>timed from the first movement until it is shut</source>
+        <translation type="unfinished">diukur waktunya dari gerak pertama sampai tertutup</translation>
+    </message>
+    <message>
+        <source>clear opening divided by the time from first movement to shut</source>
+        <translation type="unfinished">bukaan bersih dibagi waktu dari gerak pertama sampai tertutup</translation>
+    </message>
+    <message>
+        <source>timed from the alarm to the first movement</source>
+        <translation type="unfinished">diukur waktunya dari alarm sampai gerak pertama</translation>
+    </message>
+    <message>
+        <source>order of the marks: shut, then alarm off</source>
+        <translation type="unfinished">urutan tanda: tertutup, lalu alarm mati</translation>
+    </message>
+    <message>
+        <source>against an inclination of %1°</source>
+        <translation type="unfinished">melawan kemiringan %1°</translation>
+    </message>
+    <message>
+        <source>ship upright: with heel a time is advice</source>
+        <translation type="unfinished">kapal tegak: dengan kemiringan waktu hanya saran</translation>
+    </message>
+    <message>
+        <source>the answer says what the door is; neither answer is a fault</source>
+        <translation type="unfinished">jawaban mengatakan pintu apa itu; tak satu pun berarti cacat</translation>
+    </message>
+    <message>
+        <source>the text says so: outside the limits by at most %1 % on the slow side, %2 % on the fast one, it is left to the inspector (margins of our own choice)</source>
+        <translation type="unfinished">teks mengatakannya: di luar batas paling banyak %1 % di sisi lambat, %2 % di sisi cepat, diserahkan kepada inspektur (margin pilihan kami)</translation>
+    </message>
+    <message>
+        <source>every ship</source>
+        <translation type="unfinished">setiap kapal</translation>
+    </message>
+    <message>
+        <source>advice for: %1</source>
+        <translation type="unfinished">saran untuk: %1</translation>
+    </message>
+    <message>
+        <source>answered yes: %1</source>
+        <translation type="unfinished">dijawab ya: %1</translation>
+    </message>
+    <message>
+        <source>answered no: %1</source>
+        <translation type="unfinished">dijawab tidak: %1</translation>
+    </message>
+    <message>
+        <source>answered n/a: %1</source>
+        <translation type="unfinished">dijawab t/b: %1</translation>
+    </message>
+    <message>
+        <source>%1; a rule of %2</source>
+        <translation type="unfinished">%1; aturan %2</translation>
+    </message>
+    <message>
+        <source>Text</source>
+        <translation type="unfinished">Teks</translation>
+    </message>
+    <message>
+        <source>Edition</source>
+        <translation type="unfinished">Edisi</translation>
+    </message>
+    <message>
+        <source>Standing</source>
+        <translation type="unfinished">Status</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation type="unfinished">Batas</translation>
+    </message>
+    <message>
+        <source>Approximate</source>
+        <translation type="unfinished">Perkiraan</translation>
+    </message>
+    <message>
+        <source>Asked of</source>
+        <translation type="unfinished">Diminta dari</translation>
+    </message>
+    <message>
+        <source>every door</source>
+        <translation type="unfinished">setiap pintu</translation>
+    </message>
+    <message>
+        <source>Exempt</source>
+        <translation type="unfinished">Dikecualikan</translation>
+    </message>
+    <message>
+        <source>Not asked where</source>
+        <translation type="unfinished">Tidak diminta bila</translation>
+    </message>
+    <message>
+        <source>Ships</source>
+        <translation type="unfinished">Kapal</translation>
+    </message>
+    <message>
+        <source>Dates</source>
+        <translation type="unfinished">Tanggal</translation>
+    </message>
+    <message>
+        <source>Other dates</source>
+        <translation type="unfinished">Tanggal lain</translation>
+    </message>
+    <message>
+        <source>Left open</source>
+        <translation type="unfinished">Dibiarkan terbuka</translation>
+    </message>
+    <message>
+        <source>Nothing open where</source>
+        <translation type="unfinished">Tidak ada yang terbuka bila</translation>
+    </message>
+    <message>
+        <source>n/a is an answer</source>
+        <translation type="unfinished">t/b adalah jawaban</translation>
+    </message>
+    <message>
+        <source>Checked by</source>
+        <translation type="unfinished">Diperiksa dengan</translation>
+    </message>
+    <message>
+        <source>Severity</source>
+        <translation type="unfinished">Keparahan</translation>
+    </message>
+    <message>
+        <source>Instead, at every door</source>
+        <translation type="unfinished">Sebagai gantinya, di setiap pintu</translation>
+    </message>
+    <message>
+        <source>Instead, where: %1</source>
+        <translation type="unfinished">Sebagai gantinya, bila: %1</translation>
+    </message>
+    <message>
+        <source>What must be true</source>
+        <translation type="unfinished">Yang harus benar</translation>
+    </message>
+    <message>
+        <source>Question</source>
+        <translation type="unfinished">Pertanyaan</translation>
+    </message>
+    <message>
+        <source>Says</source>
+        <translation type="unfinished">Menyatakan</translation>
+    </message>
+    <message>
+        <source>the same as the row</source>
+        <translation type="unfinished">sama dengan butirnya</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation type="unfinished">%1 dan %2 lagi</translation>
+    </message>
+    <message>
+        <source>Read in</source>
+        <translation type="unfinished">Dibaca di</translation>
+    </message>
+    <message>
+        <source>Not read</source>
+        <translation type="unfinished">Tidak terbaca</translation>
+    </message>
+    <message>
+        <source>Above it</source>
+        <translation type="unfinished">Di atasnya</translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation type="unfinished">Lihat</translation>
+    </message>
+    <message>
+        <source>Release</source>
+        <translation type="unfinished">Pelepas</translation>
+    </message>
+    <message>
+        <source>Function</source>
+        <translation type="unfinished">Fungsi</translation>
+    </message>
+    <message>
+        <source>Every</source>
+        <translation type="unfinished">Setiap</translation>
+    </message>
+    <message>
+        <source>Doors</source>
+        <translation type="unfinished">Pintu</translation>
+    </message>
+    <message>
+        <source>no door in particular</source>
+        <translation type="unfinished">tidak ada pintu tertentu</translation>
+    </message>
+    <message>
+        <source>Tries</source>
+        <translation type="unfinished">Menguji</translation>
+    </message>
+    <message>
+        <source>Over these</source>
+        <translation type="unfinished">Di atas ini</translation>
+    </message>
+    <message>
+        <source>Rules of</source>
+        <translation type="unfinished">Aturan dari</translation>
+    </message>
+    <message>
+        <source>Not for this vessel</source>
+        <translation type="unfinished">Bukan untuk kapal ini</translation>
+    </message>
+    <message>
+        <source>Other texts</source>
+        <translation type="unfinished">Teks lain</translation>
+    </message>
+    <message>
+        <source>binds here</source>
+        <translation type="unfinished">mengikat di sini</translation>
+    </message>
+    <message>
+        <source>a failure is left to the inspector here</source>
+        <translation type="unfinished">kegagalan di sini diserahkan kepada inspektur</translation>
+    </message>
+    <message>
+        <source>advice here</source>
+        <translation type="unfinished">saran di sini</translation>
+    </message>
+    <message>
+        <source>not asked here</source>
+        <translation type="unfinished">tidak diminta di sini</translation>
+    </message>
+    <message>
+        <source>In force here</source>
+        <translation type="unfinished">Berlaku di sini</translation>
+    </message>
+    <message>
+        <source>At door %1</source>
+        <translation type="unfinished">Di pintu %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>Binds at</source>
+        <translation type="unfinished">Mengikat di</translation>
+    </message>
+    <message>
+        <source>A failure is left to the inspector at</source>
+        <translation type="unfinished">Kegagalan diserahkan kepada inspektur di</translation>
+    </message>
+    <message>
+        <source>Advice at</source>
+        <translation type="unfinished">Saran di</translation>
+    </message>
+    <message>
+        <source>Not asked</source>
+        <translation type="unfinished">Tidak diminta</translation>
+    </message>
+    <message>
+        <source>Aboard this vessel</source>
+        <translation type="unfinished">Di kapal ini</translation>
+    </message>
+    <message>
+        <source>binds %1</source>
+        <translation type="unfinished">mengikat %1</translation>
+    </message>
+    <message>
+        <source>left to the inspector at %1</source>
+        <translation type="unfinished">diserahkan kepada inspektur di %1</translation>
+    </message>
+    <message>
+        <source>advice at %1</source>
+        <translation type="unfinished">saran di %1</translation>
+    </message>
+    <message>
+        <source>not asked</source>
+        <translation type="unfinished">tidak diminta</translation>
+    </message>
+</context>
+<context>
+    <name>RulesScreen</name>
+    <message>
+        <source>Maintenance</source>
+        <translation type="unfinished">Pemeliharaan</translation>
+    </message>
+    <message>
+        <source>The texts that were read</source>
+        <translation type="unfinished">Teks yang telah dibaca</translation>
+    </message>
+    <message>
+        <source>editions, dates, and what was not read</source>
+        <translation type="unfinished">edisi, tanggal, dan yang belum dibaca</translation>
+    </message>
+</context>
+<context>
     <name>RunWords</name>
     <message>
         <source>cut short</source>
@@ -9266,6 +10287,21 @@ sisi dua</translation>
     </message>
 </context>
 <context>
+    <name>latchround::ui::ChangedRulesCard</name>
+    <message>
+        <source>Look ›</source>
+        <translation type="unfinished">Lihat ›</translation>
+    </message>
+    <message>
+        <source>The rules changed since the doors were last shown</source>
+        <translation type="unfinished">Aturan berubah sejak pintu terakhir ditampilkan</translation>
+    </message>
+    <message>
+        <source>%1 graded otherwise since the rules changed</source>
+        <translation type="unfinished">%1 dinilai lain sejak aturan berubah</translation>
+    </message>
+</context>
+<context>
     <name>latchround::ui::ChoiceKeys</name>
     <message>
         <source>More ›</source>
@@ -9792,6 +10828,10 @@ sisi dua</translation>
         <source>Keep it</source>
         <translation type="unfinished">Pertahankan</translation>
     </message>
+    <message>
+        <source>Rule book ›</source>
+        <translation type="unfinished">Buku aturan ›</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::DrillResult</name>
@@ -10056,10 +11096,6 @@ sisi dua</translation>
         <translation type="unfinished">Pembatas mana yang bertahan</translation>
     </message>
     <message>
-        <source>%1. The flag Administration, approved plans and local rules stand above it.</source>
-        <translation type="unfinished">%1. Administrasi negara bendera, denah yang disetujui, dan aturan setempat berada di atasnya.</translation>
-    </message>
-    <message>
         <source>Walk</source>
         <translation type="unfinished">Inspeksi</translation>
     </message>
@@ -10094,6 +11130,14 @@ sisi dua</translation>
     <message>
         <source>What it is graded by</source>
         <translation type="unfinished">Dasar penilaiannya</translation>
+    </message>
+    <message>
+        <source>Rule book ›</source>
+        <translation type="unfinished">Buku aturan ›</translation>
+    </message>
+    <message>
+        <source>%1: %2. The flag Administration, approved plans and local rules come first. Not covered: high-speed craft; watertight doors as such.</source>
+        <translation type="unfinished">%1: %2. Administrasi bendera, rencana yang disetujui dan aturan setempat didahulukan. Tidak mencakup: kapal cepat; pintu kedap air sebagai demikian.</translation>
     </message>
 </context>
 <context>
@@ -10221,6 +11265,46 @@ sisi dua</translation>
     <message>
         <source>No walkdown has begun yet. Begin one to test it.</source>
         <translation type="unfinished">Belum ada inspeksi dimulai. Mulai satu untuk mengujinya.</translation>
+    </message>
+    <message>
+        <source>Graded otherwise since the rules changed</source>
+        <translation type="unfinished">Dinilai lain sejak aturan berubah</translation>
+    </message>
+    <message>
+        <source>I have seen this</source>
+        <translation type="unfinished">Sudah saya lihat</translation>
+    </message>
+    <message>
+        <source>Not kept</source>
+        <translation type="unfinished">Tidak disimpan</translation>
+    </message>
+    <message>
+        <source>What the doors were graded by before cannot be read any more, so nobody can tell which are graded otherwise.</source>
+        <translation type="unfinished">Dasar penilaian pintu sebelumnya tidak dapat dibaca lagi, jadi tidak ada yang tahu pintu mana yang dinilai lain.</translation>
+    </message>
+    <message>
+        <source>Nothing that was recorded has changed, and a report made before keeps the edition that it was made by.</source>
+        <translation type="unfinished">Tidak ada yang tercatat berubah, dan laporan yang dibuat sebelumnya tetap memakai edisi saat dibuat.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>Texts ›</source>
+        <translation type="unfinished">Teks ›</translation>
+    </message>
+    <message>
+        <source>Before: %1</source>
+        <translation type="unfinished">Sebelumnya: %1</translation>
+    </message>
+    <message>
+        <source>Now: %1</source>
+        <translation type="unfinished">Sekarang: %1</translation>
+    </message>
+    <message>
+        <source>Door %1 ›</source>
+        <translation type="unfinished">Pintu %1 ›</translation>
     </message>
 </context>
 <context>
@@ -11609,10 +12693,6 @@ sisi dua</translation>
         <translation type="unfinished">Tidak ada yang diimpor. Semuanya di sini tetap seperti semula.</translation>
     </message>
     <message>
-        <source>There is no walkdown yet: until then only the blank form can be made.</source>
-        <translation type="unfinished">Belum ada inspeksi: sampai saat itu hanya formulir kosong yang dapat dibuat.</translation>
-    </message>
-    <message>
         <source>No walkdown recorded anything of this door yet.</source>
         <translation type="unfinished">Belum ada inspeksi yang mencatat apa pun tentang pintu ini.</translation>
     </message>
@@ -11640,6 +12720,18 @@ sisi dua</translation>
         <source>The signature is kept, and saved by itself in a moment.</source>
         <translation type="unfinished">Tanda tangan sudah diamankan dan akan tersimpan sendiri sebentar lagi.</translation>
     </message>
+    <message>
+        <source>There is no walkdown yet: until then only the blank form and the rule book can be made.</source>
+        <translation type="unfinished">Belum ada inspeksi: sampai saat itu hanya formulir kosong dan buku aturan yang dapat dibuat.</translation>
+    </message>
+    <message>
+        <source>Rule book</source>
+        <translation type="unfinished">Buku aturan</translation>
+    </message>
+    <message>
+        <source>every row with its limit, dates, exemptions and text, and where it binds aboard</source>
+        <translation type="unfinished">setiap butir dengan batas, tanggal, pengecualian dan teksnya, dan di mana ia mengikat di kapal</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::RowPager</name>
@@ -11666,6 +12758,68 @@ sisi dua</translation>
     <message>
         <source>%1–%2 of %3</source>
         <translation type="unfinished">%1–%2 dari %3</translation>
+    </message>
+</context>
+<context>
+    <name>latchround::ui::RulePage</name>
+    <message>
+        <source>All that the row says</source>
+        <translation type="unfinished">Semua isi butir ini</translation>
+    </message>
+    <message>
+        <source>‹ Rows</source>
+        <translation type="unfinished">‹ Butir</translation>
+    </message>
+    <message>
+        <source>Print ›</source>
+        <translation type="unfinished">Cetak ›</translation>
+    </message>
+    <message>
+        <source>Print the rule book</source>
+        <translation type="unfinished">Cetak buku aturan</translation>
+    </message>
+</context>
+<context>
+    <name>latchround::ui::RulesScreen</name>
+    <message>
+        <source>All rows</source>
+        <translation type="unfinished">Semua butir</translation>
+    </message>
+    <message>
+        <source>No row has these words.</source>
+        <translation type="unfinished">Tidak ada butir dengan kata-kata ini.</translation>
+    </message>
+    <message>
+        <source>words, or a citation</source>
+        <translation type="unfinished">kata-kata, atau kutipan</translation>
+    </message>
+    <message>
+        <source>Find rows by their words or citation</source>
+        <translation type="unfinished">Cari butir menurut kata atau kutipannya</translation>
+    </message>
+    <message>
+        <source>Rows of the rule book</source>
+        <translation type="unfinished">Butir buku aturan</translation>
+    </message>
+    <message>
+        <source>Read it ›</source>
+        <translation type="unfinished">Baca ›</translation>
+    </message>
+    <message>
+        <source>Rule book</source>
+        <translation type="unfinished">Buku aturan</translation>
+    </message>
+    <message>
+        <source>door %1</source>
+        <translation type="unfinished">pintu %1</translation>
+    </message>
+    <message>
+        <source>Asked aboard</source>
+        <translation type="unfinished">Diminta di kapal</translation>
+    </message>
+    <message>
+        <source>Asked of this door</source>
+        <translation type="unfinished">Diminta dari pintu ini</translation>
     </message>
 </context>
 <context>
@@ -11745,6 +12899,10 @@ sisi dua</translation>
     <message>
         <source>“%1” and “%2” lie only %3 s apart: no leaf moves so fast. A slip of the finger?</source>
         <translation type="unfinished">“%1” dan “%2” hanya berjarak %3 s: tidak ada daun pintu yang bergerak secepat itu. Salah sentuh?</translation>
+    </message>
+    <message>
+        <source>no alarm was marked: %1</source>
+        <translation type="unfinished">tidak ada alarm yang ditandai: %1</translation>
     </message>
 </context>
 <context>
@@ -12127,10 +13285,6 @@ sisi dua</translation>
         <translation type="unfinished">Hentikan uji</translation>
     </message>
     <message>
-        <source>Alarm stopped</source>
-        <translation type="unfinished">Alarm berhenti</translation>
-    </message>
-    <message>
         <source>Take back the last mark</source>
         <translation type="unfinished">Urungkan tanda terakhir</translation>
     </message>
@@ -12323,6 +13477,22 @@ ulangi</translation>
         <source>saving…</source>
         <translation type="unfinished">menyimpan…</translation>
     </message>
+    <message>
+        <source>Moves,
+no alarm</source>
+        <translation type="unfinished">Bergerak,
+tanpa alarm</translation>
+    </message>
+    <message>
+        <source>Alarm stopped</source>
+        <translation type="unfinished">Alarm berhenti</translation>
+    </message>
+    <message>
+        <source>Alarm
+comes late</source>
+        <translation type="unfinished">Alarm
+terlambat</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::TopBar</name>
@@ -12427,6 +13597,10 @@ ulangi</translation>
     <message>
         <source>No leaf moves so fast. A slip of the finger? Else type it again.</source>
         <translation type="unfinished">Tidak ada daun pintu yang bergerak secepat itu. Salah ketik? Jika tidak, ketik lagi.</translation>
+    </message>
+    <message>
+        <source>No alarm sounded</source>
+        <translation type="unfinished">Tidak ada alarm berbunyi</translation>
     </message>
 </context>
 <context>

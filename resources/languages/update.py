@@ -36,6 +36,14 @@ def words_of_data():
     for file in sorted((root / "resources/requirements").glob("*.json")):
         data = json.loads(file.read_text("utf-8"))
         yield from words_of_rows(data.get("rows", []))
+        yield from words_of_rows(data.get("variants", []))
+        yield data["deference"]
+        for profile in data.get("profiles", []):
+            for field in ("ships", "read_in", "not_read"):
+                yield profile.get(field, "")
+        for taken in data.get("takes_in", []):
+            yield taken.get("left_open", "")
+            yield taken.get("over_36_left_open", "")
         for task in data.get("upkeep", []):
             yield task["words"]
     tables = json.loads((root / "resources/boundaries/fire_tables.json").read_text("utf-8"))

@@ -29,7 +29,7 @@ CREATE TABLE arrangement (
     ship_offset_minutes INTEGER NOT NULL CHECK (ship_offset_minutes BETWEEN -720 AND 840),
     name TEXT NOT NULL,
     number TEXT NOT NULL,
-    regime TEXT NOT NULL CHECK (regime IN ('solas-passenger', 'us-h', 'us-k', 'other')),
+    regime TEXT NOT NULL CHECK (regime IN ('solas-passenger', 'us-h', 'us-k', 'canada-convention', 'canada', 'canada-day', 'eu-inland', 'large-yacht', 'other')),
     passengers INTEGER NOT NULL,
     keel_laid TEXT CHECK (keel_laid IS NULL OR keel_laid IS date(keel_laid)),
     sprinklers INTEGER NOT NULL CHECK (sprinklers IN (0, 1)),
@@ -425,7 +425,8 @@ CREATE TABLE report_made (
     of_door TEXT NOT NULL,
     catalogue_edition TEXT NOT NULL,
     facts_sha256 TEXT NOT NULL CHECK (length(facts_sha256) = 64 AND facts_sha256 NOT GLOB '*[^0-9a-f]*'),
-    document_sha256 TEXT NOT NULL CHECK (length(document_sha256) = 64 AND document_sha256 NOT GLOB '*[^0-9a-f]*')
+    document_sha256 TEXT NOT NULL CHECK (length(document_sha256) = 64 AND document_sha256 NOT GLOB '*[^0-9a-f]*'),
+    catalogue_sha256 TEXT NOT NULL CHECK (length(catalogue_sha256) IN (0, 64) AND catalogue_sha256 NOT GLOB '*[^0-9a-f]*')
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE report_made_covers (

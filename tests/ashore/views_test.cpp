@@ -106,7 +106,8 @@ TEST_F(Views, TheLineOfADoorIsTheCoresLineThroughTheSamePoints) {
         const Door& door = *findDoor(arrangement, door_number);
         const Requirement& timed =
             inForce(*findRequirement(shipped(), requirement), arrangement.particulars, door,
-                    DoorLocation(findBoundary(arrangement, door.boundary)));
+                    locationOf(arrangement.particulars, findBoundary(arrangement, door.boundary),
+                               shipped().divisions));
         const Outlook outlook =
             outlookOf(timedDays(ledger, ledger.walkdowns(), door, timed), timed.low, timed.high,
                       {std::chrono::year(2026), std::chrono::November, std::chrono::day(1)});

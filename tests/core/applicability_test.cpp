@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include "core/grading/grade.h"
 #include "core/requirement/applicability.h"
 #include "core/requirement/applicability_phrases.h"
 #include "tests/core/given.h"
@@ -25,12 +26,13 @@ TEST(ListedDoor, StandsInZoneBulkheadGalleyStairwayOrAtASpecialCategorySpace) {
     for (const Place place : {Place::Machinery, Place::Cabin, Place::Exterior, Place::Other})
         EXPECT_FALSE(isListed(door, place));
     door.special_category = true;
-    EXPECT_TRUE(isListed(door, Place::Other));
-    EXPECT_FALSE(isListed(door, Place::Cabin));
+    for (const Place place : {Place::Machinery, Place::Cabin, Place::Exterior, Place::Other})
+        EXPECT_TRUE(isListed(door, place)) << "it gives access to such a space";
     door.special_category = Said();
-    EXPECT_FALSE(isListed(door, Place::Other).isKnown());
-    EXPECT_EQ(asked("self-closing", door, Place::Other), Asked::Yes);
-    EXPECT_EQ(asked("self-closing", door, Place::Machinery), Asked::No);
+    for (const Place place : {Place::Machinery, Place::Cabin, Place::Exterior, Place::Other}) {
+        EXPECT_FALSE(isListed(door, place).isKnown());
+        EXPECT_EQ(asked("self-closing", door, place), Asked::Judge) << "nor is it shown to be";
+    }
 }
 
 TEST(ListedDoor, IsNotLockedAndNotPowerOperatedWatertight) {
@@ -73,9 +75,31 @@ TEST(Applicability, InstalledDateDecidesTheGapRows) {
     door.installed = calendarDateFrom("2010-07-01");
     EXPECT_EQ(asked("a-gap", door), Asked::Yes);
     door.installed.reset();
-    EXPECT_EQ(asked("a-gap", door), Asked::Advice);
+    EXPECT_EQ(asked("a-gap", door), Asked::Yes) << "no door is older than its ship, of 2012";
     door.sill_in_frame = true;
     EXPECT_EQ(asked("a-gap", door), Asked::No);
+}
+
+// II-2/9.4.1.1.2: doors installed on or after 1 July 2010, in a ship that may be older.
+TEST(Applicability, WithoutADayOfInstallationTheKeelsDaySettlesItOrTheInspector) {
+    Door door = given::hingedDoor();
+    door.sill_in_frame = false;
+    door.installed.reset();
+    Particulars vessel = given::solasVessel();
+    const auto gap_asked = [&] {
+        return howAsked(given::row("a-gap"), vessel, door, Place::ZoneBulkhead);
+    };
+    vessel.keel_laid = calendarDateFrom("2010-07-01");
+    EXPECT_EQ(gap_asked(), Asked::Yes);
+    vessel.keel_laid = calendarDateFrom("2010-06-30");
+    EXPECT_EQ(gap_asked(), Asked::Judge);
+    DoorEvidence evidence;
+    evidence.door = door.number;
+    given::measured(evidence, "a-gap", 30);
+    const Boundary boundary = given::zoneBulkhead();
+    EXPECT_EQ(
+        findRow(grade(vessel, door, &boundary, evidence, given::catalogue()), "a-gap")->verdict,
+        Verdict::Judge);
 }
 
 TEST(Applicability, SaysWhyAndWhyNot) {

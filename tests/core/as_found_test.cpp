@@ -47,6 +47,8 @@ TEST(NormallyLocked, IsLeftOutOnlyWhereItWasFoundLocked) {
     look.answer("found-locked", Answer::NotApplicable);
     EXPECT_EQ(look.row("no-hook").verdict, Verdict::Unsatisfactory);
     look.answer("found-locked", Answer::Yes);
+    EXPECT_EQ(look.row("no-hook").verdict, Verdict::Unsatisfactory) << "hooked open, not locked";
+    look.answer("no-hook", Answer::Yes);
     EXPECT_EQ(look.row("no-hook").verdict, Verdict::NotApplicable);
     EXPECT_EQ(look.row("no-hook").reason.kind, ReasonKind::AnsweredNotAsked);
 }
@@ -61,6 +63,8 @@ TEST(NormallyLocked, FoundOtherwiseItIsWhatItIs) {
     look.door.hold_back.word.reset();
     EXPECT_EQ(normally(), NormalPosition::Open) << "the stricter of what it may be";
     look.answer("found-locked", Answer::Yes);
+    EXPECT_EQ(normally(), NormalPosition::Open) << "it was hooked";
+    look.answer("no-hook", Answer::Yes);
     EXPECT_EQ(normally(), NormalPosition::Locked);
     look.door.normally = NormalPosition::Closed;
     look.evidence.observations.clear();
@@ -68,6 +72,47 @@ TEST(NormallyLocked, FoundOtherwiseItIsWhatItIs) {
 }
 
 // SOLAS II-2/13.3.2.6.1.
+TEST(NormallyLocked, WithAHookOrAWedgeItWasNotLocked) {
+    for (const char* held : {"no-hook", "not-held"}) {
+        Look look;
+        look.door.normally = NormalPosition::Locked;
+        look.answer("found-locked", Answer::Yes);
+        EXPECT_EQ(look.row("self-closing").verdict, Verdict::NotApplicable);
+        look.answer(held, Answer::No);
+        EXPECT_EQ(look.row("self-closing").verdict, Verdict::Untested) << held;
+        EXPECT_NE(look.graded().verdict, Verdict::Satisfactory) << held;
+    }
+}
+
+TEST(PlateRead, OfAHigherFamilyThanTheRegisterHasItIsAskedAsThat) {
+    Look look;
+    look.boundary.place = Place::Other;
+    look.boundary.required = look.door.fire_class = FireClass::B15;
+    EXPECT_EQ(look.row("material").reason.kind, ReasonKind::NotAsked);
+    given::plate(look.evidence, FireClass::A60);
+    EXPECT_EQ(look.row("material").verdict, Verdict::Untested);
+    EXPECT_EQ(look.row("hose-port").verdict, Verdict::Untested);
+    EXPECT_EQ(look.row("plate").verdict, Verdict::Judge) << "and it differs from the register";
+    look.boundary = given::zoneBulkhead();
+    look.door.fire_class = FireClass::A60;
+    given::plate(look.evidence, FireClass::B15);
+    EXPECT_EQ(look.row("material").verdict, Verdict::Untested) << "a lower plate excuses nothing";
+    EXPECT_EQ(look.row("rating").verdict, Verdict::Unsatisfactory);
+}
+
+TEST(BothSides, OneThatIsLeftOutIsTheInspectors) {
+    Look look;
+    given::answer(look.evidence, "one-person", Answer::Yes, Side::One);
+    given::answer(look.evidence, "one-person", Answer::NotApplicable, Side::Two);
+    EXPECT_EQ(look.row("one-person").verdict, Verdict::Judge);
+    EXPECT_EQ(look.row("one-person").reason.kind, ReasonKind::OneSideLeftOut);
+    given::answer(look.evidence, "one-person", Answer::NotApplicable, Side::One);
+    EXPECT_EQ(look.row("one-person").verdict, Verdict::Judge);
+    EXPECT_EQ(look.row("one-person").reason.kind, ReasonKind::NoSuchCase);
+    given::answer(look.evidence, "one-person", Answer::No, Side::Two);
+    EXPECT_EQ(look.row("one-person").verdict, Verdict::Unsatisfactory);
+}
+
 TEST(EscapeRoute, NeedsNoKey) {
     Look look;
     look.door.normally = NormalPosition::Locked;
@@ -123,9 +168,11 @@ TEST(SilentRegister, SlidingDoorIsAskedForItsAlarm) {
     look.answer("remote-release", Answer::Yes);
     EXPECT_EQ(look.row("alarm-lead").verdict, Verdict::Untested);
     EXPECT_EQ(look.row("alarm-holds").verdict, Verdict::Untested);
+    EXPECT_EQ(look.row("alarm-sounds").verdict, Verdict::Untested);
     look.answer("remote-release", Answer::NotApplicable);
     EXPECT_EQ(look.row("alarm-lead").verdict, Verdict::NotApplicable);
-    EXPECT_EQ(look.row("alarm-lead").reason.kind, ReasonKind::ExcusedByAnswer);
+    for (const char* id : {"alarm-sounds", "alarm-lead", "alarm-holds"})
+        EXPECT_EQ(look.row(id).reason.kind, ReasonKind::ExcusedByAnswer) << id;
     look.evidence.runs = {given::run(Release::Remote, {{MarkKind::AlarmOn, 0.0},
                                                        {MarkKind::LeafMoves, 2.0},
                                                        {MarkKind::Shut, 11.3},
@@ -174,8 +221,9 @@ TEST(NoSilentAnswer, ToARowThatIsNotAskedGivesANotice) {
     const RowGrade row = look.row("hose-port");
     EXPECT_EQ(row.verdict, Verdict::NotApplicable);
     EXPECT_EQ(row.reason.kind, ReasonKind::AnsweredNotAsked);
-    EXPECT_EQ(row.reason.text, askedBecause(given::row("hose-port"), look.vessel, look.door,
-                                            DoorLocation(look.boundary)));
+    EXPECT_EQ(row.reason.text,
+              askedBecause(given::row("hose-port"), look.vessel, look.door,
+                           locationOf(look.vessel, &look.boundary, given::catalogue().divisions)));
     EXPECT_TRUE(isAsked(row)) << "listed with the others, on screen and on paper";
 }
 

@@ -181,8 +181,30 @@ TEST(RunFasterThanALeaf, IsNeitherGoodNorBad) {
     EXPECT_EQ(hinged({0.51}).verdict, Verdict::Unsatisfactory);
 }
 
-TEST(RunFasterThanALeaf, GivesWayToAnotherRunOrAJudgement) {
-    EXPECT_EQ(hinged({0.2, 20}).verdict, Verdict::Satisfactory);
+TEST(RunFasterThanALeaf, IsNotPassedOverBesideAGoodOne) {
+    EXPECT_EQ(hinged({0.2, 20}).verdict, Verdict::Judge) << "if it was no slip, the leaf flew";
+    EXPECT_EQ(hinged({20, 0.2}).reason.kind, ReasonKind::FasterThanALeaf);
+    EXPECT_EQ(hinged({0.2, 60}).verdict, Verdict::Unsatisfactory);
+}
+
+// Alarm 5 to 10 s before movement (SOLAS II-2/9.4.1.1.5.10): 2 s of it are not lost with a shut
+// mark that nobody believes.
+TEST(RunFasterThanALeaf, KeepsItsAlarmInSight) {
+    const Door door = given::slidingDoor();
+    const auto withLead = [&](double lead) {
+        DoorEvidence evidence = closings(door, {9});
+        evidence.runs.push_back(given::run(Release::Remote, {{MarkKind::AlarmOn, 0},
+                                                             {MarkKind::LeafMoves, lead},
+                                                             {MarkKind::Shut, lead + 0.3},
+                                                             {MarkKind::AlarmOff, lead + 0.5}}));
+        return graded(door, evidence, "alarm-lead");
+    };
+    EXPECT_EQ(withLead(7).verdict, Verdict::Satisfactory);
+    EXPECT_EQ(withLead(2).verdict, Verdict::Judge);
+    EXPECT_EQ(withLead(2).reason.kind, ReasonKind::FasterThanALeaf);
+}
+
+TEST(RunFasterThanALeaf, IsSettledByAJudgement) {
     const Door door = given::hingedDoor();
     DoorEvidence evidence = closings(door, {0.3});
     evidence.judgements["hinged-time"] = {Stamp{}, {"w", "5-31", "hinged-time", false, "it slams"}};

@@ -145,6 +145,43 @@ TEST(Differences, TermsOfOneItemSetOnTwoTabletsDiffer) {
     EXPECT_EQ(differencesOf(ship.ledger).size(), 1u) << "as on one tablet";
 }
 
+TEST(Differences, EveryTermOfAnItemIsOne) {
+    using Set = void (*)(DeficiencyTerms&, bool here);
+    const std::vector<std::pair<TermsField, Set>> every = {
+        {TermsField::Severity,
+         [](DeficiencyTerms& terms, bool here) {
+             terms.severity = here ? Severity::Grave : Severity::Minor;
+         }},
+        {TermsField::Action,
+         [](DeficiencyTerms& terms, bool here) {
+             terms.action = here ? PortAction::Detained : PortAction::NextPort;
+         }},
+        {TermsField::Ground,
+         [](DeficiencyTerms& terms, bool here) { terms.ground_for_detention = here; }},
+        {TermsField::Due,
+         [](DeficiencyTerms& terms, bool here) {
+             terms.due = calendarDateFrom(here ? "2026-12-05" : "2026-12-06");
+         }},
+        {TermsField::Interim,
+         [](DeficiencyTerms& terms, bool here) { terms.interim = here ? "kept shut" : ""; }},
+        {TermsField::Assigned,
+         [](DeficiencyTerms& terms, bool here) { terms.assigned = here ? "bosun" : "mate"; }}};
+    for (const auto& [field, set] : every) {
+        given::RecordedShip ship;
+        const FactId found =
+            ship.add(ship.surveyor, Deficiency{ship.begin(), ship.door, "no-hook", "hook"});
+        for (const bool here : {true, false}) {
+            DeficiencyTerms terms;
+            terms.deficiency = found;
+            set(terms, here);
+            ASSERT_EQ(onlyFieldOf(terms), field);
+            EXPECT_TRUE(differencesOf(ship.ledger).empty());
+            ship.add(ship.mate, terms, here ? "t1" : "t2");
+        }
+        EXPECT_EQ(differencesOf(ship.ledger).size(), 1u) << "field " << int(field);
+    }
+}
+
 TEST(Differences, PickedOrWrittenTheSameWordsSayTheSame) {
     given::RecordedShip ship;
     const FactId w = ship.begin();

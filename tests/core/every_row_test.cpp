@@ -6,7 +6,8 @@
 #include <gtest/gtest.h>
 
 #include "core/grading/grade.h"
-#include "tests/core/us_row_cases.h"
+#include "core/requirement/applicability.h"
+#include "tests/core/profile_row_cases.h"
 
 using namespace latchround;
 
@@ -19,6 +20,9 @@ using given::Site;
 RowGrade graded(const Site& site, const DoorEvidence& evidence, const std::string& id) {
     Particulars vessel = given::solasVessel();
     vessel.regime = site.regime;
+    if (site.regime == Regime::CanadaDay)
+        vessel.passengers = 90; // fewer than 100: SOR/2017-14, s. 201
+    vessel.keel_laid = calendarDateFrom(site.keel);
     for (const RowGrade& row :
          grade(vessel, site.door, &site.boundary, evidence, given::catalogue()).rows)
         if (row.requirement->id == id)
@@ -30,7 +34,8 @@ RowGrade graded(const Site& site, const DoorEvidence& evidence, const std::strin
 DoorEvidence answered(const Site& site, const std::string& id, Answer given_answer) {
     DoorEvidence evidence;
     evidence.door = site.door.number;
-    const bool sides = given::row(id).check == CheckKind::SeenBothSides;
+    const Requirement& in_force = *graded(site, evidence, id).requirement;
+    const bool sides = in_force.check == CheckKind::SeenBothSides;
     if (!sides)
         given::answer(evidence, id, given_answer);
     else
@@ -81,13 +86,23 @@ Verdict whenNotMet(const RowCase& row, const Site& site) {
     return left_open ? Verdict::Judge : Verdict::Unsatisfactory;
 }
 
+/// An n/a of what weighs is doubted, but where its text knows such a case.
+Verdict whenNotApplicable(const Site& site, const char* id) {
+    const Requirement& row = *graded(site, {}, id).requirement;
+    const bool weighs = row.severity == Severity::Grave || row.check == CheckKind::SeenBothSides;
+    const bool doubted =
+        weighs && row.status == Status::Read && !row.tells &&
+        (row.na_where.empty() || !meetsOneOf(row.na_where, site.door, site.boundary.place));
+    return doubted ? Verdict::Judge : Verdict::NotApplicable;
+}
+
 void checkAnswers(const RowCase& row, const Site& site) {
     EXPECT_EQ(graded(site, answered(site, row.id, Answer::Yes), row.id).verdict,
               Verdict::Satisfactory);
     EXPECT_EQ(graded(site, answered(site, row.id, Answer::No), row.id).verdict,
               whenNotMet(row, site));
     EXPECT_EQ(graded(site, answered(site, row.id, Answer::NotApplicable), row.id).verdict,
-              Verdict::NotApplicable);
+              whenNotApplicable(site, row.id));
 }
 
 void checkFigures(const RowCase& row, const Site& site) {
@@ -101,7 +116,7 @@ void checkFigures(const RowCase& row, const Site& site) {
 
 /// The class itself will do, the next below it will not. US: A-15 in an A-60 bulkhead.
 void checkClass(const RowCase& row, Site site) {
-    const bool us = site.regime != Regime::SolasPassenger;
+    const bool us = site.regime == Regime::UsH || site.regime == Regime::UsK;
     site.door.fire_class = us ? FireClass::A15 : FireClass::A60;
     EXPECT_EQ(graded(site, {}, row.id).verdict, Verdict::Satisfactory);
     site.door.fire_class = us ? FireClass::A0 : FireClass::A30;
@@ -149,6 +164,26 @@ TEST(EveryRow, IsNotAskedOfADoorWithoutWhatItIsAbout) {
         DoorEvidence locked_as_said;
         given::answer(locked_as_said, "found-locked", Answer::Yes);
         EXPECT_EQ(graded(site, locked_as_said, row.id).verdict, Verdict::NotApplicable);
+    }
+}
+
+// What nobody wrote down counts as asked; a No to it is never passed over.
+TEST(EveryRow, IsAskedWhereTheRegisterIsSilent) {
+    for (const RowCase& row : given::allCases()) {
+        SCOPED_TRACE(row.id);
+        Site site;
+        row.asked(site);
+        const bool asks = graded(site, {}, row.id).requirement->check == CheckKind::Seen;
+        Door& door = site.door;
+        for (Said* said : {&door.power_operated, &door.hold_back, &door.alarm,
+                           &door.designed_to_reopen, &door.hose_port, &door.escape_route,
+                           &door.sill_in_frame, &door.latch, &door.watertight, &door.weathertight,
+                           &door.escape_trunk, &door.special_category, &door.faces_embarkation})
+            *said = Said();
+        EXPECT_TRUE(isAsked(graded(site, {}, row.id)));
+        if (asks)
+            EXPECT_NE(graded(site, answered(site, row.id, Answer::No), row.id).verdict,
+                      Verdict::NotApplicable);
     }
 }
 

@@ -23,7 +23,8 @@ inline const Catalogue& catalogue() {
     static const Catalogue shipped = [] {
         const std::string folder = std::string(LATCHROUND_SOURCE) + "/resources/";
         Catalogue all;
-        for (const char* name : {"solas-passenger", "us-domestic", "practice", "maintenance"}) {
+        for (const char* name : {"solas-passenger", "solas-before-2002", "us-domestic", "practice",
+                                 "maintenance", "canada", "eu-inland", "large-yacht", "other"}) {
             const std::string file = folder + "requirements/" + name + ".json";
             Catalogue one = catalogueFrom(fileText(file), name).value();
             all = all.rows.empty() ? std::move(one) : joined(std::move(all), one).value();

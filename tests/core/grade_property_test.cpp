@@ -86,7 +86,9 @@ void expectNoBetter(const Case& before, const Case& after, const char* what) {
     const DoorGrade was = graded(before);
     const DoorGrade is = graded(after);
     for (std::size_t i = 0; i < was.rows.size(); ++i)
-        RC_ASSERT(!isWorse(was.rows[i].verdict, is.rows[i].verdict));
+        if (isWorse(was.rows[i].verdict, is.rows[i].verdict))
+            RC_FAIL(std::string(what) + " made " + was.rows[i].requirement->id + " better aboard " +
+                    std::string(word(before.vessel.regime)));
     if (isWorse(was.verdict, is.verdict))
         RC_FAIL(std::string(what) + " made the door better");
 }

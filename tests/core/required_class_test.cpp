@@ -108,7 +108,10 @@ TEST(RequiredClassOf, SpecialCategorySpaces) {
     };
     EXPECT_EQ(of(special(over, {2, 11})), FireClass::A60);
     EXPECT_EQ(of(special(over, {5, 11})), FireClass::A0);
-    EXPECT_EQ(citeOf(answer(special(over, {2, 11}))), "SOLAS II-2/9.6.1");
+    EXPECT_EQ(citeOf(answer(special(over, {2, 11}))), "SOLAS II-2/9.6.1 (to 31 Dec 2025)");
+    const Ask in_a_ship = special(over, {2, 11});
+    EXPECT_THAT(notesOf(answer(in_a_ship), question(in_a_ship)),
+                Contains(division::special_category_renumbered()));
     EXPECT_EQ(of(special(few, {2, 11})), FireClass::A30);
 }
 

@@ -11,6 +11,7 @@ struct Site {
     Regime regime = Regime::SolasPassenger;
     Door door;
     Boundary boundary = zoneBulkhead();
+    const char* keel = "2012-05-01";
 };
 
 using Change = void (*)(Site&);
@@ -101,13 +102,15 @@ inline void powerWatertight(Site& s) {
     s.door.watertight = s.door.power_operated = true;
 }
 inline void bClass(Site& s) {
-    s.door.fire_class = FireClass::B15;
+    s.boundary.place = Place::Other;
+    s.boundary.required = s.door.fire_class = FireClass::B15;
 }
 inline void aClass(Site& s) {
     s.door.fire_class = FireClass::A30;
 }
 inline void cClass(Site& s) {
-    s.door.fire_class = FireClass::C;
+    s.boundary.place = Place::Other;
+    s.boundary.required = s.door.fire_class = FireClass::C;
 }
 inline void sliding(Site& s) {
     s.door.kind = DoorKind::Sliding;
@@ -200,6 +203,7 @@ inline const RowCase cases[] = {
     {"fail-safe", solasHinged, locked},
     {"accumulator", solasSliding, byHand},
     {"independence", solasHinged, locked},
+    {"alarm-sounds", solasSliding, toTheCarDeck},
     {"alarm-lead", solasSliding, toTheCarDeck, {{7, 5.4, 9.6}, {12, 4.6, 10.4}}},
     {"alarm-holds", solasSliding, toTheCarDeck, {{0.5, 0.01}, {-2, -0.4}}},
     {"reopen-distance", solasSliding, noReopening, {{0.6, 0.99}, {1.5, 1.01}}},

@@ -47,9 +47,9 @@ TEST(RunSequence, OptionalHalfWayIsPassedOverByTheNextMark) {
 TEST(RunSequence, AlarmThatStopsEarlyIsNotAskedForAgain) {
     const auto sequence = sequenceOf(given::slidingDoor(), Release::Remote, RunKind::Closing);
     std::vector<MarkKind> taken{MarkKind::AlarmOn, MarkKind::LeafMoves};
-    EXPECT_TRUE(mayStopEarly(sequence, taken));
+    EXPECT_EQ(alarmOutOfTurn(sequence, taken), MarkKind::AlarmOff);
     taken.push_back(MarkKind::AlarmOff);
-    EXPECT_FALSE(mayStopEarly(sequence, taken));
+    EXPECT_EQ(alarmOutOfTurn(sequence, taken), std::nullopt);
     EXPECT_EQ(nextStep(sequence, taken)->mark, MarkKind::HalfWay);
     EXPECT_EQ(nextRequired(sequence, taken)->mark, MarkKind::Shut);
     taken.push_back(MarkKind::Shut);
@@ -60,5 +60,25 @@ TEST(RunSequence, AlarmThatStopsEarlyIsNotAskedForAgain) {
 TEST(RunSequence, FirstStepComesFirst) {
     const auto sequence = sequenceOf(given::hingedDoor(), Release::LetGo, RunKind::Closing);
     EXPECT_EQ(nextStep(sequence, {})->mark, MarkKind::LeafMoves);
-    EXPECT_FALSE(mayStopEarly(sequence, {}));
+    EXPECT_EQ(alarmOutOfTurn(sequence, {}), std::nullopt);
+}
+
+TEST(RunSequence, AlarmThatNeverComesOnIsNotAskedToGoOff) {
+    const auto sequence = sequenceOf(given::slidingDoor(), Release::Remote, RunKind::Closing);
+    EXPECT_EQ(alarmOutOfTurn(sequence, {}), MarkKind::LeafMoves);
+    std::vector<MarkKind> taken{MarkKind::LeafMoves};
+    EXPECT_EQ(nextRequired(sequence, taken)->mark, MarkKind::Shut);
+    EXPECT_EQ(alarmOutOfTurn(sequence, taken), MarkKind::AlarmOn) << "it may still come late";
+    taken.push_back(MarkKind::Shut);
+    EXPECT_EQ(nextRequired(sequence, taken), nullptr);
+    EXPECT_EQ(alarmOutOfTurn(sequence, taken), std::nullopt);
+}
+
+TEST(RunSequence, AlarmThatComesLateHasToGoOff) {
+    const auto sequence = sequenceOf(given::slidingDoor(), Release::Remote, RunKind::Closing);
+    std::vector<MarkKind> taken{MarkKind::LeafMoves, MarkKind::AlarmOn};
+    EXPECT_EQ(nextRequired(sequence, taken)->mark, MarkKind::Shut);
+    EXPECT_EQ(alarmOutOfTurn(sequence, taken), MarkKind::AlarmOff);
+    taken.push_back(MarkKind::Shut);
+    EXPECT_EQ(nextRequired(sequence, taken)->mark, MarkKind::AlarmOff);
 }

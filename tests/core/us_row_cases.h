@@ -78,9 +78,11 @@ inline const RowCase us_cases[] = {
     {"k-c-material", usC<K>, inB},
     {"h-hardwood", usA<H, outdoors>, inACabin},
     {"k-hardwood", usA<K, outdoors>, inACabin},
+    {"h-exterior-stair", usA<H, outdoors>, inACabin},
+    {"k-exterior-stair", usA<K, outdoors>, inACabin},
     {"h-one-person", usC<H>, watertight},
     {"k-one-person", usC<K>, watertight},
-    {"h-escape-way", usA<H, Place::Cabin>, ofAMachinerySpace},
+    {"h-escape-way", usA<H, stair>, ofAMachinerySpace},
     {"k-escape-way", usA<K, stair>, inACabin},
     {"k-way-out", usA<K, Place::Cabin>, notInAnEscapeRoute},
     {"k-way-out-direction", usA<K>, inACabin},
@@ -177,12 +179,5 @@ inline const RowCase us_cases[] = {
     {"release-system", usH, notRemote},
     {"release-system", usK, notRemote},
 };
-
-/// Of every catalogue.
-inline std::vector<RowCase> allCases() {
-    std::vector<RowCase> all(std::begin(cases), std::end(cases));
-    all.insert(all.end(), std::begin(us_cases), std::end(us_cases));
-    return all;
-}
 
 } // namespace latchround::given

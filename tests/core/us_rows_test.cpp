@@ -7,7 +7,7 @@
 #include "core/grading/grade.h"
 #include "core/requirement/applicability.h"
 #include "core/requirement/applicability_phrases.h"
-#include "tests/core/us_row_cases.h"
+#include "tests/core/us_asked.h"
 
 using namespace latchround;
 using namespace latchround::given;
@@ -17,64 +17,14 @@ using testing::IsSupersetOf;
 
 namespace {
 
-Particulars vesselOf(const Site& made) {
-    Particulars vessel = solasVessel();
-    vessel.regime = made.regime;
-    return vessel;
-}
-
-RowGrade rowOf(const Particulars& vessel, const Site& made, const char* id,
-               const DoorEvidence& evidence) {
-    const DoorGrade all = grade(vessel, made.door, &made.boundary, evidence, catalogue());
-    if (const RowGrade* found = findRow(all, id))
-        return *found;
-    ADD_FAILURE() << "no row " << id;
-    return {};
-}
-
-DoorEvidence said(const Site& made, const char* id, Answer what) {
-    DoorEvidence evidence;
-    evidence.door = made.door.number;
-    answer(evidence, id, what);
-    return evidence;
-}
-
-Verdict whenNo(const Particulars& vessel, const Site& made, const char* id) {
-    return rowOf(vessel, made, id, said(made, id, Answer::No)).verdict;
-}
-
-Verdict whenNo(const Site& made, const char* id) {
-    return whenNo(vesselOf(made), made, id);
-}
-
-/// Rows of 46 CFR that are asked of the door.
-std::set<std::string> asked(const Site& made) {
-    std::set<std::string> ids;
-    for (const RowGrade& row :
-         grade(vesselOf(made), made.door, &made.boundary, {}, catalogue()).rows)
-        if (isAsked(row) && row.requirement->issuer == "46 CFR" && row.verdict != Verdict::Advice)
-            ids.insert(row.requirement->id);
-    return ids;
-}
-
-Site of(Change change) {
-    Site made;
-    change(made);
-    return made;
-}
-
-bool isAskedOf(const Site& made, const char* id) {
-    return asked(made).contains(id);
-}
-
 const std::set<std::string> upright_rows_of_a_h{
     "h-rating",   "h-construction", "h-has-latch",  "h-latch-both",  "h-latch-throw",
     "h-undercut", "h-no-carpet",    "h-frame-stop", "h-frame-rigid", "h-no-louver",
-    "h-glass",    "h-wired-glass",  "h-wire"};
-const std::set<std::string> rows_of_b_h{"h-b-construction", "h-has-latch",   "h-latch-both",
-                                        "h-latch-throw",    "h-undercut",    "h-no-carpet",
-                                        "h-frame-stop",     "h-frame-rigid", "h-b-louver",
-                                        "h-b-louver-low",   "h-wired-glass", "h-wire"};
+    "h-glass",    "h-wired-glass",  "h-wire",       "latches"};
+const std::set<std::string> rows_of_b_h{
+    "h-b-construction", "h-has-latch",  "h-latch-both",  "h-latch-throw", "h-undercut",
+    "h-no-carpet",      "h-frame-stop", "h-frame-rigid", "h-b-louver",    "h-b-louver-low",
+    "h-wired-glass",    "h-wire",       "latches"};
 const std::set<std::string> rows_of_every_h{"h-one-person", "h-locks",  "h-glass-thick",
                                             "h-glass-held", "h-veneer", "h-decorative",
                                             "h-hose-port",  "no-glass", "h-escape-way"};
@@ -103,10 +53,10 @@ TEST(SubchapterH, AsksByTheClassOfTheBulkhead) {
 TEST(SubchapterK, AsksByTheClassOfTheBoundary) {
     EXPECT_EQ(asked(of(usA<K>)),
               together({"k-rating", "k-construction", "k-has-latch", "k-latch-throw", "k-undercut",
-                        "k-no-carpet", "k-no-louver", "k-glass", "k-wired-glass"},
+                        "k-no-carpet", "k-no-louver", "k-glass", "k-wired-glass", "latches"},
                        rows_of_every_k));
     EXPECT_EQ(asked(of(usB<K>)), together({"k-b-construction", "k-has-latch", "k-latch-throw",
-                                           "k-undercut", "k-no-carpet"},
+                                           "k-undercut", "k-no-carpet", "latches"},
                                           rows_of_every_k))
         << "nothing on grilles, and no class of the door";
     EXPECT_EQ(asked(of(usC<K>)), together({"k-c-material"}, rows_of_every_k));
@@ -160,8 +110,9 @@ TEST(UsDoor, IsToldWhichClassOfBoundaryARowIsFor) {
     const Site a_class = of(usA<H>);
     const Site b_class = of(usB<H>);
     const auto why = [](const Site& made) {
-        return askedBecause(row("h-construction"), vesselOf(made), made.door,
-                            DoorLocation(&made.boundary));
+        return askedBecause(
+            row("h-construction"), vesselOf(made), made.door,
+            locationOf(vesselOf(made), &made.boundary, given::catalogue().divisions));
     };
     EXPECT_EQ(why(b_class), applies::b_class_boundary());
     EXPECT_EQ(why(a_class).parts.at(0), joined(phrase::with_commas, {applies::a_class_boundary(),
@@ -382,6 +333,7 @@ TEST(SubchapterK, AWayOutIsAsWideAsWhoUsesIt) {
     EXPECT_EQ(verdict("k-way-out-crew"), Verdict::Satisfactory);
     answer(evidence, "k-crew-only", Answer::No);
     EXPECT_EQ(verdict("k-way-out-width"), Verdict::Unsatisfactory);
+    EXPECT_EQ(verdict("k-way-out-crew"), Verdict::NotApplicable) << "not for crew only";
 }
 
 // 72.05-25(b)(7), 116.435(b)(5): only double swing is free of stops at sides and top.

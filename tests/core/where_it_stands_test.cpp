@@ -110,8 +110,9 @@ TEST(SpecialCategoryDoor, WithoutIndicatorOpenAndHookedFails) {
     door.special_category = true;
     EXPECT_EQ(answered("bridge-indicator", Answer::No, door, at(Place::Stairway)),
               Verdict::Unsatisfactory);
-    EXPECT_EQ(answered("self-closing", Answer::No, door, at(Place::Other)),
-              Verdict::Unsatisfactory);
+    for (const Place place : {Place::Other, Place::Machinery, Place::Cabin, Place::Exterior})
+        EXPECT_EQ(answered("self-closing", Answer::No, door, at(place)), Verdict::Unsatisfactory)
+            << "a door from a vehicle deck, whatever lies behind it";
 }
 
 TEST(SpecialCategoryDoor, IsListedInBulkheadAndDeckAlike) {

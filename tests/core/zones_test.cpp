@@ -65,6 +65,12 @@ TEST(ActingZones, AreHeldAgainstTheTextOfTheShip) {
     EXPECT_EQ(k.most_m, 44);
     EXPECT_EQ(k.area_m2, std::nullopt) << "neither SOLAS's 1600 m2 nor another";
     EXPECT_EQ(k.cite, "46 CFR 116.415(d)(1)");
+    const ZoneLimits inland = limits(Regime::EuInland);
+    EXPECT_EQ(inland.rule_m, 40);
+    EXPECT_EQ(inland.most_m, std::nullopt);
+    EXPECT_EQ(inland.area_m2, std::nullopt);
+    EXPECT_EQ(inland.cite, "Directive 2006/87/EC, annex II, art. 15.11(10)");
+    EXPECT_EQ(limits(Regime::Canada).cite, "SOLAS II-2/9.2.2.1.2") << "SOR/2017-14, s. 102(1)";
 }
 
 TEST(ActingZones, ChainOfDoorsJoinsAChainOfZones) {

@@ -35,7 +35,7 @@ TEST(GradeInput, VesselAndDoorAreRead) {
     EXPECT_EQ(input.doors.at(0).boundary.place, Place::ZoneBulkhead);
 }
 
-TEST(GradeInput, AbsentFittingsAreNotSaidAndTheRestAreTheDefaultsOfADoor) {
+TEST(GradeInput, AbsentFittingsAreNotSaidAndADoorThatIsNotSaidToBeShutStandsOpen) {
     Door door;
     door.number = door.boundary = "6-04";
     door.kind = DoorKind::DoubleLeaf;
@@ -43,10 +43,27 @@ TEST(GradeInput, AbsentFittingsAreNotSaidAndTheRestAreTheDefaultsOfADoor) {
     for (Said* fitting :
          {&door.power_operated, &door.hold_back, &door.alarm, &door.designed_to_reopen,
           &door.hose_port, &door.escape_route, &door.sill_in_frame, &door.latch, &door.watertight,
-          &door.weathertight, &door.escape_trunk, &door.special_category, &door.faces_embarkation})
+          &door.weathertight, &door.escape_trunk, &door.special_category, &door.faces_embarkation,
+          &door.remote_release})
         *fitting = Said();
+    door.normally = NormalPosition::Open;
     const GradeInput input = inputOf(grade_sample);
     EXPECT_EQ(input.doors.at(1).door, door);
+}
+
+// 46 CFR 116.435(c)(7): nine things are asked of a door in a deck.
+TEST(GradeInput, OfSubchapterKSaysWhetherADoorStandsInADeck) {
+    const std::string door =
+        R"("id":"2","kind":"single","class":"A-15","place":"stairway","normally":"closed")";
+    const auto read = [&](const std::string& regime, const std::string& rest) {
+        return readGrade(R"({"vessel":{"regime":")" + regime + R"(","passengers":300},"doors":[{)" +
+                         door + rest + "}]}");
+    };
+    EXPECT_TRUE(read("us-k", R"(,"division":"deck")"));
+    const auto silent = read("us-k", "");
+    ASSERT_FALSE(silent);
+    EXPECT_THAT(inLines(silent.error()), testing::HasSubstr("division"));
+    EXPECT_TRUE(read("us-h", ""));
 }
 
 TEST(GradeInput, AFittingIsYesNoOrNotSaid) {

@@ -7,6 +7,7 @@
 #include "app/report/paper_form.h"
 #include "core/error/document_errors.h"
 #include "core/evidence/basis.h"
+#include "core/edited_catalogue.h"
 #include "core/given.h"
 #include "core/grading/paper_items.h"
 #include "core/phrase/places.h"
@@ -25,11 +26,12 @@ using ::testing::HasSubstr;
 using ::testing::Not;
 using ::testing::SizeIs;
 
-MadeReport made(const SampleWalkdown& sample, ReportKind kind, const std::string& door = {}) {
+MadeReport made(const SampleWalkdown& sample, ReportKind kind, const std::string& door = {},
+                const Catalogue& catalogue = given::catalogue()) {
     const WalkdownReport report{sample.arrangement,
                                 sample.ledger,
                                 sample.walkdown,
-                                given::catalogue(),
+                                catalogue,
                                 {1795601520000, 60}, // 2026-11-25T10:12:00Z
                                 "Latchround 9.8.7",
                                 [&](std::string_view sha256) {
@@ -140,13 +142,16 @@ TEST(Documents, SayWhatTheyWereMadeFrom) {
         EXPECT_EQ(report.fact.report, kind);
         EXPECT_EQ(report.fact.walkdown, sample.walkdown);
         EXPECT_EQ(report.fact.of_door, kind == ReportKind::DoorRecord ? "5-32" : "");
-        EXPECT_EQ(report.fact.catalogue_edition, given::catalogue().edition);
+        EXPECT_EQ(report.fact.catalogue_edition,
+                  editionFor(given::catalogue(), sample.arrangement.particulars));
+        EXPECT_EQ(report.fact.catalogue_sha256, catalogueSha256(given::catalogue()));
         EXPECT_EQ(report.fact.document_sha256,
                   sha256Hex(std::as_bytes(std::span(report.document.constData(),
                                                     std::size_t(report.document.size())))));
         const std::string text = flowingText(report.document).toStdString();
         EXPECT_THAT(text, AllOf(HasSubstr(report.fact.facts_sha256),
-                                HasSubstr(given::catalogue().edition.substr(0, 60)),
+                                HasSubstr(report.fact.catalogue_sha256),
+                                HasSubstr(report.fact.catalogue_edition.substr(0, 60)),
                                 HasSubstr("Maren Holt"), HasSubstr("local rules stand above")));
         const std::string information = documentInformation(report.document).toStdString();
         EXPECT_THAT(information, ContainsRegex("Author: +Maren Holt"));
@@ -154,6 +159,19 @@ TEST(Documents, SayWhatTheyWereMadeFrom) {
         EXPECT_THAT(information, ContainsRegex("Title: +.*Calder Wisp"));
         EXPECT_THAT(information, HasSubstr("facts-sha256:" + report.fact.facts_sha256));
     }
+}
+
+// Two catalogues under one edition: what an edited number makes is told by the sum alone.
+TEST(Documents, NameTheTextsThatTheyWereGradedByNotTheirEditionAlone) {
+    const SampleItems sample;
+    const Catalogue edited =
+        given::edited("hinged-time", [](nlohmann::json& row) { row["high"] = 30; });
+    const MadeReport before = made(sample, ReportKind::Survey);
+    const MadeReport now = made(sample, ReportKind::Survey, {}, edited);
+    EXPECT_EQ(now.fact.catalogue_edition, before.fact.catalogue_edition);
+    EXPECT_NE(now.fact.catalogue_sha256, before.fact.catalogue_sha256);
+    EXPECT_THAT(flowingText(now.document).toStdString(), HasSubstr(now.fact.catalogue_sha256));
+    EXPECT_EQ(now.fact.facts_sha256, before.fact.facts_sha256) << "no fact has changed";
 }
 
 // The document's own sum is left out: the file holds the second in which it was written.

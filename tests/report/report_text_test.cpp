@@ -129,8 +129,10 @@ TEST_F(WalkdownReportText, SaysHowFarItReaches) {
     EXPECT_THAT(*text, HasSubstr("The flag Administration, approved plans and local rules stand "
                                  "above this report; grades are an aid to the surveyor's "
                                  "judgement."));
-    EXPECT_THAT(*text, HasSubstr(given::catalogue().deference));
-    EXPECT_THAT(*text, HasSubstr(given::catalogue().edition));
+    const Particulars vessel = given::solasVessel(); // of the same rules and day
+    EXPECT_THAT(*text, HasSubstr(deferenceFor(given::catalogue(), vessel)));
+    EXPECT_THAT(*text, HasSubstr(editionFor(given::catalogue(), vessel)));
+    EXPECT_THAT(*text, HasSubstr("high-speed craft; watertight doors as such"));
     EXPECT_THAT(*text, HasSubstr("Times were taken by hand"));
     EXPECT_THAT(*text, AllOf(HasSubstr("Surveyor: name, signature, date"),
                              HasSubstr("Chief officer: name, signature, date"),

@@ -6,6 +6,7 @@ Usage: check_schemas.py SOURCE_FOLDER LATCHROUND_CLI
 
 import copy
 import json
+import shutil
 import subprocess
 import sys
 import tempfile
@@ -71,6 +72,12 @@ def check_catalogues():
     refuses(name, changed(solas, "rows", 0, "applies", [{"x-why": 7}]), "a condition of a remark")
     accepts(name, changed(solas, "rows", 0, "x-why", 7), "a row with a remark")
     refuses(name, {k: v for k, v in solas.items() if k != "issuer"}, "a file without an issuer")
+    refuses(name, changed(solas, "profiles", 0, "ships", ""), "a profile that names no ships")
+    refuses(name, changed(solas, "profiles", 0, "built_from", "July"), "a profile of no day")
+    canada = load(SOURCE / "resources" / "requirements" / "canada.json")
+    refuses(name, changed(canada, "variants", 0, {"of": "hose-port"}), "a variant for nobody")
+    taken = {"of": "solas-passenger", "for": "canada", "as": "rule", "keel_from": "2017-02-03"}
+    refuses(name, changed(canada, "takes_in", 0, taken), "a taken text silent on older ships")
 
 
 def check_flag_rules():
@@ -108,7 +115,8 @@ def check_grades():
     }
     vessel = {"regime": "solas-passenger", "passengers": 1200, "built": "2015-03-01",
               "sprinklers": True}
-    for regime in ("solas-passenger", "us-h", "us-k", "other"):
+    for regime in ("solas-passenger", "us-h", "us-k", "canada-convention", "canada", "canada-day",
+                   "eu-inland", "large-yacht", "other"):
         document = {"vessel": {**vessel, "regime": regime}, "doors": [door]}
         if regime.startswith("us"):
             document["doors"][0] = {k: v for k, v in door.items() if k != "spaces"}
@@ -170,6 +178,56 @@ def check_reports():
                 refuses(name, changed(survey, "items", 0, "state", "lost"), "an unknown state")
 
 
+def check_rules():
+    name = "rules.schema.json"
+    vessel = SOURCE / "sample_vessels" / "vellis-lantern"
+    with tempfile.TemporaryDirectory() as folder:
+        register = Path(folder) / "v.db"
+        cli("register", "import", vessel / "register.csv", "--into", register)
+        rules = json.loads(cli("rules", "--json"))
+        aboard = json.loads(cli("rules", "--vessel", register, "--json"))
+        door = aboard["rows"][0]["aboard"]
+        number = next(n for row in aboard["rows"] for n in row["aboard"]["binds"])
+        at_door = json.loads(cli("rules", "--vessel", register, "--door", number, "--json"))
+    accepts(name, rules, "the rule book")
+    accepts(name, aboard, "the rule book of a vessel")
+    accepts(name, at_door, "the rule book of a door")
+    refuses(name, {k: v for k, v in at_door.items() if k != "vessel"}, "a door of no vessel")
+    refuses(name, changed(rules, "rows", 0, "limit", 12), "a limit that is no text")
+    refuses(name, changed(rules, "rows", 0, "status", "heard"), "an unknown status")
+    refuses(name, changed(aboard, "rows", 0, "aboard", {**door, "maybe": []}), "an unknown standing")
+    refuses(name, changed(at_door, "rows", 0, "at_door", "asked", "perhaps"), "an unknown answer")
+
+
+def check_comparison():
+    name = "rules-compare.schema.json"
+    resources = SOURCE / "resources"
+    vessel = SOURCE / "sample_vessels" / "ternwick-lass"
+    with tempfile.TemporaryDirectory() as folder:
+        shutil.copytree(resources / "requirements", Path(folder) / "requirements")
+        file = Path(folder) / "requirements" / "solas-passenger.json"
+        solas = load(file)
+        for row in solas["rows"]:
+            if row["id"] == "no-hook":
+                row["status"] = "advice"
+        solas["rows"] = [row for row in solas["rows"] if row["id"] != "a-gap"]
+        file.write_text(json.dumps(solas), encoding="utf-8")
+        register = Path(folder) / "v.db"
+        cli("register", "import", vessel / "register.csv", "--into", register,
+            "--history", vessel / "history.jsonl")
+        compared = json.loads(cli("rules", "compare", resources, folder, "--vessel", register, "--json"))
+        same = json.loads(cli("rules", "compare", resources, resources, "--json"))
+    accepts(name, compared, "a comparison")
+    accepts(name, same, "a comparison of a catalogue with itself")
+    if not any(row["change"] == "gone" for row in compared["rows"]):
+        FAULTS.append("a row taken out is not gone")
+    if same["rows"] or "doors" in same:
+        FAULTS.append("a catalogue differs from itself")
+    refuses(name, changed(compared, "rows", 0, "change", "moved"), "an unknown change")
+    refuses(name, {k: v for k, v in compared.items() if k != "doors"}, "a vessel without doors")
+    refuses(name, changed(compared, "rows", 0, "fields", []), "a row that does not differ")
+
+
 def check_exercises():
     name = "exercise.schema.json"
     exercises = SOURCE / "resources" / "practice" / "exercises"
@@ -214,6 +272,8 @@ check_tables()
 check_grades()
 check_handover()
 check_reports()
+check_rules()
+check_comparison()
 check_exercises()
 check_answers()
 print("\n".join(FAULTS) if FAULTS else "every schema holds")

@@ -11,7 +11,7 @@
 
 #include "app/catalogue/catalogue_place.h"
 #include "app/desktop/language.h"
-#include "app/report/made_report.h"
+#include "core/evidence/newest_walkdown.h"
 #include "tests/tour/language.h"
 #include "tests/tour/tour.h"
 #include "ui/words/door_words.h"
@@ -134,7 +134,7 @@ TEST_F(Language, PapersReadTheSameInEveryLanguage) {
     const auto wordsIn = [&](const char* language, ui::Units units) {
         speakOnTour(QLatin1String(language));
         ui::useUnits(units);
-        const auto made = tour.app().ports().documents->make(ReportKind::DoorRecord, *walkdown,
+        const auto made = tour.app().ports().documents->make(ReportKind::DoorRecord, walkdown->id,
                                                              door, [](int, int) { return true; });
         EXPECT_TRUE(made) << ui::inOneLine(made.error());
         QProcess reader;

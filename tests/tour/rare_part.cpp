@@ -1,10 +1,14 @@
 // What seldom comes up: what an earlier start left unsaved or the register refuses, a run that was
 // cut short, two people who said different things, an exercise that was broken off; and the sheets
 // that few doors or few hands lead to.
+#include <QAbstractButton>
+#include <sys/file.h>
+
 #include <QDir>
 #include <QFile>
 #include <QImage>
 #include <QPointer>
+#include <QRegularExpression>
 
 #include "app/desktop/practice_app.h"
 #include "app/desktop/waiting_file.h"
@@ -129,6 +133,57 @@ void breakOffAnExercise(Tour& tour) {
     tour.tap("unfinished-aside");
 }
 
+/// A flag's own rules came to lie beside the register.
+void seeWhatOtherRulesChange(Tour& tour) {
+    const QString path = registersOnThisMachine().front();
+    QFile rules(flagRulesPathFor(path));
+    ASSERT_TRUE(rules.open(QIODevice::WriteOnly));
+    // Its names hold no word that could have been handed to the translators.
+    rules.write(R"({"edition":"HO 7/2026","issuer":"HO 7","rows":[
+        {"id":"sliding-rate","change":"tighten","low":0.14,"cite":"HO 7/2026, 3"}]})");
+    rules.close();
+    open(tour, path);
+    tour.stop("rules changed");
+    tour.tap("changed-rules-look");
+    tour.stop("rules changed, doors");
+    static const QRegularExpression door(QStringLiteral("^changed-[0-9]"));
+    const auto keys = tour.window().findChildren<QAbstractButton*>(door);
+    ASSERT_FALSE(keys.isEmpty());
+    tour.tap(keys.front()->objectName());
+    tour.stop("rules changed, texts");
+    tour.closeTopSheet();
+    tour.tap("changed-rules-seen");
+    tour.settle();
+}
+
+/// Another program that has a register to itself, as its file of the lock says.
+class OtherWriter {
+public:
+    explicit OtherWriter(const QString& vessel_register)
+        : m_file(vessel_register + QStringLiteral(".writer")) {
+        EXPECT_TRUE(m_file.open(QIODevice::ReadWrite));
+        EXPECT_EQ(::flock(m_file.handle(), LOCK_EX | LOCK_NB), 0);
+        EXPECT_GT(m_file.write("process 4711 on Lantern\n"), 0);
+        EXPECT_TRUE(m_file.flush());
+    }
+
+private:
+    QFile m_file;
+};
+
+void onlyRead(Tour& tour) {
+    const QString own = registersOnThisMachine().back(); // of the demo vessel
+    const QString shared = QDir(vesselFolder()).filePath("shared.db");
+    ASSERT_TRUE(QFile::copy(own, shared));
+    const OtherWriter writer(shared);
+    open(tour, shared);
+    tour.stop("only read");
+    tour.tap("home-main");
+    tour.stop("only read, doors");
+    tour.closeSheet();
+    open(tour, own);
+}
+
 } // namespace
 
 void goRareWays(Tour& tour) {
@@ -143,6 +198,8 @@ void goRareWays(Tour& tour) {
     tour.closeSheet();
     tour.tap("back");
     breakOffAnExercise(tour);
+    seeWhatOtherRulesChange(tour);
+    onlyRead(tour);
 }
 
 } // namespace latchround::tour

@@ -284,10 +284,11 @@ void Tour::pass(double seconds) {
 }
 
 const std::vector<Part>& parts() {
-    static const std::vector<Part> all = {
-        {"walk", walkDoors},    {"sheets", openSheets}, {"door", askAtDoor},
-        {"help", askForHelp},   {"plan", planWalkdown}, {"review", reviewItems},
-        {"practice", practise}, {"settings", settings}, {"rare", goRareWays}};
+    static const std::vector<Part> all = {{"walk", walkDoors},    {"sheets", openSheets},
+                                          {"door", askAtDoor},    {"help", askForHelp},
+                                          {"plan", planWalkdown}, {"review", reviewItems},
+                                          {"practice", practise}, {"settings", settings},
+                                          {"rules", readRules},   {"rare", goRareWays}};
     return all;
 }
 

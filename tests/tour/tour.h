@@ -117,6 +117,7 @@ void planWalkdown(Tour& tour);
 void reviewItems(Tour& tour);
 void practise(Tour& tour);
 void settings(Tour& tour);
+void readRules(Tour& tour);
 void goRareWays(Tour& tour);
 
 } // namespace latchround::tour

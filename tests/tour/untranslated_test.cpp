@@ -33,18 +33,21 @@ public:
             readFacts(QStringLiteral("%1/history.jsonl").arg(QLatin1String(file)));
         }
         readTable(QStringLiteral("resources/practice/vessel.csv"));
-        for (const char* rows : {"solas-passenger", "us-domestic", "practice", "maintenance"})
-            m_said += QJsonDocument::fromJson(bytes(QStringLiteral("resources/requirements/%1.json")
-                                                        .arg(QLatin1String(rows))))["edition"]
-                          .toString() +
-                      QLatin1Char('\n');
+        for (const char* rows : {"solas-passenger", "solas-before-2002", "us-domestic", "practice",
+                                 "maintenance", "canada", "eu-inland", "large-yacht", "other"})
+            addCitations(
+                QJsonDocument::fromJson(
+                    bytes(
+                        QStringLiteral("resources/requirements/%1.json").arg(QLatin1String(rows))))
+                    .object());
         m_said += QStringLiteral("Ansa Merlund\n"); // who practises on the tour
         for (int month = 1; month <= 12; ++month)
             m_signs.insert(QLocale::c().monthName(month, QLocale::ShortFormat));
         for (const char* word :
-             {"MVZ", "SOLAS",      "CFR",      "MSC",     "Circ",   "FSS",       "Code", "UTC",
-              "PDF", "CSV",        "JSON",     "ZIP",     "ANSI",   "BHMA",      "JCGM", "YYYY",
-              "lbf", "Latchround", "PRACTICE", "English", "Bahasa", "Indonesia", "Espa", "Fran"})
+             {"MVZ",       "SOLAS", "CFR",  "MSC",        "Circ",     "FSS",     "Code",
+              "UTC",       "PDF",   "CSV",  "JSON",       "ZIP",      "ANSI",    "BHMA",
+              "JCGM",      "YYYY",  "lbf",  "Latchround", "PRACTICE", "English", "Bahasa",
+              "Indonesia", "Espa",  "Fran", "BWBV"})
             m_signs.insert(QLatin1String(word));
     }
 
@@ -91,6 +94,17 @@ private:
                 at.key() == QLatin1String("may_stop") ||
                 at.key() == QLatin1String("control_station"))
                 m_said += at->toString() + QLatin1Char('\n');
+        }
+    }
+    /// By which text and in what edition, of a file of rows; of common practice there are words.
+    void addCitations(const QJsonObject& object) {
+        for (auto at = object.begin(); at != object.end(); ++at) {
+            if (at->isString() && (at.key() == QLatin1String("edition") ||
+                                   (at.key() == QLatin1String("cite") &&
+                                    object[QLatin1String("status")] != QLatin1String("practice"))))
+                m_said += at->toString() + QLatin1Char('\n');
+            for (const QJsonValue& each : at->toArray())
+                addCitations(each.toObject());
         }
     }
     void readFacts(const QString& name) {

@@ -1,8 +1,11 @@
 // What a person does goes to the door that is on the screen, and to no other.
+#include <set>
+
 #include <gtest/gtest.h>
 
 #include <QApplication>
 #include <QMouseEvent>
+#include <QPointer>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
@@ -13,6 +16,7 @@
 #include "ui/keys/choice_row.h"
 #include "ui/lists/door_list.h"
 #include "ui/lists/verdict_list.h"
+#include "ui/screens/door/door_head.h"
 #include "ui/screens/door/door_screen.h"
 
 using namespace latchround;
@@ -78,6 +82,77 @@ TEST_F(DoorShown, ATouchInTheListShowsThatDoorWhole) {
     ASSERT_NE(row, nullptr);
     QTest::mouseClick(yes(row), Qt::LeftButton);
     EXPECT_EQ(doorsAnswered(), std::vector{number.toStdString()});
+}
+
+namespace {
+
+/// What of a door screen is painted, each time that any part of it is.
+class Painted : public QObject {
+public:
+    explicit Painted(DoorScreen& screen)
+        : m_screen(screen) {
+        for (ChoiceRow* row : screen.findChildren<ChoiceRow*>())
+            m_rows_before.emplace_back(row);
+        qApp->installEventFilter(this);
+    }
+    std::set<std::string> doors; ///< "head / verdict" as they stood together
+    bool old_rows_beside_new_door = false;
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override {
+        const auto* part = qobject_cast<QWidget*>(watched);
+        if (event->type() != QEvent::Paint || !part || !m_screen.isAncestorOf(part))
+            return false;
+        const auto first = [](const QString& name) { return name.section(':', 0, 0); };
+        const QString head = first(m_screen.findChild<DoorHead*>()->accessibleName());
+        const QString verdict = first(m_screen.findChild<VerdictList*>()->accessibleName());
+        doors.insert((head + " / " + verdict).toStdString());
+        if (head != "Door 5-32")
+            for (const QPointer<ChoiceRow>& row : m_rows_before)
+                old_rows_beside_new_door |= row && row->isVisible();
+        return false;
+    }
+
+private:
+    DoorScreen& m_screen;
+    std::vector<QPointer<ChoiceRow>> m_rows_before;
+};
+
+} // namespace
+
+/// Never half of one door and half of another, not for one frame.
+TEST_F(DoorShown, NumberVerdictAndRowsChangeInOnePaint) {
+    test::settle(screen);
+    Painted painted(screen);
+    screen.setDoor("5-31");
+    screen.repaint();
+    test::settle(screen);
+    screen.setDoor("7-02");
+    test::settle(screen);
+    EXPECT_FALSE(painted.old_rows_beside_new_door);
+    ASSERT_FALSE(painted.doors.empty());
+    for (const std::string& both : painted.doors) {
+        const std::string head = both.substr(0, both.find(" / "));
+        EXPECT_EQ(both, head + " / " + head);
+    }
+}
+
+/// The finger is down while the door changes, by a second finger or a merge.
+TEST_F(DoorShown, APressIsNeverForADoorThatCameUnderTheFinger) {
+    const QPointer<QPushButton> key = yes(choice());
+    ASSERT_NE(key, nullptr);
+    const QPoint at = key->mapTo(&screen, key->rect().center());
+    QTest::mousePress(key, Qt::LeftButton);
+    screen.setDoor("5-31");
+    test::settle(screen);
+    QWidget* there = screen.childAt(at);
+    ASSERT_NE(there, nullptr);
+    EXPECT_NE(there, key);
+    QTest::mouseRelease(there, Qt::LeftButton);
+    if (key)
+        QTest::mouseRelease(key, Qt::LeftButton);
+    for (const std::string& door : doorsAnswered())
+        EXPECT_EQ(door, "5-32");
 }
 
 /// The walkdown ended under the finger: on another tablet, or by undo.

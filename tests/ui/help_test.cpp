@@ -27,7 +27,8 @@ namespace {
 
 std::vector<Requirement> allRows() {
     std::vector<Requirement> all;
-    for (const char* name : {"solas-passenger", "us-domestic", "practice"}) {
+    for (const char* name :
+         {"solas-passenger", "solas-before-2002", "us-domestic", "practice", "canada"}) {
         std::ifstream file(std::string(LATCHROUND_SOURCE) + "/resources/requirements/" + name +
                            ".json");
         const std::string text{std::istreambuf_iterator<char>(file),

@@ -241,7 +241,11 @@ TEST(HomeScreen, FootNamesTheEditionAndWhatStandsAboveIt) {
     SmallShip ship;
     Shown shown(ship.load());
     const QString foot = part<QLabel>(*shown.home, "home-edition").text();
-    EXPECT_TRUE(foot.contains(QString::fromStdString(ship.session->catalogue().edition)));
+    const Particulars& vessel = ship.session->arrangement().particulars;
+    EXPECT_TRUE(
+        foot.contains(QString::fromStdString(editionFor(ship.session->catalogue(), vessel))));
+    EXPECT_TRUE(foot.startsWith("SOLAS passenger ship: "));
+    EXPECT_TRUE(foot.contains("Not covered: high-speed craft; watertight doors as such"));
     EXPECT_TRUE(foot.contains("flag Administration"));
 }
 

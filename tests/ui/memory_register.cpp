@@ -12,6 +12,7 @@
 #include "ui/ports/clock.h"
 #include "ui/ports/documents.h"
 #include "ui/ports/flag_rules.h"
+#include "ui/ports/former_rules.h"
 #include "ui/ports/photographs.h"
 #include "ui/ports/signing.h"
 #include "ui/ports/sound.h"
@@ -92,8 +93,8 @@ struct FakeDocuments : Over<Documents> {
         behind.reports.push_back(walkdown);
         behind.papers.push_back(paper);
         PaperMade made{QStringLiteral("/papers/") + QString::fromStdString(walkdown), std::nullopt};
-        if (paper)
-            made.made = ReportMade{walkdown, *paper, door.toStdString(), "e", {}, "", ""};
+        if (const auto* kind = std::get_if<ReportKind>(&paper))
+            made.made = ReportMade{walkdown, *kind, door.toStdString(), "e", {}, "", ""};
         return made;
     }
     void show(const QString& path) override { behind.shown.push_back(path); }
@@ -204,6 +205,19 @@ struct FakeFlagRules : Over<FlagRules> {
     }
 };
 
+struct FakeFormerRules : Over<FormerRules> {
+    using PortOver::PortOver;
+    const Catalogue* former() const override { return behind.former.get(); }
+    std::optional<Error> unreadable() const override { return behind.former_unreadable; }
+    Result<> acknowledge() override {
+        if (behind.keep_failure)
+            return tl::unexpected(*behind.keep_failure);
+        behind.former.reset();
+        behind.former_unreadable.reset();
+        return {};
+    }
+};
+
 } // namespace fakes
 
 using namespace fakes;
@@ -221,7 +235,8 @@ struct FakePorts::Each {
         , handovers(fake)
         , vessels(fake)
         , exercises(fake)
-        , flag_rules(fake) {}
+        , flag_rules(fake)
+        , former_rules(fake) {}
     FakeClock clock;
     SettingsInHand settings;
     FakeSound sound;
@@ -234,13 +249,15 @@ struct FakePorts::Each {
     FakeVessels vessels;
     FakeExercises exercises;
     FakeFlagRules flag_rules;
+    FakeFormerRules former_rules;
 };
 
 FakePorts::FakePorts()
     : m_each(std::make_shared<Each>(*this))
-    , m_ports{&m_each->clock,     &m_each->settings, &m_each->sound,     &m_each->photographs,
-              &m_each->documents, &m_each->attempts, &m_each->waiting,   &m_each->signing,
-              &m_each->handovers, &m_each->vessels,  &m_each->exercises, &m_each->flag_rules} {}
+    , m_ports{&m_each->clock,       &m_each->settings, &m_each->sound,     &m_each->photographs,
+              &m_each->documents,   &m_each->attempts, &m_each->waiting,   &m_each->signing,
+              &m_each->handovers,   &m_each->vessels,  &m_each->exercises, &m_each->flag_rules,
+              &m_each->former_rules} {}
 
 Arrangement smallVessel() {
     Arrangement vessel;

@@ -47,6 +47,8 @@ public:
     std::optional<QString> taken_in; ///< what takeIn of a register, an exercise or rules answers
     Errors taken_in_faults;          ///< or these, where there are any
     QString flag;                    ///< whose rules stand over the catalogue
+    std::shared_ptr<const Catalogue> former; ///< by which the doors were last shown
+    std::optional<Error> former_unreadable;  ///< or why that cannot be read
     std::map<QString, QString> settings;
     std::vector<WaitingBatch> kept; ///< what was kept as waiting last
     std::optional<Error> keep_failure;

@@ -205,7 +205,8 @@ TEST_F(CoreSpeaks, WhyARowIsAskedOfADoor) {
                     door.weathertight = door.sill_in_frame = door.escape_trunk = !fitted;
                     for (const Requirement& row : catalogue.rows) {
                         const QString words = phraseWords(
-                            askedBecause(row, particulars, door, DoorLocation(&boundary)));
+                            askedBecause(row, particulars, door,
+                                         locationOf(particulars, &boundary, catalogue.divisions)));
                         EXPECT_NE(words, "") << row.id;
                         EXPECT_TRUE(
                             isInLanguage(QString(words).remove(QString::fromStdString(row.issuer))))

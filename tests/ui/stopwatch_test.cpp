@@ -204,6 +204,49 @@ TEST_F(Timing, TheResultIsThisRunsOwnThenTheDoors) {
     EXPECT_TRUE(words().contains("together")) << words().toStdString();
 }
 
+/// Seen on board: 12.03 s, in the green, read "closing time 7.80 unsatisfactory".
+TEST_F(Timing, ARunInTheGreenReadsSoWhateverTheRunBeforeItSays) {
+    ASSERT_TRUE(screen.begin("5-31", Release::LetGo, RunKind::Closing));
+    pressAt(1000);
+    pressAt(8800);
+    ASSERT_TRUE(screen.begin("5-31", Release::LetGo, RunKind::Closing));
+    pressAt(30000);
+    pressAt(42030);
+    QStringList lines;
+    for (const QLabel* label : screen.findChild<RunResult*>()->findChildren<QLabel*>())
+        if (label->isVisible() && label->text().contains("closing time"))
+            lines << label->text();
+    ASSERT_EQ(lines.size(), 2) << lines.join('\n').toStdString();
+    EXPECT_TRUE(lines[0].contains("12.0")) << lines[0].toStdString();
+    EXPECT_TRUE(lines[0].endsWith(": satisfactory")) << lines[0].toStdString();
+    EXPECT_TRUE(lines[1].startsWith("All runs of the door together")) << lines[1].toStdString();
+    EXPECT_FALSE(lines[1].endsWith(": satisfactory")) << lines[1].toStdString();
+}
+
+/// And a run from the door itself, in which nobody heard an alarm, "alarm 6.19 satisfactory".
+TEST_F(Timing, ALocalRunSaysNothingOfTheAlarmOfAnother) {
+    const auto alarms = [this] {
+        int said = 0;
+        for (const QLabel* label : screen.findChild<RunResult*>()->findChildren<QLabel*>())
+            said += label->text().contains("alarm");
+        return said;
+    };
+    confirmAll();
+    ASSERT_TRUE(screen.begin("5-32", Release::Remote, RunKind::Closing, "MVZ2"));
+    for (const quint64 ms : {1000, 7190, 18000, 19000})
+        pressAt(ms);
+    ASSERT_TRUE(run("5-32").end);
+    EXPECT_GT(alarms(), 0);
+    ASSERT_TRUE(screen.begin("5-32", Release::LocalSideOne, RunKind::Closing));
+    pressAt(60000);
+    for (const quint64 ms : {71000, 80000})
+        if (!run("5-32").end)
+            pressAt(ms);
+    ASSERT_TRUE(run("5-32").end);
+    EXPECT_EQ(run("5-32").release, Release::LocalSideOne);
+    EXPECT_EQ(alarms(), 0);
+}
+
 TEST_F(Timing, AContactRunShowsItsTime) {
     ASSERT_TRUE(screen.begin("5-32", Release::LocalSideOne, RunKind::Contact));
     pressAt(1000);
@@ -219,15 +262,45 @@ TEST_F(Timing, AContactRunShowsItsTime) {
 TEST_F(Timing, AlarmThatStopsEarlyIsMarkedOutOfTurn) {
     confirmAll();
     ASSERT_TRUE(screen.begin("5-32", Release::Remote, RunKind::Closing));
-    EXPECT_FALSE(key("mark-alarm-stopped")->isEnabled());
     press(key(), 10);
+    EXPECT_EQ(key("mark-alarm")->nameLine(), "Alarm stopped");
     press(key(), 6000);
-    EXPECT_TRUE(key("mark-alarm-stopped")->isEnabled());
-    press(key("mark-alarm-stopped"), 2000);
+    EXPECT_TRUE(key("mark-alarm")->isEnabled());
+    press(key("mark-alarm"), 2000);
     EXPECT_EQ(key()->nameLine(), "Shut");
     press(key(), 7000);
     ASSERT_TRUE(run("5-32").end);
     EXPECT_EQ(run("5-32").end->outcome, RunOutcome::Complete);
+}
+
+TEST_F(Timing, LeafThatMovesInSilenceIsMarkedSo) {
+    confirmAll();
+    ASSERT_TRUE(screen.begin("5-32", Release::Remote, RunKind::Closing));
+    EXPECT_EQ(key("mark-alarm")->nameLine(), "Moves,\nno alarm");
+    press(key("mark-alarm"), 10);
+    EXPECT_EQ(key()->nameLine(), "Shut");
+    press(key(), 8000);
+    ASSERT_TRUE(run("5-32").end);
+    EXPECT_EQ(run("5-32").end->outcome, RunOutcome::Complete);
+    EXPECT_EQ(run("5-32").marks.size(), 2u);
+    bool said = false;
+    for (const QLabel* label : screen.findChild<RunResult*>()->findChildren<QLabel*>())
+        said = said || (label->isVisible() && label->text().contains("no alarm was marked"));
+    EXPECT_TRUE(said);
+}
+
+TEST_F(Timing, AlarmThatComesAfterTheLeafMovesIsMarkedLate) {
+    confirmAll();
+    ASSERT_TRUE(screen.begin("5-32", Release::Remote, RunKind::Closing));
+    press(key("mark-alarm"), 10);
+    EXPECT_EQ(key("mark-alarm")->nameLine(), "Alarm\ncomes late");
+    press(key("mark-alarm"), 1000);
+    EXPECT_EQ(key("mark-alarm")->nameLine(), "Alarm stopped");
+    press(key(), 8000);
+    press(key(), 1000);
+    ASSERT_TRUE(run("5-32").end);
+    const DoorGrade& grade = session.door("5-32")->grade;
+    EXPECT_EQ(findRow(grade, "alarm-lead")->verdict, Verdict::Unsatisfactory);
 }
 
 TEST_F(Timing, HalfWayMarkIsOptional) {

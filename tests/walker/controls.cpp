@@ -26,11 +26,12 @@ using namespace latchround::ui;
 
 /// Keys that hands come to more or less often, by the beginning of their names or of their row's.
 /// What takes long is rare, and what lies far into the program is sought.
-constexpr std::array<std::pair<const char*, double>, 42> weights{{{"home-main", 10},
+constexpr std::array<std::pair<const char*, double>, 45> weights{{{"home-main", 10},
                                                                   {"home-end", 0.5},
                                                                   {"home-settings", 0.3},
                                                                   {"home-practice", 0.2},
                                                                   {"home-vessels", 0.3},
+                                                                  {"home-rules", 0.3},
                                                                   {"home-part", 0.3},
                                                                   {"light", 0.1},
                                                                   {"profile-", 0.1},
@@ -57,7 +58,9 @@ constexpr std::array<std::pair<const char*, double>, 42> weights{{{"home-main", 
                                                                   {"boundary-row", 0.1},
                                                                   {"not-asked", 0.1},
                                                                   {"from-paper", 0.3},
+                                                                  {"why-rules", 0.2},
                                                                   {"why-", 2},
+                                                                  {"rules-print", 0.05},
                                                                   {"save-again", 6},
                                                                   {"read-out-", 4},
                                                                   {"agreed-", 4},

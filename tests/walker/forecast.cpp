@@ -166,20 +166,20 @@ private:
 
     Forecast marked() const {
         Forecast forecast{"mark", {}};
+        const Run& run = *m_known.run;
+        const auto sequence =
+            sequenceOf(*findDoor(m_known.vessel, run.door), run.release, run.kind);
+        std::vector<MarkKind> with = taken();
         MarkKind kind = MarkKind::HalfWay;
-        if (m_control.name == QLatin1String("mark-alarm-stopped"))
-            kind = MarkKind::AlarmOff;
+        if (m_control.name == QLatin1String("mark-alarm"))
+            kind = alarmOutOfTurn(sequence, with).value_or(kind);
         else if (m_control.name != QLatin1String("mark-half-way"))
             for (const auto& entry : latchround::markKindWords)
                 if (ui::markWords(entry.value) == m_control.words)
                     kind = entry.value;
-        const Run& run = *m_known.run;
         addStart(forecast);
         forecast.said.push_back(
             {Mark{run.id, kind, std::uint32_t(m_event_ms), {}, InputDevice::Mouse, {}}, {}});
-        const auto sequence =
-            sequenceOf(*findDoor(m_known.vessel, run.door), run.release, run.kind);
-        std::vector<MarkKind> with = taken();
         with.push_back(kind);
         if (!nextRequired(sequence, with))
             addEnd(forecast, RunOutcome::Complete);

@@ -7,6 +7,7 @@
 #include <sqlite3.h>
 
 #include "app/desktop/waiting_file.h"
+#include "core/error/desktop_errors.h"
 #include "tests/passing_time.h"
 #include "tests/whole/walking.h"
 #include "ui/keys/mark_key.h"
@@ -90,6 +91,53 @@ TEST_F(BusyRegister, ATapIsAnsweredKeptAndSavedWithoutAWord) {
     hands::until([&] { return kept() == 0; }, "it is saved");
     EXPECT_EQ(factsOnDisk(), before + 2);
     EXPECT_FALSE(window()->findChild<QWidget*>("not-saved")->isVisible());
+}
+
+namespace {
+
+/// A tablet whose disk takes nothing beside the register.
+class KeptNowhere : public BusyRegister {
+protected:
+    class Nowhere : public WaitingStore {
+    public:
+        Result<> keep(const std::vector<WaitingBatch>& waiting) override {
+            return waiting.empty() ? Result<>() : tl::unexpected(Error{{}, "the disk is full"});
+        }
+        Result<QString> putAside(const std::vector<WaitingBatch>&) override {
+            return tl::unexpected(Error{{}, "the disk is full"});
+        }
+    } nowhere;
+
+    void SetUp() override {
+        Ports ports = app.ports();
+        ports.waiting = &nowhere;
+        app.setPorts(ports);
+        Walk::SetUp();
+    }
+};
+
+} // namespace
+
+TEST_F(KeptNowhere, WhatWaitsIsNotLeftForAnotherVesselNorForANewWindow) {
+    const QString other_vessel = placeSampleVessel(sampleVessels().back(), momentNow()).value();
+    planAndBegin();
+    test::settle(*window());
+    const auto keys = yesKeys();
+    ASSERT_FALSE(keys.empty());
+    const std::size_t before = factsOnDisk();
+    Writer other(path);
+    other.begin();
+    hands::click(keys[0]);
+    const QWidget* shown = window();
+    for (const QString& place : {other_vessel, path}) {
+        const Result<> refused = app.open(place);
+        ASSERT_FALSE(refused) << place.toStdString();
+        EXPECT_EQ(refused.error().what, errors::entries_wait_here());
+        EXPECT_EQ(window(), shown);
+    }
+    other.end();
+    hands::until([&] { return factsOnDisk() == before + 1; }, "it is saved");
+    EXPECT_TRUE(app.open(other_vessel));
 }
 
 /// As where the language is changed.

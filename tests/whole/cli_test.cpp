@@ -1,4 +1,6 @@
 // latchround-cli as a shell sees it: the built program, its two streams and its exit code.
+#include <sys/file.h>
+
 #include <gmock/gmock.h>
 #include <nlohmann/json.hpp>
 
@@ -130,6 +132,28 @@ TEST_F(Cli, LeavesAloneWhatLayThereBefore) {
         EXPECT_EQ(bytesAt(log), "entries");
         EXPECT_FALSE(QFileInfo::exists(at("gone.db")));
     }
+}
+
+TEST_F(Cli, WritesNothingWhereAnotherProgramWrites) {
+    const QString vessel = imported();
+    ASSERT_EQ(run({"handover", "give", vessel, "--to", at("h.zip")}).exit_code, 0);
+    const QByteArray before = bytesAt(vessel);
+    QFile lock(vessel + ".writer"); // as the desktop holds it
+    ASSERT_TRUE(lock.open(QIODevice::ReadWrite));
+    ASSERT_EQ(::flock(lock.handle(), LOCK_EX | LOCK_NB), 0);
+    lock.write("process 4711 on bridge\n");
+    lock.flush();
+    for (const QStringList& command :
+         {QStringList{"register", "import", sample("register.csv"), "--into", vessel},
+          QStringList{"handover", "take", at("h.zip"), "--into", vessel}}) {
+        const ShellOutput said = run(command);
+        EXPECT_EQ(said.exit_code, 2) << command.join(' ').toStdString();
+        EXPECT_THAT(said.err, HasSubstr("process 4711 on bridge"));
+        EXPECT_EQ(lines(said.err), 1) << said.err;
+    }
+    EXPECT_EQ(run({"register", "export", vessel, "--to", "-"}).exit_code, 0) << "it may be read";
+    EXPECT_EQ(bytesAt(vessel), before);
+    EXPECT_EQ(bytesAt(lock.fileName()), "process 4711 on bridge\n");
 }
 
 TEST_F(Cli, LeavesNoHalfRegisterBehindARefusedImport) {

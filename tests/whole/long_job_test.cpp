@@ -115,7 +115,7 @@ TEST_F(LongJobs, AStoppedPaperLeavesTheOneThatWasThere) {
         EXPECT_TRUE(before.trimmed().endsWith("%%EOF"));
         const QStringList folder = files();
         std::vector<int> places = WhoWaits::places(whole.asked);
-        if (paper == ReportKind::Survey)
+        if (paper == ui::Paper(ReportKind::Survey))
             places = {whole.asked / 2}; // it takes longest, and goes the same way
         for (const int place : places) {
             WhoWaits waiting{place};

@@ -14,15 +14,17 @@ namespace latchround {
 namespace {
 
 /// Counts what every connection of this process is asked from now on.
-class Asked {
+class StatementsSeen {
 public:
-    Asked() {
+    StatementsSeen() {
         checks = 0;
-        sqlite3_auto_extension(reinterpret_cast<void (*)()>(&Asked::listen));
+        sqlite3_auto_extension(reinterpret_cast<void (*)()>(&StatementsSeen::listen));
     }
-    ~Asked() { sqlite3_cancel_auto_extension(reinterpret_cast<void (*)()>(&Asked::listen)); }
-    Asked(const Asked&) = delete;
-    Asked& operator=(const Asked&) = delete;
+    ~StatementsSeen() {
+        sqlite3_cancel_auto_extension(reinterpret_cast<void (*)()>(&StatementsSeen::listen));
+    }
+    StatementsSeen(const StatementsSeen&) = delete;
+    StatementsSeen& operator=(const StatementsSeen&) = delete;
 
     static inline int checks = 0;
 
@@ -57,32 +59,32 @@ struct OnceChecked : testing::Test {
 } // namespace
 
 TEST_F(OnceChecked, WhatIsOpened) {
-    const Asked asked;
+    const StatementsSeen asked;
     ASSERT_TRUE(app.open(first));
-    EXPECT_EQ(Asked::checks, 1);
+    EXPECT_EQ(StatementsSeen::checks, 1);
     const QWidget* before = app.window();
     ASSERT_TRUE(app.ports().vessels->open(second));
     hands::until([&] { return app.window() != before; }, "the other vessel is shown");
-    EXPECT_EQ(Asked::checks, 2);
+    EXPECT_EQ(StatementsSeen::checks, 2);
 }
 
 TEST_F(OnceChecked, ThoughItsWindowIsMadeAnew) {
     ASSERT_TRUE(app.open(first));
-    const Asked asked;
+    const StatementsSeen asked;
     const QWidget* before = app.window();
     emit app.window()->madeAnewAsked();
     hands::until([&] { return app.window() != before; }, "the window is made anew");
-    EXPECT_EQ(Asked::checks, 0);
+    EXPECT_EQ(StatementsSeen::checks, 0);
 }
 
 TEST_F(OnceChecked, AListOfVesselsAsksForNone) {
     ASSERT_TRUE(app.open(first));
-    const Asked asked;
+    const StatementsSeen asked;
     const auto vessels = app.ports().vessels->others();
     ASSERT_EQ(vessels.size(), 1u);
     EXPECT_EQ(vessels[0].place, second);
     EXPECT_TRUE(vessels[0].detail.contains("doors")) << vessels[0].detail.toStdString();
-    EXPECT_EQ(Asked::checks, 0);
+    EXPECT_EQ(StatementsSeen::checks, 0);
 }
 
 } // namespace latchround

@@ -136,7 +136,7 @@ protected:
             now_ns = released_ns + std::int64_t(event.t_s * 1e9);
             const bool early =
                 event.mark == MarkKind::AlarmOff && event.t_s < at(MarkKind::Shut)->t_s;
-            hands::pressAt(window(), early ? "mark-alarm-stopped" : "mark", now_ms());
+            hands::pressAt(window(), early ? "mark-alarm" : "mark", now_ms());
         }
         endRun();
     }

@@ -60,10 +60,10 @@ void TwoLineDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
     };
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
-    if (row.glyph) {
+    if (!row.isHeading())
         paintGround(*painter, option, index.row(), m_style, look);
+    if (row.glyph)
         drawDoorGlyph(*painter, at(plan.glyph), *row.glyph, look.colours);
-    }
     for (const TwoLinePlan::Words& each : plan.words) {
         painter->setFont(each.font);
         painter->setPen(each.ink);

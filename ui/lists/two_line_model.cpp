@@ -24,7 +24,7 @@ int TwoLineModel::rowOf(const QString& key) const {
 
 int TwoLineModel::firstItem() const {
     const auto found =
-        std::ranges::find_if(m_rows, [](const TwoLineRow& row) { return row.glyph.has_value(); });
+        std::ranges::find_if(m_rows, [](const TwoLineRow& row) { return !row.isHeading(); });
     return found == m_rows.end() ? -1 : int(found - m_rows.begin());
 }
 
@@ -51,7 +51,7 @@ QVariant TwoLineModel::data(const QModelIndex& index, int role) const {
 }
 
 Qt::ItemFlags TwoLineModel::flags(const QModelIndex& index) const {
-    if (index.isValid() && !at(index.row()).glyph)
+    if (index.isValid() && at(index.row()).isHeading())
         return Qt::NoItemFlags;
     return QAbstractListModel::flags(index);
 }

@@ -83,15 +83,15 @@ int twoLineHeight(const TwoLineStyle& style, const Sizes& sizes) {
 
 TwoLinePlan twoLinePlan(const TwoLineRow& row, const TwoLineStyle& style, double width,
                         const Appearance& look) {
-    if (!row.glyph)
+    if (row.isHeading())
         return headingPlan(row.name, style, width, look);
     const double mm = look.sizes.px_per_mm;
     const Colours& c = look.colours;
     const QFont bold = textFont(style.name_size, look.sizes, true);
     const QFont small = textFont(TextSize::Small, look.sizes);
-    const double left = (style.before + style.glyph.width() + style.beside) * mm;
+    const double left = (style.before + (row.glyph ? style.glyph.width() + style.beside : 0)) * mm;
     const double room = std::max(least_room, width - left - style.after * mm);
-    const QColor name_ink = style.coloured ? colourOf(*row.glyph, c) : c.ink;
+    const QColor name_ink = style.coloured && row.glyph ? colourOf(*row.glyph, c) : c.ink;
     TwoLinePlan plan;
     plan.flags = style.lines == 0 ? words_wrapped : words_cut;
 

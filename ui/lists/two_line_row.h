@@ -1,4 +1,5 @@
-// One row of a list, as data: the glyph of a door or an item, and its words on two lines.
+// One row of a list, as data: the glyph of a door or an item, and its words on two lines. A row
+// without a glyph and a key is a heading over the rows below it.
 #pragma once
 
 #include <optional>
@@ -11,7 +12,7 @@ namespace latchround::ui {
 
 struct TwoLineRow {
     QString key;                  ///< what the row stands for; may be empty
-    std::optional<Verdict> glyph; ///< none: a heading over the rows below it
+    std::optional<Verdict> glyph; ///< none: words alone
     QString name;                 ///< bold, at the beginning of the first line
     QString title;                ///< the rest of the first line; may be empty
     QString detail;               ///< small, the second line
@@ -20,6 +21,7 @@ struct TwoLineRow {
     QString spoken;               ///< for a screen reader; empty: the name
     QString spoken_help;          ///< what may be done with it
 
+    bool isHeading() const { return !glyph && key.isEmpty(); }
     bool operator==(const TwoLineRow&) const = default;
 };
 

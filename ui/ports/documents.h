@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <variant>
 
 #include <QString>
 
@@ -12,20 +13,29 @@
 
 namespace latchround::ui {
 
-/// What can be put on paper. Nothing: the blank form of what the tablet asks, to be filled in by
-/// pencil; it rests on nothing that is on record.
-using Paper = std::optional<ReportKind>;
-inline constexpr Paper blank_form = std::nullopt;
+/// Papers that rest on nothing that is on record: the form of what the tablet asks, to be filled in
+/// by pencil, and the rule book.
+enum class FreePaper { BlankForm, RuleBook };
+
+/// What can be put on paper.
+using Paper = std::variant<ReportKind, FreePaper>;
+inline constexpr Paper blank_form = FreePaper::BlankForm;
+inline constexpr Paper rule_book = FreePaper::RuleBook;
+
+inline bool restsOnRecord(const Paper& paper) {
+    return std::holds_alternative<ReportKind>(paper);
+}
 
 struct PaperMade {
     QString path;
-    /// What it was made from, to be recorded; none for a blank form.
+    /// What it was made from, to be recorded; none for what rests on nothing recorded.
     std::optional<ReportMade> made;
 };
 
 class Documents : public Port {
 public:
-    /// Makes a paper as PDF and keeps it. `door`: of a door record.
+    /// Makes a paper as PDF and keeps it. `door`: of a door record, or the one that the rule book
+    /// is of; empty there: the vessel.
     virtual Result<PaperMade> make(Paper paper, const FactId& walkdown, const QString& door,
                                    const Progress& progress) = 0;
     /// Shows a file with what the machine has for it; from there it is printed.

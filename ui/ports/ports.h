@@ -16,6 +16,7 @@ class Handovers;
 class Vessels;
 class Exercises;
 class FlagRules;
+class FormerRules;
 class Attempts;
 
 struct Ports {
@@ -32,6 +33,7 @@ struct Ports {
     Vessels* vessels = nullptr;
     Exercises* exercises = nullptr;
     FlagRules* flag_rules = nullptr;
+    FormerRules* former_rules = nullptr;
 };
 
 } // namespace latchround::ui

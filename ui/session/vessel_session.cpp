@@ -185,7 +185,7 @@ Result<> VesselSession::undo(const Tap& tap) {
 
 Result<QString> VesselSession::makePaper(Paper paper, const FactId& walkdown, const QString& door,
                                          const Progress& progress) {
-    if (const Result<> may = mayPassOn(); !may && paper != blank_form)
+    if (const Result<> may = mayPassOn(); !may && restsOnRecord(paper))
         return tl::unexpected(may.error());
     const Result<PaperMade> made = m_ports.documents->make(paper, walkdown, door, progress);
     if (!made)

@@ -23,6 +23,7 @@
 #include "ui/screens/practice/practice_frame.h"
 #include "ui/screens/practice/practice_screen.h"
 #include "ui/screens/review/review_screen.h"
+#include "ui/screens/rules/rules_screen.h"
 #include "ui/screens/stopwatch/cut_short_sheet.h"
 #include "ui/screens/stopwatch/stopwatch_screen.h"
 #include "ui/sheets/message.h"
@@ -54,6 +55,7 @@ Window::Window(VesselSession& session, Look& look, practice::Stage* stage)
     , m_drill(new DrillScreen(session))
     , m_stopwatch(new StopwatchScreen(session))
     , m_practice(new PracticeScreen(session))
+    , m_rules(new RulesScreen(session))
     , m_cut_short(new CutShort(session, this))
     , m_wall(new QTimer(this))
     , m_undo_keys(new QShortcut(this)) {
@@ -70,8 +72,9 @@ Window::Window(VesselSession& session, Look& look, practice::Stage* stage)
     lines->addWidget(m_banner);
     lines->addWidget(m_screens, 1);
     m_screens->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
-    for (Screen* screen : std::initializer_list<Screen*>{
-             m_home, m_plan, m_review, m_door, m_caution, m_drill, m_stopwatch, m_practice})
+    for (Screen* screen :
+         std::initializer_list<Screen*>{m_home, m_plan, m_review, m_door, m_caution, m_drill,
+                                        m_stopwatch, m_practice, m_rules})
         addScreen(screen);
     if (m_stage)
         addPractice(inside);
@@ -89,6 +92,9 @@ Window::Window(VesselSession& session, Look& look, practice::Stage* stage)
     connect(&m_drill->bar(), &TopBar::back, this, &Window::showHome);
     connect(m_home, &HomeScreen::practiceAsked, this, &Window::showPractice);
     connect(&m_practice->bar(), &TopBar::back, this, &Window::showHome);
+    connect(m_home, &HomeScreen::rulesAsked, this, [this] { showRules(); });
+    connect(m_door, &DoorScreen::rulesAsked, this, &Window::showRules);
+    connect(&m_rules->bar(), &TopBar::back, this, &Window::leaveRules);
     connect(m_home, &HomeScreen::settingsAsked, this, &Window::showSettings);
     connect(m_home, &HomeScreen::unfinishedRunFound, m_cut_short, &CutShort::ask);
     connect(m_plan, &PlanScreen::begun, this, &Window::showDoor);
@@ -148,6 +154,18 @@ void Window::showHome() {
 void Window::showReview(const FactId& item) {
     turnTo(m_review);
     m_review->choose(item);
+}
+
+void Window::showRules(const QString& door, const QString& row) {
+    m_rules->openAt(door, row);
+    turnTo(m_rules);
+}
+
+void Window::leaveRules() {
+    if (!m_rules->door().isEmpty() && m_session.door(m_rules->door()))
+        turnTo(m_door);
+    else
+        showHome();
 }
 
 void Window::plan(Purpose purpose, ScopeKind scope) {

@@ -29,6 +29,7 @@ class PlanScreen;
 class PracticeFrame;
 class PracticeScreen;
 class ReviewScreen;
+class RulesScreen;
 class SceneScreen;
 class Screen;
 class Sheet;
@@ -71,6 +72,9 @@ private:
     void turnTo(Screen* screen);
     void showHome();
     void showReview(const FactId& item = {});
+    /// `door`: its number, to come back to it; empty: of the vessel. `row`: its id, or empty.
+    void showRules(const QString& door = {}, const QString& row = {});
+    void leaveRules();
     void plan(Purpose purpose, ScopeKind scope);
     void showDoor(const QString& number);
     void time(const QString& door, Release release, RunKind kind);
@@ -115,6 +119,7 @@ private:
     DrillScreen* m_drill;
     StopwatchScreen* m_stopwatch;
     PracticeScreen* m_practice;
+    RulesScreen* m_rules;
     CutShort* m_cut_short;
     bool m_closes = false; ///< it was asked, and answered
     QTimer* m_wall;

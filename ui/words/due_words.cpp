@@ -17,6 +17,17 @@ struct DueWords {
     Q_DECLARE_TR_FUNCTIONS(DueWords)
 };
 
+QString certificateDetail(const DueItem& item, CalendarDate today) {
+    const QString until = dateWords(*item.due);
+    if (item.is_overdue)
+        return DueWords::tr("overdue: it ended on %1").arg(until);
+    return today < *item.opens
+               ? DueWords::tr("ends %1, its window opens %2").arg(until, dateWords(*item.opens))
+               : DueWords::tr("window open since %1, ends %2").arg(dateWords(*item.opens), until);
+}
+
+} // namespace
+
 QString periodWords(Period every) {
     switch (every) {
     case Period::Weekly:
@@ -30,17 +41,6 @@ QString periodWords(Period every) {
     }
     return DueWords::tr("when asked");
 }
-
-QString certificateDetail(const DueItem& item, CalendarDate today) {
-    const QString until = dateWords(*item.due);
-    if (item.is_overdue)
-        return DueWords::tr("overdue: it ended on %1").arg(until);
-    return today < *item.opens
-               ? DueWords::tr("ends %1, its window opens %2").arg(until, dateWords(*item.opens))
-               : DueWords::tr("window open since %1, ends %2").arg(dateWords(*item.opens), until);
-}
-
-} // namespace
 
 QString dueTitle(const DueItem& item) {
     return item.upkeep ? upkeepWords(*item.upkeep)

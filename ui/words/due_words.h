@@ -7,6 +7,8 @@
 
 namespace latchround::ui {
 
+QString periodWords(Period every); ///< "weekly"
+
 /// "Lamps of the fire door control panels are tried"; "Passenger ship safety certificate".
 QString dueTitle(const DueItem& item);
 

@@ -107,13 +107,12 @@ QString reasonWords(const Reason& reason) {
     case ReasonKind::NotAsked:
         return GradeWords::tr("not asked of this door");
     case ReasonKind::ExcusedByAnswer:
-        return GradeWords::tr("not asked, by the answer to: %1").arg(text);
+        return GradeWords::tr("not asked: see the answer to “%1”").arg(text);
     case ReasonKind::AnsweredNotAsked:
         return GradeWords::tr("not asked of this door (%1): what is recorded here does not count")
             .arg(text);
     case ReasonKind::OtherDates:
-        return GradeWords::tr("fails, but by a text that was not read for a ship of this date "
-                              "(%1): you decide")
+        return GradeWords::tr("fails, but the text is not shown to bind here (%1): you decide")
             .arg(text);
     case ReasonKind::TextLeavesOpen:
         return GradeWords::tr("fails, but the text leaves it open, you decide: %1").arg(text);
@@ -123,6 +122,8 @@ QString reasonWords(const Reason& reason) {
         return GradeWords::tr("not yet tried");
     case ReasonKind::OneSideMissing:
         return GradeWords::tr("one side still to be tried");
+    case ReasonKind::OneSideLeftOut:
+        return GradeWords::tr("one side was answered n/a, and the text asks for both: you decide");
     case ReasonKind::CouldNotTest:
         return GradeWords::tr("could not be tested: %1").arg(given);
     case ReasonKind::AnsweredYes:
@@ -170,6 +171,9 @@ QString reasonWords(const Reason& reason) {
     case ReasonKind::RunsDisagree:
         return GradeWords::tr("closes unevenly: %1 runs do not agree, the worst stands")
             .arg(reason.runs);
+    case ReasonKind::AlarmsDisagree:
+        return GradeWords::tr("the alarm differs: %1 runs do not agree, the worst stands")
+            .arg(reason.runs);
     case ReasonKind::UnevenHalves:
         return GradeWords::tr("one half of the travel lies outside the limits: roughly uniform?");
     case ReasonKind::ShipNotUpright:
@@ -206,6 +210,19 @@ QString reasonWords(const Reason& reason) {
         return GradeWords::tr("decided by the inspector: %1").arg(given);
     case ReasonKind::NeedsRemoteRun:
         return GradeWords::tr("needs a run released from the control station");
+    case ReasonKind::MarkMissing:
+        return GradeWords::tr("run to its end, but not every event was marked");
+    case ReasonKind::NoRunComplete:
+        return GradeWords::tr("a run was begun, and none came to its end");
+    case ReasonKind::AlarmAfterClosing:
+        return GradeWords::tr("the alarm came on only when the door was shut");
+    case ReasonKind::NoSuchCase:
+        return GradeWords::tr("answered n/a, and the text has no such case: you decide");
+    case ReasonKind::PlanBelowRule:
+        return GradeWords::tr("the approved plan has no A class where the rule asks for one: %1")
+            .arg(text);
+    case ReasonKind::AlarmNotMarked:
+        return GradeWords::tr("released from the control station, and no alarm was marked");
     case ReasonKind::EventsInOrder:
         return GradeWords::tr("the alarm was still on when the door was shut");
     case ReasonKind::EventsOutOfOrder:
@@ -262,6 +279,11 @@ QString settleWords(const RowGrade& row) {
         return GradeWords::tr("try it from the other side");
     case ReasonKind::NeedsRemoteRun:
         return GradeWords::tr("a run released from the control station");
+    case ReasonKind::NoRunComplete:
+    case ReasonKind::MarkMissing:
+        return GradeWords::tr("another run");
+    case ReasonKind::AlarmNotMarked:
+        return GradeWords::tr("say whether the alarm sounded, or run it again");
     case ReasonKind::FasterThanALeaf:
         return GradeWords::tr("another run");
     case ReasonKind::OpeningUnknown:

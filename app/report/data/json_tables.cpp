@@ -38,8 +38,11 @@ OrderedJson walkdownJson(const ReportData& data) {
 OrderedJson snapshotJson(const ReportData& data) {
     const Snapshot snapshot = snapshotOf(data);
     OrderedJson json;
-    json["catalogue"] = data.asked.catalogue.edition;
-    json["deference"] = data.asked.catalogue.deference;
+    const Particulars& vessel = data.asked.arrangement.particulars;
+    json["catalogue"] = editionFor(data.asked.catalogue, vessel);
+    if (!snapshot.catalogue_sha256.empty())
+        json["catalogue_sha256"] = snapshot.catalogue_sha256;
+    json["deference"] = deferenceFor(data.asked.catalogue, vessel);
     json["made"] = rfc3339Text(data.asked.printed);
     if (!data.asked.person.empty())
         json["by"] = data.asked.ledger.nameOf(data.asked.person);

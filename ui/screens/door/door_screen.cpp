@@ -62,6 +62,8 @@ void DoorScreen::connectParts() {
     connect(m_sheets, &DoorSheets::doorChosen, this, &DoorScreen::setDoor);
     connect(m_sheets, &DoorSheets::heelChanged, m_maker, &StepRows::refresh);
     connect(m_verdict, &VerdictList::whyAsked, m_sheets, &DoorSheets::why);
+    connect(m_sheets, &DoorSheets::rulesAsked, this,
+            [this](const QString& requirement) { emit rulesAsked(m_door, requirement); });
     connect(m_maker, &StepRows::plateAsked, m_sheets, &DoorSheets::readPlate);
     connect(m_maker, &StepRows::boundaryAsked, m_sheets, &DoorSheets::lookUpBoundary);
     connect(m_not_asked, &QPushButton::clicked, m_sheets, &DoorSheets::notAsked);

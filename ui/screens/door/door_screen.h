@@ -42,6 +42,8 @@ public:
 signals:
     void timeAsked(QString door, latchround::Release release, latchround::RunKind kind);
     void walkDone();
+    /// The rule book at this door; `requirement`: the row to open it at, or empty.
+    void rulesAsked(QString door, QString requirement);
 
 protected:
     void arrange(bool upright) override;

@@ -12,6 +12,7 @@
 #include "ui/frames/sheet.h"
 #include "ui/help/help_page.h"
 #include "ui/keys/choice_row.h"
+#include "ui/keys/key_grid.h"
 #include "ui/keys/keypad.h"
 #include "ui/keys/phrase_picker.h"
 #include "ui/keys/second_tap.h"
@@ -42,7 +43,7 @@ QString askedBecauseWords(const RowGrade& row, const Particulars& vessel,
                           const GradedDoor& graded) {
     const AsFound found(*graded.door, graded.evidence);
     return phraseWords(askedBecause(*row.requirement, vessel, found.of(*row.requirement),
-                                    DoorLocation(graded.boundary)));
+                                    locationOf(graded.boundary, graded.grade.asked_class)));
 }
 
 QString whyNotAsked(const RowGrade& row, const Particulars& vessel, const GradedDoor& door) {
@@ -118,7 +119,13 @@ void DoorSheets::notAsked() {
     list->setSelectionMode(QAbstractItemView::NoSelection);
     list->addItems(lines);
     scrollByTouch(*list);
+    auto* rules = keyOf(tr("Rule book ›"), "not-asked-rules");
+    connect(rules, &QPushButton::clicked, sheet, [this, sheet] {
+        sheet->close();
+        emit rulesAsked({});
+    });
     sheet->setContent(list);
+    sheet->setFoot(rules);
     sheet->setTall();
     sheet->setWidthMm(190);
     sheet->open();
@@ -182,17 +189,17 @@ void DoorSheets::measure(const QString& requirement) {
                                                         : std::optional(before->second.stamp.id));
         sheet->close();
     });
+    // A low window has room beside the keypad, and none below it.
+    const bool beside = instrument && isLowWindow(*m_over->window());
     auto* content = new QWidget;
-    auto* layout = new QVBoxLayout(content);
+    auto* layout =
+        new QBoxLayout(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom, content);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(keypad);
-    if (instrument) {
-        layout->addWidget(instrument);
-        // A low window has room for the keypad alone: what was chosen before holds.
-        instrument->setHidden(isLowWindow(*m_over->window()));
-    }
+    layout->addWidget(keypad, 3);
+    if (instrument)
+        layout->addWidget(instrument, beside ? 2 : 0);
     sheet->setContent(content);
-    sheet->setWidthMm(90);
+    sheet->setWidthMm(beside ? 160 : 90);
     sheet->open();
 }
 
@@ -264,17 +271,17 @@ void DoorSheets::why(const QString& requirement) {
     panel->setRow(*row, askedBecauseWords(*row, m_session.arrangement().particulars, *graded),
                   inclinationWords(*row->requirement, *graded));
     lines->addWidget(panel, 1);
-    auto* keys = new QHBoxLayout;
-    lines->addLayout(keys);
+    auto* keys = new KeyGrid;
+    lines->addWidget(keys);
     if (row->figure) {
         auto* budget = keyOf(tr("What ± is made of"), "why-budget");
-        keys->addWidget(budget);
+        keys->add(budget);
         connect(budget, &QPushButton::clicked, sheet,
                 [this, copy = *row] { showBudget(copy, m_over); });
     }
     if (hasHistory(*row->requirement)) {
         auto* years = keyOf(tr("Through the years"), "why-years");
-        keys->addWidget(years);
+        keys->add(years);
         connect(years, &QPushButton::clicked, sheet,
                 [this, timed = *graded->door, asked = row->requirement] {
                     showThroughTheYears(m_session, timed, *asked, m_over);
@@ -282,7 +289,7 @@ void DoorSheets::why(const QString& requirement) {
     }
     if (row->verdict == Verdict::Unsatisfactory) {
         auto* deficiency = keyOf(tr("Write a deficiency"), "why-deficiency");
-        keys->addWidget(deficiency);
+        keys->add(deficiency);
         connect(deficiency, &QPushButton::clicked, sheet, [this, sheet, requirement] {
             sheet->close();
             writeDeficiency(requirement);
@@ -292,12 +299,18 @@ void DoorSheets::why(const QString& requirement) {
         panel->leaveUndecided();
     if (row->verdict == Verdict::Untested && m_session.isUnderWay()) {
         auto* could_not = keyOf(tr("Could not test"), "why-could-not");
-        keys->addWidget(could_not);
+        keys->add(could_not);
         connect(could_not, &QPushButton::clicked, sheet, [this, sheet, requirement] {
             sheet->close();
             couldNotTest(requirement);
         });
     }
+    auto* rules = keyOf(tr("Rule book ›"), "why-rules");
+    keys->add(rules);
+    connect(rules, &QPushButton::clicked, sheet, [this, sheet, requirement] {
+        sheet->close();
+        emit rulesAsked(requirement);
+    });
     connect(panel, &WhyPanel::decided, sheet,
             [this, sheet](const QString& id, bool satisfactory, const Wording& reason) {
                 (void)m_session.record(

@@ -43,6 +43,8 @@ public:
 signals:
     void doorChosen(QString number);
     void heelChanged();
+    /// The rule book of this door; `requirement`: the row to open it at, or empty.
+    void rulesAsked(QString requirement);
 
 private:
     std::string door() const { return m_door.toStdString(); }

@@ -84,7 +84,22 @@ void TypedRun::askNext(Run run) {
                 run.intervals_s.push_back(seconds);
                 askNext(std::move(run));
             });
-    sheet->setContent(keypad);
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->addWidget(keypad);
+    if (run.marks[at] == MarkKind::AlarmOn) {
+        auto* silent = keyOf(tr("No alarm sounded"), "typed-no-alarm");
+        silent->setFocusPolicy(Qt::TabFocus); // a tap leaves the keyboard with the pad
+        lines->addWidget(silent);
+        connect(silent, &QPushButton::clicked, sheet, [this, sheet, run]() mutable {
+            sheet->close();
+            std::erase(run.marks, MarkKind::AlarmOn);
+            std::erase(run.marks, MarkKind::AlarmOff);
+            askNext(std::move(run));
+        });
+    }
+    sheet->setContent(content);
     sheet->setWidthMm(90);
     sheet->open();
 }

@@ -3,11 +3,13 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "core/requirement/said_of_door.h"
 #include "ui/frames/card.h"
 #include "ui/frames/top_bar.h"
 #include "ui/keys/page_tabs.h"
 #include "ui/look/label.h"
 #include "ui/look/touch_style.h"
+#include "ui/screens/home/changed_rules_card.h"
 #include "ui/screens/home/home_sheets.h"
 #include "ui/screens/home/legend.h"
 #include "ui/screens/home/open_items_card.h"
@@ -17,6 +19,7 @@
 #include "ui/ship/zone_profile.h"
 #include "ui/words/boundary_words.h"
 #include "ui/words/door_words.h"
+#include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
 
@@ -47,7 +50,10 @@ HomeScreen::HomeScreen(VesselSession& session, QWidget* parent)
     , m_walkdown(new WalkdownCard(session))
     , m_open_items(new OpenItemsCard(session))
     , m_vessel(new VesselCard(session))
+    , m_changed_rules(new ChangedRulesCard(session))
+    , m_foot_line(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_foot(new Label({}, TextSize::Small, Ink::Muted))
+    , m_rules_key(keyOf(tr("Rule book ›"), "home-rules"))
     , m_title(new Label(tr("Which boundaries hold"), TextSize::Title, Ink::Plain, true))
     , m_legend(new Legend)
     , m_tabs(new PageTabs(QStringLiteral("home-part"),
@@ -59,6 +65,7 @@ HomeScreen::HomeScreen(VesselSession& session, QWidget* parent)
     m_profile->setObjectName(QStringLiteral("home-profile"));
     m_lines->setContentsMargins(0, 0, 0, 0);
     m_lines->addWidget(m_tabs);
+    m_lines->addWidget(m_changed_rules);
     m_title->setWordWrap(false);
     m_head->addWidget(m_title);
     m_head->addStretch(1);
@@ -73,14 +80,14 @@ HomeScreen::HomeScreen(VesselSession& session, QWidget* parent)
     m_now->addWidget(m_walkdown, 1);
     m_now->addWidget(m_open_items, 1);
     m_cards->addWidget(m_vessel);
-    m_lines->addWidget(m_foot);
+    m_foot_line->addWidget(m_foot, 1);
+    m_foot_line->addWidget(m_rules_key);
+    m_lines->addLayout(m_foot_line);
+    connect(m_rules_key, &QPushButton::clicked, this, &HomeScreen::rulesAsked);
     connect(m_tabs, &PageTabs::turned, this, [this] { arrange(isUpright()); });
     connect(m_vessel, &VesselCard::practiceAsked, this, &HomeScreen::practiceAsked);
     for (Card* card : std::initializer_list<Card*>{m_walkdown, m_open_items, m_vessel})
         card->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
-    m_foot->setText(tr("%1. The flag Administration, approved plans and local rules stand above "
-                       "it.")
-                        .arg(QString::fromStdString(session.catalogue().edition)));
     m_foot->setObjectName(QStringLiteral("home-edition"));
 
     connect(m_profile, &ZoneProfile::doorChosen, this, &HomeScreen::choose);
@@ -97,6 +104,8 @@ HomeScreen::HomeScreen(VesselSession& session, QWidget* parent)
     connect(m_vessel, &VesselCard::otherVesselsAsked, m_sheets, &HomeSheets::otherVessels);
     connect(m_vessel, &VesselCard::settingsAsked, this, &HomeScreen::settingsAsked);
     connect(m_vessel, &VesselCard::dueAsked, m_sheets, &HomeSheets::due);
+    connect(m_changed_rules, &ChangedRulesCard::asked, m_sheets, &HomeSheets::changedDoors);
+    connect(m_sheets, &HomeSheets::rulesSeen, this, &HomeScreen::showChangedRules);
     connect(m_sheets, &HomeSheets::drillAsked, this, &HomeScreen::drillAsked);
     connect(m_sheets, &HomeSheets::planAsked, this, &HomeScreen::planAsked);
     connect(m_sheets, &HomeSheets::dueChanged, m_vessel, &VesselCard::refreshDue);
@@ -122,14 +131,19 @@ void HomeScreen::arrange(bool upright) {
     const bool small = isSmall();
     const auto shows = [&](Page page) { return !small || m_tabs->chosen() == page; };
     m_tabs->setVisible(small);
-    m_title->setVisible(!small);
+    placeChangedRules();
+    m_title->setVisible(!small && m_head->indexOf(m_changed_rules) < 0);
     m_legend->setVisible(shows(Zones));
     giveLegendRoom();
     m_profile_card->setVisible(shows(Zones));
     m_walkdown->setVisible(shows(Walk));
     m_open_items->setVisible(shows(Open));
+    m_changed_rules->setVisible(m_changed_rules->isNeeded() && (shows(Walk) || shows(Rules)));
     m_vessel->setVisible(shows(Vessel));
     m_foot->setVisible(shows(Rules));
+    placeRulesKey();
+    m_rules_key->setVisible(shows(Rules));
+    m_foot_line->setDirection(small ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_foot->setAlignment(small ? Qt::AlignLeft | Qt::AlignTop : Qt::AlignLeft | Qt::AlignVCenter);
     m_head->setDirection(upright && !small ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_cards->setDirection(upright ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
@@ -138,15 +152,46 @@ void HomeScreen::arrange(bool upright) {
     m_lines->setStretchFactor(m_profile_card, 10);
     m_lines->setStretchFactor(m_cards,
                               small ? (shows(Zones) || shows(Rules) ? 0 : 9) : (upright ? 18 : 8));
-    m_lines->setStretchFactor(m_foot, small ? 9 : 0);
+    m_lines->setStretchFactor(m_foot_line, small ? (shows(Rules) ? 9 : 0) : 0);
     setSpacings();
     showBoundaries();
 }
 
-/// In a window that lies flat it stands beside the title.
+/// Beside the words of the rules, where they lie flat; in an upright window these need its width.
+void HomeScreen::placeRulesKey() {
+    const bool in_card = isUpright() && !isSmall();
+    if (in_card == m_vessel->isAncestorOf(m_rules_key))
+        return;
+    if (in_card) {
+        m_foot_line->removeWidget(m_rules_key);
+        m_vessel->takeIn(*m_rules_key);
+    } else {
+        m_vessel->letGo();
+        m_foot_line->addWidget(m_rules_key);
+    }
+}
+
+/// In a window that lies flat it takes the room of the title, so that the profile keeps its own.
+void HomeScreen::placeChangedRules() {
+    const bool in_head = !isUpright() && !isSmall() && m_changed_rules->isNeeded();
+    m_changed_rules->setBrief(in_head || isSmall());
+    if (in_head == (m_head->indexOf(m_changed_rules) >= 0))
+        return;
+    if (in_head) {
+        m_lines->removeWidget(m_changed_rules);
+        m_head->insertWidget(0, m_changed_rules, 50);
+    } else {
+        m_head->removeWidget(m_changed_rules);
+        m_lines->insertWidget(1, m_changed_rules);
+    }
+}
+
+/// In a window that lies flat it stands beside the title, or what has the title's room.
 void HomeScreen::giveLegendRoom() {
-    const int beside =
-        isUpright() || isSmall() ? 0 : m_title->sizeHint().width() + sizes().main_gap;
+    const bool in_head = m_head->indexOf(m_changed_rules) >= 0;
+    const int beside = isUpright() || isSmall() ? 0
+                       : in_head ? (width() - 2 * sizes().main_gap) / 2 + sizes().main_gap
+                                 : m_title->sizeHint().width() + sizes().main_gap;
     m_legend->setRoom(width() - 2 * sizes().main_gap - beside);
 }
 
@@ -167,10 +212,12 @@ void HomeScreen::setSpacings() {
     m_head->setSpacing(sizes().gap / 2);
     m_now->setSpacing(isUpright() ? sizes().gap : sizes().main_gap);
     m_cards->setSpacing(isUpright() ? sizes().gap : sizes().main_gap);
+    m_foot_line->setSpacing(sizes().gap);
 }
 
 void HomeScreen::enter() {
     refreshDoor();
+    showChangedRules();
     m_vessel->refreshDue();
     m_walkdown->mainKey()->setFocus();
     lookForUnfinishedRun();
@@ -184,7 +231,26 @@ void HomeScreen::refresh() {
     const QString vessel = QString::fromStdString(session().arrangement().particulars.name);
     bar().setTitle(QStringLiteral("Latchround"), vessel);
     m_vessel->refresh();
+    showRules();
     refreshDoor();
+}
+
+/// Whose rules the vessel goes by, in what edition, what stands above them and what is not in them.
+void HomeScreen::showRules() {
+    const Particulars& vessel = session().arrangement().particulars;
+    m_foot->setText(
+        tr("%1: %2. The flag Administration, approved plans and local rules come first. Not "
+           "covered: high-speed craft; watertight doors as such.")
+            .arg(phraseWords(said(vessel.regime)()),
+                 QString::fromStdString(editionFor(session().catalogue(), vessel))));
+}
+
+/// Costs the grading of every door twice where there is something to say: not after each tap.
+void HomeScreen::showChangedRules() {
+    const bool was_needed = m_changed_rules->isNeeded();
+    m_changed_rules->refresh();
+    if (m_changed_rules->isNeeded() != was_needed)
+        arrange(isUpright());
 }
 
 /// What one door's new grade changes.

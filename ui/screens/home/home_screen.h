@@ -9,11 +9,13 @@
 
 class QBoxLayout;
 class QHBoxLayout;
+class QPushButton;
 class QVBoxLayout;
 
 namespace latchround::ui {
 
 class Card;
+class ChangedRulesCard;
 class HomeSheets;
 class PageTabs;
 class Legend;
@@ -41,6 +43,8 @@ signals:
     void settingsAsked();
     void drillAsked();
     void practiceAsked();
+    /// The rule book of the vessel.
+    void rulesAsked();
     void planAsked(latchround::Purpose purpose, latchround::ScopeKind scope);
     /// A run of the walkdown under way that was cut short, of which nothing waits to be saved; once
     /// a run.
@@ -54,12 +58,16 @@ protected:
 
 private:
     void giveLegendRoom();
+    void placeRulesKey();
     /// What a small screen shows one at a time, in the order of the keys.
     enum Page { Walk, Zones, Open, Vessel, Rules };
 
     void setSpacings();
     void refresh();
+    void showRules();
     void refreshDoor();
+    void showChangedRules();
+    void placeChangedRules();
     void showBoundaries();
     void lookForUnfinishedRun();
     void choose(const QString& number);
@@ -74,7 +82,10 @@ private:
     WalkdownCard* m_walkdown;
     OpenItemsCard* m_open_items;
     VesselCard* m_vessel;
+    ChangedRulesCard* m_changed_rules;
+    QBoxLayout* m_foot_line;
     Label* m_foot; ///< what grades go by, and what stands above it
+    QPushButton* m_rules_key;
     Label* m_title;
     Legend* m_legend;
     PageTabs* m_tabs;

@@ -1,9 +1,10 @@
 // The short matters of the home screen, each on a sheet: end the walkdown, every door, every
-// walkdown, the other vessels on this tablet, what falls due.
+// walkdown, the other vessels on this tablet, what falls due, what other rules grade otherwise.
 #pragma once
 
 #include <QObject>
 
+#include "core/grading/changed_verdicts.h"
 #include "core/planning/due.h"
 #include "core/planning/walk_order.h"
 #include "ui/session/vessel_session.h"
@@ -26,6 +27,8 @@ public:
     void otherVessels();
     /// What falls due, overdue first, with what can be done about each.
     void due();
+    /// Doors that the rules in force grade otherwise than those before, with both texts.
+    void changedDoors();
     /// A door of the register that the walkdown shown does not cover.
     void doorNotOnWalk(const QString& number);
 
@@ -35,8 +38,15 @@ signals:
     void dueChanged();
     void doorChosen(QString number);
     void reportAsked(QString walkdown);
+    /// That the rules changed need not be said any more.
+    void rulesSeen();
 
 private:
+    QWidget* changedRow(const ChangedVerdict& change, Sheet* sheet);
+    void bothTexts(const ChangedVerdict& change, Sheet* list);
+    /// What other rules leave as it is.
+    static QString keptWords();
+    QWidget* footOf(QWidget* said, QWidget* key) const;
     QWidget* dueRow(const DueItem& item, Sheet* sheet);
     QWidget* certificateRow(const DueItem* item, Sheet* sheet);
     QWidget* drillRow(Sheet* sheet);

@@ -75,14 +75,29 @@ void VesselCard::hideOthers() {
     m_practice->hide();
 }
 
+void VesselCard::takeIn(QPushButton& key) {
+    m_guest = &key;
+    arrange(m_low);
+}
+
+void VesselCard::letGo() {
+    m_guest = nullptr;
+    arrange(m_low);
+}
+
 /// Where the card is wide and low its keys lie beside the lists, and nothing needs a title.
 void VesselCard::arrange(bool low) {
     m_title->setVisible(!low);
     m_sides->setDirection(low ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     m_sides->setStretch(1, low ? 1 : 0);
+    if (m_guest && !low)
+        m_head->addWidget(m_guest);
     (low ? static_cast<QLayout*>(m_keys) : m_head)->addWidget(m_practice);
     int place = low && !m_practice->isHidden() ? 1 : 0;
-    for (QPushButton* key : {m_all, m_others, m_settings}) {
+    std::vector<QPushButton*> keys{m_all, m_others, m_settings};
+    if (m_guest && low)
+        keys.push_back(m_guest);
+    for (QPushButton* key : keys) {
         m_keys->addWidget(key, low ? place / 2 : 0, low ? place % 2 : place);
         ++place;
     }

@@ -29,6 +29,9 @@ public:
     void refreshDue();
     /// The other vessels of the tablet, and practice, are not offered.
     void hideOthers();
+    /// A key of the screen's that stands beside the one for practice.
+    void takeIn(QPushButton& key);
+    void letGo();
     /// The rows follow the height of the card, not the card that of the rows.
     bool hasHeightForWidth() const override { return false; }
 
@@ -68,6 +71,7 @@ private:
     QPushButton* m_others;
     QPushButton* m_settings;
     QPushButton* m_practice;
+    QPushButton* m_guest = nullptr; ///< of the screen's; null: none
 };
 
 } // namespace latchround::ui

@@ -55,14 +55,15 @@ void ReviewSheets::papers(const QString& door) {
         row->key()->setEnabled(usable);
         connect(row, &ValueRow::asked, sheet, [this, sheet, paper, door] {
             sheet->close();
-            make(paper, door);
+            make(paper, paper == rule_book ? QString() : door);
         });
         lines->addWidget(row);
     };
     const bool walked = m_session.walkdown().has_value();
     if (!walked)
         lines->addWidget(
-            new Label(tr("There is no walkdown yet: until then only the blank form can be made."),
+            new Label(tr("There is no walkdown yet: until then only the blank form and the rule "
+                         "book can be made."),
                       TextSize::Body, Ink::Again));
     add(ReportKind::DeficiencyList, "paper-deficiencies", tr("Deficiency list"),
         tr("for the master: what is open, what it does, what is done until then"), walked);
@@ -75,6 +76,9 @@ void ReviewSheets::papers(const QString& door) {
         tr("the walkdown shown, every door and every row"), walked);
     add(blank_form, "paper-form", tr("Blank form"),
         tr("what the tablet asks, for a day without it"), true);
+    add(rule_book, "paper-rules", tr("Rule book"),
+        tr("every row with its limit, dates, exemptions and text, and where it binds aboard"),
+        true);
     sheet->setContent(content);
     sheet->setWidthMm(170);
     sheet->open();

@@ -92,8 +92,8 @@ bool RunRecorder::mayMarkHalfWay() const {
     return step && step->mark == MarkKind::HalfWay;
 }
 
-bool RunRecorder::mayMarkAlarmStopped() const {
-    return !isOver() && mayStopEarly(m_sequence, taken());
+std::optional<MarkKind> RunRecorder::alarmMark() const {
+    return isOver() ? std::nullopt : alarmOutOfTurn(m_sequence, taken());
 }
 
 bool RunRecorder::isOver() const {

@@ -37,7 +37,8 @@ public:
     const SequenceStep* next() const;
     /// An event that may be marked now besides the next one.
     bool mayMarkHalfWay() const;
-    bool mayMarkAlarmStopped() const;
+    /// Of the alarm, out of its turn (alarmOutOfTurn).
+    std::optional<MarkKind> alarmMark() const;
     /// Its end is on record or waits to be, or it was called off: no mark is taken any more.
     bool isOver() const;
     /// Number of this run among the door's runs of its kind and release, from 1.

@@ -50,10 +50,12 @@ QWidget* lineOf(const RowGrade& row, TextSize size) {
     auto* glyph = new DoorGlyph(row.verdict, 5.6);
     line->setMinimumHeight(glyph->sizeHint().height()); // of one line of words too
     across->addWidget(glyph);
-    auto* words = new Label(
-        RunResult::tr("%1 %2: %3")
-            .arg(shortName(*row.requirement), measuredWords(row), verdictWords(row.verdict)),
-        size, Ink::Plain, true);
+    const QString said =
+        row.reason.kind == ReasonKind::AlarmNotMarked
+            ? RunResult::tr("no alarm was marked: %1").arg(verdictWords(row.verdict))
+            : RunResult::tr("%1 %2: %3")
+                  .arg(shortName(*row.requirement), measuredWords(row), verdictWords(row.verdict));
+    auto* words = new Label(said, size, Ink::Plain, true);
     words->setVerdictInk(row.verdict);
     across->addWidget(words, 1);
     return line;

@@ -28,19 +28,18 @@ SideKeys::SideKeys(QWidget* parent)
     : Part(parent)
     , m_stop(keyOf(tr("Stop the test"), "stop"))
     , m_half_way(new MarkKey)
-    , m_alarm_stopped(new MarkKey)
+    , m_alarm(new MarkKey)
     , m_take_back(keyOf({}, "take-back"))
     , m_spoiled(keyOf({}, "spoiled"))
     , m_turn(keyOf({}, "slips"))
-    , m_marks(pairOf(m_half_way, m_alarm_stopped))
+    , m_marks(pairOf(m_half_way, m_alarm))
     , m_slips(pairOf(m_take_back, m_spoiled))
     , m_lines(new QVBoxLayout(this))
     , m_row(new QBoxLayout(QBoxLayout::TopToBottom)) {
     setRole(*m_stop, "danger");
     m_half_way->setObjectName(QStringLiteral("mark-half-way"));
     m_half_way->setNameLine(markWords(MarkKind::HalfWay));
-    m_alarm_stopped->setObjectName(QStringLiteral("mark-alarm-stopped"));
-    m_alarm_stopped->setNameLine(tr("Alarm stopped"));
+    m_alarm->setObjectName(QStringLiteral("mark-alarm"));
     m_take_back->setAccessibleName(tr("Take back the last mark"));
     m_spoiled->setAccessibleName(tr("This run is spoiled: run again"));
     m_turn->setCheckable(true);
@@ -57,9 +56,9 @@ SideKeys::SideKeys(QWidget* parent)
     SideKeys::lookChanged();
 }
 
-void SideKeys::offer(bool half_way, bool alarm_stopped) {
+void SideKeys::offer(bool half_way, bool alarm) {
     m_offers_half_way = half_way;
-    m_offers_alarm_stopped = alarm_stopped;
+    m_offers_alarm = alarm;
     m_turn->setChecked(false);
     showKeys();
 }
@@ -79,7 +78,7 @@ void SideKeys::showKeys() {
     const bool slips = !m_small || m_over || !isOffered() || m_turn->isChecked();
     m_stop->setVisible(!m_small || !m_over);
     m_half_way->setVisible(m_offers_half_way);
-    m_alarm_stopped->setVisible(m_offers_alarm_stopped);
+    m_alarm->setVisible(m_offers_alarm);
     m_marks->setVisible(isOffered() && !(m_small && slips));
     m_slips->setVisible(slips);
     m_turn->setVisible(m_small && !m_over && isOffered());
@@ -102,8 +101,8 @@ void SideKeys::lookChanged() {
     for (QPushButton* key : {m_take_back, m_spoiled, m_turn}) {
         key->setFont(font(m_small ? TextSize::Body : TextSize::Lead, true));
     }
-    for (QWidget* key : std::initializer_list<QWidget*>{m_stop, m_half_way, m_alarm_stopped,
-                                                        m_take_back, m_spoiled, m_turn})
+    for (QWidget* key : std::initializer_list<QWidget*>{m_stop, m_half_way, m_alarm, m_take_back,
+                                                        m_spoiled, m_turn})
         key->setMinimumSize(sizes().target, sizes().target);
     showKeys();
     Part::lookChanged();

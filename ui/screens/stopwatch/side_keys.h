@@ -19,13 +19,14 @@ public:
     explicit SideKeys(QWidget* parent = nullptr);
 
     MarkKey& halfWay() const { return *m_half_way; }
-    MarkKey& alarmStopped() const { return *m_alarm_stopped; }
+    /// What is marked of the alarm out of its turn; its words are the caller's.
+    MarkKey& alarm() const { return *m_alarm; }
     QPushButton& stop() const { return *m_stop; }
     QPushButton& takeBack() const { return *m_take_back; }
     QPushButton& spoiled() const { return *m_spoiled; }
 
     /// The marks out of turn that a run of this kind may have.
-    void offer(bool half_way, bool alarm_stopped);
+    void offer(bool half_way, bool alarm);
     void setSmall(bool small);
     /// Where there is little room the run's result needs what stop had.
     void setOver(bool over);
@@ -35,11 +36,11 @@ protected:
 
 private:
     void showKeys();
-    bool isOffered() const { return m_offers_half_way || m_offers_alarm_stopped; }
+    bool isOffered() const { return m_offers_half_way || m_offers_alarm; }
 
     QPushButton* m_stop;
     MarkKey* m_half_way;
-    MarkKey* m_alarm_stopped;
+    MarkKey* m_alarm;
     QPushButton* m_take_back;
     QPushButton* m_spoiled;
     QPushButton* m_turn; ///< from the marks to the slips, and back
@@ -48,7 +49,7 @@ private:
     QVBoxLayout* m_lines;
     QBoxLayout* m_row;
     bool m_offers_half_way = false;
-    bool m_offers_alarm_stopped = false;
+    bool m_offers_alarm = false;
     bool m_small = false;
     bool m_over = false;
 };

@@ -35,6 +35,17 @@ bool has(const std::vector<MarkKind>& taken, MarkKind kind) {
     return std::ranges::find(taken, kind) != taken.end();
 }
 
+QString alarmKeyWords(MarkKind next) {
+    switch (next) {
+    case MarkKind::LeafMoves:
+        return StopwatchScreen::tr("Moves,\nno alarm");
+    case MarkKind::AlarmOff:
+        return StopwatchScreen::tr("Alarm stopped");
+    default:
+        return StopwatchScreen::tr("Alarm\ncomes late");
+    }
+}
+
 } // namespace
 
 StopwatchScreen::StopwatchScreen(VesselSession& the_round, QWidget* parent)
@@ -55,7 +66,7 @@ StopwatchScreen::StopwatchScreen(VesselSession& the_round, QWidget* parent)
     // By their shares alone, down to the least that can be touched.
     m_keys->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
     m_side->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
-    for (MarkKey* key : {m_key, &m_side->halfWay(), &m_side->alarmStopped()})
+    for (MarkKey* key : {m_key, &m_side->halfWay(), &m_side->alarm()})
         key->setClock([&clock = the_round.clock()] { return clock.steadyNow_ns(); });
     connectKeys();
     m_clock.setInterval(frame_ms);
@@ -76,8 +87,10 @@ void StopwatchScreen::connectKeys() {
     });
     connect(&m_side->halfWay(), &MarkKey::marked, this,
             [this](const MarkPress& press) { mark(MarkKind::HalfWay, press); });
-    connect(&m_side->alarmStopped(), &MarkKey::marked, this,
-            [this](const MarkPress& press) { mark(MarkKind::AlarmOff, press); });
+    connect(&m_side->alarm(), &MarkKey::marked, this, [this](const MarkPress& press) {
+        if (const std::optional<MarkKind> kind = m_recorder.alarmMark())
+            mark(*kind, press);
+    });
     // At the press, not at the release: stop must not wait for the finger to lift.
     connect(&m_side->stop(), &QPushButton::pressed, this, &StopwatchScreen::stop);
     connect(&m_side->takeBack(), &QPushButton::clicked, this,
@@ -107,7 +120,7 @@ Result<> StopwatchScreen::begin(const QString& door, Release release, RunKind ki
     m_drawing->setSide(release == Release::LocalSideTwo ? Side::Two : Side::One);
     m_drawing->setBlock(kind == RunKind::Contact);
     const bool sliding = graded->door->kind == DoorKind::Sliding && kind == RunKind::Closing;
-    m_side->offer(sliding, sliding && release == Release::Remote);
+    m_side->offer(sliding, m_recorder.alarmMark().has_value());
     const QString how =
         kind == RunKind::Contact ? tr("contact") : tr("release %1").arg(releaseWords(release));
     QString armed = how;
@@ -245,7 +258,10 @@ void StopwatchScreen::showKeys() {
     if (!was_enabled && m_key->isEnabled() && mayTakeKeyboard())
         m_key->setFocus(); // it went elsewhere with the key, and Space must mark
     m_side->halfWay().setEnabled(on_disk && m_recorder.mayMarkHalfWay());
-    m_side->alarmStopped().setEnabled(on_disk && m_recorder.mayMarkAlarmStopped());
+    const std::optional<MarkKind> of_alarm = m_recorder.alarmMark();
+    m_side->alarm().setEnabled(on_disk && of_alarm);
+    if (of_alarm)
+        m_side->alarm().setNameLine(alarmKeyWords(*of_alarm));
     const RunRecord* run = m_recorder.record();
     m_side->takeBack().setEnabled(all_saved && run && !run->marks.empty() && !m_called_off);
     m_side->spoiled().setEnabled(run && !m_called_off);
@@ -267,7 +283,7 @@ void StopwatchScreen::showBand() {
     const bool alarmed =
         !has(taken, MarkKind::LeafMoves) && m_recorder.next() &&
         (has(taken, MarkKind::AlarmOn) || m_recorder.next()->mark == MarkKind::AlarmOn);
-    const DoorLocation location(graded->boundary);
+    const DoorLocation location = locationOf(graded->boundary, graded->grade.asked_class);
     const AsFound found(*graded->door, graded->evidence);
     const auto band =
         liveBand(session().catalogue(), session().arrangement().particulars, found.door(), location,

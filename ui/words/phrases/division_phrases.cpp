@@ -21,6 +21,9 @@ constexpr auto division_phrases_table = std::to_array<PhraseRow>({
     {division::special_category,
      QT_TRANSLATE_NOOP("Core", "Boundaries of special category and ro-ro spaces are A-60; A-0 will "
                                "do with a category 5, 9 or 10 space on one side.")},
+    {division::special_category_renumbered,
+     QT_TRANSLATE_NOOP("Core", "From 2026 MSC.550(108) numbers II-2/9.6 anew; that text was not "
+                               "read.")},
     {division::zone_subchapter_k,
      QT_TRANSLATE_NOOP("Core", "A main vertical zone bulkhead has the greater of A-30 and table "
                                "(b); A-0 will do with a type 8, 12 or 13 space on either side.")},
@@ -55,6 +58,9 @@ constexpr auto division_phrases_table = std::to_array<PhraseRow>({
     {division::older_tables,
      QT_TRANSLATE_NOOP("Core", "A ship built before 1 July 2002 keeps the tables of its day, which "
                                "are not here: compare with the approved plan.")},
+    {division::tables_not_shown,
+     QT_TRANSLATE_NOOP("Core", "Whether the ship goes by these tables is not on record: compare "
+                               "with the approved plan.")},
 });
 
 } // namespace

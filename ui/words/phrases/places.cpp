@@ -44,6 +44,7 @@ constexpr auto places_table = std::to_array<PhraseRow>({
     {place::report, QT_TRANSLATE_NOOP("Core", "report")},
     {place::door_record, QT_TRANSLATE_NOOP("Core", "door record")},
     {place::paper_form, QT_TRANSLATE_NOOP("Core", "paper form")},
+    {place::rule_book, QT_TRANSLATE_NOOP("Core", "rule book")},
     {place::attempt, QT_TRANSLATE_NOOP("Core", "attempt")},
     {place::instructors_word, QT_TRANSLATE_NOOP("Core", "the instructor's word")},
 });

@@ -145,6 +145,7 @@ constexpr auto register_errors_table = std::to_array<PhraseRow>({
                        "Give the vessel's own number, or practise with it under Practice.")},
 
     {errors::another_program, QT_TRANSLATE_NOOP("Core", "another program")},
+    {errors::process_on_machine, QT_TRANSLATE_NOOP("Core", "process %1 on %2")},
     {errors::register_written_elsewhere,
      QT_TRANSLATE_NOOP("Core", "another program writes in this register (%1)"),
      QT_TRANSLATE_NOOP("Core", "Close it there first.")},
