@@ -11136,8 +11136,8 @@ lado dos</translation>
         <translation type="unfinished">Reglamento ›</translation>
     </message>
     <message>
-        <source>%1: %2. The flag Administration, approved plans and local rules come first. Not covered: high-speed craft; watertight doors as such.</source>
-        <translation type="unfinished">%1: %2. Prevalecen la Administración del pabellón, los planos aprobados y las reglas locales. No abarca: naves de gran velocidad; puertas estancas como tales.</translation>
+        <source>%1. Flag Administration, approved plans and local rules come first. Not for high-speed craft, nor watertight doors as such.</source>
+        <translation type="unfinished">%1. Prevalecen la Administración del pabellón, los planos aprobados y las reglas locales. No es para naves de gran velocidad ni puertas estancas como tales.</translation>
     </message>
 </context>
 <context>

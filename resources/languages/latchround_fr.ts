@@ -11136,8 +11136,8 @@ côté deux</translation>
         <translation type="unfinished">Recueil des règles ›</translation>
     </message>
     <message>
-        <source>%1: %2. The flag Administration, approved plans and local rules come first. Not covered: high-speed craft; watertight doors as such.</source>
-        <translation type="unfinished">%1 : %2. L&apos;Administration du pavillon, les plans approuvés et les règles locales priment. Non couverts : engins à grande vitesse ; portes étanches en tant que telles.</translation>
+        <source>%1. Flag Administration, approved plans and local rules come first. Not for high-speed craft, nor watertight doors as such.</source>
+        <translation type="unfinished">%1. L&apos;Administration du pavillon, les plans approuvés et les règles locales priment. Ni engins à grande vitesse, ni portes étanches en tant que telles.</translation>
     </message>
 </context>
 <context>

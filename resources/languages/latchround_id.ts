@@ -11136,8 +11136,8 @@ sisi dua</translation>
         <translation type="unfinished">Buku aturan ›</translation>
     </message>
     <message>
-        <source>%1: %2. The flag Administration, approved plans and local rules come first. Not covered: high-speed craft; watertight doors as such.</source>
-        <translation type="unfinished">%1: %2. Administrasi bendera, rencana yang disetujui dan aturan setempat didahulukan. Tidak mencakup: kapal cepat; pintu kedap air sebagai demikian.</translation>
+        <source>%1. Flag Administration, approved plans and local rules come first. Not for high-speed craft, nor watertight doors as such.</source>
+        <translation type="unfinished">%1. Administrasi bendera, rencana yang disetujui dan aturan setempat didahulukan. Bukan untuk kapal cepat atau pintu kedap air sebagai demikian.</translation>
     </message>
 </context>
 <context>

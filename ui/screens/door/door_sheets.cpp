@@ -192,6 +192,8 @@ void DoorSheets::measure(const QString& requirement) {
     // A low window has room beside the keypad, and none below it.
     const bool beside = instrument && isLowWindow(*m_over->window());
     auto* content = new QWidget;
+    content->setFocusPolicy(Qt::StrongFocus);
+    content->setFocusProxy(keypad); // a figure may be typed at once
     auto* layout =
         new QBoxLayout(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom, content);
     layout->setContentsMargins(0, 0, 0, 0);

@@ -85,6 +85,8 @@ void TypedRun::askNext(Run run) {
                 askNext(std::move(run));
             });
     auto* content = new QWidget;
+    content->setFocusPolicy(Qt::StrongFocus);
+    content->setFocusProxy(keypad); // a figure may be typed at once
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->addWidget(keypad);

@@ -3,7 +3,6 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
-#include "core/requirement/said_of_door.h"
 #include "ui/frames/card.h"
 #include "ui/frames/top_bar.h"
 #include "ui/keys/page_tabs.h"
@@ -19,7 +18,6 @@
 #include "ui/ship/zone_profile.h"
 #include "ui/words/boundary_words.h"
 #include "ui/words/door_words.h"
-#include "ui/words/phrase_words.h"
 
 namespace latchround::ui {
 
@@ -235,14 +233,13 @@ void HomeScreen::refresh() {
     refreshDoor();
 }
 
-/// Whose rules the vessel goes by, in what edition, what stands above them and what is not in them.
+/// By which editions the vessel is graded, what stands above them and what is not in them.
 void HomeScreen::showRules() {
     const Particulars& vessel = session().arrangement().particulars;
     m_foot->setText(
-        tr("%1: %2. The flag Administration, approved plans and local rules come first. Not "
-           "covered: high-speed craft; watertight doors as such.")
-            .arg(phraseWords(said(vessel.regime)()),
-                 QString::fromStdString(editionFor(session().catalogue(), vessel))));
+        tr("%1. Flag Administration, approved plans and local rules come first. Not for "
+           "high-speed craft, nor watertight doors as such.")
+            .arg(QString::fromStdString(editionFor(session().catalogue(), vessel))));
 }
 
 /// Costs the grading of every door twice where there is something to say: not after each tap.
