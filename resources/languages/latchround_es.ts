@@ -10832,6 +10832,14 @@ lado dos</translation>
         <source>Rule book ›</source>
         <translation type="unfinished">Reglamento ›</translation>
     </message>
+    <message>
+        <source>What was %1 read off?</source>
+        <translation type="unfinished">¿Con qué se midió %1?</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation type="unfinished">Registrar</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::DrillResult</name>
@@ -13601,6 +13609,14 @@ llega tarde</translation>
     <message>
         <source>No alarm sounded</source>
         <translation type="unfinished">No sonó ninguna alarma</translation>
+    </message>
+    <message>
+        <source>Did an alarm sound?</source>
+        <translation type="unfinished">¿Sonó una alarma?</translation>
+    </message>
+    <message>
+        <source>It sounded: type the seconds</source>
+        <translation type="unfinished">Sonó: escriba los segundos</translation>
     </message>
 </context>
 <context>

@@ -10832,6 +10832,14 @@ côté deux</translation>
         <source>Rule book ›</source>
         <translation type="unfinished">Recueil des règles ›</translation>
     </message>
+    <message>
+        <source>What was %1 read off?</source>
+        <translation type="unfinished">Avec quoi a-t-on lu %1 ?</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation type="unfinished">Enregistrer</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::DrillResult</name>
@@ -13601,6 +13609,14 @@ arrive tard</translation>
     <message>
         <source>No alarm sounded</source>
         <translation type="unfinished">Aucune alarme n&apos;a sonné</translation>
+    </message>
+    <message>
+        <source>Did an alarm sound?</source>
+        <translation type="unfinished">Une alarme a-t-elle sonné ?</translation>
+    </message>
+    <message>
+        <source>It sounded: type the seconds</source>
+        <translation type="unfinished">Elle a sonné : tapez les secondes</translation>
     </message>
 </context>
 <context>

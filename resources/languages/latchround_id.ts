@@ -10832,6 +10832,14 @@ sisi dua</translation>
         <source>Rule book ›</source>
         <translation type="unfinished">Buku aturan ›</translation>
     </message>
+    <message>
+        <source>What was %1 read off?</source>
+        <translation type="unfinished">%1 dibaca dengan apa?</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation type="unfinished">Catat</translation>
+    </message>
 </context>
 <context>
     <name>latchround::ui::DrillResult</name>
@@ -13601,6 +13609,14 @@ terlambat</translation>
     <message>
         <source>No alarm sounded</source>
         <translation type="unfinished">Tidak ada alarm berbunyi</translation>
+    </message>
+    <message>
+        <source>Did an alarm sound?</source>
+        <translation type="unfinished">Apakah alarm berbunyi?</translation>
+    </message>
+    <message>
+        <source>It sounded: type the seconds</source>
+        <translation type="unfinished">Berbunyi: ketik detiknya</translation>
     </message>
 </context>
 <context>

@@ -3,6 +3,7 @@
 #include "tests/whole/hands.h"
 #include "ui/keys/choice_row.h"
 #include "ui/lists/verdict_list.h"
+#include "ui/look/low_window.h"
 #include "ui/screens/door/door_screen.h"
 
 namespace latchround::tour {
@@ -42,6 +43,12 @@ void askAtDoor(Tour& tour) {
     tour.closeSheet();
     tour.tap("step-2");
     opened("measure-reopen-distance", "a figure and its instrument");
+    if (ui::isLowWindow(tour.window())) {
+        tour.tap("measure-reopen-distance");
+        hands::typeFigure(&tour.window(), "0.6");
+        tour.stop("a figure and its instrument, asked after");
+        tour.closeSheet();
+    }
     tour.tap("step-1");
     opened("heel-row", "heel");
     why("sliding-rate");

@@ -1,6 +1,7 @@
 // The walk itself: a door, its three steps, the cautions, and a run on the stopwatch.
 #include "tests/tour/tour.h"
 #include "tests/whole/hands.h"
+#include "ui/look/low_window.h"
 
 namespace latchround::tour {
 
@@ -26,6 +27,10 @@ void walkDoors(Tour& tour) {
     tour.tap("release-remote");
     tour.stop("from paper, cautions");
     tour.tap("typed-no-cautions");
+    if (ui::isLowWindow(tour.window())) {
+        tour.stop("from paper, alarm");
+        tour.tap("typed-alarm");
+    }
     tour.stop("from paper, seconds");
     tour.closeSheet();
     tour.tap("step-1");

@@ -364,6 +364,8 @@ private:
             if (m_known.seen.screen == QLatin1String("door-screen") ||
                 key == QLatin1String("run-why"))
                 return key == QLatin1String("run-why") ? atStopwatch() : atDoorsSheet();
+        if (name == QLatin1String("measured-record"))
+            return {"figure", {}, kinds<MeasuredValue>()};
         if (name.startsWith(QLatin1String("paper-")) || name.contains(QLatin1String("report")))
             return {"paper", {}, kinds<ReportMade>()};
         return {"sheet", {}};

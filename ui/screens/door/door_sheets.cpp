@@ -33,6 +33,7 @@
 #include "ui/words/offered.h"
 #include "ui/words/phrase_words.h"
 #include "ui/words/plain_text.h"
+#include "ui/words/units.h"
 #include "ui/words/walkdown_words.h"
 
 namespace latchround::ui {
@@ -177,32 +178,57 @@ void DoorSheets::measure(const QString& requirement) {
                                       : limitWords(*row));
     keypad->setUnit(QString::fromStdString(unit));
     keypad->setDecimals(unit == "mm" || unit == "N" ? 1 : 3);
-    auto* instrument = InstrumentKeys::isFor(*row) ? new InstrumentKeys(m_session, *row) : nullptr;
-    connect(keypad, &Keypad::entered, sheet, [this, sheet, row, unit, instrument](double value) {
-        const auto measured = evidence().measured;
-        const auto before = measured.find(row->id);
-        MeasuredValue read_off{m_walkdown, door(), row->id, value, unit};
-        if (instrument)
-            read_off.step = instrument->step();
-        (void)m_session.record(std::move(read_off), before == measured.end()
-                                                        ? std::nullopt
-                                                        : std::optional(before->second.stamp.id));
-        sheet->close();
-    });
-    // A low window has room beside the keypad, and none below it.
-    const bool beside = instrument && isLowWindow(*m_over->window());
+    // A low window has room for the keypad alone: what it was read off is asked after the figure.
+    const bool has_step = InstrumentKeys::isFor(*row);
+    const bool asks_after = has_step && isLowWindow(*m_over->window());
+    auto* instrument = has_step && !asks_after ? new InstrumentKeys(m_session, *row) : nullptr;
+    connect(
+        keypad, &Keypad::entered, sheet, [this, sheet, row, instrument, asks_after](double value) {
+            sheet->close();
+            if (asks_after)
+                askInstrument(*row, value);
+            else
+                keep(*row, value, instrument ? std::optional(instrument->step()) : std::nullopt);
+        });
     auto* content = new QWidget;
     content->setFocusPolicy(Qt::StrongFocus);
     content->setFocusProxy(keypad); // a figure may be typed at once
-    auto* layout =
-        new QBoxLayout(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom, content);
+    auto* layout = new QVBoxLayout(content);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(keypad, 3);
+    layout->addWidget(keypad);
     if (instrument)
-        layout->addWidget(instrument, beside ? 2 : 0);
+        layout->addWidget(instrument);
     sheet->setContent(content);
-    sheet->setWidthMm(beside ? 160 : 90);
+    sheet->setWidthMm(90);
     sheet->open();
+}
+
+void DoorSheets::askInstrument(const Requirement& row, double value) {
+    auto* sheet =
+        new Sheet(m_over, tr("What was %1 read off?").arg(quantityWords(value, gaugeUnit(row), 2)));
+    auto* instrument = new InstrumentKeys(m_session, row);
+    auto* record = keyOf(tr("Record"), "measured-record", "primary");
+    auto* content = new QWidget;
+    auto* layout = new QVBoxLayout(content);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(instrument);
+    connect(record, &QPushButton::clicked, sheet, [this, sheet, &row, value, instrument] {
+        sheet->close();
+        keep(row, value, instrument->step());
+    });
+    sheet->setContent(content);
+    sheet->setFoot(record);
+    sheet->open();
+}
+
+void DoorSheets::keep(const Requirement& row, double value, std::optional<double> step) {
+    const auto measured = evidence().measured;
+    const auto before = measured.find(row.id);
+    MeasuredValue read_off{m_walkdown, door(), row.id, value, gaugeUnit(row)};
+    read_off.step = step;
+    (void)m_session.record(std::move(read_off), before == measured.end()
+                                                    ? std::nullopt
+                                                    : std::optional(before->second.stamp.id));
 }
 
 void DoorSheets::heel() {

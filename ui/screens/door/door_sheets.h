@@ -47,6 +47,8 @@ signals:
     void rulesAsked(QString requirement);
 
 private:
+    void askInstrument(const Requirement& row, double value);
+    void keep(const Requirement& row, double value, std::optional<double> step);
     std::string door() const { return m_door.toStdString(); }
     /// What is on record of the door shown, in the walkdown shown.
     DoorEvidence evidence() const { return m_session.ledger().evidenceOf(m_walkdown, door()); }

@@ -11,6 +11,7 @@
 #include "ui/frames/sheet.h"
 #include "ui/keys/keypad.h"
 #include "ui/look/label.h"
+#include "ui/look/low_window.h"
 #include "ui/look/touch_style.h"
 #include "ui/words/door_words.h"
 #include "ui/words/offered.h"
@@ -51,7 +52,9 @@ void TypedRun::askCautions(Run run) {
                 [this, sheet, run, ticked = key == all]() mutable {
                     sheet->close();
                     run.cautions_ticked = ticked;
-                    askNext(std::move(run));
+                    const bool alarmed = run.marks.front() == MarkKind::AlarmOn;
+                    alarmed&& isLowWindow(*m_over->window()) ? askAlarm(std::move(run))
+                                                             : askNext(std::move(run));
                 });
     sheet->setContent(content);
     sheet->open();
@@ -90,19 +93,39 @@ void TypedRun::askNext(Run run) {
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->addWidget(keypad);
-    if (run.marks[at] == MarkKind::AlarmOn) {
-        auto* silent = keyOf(tr("No alarm sounded"), "typed-no-alarm");
-        silent->setFocusPolicy(Qt::TabFocus); // a tap leaves the keyboard with the pad
-        lines->addWidget(silent);
-        connect(silent, &QPushButton::clicked, sheet, [this, sheet, run]() mutable {
-            sheet->close();
-            std::erase(run.marks, MarkKind::AlarmOn);
-            std::erase(run.marks, MarkKind::AlarmOff);
-            askNext(std::move(run));
-        });
-    }
+    if (run.marks[at] == MarkKind::AlarmOn && !isLowWindow(*m_over->window()))
+        lines->addWidget(silentKey(sheet, run));
     sheet->setContent(content);
     sheet->setWidthMm(90);
+    sheet->open();
+}
+
+QPushButton* TypedRun::silentKey(Sheet* sheet, const Run& run) {
+    auto* silent = keyOf(tr("No alarm sounded"), "typed-no-alarm");
+    silent->setFocusPolicy(Qt::TabFocus); // a tap leaves the keyboard with the pad
+    connect(silent, &QPushButton::clicked, sheet, [this, sheet, run = Run(run)]() mutable {
+        sheet->close();
+        std::erase(run.marks, MarkKind::AlarmOn);
+        std::erase(run.marks, MarkKind::AlarmOff);
+        askNext(std::move(run));
+    });
+    return silent;
+}
+
+/// In a low window, which has room for the keypad alone.
+void TypedRun::askAlarm(Run run) {
+    auto* sheet = new Sheet(m_over, tr("Did an alarm sound?"));
+    auto* content = new QWidget;
+    auto* lines = new QVBoxLayout(content);
+    lines->setContentsMargins(0, 0, 0, 0);
+    auto* sounded = keyOf(tr("It sounded: type the seconds"), "typed-alarm", "primary");
+    connect(sounded, &QPushButton::clicked, sheet, [this, sheet, run] {
+        sheet->close();
+        askNext(run);
+    });
+    lines->addWidget(sounded);
+    lines->addWidget(silentKey(sheet, run));
+    sheet->setContent(content);
     sheet->open();
 }
 

@@ -11,7 +11,11 @@
 
 class QWidget;
 
+class QPushButton;
+
 namespace latchround::ui {
+
+class Sheet;
 
 class TypedRun : public QObject {
     Q_OBJECT
@@ -33,6 +37,9 @@ private:
         std::vector<double> intervals_s; ///< typed so far: from each mark to the next
     };
     void askCautions(Run run);
+    void askAlarm(Run run);
+    /// Takes the alarm out of the run.
+    QPushButton* silentKey(Sheet* sheet, const Run& run);
     void askNext(Run run);
     void keep(const Run& run);
 
