@@ -82,8 +82,8 @@ void readDoor(JsonObject& object, const Particulars& vessel, GradeInput::Item& i
     item.boundary.spaces = spacesFrom(object, spaceCategories(vessel));
     // 46 CFR 116.435(c)(7) asks other things of a door in a deck.
     const Need division = vessel.regime == Regime::UsK ? Need::Required : Need::Optional;
-    item.boundary.division = object.word<Division>("division", division, divisionWords)
-                                 .value_or(item.boundary.division);
+    item.boundary.division =
+        object.word<Division>("division", division, divisionWords).value_or(item.boundary.division);
     item.boundary.required =
         object.word<FireClass>("boundary_class", Need::Optional, fireClassWords);
 }

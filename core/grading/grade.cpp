@@ -58,7 +58,7 @@ void doubtNotApplicable(RowCheck& check, const Requirement& row, const Asking& a
     if (check.verdict != Verdict::NotApplicable || row.status != Status::Read || row.tells ||
         !weighs)
         return;
-    if (row.na_where.empty() || !meetsOneOf(row.na_where, asking.found.of(row), asking.location))
+    if (!isShownToMeetOneOf(row.na_where, asking.found.of(row), asking.location))
         check = {Verdict::Judge, {ReasonKind::NoSuchCase, {}, 0, 0}, {}, {}, false};
 }
 

@@ -194,6 +194,13 @@ bool meetsOneOf(const std::vector<DoorCondition>& conditions, const Door& door,
            });
 }
 
+bool isShownToMeetOneOf(const std::vector<DoorCondition>& conditions, const Door& door,
+                        const DoorLocation& location) {
+    return std::ranges::any_of(conditions, [&](const DoorCondition& condition) {
+        return fit(condition, {door, location, nullptr}, false, For::Exempting).exempts();
+    });
+}
+
 Said isListed(const Door& door, Place place) {
     const bool power_watertight = door.watertight && door.power_operated;
     if (power_watertight || door.normally == NormalPosition::Locked)

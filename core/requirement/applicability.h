@@ -55,6 +55,10 @@ bool speaksTo(const Requirement& requirement, const Particulars& vessel);
 bool meetsOneOf(const std::vector<DoorCondition>& conditions, const Door& door,
                 const DoorLocation& location);
 
+/// The register shows that the door meets one of these; what it does not say shows nothing.
+bool isShownToMeetOneOf(const std::vector<DoorCondition>& conditions, const Door& door,
+                        const DoorLocation& location);
+
 /// Why howAsked() answers as it does: "zone bulkhead, sliding"; for No the condition that fails.
 Phrase askedBecause(const Requirement& requirement, const Particulars& vessel, const Door& door,
                     const DoorLocation& location);

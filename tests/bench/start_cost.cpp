@@ -9,8 +9,8 @@
 #include <QTest>
 
 #include "app/catalogue/catalogue_place.h"
-#include "app/desktop/desktop_app.h"
 #include "app/desktop/clock_and_chance.h"
+#include "app/desktop/desktop_app.h"
 #include "app/vessels/sample_vessel.h"
 #include "ui/ink/typeface.h"
 

@@ -274,10 +274,17 @@ RC_GTEST_PROP(SilentRegister, NeverGradesBetterThanASayingOne, ()) {
             given::measured(look.evidence, row.id, *rc::gen::inRange(1, 1500));
     }
     const DoorGrade known = look.graded();
-    fittings[*rc::gen::inRange<std::size_t>(0, fittings.size())]->word.reset();
+    Said* silent = fittings[*rc::gen::inRange<std::size_t>(0, fittings.size())];
+    silent->word.reset();
     const DoorGrade unknown = look.graded();
+    // By a text that nothing shows to bind a failure is the inspector's, and never passed over.
+    const bool may_be_judged = silent == &look.door.special_category;
+    const auto isBetter = [&](Verdict with, Verdict without) {
+        const bool left_open = may_be_judged && with == Verdict::Unsatisfactory;
+        return isWorse(left_open ? Verdict::Judge : with, without);
+    };
     for (std::size_t i = 0; i < known.rows.size(); ++i)
-        if (isWorse(known.rows[i].verdict, unknown.rows[i].verdict))
+        if (isBetter(known.rows[i].verdict, unknown.rows[i].verdict))
             RC_FAIL(known.rows[i].requirement->id);
-    RC_ASSERT(!isWorse(known.verdict, unknown.verdict));
+    RC_ASSERT(!isBetter(known.verdict, unknown.verdict));
 }

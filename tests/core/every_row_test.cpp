@@ -90,9 +90,8 @@ Verdict whenNotMet(const RowCase& row, const Site& site) {
 Verdict whenNotApplicable(const Site& site, const char* id) {
     const Requirement& row = *graded(site, {}, id).requirement;
     const bool weighs = row.severity == Severity::Grave || row.check == CheckKind::SeenBothSides;
-    const bool doubted =
-        weighs && row.status == Status::Read && !row.tells &&
-        (row.na_where.empty() || !meetsOneOf(row.na_where, site.door, site.boundary.place));
+    const bool doubted = weighs && row.status == Status::Read && !row.tells &&
+                         !isShownToMeetOneOf(row.na_where, site.door, site.boundary.place);
     return doubted ? Verdict::Judge : Verdict::NotApplicable;
 }
 

@@ -5,9 +5,9 @@
 #include <QTest>
 
 #include "app/catalogue/catalogue_place.h"
+#include "app/desktop/clock_and_chance.h"
 #include "app/desktop/desktop_app.h"
 #include "app/desktop/practice_app.h"
-#include "app/desktop/clock_and_chance.h"
 #include "app/vessels/sample_vessel.h"
 #include "tests/guide/guide_hands.h"
 #include "tests/passing_time.h"

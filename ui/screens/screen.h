@@ -1,5 +1,5 @@
-// What every screen is: a page of the window with a bar at its top. Screens read the session, record
-// through it, and ask for other screens by signals; they never know each other.
+// What every screen is: a page of the window with a bar at its top. Screens read the session,
+// record through it, and ask for other screens by signals; they never know each other.
 #pragma once
 
 #include "ui/look/part.h"
