@@ -69,10 +69,8 @@ void readDoor(JsonObject& object, const Particulars& vessel, GradeInput::Item& i
     door.plate = object.text("plate", Need::Optional).value_or("");
     readDimensions(object, door);
     readFittings(object, door);
-    // Nothing said of it asks the most: a door that stands open, if anything can hold it so.
-    const bool may_be_held = door.hold_back || !door.hold_back.isKnown();
     door.normally = object.word<NormalPosition>("normally", Need::Optional, normalPositionWords)
-                        .value_or(may_be_held ? NormalPosition::Open : NormalPosition::Closed);
+                        .value_or(positionIfNotSaid(door));
     door.installed = object.date("installed", Need::Optional);
     door.boundary = door.number;
 

@@ -20,11 +20,6 @@ constexpr int tick_px = 9;
 constexpr int runs_again = 2; ///< lines for what lies close to a limit
 const QString between_halves = QStringLiteral("<td width=\"2%\"></td>");
 
-bool isTimed(const Requirement& row) {
-    return row.source == Source::ClosingTime || row.source == Source::ClosingRate ||
-           row.source == Source::AlarmLead || row.source == Source::AlarmAfterShut;
-}
-
 /// "7 ", bold, as it stands before the same question where the form is typed in.
 QString numberHtml(const PaperItem& item) {
     return QStringLiteral("<b>%1</b> &nbsp;").arg(item.number);
@@ -231,7 +226,7 @@ QString paperDoorHtml(const PaperForm& form, const Door& door, Pictures& picture
     const Items items = paperItems(form.arrangement, door, form.catalogue, form.purpose);
     std::vector<const Requirement*> timed;
     for (const RowGrade& row : asked.grade.rows)
-        if (isAsked(row) && isTimed(*row.requirement))
+        if (isAsked(row) && isOfMarks(row.requirement->source))
             timed.push_back(row.requirement);
     QString plate;
     for (const PaperItem& item : itemsOf(items, PaperKind::Plate))

@@ -30,10 +30,7 @@ bool restsOnPlate(const Requirement& row) {
 }
 
 bool restsOnRuns(const RowGrade& row) {
-    const Source source = row.requirement->source;
-    return row.reason.kind == ReasonKind::ShownByRun || source == Source::ClosingTime ||
-           source == Source::ClosingRate || source == Source::AlarmLead ||
-           source == Source::AlarmAfterShut;
+    return row.reason.kind == ReasonKind::ShownByRun || isOfMarks(row.requirement->source);
 }
 
 } // namespace

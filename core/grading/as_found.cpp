@@ -40,8 +40,7 @@ AsFound::AsFound(const Door& registered, const DoorEvidence& evidence)
     : m_registered(registered) {
     if (registered.normally == NormalPosition::Locked && !wasFoundLocked(evidence)) {
         m_found = registered;
-        const bool may_be_held = registered.hold_back || !registered.hold_back.isKnown();
-        m_found->normally = may_be_held ? NormalPosition::Open : NormalPosition::Closed;
+        m_found->normally = positionIfNotSaid(registered);
     }
     const auto plate = evidence.plate ? evidence.plate->body.fire_class : std::nullopt;
     if (plate && isOfMoreThan(*plate, registered.fire_class)) {

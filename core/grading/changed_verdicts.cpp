@@ -9,12 +9,9 @@ namespace latchround {
 
 namespace {
 
-/// What a row is worth to the verdict of its door.
+/// Nothing where the other catalogue has no such row.
 Verdict worthOf(const RowGrade* row) {
-    if (!row)
-        return Verdict::NotApplicable;
-    const Verdict counts = row->indicative ? Verdict::Untested : row->verdict;
-    return counts == Verdict::Advice ? Verdict::NotApplicable : counts;
+    return row ? countsAs(*row) : Verdict::NotApplicable;
 }
 
 std::optional<RowGrade> sideOf(const RowGrade* row) {

@@ -4,7 +4,6 @@
 #include <cmath>
 #include <vector>
 
-#include "core/evidence/mark_interval.h"
 #include "core/grading/gauge_check.h"
 #include "core/grading/reason_phrases.h"
 #include "core/measure/closing.h"
@@ -93,13 +92,6 @@ std::optional<Reading> readingOf(const Requirement& row, const Door& door, const
     }
 }
 
-/// The alarm was marked on later than the door shut.
-bool comesOnShut(const RunRecord& run, DoorKind kind) {
-    const MarkKind home = kind == DoorKind::DoubleLeaf ? MarkKind::SecondLeafHome : MarkKind::Shut;
-    const auto since = intervalBetween(run, home, MarkKind::AlarmOn);
-    return since && since->seconds > 0;
-}
-
 enum class Ship { Upright, Heeled, Either };
 
 bool isOf(Ship ship, const RunRecord& run) {
@@ -120,7 +112,8 @@ Measured measure(const Requirement& row, const Door& door, const DoorEvidence& e
         result.readings.push_back(*reading);
         result.heel_deg = std::max(result.heel_deg, std::abs(run->heel_deg));
         if (row.source == Source::AlarmAfterShut)
-            result.alarm_after_closing = result.alarm_after_closing || comesOnShut(*run, door.kind);
+            result.alarm_after_closing =
+                result.alarm_after_closing || alarmComesOnShut(*run, door.kind);
         if (row.source == Source::ClosingRate)
             for (const Reading& half : halfRates(*run, door, thumb))
                 result.halves.push_back(half);
@@ -186,16 +179,12 @@ RowCheck decided(const Requirement& row, const Measured& measured, const Decisio
                                          : band(row, measured, limits);
 }
 
-bool isOfAlarm(const Requirement& row) {
-    return row.source == Source::AlarmLead || row.source == Source::AlarmAfterShut;
-}
-
 /// A run that was marked faster than a leaf can move, of which this row would know.
 const RunRecord* doubtedRun(const Requirement& row, const Door& door,
                             const DoorEvidence& evidence) {
     for (const RunRecord* run : completeRuns(evidence, RunKind::Closing))
         if (isTooFastForALeaf(*run, door.kind) &&
-            (!isOfAlarm(row) || run->release == Release::Remote))
+            (!isOfAlarm(row.source) || run->release == Release::Remote))
             return run;
     return nullptr;
 }
@@ -214,7 +203,7 @@ RowCheck nothingMeasured(const Requirement& row, const Door& door, const DoorEvi
         return untested(ReasonKind::OpeningUnknown);
     if (const RunRecord* run = doubtedRun(row, door, evidence))
         return tooFast(row, door, *run);
-    if (!isOfAlarm(row))
+    if (!isOfAlarm(row.source))
         return untested(ReasonKind::NotYetTested);
     if (std::ranges::find(runs, Release::Remote, &RunRecord::release) == runs.end())
         return untested(ReasonKind::NeedsRemoteRun);
@@ -228,10 +217,12 @@ RowCheck nothingMeasured(const Requirement& row, const Door& door, const DoorEvi
 /// says that the leaf flew. Of the alarm it shows nothing only where it too was in order.
 RowCheck unlessDoubted(RowCheck check, const Requirement& row, const Door& door,
                        const DoorEvidence& evidence) {
-    const RunRecord* run = doubtedRun(row, door, evidence);
-    if (!run || check.verdict != Verdict::Satisfactory)
+    if (check.verdict != Verdict::Satisfactory)
         return check;
-    if (isOfAlarm(row)) {
+    const RunRecord* run = doubtedRun(row, door, evidence);
+    if (!run)
+        return check;
+    if (isOfAlarm(row.source)) {
         const auto reading = readingOf(row, door, *run, ReactionModel::of(run->drill.get()));
         if (!reading ||
             conformityOf(probability(row, *reading), evidence.limits) == Conformity::Inside)

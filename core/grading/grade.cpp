@@ -88,11 +88,15 @@ const Requirement* askedRow(std::string_view id, const Asking& asking) {
 /// what runs have shown. What takes a row away by n/a takes those away that hang on it so.
 const Requirement* excusing(const Requirement& row, const RowCheck& check, const Asking& asking,
                             const DoorEvidence& evidence) {
-    const bool was_timed = check.verdict != Verdict::Untested && !isAnswered(row, evidence);
     const std::string_view by = excusedBy(row, evidence);
+    if (by.empty() && row.unless_na.empty())
+        return nullptr;
+    const bool by_yes = !by.empty() && by == row.unless_yes;
+    if (!by_yes && check.verdict != Verdict::Untested && !isAnswered(row, evidence))
+        return nullptr; // it was timed
     if (!by.empty())
-        return was_timed && by != row.unless_yes ? nullptr : askedRow(by, asking);
-    const Requirement* other = was_timed ? nullptr : askedRow(row.unless_na, asking);
+        return askedRow(by, asking);
+    const Requirement* other = askedRow(row.unless_na, asking);
     if (!other || other->unless_na.empty())
         return nullptr;
     return excusedBy(*other, evidence) == other->unless_na ? askedRow(other->unless_na, asking)
@@ -139,6 +143,12 @@ RowGrade gradeRow(const Requirement& base, const Asking& asking, const DoorEvide
 
 } // namespace
 
+Verdict countsAs(const RowGrade& row) {
+    if (row.indicative)
+        return Verdict::Untested;
+    return row.verdict == Verdict::Advice ? Verdict::NotApplicable : row.verdict;
+}
+
 bool isAsked(const RowGrade& row) {
     return row.reason.kind != ReasonKind::NotAsked &&
            row.reason.kind != ReasonKind::ExcusedByAnswer &&
@@ -160,10 +170,7 @@ DoorGrade grade(const Particulars& vessel, const Door& door, const Boundary* bou
                         catalogue};
     for (const Requirement& row : catalogue.rows) {
         result.rows.push_back(gradeRow(row, asking, evidence));
-        const RowGrade& graded = result.rows.back();
-        const Verdict counts = graded.indicative ? Verdict::Untested : graded.verdict;
-        if (counts != Verdict::Advice && isWorse(counts, result.verdict))
-            result.verdict = counts;
+        result.verdict = std::min(result.verdict, countsAs(result.rows.back()));
     }
     return result;
 }

@@ -39,6 +39,10 @@ struct DoorGrade {
     std::vector<RowGrade> rows; ///< in the catalogue's order, rows that are not asked included
 };
 
+/// What the row is worth to the verdict of its door, which is the worst of them: advice is worth
+/// nothing, and what only indicates leaves the door untested.
+Verdict countsAs(const RowGrade& row);
+
 /// Neither left out by the row's own conditions nor by the purpose of the walk.
 bool isAsked(const RowGrade& row);
 

@@ -55,9 +55,9 @@ bool isShownBy(Source source, Release release) {
 /// By its runs alone. One whose marks are doubted shows nothing, and is not passed over; nor is one
 /// with heel where the text asks against an inclination: nobody can tell which way the ship helped.
 RowCheck shownByRuns(const Requirement& row, const Door& door, const DoorEvidence& evidence) {
+    RowCheck open = verdictOf(Verdict::Untested, ReasonKind::NotYetTested);
     if (row.source == Source::None)
-        return verdictOf(Verdict::Untested, ReasonKind::NotYetTested);
-    RowCheck open = verdictOf(Verdict::Untested, whyNothingRun(evidence));
+        return open;
     for (const RunRecord* run : completeRuns(evidence, RunKind::Closing)) {
         if (!isShownBy(row.source, run->release))
             continue;
@@ -68,6 +68,8 @@ RowCheck shownByRuns(const Requirement& row, const Door& door, const DoorEvidenc
         else
             return verdictOf(Verdict::Satisfactory, ReasonKind::ShownByRun);
     }
+    if (open.reason.kind == ReasonKind::NotYetTested)
+        open.reason.kind = whyNothingRun(evidence);
     return open;
 }
 

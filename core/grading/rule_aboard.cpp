@@ -12,17 +12,17 @@ namespace {
 /// A door of the register where it stands.
 struct DoorInPlace {
     const Door* door;
-    Door as_found; ///< nothing was seen of it yet
+    AsFound found; ///< nothing was seen of it yet
     DoorLocation location;
 
-    const Door& of(const Requirement& row) const { return row.tells ? *door : as_found; }
+    const Door& of(const Requirement& row) const { return found.of(row); }
 };
 
 std::vector<DoorInPlace> doorsInPlace(const Catalogue& catalogue, const Arrangement& arrangement) {
     std::vector<DoorInPlace> doors;
     for (const Door& door : arrangement.doors)
         doors.push_back(
-            {&door, AsFound(door, {}).door(),
+            {&door, AsFound(door, {}),
              locationOf(arrangement.particulars, findBoundary(arrangement, door.boundary),
                         catalogue.divisions)});
     return doors;
@@ -56,7 +56,7 @@ Phrase whyOfNone(const Requirement& row, const Particulars& vessel,
 RuleAboard ruleAboard(const Requirement& row, const Particulars& vessel,
                       const std::vector<DoorInPlace>& doors) {
     RuleAboard aboard;
-    if (!speaksToThese(row, vessel)) {
+    if (!speaksTo(row, vessel)) {
         aboard.because = applies::text_of_other_ships(row.issuer);
         return aboard;
     }
@@ -73,12 +73,6 @@ RuleAboard ruleAboard(const Requirement& row, const Particulars& vessel,
 }
 
 } // namespace
-
-bool speaksToThese(const Requirement& row, const Particulars& vessel) {
-    return speaksTo(row, vessel) ||
-           std::ranges::any_of(
-               row.variants, [&](const Requirement& variant) { return speaksTo(variant, vessel); });
-}
 
 Asked comesTo(const Requirement& in_force, Asked asked) {
     if (asked == Asked::No || asked == Asked::Advice)

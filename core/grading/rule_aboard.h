@@ -40,9 +40,6 @@ struct RuleAboard {
     }
 };
 
-/// The row or one of its variants speaks to ships of this flag.
-bool speaksToThese(const Requirement& row, const Particulars& vessel);
-
 /// Every row of the catalogue, in its order, by the register alone. Points into the arrangement.
 std::vector<RuleAboard> rulesAboard(const Catalogue& catalogue, const Arrangement& arrangement);
 

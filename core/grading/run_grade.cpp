@@ -5,11 +5,6 @@
 
 namespace latchround {
 
-bool isOfMarks(Source source) {
-    return source == Source::ClosingTime || source == Source::ClosingRate ||
-           source == Source::AlarmLead || source == Source::AlarmAfterShut;
-}
-
 std::vector<RowGrade> rowsOfRun(const Particulars& vessel, const GradedDoor& door,
                                 const RunRecord& run, const Catalogue& catalogue) {
     DoorEvidence alone;

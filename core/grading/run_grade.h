@@ -5,9 +5,6 @@
 
 namespace latchround {
 
-/// Worked out from the marks of a run.
-bool isOfMarks(Source source);
-
 /// Rows whose figure comes from the marks of this complete closing run alone: its closing time or
 /// rate and its alarm, each with the verdict it would have without the door's other runs; and that
 /// no alarm was marked, where one is asked for. Empty for

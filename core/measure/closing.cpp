@@ -108,6 +108,11 @@ std::optional<Reading> alarmAfterShut(const RunRecord& run, DoorKind kind,
     return timedBetween(run, homeMark(kind), MarkKind::AlarmOff, thumb);
 }
 
+bool alarmComesOnShut(const RunRecord& run, DoorKind kind) {
+    const auto since = intervalBetween(run, homeMark(kind), MarkKind::AlarmOn);
+    return since && since->seconds > 0;
+}
+
 bool isTooFastForALeaf(const RunRecord& run, DoorKind kind) {
     const auto closing = intervalBetween(run, MarkKind::LeafMoves, homeMark(kind));
     return closing && closing->seconds < fastest_closing_s;

@@ -30,6 +30,9 @@ std::optional<Reading> alarmLead(const RunRecord& run, const ReactionModel& thum
 /// anybody says.
 bool hasAlarmMark(const RunRecord& run);
 
+/// The alarm was marked on later than the door shut.
+bool alarmComesOnShut(const RunRecord& run, DoorKind kind);
+
 /// Shut to alarm off, seconds; negative where the alarm stopped before the door was shut.
 std::optional<Reading> alarmAfterShut(const RunRecord& run, DoorKind kind,
                                       const ReactionModel& thumb);

@@ -31,8 +31,8 @@ struct Look {
     }
 
     /// Rows in force that are asked of this door and show that the upkeep was done.
-    std::vector<const Requirement*> shownBy(const Upkeep& upkeep, const Door& door) const {
-        const DoorLocation location = locationOf(door);
+    std::vector<const Requirement*> shownBy(const Upkeep& upkeep, const Door& door,
+                                            const DoorLocation& location) const {
         std::vector<const Requirement*> rows;
         for (const std::string& id : upkeep.shown_by.empty() ? upkeep.covers : upkeep.shown_by) {
             const Requirement* base = findRequirement(catalogue, id);
@@ -45,8 +45,9 @@ struct Look {
         return rows;
     }
 
-    std::optional<CalendarDate> lastDone(const Upkeep& upkeep, const Door& door) const {
-        const std::vector<const Requirement*> rows = shownBy(upkeep, door);
+    std::optional<CalendarDate> lastDone(const Upkeep& upkeep, const Door& door,
+                                         const DoorLocation& location) const {
+        const std::vector<const Requirement*> rows = shownBy(upkeep, door, location);
         for (const Walkdown& walkdown : walkdowns)
             if (wasDone(rows, door, ledger.evidenceOf(walkdown.id, door.number)))
                 return shipsDay(walkdown.begun_by.when);
@@ -59,10 +60,11 @@ DueItem ofDoors(const Upkeep& upkeep, const Look& look, CalendarDate today) {
     item.upkeep = &upkeep;
     bool never = false;
     for (const Door& door : look.arrangement.doors) {
-        if (!meetsOneOf(upkeep.any_of, door, look.locationOf(door)))
+        const DoorLocation location = look.locationOf(door);
+        if (!meetsOneOf(upkeep.any_of, door, location))
             continue;
         ++item.doors;
-        const auto last = look.lastDone(upkeep, door);
+        const auto last = look.lastDone(upkeep, door, location);
         never = never || !last;
         if (!last || dueAfter(*last, upkeep.every) < today)
             item.overdue.push_back(door.number);

@@ -45,6 +45,14 @@ enum class Source {
     AlarmAfterShut
 };
 
+constexpr bool isOfAlarm(Source source) {
+    return source == Source::AlarmLead || source == Source::AlarmAfterShut;
+}
+/// Worked out from the marks of a run.
+constexpr bool isOfMarks(Source source) {
+    return source == Source::ClosingTime || source == Source::ClosingRate || isOfAlarm(source);
+}
+
 /// What a length or a force is read off.
 enum class Instrument { Rule, Caliper, GapGauge, Tape, SpringGauge };
 

@@ -80,6 +80,12 @@ struct Door {
     bool operator==(const Door&) const = default;
 };
 
+/// How a door is asked of which nobody says how it stands: open, if anything may hold it so.
+inline NormalPosition positionIfNotSaid(const Door& door) {
+    const bool may_be_held = door.hold_back || !door.hold_back.isKnown();
+    return may_be_held ? NormalPosition::Open : NormalPosition::Closed;
+}
+
 /// The control station can release it: it belongs to at least one release group.
 inline Said isRemotelyReleased(const Door& door) {
     return door.release_groups.empty() ? door.remote_release : Said(true);

@@ -20,10 +20,6 @@ QString sourceOf(const Requirement& row) {
     return limit.isEmpty() ? source : QStringLiteral("%1 · %2").arg(limit, source);
 }
 
-bool isOfAlarm(const Requirement& row) {
-    return row.source == Source::AlarmLead || row.source == Source::AlarmAfterShut;
-}
-
 QString howToRelease(Release release) {
     switch (release) {
     case Release::LocalSideOne:
@@ -46,10 +42,10 @@ HelpTopic topicOfTiming(Release release, const Door& door,
                         const std::vector<const Requirement*>& timed) {
     if (release == Release::Remote)
         for (const Requirement* row : timed)
-            if (isOfAlarm(*row))
+            if (isOfAlarm(row->source))
                 return HelpTopic::AlarmLead;
     for (const Requirement* row : timed)
-        if (const auto topic = topicOfRow(row->id); topic && !isOfAlarm(*row))
+        if (const auto topic = topicOfRow(row->id); topic && !isOfAlarm(row->source))
             return *topic;
     return door.kind == DoorKind::Sliding ? HelpTopic::SlidingRate : HelpTopic::ClosingTime;
 }
@@ -100,7 +96,7 @@ Help helpForRelease(Release release, const Door& door,
     help.title = QCoreApplication::translate("Help", "Release %1").arg(releaseWords(release));
     help.paragraphs.push_back({{}, howToRelease(release), {}});
     for (const Requirement* row : timed)
-        if (release == Release::Remote || !isOfAlarm(*row))
+        if (release == Release::Remote || !isOfAlarm(row->source))
             help.paragraphs.push_back({rowWords(*row), lookForWords(*row), sourceOf(*row)});
     help.topic = topicOfTiming(release, door, timed);
     return help;

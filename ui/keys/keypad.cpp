@@ -210,6 +210,17 @@ void Keypad::paintEvent(QPaintEvent*) {
     paintPanel();
 }
 
+QWidget* padAbove(Keypad* pad, QWidget* below) {
+    auto* both = new QWidget;
+    both->setFocusPolicy(Qt::StrongFocus);
+    both->setFocusProxy(pad);
+    auto* lines = new QVBoxLayout(both);
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->addWidget(pad);
+    lines->addWidget(below);
+    return both;
+}
+
 } // namespace latchround::ui
 
 #include "moc_keypad.cpp"

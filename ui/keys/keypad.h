@@ -76,4 +76,7 @@ private:
     QPushButton* m_enter = nullptr;
 };
 
+/// The pad with something below it, as the content of a sheet: a figure may be typed at once.
+QWidget* padAbove(Keypad* pad, QWidget* below);
+
 } // namespace latchround::ui

@@ -257,7 +257,7 @@ QString figureOf(const Requirement& row) {
 std::vector<RulePart> rowParts(const Requirement& row, const Catalogue& catalogue,
                                const Particulars* vessel) {
     std::vector<RulePart> parts{{{}, linesOf(row, catalogue)}};
-    const bool any_ship = !vessel || !speaksToThese(row, *vessel);
+    const bool any_ship = !vessel || !speaksTo(row, *vessel);
     for (const Requirement& variant : row.variants)
         if (any_ship || standsForShip(variant, *vessel))
             parts.push_back(variantPart(variant, row, catalogue));
@@ -273,7 +273,7 @@ std::vector<RulePart> upkeepParts(const Upkeep& task, const Catalogue& catalogue
     QStringList covers;
     for (const std::string& id : task.covers)
         if (const Requirement* row = findRequirement(catalogue, id);
-            row && (!vessel || speaksToThese(*row, *vessel)))
+            row && (!vessel || speaksTo(*row, *vessel)))
             covers << rowWords(*row);
     lines.add(RuleWords::tr("Tries"), covers.join(semicolon));
     lines.addText(task.cite, task.edition, task.status, {});

@@ -190,15 +190,7 @@ void DoorSheets::measure(const QString& requirement) {
             else
                 keep(*row, value, instrument ? std::optional(instrument->step()) : std::nullopt);
         });
-    auto* content = new QWidget;
-    content->setFocusPolicy(Qt::StrongFocus);
-    content->setFocusProxy(keypad); // a figure may be typed at once
-    auto* layout = new QVBoxLayout(content);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(keypad);
-    if (instrument)
-        layout->addWidget(instrument);
-    sheet->setContent(content);
+    sheet->setContent(instrument ? padAbove(keypad, instrument) : keypad);
     sheet->setWidthMm(90);
     sheet->open();
 }

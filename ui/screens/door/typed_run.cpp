@@ -87,15 +87,9 @@ void TypedRun::askNext(Run run) {
                 run.intervals_s.push_back(seconds);
                 askNext(std::move(run));
             });
-    auto* content = new QWidget;
-    content->setFocusPolicy(Qt::StrongFocus);
-    content->setFocusProxy(keypad); // a figure may be typed at once
-    auto* lines = new QVBoxLayout(content);
-    lines->setContentsMargins(0, 0, 0, 0);
-    lines->addWidget(keypad);
-    if (run.marks[at] == MarkKind::AlarmOn && !isLowWindow(*m_over->window()))
-        lines->addWidget(silentKey(sheet, run));
-    sheet->setContent(content);
+    const bool may_be_silent =
+        run.marks[at] == MarkKind::AlarmOn && !isLowWindow(*m_over->window());
+    sheet->setContent(may_be_silent ? padAbove(keypad, silentKey(sheet, run)) : keypad);
     sheet->setWidthMm(90);
     sheet->open();
 }
