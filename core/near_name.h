@@ -12,8 +12,8 @@ namespace latchround {
 /// compared without regard to case and blanks left out.
 std::size_t changesBetween(std::string_view one, std::string_view other);
 
-/// `Did you mean "3/4" or "4/5"?`, at most three names, nearest first; empty where none is close:
-/// one change in three characters at most, always at least one.
+/// `Nearest names here: "3/4" or "4/5".`, at most three names, nearest first; empty where none is
+/// close: one change in three characters at most, always at least one.
 Phrase didYouMean(std::string_view wanted, std::span<const std::string_view> known);
 
 } // namespace latchround

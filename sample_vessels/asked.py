@@ -8,7 +8,7 @@ import json
 from pathlib import Path
 
 CATALOGUES = Path(__file__).resolve().parent.parent / "resources" / "requirements"
-FILES = ("practice.json", "solas-passenger.json")
+FILES = ("usage.json", "solas-passenger.json")
 
 
 def catalogue():
@@ -53,10 +53,14 @@ _TRAITS = {
 
 
 def _bounds_category_a(boundary, vessel):
-    """Category 12 of fire tables of fourteen, 6 of eleven; unknown counts as asked."""
-    if boundary.place != "machinery" or not boundary.spaces:
+    """Category 6 of fire tables of eleven, 12 of fourteen, which a main galley is of too; what is
+    unknown counts as asked."""
+    if not boundary.spaces:
         return boundary.place == "machinery"
-    return ("12" if vessel.passengers > 36 else "6") in boundary.spaces.split()
+    spaces = boundary.spaces.split()
+    if boundary.place == "galley" and spaces.count("12") == 1:
+        return False
+    return ("12" if vessel.passengers > 36 else "6") in spaces
 
 
 def _holds(condition, door, boundary, vessel):
@@ -80,6 +84,8 @@ def _holds(condition, door, boundary, vessel):
             met = is_listed(door, place) == wanted
         elif key == "class":
             met = wanted == "any" or door.fire_class.startswith(wanted)
+        elif key == "boundary_class":  # by the plan; without one by the door itself
+            met = (boundary.required or door.fire_class).startswith(wanted)
         elif key == "installed_from":
             met = door.installed >= wanted  # ISO days sort as text
         else:

@@ -235,7 +235,7 @@ class Visit:
             self._end(run, "stopped", self.finding.stopped)
         elif self.finding.sticks:
             self.clock.pass_s(self.rng.uniform(30, 40))
-            self._end(run, "spoiled", self.finding.sticks)
+            self._end(run, "void", self.finding.sticks)
         else:
             self._end(run)
             self.complete |= {release, "any"}

@@ -11,7 +11,7 @@ class Finding:
     spread: tuple = ()  # factors on the time, run by run; also how many closing runs there are
     lead_s: float = 0.0
     alarm_early_s: float = 0.0  # the alarm stops this long before the leaf is home
-    sticks: str = ""  # it never shuts: what the spoiled run says
+    sticks: str = ""  # it never shuts: what the void run says
     stopped: str = ""  # somebody called stop in the first remote run: why
     plate: str = ""  # read at the door: "none", "illegible" or a class
     measured: dict = field(default_factory=dict)
@@ -20,7 +20,7 @@ class Finding:
     deficiencies: dict = field(default_factory=dict)  # row: text for the master
     note: str = ""
     officer_note: str = ""  # written by the chief officer
-    slip: str = ""  # row first answered no by a slip, then put right
+    slip: str = ""  # row first answered no by a slip, then corrected
     early_tap: bool = False  # first mark of the first run tapped too early and taken back
 
 

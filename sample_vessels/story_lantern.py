@@ -15,7 +15,7 @@ PEOPLE = [
 JOINED = "2024-11-19 07:40"
 CONTROL_STATION = "bridge"
 
-CLASS_NOTE = "Stair 2 asks for A-60, the door is A-30; replacement is on the yard list."
+CLASS_NOTE = "Stair 2 requires A-60, the door is A-30; replacement is on the yard list."
 
 FIRST = {
     "7-01": Finding(time_s=14.3),
@@ -24,15 +24,15 @@ FIRST = {
     "6-03": Finding(
         no=("auto-latch", "latches"),
         deficiencies={"auto-latch": "Second leaf home but not latched; opens when pushed."},
-        officer_note="Strike plate refitted the same evening, to be seen on the next walk.",
+        officer_note="Strike plate refitted the same evening, to be checked on the next walkdown.",
     ),
     "6-07": Finding(rate=0.151),
     "6-08": Finding(rate=0.134),
     "5-04": Finding(rate=0.178),
     "5-07": Finding(
         no=("not-held",),
-        judged={"not-held": (True, "Wedge taken away, crew told.")},
-        note="Rubber wedge under the leaf when we came; crew use it when loading stores.",
+        judged={"not-held": (True, "Wedge removed, crew told.")},
+        note="Rubber wedge found under the leaf; crew use it when loading stores.",
     ),
     "4-03": Finding(
         rate=0.221,
@@ -47,11 +47,11 @@ FIRST = {
 }
 
 SECOND = {
-    "7-01": Finding(time_s=11.5, note="Closer sweats a little; time falls against last year."),
+    "7-01": Finding(time_s=11.5, note="Closer weeps a little; closes faster than last year."),
     "7-05": Finding(note=CLASS_NOTE),
     "7-07": Finding(time_s=11.1),
     "6-04": Finding(
-        time_s=15.0, spread=(0.93, 1.0, 1.09), note="Closes unevenly, ventilation fan running."
+        time_s=15.0, spread=(0.93, 1.0, 1.09), note="Closes unevenly with the ventilation fan running."
     ),
     "6-07": Finding(rate=0.149),
     "6-08": Finding(
@@ -68,11 +68,11 @@ SECOND = {
     ),
     "4-05": Finding(
         lead_s=4.1,
-        deficiencies={"alarm-lead": "Alarm leads the leaf by 4.1 s only, less than 5 s."},
+        deficiencies={"alarm-lead": "Alarm leads the leaf by only 4.1 s, less than 5 s."},
     ),
     "3-01": Finding(
         no=("path-clear",),
-        judged={"path-clear": (True, "Lashing chains moved while we stood there.")},
+        judged={"path-clear": (True, "Lashing chains moved on the spot.")},
     ),
     "2-04": Finding(
         no=("seals-whole",),
@@ -90,7 +90,7 @@ THIRD = {
             "hinged-time": "Shuts in 8.3 s, less than 10 s; closer leaks. 11.5 s in 2025."
         },
     ),
-    "7-02": Finding(could_not={"": "Painting stage rigged across the door; come back in port"}),
+    "7-02": Finding(could_not={"": "Painting stage rigged across the door; to be tested in port"}),
     "7-03": Finding(early_tap=True),
     "7-05": Finding(
         deficiencies={"rating": "Door A-30 in an A-60 stairway enclosure, third year."},
@@ -107,7 +107,7 @@ THIRD = {
         deficiencies={"latches": "Latch bolt worn, door pushes open after closing."},
     ),
     "6-09": Finding(
-        could_not={"fail-safe": "Engineers could not cut the supply: watch busy with bunkering"}
+        could_not={"fail-safe": "Engineers could not cut the supply: busy bunkering"}
     ),
     "6-07": Finding(
         rate=0.147,
@@ -121,14 +121,14 @@ THIRD = {
         could_not={
             "sliding-rate": "Never reached the frame",
             "alarm-holds": "Never reached the frame",
-            "alarm-lead": "Only in a spoiled run; to be timed after repair",
+            "alarm-lead": "Only in a void run; to be timed after repair",
         },
         deficiencies={
-            "self-closing": "Released remotely it stops 0.4 m short of the frame and stays open."
+            "self-closing": "Released remotely, it stops 0.4 m short of the frame and stays open."
         },
-        note="0.134 m/s in 2024, 0.116 m/s in 2025, today it does not arrive.",
-        officer_note="Rail bolts loose at the after end of the pocket. Shut by hand, kept shut, "
-        "notice posted, watch told.",
+        note="0.134 m/s in 2024, 0.116 m/s in 2025; now it does not close.",
+        officer_note="Rail bolts loose at the after end of the pocket. Closed by hand and kept "
+        "closed, notice posted, bridge watch informed.",
     ),
     "5-01": Finding(slip="path-clear"),
     "5-04": Finding(rate=0.199, spread=(1.0, 1.001)),
@@ -195,7 +195,7 @@ RECORDS = (
         {
             "deficiency": CLASS,
             "due": "2026-06-30",
-            "interim": "Kept shut; stair patrolled every hour at night.",
+            "interim": "Kept closed; stair patrolled every hour at night.",
             "assigned": "Astri Holloquist",
         },
     ),
@@ -217,18 +217,18 @@ RECORDS = (
         "rectification",
         {
             "deficiency": EDGE_2025,
-            "what": "Travel stop of the safety edge set anew.",
+            "what": "Travel stop of the safety edge reset.",
             "by": "Ines Quillaran",
         },
     ),
-    ("2025-12-02 16:14", 2, "ready-for-retest", {"deficiency": EDGE_2025, "remark": "any watch"}),
+    ("2025-12-02 16:14", 2, "awaiting-retest", {"deficiency": EDGE_2025, "remark": "any time"}),
     (
         "2026-01-15 11:30",
         2,
         "rectification",
         {
             "deficiency": ALARM_2025,
-            "what": "Relay of the alarm set to 6 s.",
+            "what": "Alarm relay set to 6 s.",
             "by": "Ines Quillaran",
         },
     ),
@@ -239,7 +239,7 @@ RECORDS = (
         {
             "deficiency": STUCK_2026,
             "due": "2026-11-27",
-            "interim": "Shut by hand and kept shut, notice posted, watch told.",
+            "interim": "Closed by hand and kept closed, notice posted, bridge watch informed.",
             "assigned": "Ines Quillaran",
         },
     ),
@@ -249,7 +249,7 @@ RECORDS = (
         "deficiency-terms",
         {
             "deficiency": LATCH_2026,
-            "severity": "grave",
+            "severity": "critical",
             "due": "2026-12-01",
             "interim": "Fire patrol every hour.",
             "assigned": "Tolly Brackmere",
@@ -272,7 +272,7 @@ def _quarterlies(a):
             "quarterly: zone bulkheads",
             "local",
             order,
-            remark="Local operation of every zone door.",
+            remark="Every zone door operated locally.",
             findings=findings,
         )
         for begins, years, findings in QUARTERS
@@ -302,7 +302,7 @@ def walks(a):
             "all doors",
             "full",
             order,
-            remark="One space not entered; two leaves wear, see notes.",
+            remark="One space not entered; two leaves worn, see notes.",
             heel_deg=0.5,
             findings=SECOND,
         ),

@@ -30,7 +30,7 @@ def _by_chance(a, doors, seed):
 def _choices(door, place, rng):
     listed = place in ("zone-bulkhead", "stairway", "galley")
     choices = [
-        Finding(no=("path-clear",), judged={"path-clear": (True, "Moved while we stood there.")}),
+        Finding(no=("path-clear",), judged={"path-clear": (True, "Moved on the spot.")}),
         Finding(no=("seals-whole",), judged={"seals-whole": (False, "Strip broken at the head.")}),
         Finding(no=("leaf-whole",), note="Cable led through a drilled hole, not sealed."),
     ]

@@ -19,7 +19,7 @@ FIRST = {
         note="Bottle crate held the servery door open.",
     ),
     "3-02": Finding(
-        no=("sill-sound",), judged={"sill-sound": (False, "Sill plate loose, a trip.")}
+        no=("sill-sound",), judged={"sill-sound": (False, "Sill plate loose, a trip hazard.")}
     ),
 }
 
@@ -28,10 +28,10 @@ SECOND = {
     "2-03": Finding(
         no=("leaf-order",),
         judged={"leaf-order": (False, "Selector arm bent.")},
-        note="Second leaf arrives first two times out of three.",
+        note="Second leaf closes first two times out of three.",
     ),
     "1-01": Finding(
-        plate="illegible", judged={"plate": (True, "Class shown by the maker's certificate.")}
+        plate="illegible", judged={"plate": (True, "Class confirmed by the maker's certificate.")}
     ),
 }
 

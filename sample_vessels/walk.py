@@ -104,7 +104,7 @@ def record_walk(recorder, aboard, walk):
             "heel_deg": walk.heel_deg,
             "control_station": aboard.control_station,
             "channel": walk.channel,
-            "start_word": "release",
+            "start_word": "release now",
             "stop_word": "stop stop stop",
             "may_stop": "everyone",
             "brief_read": True,

@@ -28,12 +28,12 @@ Result<std::optional<int>> versionAshore(PostgresConnection& connection) {
     if (*ours == "0")
         return std::optional(0);
     const auto numbered =
-        connection.single("SELECT to_regclass('latchround.schema_version') IS NOT NULL");
+        connection.single("SELECT to_regclass('latchround.ashore_form') IS NOT NULL");
     if (!numbered)
         return tl::unexpected(numbered.error());
     if (*numbered != "true")
         return std::optional<int>();
-    const auto version = connection.single("SELECT max(version) FROM latchround.schema_version");
+    const auto version = connection.single("SELECT max(version) FROM latchround.ashore_form");
     if (!version)
         return tl::unexpected(version.error());
     return *version ? std::optional(std::atoi((*version)->c_str())) : std::nullopt;
@@ -113,7 +113,7 @@ Result<> bringToForm(PostgresConnection& connection, std::span<const MirroredTab
     for (int step = **version + 1; done && step <= ashoreVersion(); ++step) {
         done = connection.script(ashore_sql[step - 1]);
         if (done)
-            done = connection.script("INSERT INTO schema_version (version) VALUES (" +
+            done = connection.script("INSERT INTO ashore_form (version) VALUES (" +
                                      std::to_string(step) + ")");
     }
     if (done && !missing->empty())

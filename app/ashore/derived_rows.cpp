@@ -113,7 +113,7 @@ NewestVerdicts newestVerdicts(const Arrangement& arrangement, const Ledger& ledg
                      {"reason", ui::reasonText(row.reason)},
                      {"value", row.figure ? json(row.figure->value) : json()},
                      {"u", row.figure ? json(row.figure->u()) : json()},
-                     {"unit", row.figure ? json(row.requirement->unit) : json()}});
+                     {"unit", row.figure ? json(gaugeUnit(*row.requirement)) : json()}});
     }
     return newest;
 }
@@ -125,7 +125,7 @@ json dueRows(const Arrangement& arrangement, const Ledger& ledger, const Catalog
         rows.push_back({{"upkeep", item.upkeep ? item.upkeep->id : "certificate"},
                         {"door", door},
                         {"words", item.upkeep ? item.upkeep->words
-                                              : "passenger ship safety certificate runs out"},
+                                              : "passenger ship safety certificate expires"},
                         {"last", dayOrNull(item.last)},
                         {"due", dayOrNull(item.due)}});
     };

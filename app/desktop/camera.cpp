@@ -31,7 +31,7 @@ QImage photographByCamera(QWidget* parent) {
     lines->addWidget(trouble);
     auto* keys = new QHBoxLayout;
     auto* close = new QPushButton(ui::Window::tr("Close"));
-    auto* take = new QPushButton(ui::Window::tr("Take the photograph"));
+    auto* take = new QPushButton(ui::Window::tr("Take photograph"));
     ui::setRole(*close, "plain", true);
     ui::setRole(*take, "primary", true);
     keys->addWidget(close);

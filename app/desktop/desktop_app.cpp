@@ -205,7 +205,7 @@ Result<> DesktopApp::openSoon(const QString& place) {
     const bool is_shown = m_open.vessel_register && place == m_open.path;
     if (!is_shown) {
         ui::LongJob job(m_open.window ? static_cast<QWidget*>(m_open.window.get()) : m_choice.get(),
-                        ui::Window::tr("The register is being looked through"));
+                        ui::Window::tr("Checking the register"));
         const Result<> sound = job.run([&](const Progress& told) {
             return onWorker(told,
                             [&](const Progress& progress) { return checkWhole(place, progress); });

@@ -1,5 +1,8 @@
 #include "app/desktop/papers.h"
 
+#include <functional>
+#include <optional>
+
 #include <QDir>
 #include <QFileInfo>
 #include <QStandardPaths>
@@ -13,6 +16,8 @@
 #include "core/evidence/moment_text.h"
 #include "core/phrase/places.h"
 #include "ui/words/in_english.h"
+#include "ui/words/spoken_language.h"
+#include "ui/words/units.h"
 
 namespace latchround {
 
@@ -20,27 +25,53 @@ const char* const program_name = "Latchround " LATCHROUND_VERSION;
 
 namespace {
 
-/// "Vellis Lantern work list 2026-11-26.pdf"; of a walkdown the day on which it began.
+/// "Vellis Lantern work list 2026-11-26.pdf"; `day`: of a walkdown that on which it began; of a
+/// translation with its language behind it.
 QString paperName(ui::Paper paper, const QString& vessel, const QString& door, const QString& day) {
     const auto* kind = std::get_if<ReportKind>(&paper);
     if (!kind) {
         const QString what = paper == ui::blank_form ? QStringLiteral("blank form")
                              : door.isEmpty()        ? QStringLiteral("rule book")
-                                                     : QStringLiteral("rules of door ") + door;
+                                                     : QStringLiteral("rule book door ") + door;
         return QStringLiteral("%1 %2 %3.pdf").arg(vessel, what, day);
     }
     switch (*kind) {
     case ReportKind::Survey:
-        return QStringLiteral("%1 fire doors %2.pdf").arg(vessel, day);
+        return QStringLiteral("%1 survey report %2.pdf").arg(vessel, day);
     case ReportKind::DeficiencyList:
-        return QStringLiteral("%1 deficiencies %2.pdf").arg(vessel, day);
+        return QStringLiteral("%1 deficiency list %2.pdf").arg(vessel, day);
     case ReportKind::WorkList:
         return QStringLiteral("%1 work list %2.pdf").arg(vessel, day);
     case ReportKind::DoorRecord:
         break;
     }
-    return QStringLiteral("%1 door %2 %3.pdf").arg(vessel, door, day);
+    return QStringLiteral("%1 door record %2 %3.pdf").arg(vessel, door, day);
 }
+
+/// While one lives words are those of the paper: English, or the screen's with the units of the
+/// texts. Nothing on the screen is told of it.
+class WordsOfPaper {
+public:
+    explicit WordsOfPaper(ui::PaperLanguage language) {
+        if (language == ui::PaperLanguage::English)
+            m_english.emplace();
+        else
+            m_units.emplace();
+    }
+    /// Does as the screen speaks what belongs to the screen.
+    bool onScreen(const std::function<bool()>& work) {
+        if (m_english)
+            return m_english->onScreen(work);
+        m_units.reset();
+        const bool done = work();
+        m_units.emplace();
+        return done;
+    }
+
+private:
+    std::optional<ui::InEnglish> m_english;
+    std::optional<ui::InTextUnits> m_units;
+};
 
 std::span<const std::byte> bytesIn(const QByteArray& array) {
     return std::as_bytes(std::span(array.constData(), std::size_t(array.size())));
@@ -117,10 +148,10 @@ QString isoDay(const Moment& moment) {
 Result<ui::PaperMade> paperOf(const ui::VesselSession& session,
                               const SqliteRegister& vessel_register, const PaperAsked& asked,
                               const ProgressRange& pace) {
-    ui::InEnglish english;
+    WordsOfPaper words(asked.language);
     const Progress told = pace.progress();
     const ProgressRange pace_on_screen(
-        [&](int done, int of) { return english.onScreen([&] { return told(done, of); }); });
+        [&](int done, int of) { return words.onScreen([&] { return told(done, of); }); });
     const Arrangement& arrangement = session.arrangement();
     const auto known = session.ledger().walkdown(asked.walkdown);
     ui::PaperMade made;
@@ -149,9 +180,11 @@ Result<ui::PaperMade> paperOf(const ui::VesselSession& session,
         made.made = std::move(report_made->fact);
     }
     const bool of_walkdown = asked.paper == ui::Paper(ReportKind::Survey) && known;
-    const QString name =
-        paperName(asked.paper, QString::fromStdString(arrangement.particulars.name), asked.door,
-                  isoDay(of_walkdown ? known->begun_by.when : asked.now));
+    QString day = isoDay(of_walkdown ? known->begun_by.when : asked.now);
+    if (const QString language = ui::spokenLanguage(); language != QLatin1String("en"))
+        day += QLatin1Char(' ') + language;
+    const QString name = paperName(
+        asked.paper, QString::fromStdString(arrangement.particulars.name), asked.door, day);
     const QString wanted = QDir(documentsFolder()).filePath(safeForFiles(name));
     if (!pace_on_screen.at(1, 1))
         return tl::unexpected(stoppedAsAsked(wanted.toStdString()));

@@ -14,6 +14,7 @@ struct PaperAsked {
     FactId walkdown;
     QString door; ///< of a door record
     Moment now;
+    ui::PaperLanguage language = ui::PaperLanguage::English;
 };
 
 /// Of the practice vessel every page says that it is practice: app/report sees to it. Where `pace`

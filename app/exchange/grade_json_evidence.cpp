@@ -6,6 +6,7 @@
 
 #include "app/exchange/grade_json_parts.h"
 #include "core/error/exchange_errors.h"
+#include "core/evidence/mark_interval.h"
 #include "core/evidence/run_sequence.h"
 #include "core/near_name.h"
 #include "core/phrase/plain_figure.h"
@@ -65,9 +66,9 @@ private:
                                    const std::string& pointer) {
         if (value.is_number() && value.get<double>() >= 0)
             return value.get<double>();
-        m_faults.add(pointer,
-                     errors::figure_negative(row.unit.empty() ? errors::write_without_quotes()
-                                                              : errors::write_in_unit(row.unit)));
+        const std::string unit = gaugeUnit(row);
+        m_faults.add(pointer, errors::figure_negative(unit.empty() ? errors::write_without_quotes()
+                                                                   : errors::write_in_unit(unit)));
         return std::nullopt;
     }
 
@@ -169,17 +170,16 @@ private:
         }
     }
 
-    /// A run without its last event shows nothing of the door: it must not count as one that does.
+    /// A run without its first movement or its last event shows nothing of the door: it must not
+    /// count as one that does.
     RunEnded endOf(JsonObject& object, const RunRecord& run) {
         const auto given = object.word<RunOutcome>("outcome", Need::Optional, runOutcomeWords);
-        const MarkKind last = lastMark(run.kind, m_door);
-        const bool has_last = std::ranges::any_of(
-            run.marks, [&](const auto& recorded) { return recorded.mark.kind == last; });
-        if (has_last)
+        const auto unmarked = unmarkedEvent(run, m_door.kind);
+        if (!unmarked)
             return {run.id, given.value_or(RunOutcome::Complete), ""};
         if (given == RunOutcome::Complete)
-            object.complain("outcome", errors::run_not_complete(word(last)));
-        return {run.id, given.value_or(RunOutcome::Spoiled), notMarked(last)};
+            object.complain("outcome", errors::run_not_complete(word(*unmarked)));
+        return {run.id, given.value_or(RunOutcome::Void), notMarked(*unmarked)};
     }
 
     const Door& m_door;
@@ -262,14 +262,8 @@ std::vector<std::pair<double, MarkKind>> markTimes(JsonObject& marks) {
     return times;
 }
 
-MarkKind lastMark(RunKind kind, const Door& door) {
-    if (kind == RunKind::Contact)
-        return MarkKind::Stopped;
-    return door.kind == DoorKind::DoubleLeaf ? MarkKind::SecondLeafHome : MarkKind::Shut;
-}
-
-Wording notMarked(MarkKind last) {
-    return {"\"" + std::string(word(last)) + "\" was not marked", "mark-missing"};
+Wording notMarked(MarkKind event) {
+    return {"\"" + std::string(word(event)) + "\" was not marked", "mark-missing"};
 }
 
 void readEvidence(JsonObject& object, const Door& door, const Catalogue& catalogue,

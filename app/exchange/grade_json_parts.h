@@ -27,14 +27,11 @@ void readSeen(JsonObject& object, const SeenFields& fields, const Catalogue& cat
 /// An object of marks: seconds on any clock, in the order of time.
 std::vector<std::pair<double, MarkKind>> markTimes(JsonObject& marks);
 
-/// The mark without which a run shows nothing.
-MarkKind lastMark(RunKind kind, const Door& door);
-/// Why a run without it is spoiled.
-Wording notMarked(MarkKind last);
+/// Why a run without the mark of this event is void.
+Wording notMarked(MarkKind event);
 
 /// "observations", "measured", "plate_read" and "runs" of one entry of "doors". A run counts as
-/// complete only where its last event is marked: shut, second-home on a double leaf, stopped after
-/// contact.
+/// complete only where its first movement and its last event are marked (unmarkedEvent).
 void readEvidence(JsonObject& object, const Door& door, const Catalogue& catalogue,
                   JsonFaults& faults, DoorEvidence& evidence);
 

@@ -42,8 +42,9 @@ OrderedJson rowJson(const RowGrade& row, const std::string& because) {
     if (row.figure)
         writeFigure(object, *row.figure);
     setIfKnown(object, "probability_inside", row.inside);
-    if (!requirement.unit.empty())
-        object["unit"] = requirement.unit;
+    const std::string unit = row.figure ? gaugeUnit(requirement) : requirement.unit;
+    if (!unit.empty())
+        object["unit"] = unit;
     setIfKnown(object, "low", requirement.low);
     setIfKnown(object, "high", requirement.high);
     setIfKnown(object, "low_also", requirement.low_also);

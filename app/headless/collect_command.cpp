@@ -19,9 +19,9 @@ namespace {
 
 std::string newWords(const Collected& collected) {
     if (collected.was_taken)
-        return "taken in before";
+        return "imported before";
     const std::size_t facts = collected.added.facts;
-    return facts == 1 ? "1 new fact" : std::to_string(facts) + " new facts";
+    return facts == 1 ? "1 new entry" : std::to_string(facts) + " new entries";
 }
 
 FleetWatch watchOf(const std::vector<std::string>& files) {
@@ -51,14 +51,14 @@ OrderedJson summaryOf(const std::string& database, const Fleet& fleet) {
                          {"facts", brought.added.facts},
                          {"arrangements", brought.added.issues},
                          {"photographs", brought.added.photographs},
-                         {"taken_before", brought.was_taken}});
+                         {"imported_before", brought.was_taken}});
     }
     OrderedJson summary;
     summary["database"] = database;
     summary["vessels"] = vessels.size();
     summary["new"] = {
         {"facts", added.facts}, {"arrangements", added.issues}, {"photographs", added.photographs}};
-    summary["taken"] = std::move(taken);
+    summary["imported"] = std::move(taken);
     summary["refused"] = OrderedJson::array();
     for (const Error& error : fleet.refused)
         summary["refused"].push_back(ui::inOneLine(error));
@@ -92,14 +92,15 @@ Answer collect(const CollectAsked& asked, const Catalogue& catalogue) {
 
 void addCollectCommand(CLI::App& program, CollectAsked& asked, std::function<Answer()>& command,
                        const Graded& graded) {
-    CLI::App* take = program.add_subcommand("collect", "Handover files of a fleet into PostgreSQL");
+    CLI::App* take = program.add_subcommand("collect", "Import a fleet's handover files into "
+                                                       "PostgreSQL");
     take->fallthrough()
         ->add_option("--into", asked.into, "postgresql://USER@HOST:PORT/DATABASE")
         ->required();
     take->add_option("FILE", asked.files, "handover files")->required();
     take->add_option("--accept-key", asked.accept_keys,
-                     "new key of a device that came with another one before, 64 hex digits; may be "
-                     "given again")
+                     "new key of a device that used another one before, 64 hex digits; may be "
+                     "repeated")
         ->allow_extra_args(false);
     take->callback([&asked, &command, graded] {
         command =

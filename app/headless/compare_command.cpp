@@ -159,7 +159,7 @@ std::string differencesText(const char* what, const std::vector<RowDifference>& 
     }
     std::string text = is_filled ? table.text() + "\n" : std::string();
     if (!of_edition.empty())
-        text += "Of another edition, else the same: " + of_edition + "\n\n";
+        text += "Same except for the edition: " + of_edition + "\n\n";
     return text;
 }
 
@@ -175,25 +175,26 @@ std::string cellsText(const std::vector<CellDifference>& cells) {
 /// "at most 12 mm, SOLAS II-2/9.4.1.1.3: unsatisfactory".
 std::string sideText(const std::optional<RowGrade>& side) {
     if (!side)
-        return "no such row";
+        return "no such requirement";
     const Requirement& row = *side->requirement;
     const std::string limit = ui::limitWords(row).toStdString();
-    return (limit.empty() ? "" : limit + ", ") + row.cite + ": " +
+    return (limit.empty() ? "" : limit + ", ") + ui::citeWords(row).toStdString() + ": " +
            (isAsked(*side) ? std::string(word(side->verdict)) : ui::reasonText(side->reason));
 }
 
 std::string doorsText(const Compared& compared) {
     const std::string& vessel = compared.vessel->arrangement.particulars.name;
     if (compared.doors.empty())
-        return vessel + ": no door would be graded otherwise.\n";
-    TextTable table({"door", "before", "now", "row", "text before", "text now"});
+        return vessel + ": no door would be graded differently.\n";
+    TextTable table({"door", "before", "now", "requirement", "text before", "text now"});
     for (const ChangedVerdict& change : compared.doors)
         for (const ChangedRow& row : change.rows)
             table.add({change.door->number, std::string(word(change.before)),
                        std::string(word(change.now)), row.id, sideText(row.before),
                        sideText(row.now)});
-    return vessel + ": doors that would be graded otherwise, " +
-           std::to_string(compared.doors.size()) + "\n\n" + table.text();
+    return vessel +
+           ": doors that would be graded differently: " + std::to_string(compared.doors.size()) +
+           "\n\n" + table.text();
 }
 
 /// Of a vessel only the texts that speak to it.
@@ -207,9 +208,10 @@ std::string inText(const Compared& compared) {
     std::string text = "Before: " + editionOf(compared.before, compared) +
                        "\nNow: " + editionOf(compared.now, compared) + "\n\n";
     if (difference.empty())
-        text += "Nothing differs.\n\n";
-    text += differencesText("text", difference.profiles) + differencesText("row", difference.rows) +
-            differencesText("upkeep", difference.upkeep) + cellsText(difference.cells);
+        text += "No differences.\n\n";
+    text += differencesText("text", difference.profiles) +
+            differencesText("requirement", difference.rows) +
+            differencesText("maintenance", difference.upkeep) + cellsText(difference.cells);
     if (compared.vessel)
         text += doorsText(compared);
     else

@@ -19,10 +19,10 @@ const char* outcomeWord(Outcome outcome) {
         return "found";
     case Outcome::Missed:
         return "missed";
-    case Outcome::Imagined:
+    case Outcome::Absent:
         break;
     }
-    return "imagined";
+    return "absent";
 }
 
 OrderedJson faultsJson(const Debrief& debrief) {
@@ -52,7 +52,7 @@ OrderedJson verdictsJson(const Debrief& debrief) {
         if (compared.figure_given || compared.figure_right) {
             json["figure_given"] = figure(compared.figure_given);
             json["figure_right"] = figure(compared.figure_right);
-            json["unit"] = row.unit;
+            json["unit"] = gaugeUnit(row);
         }
         json["words"] = row.words;
         json["cite"] = row.cite;
@@ -90,7 +90,7 @@ OrderedJson debriefJson(const Exercise& exercise, std::uint32_t seed, const std:
     json["rows_right"] = debrief.rows_right;
     json["found"] = countOf(debrief, Outcome::Found);
     json["missed"] = countOf(debrief, Outcome::Missed);
-    json["imagined"] = countOf(debrief, Outcome::Imagined);
+    json["absent"] = countOf(debrief, Outcome::Absent);
     json["endangered"] = debrief.endangered;
     json["faults"] = faultsJson(debrief);
     json["verdicts"] = verdictsJson(debrief);

@@ -84,7 +84,7 @@ OrderedJson frontJson(const ExerciseFile& file) {
     json["title"] = exercise.title;
     json["words"] = exercise.words;
     json["level"] = word(exercise.level);
-    json["sealed"] = file.is_sealed;
+    json["locked"] = file.is_locked;
     if (exercise.pass_percent != 0)
         json["pass_percent"] = exercise.pass_percent;
     json["doors"] = OrderedJson::array();

@@ -96,8 +96,8 @@ Answer conformityOfFigure(const ConformityAsked& asked) {
     OrderedJson json;
     json["probability"] = probability;
     json["verdict"] = word(verdictFor(probability));
-    json["rule"] = "satisfactory from 0.95, unsatisfactory to 0.05, between them time again "
-                   "(JCGM 106:2012)";
+    json["rule"] = "satisfactory at 0.95 or more, unsatisfactory at 0.05 or less, otherwise "
+                   "time again (JCGM 106:2012)";
     return inLines(json);
 }
 

@@ -58,7 +58,7 @@ OrderedJson newHere(const Preview& preview) {
     fresh["doors"] = preview.doors;
     fresh["arrangements"] = preview.added.issues;
     fresh["photographs"] = preview.added.photographs;
-    fresh["differences"] = preview.differences;
+    fresh["conflicting_entries"] = preview.differences;
     return fresh;
 }
 
@@ -82,7 +82,7 @@ public:
         : m_handover(handover)
         , m_into(into) {}
 
-    Result<std::vector<Fact>> of(const TakeAsked& asked) {
+    Result<std::vector<Fact>> of(const ImportAsked& asked) {
         std::vector<Fact> facts;
         if (asked.accept_keys.empty())
             return facts;
@@ -140,7 +140,7 @@ private:
     FactIdSequence m_ids;
 };
 
-Answer takenIn(const TakeAsked& asked) {
+Answer takenIn(const ImportAsked& asked) {
     if (auto begun = SqliteRegister::open(QFile::decodeName(QByteArray::fromStdString(asked.into)));
         !begun)
         return refused(begun.error());
@@ -169,7 +169,7 @@ Answer takenIn(const TakeAsked& asked) {
 
 } // namespace
 
-Answer giveHandover(const GiveAsked& asked) {
+Answer exportHandover(const ExportAsked& asked) {
     const auto opened = openedRegister(asked.path);
     if (!opened)
         return refused(opened.error());
@@ -180,11 +180,11 @@ Answer giveHandover(const GiveAsked& asked) {
         return refused(sheet.error());
     OrderedJson answer = aboutFile(asked.to, *sheet);
     answer["register"] = asked.path;
-    answer["sealed"] = asked.sealed_for.has_value();
+    answer["for_one_device"] = asked.sealed_for.has_value();
     return inLines(answer);
 }
 
-Answer lookAtHandover(const LookAsked& asked) {
+Answer checkHandover(const CheckAsked& asked) {
     if (!asked.path) {
         const auto handover = readFile(asked.file, nullptr);
         if (!handover)
@@ -207,7 +207,7 @@ Answer lookAtHandover(const LookAsked& asked) {
     return inLines(answer);
 }
 
-Answer takeHandover(const TakeAsked& asked) {
+Answer importHandover(const ImportAsked& asked) {
     const PlaceBefore before(asked.into);
     Answer answer = takenIn(asked);
     if (!answer || asked.dry_run)

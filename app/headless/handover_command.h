@@ -1,4 +1,5 @@
-// handover give, look, take and key: what one register knows as a signed file, and into another.
+// handover export, check, import and key: what one register knows as a signed file, and into
+// another.
 #pragma once
 
 #include <functional>
@@ -14,21 +15,21 @@ class App;
 
 namespace latchround::headless {
 
-struct GiveAsked {
+struct ExportAsked {
     std::string path; ///< of the register
     std::string to;
     bool replace = false;                  ///< a file that is there already
     std::optional<std::string> sealed_for; ///< the receiver's public key in hex
 };
-Answer giveHandover(const GiveAsked& asked);
+Answer exportHandover(const ExportAsked& asked);
 
-struct LookAsked {
+struct CheckAsked {
     std::string file;
     std::optional<std::string> path; ///< register that it would go into
 };
-Answer lookAtHandover(const LookAsked& asked);
+Answer checkHandover(const CheckAsked& asked);
 
-struct TakeAsked {
+struct ImportAsked {
     std::string file;
     std::string into; ///< register, begun where there is none
     bool dry_run = false;
@@ -36,15 +37,15 @@ struct TakeAsked {
     std::optional<std::string> person;    ///< name of who accepts them
 };
 /// A register that was begun for a file that is then refused is taken away again.
-Answer takeHandover(const TakeAsked& asked);
+Answer importHandover(const ImportAsked& asked);
 
 /// The key of the device that the register lies on.
 Answer deviceKeyOf(const std::string& path);
 
 struct HandoverAsked {
-    GiveAsked give;
-    LookAsked look;
-    TakeAsked take;
+    ExportAsked export_to;
+    CheckAsked check;
+    ImportAsked import_from;
     std::string key_of;
 };
 /// The commands and their options; the one that is asked for becomes `command`.

@@ -6,33 +6,44 @@ namespace latchround::headless {
 
 void addHandoverCommands(CLI::App& program, HandoverAsked& asked,
                          std::function<Answer()>& command) {
-    CLI::App* commands = program.add_subcommand("handover", "From tablet to tablet, as a file");
+    CLI::App* commands = program.add_subcommand("handover", "Pass records between tablets as a "
+                                                            "file");
     commands->require_subcommand(1)->fallthrough();
 
-    CLI::App* give = commands->add_subcommand("give", "Make a signed file of a whole register");
-    give->fallthrough()->add_option("REGISTER", asked.give.path, "register file")->required();
-    give->add_option("--to", asked.give.to, "handover file")->required();
-    give->add_flag("--replace", asked.give.replace, "where there is such a file already");
-    give->add_option("--sealed-for", asked.give.sealed_for,
-                     "key of the one device that can open it, 64 hex digits");
-    give->callback([&] { command = [&] { return giveHandover(asked.give); }; });
-
-    CLI::App* look = commands->add_subcommand("look", "Check a file and show what it brings");
-    look->fallthrough()->add_option("FILE", asked.look.file, "handover file")->required();
-    look->add_option("--register", asked.look.path, "register that it would go into");
-    look->callback([&] { command = [&] { return lookAtHandover(asked.look); }; });
-
-    CLI::App* take = commands->add_subcommand("take", "Take a file into a register");
-    take->fallthrough()->add_option("FILE", asked.take.file, "handover file")->required();
-    take->add_option("--into", asked.take.into, "register file; begun where there is none")
+    CLI::App* export_to = commands->add_subcommand("export", "Export a whole register to a signed "
+                                                             "file");
+    export_to->fallthrough()
+        ->add_option("REGISTER", asked.export_to.path, "register file")
         ->required();
-    take->add_flag("--dry-run", asked.take.dry_run, "try all of it, change nothing");
-    take->add_option("--accept-key", asked.take.accept_keys,
-                     "the other device's key, which you have compared with what it shows; may be "
-                     "given again")
+    export_to->add_option("--to", asked.export_to.to, "handover file")->required();
+    export_to->add_flag("--replace", asked.export_to.replace, "overwrite the file if it exists");
+    export_to->add_option("--only-for", asked.export_to.sealed_for,
+                          "key of the one device that can open it, 64 hex digits");
+    export_to->callback([&] { command = [&] { return exportHandover(asked.export_to); }; });
+
+    CLI::App* check = commands->add_subcommand("check", "Check a handover file and show what it "
+                                                        "would bring");
+    check->fallthrough()->add_option("FILE", asked.check.file, "handover file")->required();
+    check->add_option("--register", asked.check.path, "register it would be imported into");
+    check->callback([&] { command = [&] { return checkHandover(asked.check); }; });
+
+    CLI::App* import_from =
+        commands->add_subcommand("import", "Import a handover file into a register");
+    import_from->fallthrough()
+        ->add_option("FILE", asked.import_from.file, "handover file")
+        ->required();
+    import_from->add_option("--into", asked.import_from.into, "register file; created if absent")
+        ->required();
+    import_from->add_flag("--dry-run", asked.import_from.dry_run,
+                          "check everything, change nothing");
+    import_from
+        ->add_option("--accept-key", asked.import_from.accept_keys,
+                     "key of the other device, after comparing it with the one shown there; "
+                     "may be repeated")
         ->allow_extra_args(false);
-    take->add_option("--person", asked.take.person, "name of who accepts the key");
-    take->callback([&] { command = [&] { return takeHandover(asked.take); }; });
+    import_from->add_option("--person", asked.import_from.person,
+                            "name of the person accepting the key");
+    import_from->callback([&] { command = [&] { return importHandover(asked.import_from); }; });
 
     CLI::App* key = commands->add_subcommand("key", "Show the key of a register's device");
     key->fallthrough()->add_option("REGISTER", asked.key_of, "register file")->required();

@@ -18,7 +18,7 @@ std::string foundWords(const Item& item) {
 
 std::string itemsTable(const std::vector<Item>& items, CalendarDate today, bool all) {
     TextTable table({"no", "door", "severity", "state", "action", "detention", "due", "assigned",
-                     "found", "what"});
+                     "found", "deficiency"});
     int shown = 0;
     for (const Item& item : items) {
         if (!all && !item.isOpen())
@@ -36,7 +36,7 @@ std::string itemsTable(const std::vector<Item>& items, CalendarDate today, bool 
                    isoText(shipsDay(item.findings.back().stamp.when)), foundWords(item)});
     }
     if (shown == 0)
-        return all ? "Nothing was ever written up.\n" : "No item is open.\n";
+        return all ? "No deficiency has been written up.\n" : "No open items.\n";
     return table.text();
 }
 

@@ -20,6 +20,7 @@
 #include "app/headless/grade_command.h"
 #include "app/headless/handover_command.h"
 #include "app/headless/items_command.h"
+#include "app/headless/paper_language.h"
 #include "app/headless/practice_command.h"
 #include "app/headless/register_commands.h"
 #include "app/headless/report_command.h"
@@ -114,36 +115,36 @@ void addRegisterCommands(CLI::App& program, Asked& asked) {
     CLI::App* commands = program.add_subcommand("register", "A vessel's register of doors");
     commands->require_subcommand(1)->fallthrough();
 
-    CLI::App* check = commands->add_subcommand("check", "Look for faults; changes nothing");
+    CLI::App* check = commands->add_subcommand("check", "Check a register file; changes nothing");
     check->fallthrough()->add_option("FILE", asked.file, "register as CSV")->required();
     check->callback([&] { asked.command = [&] { return checkRegisterFile(asked.file); }; });
 
-    CLI::App* take = commands->add_subcommand("import", "Take a register in");
+    CLI::App* take = commands->add_subcommand("import", "Import a register");
     take->fallthrough()->add_option("FILE", asked.import.csv, "register as CSV")->required();
-    take->add_option("--into", asked.import.into, "register file; begun where there is none")
-        ->required();
-    take->add_option("--history", asked.import.history, "facts, one JSON object a line");
-    take->add_flag("--dry-run", asked.import.dry_run, "read everything, change nothing");
+    take->add_option("--into", asked.import.into, "register file; created if absent")->required();
+    take->add_option("--history", asked.import.history, "entries, one JSON object per line");
+    take->add_flag("--dry-run", asked.import.dry_run, "check everything, change nothing");
     take->callback([&] { asked.command = [&] { return importRegister(asked.import); }; });
 
-    CLI::App* give = commands->add_subcommand("export", "Give a register out as CSV");
+    CLI::App* give = commands->add_subcommand("export", "Export a register as CSV");
     give->fallthrough()->add_option("REGISTER", asked.give_out.path, "register file")->required();
     give->add_option("--to", asked.give_out.to, "CSV file, or - for standard output")->required();
-    give->add_flag("--replace", asked.give_out.replace, "where there is such a file already");
+    give->add_flag("--replace", asked.give_out.replace, "overwrite the file if it exists");
     give->callback([&] { asked.command = [&] { return exportRegister(asked.give_out); }; });
 }
 
 void addGradingCommands(CLI::App& program, Asked& asked) {
-    CLI::App* grade = program.add_subcommand("grade", "Verdicts for doors of a JSON file");
+    CLI::App* grade = program.add_subcommand("grade", "Grade the doors in a JSON file");
     grade->fallthrough()->add_option("FILE", asked.file, "grade file")->required();
     grade->callback([&] {
         asked.command = graded(
             asked, [&](const Catalogue& catalogue) { return gradeFile(asked.file, catalogue); });
     });
 
-    CLI::App* show = program.add_subcommand("walkdown", "Doors of a walkdown with their verdicts");
+    CLI::App* show = program.add_subcommand("walkdown", "Show the doors of a walkdown with "
+                                                        "their verdicts");
     show->fallthrough()->add_option("REGISTER", asked.register_path, "register file")->required();
-    show->add_option("--walkdown", asked.show.walkdown, "id; without it the latest");
+    show->add_option("--walkdown", asked.show.walkdown, "id; default: latest");
     show->add_flag("--json", asked.show.json, "JSON instead of a table");
     show->callback([&] {
         asked.command = graded(asked, [&](const Catalogue& catalogue) {
@@ -154,19 +155,19 @@ void addGradingCommands(CLI::App& program, Asked& asked) {
 }
 
 void addReportCommands(CLI::App& program, Asked& asked) {
-    CLI::App* print = program.add_subcommand("report", "Documents of a register as files");
+    CLI::App* print = program.add_subcommand("report", "Write a document from a register");
     print->fallthrough()->add_option("REGISTER", asked.register_path, "register file")->required();
     print->add_option("--to", asked.print.to, "file to write")->required();
     print->add_option("--kind", asked.print.kind,
-                      "survey, deficiency-list, work-list, door-record, paper-form or rule-book; "
-                      "without it survey");
+                      "survey, deficiency-list, work-list, door-record, blank-form or "
+                      "rule-book; default: survey");
     print->add_option("--format", asked.print.format,
-                      "pdf, csv or json; without it by the file's ending");
-    print->add_option("--walkdown", asked.print.walkdown, "id; without it the latest");
-    print->add_option("--door", asked.print.door,
-                      "number of the door of a door record, or of a rule book");
-    print->add_option("--by", asked.print.by, "who makes it, by the name in the register");
-    print->add_flag("--replace", asked.print.replace, "where there is such a file already");
+                      "pdf, csv or json; default: from the file's extension");
+    print->add_option("--walkdown", asked.print.walkdown, "id; default: latest");
+    print->add_option("--door", asked.print.door, "door number, for a door record or rule book");
+    print->add_option("--by", asked.print.by, "name of the person creating it, as in the register");
+    print->add_option("--language", asked.print.language, language_help);
+    print->add_flag("--replace", asked.print.replace, "overwrite the file if it exists");
     print->add_flag("--practice", asked.print.practice, "mark every page as practice");
     print->callback([&] {
         asked.command = graded(asked, [&](const Catalogue& catalogue) {
@@ -175,9 +176,9 @@ void addReportCommands(CLI::App& program, Asked& asked) {
         });
     });
 
-    CLI::App* items = program.add_subcommand("items", "Open items of a register");
+    CLI::App* items = program.add_subcommand("items", "List the open items of a register");
     items->fallthrough()->add_option("REGISTER", asked.register_path, "register file")->required();
-    items->add_flag("--all", asked.items.all, "closed and withdrawn ones too");
+    items->add_flag("--all", asked.items.all, "include closed and withdrawn items");
     items->add_flag("--json", asked.items.json, "JSON instead of a table");
     items->callback([&] {
         asked.command = graded(asked, [&](const Catalogue& catalogue) {
@@ -189,12 +190,13 @@ void addReportCommands(CLI::App& program, Asked& asked) {
 
 void addCompareCommand(CLI::App& rules, Asked& asked) {
     CLI::App* compare = rules.add_subcommand(
-        "compare", "What differs between two catalogues; of a vessel, the doors graded otherwise");
+        "compare", "Compare two catalogues; with --vessel, list the doors graded differently");
     CompareAsked& both = asked.compare;
     compare->fallthrough()
         ->add_option("A", both.before, "catalogue file, or folder of them")
         ->required();
-    compare->add_option("B", both.now, "the same; or a flag's own rules, then over A")->required();
+    compare->add_option("B", both.now, "the same, or a flag's own rules to apply over A")
+        ->required();
     compare->callback([&] {
         asked.command = [&] {
             both.register_path = asked.register_path;
@@ -207,13 +209,14 @@ void addCompareCommand(CLI::App& rules, Asked& asked) {
 }
 
 void addVerifyCommand(CLI::App& program, Asked& asked) {
-    CLI::App* verify = program.add_subcommand("verify", "Look through a whole register for faults");
+    CLI::App* verify = program.add_subcommand("verify", "Check the whole register");
     verify->fallthrough()->add_option("REGISTER", asked.file, "register file")->required();
     verify->callback([&] { asked.command = [&] { return verifyRegister(asked.file); }; });
 }
 
 void addBoundaryCommand(CLI::App& program, Asked& asked) {
-    CLI::App* boundary = program.add_subcommand("boundary", "Class of the division between spaces");
+    CLI::App* boundary = program.add_subcommand("boundary", "Fire class of the division "
+                                                            "between two spaces");
     DivisionAsked& division = asked.division;
     boundary->fallthrough()
         ->add_option("--ship", division.ship,
@@ -221,13 +224,14 @@ void addBoundaryCommand(CLI::App& program, Asked& asked) {
         ->required();
     boundary
         ->add_option("--division", division.division,
-                     "bulkhead, deck, zone-bulkhead, or zone-step for a deck that steps a zone")
+                     "bulkhead, deck, zone-bulkhead, or zone-step for a deck that forms a "
+                     "step of a zone")
         ->required();
     boundary->add_option("--spaces", division.spaces,
-                         "categories of the two spaces, A,B; of a deck A below and B above");
+                         "categories of the two spaces, A,B; for a deck, A below and B above");
     boundary->add_flag("--sprinklers", division.sprinklers, "sprinklers on both sides");
     boundary->add_flag("--special-category", division.special_category,
-                       "it bounds a special category or ro-ro space");
+                       "it adjoins a special category or ro-ro space");
     boundary->add_option("--built", division.built, "day the keel was laid, YYYY-MM-DD");
     boundary->callback([&] {
         asked.command = graded(asked, [&](const Catalogue& catalogue) {
@@ -238,34 +242,35 @@ void addBoundaryCommand(CLI::App& program, Asked& asked) {
 
 void addSampleCommand(CLI::App& program, Asked& asked) {
     CLI::App* sample =
-        program.add_subcommand("sample", "How many doors to test, and what it proves");
+        program.add_subcommand("sample", "How many doors to test, and what the result proves");
     SampleAsked& plan = asked.sample;
-    sample->fallthrough()->add_option("--doors", plan.doors, "how many there are")->required();
-    sample
-        ->add_option("--defective", plan.defective, "claim: at most so many of them are defective")
+    sample->fallthrough()->add_option("--doors", plan.doors, "number of doors")->required();
+    sample->add_option("--defective", plan.defective, "claim: at most this many are defective")
         ->required();
-    sample->add_option("--confidence", plan.confidence, "of the claim, 0 to 1; without it 0.95");
-    sample->add_option("--failed", plan.failed, "result: so many failed");
-    sample->add_option("--tested", plan.tested, "result: of so many tested");
+    sample->add_option("--confidence", plan.confidence,
+                       "confidence of the claim, 0 to 1; "
+                       "default: 0.95");
+    sample->add_option("--failed", plan.failed, "result: number failed");
+    sample->add_option("--tested", plan.tested, "result: number tested");
     sample->callback([&] { asked.command = [&] { return planSample(asked.sample); }; });
 }
 
 void addFigureCommands(CLI::App& program, Asked& asked) {
-    CLI::App* trend = program.add_subcommand("trend", "Straight line through points");
+    CLI::App* trend = program.add_subcommand("trend", "Fit a straight line to points");
     trend->fallthrough()->add_option("FILE", asked.trend.csv, "CSV file, x and y")->required();
-    trend->add_option("--at", asked.trend.at, "x at which to say what is to be expected");
-    trend->add_option("--confidence", asked.trend.confidence, "0 to 1; without it 0.95");
+    trend->add_option("--at", asked.trend.at, "x at which to predict y");
+    trend->add_option("--confidence", asked.trend.confidence, "0 to 1; default: 0.95");
     trend->callback([&] { asked.command = [&] { return trendOf(asked.trend); }; });
 
     CLI::App* conformity =
-        program.add_subcommand("conformity", "Probability that a figure lies inside its limits");
+        program.add_subcommand("conformity", "Probability that a figure is within its limits");
     ConformityAsked& figure = asked.conformity;
-    conformity->fallthrough()->add_option("--value", figure.value, "as measured")->required();
+    conformity->fallthrough()->add_option("--value", figure.value, "measured value")->required();
     conformity->add_option("--u", figure.u, "its standard uncertainty, k = 1")->required();
     conformity->add_option("--low", figure.low, "lower limit");
     conformity->add_option("--high", figure.high, "upper limit");
     conformity->add_option("--dof", figure.degrees_of_freedom,
-                           "degrees of freedom of u; without it they are infinite");
+                           "degrees of freedom of u; default: infinite");
     conformity->callback(
         [&] { asked.command = [&] { return conformityOfFigure(asked.conformity); }; });
 }
@@ -283,11 +288,11 @@ int run(int argc, char** argv) {
     Asked asked;
     program
         .add_option("--catalogue", asked.catalogue_files,
-                    "catalogue file instead of the program's own; may be given again")
+                    "catalogue file instead of the program's own; may be repeated")
         ->allow_extra_args(false);
     program.add_option("--flag-rules", asked.flag_rules,
-                       "file of a flag Administration's own rules, over the catalogue; else "
-                       "REGISTER.rules.json beside the register");
+                       "file of a flag Administration's own rules, applied over the catalogue; "
+                       "default: REGISTER.rules.json beside the register");
     addRegisterCommands(program, asked);
     addGradingCommands(program, asked);
     addReportCommands(program, asked);

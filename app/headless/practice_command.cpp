@@ -21,7 +21,7 @@ namespace {
 using namespace practice;
 
 constexpr std::uintmax_t most_answer_bytes = 16u << 20;
-constexpr std::uintmax_t most_word_bytes = 4096;
+constexpr std::uintmax_t most_password_bytes = 4096;
 
 QString placeOf(const std::string& path) {
     return QFile::decodeName(QByteArray::fromStdString(path));
@@ -29,15 +29,15 @@ QString placeOf(const std::string& path) {
 
 /// From the environment or a file: what stands on a command line can be read by everybody on the
 /// machine.
-Result<std::string> wordOf(const PracticeAsked& asked) {
-    if (!asked.word_file) {
-        const char* word = std::getenv("LATCHROUND_WORD");
-        return std::string(word == nullptr ? "" : word);
+Result<std::string> passwordOf(const PracticeAsked& asked) {
+    if (!asked.password_from) {
+        const char* password = std::getenv("LATCHROUND_PASSWORD");
+        return std::string(password == nullptr ? "" : password);
     }
-    auto word = bytesOf(*asked.word_file, most_word_bytes);
-    while (word && !word->empty() && (word->back() == '\n' || word->back() == '\r'))
-        word->pop_back();
-    return word;
+    auto password = bytesOf(*asked.password_from, most_password_bytes);
+    while (password && !password->empty() && (password->back() == '\n' || password->back() == '\r'))
+        password->pop_back();
+    return password;
 }
 
 /// Options that the command itself needs and its subcommands do not.
@@ -78,10 +78,10 @@ Answer showExercise(const PracticeAsked& asked, const Catalogue& catalogue) {
 Answer scoreExercise(const PracticeAsked& asked, const Catalogue& catalogue) {
     if (Errors missing = missingOf(asked); !missing.empty())
         return tl::unexpected(std::move(missing));
-    const auto word = wordOf(asked);
-    if (!word)
-        return refused(word.error());
-    const auto exercise = openExercise(placeOf(asked.exercise), *word);
+    const auto password = passwordOf(asked);
+    if (!password)
+        return refused(password.error());
+    const auto exercise = openExercise(placeOf(asked.exercise), *password);
     if (!exercise)
         return tl::unexpected(exercise.error());
     const auto bytes = bytesOf(asked.answers, most_answer_bytes);
@@ -95,57 +95,56 @@ Answer scoreExercise(const PracticeAsked& asked, const Catalogue& catalogue) {
     return inLines(debriefJson(*exercise, *asked.seed, answers->person, debrief));
 }
 
-Answer sealExercise(const PracticeAsked& asked) {
-    const auto word = wordOf(asked);
-    if (!word)
-        return refused(word.error());
-    if (word->empty())
-        return refused({place::instructors_word(), errors::word_not_given()});
-    const auto sealed = sealExerciseFile(placeOf(asked.seal), placeOf(asked.output), *word);
-    if (!sealed)
-        return tl::unexpected(sealed.error());
-    OrderedJson answer = frontJson(*sealed);
+Answer lockExercise(const PracticeAsked& asked) {
+    const auto password = passwordOf(asked);
+    if (!password)
+        return refused(password.error());
+    if (password->empty())
+        return refused({place::password(), errors::password_not_given()});
+    const auto locked = lockExerciseFile(placeOf(asked.lock), placeOf(asked.output), *password);
+    if (!locked)
+        return tl::unexpected(locked.error());
+    OrderedJson answer = frontJson(*locked);
     answer["file"] = asked.output;
     return inLines(answer);
 }
 
 void addPracticeCommands(CLI::App& program, PracticeAsked& asked, std::function<Answer()>& command,
                          const Graded& graded) {
-    CLI::App* commands =
-        program.add_subcommand("practice", "Exercises on a vessel whose doors are not there");
+    CLI::App* commands = program.add_subcommand("practice", "Exercises on simulated doors");
     commands->require_subcommand(0, 1)->fallthrough();
     const auto exercise = [&asked](CLI::App* to) {
-        to->add_option("--seed", asked.seed, "number by which faults are drawn; 0 to 4294967295");
-        return to->add_option("--exercise", asked.exercise, "id, or file of an instructor");
+        to->add_option("--seed", asked.seed, "seed for drawing faults at random; 0 to 4294967295");
+        return to->add_option("--exercise", asked.exercise, "id, or an instructor's file");
     };
-    const auto word = [&asked](CLI::App* to) {
-        to->add_option("--word-file", asked.word_file,
-                       "file with the instructor's word; without it LATCHROUND_WORD");
+    const auto password = [&asked](CLI::App* to) {
+        to->add_option("--password-from", asked.password_from,
+                       "file with the password; default: LATCHROUND_PASSWORD");
     };
     exercise(commands);
-    word(commands);
-    commands->add_option("--answers", asked.answers, "file of answers, to be scored");
+    password(commands);
+    commands->add_option("--answers", asked.answers, "file of answers to score");
     commands->callback([&asked, &command, graded, commands] {
         if (commands->get_subcommands().empty())
             command = graded(
                 [&asked](const Catalogue& catalogue) { return scoreExercise(asked, catalogue); });
     });
 
-    CLI::App* list = commands->add_subcommand("list", "Exercises that there are");
+    CLI::App* list = commands->add_subcommand("list", "List the exercises");
     list->fallthrough()->callback([&command] { command = listExercises; });
 
-    CLI::App* show = commands->add_subcommand("show", "What is to be done, without what is wrong");
+    CLI::App* show = commands->add_subcommand("show", "Show an exercise without its faults");
     exercise(show->fallthrough())->required();
     show->callback([&asked, &command, graded] {
         command =
             graded([&asked](const Catalogue& catalogue) { return showExercise(asked, catalogue); });
     });
 
-    CLI::App* seal = commands->add_subcommand("seal", "Seal an exercise's faults by a word");
-    seal->fallthrough()->add_option("FILE", asked.seal, "exercise")->required();
-    seal->add_option("--output", asked.output, "sealed file")->required();
-    word(seal);
-    seal->callback([&asked, &command] { command = [&asked] { return sealExercise(asked); }; });
+    CLI::App* lock = commands->add_subcommand("lock", "Lock an exercise's faults with a password");
+    lock->fallthrough()->add_option("FILE", asked.lock, "exercise")->required();
+    lock->add_option("--output", asked.output, "locked file")->required();
+    password(lock);
+    lock->callback([&asked, &command] { command = [&asked] { return lockExercise(asked); }; });
 }
 
 } // namespace latchround::headless

@@ -1,4 +1,4 @@
-// practice: exercises listed, shown, sealed, and scored without a screen. Nothing here tells what
+// practice: exercises listed, shown, locked, and scored without a screen. Nothing here tells what
 // is wrong with a door before answers are given.
 #pragma once
 
@@ -15,16 +15,16 @@ namespace latchround::headless {
 struct PracticeAsked {
     std::string exercise; ///< id or path
     std::optional<std::uint32_t> seed;
-    std::string answers;                  ///< file
-    std::optional<std::string> word_file; ///< else LATCHROUND_WORD
-    std::string seal;                     ///< file to seal
+    std::string answers;                      ///< file
+    std::optional<std::string> password_from; ///< else LATCHROUND_PASSWORD
+    std::string lock;                         ///< file to lock
     std::string output;
 };
 
 Answer listExercises();
 Answer showExercise(const PracticeAsked& asked, const Catalogue& catalogue);
 Answer scoreExercise(const PracticeAsked& asked, const Catalogue& catalogue);
-Answer sealExercise(const PracticeAsked& asked);
+Answer lockExercise(const PracticeAsked& asked);
 
 void addPracticeCommands(CLI::App& program, PracticeAsked& asked, std::function<Answer()>& command,
                          const Graded& graded);

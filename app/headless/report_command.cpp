@@ -5,19 +5,22 @@
 #include "app/exchange/durable_file.h"
 #include "app/headless/json_answer.h"
 #include "app/headless/opened_register.h"
+#include "app/headless/paper_language.h"
 #include "app/headless/rules_command.h"
+#include "app/languages/translations.h"
 #include "app/report/made_report.h"
 #include "app/report/paper_form.h"
 #include "core/error/command_errors.h"
 #include "core/evidence/newest_walkdown.h"
 #include "core/evidence/same_name.h"
+#include "ui/words/spoken_language.h"
 
 namespace latchround::headless {
 
 namespace {
 
 constexpr auto program = "Latchround " LATCHROUND_VERSION;
-constexpr std::string_view paper_form = "paper-form";
+constexpr std::string_view blank_form = "blank-form";
 constexpr std::string_view rule_book = "rule-book";
 
 Result<Format> formatOf(const Print& print) {
@@ -60,6 +63,7 @@ Answer written(const Print& print, const QByteArray& document, OrderedJson answe
                                            print.replace ? IfThere::Replace : IfThere::Refuse);
         !done)
         return refused(done.error());
+    answer["language"] = ui::spokenLanguage().toStdString();
     answer["bytes"] = bytes.size();
     return inLines(answer);
 }
@@ -68,7 +72,7 @@ Answer written(const Print& print, const QByteArray& document, OrderedJson answe
 Answer printPaperForm(const Print& print, const OpenedRegister& opened, Format format,
                       const Catalogue& catalogue) {
     if (format != Format::Pdf)
-        return refused({"--kind", errors::paper_form_not_pdf()});
+        return refused({"--kind", errors::blank_form_not_pdf()});
     PaperForm form{opened.arrangement, catalogue, {}, Purpose::Annual, now(), program,
                    print.practice};
     if (print.walkdown) {
@@ -86,7 +90,7 @@ Answer printPaperForm(const Print& print, const OpenedRegister& opened, Format f
     return written(
         print, *pdf,
         {{"file", print.to},
-         {"kind", paper_form},
+         {"kind", blank_form},
          {"doors", form.doors.empty() ? opened.arrangement.doors.size() : form.doors.size()}});
 }
 
@@ -131,6 +135,7 @@ Answer printRuleBook(const Print& print, Format format, const Catalogue& catalog
     asked.register_path = print.path;
     asked.door = print.door;
     asked.to = print.to;
+    asked.language = print.language;
     asked.practice = print.practice;
     asked.replace = print.replace;
     return showRules(asked, catalogue);
@@ -140,7 +145,7 @@ Answer printRuleBook(const Print& print, Format format, const Catalogue& catalog
 
 Answer printReport(const Print& print, const Catalogue& catalogue) {
     const auto kind = reportKindFrom(print.kind);
-    if (!kind && print.kind != paper_form && print.kind != rule_book)
+    if (!kind && print.kind != blank_form && print.kind != rule_book)
         return refused({"--kind", errors::unknown_document(print.kind)});
     if (kind == ReportKind::DoorRecord && !print.door)
         return refused({"--door", errors::door_record_without_door()});
@@ -149,11 +154,15 @@ Answer printReport(const Print& print, const Catalogue& catalogue) {
         return refused(format.error());
     if (print.kind == rule_book)
         return printRuleBook(print, *format, catalogue);
+    const auto language = paperLanguage(print.language, *format == Format::Pdf);
+    if (!language)
+        return refused(language.error());
     if (const Result<> own = refuseOverRegister(print.to, print.path); !own)
         return refused(own.error());
     const auto opened = openedRegister(print.path);
     if (!opened)
         return refused(opened.error());
+    const InLanguage spoken(*language);
     return kind ? printKind(print, *opened, *kind, *format, catalogue)
                 : printPaperForm(print, *opened, *format, catalogue);
 }

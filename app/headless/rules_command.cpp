@@ -4,16 +4,20 @@
 
 #include "app/exchange/durable_file.h"
 #include "app/headless/opened_register.h"
+#include "app/headless/paper_language.h"
 #include "app/headless/rules_json.h"
 #include "app/headless/text_table.h"
+#include "app/languages/translations.h"
 #include "core/error/command_errors.h"
 #include "core/error/document_errors.h"
 #include "core/evidence/newest_walkdown.h"
 #include "core/phrase/places.h"
 #include "core/requirement/condition_phrase.h"
 #include "ui/words/catalogue_words.h"
+#include "ui/words/grade_words.h"
 #include "ui/words/phrase_words.h"
 #include "ui/words/rule_words.h"
+#include "ui/words/spoken_language.h"
 
 namespace latchround::headless {
 
@@ -52,7 +56,7 @@ struct Here {
 
 std::string rowsTable(const RuleBook& book) {
     const Here here(book);
-    std::vector<std::string> heads{"row", "step", "limit", "dates"};
+    std::vector<std::string> heads{"requirement", "step", "limit", "dates"};
     if (here.isSaid())
         heads.insert(heads.end(), {"here", "why"});
     heads.insert(heads.end(), {"citation", "status", "exempt", "edition", "what"});
@@ -65,7 +69,7 @@ std::string rowsTable(const RuleBook& book) {
                                        orDash(ui::phraseWords(datesPhrase(row)))};
         if (here.isSaid())
             cells.insert(cells.end(), {orDash(here.asked(i)), orDash(here.why(i))});
-        cells.insert(cells.end(), {row.cite, std::string(word(row.status)),
+        cells.insert(cells.end(), {ui::citeWords(row).toStdString(), std::string(word(row.status)),
                                    orDash(ui::phraseWords(conditionsPhrase(row.none_of))),
                                    row.edition, row.words});
         table.add(std::move(cells));
@@ -74,7 +78,7 @@ std::string rowsTable(const RuleBook& book) {
 }
 
 std::string upkeepTable(const Catalogue& catalogue) {
-    TextTable table({"upkeep", "every", "citation", "status", "edition", "what"});
+    TextTable table({"maintenance", "every", "citation", "status", "edition", "what"});
     for (const Upkeep& task : catalogue.upkeep)
         table.add({task.id, std::string(word(task.every)), task.cite,
                    std::string(word(task.status)), task.edition, task.words});
@@ -145,7 +149,7 @@ Answer asText(const RuleBook& book, const std::optional<std::string>& id) {
                 addPart(table, part);
             return headOf(book) + table.text();
         }
-    return refused({"--row", errors::no_row_of_id(*id)});
+    return refused({"--requirement", errors::no_row_of_id(*id)});
 }
 
 Answer asPdf(const RuleBook& book, const RulesAsked& asked) {
@@ -160,6 +164,7 @@ Answer asPdf(const RuleBook& book, const RulesAsked& asked) {
     OrderedJson answer;
     answer["file"] = *asked.to;
     answer["kind"] = "rule-book";
+    answer["language"] = ui::spokenLanguage().toStdString();
     answer["bytes"] = bytes.size();
     return inLines(answer);
 }
@@ -171,7 +176,7 @@ Answer answered(const RuleBook& book, const RulesAsked& asked) {
         return asText(book, asked.row);
     const OrderedJson json = rulesJson(book, asked.row);
     if (asked.row && json["rows"].empty() && json["upkeep"].empty())
-        return refused({"--row", errors::no_row_of_id(*asked.row)});
+        return refused({"--requirement", errors::no_row_of_id(*asked.row)});
     return inLines(json);
 }
 
@@ -185,6 +190,10 @@ GradedDoor doorOfRegister(const OpenedRegister& opened, const Door& door,
 } // namespace
 
 Answer showRules(const RulesAsked& asked, const Catalogue& catalogue) {
+    const auto language = paperLanguage(asked.language, asked.to.has_value());
+    if (!language)
+        return refused(language.error());
+    const InLanguage spoken(*language);
     RuleBook book{catalogue, nullptr, nullptr, now(), made_by, asked.practice};
     if (asked.register_path.empty())
         return asked.door ? refused({"--door", errors::door_without_vessel()})
@@ -208,15 +217,16 @@ Answer showRules(const RulesAsked& asked, const Catalogue& catalogue) {
 
 CLI::App* addRulesCommand(CLI::App& parent, RulesAsked& asked, std::string& register_path,
                           std::function<Answer()>& command, const Graded& graded) {
-    CLI::App* rules = parent.add_subcommand("rules", "The rows that doors are graded by");
+    CLI::App* rules = parent.add_subcommand("rules", "The requirements that doors are graded by");
     rules->require_subcommand(0, 1)->fallthrough();
     rules->add_option("--vessel", register_path,
-                      "register file: says where each row binds aboard, or why not");
-    rules->add_option("--door", asked.door, "number of a door of it: says so of that door");
-    rules->add_option("--row", asked.row, "id of one row: all that it says");
+                      "register file: shows where each requirement applies aboard, or why not");
+    rules->add_option("--door", asked.door, "door number: shows the same for that door");
+    rules->add_option("--requirement", asked.row, "id of one requirement: shows all of it");
     rules->add_flag("--json", asked.json, "JSON instead of a table");
     rules->add_option("--to", asked.to, "PDF file to write instead");
-    rules->add_flag("--replace", asked.replace, "where there is such a file already");
+    rules->add_option("--language", asked.language, language_help);
+    rules->add_flag("--replace", asked.replace, "overwrite the file if it exists");
     rules->callback([&asked, &register_path, &command, graded, rules] {
         if (!rules->get_subcommands().empty())
             return;

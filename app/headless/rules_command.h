@@ -12,10 +12,11 @@
 namespace latchround::headless {
 
 struct RulesAsked {
-    std::string register_path;       ///< of the vessel; empty: of none in particular
-    std::optional<std::string> door; ///< its number
-    std::optional<std::string> row;  ///< id of a row: its whole page
-    std::optional<std::string> to;   ///< PDF to write
+    std::string register_path;           ///< of the vessel; empty: of none in particular
+    std::optional<std::string> door;     ///< its number
+    std::optional<std::string> row;      ///< id of a row: its whole page
+    std::optional<std::string> to;       ///< PDF to write
+    std::optional<std::string> language; ///< of that PDF: "es"; without it English
     bool json = false;
     bool practice = false; ///< mark every page as practice
     bool replace = false;  ///< a file that is there already

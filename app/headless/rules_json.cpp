@@ -17,6 +17,10 @@ public:
         if (!value.empty())
             m_json[key] = value;
     }
+    void texts(const char* key, const std::vector<std::string>& values) {
+        for (const std::string& value : values)
+            m_json[key].push_back(value);
+    }
     void phrase(const char* key, const Phrase& value) {
         text(key, ui::phraseWords(value).toStdString());
     }
@@ -98,7 +102,7 @@ OrderedJson rowJson(const Requirement& row) {
         fields.json()["tells"] = true;
     fields.conditions("exempt", row.none_of);
     fields.regimes("advises", row.advises);
-    fields.text("unless_yes", row.unless_yes);
+    fields.texts("unless_yes", row.unless_yes);
     fields.text("unless_no", row.unless_no);
     fields.text("unless_na", row.unless_na);
     fields.text("open_unless_no", row.open_unless_no);

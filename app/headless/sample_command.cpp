@@ -33,8 +33,8 @@ const char* wordOf(NextStep step) {
     switch (step) {
     case NextStep::Proven:
         return "proven";
-    case NextStep::GoOn:
-        return "go-on";
+    case NextStep::Continue:
+        return "continue";
     case NextStep::Extend:
         return "extend";
     case NextStep::TestAll:

@@ -37,6 +37,7 @@ OrderedJson reportJson(const ReportChecked& checked, const Ledger& ledger) {
     json["when"] = rfc3339Text(fact.stamp.when);
     json["catalogue_edition"] = body.catalogue_edition;
     json["catalogue_sha256"] = body.catalogue_sha256;
+    json["language"] = body.language;
     json["facts_later"] = checked.later;
     return json;
 }

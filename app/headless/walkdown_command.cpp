@@ -38,7 +38,8 @@ std::string worstRow(const GradedDoor& door) {
 }
 
 std::string doorTable(const std::vector<GradedDoor>& doors) {
-    TextTable table({"door", "deck", "place", "boundary", "kind", "verdict", "done", "worst row"});
+    TextTable table(
+        {"door", "deck", "place", "boundary", "kind", "verdict", "done", "worst check"});
     for (const GradedDoor& door : doors)
         table.add({door.door->number, door.door->deck,
                    std::string(door.boundary ? word(door.boundary->place) : "-"),
@@ -65,7 +66,7 @@ std::string openDoors(const std::vector<GradedDoor>& doors) {
     for (const Verdict verdict :
          {Verdict::Unsatisfactory, Verdict::Judge, Verdict::TimeAgain, Verdict::Untested})
         lines += openLine(doors, verdict);
-    return lines.empty() ? "No door is open.\n" : "Open doors:\n" + lines;
+    return lines.empty() ? "No door needs attention.\n" : "Doors that need attention:\n" + lines;
 }
 
 std::string metresText(double length_m) {
@@ -74,22 +75,28 @@ std::string metresText(double length_m) {
     return text.data();
 }
 
+/// ", limit 40.0 m, 48.0 m maximum; SOLAS II-2/9.2.2.1.2"; empty where none was read for the ship.
+std::string limitsText(const ZoneLimits& limits) {
+    if (limits.cite.empty())
+        return {};
+    return (limits.rule_m ? ", limit " + metresText(*limits.rule_m) : "") +
+           (limits.most_m ? ", " + metresText(*limits.most_m) + " maximum" : "") +
+           (limits.in_cabin_areas ? " in cabin areas" : "") + "; " + std::string(limits.cite);
+}
+
 std::string zoneLines(const ZoneIntegrity& zones) {
     std::string lines;
     for (const ActingZone& zone : zones.failing) {
-        const ZoneLimits& limits = zone.limits;
-        lines += "Zones " + joinedBy(zone.zones, ", ") +
-                 " act as one: " + metresText(zone.length_m) + " against " +
-                 metresText(limits.rule_m) + " as a rule" +
-                 (limits.most_m ? " and " + metresText(*limits.most_m) + " at most" : "") + " (" +
-                 std::string(limits.cite) + "), through " + joinedBy(zone.doors, ", ") + ".\n";
+        lines += "Zones " + joinedBy(zone.zones, ", ") + " act as one through " +
+                 joinedBy(zone.doors, ", ") + ": " + metresText(zone.length_m) + " long" +
+                 limitsText(zone.limits) + ".\n";
     }
     if (zones.best_repair)
-        lines += "Mending " + joinedBy(zones.best_repair->doors, ", ") + " in bulkhead " +
-                 zones.best_repair->boundary + " restores most.\n";
+        lines += "Repairing " + joinedBy(zones.best_repair->doors, ", ") + " in bulkhead " +
+                 zones.best_repair->boundary + " restores most separation.\n";
     for (const ActingZone& zone : zones.not_shown)
-        lines += "Not shown to stand apart: zones " + joinedBy(zone.zones, ", ") +
-                 ", through doors that are not settled.\n";
+        lines += "Separation of zones " + joinedBy(zone.zones, ", ") +
+                 " is not yet proven: doors are untested or undecided.\n";
     return lines;
 }
 

@@ -8,6 +8,7 @@
 #include "app/exchange/json_text.h"
 #include "core/error/exchange_errors.h"
 #include "core/error/exercise_errors.h"
+#include "core/evidence/mark_interval.h"
 #include "core/evidence/run_sequence.h"
 #include "core/near_name.h"
 #include "core/reading/json_object.h"
@@ -146,16 +147,13 @@ private:
         }
     }
 
-    /// A run that was stopped or has not its last mark is no measurement.
+    /// A run that was stopped or lacks its first movement or its last mark is no measurement.
     static RunEnded endOf(const RunRecord& record, const AnsweredRun& run, const Door& door) {
         if (run.stopped_ns)
             return {run.id, RunOutcome::Stopped, ui::offered("stopped")};
-        const MarkKind last = lastMark(run.kind, door);
-        const bool has_last = std::ranges::any_of(
-            record.marks, [&](const auto& recorded) { return recorded.mark.kind == last; });
-        if (has_last)
-            return {run.id, RunOutcome::Complete, {}};
-        return {run.id, RunOutcome::Spoiled, notMarked(last)};
+        if (const auto unmarked = unmarkedEvent(record, door.kind))
+            return {run.id, RunOutcome::Void, notMarked(*unmarked)};
+        return {run.id, RunOutcome::Complete, {}};
     }
 
     const Arrangement& m_vessel;

@@ -62,7 +62,7 @@ std::string jsonFrom(const Attempt& attempt) {
     file["pass_percent"] = attempt.pass_percent;
     file["found"] = attempt.found;
     file["missed"] = attempt.missed;
-    file["imagined"] = attempt.imagined;
+    file["absent"] = attempt.absent;
     file["endangered"] = attempt.endangered;
     file["cautions_untrue"] = attempt.cautions_untrue;
     file["delays"] = OrderedJson::array();
@@ -96,7 +96,7 @@ Checked<Attempt> attemptFrom(std::string_view json, const std::string& where) {
     attempt.pass_percent = count(object, "pass_percent", 100);
     attempt.found = count(object, "found");
     attempt.missed = count(object, "missed");
-    attempt.imagined = count(object, "imagined");
+    attempt.absent = count(object, "absent");
     attempt.endangered = count(object, "endangered");
     attempt.cautions_untrue = count(object, "cautions_untrue");
     attempt.delays = delaysIn(object);

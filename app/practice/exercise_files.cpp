@@ -10,9 +10,9 @@
 #include "app/exchange/durable_file.h"
 #include "app/exchange/file_bytes.h"
 #include "app/practice/built_in.h"
+#include "app/practice/locked_exercise.h"
 #include "app/practice/practice_folder.h"
 #include "app/practice/practice_vessel.h"
-#include "app/practice/sealed_exercise.h"
 #include "core/error/exercise_errors.h"
 #include "core/phrase/places.h"
 
@@ -60,8 +60,8 @@ Checked<Text> textAt(const QString& place) {
 Checked<ExerciseFile> lookedAt(const QString& place, const Text& text) {
     ExerciseFile file;
     file.place = place;
-    file.is_sealed = isSealedExercise(text.json);
-    auto front = file.is_sealed ? frontOfSealed(text.json, text.where, practiceVessel())
+    file.is_locked = isLockedExercise(text.json);
+    auto front = file.is_locked ? frontOfLocked(text.json, text.where, practiceVessel())
                                 : exerciseFrom(text.json, text.where, practiceVessel());
     if (!front)
         return tl::unexpected(front.error());
@@ -96,15 +96,15 @@ std::vector<ExerciseFile> exerciseFiles() {
     return files;
 }
 
-Checked<Exercise> openExercise(const QString& place, std::string_view word) {
+Checked<Exercise> openExercise(const QString& place, std::string_view password) {
     const auto text = textAt(place);
     if (!text)
         return tl::unexpected(text.error());
-    if (!isSealedExercise(text->json))
+    if (!isLockedExercise(text->json))
         return exerciseFrom(text->json, text->where, practiceVessel());
-    if (word.empty())
-        return refuse(text->where, errors::exercise_needs_word());
-    return unsealedExercise(text->json, text->where, word, practiceVessel());
+    if (password.empty())
+        return refuse(text->where, errors::exercise_needs_password());
+    return unlockedExercise(text->json, text->where, password, practiceVessel());
 }
 
 Checked<QString> keepExerciseFile(const QString& path) {
@@ -132,16 +132,16 @@ Checked<QString> keepExerciseFile(const QString& path) {
     return kept;
 }
 
-Checked<ExerciseFile> sealExerciseFile(const QString& from, const QString& to,
-                                       std::string_view word) {
+Checked<ExerciseFile> lockExerciseFile(const QString& from, const QString& to,
+                                       std::string_view password) {
     const auto exercise = openExercise(from);
     if (!exercise)
         return tl::unexpected(exercise.error());
-    const auto sealed = sealedExercise(*exercise, word);
-    if (!sealed)
-        return tl::unexpected(Errors{sealed.error()});
+    const auto locked = lockedExercise(*exercise, password);
+    if (!locked)
+        return tl::unexpected(Errors{locked.error()});
     if (const Result<> written =
-            writeDurably(pathOf(to), std::as_bytes(std::span(*sealed)), IfThere::Refuse);
+            writeDurably(pathOf(to), std::as_bytes(std::span(*locked)), IfThere::Refuse);
         !written)
         return tl::unexpected(Errors{written.error()});
     return lookAtExercise(to);

@@ -124,7 +124,7 @@ Result<> SqliteConnection::each(std::string_view sql, Values values, const OnRow
     }
     Result<> done;
     if (!sound)
-        done = tl::unexpected(error(SQLITE_CORRUPT, "a row holds an unknown word"));
+        done = tl::unexpected(error(SQLITE_CORRUPT, "a row has an unknown word"));
     else if (code != SQLITE_DONE)
         done = tl::unexpected(lastError());
     sqlite3_reset(*statement);

@@ -5,6 +5,7 @@
 #include "app/report/moment_words.h"
 #include "app/report/report_words.h"
 #include "app/report/shapes.h"
+#include "app/report/translated.h"
 #include "core/safety/cautions.h"
 #include "ui/words/phrase_words.h"
 
@@ -44,7 +45,7 @@ QString numbersOf(const Answers& round, bool confirmed) {
     for (const auto& answer : round)
         if (answer.body.confirmed == confirmed)
             numbers << questionNumber(answer.body.question);
-    return numbers.isEmpty() ? say("none") : numbers.join(QStringLiteral(", "));
+    return numbers.isEmpty() ? Report::tr("none") : numbers.join(QStringLiteral(", "));
 }
 
 QString whenWords(const Answers& round) {
@@ -52,7 +53,7 @@ QString whenWords(const Answers& round) {
     const Moment& last = round.back().stamp.when;
     return first == last
                ? dayAndTime(first)
-               : QStringLiteral("%1, %2 to %3")
+               : Report::tr("%1, %2 to %3")
                      .arg(dayAndTime(first).chopped(6), timeOfDay(first), timeOfDay(last));
 }
 
@@ -82,25 +83,26 @@ QString withoutCareHtml(const ReportData& data) {
     for (const GradedDoor& door : data.doors)
         for (const RunRecord& run : door.evidence.runs)
             if (run.release == Release::Remote && !wasArmedWithCare(door.evidence, run))
-                runs << say("%1 on %2")
+                runs << Report::tr("%1 on %2")
                             .arg(QString::fromStdString(door.door->number),
                                  dayAndTime(run.started));
     if (runs.isEmpty())
         return {};
     return QStringLiteral("<p class=\"bad\">") +
-           safe(say("Released from the control station without all questions confirmed for that "
-                    "run: %1.")
+           safe(Report::tr("Released from the control station without every caution confirmed for "
+                           "that run: %1.")
                     .arg(listed(runs))) +
            QStringLiteral("</p>");
 }
 
 QString questionsHtml() {
     QString html = QStringLiteral("<p>") +
-                   safe(say("Before a door is released from the control station these are to be "
-                            "confirmed:")) +
+                   safe(Report::tr("Each of these must be confirmed before a door is released from "
+                                   "the control station:")) +
                    QStringLiteral("</p><ol>");
     for (const Caution& caution : cautionsBeforeRelease())
         html += QStringLiteral("<li>") + safe(ui::phraseWords(caution.question())) +
+                englishOfWarning([&] { return ui::phraseWords(caution.question()); }) +
                 QStringLiteral("</li>");
     return html + QStringLiteral("</ol>");
 }
@@ -112,13 +114,13 @@ QString cautionsHtml(const ReportData& data) {
     for (const GradedDoor& door : data.doors)
         for (const Answers& round : rounds(door.evidence.cautions))
             rows += roundHtml(data, door, round);
-    return heading("Cautions") + questionsHtml() +
-           (rows.isEmpty() ? sentence(say("None was answered on this walkdown."))
-                           : ruledTable({{"Door", 8},
-                                         {"Answered by", 28},
-                                         {"When", 30},
-                                         {"Confirmed", 20},
-                                         {"Not confirmed", 14}},
+    return heading(Report::tr("Cautions")) + questionsHtml() +
+           (rows.isEmpty() ? sentence(Report::tr("No caution was answered in this walkdown."))
+                           : ruledTable({{Report::tr("Door"), 8},
+                                         {Report::tr("Answered by"), 28},
+                                         {Report::tr("When"), 30},
+                                         {Report::tr("Confirmed"), 20},
+                                         {Report::tr("Not confirmed"), 14}},
                                         rows)) +
            withoutCareHtml(data);
 }

@@ -6,8 +6,10 @@
 
 #include "app/report/report_words.h"
 #include "app/report/shapes.h"
+#include "app/report/translated.h"
 #include "core/grading/row_check.h"
 #include "core/measure/reaction_model.h"
+#include "ui/words/rule_words.h"
 
 namespace latchround::report {
 
@@ -23,11 +25,12 @@ QString percent(double part) {
 
 QString handTimingWords() {
     const QLocale locale;
-    return say("Times were taken by hand. A start and stop by thumb is given a standard "
-               "uncertainty of %1 s and a bias of at most %2 s either way, or %3 s where one end "
-               "is heard and the other seen; figures stand with their expanded uncertainty U "
-               "(k = 2). Reaction, sight of the leaf and the device all belong to it: these are "
-               "no laboratory times.")
+    return Report::tr(
+               "Times were taken by hand. Starting and stopping by hand has a standard "
+               "uncertainty of %1 s and a bias of at most %2 s either way, or %3 s where one "
+               "end is heard and the other seen. Figures are given with their expanded "
+               "uncertainty U (k = 2), which covers reaction time, sight of the leaf and the "
+               "device. These are not laboratory times.")
         .arg(locale.toString(published_pair_spread_s, 'f', 2),
              locale.toString(bias_left_seen_s, 'f', 2), locale.toString(published_bias_s, 'f', 2));
 }
@@ -44,28 +47,37 @@ QString drillWords(const ReportData& data) {
             own += run.drill && keyed ? 1 : 0;
         }
     return own == 0 ? QString()
-                    : say("Of %1 runs %2 were timed by somebody with a thumb drill on that tablet: "
-                          "their own delay and scatter stand in place of the published figures.")
+                    : Report::tr("Runs timed by a person who had done the timing drill on that "
+                                 "tablet: %2 of %1. For these, the person's own delay and scatter "
+                                 "replace the published figures.")
                           .arg(runs)
                           .arg(own);
 }
 
 QString decisionWords(const DecisionLimits& limits) {
     QString words =
-        say("A figure is called satisfactory where it lies inside its limits with a "
-            "probability of at least %1, unsatisfactory where that is at most %2, and between "
-            "them it is to be timed again or left to judgement (JCGM 106:2012).")
+        Report::tr(
+            "A figure is satisfactory if the probability that it is within its limits is at "
+            "least %1, and unsatisfactory if that probability is at most %2. In between, the "
+            "run is timed again or the inspector decides (JCGM 106:2012).")
             .arg(percent(limits.satisfactory_from), percent(limits.unsatisfactory_to));
     if (limits != DecisionLimits{} && !limits.reason.empty())
-        words += QLatin1Char(' ') + say("These are not the usual 95 % and 5 %; reason given: %1.")
-                                        .arg(QString::fromStdString(limits.reason.text));
+        words +=
+            QLatin1Char(' ') + Report::tr("These are not the usual 95 % and 5 %; reason given: %1.")
+                                   .arg(recordedWording(limits.reason));
     return words + QLatin1Char(' ') +
-           say("A figure read off rule or gauge is satisfactory at its limit, left to judgement "
-               "less "
-               "than one step of the instrument beyond it, and unsatisfactory further out. Outside "
-               "a "
-               "band that its text calls approximate a closing is left to judgement as far as the "
-               "margin of its row reaches. Steps and margins are our own choice, no source.");
+           Report::tr(
+               "A figure read off a rule or gauge is satisfactory at its limit and "
+               "unsatisfactory one step of the instrument or more beyond it. In between, the "
+               "inspector decides. Where the text calls its band approximate, the inspector "
+               "also decides on a closing outside the band but within the margin of that "
+               "requirement. Steps and margins are the program's own choice, no source.");
+}
+
+QString crushWords() {
+    return Report::tr("A released door moves by itself and can crush. Before work on a door, "
+                      "secure it against release. Before it is tested again, warn everyone near "
+                      "it.");
 }
 
 } // namespace
@@ -74,35 +86,32 @@ QString standingCautionsHtml(const ReportData& data) {
     const Catalogue& catalogue = data.asked.catalogue;
     const Particulars& vessel = data.asked.arrangement.particulars;
     const QString drills = drillWords(data);
-    return QStringLiteral("<h2>") + safe(say("How far this report reaches")) +
+    return QStringLiteral("<h2>") + safe(Report::tr("Scope and limits")) +
            QStringLiteral("</h2><ul>") +
-           item(say("The flag Administration, approved plans and local rules stand above this "
-                    "report; grades are an aid to the surveyor's judgement.")) +
-           item(QString::fromStdString(deferenceFor(catalogue, vessel))) + item(handTimingWords()) +
+           item(
+               Report::tr("The flag Administration, approved plans and local rules take precedence "
+                          "over this report; grades are an aid to the inspector's judgement.")) +
+           item(ui::deferenceWords(catalogue, &vessel)) + item(handTimingWords()) +
            (drills.isEmpty() ? QString() : item(drills)) +
            item(decisionWords(data.asked.ledger.limitsFor(data.walkdown.id))) +
-           item(say("The rules speak of the upright ship: a time taken at more than %1° of heel "
-                    "is advice only.")
-                    .arg(QLocale().toString(upright_within_deg, 'f', 0))) +
-           item(say("It says what was seen at the doors named, at the times given, and nothing "
-                    "about doors, rows or times that are not in it.")) +
-           QStringLiteral("</ul><p><b>") + safe(say("Catalogue:")) + QStringLiteral("</b> ") +
-           safe(editionFor(catalogue, vessel)) + QStringLiteral("</p>");
+           item(
+               Report::tr("The rules assume an upright ship: a time taken at more than %1° of heel "
+                          "is advice only.")
+                   .arg(QLocale().toString(upright_within_deg, 'f', 0))) +
+           item(
+               Report::tr("The report covers what was seen at the doors named, at the times given. "
+                          "It says nothing about any other door, check or time.")) +
+           QStringLiteral("</ul><p><b>") + safe(Report::tr("Catalogue:")) +
+           QStringLiteral("</b> ") + safe(editionFor(catalogue, vessel)) + QStringLiteral("</p>");
 }
 
-QString deferenceHtml(const Catalogue& catalogue) {
-    return deferenceHtml(catalogue.deference);
-}
-
-QString deferenceHtml(const std::string& deference) {
-    return heading("Whose rules stand above this") + QStringLiteral("<ul>") +
-           item(say("The flag Administration, approved plans and local rules stand above this "
-                    "document; grades are an aid to the judgement of those who sign.")) +
-           item(QString::fromStdString(deference)) +
-           item(say("A released door moves by itself and can crush. Before work on a door it is "
-                    "kept from being released; before it is tried again everybody near it is "
-                    "told.")) +
-           QStringLiteral("</ul>");
+QString deferenceHtml(const Catalogue& catalogue, const Particulars* vessel) {
+    return heading(Report::tr("Rules that take precedence")) + QStringLiteral("<ul>") +
+           item(Report::tr(
+               "The flag Administration, approved plans and local rules take precedence "
+               "over this document; grades are an aid to the judgement of those who sign.")) +
+           item(ui::deferenceWords(catalogue, vessel)) + QStringLiteral("<li>") +
+           safe(crushWords()) + englishOfWarning(crushWords) + QStringLiteral("</li></ul>");
 }
 
 } // namespace latchround::report

@@ -9,8 +9,7 @@ namespace latchround::report {
 QString standingCautionsHtml(const ReportData& data);
 
 /// Of lists and of what is written by hand: whose rules stand above it, and that doors can crush.
-/// `deference`: the sentences of the texts that speak to the vessel (deferenceFor).
-QString deferenceHtml(const std::string& deference);
-QString deferenceHtml(const Catalogue& catalogue);
+/// `vessel`: null where it is of none in particular.
+QString deferenceHtml(const Catalogue& catalogue, const Particulars* vessel);
 
 } // namespace latchround::report

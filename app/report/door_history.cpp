@@ -10,6 +10,7 @@
 #include "app/report/row_words.h"
 #include "app/report/shapes.h"
 #include "app/report/time_chart.h"
+#include "app/report/translated.h"
 #include "core/evidence/moment_text.h"
 #include "ui/words/date_words.h"
 #include "ui/words/grade_words.h"
@@ -22,7 +23,8 @@ namespace {
 QString andEarlier(std::size_t left_out) {
     return left_out == 0 ? QString()
                          : QStringLiteral("<p class=\"in-cell muted small\">") +
-                               safe(say("and one earlier", "and %n earlier", int(left_out))) +
+                               safe(counted(int(left_out), Report::tr("and one earlier"),
+                                            Report::tr("and %1 earlier"))) +
                                QStringLiteral("</p>");
 }
 
@@ -89,12 +91,13 @@ QString shortened(const QString& words, int letters) {
 QString timesHtml(const DoorHistory& history, const Room& room, Pictures& pictures) {
     if (!history.timed)
         return {};
-    QString html = QStringLiteral("<h2>") +
-                   safe(history.timed->source == Source::ClosingTime ? say("Closing times")
-                                                                     : say("Closing rates")) +
-                   QStringLiteral("</h2>");
+    QString html =
+        QStringLiteral("<h2>") +
+        safe(history.timed->source == Source::ClosingTime ? Report::tr("Closing times")
+                                                          : Report::tr("Closing rates")) +
+        QStringLiteral("</h2>");
     if (history.days.empty())
-        return html + sentence(say("It has not been timed upright yet."));
+        return html + sentence(Report::tr("Not yet timed with the ship upright."));
     if (history.days.size() > 1 && room.chart_mm > 0)
         html += QStringLiteral("<p>") +
                 pictures.drawing(QStringLiteral("times"),
@@ -107,11 +110,11 @@ QString timesHtml(const DoorHistory& history, const Room& room, Pictures& pictur
         const TimedDay& day = history.days[history.days.size() - 1 - at];
         figures << QStringLiteral("%1: %2%3")
                        .arg(ui::dateWords(day.day), figureWords(day, history.timed->unit),
-                            day.outside ? say(" (outside)") : QString());
+                            day.outside ? Report::tr(" (outside the limit)") : QString());
     }
     html +=
         QStringLiteral("<p class=\"small\">") +
-        safe(say("Asked: %1 (%2). Newest first, with U (k = 2): %3.")
+        safe(Report::tr("Limit: %1 (%2). Newest first, with U (k = 2): %3.")
                  .arg(ui::limitWords(*history.timed), QString::fromStdString(history.timed->cite),
                       figures.join(QStringLiteral("; ")))) +
         QStringLiteral("</p>");
@@ -120,33 +123,32 @@ QString timesHtml(const DoorHistory& history, const Room& room, Pictures& pictur
 
 QString itemsHtml(const DoorHistory& history, const Room& room) {
     if (history.items.empty())
-        return heading("Items") + sentence(say("Nothing was ever written up at this door."));
+        return heading(Report::tr("Deficiencies")) +
+               sentence(Report::tr("No deficiency has been written up at "
+                                   "this door."));
     QString rows;
     const std::size_t shown = std::min(room.items, history.items.size());
     for (std::size_t at = 0; at < shown; ++at) {
         const Item& item = *history.items[at];
-        const QString text =
-            item.text().empty() ? askedWords(item) : QString::fromStdString(item.text().text);
-        rows +=
-            QStringLiteral("<tr>") + cell(QString::number(numberOf(history.data, item))) +
-            cell(safe(shortened(text, room.letters))) +
-            cell(safe(ui::severityName(item.severity))) +
-            cell(QStringLiteral("<b>") + safe(ui::stateWords(item.state)) +
-                 QStringLiteral("</b>")) +
-            cell(
-                safe(
-                    say("found %1").arg(ui::dateWords(shipsDay(item.findings.back().stamp.when)))) +
-                (item.isOpen() && item.due
-                     ? QStringLiteral(", ") + safe(ui::dueWords(item, history.data.today))
-                     : QString())) +
-            QStringLiteral("</tr>");
+        const QString text = item.text().empty() ? askedWords(item) : recordedWording(item.text());
+        rows += QStringLiteral("<tr>") + cell(QString::number(numberOf(history.data, item))) +
+                cell(safe(shortened(text, room.letters))) +
+                cell(safe(ui::severityName(item.severity))) +
+                cell(QStringLiteral("<b>") + safe(ui::stateWords(item.state)) +
+                     QStringLiteral("</b>")) +
+                cell(safe(Report::tr("found %1")
+                              .arg(ui::dateWords(shipsDay(item.findings.back().stamp.when)))) +
+                     (item.isOpen() && item.due
+                          ? QStringLiteral(", ") + safe(ui::dueWords(item, history.data.today))
+                          : QString())) +
+                QStringLiteral("</tr>");
     }
-    return heading("Items") +
-           ruledTable({{"No.", 5},
-                       {"What was wrong", 49},
-                       {"Severity", 9},
-                       {"State", 13},
-                       {"Found, due", 24}},
+    return heading(Report::tr("Deficiencies")) +
+           ruledTable({{Report::tr("No."), 5},
+                       {Report::tr("Deficiency"), 49},
+                       {Report::tr("Severity"), 9},
+                       {Report::tr("State"), 13},
+                       {Report::tr("Found, due"), 24}},
                       rows) +
            andEarlier(history.items.size() - shown);
 }
@@ -162,14 +164,14 @@ QString photographsHtml(const DoorHistory& history, const Room& room, Pictures& 
         shown_pictures += QStringLiteral("<td width=\"33%\">") +
                           pictures.photograph(record.body, room.photograph_mm) +
                           QStringLiteral("</td>");
-        captions +=
-            QStringLiteral("<td><p class=\"caption\">") +
-            safe(shortened(QString::fromStdString(record.body.caption.text), room.letters)) +
-            QStringLiteral(" <span class=\"muted\">") +
-            safe(stampWords(history.data, record.stamp)) + QStringLiteral("</span></p></td>");
+        captions += QStringLiteral("<td><p class=\"caption\">") +
+                    safe(shortened(recordedWording(record.body.caption), room.letters)) +
+                    QStringLiteral(" <span class=\"muted\">") +
+                    safe(stampWords(history.data, record.stamp)) +
+                    QStringLiteral("</span></p></td>");
     }
     return (shown == 0 ? QString()
-                       : heading("Photographs") +
+                       : heading(Report::tr("Photographs")) +
                              QStringLiteral("<table width=\"100%\" cellspacing=\"0\" "
                                             "cellpadding=\"2\"><tr>") +
                              shown_pictures + QStringLiteral("</tr><tr>") + captions +
@@ -177,9 +179,9 @@ QString photographsHtml(const DoorHistory& history, const Room& room, Pictures& 
            (history.photographs.size() == shown
                 ? QString()
                 : QStringLiteral("<p class=\"in-cell muted small\">") +
-                      safe(say("and one photograph in the register",
-                               "and %n photographs in the register",
-                               int(history.photographs.size() - shown))) +
+                      safe(counted(int(history.photographs.size() - shown),
+                                   Report::tr("and one photograph in the register"),
+                                   Report::tr("and %1 photographs in the register"))) +
                       QStringLiteral("</p>"));
 }
 

@@ -10,6 +10,8 @@
 #include "app/report/row_words.h"
 #include "app/report/shapes.h"
 #include "app/report/snapshot_section.h"
+#include "app/report/translated.h"
+#include "ui/words/catalogue_words.h"
 #include "ui/words/date_words.h"
 #include "ui/words/door_words.h"
 #include "ui/words/grade_words.h"
@@ -29,7 +31,8 @@ constexpr Room rooms[] = {{14, 60, 8, 10, 3, 55, 175, 600}, {12, 40, 6, 8, 3, 48
 QString andMore(std::size_t left_out) {
     return left_out == 0 ? QString()
                          : QStringLiteral("<p class=\"in-cell muted small\">") +
-                               safe(say("and one more", "and %n more", int(left_out))) +
+                               safe(counted(int(left_out), Report::tr("and one more"),
+                                            Report::tr("and %1 more"))) +
                                QStringLiteral("</p>");
 }
 
@@ -54,39 +57,40 @@ private:
         QString html =
             QStringLiteral("<h1>") + m_pictures.glyph(m_door.grade.verdict, 30) +
             QStringLiteral("&nbsp; ") +
-            safe(say("Door %1").arg(QString::fromStdString(m_door.door->number))) +
+            safe(Report::tr("Door record: %1").arg(QString::fromStdString(m_door.door->number))) +
             QStringLiteral("</h1><p class=\"under-title\">") +
             safe(m_data.asked.arrangement.particulars.name) + QStringLiteral(" · ") +
-            safe(say("%1 on the %2")
+            safe(Report::tr("%1 in the %2")
                      .arg(ui::verdictTitle(m_door.grade.verdict), walkdownWords(m_data))) +
             QStringLiteral("</p>");
         if (isPractice(m_data.asked))
             html += QStringLiteral("<p class=\"practice\">") +
-                    safe(practiceMark() + QStringLiteral(": ") + say("this door is not there.")) +
+                    safe(practiceMark() + QStringLiteral(": ") +
+                         Report::tr("this door is simulated.")) +
                     QStringLiteral("</p>");
-        return html;
+        return html + translationNoticeHtml(Original::Record);
     }
 
     QStringList fittings() const {
         const Door& door = *m_door.door;
         QStringList words;
-        const auto add = [&](bool has, const char* name) {
+        const auto add = [&](bool has, const QString& name) {
             if (has)
-                words << say(name);
+                words << name;
         };
-        add(door.power_operated, "power operated");
-        add(door.hold_back, "held back");
-        add(door.alarm, "alarm");
-        add(door.designed_to_reopen, "re-opens on contact");
-        add(door.hose_port, "hose port");
-        add(door.escape_route, "escape route");
-        add(door.watertight, "watertight: not examined as a watertight door");
-        add(door.weathertight, "weathertight");
+        add(door.power_operated, Report::tr("power operated"));
+        add(door.hold_back, Report::tr("hold-back"));
+        add(door.alarm, Report::tr("alarm"));
+        add(door.designed_to_reopen, Report::tr("re-opens on contact"));
+        add(door.hose_port, Report::tr("hose port"));
+        add(door.escape_route, Report::tr("escape route"));
+        add(door.watertight, Report::tr("watertight: not examined as a watertight door"));
+        add(door.weathertight, Report::tr("weathertight"));
         if (!door.release_groups.empty()) {
             QStringList groups;
             for (const std::string& group : door.release_groups)
                 groups << QString::fromStdString(group);
-            words << say("released with %1").arg(listed(groups));
+            words << Report::tr("released with %1").arg(listed(groups));
         }
         return words;
     }
@@ -94,26 +98,27 @@ private:
     QString particularsHtml(const Room& room) const {
         const Door& door = *m_door.door;
         NamedRows rows;
-        QStringList place{say("deck %1").arg(QString::fromStdString(door.deck))};
+        QStringList place{Report::tr("deck %1").arg(QString::fromStdString(door.deck))};
         if (m_door.boundary)
             place << boundaryPlaceWords(*m_door.boundary);
         place << ui::doorWords(door);
         if (door.opening_m > 0)
-            place << say("clear opening %1").arg(metres(door.opening_m));
+            place << Report::tr("clear opening %1").arg(metres(door.opening_m));
         if (door.leaf_mass_kg)
-            place << say("leaf %1 kg").arg(qRound(*door.leaf_mass_kg));
+            place << Report::tr("leaf %1 kg").arg(qRound(*door.leaf_mass_kg));
         if (door.installed)
-            place << say("installed %1").arg(ui::dateWords(*door.installed));
+            place << Report::tr("installed %1").arg(ui::dateWords(*door.installed));
         if (!door.maker.empty())
-            place << say("made by %1").arg(QString::fromStdString(door.maker));
-        rows.add("Place and kind",
+            place << Report::tr("made by %1").arg(QString::fromStdString(door.maker));
+        rows.add(Report::tr("Place and kind"),
                  safe(shortened(place.join(QStringLiteral(", ")), room.letters * 2)));
-        rows.add("Fitted with",
+        rows.add(Report::tr("Features"),
                  safe(shortened(fittings().join(QStringLiteral(", ")), room.letters * 2)));
-        rows.add("Class", safe(say("by the register %1, by its plate %2, asked: %3")
-                                   .arg(QString::fromStdString(std::string(word(door.fire_class))),
-                                        plateReadWords(m_door.evidence),
-                                        ui::boundarySourceWords(m_door.grade.asked_class))));
+        rows.add(Report::tr("Class"),
+                 safe(Report::tr("register %1, plate %2, required: %3")
+                          .arg(QString::fromStdString(std::string(word(door.fire_class))),
+                               plateReadWords(m_door.evidence),
+                               ui::boundarySourceWords(m_door.grade.asked_class))));
         return rows.html();
     }
 
@@ -121,11 +126,10 @@ private:
         QStringList found{ui::reasonWords(row.reason)};
         if (const QString measured = ui::measuredWords(row); !measured.isEmpty())
             found.prepend(measured);
+        const auto asked = [&] { return shortened(ui::rowWords(*row.requirement), room.letters); };
         return QStringLiteral("<tr>") +
-               cell(safe(shortened(QString::fromStdString(row.requirement->words), room.letters)) +
-                    QStringLiteral(" <span class=\"muted\">") +
-                    safe(QString::fromStdString(row.requirement->cite)) +
-                    QStringLiteral("</span>")) +
+               cell(safe(asked()) + englishOf(asked) + QStringLiteral(" <span class=\"muted\">") +
+                    safe(ui::citeWords(*row.requirement)) + QStringLiteral("</span>")) +
                cell(safe(ui::limitWords(*row.requirement))) +
                cell(QStringLiteral("<b>") + safe(ui::verdictWords(row.verdict)) +
                     QStringLiteral("</b>, ") +
@@ -141,12 +145,11 @@ private:
         QStringList words;
         for (std::size_t at = 0; at < std::min(most, rows.size()); ++at) {
             const QString measured = ui::measuredWords(*rows[at]);
-            const QString asked =
-                shortened(QString::fromStdString(rows[at]->requirement->words), letters);
+            const QString asked = shortened(ui::rowWords(*rows[at]->requirement), letters);
             words << (measured.isEmpty() ? asked : QStringLiteral("%1: %2").arg(asked, measured));
         }
         if (const int left_out = int(rows.size()) - int(words.size()); left_out > 0 && most > 0)
-            words << say("and one more", "and %n more", left_out);
+            words << counted(left_out, Report::tr("and one more"), Report::tr("and %1 more"));
         return QStringLiteral("<p class=\"small\"><b>") +
                safe(QStringLiteral("%1 (%2)").arg(name, QString::number(rows.size()))) +
                QStringLiteral("</b> ") + safe(words.join(QStringLiteral("; "))) +
@@ -167,10 +170,13 @@ private:
         QString rows;
         for (std::size_t at = 0; at < std::min(room.rows, bad.size()); ++at)
             rows += rowHtml(*bad[at], room);
-        QString html = heading("Row by row");
+        QString html = heading(Report::tr("Checks"));
         if (!rows.isEmpty())
-            html += ruledTable(
-                {{"What is asked", 42}, {"Limit", 12}, {"Found", 28}, {"Recorded", 18}}, rows);
+            html += ruledTable({{Report::tr("Requirement"), 42},
+                                {Report::tr("Limit"), 12},
+                                {Report::tr("Found"), 28},
+                                {Report::tr("Recorded"), 18}},
+                               rows);
         if (bad.size() > room.rows)
             html += andMore(bad.size() - room.rows);
         html += inShort(ui::verdictTitle(Verdict::Satisfactory), fine, room.fine, room.letters);
@@ -192,9 +198,11 @@ private:
             catalogue +=
                 QStringLiteral(", SHA-256 ") + QString::fromStdString(m_snapshot.catalogue_sha256);
         return QStringLiteral("<p class=\"small muted\">") +
-               safe(say("The flag Administration, approved plans and local rules stand above this "
-                        "record; grades are an aid to judgement. Catalogue: %1. Made %2 by %3 from "
-                        "%4 facts of the walkdown, SHA-256 %5, and %6 of the vessel, SHA-256 %7.")
+               safe(Report::tr(
+                        "The flag Administration, approved plans and local rules take "
+                        "precedence over this record; grades are an aid to judgement. "
+                        "Catalogue: %1. Created %2 by %3 from %4 entries of the walkdown, SHA-256 "
+                        "%5, and %6 of the vessel, SHA-256 %7.")
                         .arg(catalogue, shipsTimeAndUtc(asked.printed), by,
                              QString::number(m_snapshot.walkdown_facts),
                              QString::fromStdString(m_snapshot.walkdown_sha256),

@@ -2,6 +2,7 @@
 
 #include "app/report/report_words.h"
 #include "app/report/shapes.h"
+#include "ui/words/catalogue_words.h"
 #include "ui/words/door_words.h"
 #include "ui/words/grade_words.h"
 #include "ui/words/verdict_words.h"
@@ -23,7 +24,7 @@ QString findingHtml(const RowGrade& row) {
     QStringList found{ui::reasonWords(row.reason)};
     if (const QString measured = ui::measuredWords(row); !measured.isEmpty())
         found.prepend(measured);
-    return safe(row.requirement->words) + QStringLiteral(": <b>") +
+    return safe(ui::rowWords(*row.requirement)) + QStringLiteral(": <b>") +
            safe(found.join(QStringLiteral(", "))) + QStringLiteral("</b>");
 }
 
@@ -40,33 +41,33 @@ QString findingsHtml(const GradedDoor& door) {
             ++more;
     }
     if (more > 0)
-        html += inCell(
-            safe(say("and one more, see its details", "and %n more, see its details", more)));
+        html += inCell(safe(counted(more, Report::tr("and one more, see Details"),
+                                    Report::tr("and %1 more, see Details"))));
     return html;
 }
 
 /// Name of a timed figure, for those that a finding has not shown already.
-const char* figureName(const RowGrade& row) {
+QString figureName(const RowGrade& row) {
     if (!isAsked(row) || needsAttention(row.verdict))
-        return nullptr;
+        return {};
     switch (row.requirement->source) {
     case Source::ClosingTime:
-        return "shuts in %1";
+        return Report::tr("shuts in %1");
     case Source::ClosingRate:
-        return "closes at %1";
+        return Report::tr("closes at %1");
     case Source::AlarmLead:
-        return "alarm leads by %1";
+        return Report::tr("alarm leads by %1");
     default:
-        return nullptr;
+        return {};
     }
 }
 
 QString figuresHtml(const GradedDoor& door) {
     QStringList figures;
     for (const RowGrade& row : door.grade.rows)
-        if (const char* name = figureName(row))
+        if (const QString name = figureName(row); !name.isEmpty())
             if (const QString measured = ui::measuredWords(row); !measured.isEmpty())
-                figures << say(name).arg(measured);
+                figures << name.arg(measured);
     return figures.isEmpty() ? QString() : inCell(safe(figures.join(QStringLiteral("; "))));
 }
 
@@ -74,14 +75,15 @@ QString untestedCountHtml(const GradedDoor& door) {
     const int untested = countOf(door.grade, Verdict::Untested);
     return untested == 0 ? QString()
                          : QStringLiteral("<p class=\"in-cell muted\">") +
-                               safe(say("one row untested", "%n rows untested", untested)) +
+                               safe(counted(untested, Report::tr("one check untested"),
+                                            Report::tr("%1 checks untested"))) +
                                QStringLiteral("</p>");
 }
 
 QString placeHtml(const GradedDoor& door) {
     const QString kind = QStringLiteral("<br/>") + safe(ui::kindWords(door.door->kind));
     if (!door.boundary)
-        return safe(say("boundary not in the register")) + kind;
+        return safe(Report::tr("boundary not in the register")) + kind;
     return safe(boundaryPlaceWords(*door.boundary)) + kind;
 }
 
@@ -100,14 +102,14 @@ QString rowHtml(const GradedDoor& door, Pictures& pictures) {
 }
 
 QString tableOf(const QString& rows) {
-    return ruledTable({{"Door", 7},
-                       {"Deck", 5},
-                       {"Place and kind", 20},
-                       {"Plate read", 7},
-                       {"Register", 8},
-                       {"Boundary", 9},
-                       {"Verdict", 15},
-                       {"Findings; figures with U (k = 2)", 29}},
+    return ruledTable({{Report::tr("Door"), 7},
+                       {Report::tr("Deck"), 5},
+                       {Report::tr("Place and kind"), 20},
+                       {Report::tr("Plate read"), 7},
+                       {Report::tr("Register"), 8},
+                       {Report::tr("Boundary"), 9},
+                       {Report::tr("Verdict"), 15},
+                       {Report::tr("Findings; figures with U (k = 2)"), 29}},
                       rows);
 }
 
@@ -122,24 +124,25 @@ QString boundaryPlaceWords(const Boundary& boundary) {
 
 QString plateReadWords(const DoorEvidence& evidence) {
     if (!evidence.plate)
-        return say("not read");
+        return Report::tr("not read");
     const PlateRead& plate = evidence.plate->body;
     if (plate.fire_class)
         return QString::fromStdString(std::string(word(*plate.fire_class)));
-    return plate.state == PlateState::None ? say("none") : say("illegible");
+    return plate.state == PlateState::None ? Report::tr("none") : Report::tr("illegible");
 }
 
 Pieces doorTable(const ReportData& data, Pictures& pictures) {
     if (data.doors.empty())
-        return {{heading("Doors") + sentence(say("No door of the register is on this walkdown."))}};
+        return {{heading(Report::tr("Doors")) +
+                 sentence(Report::tr("No door of this walkdown is in the register."))}};
     const bool by_deck = data.doors.size() > most_in_one_table;
     Pieces pieces;
     for (auto door = data.doors.begin(); door != data.doors.end();) {
-        QString html = pieces.empty() ? heading("Doors") : QString();
+        QString html = pieces.empty() ? heading(Report::tr("Doors")) : QString();
         const std::string& deck = door->door->deck;
         if (by_deck)
             html += QStringLiteral("<h3>") +
-                    safe(say("Deck %1").arg(QString::fromStdString(deck))) +
+                    safe(Report::tr("Deck %1").arg(QString::fromStdString(deck))) +
                     QStringLiteral("</h3>");
         QString rows;
         for (; door != data.doors.end() && (!by_deck || door->door->deck == deck); ++door)

@@ -6,7 +6,9 @@
 #include "app/report/moment_words.h"
 #include "app/report/report_words.h"
 #include "app/report/shapes.h"
+#include "app/report/translated.h"
 #include "core/requirement/said_of_door.h"
+#include "ui/words/catalogue_words.h"
 #include "ui/words/claim_words.h"
 #include "ui/words/door_words.h"
 #include "ui/words/phrase_words.h"
@@ -17,7 +19,8 @@ namespace latchround::report {
 namespace {
 
 QString withWord(const std::string& word) {
-    return word.empty() ? safe(say("none agreed")) : QChar(0x201c) + safe(word) + QChar(0x201d);
+    return word.empty() ? safe(Report::tr("none agreed"))
+                        : QChar(0x201c) + safe(word) + QChar(0x201d);
 }
 
 QString zoneNames(const ActingZone& zone) {
@@ -27,24 +30,34 @@ QString zoneNames(const ActingZone& zone) {
     return listed(names);
 }
 
+/// ", limit 40 m, 48 m maximum; SOLAS II-2/9.2.2.1.2"; empty where no limit was read for the ship.
+QString limitsOf(const ActingZone& zone) {
+    const ZoneLimits& limits = zone.limits;
+    QString words;
+    if (limits.rule_m)
+        words += (limits.in_cabin_areas ? Report::tr(", limit %1 in cabin areas")
+                                        : Report::tr(", limit %1"))
+                     .arg(lengthOfZone(*limits.rule_m));
+    if (limits.most_m)
+        words += Report::tr(", %1 maximum").arg(lengthOfZone(*limits.most_m));
+    if (zone.area_m2 && limits.area_m2)
+        words += Report::tr("; %1 m2 in area, limit %2 m2")
+                     .arg(qRound(*zone.area_m2))
+                     .arg(qRound(*limits.area_m2));
+    if (!limits.cite.empty())
+        words += QStringLiteral("; ") +
+                 QString::fromUtf8(limits.cite.data(), qsizetype(limits.cite.size()));
+    return words;
+}
+
 QString zoneSentence(const ActingZone& zone) {
     QStringList doors;
     for (const std::string& number : zone.doors)
         doors << QString::fromStdString(number);
-    const QString through = doors.size() == 1 ? say("through door %1").arg(doors.first())
-                                              : say("through doors %1").arg(listed(doors));
-    const QString area = zone.area_m2 && zone.limits.area_m2
-                             ? say(", %1 m2 against %2 m2")
-                                   .arg(qRound(*zone.area_m2))
-                                   .arg(qRound(*zone.limits.area_m2))
-                             : QString();
-    const QString most = zone.limits.most_m
-                             ? say(" and %1 at most").arg(lengthOfZone(*zone.limits.most_m))
-                             : QString();
-    return say("Zones %1 act as one: %2 against %3 as a rule%4%5 (%6), %7.")
-        .arg(zoneNames(zone), lengthOfZone(zone.length_m), lengthOfZone(zone.limits.rule_m), most,
-             area, QString::fromUtf8(zone.limits.cite.data(), qsizetype(zone.limits.cite.size())),
-             through);
+    const QString through = doors.size() == 1 ? Report::tr("through door %1").arg(doors.first())
+                                              : Report::tr("through doors %1").arg(listed(doors));
+    return Report::tr("Zones %1 act as one %2: %3 long%4.")
+        .arg(zoneNames(zone), through, lengthOfZone(zone.length_m), limitsOf(zone));
 }
 
 QString repairSentence(const Repair& repair) {
@@ -53,20 +66,24 @@ QString repairSentence(const Repair& repair) {
         doors << QString::fromStdString(number);
     const QString boundary = QString::fromStdString(repair.boundary);
     const QString what =
-        doors.size() == 1
-            ? say("Mending door %1 in bulkhead %2 restores most").arg(doors.first(), boundary)
-            : say("Mending doors %1 in bulkhead %2 restores most").arg(listed(doors), boundary);
-    return repair.longest_after_m > 0 ? say("%1: zones that act as one are then at most %2 long.")
-                                            .arg(what, lengthOfZone(repair.longest_after_m))
-                                      : say("%1: no zones act as one then.").arg(what);
+        doors.size() == 1 ? Report::tr("Repairing door %1 in bulkhead %2 restores most separation")
+                                .arg(doors.first(), boundary)
+                          : Report::tr("Repairing doors %1 in bulkhead %2 restores most separation")
+                                .arg(listed(doors), boundary);
+    return repair.longest_after_m > 0
+               ? Report::tr("%1: zones that then still act as one are at most "
+                            "%2 long.")
+                     .arg(what, lengthOfZone(repair.longest_after_m))
+               : Report::tr("%1: no zones then act as one.").arg(what);
 }
 
 QString notShownSentence(const ActingZone& zone) {
     QStringList boundaries;
     for (const std::string& id : zone.boundaries)
         boundaries << QString::fromStdString(id);
-    return say("Zones %1 are not shown to stand apart: doors of bulkheads %2 are untested or not "
-               "settled.")
+    return Report::tr(
+               "Separation of zones %1 is not yet proven: doors in bulkheads %2 are untested "
+               "or undecided.")
         .arg(zoneNames(zone), listed(boundaries));
 }
 
@@ -97,7 +114,8 @@ QString doorsNoLongerThere(const ReportData& data) {
     return gone.isEmpty()
                ? QString()
                : QStringLiteral("<p>") +
-                     safe(say("Planned, but no longer in the register and not graded here: %1.")
+                     safe(Report::tr(
+                              "Planned, but no longer in the register and not graded here: %1.")
                               .arg(listed(gone))) +
                      QStringLiteral("</p>");
 }
@@ -105,7 +123,7 @@ QString doorsNoLongerThere(const ReportData& data) {
 } // namespace
 
 QString walkdownWords(const ReportData& data) {
-    return say("%1 walkdown begun %2")
+    return Report::tr("%1 walkdown begun %2")
         .arg(ui::purposeWords(data.walkdown.plan.purpose), dayAndTime(data.walkdown.begun_by.when));
 }
 
@@ -117,31 +135,38 @@ QString titleHtml(const ReportData& data, const QString& name) {
     if (isPractice(data.asked))
         html += QStringLiteral("<p class=\"practice\">") +
                 safe(practiceMark() + QStringLiteral(": ") +
-                     say("the doors of this report are not there.")) +
+                     Report::tr("the doors in this report are simulated.")) +
                 QStringLiteral("</p>");
-    return html;
+    return html + translationNoticeHtml(Original::Record);
 }
 
 QString vesselHtml(const ReportData& data) {
     const Arrangement& arrangement = data.asked.arrangement;
     const Particulars& vessel = arrangement.particulars;
     NamedRows rows;
-    rows.add("Name", safe(vessel.name));
-    rows.add("Identification number", safe(vessel.number));
-    rows.add("Rules", safe(ui::phraseWords(said(vessel.regime)())));
-    rows.add("Not covered", safe(say("high-speed craft; watertight doors as such")));
-    rows.add("Passengers", safe(say("certified to carry %1").arg(vessel.passengers)));
-    rows.add("Keel laid", vessel.keel_laid ? safe(isoText(*vessel.keel_laid))
-                                           : safe(say("not known: rows that depend on it are "
-                                                      "advice")));
-    rows.add("Sprinklers", safe(vessel.sprinklers ? say("fitted") : say("not fitted")));
-    rows.add("Length of the drawing", safe(metres(vessel.length_m)));
+    rows.add(Report::tr("Name"), safe(vessel.name));
+    rows.add(Report::tr("Identification number"), safe(vessel.number));
+    rows.add(Report::tr("Rules"), safe(ui::phraseWords(said(vessel.regime)())));
+    rows.add(Report::tr("Not covered"),
+             safe(Report::tr("high-speed craft; watertight doors as such")));
+    rows.add(Report::tr("Passengers"),
+             safe(Report::tr("certified to carry %1").arg(vessel.passengers)));
+    rows.add(Report::tr("Keel laid"),
+             vessel.keel_laid ? safe(isoText(*vessel.keel_laid))
+                              : safe(Report::tr("not known: requirements that depend on "
+                                                "it are advice")));
+    rows.add(Report::tr("Sprinklers"),
+             safe(vessel.sprinklers ? Report::tr("fitted") : Report::tr("not fitted")));
+    rows.add(Report::tr("Length on the drawing"), safe(metres(vessel.length_m)));
     rows.add(
-        "Register",
-        safe(say("%n door", "%n doors", int(arrangement.doors.size())) + QStringLiteral(", ") +
-             say("%n main vertical zone", "%n main vertical zones", int(arrangement.zones.size())) +
-             QStringLiteral(", ") + say("%n deck", "%n decks", int(arrangement.decks.size()))));
-    return heading("Vessel") + rows.html();
+        Report::tr("Register"),
+        safe(counted(int(arrangement.doors.size()), Report::tr("1 door"), Report::tr("%1 doors")) +
+             QStringLiteral(", ") +
+             counted(int(arrangement.zones.size()), Report::tr("1 main vertical zone"),
+                     Report::tr("%1 main vertical zones")) +
+             QStringLiteral(", ") +
+             counted(int(arrangement.decks.size()), Report::tr("1 deck"), Report::tr("%1 decks"))));
+    return heading(Report::tr("Vessel")) + rows.html();
 }
 
 QString walkdownHtml(const ReportData& data) {
@@ -151,37 +176,40 @@ QString walkdownHtml(const ReportData& data) {
     for (const std::string& name : plan.team)
         team << QString::fromStdString(name);
     NamedRows rows;
-    rows.add("Purpose", safe(ui::purposeWords(plan.purpose)));
-    rows.add("Scope", safe(plan.scope.text));
+    rows.add(Report::tr("Purpose"), safe(ui::purposeWords(plan.purpose)));
+    rows.add(Report::tr("Scope"), safe(recordedWording(plan.scope)));
     if (plan.sample)
-        rows.add("What the sample proves", safe(ui::resultSoFarWords(*plan.sample, data.tally)));
+        rows.add(Report::tr("What the sample proves"),
+                 safe(ui::resultSoFarWords(*plan.sample, data.tally)));
     if (const Upkeep* only = upkeepOf(data.asked.catalogue, plan.purpose))
-        rows.add("Asked",
-                 safe(say("only what this upkeep tries, and whatever was recorded besides: "
-                          "%1 (%2)")
-                          .arg(QString::fromStdString(only->words),
-                               QString::fromStdString(only->cite))));
-    rows.add("Walked by", safe(listed(team)));
-    rows.add("Led by", safe(personWords(data, walkdown.begun_by.person)));
-    rows.add("Begun", safe(shipsTimeAndUtc(walkdown.begun_by.when)));
-    rows.add("Ended",
+        rows.add(
+            Report::tr("Checks"),
+            safe(Report::tr("only those of this maintenance task, and any others recorded: %1 (%2)")
+                     .arg(ui::upkeepWords(*only), QString::fromStdString(only->cite))) +
+                englishOf([only] { return ui::upkeepWords(*only); }));
+    rows.add(Report::tr("Team"), safe(listed(team)));
+    rows.add(Report::tr("Recorded by"), safe(personWords(data, walkdown.begun_by.person)));
+    rows.add(Report::tr("Begun"), safe(shipsTimeAndUtc(walkdown.begun_by.when)));
+    rows.add(Report::tr("Ended"),
              walkdown.end
                  ? safe(shipsTimeAndUtc(walkdown.end->stamp.when)) + QStringLiteral(", ") +
                        safe(personWords(data, walkdown.end->stamp.person))
-                 : QStringLiteral("<b>") + safe(say("under way")) + QStringLiteral("</b>"));
+                 : QStringLiteral("<b>") + safe(Report::tr("under way")) + QStringLiteral("</b>"));
     if (walkdown.end)
-        rows.add("Remark at the end", safeLines(walkdown.end->body.remark));
-    rows.add("Heel at the start", safe(degrees(plan.heel_deg)));
-    rows.add("Control station", safe(plan.control_station.text));
-    rows.add("Channel", safe(plan.channel.text));
-    rows.add("Words agreed", safe(say("to start")) + QChar(' ') + withWord(plan.start_word) +
-                                 QStringLiteral(", ") + safe(say("to stop")) + QChar(' ') +
-                                 withWord(plan.stop_word));
-    rows.add("Who may stop the test", safe(plan.may_stop.text));
-    rows.add("Safety brief",
-             safe(plan.brief_read ? say("read before the walk") : say("not marked as read")));
-    rows.add("Walkdown id", safe(walkdown.id));
-    return heading("Walkdown") + rows.html();
+        rows.add(Report::tr("Remark at the end"), safeLines(walkdown.end->body.remark));
+    rows.add(Report::tr("Heel at the start"), safe(degrees(plan.heel_deg)));
+    rows.add(Report::tr("Control station"), safe(recordedWording(plan.control_station)));
+    rows.add(Report::tr("Channel"), safe(recordedWording(plan.channel)));
+    rows.add(Report::tr("Words agreed"), safe(Report::tr("to start")) + QChar(' ') +
+                                             withWord(plan.start_word) + QStringLiteral(", ") +
+                                             safe(Report::tr("to stop")) + QChar(' ') +
+                                             withWord(plan.stop_word));
+    rows.add(Report::tr("Who may stop the test"), safe(recordedWording(plan.may_stop)));
+    rows.add(Report::tr("Safety brief"),
+             safe(plan.brief_read ? Report::tr("read before the walkdown")
+                                  : Report::tr("not marked as read")));
+    rows.add(Report::tr("Walkdown id"), safe(walkdown.id));
+    return heading(Report::tr("Walkdown")) + rows.html();
 }
 
 QString summaryHtml(const ReportData& data, Pictures& pictures) {
@@ -203,11 +231,12 @@ QString summaryHtml(const ReportData& data, Pictures& pictures) {
         names += QStringLiteral("<td align=\"center\">") + safe(ui::verdictWords(verdict)) +
                  QStringLiteral("</td>");
     }
-    const QString counted =
-        say("%1, of which %2 done: nothing asked of them is untested without a reason.")
-            .arg(say("%n door on this walkdown", "%n doors on this walkdown", tally.doors),
+    const QString done =
+        Report::tr("%1, of which %2 done (every check made, or a reason recorded).")
+            .arg(counted(tally.doors, Report::tr("1 door in this walkdown"),
+                         Report::tr("%1 doors in this walkdown")),
                  QString::number(tally.done));
-    return heading("Summary") + QStringLiteral("<p>") + safe(counted) +
+    return heading(Report::tr("Summary")) + QStringLiteral("<p>") + safe(done) +
            QStringLiteral("</p><table class=\"tally\" width=\"100%\" cellspacing=\"0\" "
                           "cellpadding=\"3\"><tr>") +
            glyphs + QStringLiteral("</tr><tr>") + counts + QStringLiteral("</tr><tr>") + names +
@@ -215,14 +244,15 @@ QString summaryHtml(const ReportData& data, Pictures& pictures) {
 }
 
 QString zonesHtml(const ReportData& data) {
-    QString html = heading("Main vertical zones");
+    QString html = heading(Report::tr("Main vertical zones"));
     for (const ActingZone& zone : data.zones.failing)
         html +=
             QStringLiteral("<p class=\"bad\">") + safe(zoneSentence(zone)) + QStringLiteral("</p>");
     if (data.zones.failing.empty())
-        html += QStringLiteral("<p>") +
-                safe(say("No door of this walkdown was found that makes two zones act as one.")) +
-                QStringLiteral("</p>");
+        html +=
+            QStringLiteral("<p>") +
+            safe(Report::tr("No door in this walkdown was found to make two zones act as one.")) +
+            QStringLiteral("</p>");
     if (data.zones.best_repair)
         html += QStringLiteral("<p>") + safe(repairSentence(*data.zones.best_repair)) +
                 QStringLiteral("</p>");
@@ -230,14 +260,15 @@ QString zonesHtml(const ReportData& data) {
         html += QStringLiteral("<p>") + safe(notShownSentence(zone)) + QStringLiteral("</p>");
     QStringList open;
     if (const int count = openInZoneBulkheads(data))
-        open << say("%n door in zone bulkheads not settled yet",
-                    "%n doors in zone bulkheads not settled yet", count);
+        open << counted(count, Report::tr("1 door in zone bulkheads still untested or undecided"),
+                        Report::tr("%1 doors in zone bulkheads still untested or undecided"));
     if (const int count = notWalked(data))
-        open << say("%n door in zone bulkheads outside the scope of this walkdown",
-                    "%n doors in zone bulkheads outside the scope of this walkdown", count);
+        open << counted(
+            count, Report::tr("1 door in zone bulkheads outside the scope of this walkdown"),
+            Report::tr("%1 doors in zone bulkheads outside the scope of this walkdown"));
     if (!open.isEmpty())
         html += QStringLiteral("<p>") +
-                safe(say("Not known from this walkdown: %1.").arg(listed(open))) +
+                safe(Report::tr("Not known from this walkdown: %1.").arg(listed(open))) +
                 QStringLiteral("</p>");
     return html;
 }

@@ -4,8 +4,11 @@
 #include "app/report/report_words.h"
 #include "app/report/row_words.h"
 #include "app/report/shapes.h"
+#include "app/report/translated.h"
 #include "core/evidence/moment_text.h"
+#include "ui/words/catalogue_words.h"
 #include "ui/words/date_words.h"
+#include "ui/words/grade_words.h"
 #include "ui/words/item_words.h"
 
 namespace latchround::report {
@@ -42,8 +45,8 @@ QString itemRow(const ReportData& data, const Item& item) {
 
 QString askedWords(const Item& item) {
     if (item.row)
-        return QString::fromStdString(item.row->words);
-    return item.requirement.empty() ? say("the door as a whole")
+        return ui::rowWords(*item.row);
+    return item.requirement.empty() ? Report::tr("the door as a whole")
                                     : QString::fromStdString(item.requirement);
 }
 
@@ -52,19 +55,20 @@ QString zoneOfItem(const ReportData& data, const Item& item) {
     const Door* door = findDoor(arrangement, item.door);
     const Boundary* boundary = door ? findBoundary(arrangement, door->boundary) : nullptr;
     if (!boundary || boundary->zone_aft.empty())
-        return say("zone not known");
+        return Report::tr("zone not known");
     const QString aft = QString::fromStdString(boundary->zone_aft);
     return boundary->zone_aft == boundary->zone_forward
-               ? say("zone %1").arg(aft)
-               : say("zones %1 and %2").arg(aft, QString::fromStdString(boundary->zone_forward));
+               ? Report::tr("zone %1").arg(aft)
+               : Report::tr("zones %1 and %2")
+                     .arg(aft, QString::fromStdString(boundary->zone_forward));
 }
 
 QString itemPlaceWords(const ReportData& data, const Item& item) {
     const Arrangement& arrangement = data.asked.arrangement;
     const Door* door = findDoor(arrangement, item.door);
     if (!door)
-        return say("no longer in the register");
-    QStringList words{say("deck %1").arg(QString::fromStdString(door->deck))};
+        return Report::tr("no longer in the register");
+    QStringList words{Report::tr("deck %1").arg(QString::fromStdString(door->deck))};
     if (const Boundary* boundary = findBoundary(arrangement, door->boundary))
         words << boundaryPlaceWords(*boundary);
     words << zoneOfItem(data, item);
@@ -72,13 +76,15 @@ QString itemPlaceWords(const ReportData& data, const Item& item) {
 }
 
 QString wrongHtml(const Item& item) {
-    QString html = line(safe(askedWords(item)));
+    QString html = line(safe(askedWords(item)) +
+                        (item.row ? englishOf([&] { return askedWords(item); }) : QString()));
     if (!item.text().empty())
-        html += line(QStringLiteral("<b>") + safeLines(item.text().text) + QStringLiteral("</b>"));
+        html +=
+            line(QStringLiteral("<b>") + recordedWordingHtml(item.text()) + QStringLiteral("</b>"));
     if (item.row)
-        html += mutedLine(QString::fromStdString(item.row->cite));
+        html += mutedLine(ui::citeWords(*item.row));
     if (const QString repeats = ui::repeatWords(item); !repeats.isEmpty())
-        html += line(QStringLiteral("<b>") + safe(say("Repeat: %1").arg(repeats)) +
+        html += line(QStringLiteral("<b>") + safe(Report::tr("Repeat: %1").arg(repeats)) +
                      QStringLiteral("</b>"));
     return html + mutedLine(ui::stillOpenWords(item));
 }
@@ -86,34 +92,37 @@ QString wrongHtml(const Item& item) {
 QString courseHtml(const ReportData& data, const Item& item) {
     const auto& found = item.findings.back();
     QString html = mutedLine(
-        say("found %1 by %2").arg(dayOf(found.stamp), personName(data, found.stamp.person)));
+        Report::tr("found %1 by %2").arg(dayOf(found.stamp), personName(data, found.stamp.person)));
     if (!item.rectifications.empty()) {
-        const auto& mended = item.rectifications.back();
-        html += mutedLine(say("put right %1 by %2: %3")
-                              .arg(dayOf(mended.stamp), QString::fromStdString(mended.body.by),
-                                   QString::fromStdString(mended.body.what.text)));
+        const auto& rectified = item.rectifications.back();
+        html +=
+            mutedLine(Report::tr("rectified %1 by %2: %3")
+                          .arg(dayOf(rectified.stamp), QString::fromStdString(rectified.body.by),
+                               recordedWording(rectified.body.what)));
     }
     if (item.retest && !item.retest->passed)
-        html += mutedLine(say("tried again %1: not in order").arg(dayOf(item.retest->newest)));
+        html += mutedLine(Report::tr("retested %1: not in order").arg(dayOf(item.retest->newest)));
     return html;
 }
 
 QString openItemsHtml(const ReportData& data) {
     const auto open = openItems(data);
     if (open.empty())
-        return heading("Open items") + sentence(say("The vessel has no open item."));
+        return heading(Report::tr("Open items")) +
+               sentence(Report::tr("The vessel has no open items."));
     QString rows;
     for (const Item* item : open)
         rows += itemRow(data, *item);
-    return heading("Open items") +
-           sentence(say("All of the vessel, from this walkdown and from those before it.")) +
-           ruledTable({{"No.", 5},
-                       {"Door", 8},
-                       {"What is wrong", 37},
-                       {"Severity", 9},
-                       {"State", 19},
-                       {"Due", 12},
-                       {"Assigned to", 10}},
+    return heading(Report::tr("Open items")) +
+           sentence(
+               Report::tr("All open items of the vessel, from this walkdown and earlier ones.")) +
+           ruledTable({{Report::tr("No."), 5},
+                       {Report::tr("Door"), 8},
+                       {Report::tr("Deficiency"), 37},
+                       {Report::tr("Severity"), 9},
+                       {Report::tr("State"), 19},
+                       {Report::tr("Due"), 12},
+                       {Report::tr("Assigned to"), 10}},
                       rows);
 }
 

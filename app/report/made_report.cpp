@@ -8,10 +8,13 @@
 #include "app/report/moment_words.h"
 #include "app/report/printed_kinds.h"
 #include "app/report/report_words.h"
+#include "app/report/translated.h"
 #include "core/error/document_errors.h"
 #include "core/evidence/basis.h"
 #include "core/phrase/places.h"
+#include "ui/words/in_english.h"
 #include "ui/words/item_words.h"
+#include "ui/words/spoken_language.h"
 
 namespace latchround {
 
@@ -22,15 +25,15 @@ using namespace report;
 QString nameOf(const ReportData& data, ReportKind kind) {
     switch (kind) {
     case ReportKind::Survey:
-        return say("Fire door walkdown report");
+        return Report::tr("Survey report");
     case ReportKind::DeficiencyList:
-        return say("Deficiency list");
+        return Report::tr("Deficiency list");
     case ReportKind::WorkList:
-        return say("Work list");
+        return Report::tr("Work list");
     case ReportKind::DoorRecord:
         break;
     }
-    return say("Record of door %1").arg(QString::fromStdString(data.asked.door));
+    return Report::tr("Door record: %1").arg(QString::fromStdString(data.asked.door));
 }
 
 PageWords pageWordsOf(const ReportData& data, ReportKind kind, const std::string& facts_sha256) {
@@ -39,13 +42,15 @@ PageWords pageWordsOf(const ReportData& data, ReportKind kind, const std::string
     words.creator = QString::fromStdString(asked.program);
     words.header_left = QString::fromStdString(asked.arrangement.particulars.name);
     words.header_right = walkdownWords(data);
+    words.language = languageOfFile();
     words.title =
         QStringLiteral("%1, %2, %3").arg(nameOf(data, kind), words.header_left, words.header_right);
     words.subject = ui::reportWords(kind);
     words.author = asked.person.empty() ? QString() : personName(data, asked.person);
     words.keywords = QStringLiteral("facts-sha256:") + QString::fromStdString(facts_sha256);
     words.mark = isPractice(asked) ? practiceMark() : QString();
-    words.footer_left = say("Printed %1, %2").arg(shipsTimeAndUtc(asked.printed), words.creator);
+    words.footer_left =
+        Report::tr("Printed %1, %2").arg(shipsTimeAndUtc(asked.printed), words.creator);
     words.orientation =
         kind == ReportKind::DeficiencyList ? Orientation::Landscape : Orientation::Portrait;
     return words;
@@ -80,6 +85,7 @@ Result<QByteArray> documentOf(const ReportData& data, ReportKind kind, Format fo
         return printed(pieces, pictures, pageWordsOf(data, kind, facts_sha256),
                        pace.part(written, 100));
     }
+    const ui::InEnglish english; // data is read by programs, the same everywhere
     if (format == Format::Csv)
         return QByteArray::fromStdString(items ? itemsCsv(data) : surveyCsv(data));
     return QByteArray::fromStdString(items ? itemsJson(data) : surveyJson(data));
@@ -118,6 +124,7 @@ Result<MadeReport> madeReport(const WalkdownReport& asked, ReportKind kind, Form
     auto document = documentOf(*data, kind, format, fact.facts_sha256, pace);
     if (!document)
         return tl::unexpected(document.error());
+    fact.language = format == Format::Pdf ? ui::spokenLanguage().toStdString() : std::string("en");
     fact.document_sha256 = sha256Hex(std::as_bytes(
         std::span(document->constData(), static_cast<std::size_t>(document->size()))));
     return MadeReport{std::move(*document), std::move(fact)};

@@ -9,7 +9,8 @@
 
 namespace latchround {
 
-/// Csv: RFC 4180, UTF-8. Json: resources/schema/report.schema.json.
+/// Pdf: in the language that is spoken (ui/words/spoken_language.h). Data has codes and English
+/// words. Csv: RFC 4180, UTF-8. Json: resources/schema/report.schema.json.
 enum class Format { Pdf, Csv, Json };
 
 struct MadeReport {

@@ -2,10 +2,11 @@
 
 #include <cstdlib>
 
-#include <QCoreApplication>
 #include <QDateTime>
 #include <QLocale>
 #include <QTimeZone>
+
+#include "app/report/report_words.h"
 
 namespace latchround::report {
 
@@ -56,7 +57,7 @@ QString shipsTimeAndUtc(const Moment& moment) {
     const QString there = ship.date() == universal.date()
                               ? minute(universal)
                               : day(universal) + QChar(' ') + minute(universal);
-    return QCoreApplication::translate("Report", "%1 ship's time (%2), %3 UTC")
+    return Report::tr("%1 ship's time (%2), %3 UTC")
         .arg(dayAndTime(moment), offset(moment.ship_offset_minutes), there);
 }
 

@@ -9,6 +9,7 @@
 #include "app/report/report_words.h"
 #include "core/evidence/run_sequence.h"
 #include "core/grading/paper_items.h"
+#include "ui/words/catalogue_words.h"
 #include "ui/words/door_words.h"
 #include "ui/words/grade_words.h"
 
@@ -34,10 +35,6 @@ Items itemsOf(const Items& all, PaperKind kind) {
     return some;
 }
 
-QString askedOnPaper(const Requirement& row) {
-    return QString::fromStdString(row.question.empty() ? row.words : row.question);
-}
-
 QString ticks(Pictures& pictures, bool asked) {
     QString html;
     for (int box = 0; box < 3; ++box)
@@ -52,7 +49,7 @@ QString questionCells(const PaperItem* item, Pictures& pictures) {
         return QStringLiteral("<td width=\"31%\"></td>") + ticks(pictures, false) +
                ticks(pictures, false);
     const Requirement& row = *item->requirement;
-    return QStringLiteral("<td width=\"31%\">") + numberHtml(*item) + safe(askedOnPaper(row)) +
+    return QStringLiteral("<td width=\"31%\">") + numberHtml(*item) + safe(ui::askedWords(row)) +
            QStringLiteral("</td>") + ticks(pictures, true) +
            ticks(pictures, row.check == CheckKind::SeenBothSides);
 }
@@ -61,9 +58,11 @@ QString headCells() {
     const auto head = [](const QString& words) {
         return QStringLiteral("<th align=\"center\">") + safe(words) + QStringLiteral("</th>");
     };
-    const QString ticks_head = head(say("yes")) + head(say("no")) + head(say("n/a"));
-    return QStringLiteral("<th align=\"left\">") + safe(say("Second boxes: the other side")) +
-           QStringLiteral("</th>") + ticks_head + ticks_head;
+    const QString ticks_head =
+        head(Report::tr("yes")) + head(Report::tr("no")) + head(Report::tr("n/a"));
+    return QStringLiteral("<th align=\"left\">") +
+           safe(Report::tr("Second boxes: the other side")) + QStringLiteral("</th>") + ticks_head +
+           ticks_head;
 }
 
 /// In two columns, down the left one first.
@@ -85,17 +84,18 @@ QString toMeasure(const Items& all) {
     QStringList lines;
     for (const PaperItem& item : itemsOf(all, PaperKind::Figure)) {
         const QString limit = ui::limitWords(*item.requirement);
-        lines << numberHtml(item) + safe(askedOnPaper(*item.requirement)) +
+        lines << numberHtml(item) + safe(ui::askedWords(*item.requirement)) +
                      (limit.isEmpty() ? QString()
                                       : QStringLiteral(" (") + safe(limit) + QStringLiteral(")")) +
                      QStringLiteral(": _________ ") + safe(gaugeUnit(*item.requirement));
     }
     for (const PaperItem& item : itemsOf(all, PaperKind::SpringGauge))
-        lines << numberHtml(item) + safe(say("Spring gauge at the edge of the leaf, shut")) +
+        lines << numberHtml(item) +
+                     safe(Report::tr("Spring gauge at the edge of the closed leaf")) +
                      QStringLiteral(": _________ ") + safe(gaugeUnit(*item.requirement));
     for (const PaperItem& item : itemsOf(all, PaperKind::Heel))
-        lines << numberHtml(item) + safe(say("Ship's heel at this door")) +
-                     QStringLiteral(": _______ ") + safe(say("degrees"));
+        lines << numberHtml(item) + safe(Report::tr("Ship's heel at this door")) +
+                     QStringLiteral(": _______ ") + safe(Report::tr("degrees"));
     return QStringLiteral("<p class=\"paper\">") + lines.join(QStringLiteral(" &nbsp; ")) +
            QStringLiteral("</p>");
 }
@@ -137,11 +137,11 @@ QString timeHead(const Time& time, const std::vector<const Requirement*>& timed)
     for (const Requirement* row : timed)
         if (isLimited(time, row->source))
             limits << (time.to == MarkKind::SecondLeafHome
-                           ? say("both together %1").arg(ui::limitWords(*row))
+                           ? Report::tr("both together %1").arg(ui::limitWords(*row))
                            : ui::limitWords(*row));
     limits.removeDuplicates();
     const QString words = QStringLiteral("%1, s").arg(
-        say("%1 to %2").arg(ui::markWords(time.from), ui::markWords(time.to).toLower()));
+        Report::tr("%1 to %2").arg(ui::markWords(time.from), ui::markWords(time.to).toLower()));
     return QStringLiteral("<th align=\"left\">") +
            safe(limits.isEmpty()
                     ? words
@@ -174,10 +174,10 @@ QString runsHtml(const Door& door, const Items& all, const std::vector<const Req
         return std::pair{time.from != MarkKind::AlarmOn, time.to == MarkKind::AlarmOff};
     });
     QString head = QStringLiteral("<th width=\"5%\"></th><th align=\"left\">") +
-                   safe(say("Released")) + QStringLiteral("</th>");
+                   safe(Report::tr("Released")) + QStringLiteral("</th>");
     for (const Time& time : columns)
         head += timeHead(time, timed);
-    head += QStringLiteral("<th align=\"left\">") + safe(say("Shut, latched?")) +
+    head += QStringLiteral("<th align=\"left\">") + safe(Report::tr("Shut, latched?")) +
             QStringLiteral("</th>");
     QString html = QStringLiteral("<table class=\"lines paper\" width=\"100%\" cellspacing=\"0\" "
                                   "cellpadding=\"4\"><tr>") +
@@ -186,11 +186,11 @@ QString runsHtml(const Door& door, const Items& all, const std::vector<const Req
         html += runLine(numberHtml(item), safe(ui::releaseWords(item.release)), columns,
                         timesOf(door, item.release));
     for (int again = 0; again < runs_again; ++again)
-        html += runLine({}, safe(say("again, number ____")), columns, columns);
+        html += runLine({}, safe(Report::tr("again, No. ____")), columns, columns);
     html += QStringLiteral("</table>");
     for (const PaperItem& item : itemsOf(all, PaperKind::Contact))
         html += QStringLiteral("<p class=\"paper\">") + numberHtml(item) +
-                safe(say("Contact with a soft block, never a hand: touched to stopped")) +
+                safe(Report::tr("Contact with a soft block, never a hand: touched to stopped")) +
                 QStringLiteral(" _________ s</p>");
     return html;
 }
@@ -198,18 +198,18 @@ QString runsHtml(const Door& door, const Items& all, const std::vector<const Req
 QString doorHead(const PaperForm& form, const GradedDoor& door) {
     QStringList words{QString::fromStdString(std::string(word(door.door->fire_class)))};
     words << ui::doorWords(*door.door)
-          << say("deck %1").arg(QString::fromStdString(door.door->deck));
+          << Report::tr("deck %1").arg(QString::fromStdString(door.door->deck));
     if (door.boundary)
         words << boundaryPlaceWords(*door.boundary);
     if (door.door->opening_m > 0)
-        words << say("clear opening %1").arg(metres(door.door->opening_m));
+        words << Report::tr("clear opening %1").arg(metres(door.door->opening_m));
     if (isRemotelyReleased(*door.door))
-        words << say("released with %1")
+        words << Report::tr("released with %1")
                      .arg(QString::fromStdString(usualGroup(form.arrangement, *door.door)));
     if (door.door->watertight)
-        words << say("not examined as a watertight door");
+        words << Report::tr("not examined as a watertight door");
     return QStringLiteral("<h3 class=\"paper\">") +
-           safe(say("Door %1").arg(QString::fromStdString(door.door->number))) +
+           safe(Report::tr("Door %1").arg(QString::fromStdString(door.door->number))) +
            QStringLiteral("</h3><p class=\"paper muted\">") +
            safe(words.join(QStringLiteral(", "))) + QStringLiteral("</p>");
 }
@@ -230,14 +230,16 @@ QString paperDoorHtml(const PaperForm& form, const Door& door, Pictures& picture
             timed.push_back(row.requirement);
     QString plate;
     for (const PaperItem& item : itemsOf(items, PaperKind::Plate))
-        plate = numberHtml(item) + safe(say("Plate reads:")) +
+        plate = numberHtml(item) + safe(Report::tr("Plate reads:")) +
                 QStringLiteral(" ______________ &nbsp; ");
     return doorHead(form, asked) + QStringLiteral("<p class=\"paper\">") + plate +
-           safe(say("Time:")) + QStringLiteral(" __________ &nbsp; ") +
-           safe(say("Verdict of the surveyor:")) + QStringLiteral(" ______________________</p>") +
+           safe(Report::tr("Time:")) + QStringLiteral(" __________ &nbsp; ") +
+           safe(Report::tr("Inspector's verdict:")) +
+           QStringLiteral(" ______________________</p>") +
            questionsHtml(itemsOf(items, PaperKind::Question), pictures) + toMeasure(items) +
            runsHtml(door, items, timed) + QStringLiteral("<p class=\"paper\">") +
-           safe(say("Notes:")) + QChar(' ') + QString(110, QChar('_')) + QStringLiteral("</p>");
+           safe(Report::tr("Notes:")) + QChar(' ') + QString(110, QChar('_')) +
+           QStringLiteral("</p>");
 }
 
 } // namespace latchround::report

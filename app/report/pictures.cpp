@@ -5,7 +5,6 @@
 #include <memory>
 
 #include <QBuffer>
-#include <QCoreApplication>
 #include <QImageReader>
 #include <QPainter>
 
@@ -104,7 +103,7 @@ QImage damagedImage(QSize size) {
     painter.setFont(font);
     painter.setPen(ink);
     painter.drawText(image.rect(), Qt::AlignCenter | Qt::TextWordWrap,
-                     say("Photograph damaged: it cannot be shown."));
+                     Report::tr("Photograph damaged: it cannot be shown."));
     return image;
 }
 
@@ -137,15 +136,15 @@ void Pictures::begin(const std::string& sha256) {
         m_bytes_of ? m_bytes_of(sha256) : std::vector<std::byte>{});
     const auto look = std::make_shared<std::packaged_task<Looked()>>([bytes, sha256]() -> Looked {
         if (bytes->empty())
-            return {{}, QT_TRANSLATE_NOOP("Report", "Photograph not at hand in this register.")};
+            return {{}, QT_TRANSLATE_NOOP("Report", "Photograph not in this register.")};
         if (sha256Hex(*bytes) != sha256)
             return {{},
-                    QT_TRANSLATE_NOOP("Report", "Photograph left out: its bytes are not those "
-                                                "that were recorded.")};
+                    QT_TRANSLATE_NOOP("Report", "Photograph omitted: its data is not what was "
+                                                "recorded.")};
         const QSize size = Reader(bytes).size();
         if (!size.isValid())
             return {{},
-                    QT_TRANSLATE_NOOP("Report", "Photograph left out: its bytes are not a picture "
+                    QT_TRANSLATE_NOOP("Report", "Photograph omitted: its data is not a picture "
                                                 "that can be shown.")};
         return {size, nullptr};
     });
@@ -190,7 +189,7 @@ QString Pictures::photograph(const Photograph& photograph, double side_mm) {
     prepare(one);
     const Looked& looked = m_photographs.at(photograph.sha256).looked.get();
     if (looked.instead)
-        return safe(say(looked.instead));
+        return safe(Report::tr(looked.instead));
     const double side = side_mm * css_px_per_mm;
     return imageTag(photograph_address + QString::fromStdString(photograph.sha256),
                     QSizeF(looked.size).scaled(side, side, Qt::KeepAspectRatio));

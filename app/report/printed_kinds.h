@@ -11,7 +11,7 @@ namespace latchround::report {
 Pieces surveyPieces(const ReportData& data, Pictures& pictures,
                     const ProgressRange& pace = ProgressRange());
 
-/// Open items for the master, gravest first; a lying sheet.
+/// Open items for the master, most severe first; a lying sheet.
 Pieces deficiencyListPieces(const ReportData& data, Pictures& pictures);
 
 /// Open items for the crew, by whom they are assigned to and by zone, with boxes to tick.

@@ -4,6 +4,7 @@
 #include <tuple>
 
 #include "app/exchange/facts_hash.h"
+#include "app/report/translated.h"
 #include "core/error/document_errors.h"
 #include "core/evidence/basis.h"
 #include "core/evidence/moment_text.h"
@@ -49,7 +50,7 @@ QString personWords(const ReportData& data, const std::string& person) {
     if (!known || known->role.empty())
         return personName(data, person);
     return QStringLiteral("%1 (%2)").arg(QString::fromStdString(known->name),
-                                         QString::fromStdString(known->role.text));
+                                         recordedWording(known->role));
 }
 
 int numberOf(const ReportData& data, const Item& item) {

@@ -34,7 +34,7 @@ QString personName(const ReportData& data, const std::string& person);
 /// Number of an item in every document made of the same register: its place among all, from 1.
 int numberOf(const ReportData& data, const Item& item);
 
-/// Open items, gravest first, then by the day they are due, then as they were found.
+/// Open items, most severe first, then by the day they are due, then as they were found.
 std::vector<const Item*> openItems(const ReportData& data);
 
 /// Unsatisfactory, to be judged or to be timed again.

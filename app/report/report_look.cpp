@@ -33,6 +33,8 @@ QString styleSheet() {
         .caption { font-size: 7.5pt; margin-top: 2px; margin-bottom: 6px; }
         table.small td, table.small th { font-size: 7.5pt; }
         p.small { font-size: 7.5pt; }
+        .english { font-size: 7pt; font-weight: normal; color: #555555; }
+        .notice { font-size: 8pt; margin-bottom: 6px; }
         table.paper td, table.paper th { font-size: 7pt; }
         h3.paper { margin-top: 10px; margin-bottom: 0px; }
         p.paper { font-size: 7.5pt; margin-top: 3px; margin-bottom: 3px; }

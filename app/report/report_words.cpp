@@ -1,15 +1,9 @@
 #include "app/report/report_words.h"
 
-#include <QCoreApplication>
-
 namespace latchround::report {
 
-QString say(const char* words) {
-    return QCoreApplication::translate("Report", words);
-}
-
-QString say(const char* one, const char* many, int count) {
-    return QCoreApplication::translate("Report", count == 1 ? one : many, nullptr, count);
+QString counted(int count, const QString& one, const QString& many) {
+    return count == 1 ? one : many.arg(count);
 }
 
 QString safe(const QString& words) {
@@ -21,7 +15,7 @@ QString safe(const std::string& words) {
 }
 
 QString practiceMark() {
-    return say("PRACTICE - not a record");
+    return Report::tr("PRACTICE - not a record");
 }
 
 QString safeLines(const std::string& words) {
@@ -37,7 +31,7 @@ QString cell(const QString& html) {
 QString listed(const QStringList& words) {
     if (words.size() < 2)
         return words.join(QString());
-    return say("%1 and %2")
+    return Report::tr("%1 and %2")
         .arg(words.mid(0, words.size() - 1).join(QStringLiteral(", ")), words.last());
 }
 

@@ -4,15 +4,19 @@
 
 #include <string>
 
+#include <QCoreApplication>
 #include <QString>
 #include <QStringList>
 
 namespace latchround::report {
 
-/// Words of the report, translated.
-QString say(const char* words);
-/// One of two forms by the count, which stands for %n in it.
-QString say(const char* one, const char* many, int count);
+/// The papers' own words, in the language of the paper: Report::tr("Cautions").
+struct Report {
+    Q_DECLARE_TR_FUNCTIONS(Report)
+};
+
+/// One of two forms by the count, which stands for %1 in the second.
+QString counted(int count, const QString& one, const QString& many);
 
 QString safe(const QString& words);
 QString safe(const std::string& words);

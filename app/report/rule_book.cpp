@@ -7,10 +7,12 @@
 #include "app/report/pictures.h"
 #include "app/report/report_words.h"
 #include "app/report/shapes.h"
+#include "app/report/translated.h"
 #include "core/error/document_errors.h"
 #include "core/phrase/places.h"
 #include "core/requirement/said_of_door.h"
 #include "ui/words/catalogue_words.h"
+#include "ui/words/grade_words.h"
 #include "ui/words/phrase_words.h"
 #include "ui/words/rule_words.h"
 
@@ -27,11 +29,11 @@ bool isOfPractice(const RuleBook& book) {
 
 QString ofWhat(const RuleBook& book) {
     if (!book.arrangement)
-        return say("no vessel in particular");
+        return Report::tr("no vessel in particular");
     const QString vessel = QString::fromStdString(book.arrangement->particulars.name);
-    return book.door
-               ? say("%1, door %2").arg(vessel, QString::fromStdString(book.door->door->number))
-               : vessel;
+    return book.door ? Report::tr("%1, door %2")
+                           .arg(vessel, QString::fromStdString(book.door->door->number))
+                     : vessel;
 }
 
 QString vesselSentence(const RuleBook& book) {
@@ -40,9 +42,9 @@ QString vesselSentence(const RuleBook& book) {
     const Particulars& vessel = book.arrangement->particulars;
     const QString keel =
         vessel.keel_laid
-            ? say("keel laid %1").arg(QString::fromStdString(isoText(*vessel.keel_laid)))
-            : say("no keel date on record");
-    return sentence(say("%1, %2, %3 passengers.")
+            ? Report::tr("keel laid %1").arg(QString::fromStdString(isoText(*vessel.keel_laid)))
+            : Report::tr("no keel date on record");
+    return sentence(Report::tr("%1, %2, %3 passengers.")
                         .arg(ui::phraseWords(said(vessel.regime)()), keel)
                         .arg(vessel.passengers));
 }
@@ -66,15 +68,14 @@ const Particulars* particularsOf(const RuleBook& book) {
 }
 
 QString textsHtml(const RuleBook& book) {
-    QString html = heading("The texts");
+    QString html = heading(Report::tr("The texts"));
     for (const ui::RulePart& part : ui::textParts(book.catalogue, particularsOf(book)))
         html += partHtml(part);
     return html;
 }
 
 QString whoseRulesHtml(const RuleBook& book) {
-    const Particulars* vessel = particularsOf(book);
-    return deferenceHtml(vessel ? deferenceFor(book.catalogue, *vessel) : book.catalogue.deference);
+    return deferenceHtml(book.catalogue, particularsOf(book));
 }
 
 /// How the rows stand at the door, or aboard; empty where it is of no vessel.
@@ -109,7 +110,8 @@ private:
 
 QString ruleHtml(const RuleBook& book, const Standings& standings, std::size_t index) {
     const Requirement& row = book.catalogue.rows[index];
-    QString html = QStringLiteral("<h3>") + safe(ui::rowWords(row)) + QStringLiteral("</h3>");
+    QString html = QStringLiteral("<h3>") + safe(ui::rowWords(row)) + QStringLiteral("</h3>") +
+                   englishParagraph([&] { return ui::rowWords(row); });
     html += standings.html(book, index);
     for (const ui::RulePart& part : ui::rowParts(row, book.catalogue, particularsOf(book)))
         html += partHtml(part);
@@ -134,9 +136,10 @@ QString upkeepHtml(const RuleBook& book) {
     const Catalogue& catalogue = book.catalogue;
     if (catalogue.upkeep.empty())
         return {};
-    QString html = heading("Maintenance");
+    QString html = heading(Report::tr("Maintenance"));
     for (const Upkeep& task : catalogue.upkeep) {
-        html += QStringLiteral("<h3>") + safe(ui::upkeepWords(task)) + QStringLiteral("</h3>");
+        html += QStringLiteral("<h3>") + safe(ui::upkeepWords(task)) + QStringLiteral("</h3>") +
+                englishParagraph([&] { return ui::upkeepWords(task); });
         for (const ui::RulePart& part : ui::upkeepParts(task, catalogue, particularsOf(book)))
             html += partHtml(part);
     }
@@ -148,35 +151,43 @@ QString notAskedHtml(const RuleBook& book, const Standings& standings) {
     for (std::size_t i = 0; i < book.catalogue.rows.size(); ++i) {
         const Requirement& row = book.catalogue.rows[i];
         if (!standings.isAsked(i))
-            rows += QStringLiteral("<tr>") + cell(safe(ui::rowWords(row))) + cell(safe(row.cite)) +
-                    cell(safe(standings.whyNot(i))) + QStringLiteral("</tr>");
+            rows += QStringLiteral("<tr>") +
+                    cell(safe(ui::rowWords(row)) + englishOf([&] { return ui::rowWords(row); })) +
+                    cell(safe(ui::citeWords(row))) + cell(safe(standings.whyNot(i))) +
+                    QStringLiteral("</tr>");
     }
     if (rows.isEmpty())
         return {};
-    return (book.door ? heading("Not asked of this door") : heading("Not asked aboard")) +
-           ruledTable({{"Row", 44}, {"Text", 24}, {"Why not", 32}}, rows);
+    return (book.door ? heading(Report::tr("Does not apply to this door"))
+                      : heading(Report::tr("Does not apply aboard"))) +
+           ruledTable({{Report::tr("Requirement"), 44},
+                       {Report::tr("Text"), 24},
+                       {Report::tr("Why not"), 32}},
+                      rows);
 }
 
 PageWords wordsOf(const RuleBook& book) {
     PageWords words;
     words.creator = QString::fromStdString(book.program);
     words.header_left = ofWhat(book);
-    words.header_right = say("rule book");
-    words.title = say("Rule book, %1").arg(words.header_left);
-    words.subject = say("rule book");
+    words.header_right = Report::tr("rule book");
+    words.language = languageOfFile();
+    words.title = Report::tr("Rule book, %1").arg(words.header_left);
+    words.subject = Report::tr("rule book");
     words.mark = isOfPractice(book) ? practiceMark() : QString();
-    words.footer_left = say("Printed %1, %2").arg(shipsTimeAndUtc(book.printed), words.creator);
+    words.footer_left =
+        Report::tr("Printed %1, %2").arg(shipsTimeAndUtc(book.printed), words.creator);
     return words;
 }
 
 QString bookTitle(const RuleBook& book) {
-    QString html = QStringLiteral("<h1>") + safe(say("Rule book")) +
+    QString html = QStringLiteral("<h1>") + safe(Report::tr("Rule book")) +
                    QStringLiteral("</h1><p class=\"under-title\">") + safe(ofWhat(book)) +
                    QStringLiteral("</p>");
     if (isOfPractice(book))
         html += QStringLiteral("<p class=\"practice\">") + safe(practiceMark()) +
                 QStringLiteral("</p>");
-    return html + vesselSentence(book);
+    return html + translationNoticeHtml(Original::Catalogue) + vesselSentence(book);
 }
 
 } // namespace

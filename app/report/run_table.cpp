@@ -3,6 +3,7 @@
 #include "app/report/figure_words.h"
 #include "app/report/moment_words.h"
 #include "app/report/report_words.h"
+#include "app/report/translated.h"
 #include "core/measure/interval.h"
 #include "ui/words/door_words.h"
 
@@ -25,32 +26,37 @@ QString marksWords(const RunRecord& run) {
     for (const RunRecord::MarkRecord& record : run.marks) {
         const auto time = secondsAfterFirst(run, record.mark);
         marks << QStringLiteral("%1 %2").arg(ui::markWords(record.mark.kind).toLower(),
-                                             time ? seconds(*time) : say("no common clock"));
+                                             time ? seconds(*time) : Report::tr("no common clock"));
         typed = typed || record.mark.by_hand_ns;
     }
-    QString words = marks.isEmpty() ? say("no marks") : marks.join(QStringLiteral(", "));
-    return typed ? words + QStringLiteral(" ") + say("(typed in)") : words;
+    QString words = marks.isEmpty() ? Report::tr("no marks") : marks.join(QStringLiteral(", "));
+    return typed ? words + QStringLiteral(" ") + Report::tr("(typed in)") : words;
 }
 
-QString notMeasured(const QString& what, const std::string& reason) {
+QString notMeasured(const QString& what, const Wording& reason) {
     return reason.empty()
-               ? say("%1, no reason given: not a measurement").arg(what)
-               : say("%1: %2. Not a measurement").arg(what, QString::fromStdString(reason));
+               ? Report::tr("%1, no reason given: not a measurement").arg(what)
+               : Report::tr("%1: %2. Not a measurement").arg(what, recordedWording(reason));
 }
 
 QString outcomeHtml(const RunRecord& run) {
     if (!run.end)
-        return safe(say("begun and never ended: not a measurement"));
+        return safe(Report::tr("cut short: not a measurement"));
     if (run.end->outcome == RunOutcome::Complete)
         return safe(marksWords(run));
     if (run.reversed)
         return QStringLiteral("<b>") +
-               safe(say("marks run backwards, %1 before %2: not a measurement")
+               safe(Report::tr("marks out of order, %1 before %2: not a measurement")
                         .arg(ui::markWords(run.reversed->second).toLower(),
                              ui::markWords(run.reversed->first).toLower())) +
                QStringLiteral("</b>");
+    if (run.unmarked)
+        return QStringLiteral("<b>") +
+               safe(Report::tr("%1 was not marked: not a measurement")
+                        .arg(ui::markWords(*run.unmarked).toLower())) +
+               QStringLiteral("</b>");
     return QStringLiteral("<b>") +
-           safe(notMeasured(ui::outcomeWords(run.end->outcome), run.end->reason.text)) +
+           safe(notMeasured(ui::outcomeWords(run.end->outcome), run.end->reason)) +
            QStringLiteral("</b>");
 }
 
@@ -58,19 +64,20 @@ QString kindOfRun(const RunRecord& run) {
     const QString released =
         run.release_group.empty()
             ? ui::releaseWords(run.release)
-            : say("%1, group %2")
+            : Report::tr("%1, group %2")
                   .arg(ui::releaseWords(run.release), QString::fromStdString(run.release_group));
-    return run.kind == RunKind::Contact ? say("contact, %1").arg(released) : released;
+    return run.kind == RunKind::Contact ? Report::tr("contact, %1").arg(released) : released;
 }
 
 QString headHtml(bool with_door) {
-    const auto column = [](const char* name, int percent) {
-        return QStringLiteral("<th align=\"left\" width=\"%1%\">").arg(percent) + safe(say(name)) +
+    const auto column = [](const QString& name, int percent) {
+        return QStringLiteral("<th align=\"left\" width=\"%1%\">").arg(percent) + safe(name) +
                QStringLiteral("</th>");
     };
-    return QStringLiteral("<thead><tr>") + (with_door ? column("Door", 8) : QString()) +
-           column("Run begun", 16) + column("By", with_door ? 13 : 15) + column("Released", 22) +
-           column("Heel", 7) + column("Marks, seconds after the first", with_door ? 34 : 40) +
+    return QStringLiteral("<thead><tr>") + (with_door ? column(Report::tr("Door"), 8) : QString()) +
+           column(Report::tr("Run begun"), 16) + column(Report::tr("By"), with_door ? 13 : 15) +
+           column(Report::tr("Released"), 22) + column(Report::tr("Heel"), 7) +
+           column(Report::tr("Marks, seconds after the first"), with_door ? 34 : 40) +
            QStringLiteral("</tr></thead>");
 }
 
@@ -111,7 +118,7 @@ QString otherRunsHtml(const ReportData& data) {
         if (!hasDetails(door))
             rows += rowsHtml(data, door, true);
     return rows.isEmpty() ? QString()
-                          : QStringLiteral("<h2>") + safe(say("Runs of the other doors")) +
+                          : QStringLiteral("<h2>") + safe(Report::tr("Runs at the other doors")) +
                                 QStringLiteral("</h2>") + tableHtml(rows, true);
 }
 

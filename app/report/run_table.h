@@ -1,5 +1,5 @@
 // Runs of a door in words: every mark of a complete run in seconds, and what became of the others.
-// A run that was stopped, spoiled or never ended shows no time: it is no measurement.
+// A run that was stopped, void or never ended shows no time: it is no measurement.
 #pragma once
 
 #include "app/report/report_data.h"

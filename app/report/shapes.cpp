@@ -4,16 +4,12 @@
 
 namespace latchround::report {
 
-QString heading(const char* words) {
-    return QStringLiteral("<h2>") + safe(say(words)) + QStringLiteral("</h2>");
+QString heading(const QString& words) {
+    return QStringLiteral("<h2>") + safe(words) + QStringLiteral("</h2>");
 }
 
 QString sentence(const QString& words) {
     return QStringLiteral("<p>") + safe(words) + QStringLiteral("</p>");
-}
-
-void NamedRows::add(const char* name, const QString& safe_words) {
-    add(say(name), safe_words);
 }
 
 void NamedRows::add(const QString& name, const QString& safe_words) {
@@ -34,7 +30,7 @@ QString ruledTable(std::initializer_list<Column> columns, const QString& rows) {
                                   "cellpadding=\"3\"><thead><tr>");
     for (const Column& column : columns)
         html += QStringLiteral("<th align=\"left\" width=\"%1%\">").arg(column.width_percent) +
-                safe(say(column.name)) + QStringLiteral("</th>");
+                safe(column.name) + QStringLiteral("</th>");
     return html + QStringLiteral("</tr></thead><tbody>") + rows +
            QStringLiteral("</tbody></table>");
 }

@@ -8,8 +8,8 @@
 
 namespace latchround::report {
 
-/// <h2> with these words, translated and made safe.
-QString heading(const char* words);
+/// <h2> with these words, made safe.
+QString heading(const QString& words);
 
 /// <p> around words, made safe.
 QString sentence(const QString& words);
@@ -18,8 +18,6 @@ QString sentence(const QString& words);
 /// with nothing to say is left out.
 class NamedRows {
 public:
-    void add(const char* name, const QString& safe_words);
-    /// The same with a name that is in its language already.
     void add(const QString& name, const QString& safe_words);
     QString html() const;
 
@@ -28,7 +26,7 @@ private:
 };
 
 struct Column {
-    const char* name;
+    QString name;
     int width_percent;
 };
 /// `rows`: HTML of the <tr>s.

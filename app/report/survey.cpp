@@ -13,7 +13,7 @@
 namespace latchround::report {
 
 Pieces surveyPieces(const ReportData& data, Pictures& pictures, const ProgressRange& pace) {
-    Pieces pieces{{titleHtml(data, say("Fire door walkdown report")) + summaryHtml(data, pictures) +
+    Pieces pieces{{titleHtml(data, Report::tr("Survey report")) + summaryHtml(data, pictures) +
                    zonesHtml(data)},
                   {openItemsHtml(data)},
                   {vesselHtml(data) + walkdownHtml(data)}};

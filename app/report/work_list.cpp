@@ -8,6 +8,7 @@
 #include "app/report/report_words.h"
 #include "app/report/shapes.h"
 #include "app/report/snapshot_section.h"
+#include "app/report/translated.h"
 #include "ui/words/item_words.h"
 
 namespace latchround::report {
@@ -24,8 +25,8 @@ QString dueAndInterim(const ReportData& data, const Item& item) {
                        .arg(ui::isOverdue(item, data.today) ? QStringLiteral(" bad") : QString()) +
                    due + QStringLiteral("</p>");
     if (!item.interim.empty())
-        html += QStringLiteral("<p class=\"in-cell\">") + safe(say("Until then: ")) +
-                safeLines(item.interim.text) + QStringLiteral("</p>");
+        html += QStringLiteral("<p class=\"in-cell\">") + safe(Report::tr("Interim measure: ")) +
+                recordedWordingHtml(item.interim) + QStringLiteral("</p>");
     return html;
 }
 
@@ -39,7 +40,7 @@ QString workRow(const ReportData& data, const Item& item, Pictures& pictures) {
                                  safe(ui::severityName(item.severity)) + QStringLiteral("</p>"),
                              dueAndInterim(data, item),
                              room_to_write + QStringLiteral("<p class=\"in-cell muted\">") +
-                                 safe(say("by, date:")) + QStringLiteral("</p>")};
+                                 safe(Report::tr("by, date:")) + QStringLiteral("</p>")};
     QString html = QStringLiteral("<tr>");
     for (const QString& words : cells)
         html += cell(words);
@@ -66,12 +67,12 @@ QString workHtml(const ReportData& data, const QString& who, const Work& work, P
         QString name = zone.second;
         name[0] = name[0].toUpper();
         html += QStringLiteral("<h3>") + safe(name) + QStringLiteral("</h3>") +
-                ruledTable({{"Done", 6},
-                            {"No.", 5},
-                            {"Door", 17},
-                            {"What to put right", 34},
-                            {"Due", 16},
-                            {"What was done", 22}},
+                ruledTable({{Report::tr("Done"), 6},
+                            {Report::tr("No."), 5},
+                            {Report::tr("Door"), 17},
+                            {Report::tr("What to rectify"), 34},
+                            {Report::tr("Due"), 16},
+                            {Report::tr("What was done"), 22}},
                            rows);
     }
     return html;
@@ -88,9 +89,13 @@ QString waitingHtml(const ReportData& data, const std::vector<const Item*>& open
                     QStringLiteral("</tr>");
     if (rows.isEmpty())
         return {};
-    return heading("Put right, waiting for the retest") +
-           sentence(say("To be tested by somebody else than who put it right.")) +
-           ruledTable({{"No.", 5}, {"Door", 12}, {"What was asked", 45}, {"State", 38}}, rows);
+    return heading(Report::tr("Rectified, awaiting retest")) +
+           sentence(Report::tr("To be retested by someone other than whoever rectified it.")) +
+           ruledTable({{Report::tr("No."), 5},
+                       {Report::tr("Door"), 12},
+                       {Report::tr("Requirement"), 45},
+                       {Report::tr("State"), 38}},
+                      rows);
 }
 
 } // namespace
@@ -102,17 +107,17 @@ Pieces workListPieces(const ReportData& data, Pictures& pictures) {
         if (item->state == ItemState::Found)
             by_person[QString::fromStdString(item->assigned).simplified()][zoneKey(data, *item)]
                 .push_back(item);
-    const QString title = titleHtml(data, say("Work list"));
+    const QString title = titleHtml(data, Report::tr("Work list"));
     Pieces pieces{
-        {by_person.empty() ? title + sentence(say("There is nothing to put right.")) : title}};
+        {by_person.empty() ? title + sentence(Report::tr("There is nothing to rectify.")) : title}};
     for (const auto& [person, work] : by_person)
         if (!person.isEmpty())
-            pieces.push_back({workHtml(data, say("For %1").arg(person), work, pictures)});
+            pieces.push_back({workHtml(data, Report::tr("For %1").arg(person), work, pictures)});
     if (const auto nobody = by_person.find(QString()); nobody != by_person.end())
-        pieces.push_back({workHtml(data, say("Assigned to nobody yet"), nobody->second, pictures)});
+        pieces.push_back(
+            {workHtml(data, Report::tr("Assigned to no one yet"), nobody->second, pictures)});
     pieces.push_back({waitingHtml(data, open)});
-    pieces.push_back(
-        {deferenceHtml(deferenceFor(data.asked.catalogue, data.asked.arrangement.particulars))});
+    pieces.push_back({deferenceHtml(data.asked.catalogue, &data.asked.arrangement.particulars)});
     pieces.push_back({snapshotHtml(data, snapshotOf(data)), true});
     return pieces;
 }

@@ -29,7 +29,7 @@ struct ItemGroup {
 };
 
 /// Groups in their order (zones from aft, worst band first, nobody last); in each what is
-/// open first, then the gravest, then what is due first, then the oldest. Into the items given.
+/// open first, then the most severe, then what is due first, then the oldest. Into the items given.
 std::vector<ItemGroup> grouped(const std::vector<Item>& items, GroupBy by,
                                const Arrangement& arrangement, CalendarDate today);
 

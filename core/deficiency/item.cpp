@@ -4,6 +4,7 @@
 #include <map>
 #include <tuple>
 
+#include "core/grading/facts_read.h"
 #include "core/grading/graded_walkdown.h"
 
 namespace latchround {
@@ -13,7 +14,7 @@ namespace {
 /// What a walkdown says of an item's row on the evidence asked for.
 struct Told {
     Verdict verdict = Verdict::Untested;
-    std::optional<Stamp> newest;
+    std::optional<Stamp> newest; ///< of what it says that by
     const Requirement* row = nullptr;
 };
 
@@ -59,19 +60,38 @@ private:
     Told tell(const Item& item, const Walkdown& walkdown, const EvidenceAsked& asked) const {
         Told told;
         const Door* door = findDoor(m_arrangement, item.door);
-        const DoorEvidence evidence = m_ledger.evidenceOf(walkdown.id, item.door, asked);
-        if (!door || (evidence.empty() && !asked.after.empty()))
+        if (!door)
             return told;
-        told.newest = evidence.newest;
+        const DoorEvidence evidence = m_ledger.evidenceOf(walkdown.id, *door, asked);
+        if (evidence.empty() && !asked.after.empty())
+            return told;
+        // A door as a whole is told only by all that is asked of it, whatever the walk was for.
+        const Upkeep* only = findRequirement(m_catalogue, item.requirement)
+                                 ? upkeepOf(m_catalogue, walkdown.plan.purpose)
+                                 : nullptr;
         const DoorGrade graded =
             grade(m_arrangement.particulars, *door, findBoundary(m_arrangement, door->boundary),
-                  evidence, m_catalogue, upkeepOf(m_catalogue, walkdown.plan.purpose));
+                  evidence, m_catalogue, only);
         told.verdict = graded.verdict;
+        told.newest = evidence.newest;
         if (const RowGrade* row = findRow(graded, item.requirement)) {
             told.verdict = row->verdict;
             told.row = row->requirement;
+            told.newest = newestOf(*told.row, evidence);
         }
         return told;
+    }
+
+    /// Of what the row itself reads, with the decision about it; nothing where it reads nothing:
+    /// what the register says of a door is no retest.
+    std::optional<Stamp> newestOf(const Requirement& row, const DoorEvidence& evidence) const {
+        std::vector<FactId> read = factsRead(row, evidence);
+        if (read.empty())
+            return std::nullopt;
+        if (const auto judged = evidence.judgements.find(row.id);
+            judged != evidence.judgements.end())
+            read.push_back(judged->second.stamp.id);
+        return m_ledger.find(*std::ranges::max_element(read))->stamp;
     }
 
     void gather(Item& item) const {
@@ -111,9 +131,9 @@ private:
         item.rectifications.push_back({stamp, body});
         item.ready.reset();
     }
-    static void take(Item& item, const Stamp& stamp, const ReadyForRetest& body) {
+    static void take(Item& item, const Stamp& stamp, const AwaitingRetest& body) {
         if (!item.rectifications.empty())
-            item.ready = Recorded<ReadyForRetest>{stamp, body};
+            item.ready = Recorded<AwaitingRetest>{stamp, body};
     }
     static void take(Item& item, const Stamp& stamp, const Withdrawal& body) {
         item.withdrawn = Recorded<Withdrawal>{stamp, body};
@@ -141,7 +161,7 @@ private:
 
     void followRectified(Item& item) const {
         const auto& mended = item.rectifications.back();
-        item.state = item.ready ? ItemState::ReadyForRetest : ItemState::Rectified;
+        item.state = item.ready ? ItemState::AwaitingRetest : ItemState::Rectified;
         item.retest = decided(item, {mended.stamp.id, mended.body.by});
         if (item.retest) {
             item.state = item.retest->passed ? ItemState::Closed : ItemState::Found;
@@ -264,7 +284,7 @@ ActingZone zoneEffect(const Arrangement& arrangement, const std::vector<Item>& i
 std::vector<std::string> doorsToRetest(const std::vector<Item>& items) {
     std::vector<std::string> doors;
     for (const Item& item : items)
-        if (item.state == ItemState::Rectified || item.state == ItemState::ReadyForRetest)
+        if (item.state == ItemState::Rectified || item.state == ItemState::AwaitingRetest)
             if (std::ranges::find(doors, item.door) == doors.end())
                 doors.push_back(item.door);
     return doors;

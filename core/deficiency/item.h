@@ -15,12 +15,12 @@
 
 namespace latchround {
 
-enum class ItemState { Found, Rectified, ReadyForRetest, Closed, Withdrawn };
+enum class ItemState { Found, Rectified, AwaitingRetest, Closed, Withdrawn };
 
 inline constexpr std::array<Word<ItemState>, 5> itemStateWords{
     {{ItemState::Found, "found"},
      {ItemState::Rectified, "rectified"},
-     {ItemState::ReadyForRetest, "ready-for-retest"},
+     {ItemState::AwaitingRetest, "awaiting-retest"},
      {ItemState::Closed, "closed"},
      {ItemState::Withdrawn, "withdrawn"}}};
 
@@ -31,7 +31,7 @@ constexpr std::string_view word(ItemState value) {
 /// A walkdown that tried the row again and could tell.
 struct Retest {
     FactId walkdown;
-    Stamp newest; ///< of its evidence about the door
+    Stamp newest; ///< of the evidence that it could tell by
     bool passed = false;
 };
 
@@ -55,7 +55,7 @@ struct Item {
     std::string assigned; ///< empty: nobody
 
     std::vector<Recorded<Rectification>> rectifications; ///< all, in their order
-    std::optional<Recorded<ReadyForRetest>> ready;       ///< of the last rectification
+    std::optional<Recorded<AwaitingRetest>> ready;       ///< of the last rectification
     std::optional<Recorded<Withdrawal>> withdrawn;
     std::optional<Retest> retest; ///< of the last rectification
     /// Tried again since the last rectification with success, but only by who rectified it.

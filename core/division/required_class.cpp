@@ -32,6 +32,7 @@ RequiredClass byRule(DivisionRule rule, FireClass required) {
     RequiredClass answer;
     answer.kind = Kind::Class;
     answer.required = required;
+    answer.a_class_by_rule = true;
     answer.rule = rule;
     return answer;
 }
@@ -58,13 +59,28 @@ void readCell(RequiredClass& answer, const PrintedCell& cell, const DivisionQues
     }
 }
 
+/// Every cell between this space and one of another category prints an A class.
+bool printsAClassBeside(const FireTable& table, int space) {
+    return std::ranges::all_of(table.cells, [space](const auto& cell) {
+        const auto& [spaces, printed] = cell;
+        const bool beside = (spaces.first == space) != (spaces.second == space);
+        return !beside || (printed.kind == PrintedCell::Kind::Class && printed.higher &&
+                           isAClass(*printed.higher));
+    });
+}
+
 RequiredClass fromTable(const FireTables& tables, const DivisionQuestion& question,
                         DivisionKind division) {
     RequiredClass answer;
     const FireTable* table = findTable(tables, question.ship, division);
-    if (!table || !question.spaces)
-        return answer;
     answer.table = table;
+    if (!table)
+        return answer;
+    if (!question.spaces) {
+        answer.a_class_by_table =
+            question.one_space && printsAClassBeside(*table, *question.one_space);
+        return answer;
+    }
     answer.spaces = *question.spaces;
     if (!hasDirection(division) && answer.spaces.first > answer.spaces.second)
         std::swap(answer.spaces.first, answer.spaces.second);
@@ -90,6 +106,7 @@ RequiredClass zone36OrFewer(const FireTables& tables, const DivisionQuestion& qu
     RequiredClass answer = fromTable(tables, question, plain(question.division));
     answer.rule = DivisionRule::Zone36OrFewer;
     const bool open_side = hasDirection(question.division) && oneSideIs(question, 8, 10);
+    answer.a_class_by_rule = !open_side;
     if (answer.kind == Kind::Class || (answer.kind == Kind::Steel && !open_side)) {
         answer.kind = Kind::Class;
         answer.required = std::min(answer.required.value_or(FireClass::A0), FireClass::A0);
@@ -104,9 +121,10 @@ RequiredClass zoneSubchapterK(const FireTables& tables, const DivisionQuestion& 
     if (hasDirection(question.division))
         return byRule(DivisionRule::ZoneStepSubchapterK, eased ? FireClass::A0 : FireClass::A60);
     RequiredClass answer = fromTable(tables, question, DivisionKind::Bulkhead);
+    answer.a_class_by_rule = true;
+    answer.rule = DivisionRule::ZoneSubchapterK;
     if (!answer.cell)
         return answer; // the table may ask for more than A-30
-    answer.rule = DivisionRule::ZoneSubchapterK;
     answer.kind = Kind::Class;
     answer.required =
         eased ? FireClass::A0 : std::min(answer.required.value_or(FireClass::A30), FireClass::A30);
@@ -130,11 +148,20 @@ RequiredClass specialCategory(const DivisionQuestion& question) {
 /// 116.415(d)(2)).
 RequiredClass vehicleDeckSubchapterK(const FireTables& tables, const DivisionQuestion& question) {
     RequiredClass answer = fromTable(tables, question, DivisionKind::Deck);
+    answer.a_class_by_rule = true;
+    answer.rule = DivisionRule::VehicleDeckSubchapterK;
     if (!answer.cell)
         return answer; // the table may ask for more than A-30
-    answer.rule = DivisionRule::VehicleDeckSubchapterK;
     answer.kind = Kind::Class;
     answer.required = std::min(answer.required.value_or(FireClass::A30), FireClass::A30);
+    return answer;
+}
+
+/// By its own tables (d) and (f), which print an A class save between spaces of types 4 and 13 (46
+/// CFR 72.05-10).
+RequiredClass zoneSubchapterH(const FireTables& tables, const DivisionQuestion& question) {
+    RequiredClass answer = fromTable(tables, question, question.division);
+    answer.a_class_by_rule = !answer.cell || (answer.required && isAClass(*answer.required));
     return answer;
 }
 
@@ -147,7 +174,7 @@ RequiredClass zoneBoundary(const FireTables& tables, const DivisionQuestion& que
     case ShipKind::UsK:
         return zoneSubchapterK(tables, question);
     case ShipKind::UsH:
-        return fromTable(tables, question, question.division);
+        return zoneSubchapterH(tables, question);
     case ShipKind::Cargo:
     case ShipKind::Tanker:
         break;
@@ -182,6 +209,16 @@ TablesAre tablesOf(const Particulars& vessel) {
     return TablesAre::Own;
 }
 
+/// Category of the space that the place of a boundary names: stairways by all tables; galleys by
+/// those of 46 CFR.
+std::optional<int> spaceAt(ShipKind ship, Place place) {
+    if (place == Place::Galley && isOfUs(ship))
+        return 9;
+    if (place == Place::Stairway)
+        return ship == ShipKind::Passenger36OrFewer ? 4 : 2;
+    return std::nullopt;
+}
+
 bool boundsZone(DivisionKind division) {
     return division == DivisionKind::ZoneBulkhead || division == DivisionKind::ZoneStep;
 }
@@ -201,9 +238,9 @@ RequiredClass requiredClass(const FireTables& tables, const DivisionQuestion& qu
         answer = vehicleDeckSubchapterK(tables, question);
     else
         answer = fromTable(tables, question, question.division);
-    const bool us = question.ship == ShipKind::UsH || question.ship == ShipKind::UsK;
-    answer.older_tables = question.tables == TablesAre::NotShown ||
-                          (!us && (!question.built || *question.built < chapter_renewed));
+    answer.older_tables =
+        question.tables == TablesAre::NotShown ||
+        (!isOfUs(question.ship) && (!question.built || *question.built < chapter_renewed));
     return answer;
 }
 
@@ -216,6 +253,7 @@ DivisionQuestion questionOf(const Particulars& vessel, const Boundary& boundary)
     else
         question.division = deck ? DivisionKind::Deck : DivisionKind::Bulkhead;
     question.spaces = boundary.spaces;
+    question.one_space = spaceAt(question.ship, boundary.place);
     question.sprinklers = vessel.sprinklers;
     question.built = vessel.keel_laid;
     question.special_category = boundary.place == Place::SpecialCategory;
@@ -294,8 +332,7 @@ std::string citeOf(const RequiredClass& answer) {
 }
 
 FireClass doorClassIn(ShipKind ship, FireClass division) {
-    const bool us = ship == ShipKind::UsH || ship == ShipKind::UsK;
-    return us && division < FireClass::A15 ? FireClass::A15 : division;
+    return isOfUs(ship) && division < FireClass::A15 ? FireClass::A15 : division;
 }
 
 ShipKind shipKindOf(const Particulars& vessel) {

@@ -27,17 +27,18 @@ struct DivisionQuestion {
     std::optional<CalendarDate> built;
     bool special_category = false; ///< it bounds a special category or ro-ro space
     TablesAre tables = TablesAre::Own;
+    std::optional<int> one_space{}; ///< category of one of the two spaces, where no more is known
 };
 
 /// What answers: a cell of a table, or one of the rules that come before the tables.
 enum class DivisionRule {
     Table,
     ZoneOver36,            ///< SOLAS II-2/9.2.2.1.1.1
-    Zone36OrFewer,         ///< SOLAS II-2/9.2.2.1.1.2, on a cell of tables 9.3 and 9.4
+    Zone36OrFewer,         ///< SOLAS II-2/9.2.2.1.1.2, with a cell of tables 9.3 and 9.4
     SpecialCategory,       ///< SOLAS II-2/9.6.1
-    ZoneSubchapterK,       ///< 46 CFR 116.415(d)(1), on a cell of table (b)
+    ZoneSubchapterK,       ///< 46 CFR 116.415(d)(1), with a cell of table (b) where it is known
     ZoneStepSubchapterK,   ///< 46 CFR 116.415(d)(1)
-    VehicleDeckSubchapterK ///< 46 CFR 116.415(d)(2), on a cell of table (c)
+    VehicleDeckSubchapterK ///< 46 CFR 116.415(d)(2), with a cell of table (c)
 };
 
 struct RequiredClass {
@@ -48,6 +49,10 @@ struct RequiredClass {
 
     Kind kind = Kind::NotKnown;
     std::optional<FireClass> required;
+    /// Of an A class by a rule, whatever its minutes and whether or not the spaces are known: it
+    /// bounds a main vertical zone, or as `special_category` asks.
+    bool a_class_by_rule = false;
+    bool a_class_by_table = false; ///< so beside `one_space`, whatever other space is there
     DivisionRule rule = DivisionRule::Table;
     const FireTable* table = nullptr;  ///< into the tables; null where a rule needs none
     const PrintedCell* cell = nullptr; ///< into that table
@@ -73,5 +78,9 @@ std::string citeOf(const RequiredClass& answer);
 FireClass doorClassIn(ShipKind ship, FireClass division);
 
 ShipKind shipKindOf(const Particulars& vessel);
+
+constexpr bool isOfUs(ShipKind ship) {
+    return ship == ShipKind::UsH || ship == ShipKind::UsK;
+}
 
 } // namespace latchround

@@ -23,8 +23,11 @@ inline constexpr PhraseCode<1> not_key_of_file{"not-key-of-file"}; ///< the file
 // Of a document.
 inline constexpr PhraseCode<1> unknown_document{"unknown-document"};       ///< as it is written
 inline constexpr PhraseCode<1> unknown_report_form{"unknown-report-form"}; ///< as it is written
-inline constexpr PhraseCode<0> paper_form_not_pdf{"paper-form-not-pdf"};
+inline constexpr PhraseCode<0> blank_form_not_pdf{"blank-form-not-pdf"};
 inline constexpr PhraseCode<0> rule_book_not_pdf{"rule-book-not-pdf"};
+inline constexpr PhraseCode<2> unknown_language{
+    "unknown-language"}; ///< as it is written, those there are
+inline constexpr PhraseCode<0> only_pdf_is_translated{"only-pdf-is-translated"};
 inline constexpr PhraseCode<0> door_without_vessel{"door-without-vessel"};
 inline constexpr PhraseCode<1> no_row_of_id{"no-row-of-id"}; ///< the id
 inline constexpr PhraseCode<0> door_record_without_door{"door-record-without-door"};
@@ -34,7 +37,7 @@ inline constexpr PhraseCode<1> nobody_of_name{"nobody-of-name"}; ///< the name
 inline constexpr PhraseCode<0> exercise_not_named{"exercise-not-named"};
 inline constexpr PhraseCode<0> seed_not_given{"seed-not-given"};
 inline constexpr PhraseCode<0> answers_not_named{"answers-not-named"};
-inline constexpr PhraseCode<0> word_not_given{"word-not-given"};
+inline constexpr PhraseCode<0> password_not_given{"password-not-given"};
 
 // Of the class of a boundary.
 inline constexpr PhraseCode<2> no_pair_of_categories{

@@ -8,7 +8,7 @@ namespace latchround::errors {
 // What an exercise says.
 inline constexpr PhraseCode<0> no_exercise{"no-exercise"};
 inline constexpr PhraseCode<1> unknown_exercise_form{"unknown-exercise-form"}; ///< the form known
-inline constexpr PhraseCode<0> exercise_is_sealed{"exercise-is-sealed"};
+inline constexpr PhraseCode<0> exercise_is_locked{"exercise-is-locked"};
 inline constexpr PhraseCode<0> not_an_exercise_id{"not-an-exercise-id"};
 inline constexpr PhraseCode<1> exercise_words_too_long{
     "exercise-words-too-long"}; ///< at most so many bytes
@@ -39,15 +39,16 @@ inline constexpr PhraseCode<0> not_taken_away{"not-taken-away"};
 inline constexpr PhraseCode<0> exercise_id_ships{"exercise-id-ships"};
 inline constexpr PhraseCode<1> exercise_id_taken{"exercise-id-taken"}; ///< the file of the other
 
-// Sealed ones.
-inline constexpr PhraseCode<0> exercise_not_sealed{"exercise-not-sealed"};
-inline constexpr PhraseCode<0> exercise_needs_word{"exercise-needs-word"};
-inline constexpr PhraseCode<1> word_too_short{"word-too-short"}; ///< at least so many characters
-inline constexpr PhraseCode<0> no_memory_for_word{"no-memory-for-word"};
-inline constexpr PhraseCode<0> word_does_not_open{"word-does-not-open"};
-inline constexpr PhraseCode<0> seal_damaged{"seal-damaged"};
-inline constexpr PhraseCode<0> unknown_seal_form{"unknown-seal-form"};
-inline constexpr PhraseCode<0> sealed_faults_in_open{"sealed-faults-in-open"};
-inline constexpr PhraseCode<0> changed_after_sealing{"changed-after-sealing"};
+// Locked ones.
+inline constexpr PhraseCode<0> exercise_not_locked{"exercise-not-locked"};
+inline constexpr PhraseCode<0> exercise_needs_password{"exercise-needs-password"};
+inline constexpr PhraseCode<1> password_too_short{
+    "password-too-short"}; ///< at least so many characters
+inline constexpr PhraseCode<0> no_memory_for_password{"no-memory-for-password"};
+inline constexpr PhraseCode<0> password_does_not_open{"password-does-not-open"};
+inline constexpr PhraseCode<0> lock_damaged{"lock-damaged"};
+inline constexpr PhraseCode<0> unknown_lock_form{"unknown-lock-form"};
+inline constexpr PhraseCode<0> locked_faults_in_open{"locked-faults-in-open"};
+inline constexpr PhraseCode<0> changed_after_locking{"changed-after-locking"};
 
 } // namespace latchround::errors

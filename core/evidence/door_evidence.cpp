@@ -16,10 +16,14 @@ const Recorded<Observation>* observationOf(const DoorEvidence& evidence, const s
     return found == evidence.observations.end() ? nullptr : &found->second;
 }
 
+bool isComplete(const RunRecord& run) {
+    return run.end && run.end->outcome == RunOutcome::Complete;
+}
+
 std::vector<const RunRecord*> completeRuns(const DoorEvidence& evidence, RunKind kind) {
     std::vector<const RunRecord*> runs;
     for (const RunRecord& run : evidence.runs)
-        if (run.kind == kind && run.end && run.end->outcome == RunOutcome::Complete)
+        if (run.kind == kind && isComplete(run))
             runs.push_back(&run);
     return runs;
 }

@@ -28,9 +28,13 @@ struct RunRecord {
     };
     std::vector<MarkRecord> marks; ///< in the order they were recorded, taken-back ones gone
     std::optional<RunEnded> end;
-    /// Complete as it was recorded, and spoiled here all the same: these two were marked against
+    /// Complete as it was recorded, and void here all the same: these two were marked against
     /// their order (mark_interval.h).
     std::optional<std::pair<MarkKind, MarkKind>> reversed{};
+    /// The same where this event was not marked.
+    std::optional<MarkKind> unmarked{};
+    /// The newest fact that makes it what it is: start, mark, end or what takes one of them back.
+    FactId newest{};
     /// The last drill on this device of the person who ran it, done before; null where there is
     /// none.
     std::shared_ptr<const ThumbDrill> drill{};
@@ -57,6 +61,9 @@ struct DoorEvidence {
     std::vector<Recorded<Deficiency>> deficiencies;
     DecisionLimits limits;         ///< that figures of this walkdown are judged by
     std::optional<Stamp> newest{}; ///< of the facts sorted here, marks and ends of runs aside
+    /// By row, what was on record of the door when the judgement above was made; none where all
+    /// evidence is of one moment, as in a file.
+    std::map<std::string, std::shared_ptr<const DoorEvidence>> when_judged{};
 
     bool empty() const;
 };
@@ -64,6 +71,9 @@ struct DoorEvidence {
 /// What was answered to this row for this side; null where nothing was.
 const Recorded<Observation>* observationOf(const DoorEvidence& evidence, const std::string& row,
                                            Side side);
+
+/// Came to its end, as it was recorded and as it is read.
+bool isComplete(const RunRecord& run);
 
 /// The runs that count as measurements: complete, of this kind.
 std::vector<const RunRecord*> completeRuns(const DoorEvidence& evidence, RunKind kind);

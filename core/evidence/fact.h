@@ -125,7 +125,7 @@ struct Mark {
 struct RunEnded {
     FactId run;
     RunOutcome outcome = RunOutcome::Complete;
-    Wording reason; ///< why it was spoiled or stopped; empty for a complete run
+    Wording reason; ///< why it is void or was stopped; empty for a complete run
 
     bool operator==(const RunEnded&) const = default;
 };
@@ -255,7 +255,7 @@ using FactBodies =
     std::variant<PersonJoined, WalkdownBegun, WalkdownEnded, Observation, PlateRead, MeasuredValue,
                  RunStarted, Mark, RunEnded, CautionAnswered, Note, Photograph, Deficiency,
                  CouldNotTest, Judgement, TakenBack, ThumbDrill, DecisionLimits, UpkeepDone,
-                 CertificateSeen, DeficiencyTerms, Rectification, ReadyForRetest, Withdrawal,
+                 CertificateSeen, DeficiencyTerms, Rectification, AwaitingRetest, Withdrawal,
                  DifferenceSettled, KeyAccepted, WalkdownSigned, ReportMade, Undone>;
 
 /// One of them. A class of its own so that copying, comparing and destroying so many kinds is
@@ -298,7 +298,7 @@ inline constexpr std::array<std::string_view, std::variant_size_v<FactBodies>> f
     "certificate-seen",
     "deficiency-terms",
     "rectification",
-    "ready-for-retest",
+    "awaiting-retest",
     "withdrawal",
     "difference-settled",
     "key-accepted",

@@ -41,7 +41,7 @@ enum class MarkKind {
 enum class Cue { AlarmHeard, LeafStarts, LeafStops };
 enum class InputDevice { Mouse, Touch, Key, Hand };
 /// Stopped: somebody called stop; it is never a measurement.
-enum class RunOutcome { Complete, Spoiled, Stopped };
+enum class RunOutcome { Complete, Void, Stopped };
 /// What a port State control officer decides about a deficiency, by the code it is written with in
 /// the published lists: 10 rectified, 15 at the next port, 16 within 14 days, 17 before departure,
 /// 18 within three months, 30 ship detained.
@@ -99,7 +99,7 @@ inline constexpr std::array<Word<InputDevice>, 4> inputDeviceWords{{{InputDevice
                                                                     {InputDevice::Hand, "hand"}}};
 inline constexpr std::array<Word<RunOutcome>, 3> runOutcomeWords{
     {{RunOutcome::Complete, "complete"},
-     {RunOutcome::Spoiled, "spoiled"},
+     {RunOutcome::Void, "void"},
      {RunOutcome::Stopped, "stopped"}}};
 inline constexpr std::array<Word<PortAction>, 6> portActionWords{
     {{PortAction::Rectified, "10"},

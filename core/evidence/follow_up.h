@@ -38,11 +38,11 @@ struct Rectification {
 };
 
 /// A rectified deficiency waits for its retest.
-struct ReadyForRetest {
+struct AwaitingRetest {
     FactId deficiency;
     std::string remark;
 
-    bool operator==(const ReadyForRetest&) const = default;
+    bool operator==(const AwaitingRetest&) const = default;
 };
 
 /// A deficiency that was none, or is none any more: the door was taken out, the plan was changed.
@@ -105,6 +105,8 @@ struct ReportMade {
     /// Of the texts of the catalogue (requirement/rule_texts), hex: two may bear one edition. Empty
     /// where it was not read from texts.
     std::string catalogue_sha256{};
+    /// Of the document's words, "en": what else it may be is a translation of the English record.
+    std::string language = "en";
 
     bool operator==(const ReportMade&) const = default;
 };

@@ -34,10 +34,10 @@ void eachField(OneOf<Rectification> auto& body, Visit&& visit) {
 }
 
 template <>
-inline constexpr KindRules rulesOf<ReadyForRetest>{Signed::ByItsWay, Needs::Nothing, Undo::Yes,
+inline constexpr KindRules rulesOf<AwaitingRetest>{Signed::ByItsWay, Needs::Nothing, Undo::Yes,
                                                    Differs::No, Regrades::ItsDoor};
 template <class Visit>
-void eachField(OneOf<ReadyForRetest> auto& body, Visit&& visit) {
+void eachField(OneOf<AwaitingRetest> auto& body, Visit&& visit) {
     visit(its_deficiency, body.deficiency);
     visit("remark", body.remark);
 }
@@ -107,6 +107,7 @@ void eachField(OneOf<ReportMade> auto& body, Visit&& visit) {
     visit("facts_sha256", body.facts_sha256);
     visit("document_sha256", body.document_sha256);
     visit("catalogue_sha256", body.catalogue_sha256);
+    visit("language", body.language);
 }
 
 } // namespace latchround

@@ -3,78 +3,24 @@
 #include <algorithm>
 #include <type_traits>
 
-#include "core/evidence/mark_interval.h"
-#include "core/evidence/references.h"
-#include "core/evidence/same_name.h"
+#include "core/evidence/door_facts.h"
 
 namespace latchround {
 
 namespace {
 
-/// Filed by its door: sorted with the rest of what is known of it (Sorter).
-template <class Body>
-constexpr bool is_door_evidence =
-    is_one_of<Body, Observation, PlateRead, MeasuredValue, RunStarted, CautionAnswered, Note,
-              Photograph, Deficiency, CouldNotTest, Judgement>;
-
 template <class Body>
 constexpr bool is_of_a_course =
-    is_one_of<Body, DeficiencyTerms, Rectification, ReadyForRetest, Withdrawal>;
+    is_one_of<Body, DeficiencyTerms, Rectification, AwaitingRetest, Withdrawal>;
 
 /// Looked for in the ledger only where it is asked for by its id or kind.
 template <class Body>
 constexpr bool is_not_filed = is_one_of<Body, TakenBack, Undone, ReportMade>;
 
-/// Newer of two facts about the same thing; ids sort by time.
-template <class Body>
-void keepNewest(std::optional<Recorded<Body>>& slot, const Stamp& stamp, const Body& body) {
-    if (!slot || slot->stamp.id < stamp.id)
-        slot = Recorded<Body>{stamp, body};
+/// An empty `before` is now.
+bool isBefore(const FactId& id, const FactId& before) {
+    return before.empty() || id < before;
 }
-
-template <class Map, class Key, class Body>
-void keepNewest(Map& map, const Key& key, const Stamp& stamp, const Body& body) {
-    const auto [slot, fresh] = map.try_emplace(key, Recorded<Body>{stamp, body});
-    if (!fresh && slot->second.stamp.id < stamp.id)
-        slot->second = Recorded<Body>{stamp, body};
-}
-
-struct Sorter {
-    const Stamp& stamp;
-    DoorEvidence& into;
-
-    void operator()(const Observation& body) const {
-        keepNewest(into.observations, std::pair{body.requirement, body.side}, stamp, body);
-    }
-    void operator()(const MeasuredValue& body) const {
-        keepNewest(into.measured, body.requirement, stamp, body);
-    }
-    void operator()(const Judgement& body) const {
-        keepNewest(into.judgements, body.requirement, stamp, body);
-    }
-    void operator()(const CouldNotTest& body) const {
-        keepNewest(into.could_not_test, body.requirement, stamp, body);
-    }
-    void operator()(const PlateRead& body) const { keepNewest(into.plate, stamp, body); }
-    void operator()(const CautionAnswered& body) const { into.cautions.push_back({stamp, body}); }
-    void operator()(const Note& body) const { into.notes.push_back({stamp, body}); }
-    void operator()(const Photograph& body) const { into.photographs.push_back({stamp, body}); }
-    void operator()(const Deficiency& body) const { into.deficiencies.push_back({stamp, body}); }
-    void operator()(const RunStarted& body) const {
-        into.runs.push_back({stamp.id,
-                             body.kind,
-                             body.release,
-                             body.release_group.value_or(""),
-                             body.heel_deg,
-                             stamp.when,
-                             {},
-                             {}});
-    }
-    template <class Other>
-    void operator()(const Other&) const {
-        static_assert(!is_door_evidence<Other>, "say where it is sorted to");
-    }
-};
 
 } // namespace
 
@@ -163,49 +109,6 @@ const std::string& Ledger::nameOf(const std::string& person) const {
     return found == m_people.end() ? nobody : found->second.name;
 }
 
-DoorEvidence Ledger::evidenceOf(std::string_view walkdown, std::string_view door,
-                                const EvidenceAsked& asked) const {
-    DoorEvidence evidence;
-    evidence.door = door;
-    evidence.limits = limitsFor(std::string(walkdown));
-    const auto ids = m_by_door.find({std::string(walkdown), std::string(door)});
-    if (ids == m_by_door.end())
-        return evidence;
-    const Fact* since = find(asked.after);
-    for (auto id = ids->second.upper_bound(asked.after); id != ids->second.end(); ++id) {
-        const Fact& fact = m_facts.at(*id);
-        if (const auto* run = std::get_if<RunStarted>(&fact.body))
-            if (run->release == Release::Remote)
-                evidence.remote_starts.push_back(*id);
-        if (isSuperseded(*id))
-            continue;
-        if (since && fact.stamp.when.utc_ms < since->stamp.when.utc_ms)
-            continue; // typed in later, from a paper form
-        if (!asked.not_by.empty() && isSameName(nameOf(fact.stamp.person), asked.not_by))
-            continue;
-        evidence.newest = fact.stamp;
-        std::visit(Sorter{fact.stamp, evidence}, fact.body);
-    }
-    for (RunRecord& run : evidence.runs) {
-        const Stamp& stamp = m_facts.at(run.id).stamp;
-        run.drill = drillOf(stamp.person, stamp.device, run.id);
-        const auto parts = m_by_run.find(run.id);
-        if (parts == m_by_run.end())
-            continue;
-        for (const FactId& id : parts->second) {
-            if (isSuperseded(id))
-                continue;
-            const Fact& fact = m_facts.at(id);
-            if (const Mark* mark = std::get_if<Mark>(&fact.body))
-                run.marks.push_back({id, *mark});
-            else if (const RunEnded* end = std::get_if<RunEnded>(&fact.body))
-                run.end = *end;
-        }
-        spoilIfReversed(run);
-    }
-    return evidence;
-}
-
 const Ledger::Drills::value_type* Ledger::newestDrill(const std::string& person,
                                                       const std::string& device,
                                                       const FactId& before) const {
@@ -239,21 +142,25 @@ DecisionLimits Ledger::limitsFor(const std::string& walkdown) const {
     return limits;
 }
 
-bool Ledger::isUndone(const FactId& id) const {
-    return isTakenBack(id) && !isRestedOn(id);
+bool Ledger::isUndone(const FactId& id, const FactId& before) const {
+    return isTakenBack(id, before) && !isRestedOn(id);
 }
 
-bool Ledger::isTakenBack(const FactId& id) const {
+bool Ledger::isTakenBack(const FactId& id, const FactId& before) const {
     const auto undoing = m_undone.find(id);
     // Later than what it undoes, so that no two can wait for each other; and an undo that was put
     // back stays put back: the next undo is another fact.
-    const auto isPutBack = [this](const FactId& undo) {
+    const auto isPutBack = [&](const FactId& undo) {
         const auto putting_back = m_undone.find(undo);
-        return putting_back != m_undone.end() && undo < *putting_back->second.rbegin();
+        return putting_back != m_undone.end() &&
+               std::ranges::any_of(putting_back->second, [&](const FactId& each) {
+                   return undo < each && isBefore(each, before);
+               });
     };
     return undoing != m_undone.end() &&
-           std::ranges::any_of(undoing->second,
-                               [&](const FactId& undo) { return id < undo && !isPutBack(undo); });
+           std::ranges::any_of(undoing->second, [&](const FactId& undo) {
+               return id < undo && isBefore(undo, before) && !isPutBack(undo);
+           });
 }
 
 bool Ledger::isRestedOn(const FactId& id) const {
@@ -268,21 +175,22 @@ const std::set<FactId>& Ledger::courseIds(const FactId& deficiency) const {
     return ids == m_courses.end() ? nothing : ids->second;
 }
 
-bool Ledger::isReplaced(const FactId& id) const {
+bool Ledger::isReplaced(const FactId& id, const FactId& before) const {
     const auto by = m_replaced.find(id);
-    return by != m_replaced.end() &&
-           std::ranges::any_of(by->second, [this](const FactId& each) { return !isUndone(each); });
+    return by != m_replaced.end() && std::ranges::any_of(by->second, [&](const FactId& each) {
+               return isBefore(each, before) && !isUndone(each, before);
+           });
 }
 
-bool Ledger::yields(const FactId& id) const {
+bool Ledger::yields(const FactId& id, const FactId& before) const {
     const auto decisions = m_settled.find(id);
     if (decisions == m_settled.end())
         return false;
     // A decision speaks of what was there before it, so that no two can wait for each other; and
     // for nothing once what it let stand was undone.
     const auto stands = [&](const FactId& decision) {
-        return !isSuperseded(decision) &&
-               !isTakenBack(std::get<DifferenceSettled>(m_facts.at(decision).body).stands);
+        return isBefore(decision, before) && !isSuperseded(decision, before) &&
+               !isTakenBack(std::get<DifferenceSettled>(m_facts.at(decision).body).stands, before);
     };
     const auto newest = std::find_if(
         decisions->second.rbegin(), decisions->second.rend(),

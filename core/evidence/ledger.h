@@ -11,6 +11,7 @@
 
 #include "core/evidence/door_evidence.h"
 #include "core/evidence/fact.h"
+#include "core/vessel/door.h"
 
 namespace latchround {
 
@@ -31,6 +32,8 @@ struct Walkdown {
 struct EvidenceAsked {
     FactId after;       ///< only facts that are later: by id, and by when they were seen
     std::string not_by; ///< none of what somebody of this name recorded
+    /// As it was before this fact: what is later by id neither counts nor supersedes. Empty: now.
+    FactId before{};
 };
 
 class Ledger {
@@ -47,6 +50,10 @@ public:
     std::optional<Walkdown> walkdown(std::string_view id) const;
     /// What this walkdown knows of this door; empty evidence where nothing was recorded.
     DoorEvidence evidenceOf(std::string_view walkdown, std::string_view door,
+                            const EvidenceAsked& asked = {}) const;
+    /// The same as it is graded: runs without what such a door's runs cannot be without are void,
+    /// and each judgement comes with what was on record when it was made.
+    DoorEvidence evidenceOf(std::string_view walkdown, const Door& door,
                             const EvidenceAsked& asked = {}) const;
     /// Numbers of the doors this walkdown recorded anything about.
     std::vector<std::string> doorsTouched(std::string_view walkdown) const;
@@ -82,12 +89,13 @@ public:
     /// The newest fact of this device that somebody has signed for; empty where there is none.
     FactId lastSignedOf(const std::string& device) const;
 
-    /// Replaced by a later fact, undone, or yields to another by the newest decision that names it.
-    bool isSuperseded(const FactId& id) const {
-        return isReplaced(id) || isUndone(id) || yields(id);
+    /// Replaced by a later fact, undone, or yields to another by the newest decision that names
+    /// it; by what is earlier than `before`, where that is not empty.
+    bool isSuperseded(const FactId& id, const FactId& before = {}) const {
+        return isReplaced(id, before) || isUndone(id, before) || yields(id, before);
     }
     /// Taken back by undo, and not put back; never what others rest on.
-    bool isUndone(const FactId& id) const;
+    bool isUndone(const FactId& id, const FactId& before = {}) const;
     /// A walkdown in which something was recorded at a door, or a deficiency of which something
     /// more was.
     bool isRestedOn(const FactId& id) const;
@@ -98,9 +106,13 @@ public:
 
 private:
     using Drills = std::map<FactId, std::shared_ptr<const ThumbDrill>>;
-    bool isReplaced(const FactId& id) const;
-    bool isTakenBack(const FactId& id) const; ///< by undo
-    bool yields(const FactId& id) const;
+    bool isReplaced(const FactId& id, const FactId& before) const;
+    bool isTakenBack(const FactId& id, const FactId& before = {}) const; ///< by undo
+    bool yields(const FactId& id, const FactId& before) const;
+    /// Marks and end, as they were before the fact `before`.
+    void putTogether(RunRecord& run, const FactId& before) const;
+    /// The newest of what replaces this fact or takes it back; itself where nothing does.
+    const FactId& lastWordOn(const FactId& id) const;
     /// Itself and what was recorded about it, counting or not.
     const std::set<FactId>& courseIds(const FactId& deficiency) const;
     const Fact* newestOf(const std::set<FactId>& ids) const;

@@ -87,12 +87,29 @@ std::optional<std::pair<MarkKind, MarkKind>> reversedMarks(const RunRecord& run)
     return std::nullopt;
 }
 
-void spoilIfReversed(RunRecord& run) {
-    if (!run.end || run.end->outcome != RunOutcome::Complete)
+void voidIfReversed(RunRecord& run) {
+    if (!isComplete(run))
         return;
     run.reversed = reversedMarks(run);
     if (run.reversed)
-        run.end->outcome = RunOutcome::Spoiled;
+        run.end->outcome = RunOutcome::Void;
+}
+
+std::optional<MarkKind> unmarkedEvent(const RunRecord& run, DoorKind kind) {
+    const bool contact = run.kind == RunKind::Contact;
+    for (const MarkKind event : {contact ? MarkKind::Touched : MarkKind::LeafMoves,
+                                 contact ? MarkKind::Stopped : homeMark(kind)})
+        if (!firstOf(run, event))
+            return event;
+    return std::nullopt;
+}
+
+void voidIfUnmarked(RunRecord& run, DoorKind kind) {
+    if (!isComplete(run))
+        return;
+    run.unmarked = unmarkedEvent(run, kind);
+    if (run.unmarked)
+        run.end->outcome = RunOutcome::Void;
 }
 
 } // namespace latchround

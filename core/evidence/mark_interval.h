@@ -10,7 +10,7 @@
 namespace latchround {
 
 /// Last digit of a time taken by key or touch, seconds (a touch screen reports about every 10 ms;
-/// common practice, no source).
+/// common practice, no published source).
 inline constexpr double keyed_step_s = 0.01;
 
 enum class IntervalClock { InputEvent, Handler, TypedIn };
@@ -35,6 +35,13 @@ std::optional<Interval> intervalBetween(const RunRecord& run, MarkKind from, Mar
 std::optional<std::pair<MarkKind, MarkKind>> reversedMarks(const RunRecord& run);
 
 /// A complete run with such marks is no measurement.
-void spoilIfReversed(RunRecord& run);
+void voidIfReversed(RunRecord& run);
+
+/// The event that a run of such a door cannot be without and that was not marked: its first
+/// movement or the leaf home; of a contact run, that it touched or stopped.
+std::optional<MarkKind> unmarkedEvent(const RunRecord& run, DoorKind kind);
+
+/// A complete run without it is no measurement.
+void voidIfUnmarked(RunRecord& run, DoorKind kind);
 
 } // namespace latchround

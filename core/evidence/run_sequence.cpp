@@ -52,6 +52,10 @@ std::vector<SequenceStep> sequenceOf(const Door& door, Release release, RunKind 
     return steps;
 }
 
+MarkKind homeMark(DoorKind kind) {
+    return kind == DoorKind::DoubleLeaf ? MarkKind::SecondLeafHome : MarkKind::Shut;
+}
+
 std::vector<MarkKind> requiredMarks(const Door& door, Release release, RunKind kind) {
     std::vector<MarkKind> marks;
     for (const SequenceStep& step : sequenceOf(door, release, kind))

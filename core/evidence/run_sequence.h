@@ -1,5 +1,5 @@
 // Which events are marked in a run, in which order, for this kind of door and way of release.
-// Order of events: common practice, no source; the events themselves are those of SOLAS
+// Order of events: common practice, no published source; the events themselves are those of SOLAS
 // II-2/9.4.1.1.5.
 #pragma once
 
@@ -44,6 +44,9 @@ inline constexpr std::array<std::pair<MarkKind, MarkKind>, 9> eventsInTurn{
      {MarkKind::FirstLeafHome, MarkKind::SecondLeafHome},
      {MarkKind::AlarmOn, MarkKind::AlarmOff},
      {MarkKind::Touched, MarkKind::Stopped}}};
+
+/// The event that ends the closing of such a door.
+MarkKind homeMark(DoorKind kind);
 
 /// The events of a run that cannot be passed over: between two of them lies a time.
 std::vector<MarkKind> requiredMarks(const Door& door, Release release, RunKind kind);

@@ -9,7 +9,7 @@
 namespace latchround {
 
 inline constexpr std::string_view typed_in_by = "Typed in from a paper form by ";
-inline constexpr std::string_view typed_in_phrase = "typed-in-from-paper-form";
+inline constexpr std::string_view typed_in_phrase = "typed-in-from-blank-form";
 
 inline Note noteOfTyping(const FactId& walkdown, const std::string& door, const std::string& name) {
     return {walkdown, door,

@@ -21,9 +21,15 @@ bool wasAnswered(const DoorEvidence& evidence, const std::string& row, Answer an
 constexpr std::array<const char*, 4> not_locked_by_no{"no-hook", "h-no-hook", "k-no-hook",
                                                       "not-held"};
 
+/// Complete as it was recorded: also of marks that no figure is taken from.
+bool wasRun(const DoorEvidence& evidence) {
+    return std::ranges::any_of(evidence.runs, [](const RunRecord& run) {
+        return run.kind == RunKind::Closing && (isComplete(run) || run.reversed || run.unmarked);
+    });
+}
+
 bool wasFoundLocked(const DoorEvidence& evidence) {
-    return wasAnswered(evidence, "found-locked", Answer::Yes) &&
-           completeRuns(evidence, RunKind::Closing).empty() &&
+    return wasAnswered(evidence, "found-locked", Answer::Yes) && !wasRun(evidence) &&
            std::ranges::none_of(not_locked_by_no, [&](const char* row) {
                return wasAnswered(evidence, row, Answer::No);
            });
@@ -50,13 +56,17 @@ AsFound::AsFound(const Door& registered, const DoorEvidence& evidence)
     }
 }
 
-std::string_view excusedBy(const Requirement& row, const DoorEvidence& evidence) {
-    if (wasAnswered(evidence, row.unless_yes, Answer::Yes))
-        return row.unless_yes;
-    if (wasAnswered(evidence, row.unless_no, Answer::No))
-        return row.unless_no;
-    return wasAnswered(evidence, row.unless_na, Answer::NotApplicable) ? row.unless_na
-                                                                       : std::string_view{};
+std::vector<std::string_view> excusedBy(const Requirement& row, const DoorEvidence& evidence) {
+    std::vector<std::string_view> by;
+    const auto look = [&](const std::string& id, Answer answer) {
+        if (wasAnswered(evidence, id, answer))
+            by.push_back(id);
+    };
+    for (const std::string& id : row.unless_yes)
+        look(id, Answer::Yes);
+    look(row.unless_no, Answer::No);
+    look(row.unless_na, Answer::NotApplicable);
+    return by;
 }
 
 bool isSettled(const Requirement& row, const DoorEvidence& evidence) {

@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string_view>
+#include <vector>
 
 #include "core/evidence/door_evidence.h"
 #include "core/requirement/requirement.h"
@@ -17,6 +18,7 @@ public:
     /// Looks at the door, which must outlive it.
     AsFound(const Door& registered, const DoorEvidence& evidence);
 
+    const Door& registered() const { return m_registered; }
     const Door& door() const { return m_found ? *m_found : m_registered; }
     /// By which a row is asked: what tells what the door is, or compares with the register, goes by
     /// the register.
@@ -29,8 +31,9 @@ private:
     std::optional<Door> m_found;
 };
 
-/// An answer at the door takes this row away: id of the row that was so answered, else empty.
-std::string_view excusedBy(const Requirement& row, const DoorEvidence& evidence);
+/// Ids of the rows that take this one away as they were answered at the door: yes, no, n/a. Whether
+/// they are asked of this door at all is not looked at.
+std::vector<std::string_view> excusedBy(const Requirement& row, const DoorEvidence& evidence);
 
 /// What the row's text leaves open is not open at this door, by an answer there.
 bool isSettled(const Requirement& row, const DoorEvidence& evidence);

@@ -8,6 +8,7 @@ DoorClass doorClassAsked(const Particulars& vessel, const Boundary* boundary,
     if (!boundary)
         return asked;
     const DivisionQuestion question = questionOf(vessel, *boundary);
+    asked.ship = question.ship;
     asked.by_rule = requiredClass(tables, question);
     asked.from_plan = boundary->required.has_value();
     asked.division = asked.from_plan ? boundary->required : asked.by_rule.required;
@@ -24,19 +25,30 @@ DoorClass doorClassAsked(const Particulars& vessel, const Boundary* boundary,
     return asked;
 }
 
+bool isPlanBelowTables(const DoorClass& asked) {
+    const RequiredClass& rule = asked.by_rule;
+    const bool of_a_class = rule.a_class_by_rule || rule.a_class_by_table ||
+                            (rule.required && isAClass(*rule.required));
+    return asked.from_plan && of_a_class && !isAClass(*asked.division);
+}
+
 DoorLocation locationOf(const Boundary* boundary, const DoorClass& asked) {
     DoorLocation location(boundary ? boundary->place : Place::Other,
                           boundary ? boundary->division : Division::Bulkhead);
     if (boundary)
         location.spaces = boundary->spaces;
-    const bool c_prime = !asked.from_plan && asked.by_rule.cell &&
-                         asked.by_rule.cell->kind == PrintedCell::Kind::Noncombustible;
+    const RequiredClass& rule = asked.by_rule;
+    const bool c_prime = !asked.from_plan && rule.rule == DivisionRule::Table && rule.cell &&
+                         rule.cell->kind == PrintedCell::Kind::Noncombustible;
     if (c_prime)
         location.family = BoundaryFamily::CPrime;
+    else if (rule.a_class_by_rule && !rule.older_tables)
+        location.family = BoundaryFamily::A;
     else if (asked.division)
         location.family = familyOf(*asked.division);
     else if (location.place == Place::ZoneBulkhead || location.place == Place::Stairway)
         location.family = BoundaryFamily::A;
+    location.plan_below_tables = isPlanBelowTables(asked);
     return location;
 }
 

@@ -53,18 +53,26 @@ std::optional<Stand> standOf(const Requirement& row, double value) {
     return nearest;
 }
 
+double stepReadBy(const Requirement& requirement, const MeasuredValue& measured) {
+    const bool known = measured.step && *measured.step > 0;
+    return known ? std::min(*measured.step, coarsestStep(requirement)) : usualStep(requirement);
+}
+
 } // namespace
+
+Reading gaugeReading(const Requirement& requirement, const MeasuredValue& measured) {
+    const double step = stepReadBy(requirement, measured);
+    return {measured.value,
+            {{Influence::Resolution, rectangular(step / 2), 1, known_exactly, true}}};
+}
 
 RowCheck checkGauge(const Requirement& requirement, const DoorEvidence& evidence) {
     const auto found = evidence.measured.find(requirement.id);
     if (found == evidence.measured.end())
         return {Verdict::Untested, {ReasonKind::NotYetTested, {}, 0, 0}, {}, {}, false};
     const MeasuredValue& measured = found->second.body;
-    const bool known = measured.step && *measured.step > 0;
-    const double step =
-        known ? std::min(*measured.step, coarsestStep(requirement)) : usualStep(requirement);
-    const Reading reading{measured.value,
-                          {{Influence::Resolution, rectangular(step / 2), 1, known_exactly, true}}};
+    const double step = stepReadBy(requirement, measured);
+    const Reading reading = gaugeReading(requirement, measured);
     const auto figure = [&](Verdict verdict, ReasonKind kind, Phrase text = {}) {
         return RowCheck{verdict, {kind, std::move(text), 1, 0}, reading, {}, false};
     };

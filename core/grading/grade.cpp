@@ -3,22 +3,13 @@
 #include <algorithm>
 
 #include "core/grading/as_found.h"
+#include "core/grading/facts_read.h"
 #include "core/grading/row_check.h"
 #include "core/requirement/applicability.h"
 
 namespace latchround {
 
 namespace {
-
-/// A judgement settles only what was left to judgement; it never overrules a figure or a plain No.
-void applyJudgement(RowCheck& check, const Requirement& row, const DoorEvidence& evidence) {
-    const auto found = evidence.judgements.find(row.id);
-    if (check.verdict != Verdict::Judge || found == evidence.judgements.end())
-        return;
-    const Judgement& judgement = found->second.body;
-    check.verdict = judgement.satisfactory ? Verdict::Satisfactory : Verdict::Unsatisfactory;
-    check.reason = {ReasonKind::InspectorDecided, {}, check.reason.runs, 0, judgement.reason};
-}
 
 void applyCouldNotTest(RowCheck& check, const Requirement& row, const DoorEvidence& evidence) {
     if (check.verdict != Verdict::Untested)
@@ -52,14 +43,21 @@ void leaveOut(RowGrade& grade, const Asking& asking, const DoorEvidence& evidenc
     grade.reason = std::move(why);
 }
 
-/// An n/a to a grave row, or to one of both sides, where its text knows no such case.
+/// An n/a to a critical row, or to one of both sides, where its text knows no such case, or the
+/// register does not show it: a case of its own, or a door that the row is not for.
 void doubtNotApplicable(RowCheck& check, const Requirement& row, const Asking& asking) {
-    const bool weighs = row.severity == Severity::Grave || row.check == CheckKind::SeenBothSides;
+    const bool weighs = row.severity == Severity::Critical || row.check == CheckKind::SeenBothSides;
     if (check.verdict != Verdict::NotApplicable || row.status != Status::Read || row.tells ||
         !weighs)
         return;
-    if (!isShownToMeetOneOf(row.na_where, asking.found.of(row), asking.location))
-        check = {Verdict::Judge, {ReasonKind::NoSuchCase, {}, 0, 0}, {}, {}, false};
+    const Door& door = asking.found.of(row);
+    if (isShownToMeetOneOf(row.na_where, door, asking.location))
+        return;
+    const bool may_be =
+        (!row.na_where.empty() && meetsOneOf(row.na_where, door, asking.location)) ||
+        !isShownToBeAsked(row, asking.vessel, door, asking.location);
+    check.verdict = Verdict::Judge;
+    check.reason = {may_be ? ReasonKind::CaseNotShown : ReasonKind::NoSuchCase, {}, 0, 0};
 }
 
 /// A text that was not read for ships of this date, or does not settle it, fails none of them.
@@ -84,23 +82,60 @@ const Requirement* askedRow(std::string_view id, const Asking& asking) {
     return howAsked(asked, asking.vessel, door, asking.location) == Asked::No ? nullptr : row;
 }
 
+template <class Ids>
+bool isAmong(const Ids& ids, std::string_view id) {
+    return !id.empty() && std::ranges::find(ids, id) != ids.end();
+}
+
 /// The row whose answer at the door takes this one away: asked of this door itself, and not against
-/// what runs have shown. What takes a row away by n/a takes those away that hang on it so.
+/// what runs have shown; nor, where the other is common practice, whose n/a is never doubted,
+/// against what was measured. What takes a row away by n/a takes those away that hang on it so.
 const Requirement* excusing(const Requirement& row, const RowCheck& check, const Asking& asking,
                             const DoorEvidence& evidence) {
-    const std::string_view by = excusedBy(row, evidence);
-    if (by.empty() && row.unless_na.empty())
-        return nullptr;
-    const bool by_yes = !by.empty() && by == row.unless_yes;
-    if (!by_yes && check.verdict != Verdict::Untested && !isAnswered(row, evidence))
-        return nullptr; // it was timed
-    if (!by.empty())
-        return askedRow(by, asking);
-    const Requirement* other = askedRow(row.unless_na, asking);
-    if (!other || other->unless_na.empty())
-        return nullptr;
-    return excusedBy(*other, evidence) == other->unless_na ? askedRow(other->unless_na, asking)
-                                                           : nullptr;
+    const bool is_shown = check.verdict != Verdict::Untested;
+    const bool was_timed = is_shown && !isAnswered(row, evidence);
+    for (const std::string_view by : excusedBy(row, evidence)) {
+        const bool by_yes = isAmong(row.unless_yes, by);
+        const Requirement* other = by_yes || !was_timed ? askedRow(by, asking) : nullptr;
+        if (other && !(is_shown && other->status == Status::Usage))
+            return other;
+    }
+    const Requirement* other = was_timed ? nullptr : askedRow(row.unless_na, asking);
+    return other && isAmong(excusedBy(*other, evidence), other->unless_na)
+               ? askedRow(other->unless_na, asking)
+               : nullptr;
+}
+
+/// Since the judgement the row reads other facts, or another variant of it is in force.
+bool isOvertaken(const Requirement& base, const Requirement& row, const Asking& asking,
+                 const DoorEvidence& evidence) {
+    const auto found = evidence.when_judged.find(row.id);
+    if (found == evidence.when_judged.end())
+        return false;
+    const DoorEvidence& then = *found->second;
+    const AsFound as_found(asking.found.registered(), then);
+    return factsRead(row, then) != factsRead(row, evidence) ||
+           &inForce(base, asking.vessel, as_found.of(base), asking.location) != &row;
+}
+
+/// A judgement settles only what was left to judgement; it never overrules a figure or a plain No.
+/// That a row is satisfactory speaks only of what was on record then; that it is not stands until
+/// somebody decides anew, or evidence settles it.
+void applyJudgement(RowCheck& check, const Requirement& base, const Requirement& row,
+                    const Asking& asking, const DoorEvidence& evidence) {
+    const auto found = evidence.judgements.find(row.id);
+    if (check.verdict != Verdict::Judge || found == evidence.judgements.end())
+        return;
+    const Judgement& judgement = found->second.body;
+    const bool overtaken = isOvertaken(base, row, asking, evidence);
+    if (overtaken && judgement.satisfactory) {
+        check.reason.said = judgement.reason;
+    } else {
+        check.verdict = judgement.satisfactory ? Verdict::Satisfactory : Verdict::Unsatisfactory;
+        check.reason = {ReasonKind::InspectorDecided, {}, check.reason.runs, 0, judgement.reason};
+    }
+    if (overtaken)
+        check.reason.overtaken = Overtaken::Decision;
 }
 
 RowGrade gradeRow(const Requirement& base, const Asking& asking, const DoorEvidence& evidence) {
@@ -129,13 +164,14 @@ RowGrade gradeRow(const Requirement& base, const Asking& asking, const DoorEvide
     doubtNotApplicable(check, row, asking);
     if (!row.left_open.empty() && !isSettled(row, evidence))
         leaveToInspector(check, ReasonKind::TextLeavesOpen, row.left_open);
-    applyJudgement(check, row, evidence);
+    applyJudgement(check, base, row, asking, evidence);
     applyCouldNotTest(check, row, evidence);
     grade.underlying = check.verdict;
     grade.figure = std::move(check.figure);
     grade.inside = check.inside;
     grade.reason = std::move(check.reason);
     const bool advice_row = asked == Asked::Advice || row.status == Status::Advice;
+    grade.reason.of_advice = advice_row;
     grade.indicative = check.indicative && !advice_row;
     grade.verdict = advice_row || check.indicative ? Verdict::Advice : check.verdict;
     return grade;

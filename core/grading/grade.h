@@ -24,7 +24,7 @@ struct RowGrade {
     Verdict verdict = Verdict::Untested;
     Verdict underlying =
         Verdict::Untested; ///< what it would be if an advice row were asked; else the verdict
-    std::optional<Reading> figure; ///< in the requirement's unit, with its budget
+    std::optional<Reading> figure; ///< in the row's gaugeUnit, with its budget
     std::optional<double> inside;  ///< probability, 0 to 1, that it lies inside the limits
     Reason reason;                 ///< why this verdict
     bool indicative =
@@ -53,7 +53,7 @@ DoorGrade grade(const Particulars& vessel, const Door& door, const Boundary* bou
                 const DoorEvidence& evidence, const Catalogue& catalogue,
                 const Upkeep* only = nullptr);
 
-/// Rows that are asked, worst first and of those the gravest first, as the door screen and the
+/// Rows that are asked, worst first and of those the most severe first, as the door screen and the
 /// report list them.
 std::vector<const RowGrade*> askedWorstFirst(const DoorGrade& grade);
 

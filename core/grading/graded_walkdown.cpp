@@ -31,7 +31,7 @@ GradedDoor gradeDoor(const Arrangement& arrangement, const Ledger& ledger, const
     GradedDoor graded;
     graded.door = &door;
     graded.boundary = findBoundary(arrangement, door.boundary);
-    graded.evidence = ledger.evidenceOf(walkdown.id, door.number);
+    graded.evidence = ledger.evidenceOf(walkdown.id, door);
     graded.grade = grade(arrangement.particulars, door, graded.boundary, graded.evidence, catalogue,
                          upkeepOf(catalogue, walkdown.plan.purpose));
     return graded;

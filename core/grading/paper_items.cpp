@@ -32,7 +32,7 @@ std::vector<const Requirement*> askedInOrder(const DoorGrade& grade, Step step) 
         if (isAsked(row) && row.requirement->step == step)
             asked.push_back(row.requirement);
     std::stable_partition(asked.begin(), asked.end(),
-                          [](const Requirement* row) { return row->status == Status::Practice; });
+                          [](const Requirement* row) { return row->status == Status::Usage; });
     return asked;
 }
 

@@ -27,7 +27,7 @@ struct PaperItem {
 };
 
 /// Rows of a step that are asked of a door, as the eye meets them: the way, the pocket, the seals
-/// first, then what the rules ask. Order: common practice, no source.
+/// first, then what the rules ask. Order: common practice, no published source.
 std::vector<const Requirement*> askedInOrder(const DoorGrade& grade, Step step);
 
 /// Plate, questions step by step, figures, heel, runs, contact; only what a walk of this purpose

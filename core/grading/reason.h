@@ -20,9 +20,10 @@ enum class ReasonKind {
     AnsweredYes,
     AnsweredNo,
     AnsweredNotApplicable,
-    NoSuchCase, ///< answered not applicable, of which its text says nothing
-    ToldNo,     ///< the answer says what the door is, and is no fault
-    ShownByRun, ///< a complete run says as much as a yes
+    NoSuchCase,   ///< answered not applicable, of which its text says nothing
+    CaseNotShown, ///< the same, where the text has the case and the register does not show it
+    ToldNo,       ///< the answer says what the door is, and is no fault
+    ShownByRun,   ///< a complete run says as much as a yes
     InsideLimits,
     OutsideLimits,
     OnTheLimit,            ///< within half a step of the instrument, and not beyond
@@ -32,6 +33,7 @@ enum class ReasonKind {
     TooCloseToLimit, ///< the uncertainty covers a limit
     StillCloseAfterThree,
     StillCloseToApproximate, ///< the same where the text says "approximate"
+    ForceTooLow,             ///< a closing force below what the leaf's weight takes (text)
     FasterThanALeaf,         ///< marked as home faster than a leaf can move: the marks are doubted
     RunsDisagree,            ///< closes unevenly: the worst run stands
     AlarmsDisagree,          ///< the alarm differs from run to run: the worst stands
@@ -48,7 +50,7 @@ enum class ReasonKind {
     PlateAgrees,
     PlateDiffers,
     PlateMissing,     ///< none or illegible: ask for the certificate
-    PracticeNotMet,   ///< common practice without a source: the inspector decides
+    UsageNotMet,      ///< common practice without a source: the inspector decides
     InspectorDecided, ///< a judgement with its reason (said)
     NeedsRemoteRun,   ///< only a remote release can show it
     AlarmNotMarked,   ///< released from the control station, and no alarm was marked
@@ -66,12 +68,21 @@ constexpr bool holdsCatalogueWords(ReasonKind kind) {
            kind == ReasonKind::OutsideThisWalk;
 }
 
+/// What was said of the row before the newest that it reads.
+enum class Overtaken {
+    Nothing,
+    Answer,  ///< that an alarm sounded
+    Decision ///< by the inspector (said): may be decided anew, and must be where it was good
+};
+
 struct Reason {
     ReasonKind kind = ReasonKind::NotYetTested;
     Phrase text;         ///< what belongs to it: the classes compared
     int runs = 0;        ///< how many runs the figure comes from
     double heel_deg = 0; ///< for ShipNotUpright
     Wording said{};      ///< by a person
+    Overtaken overtaken = Overtaken::Nothing;
+    bool of_advice = false; ///< the row is advice: nothing is left to decide
 };
 
 } // namespace latchround

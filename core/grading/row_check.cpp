@@ -4,6 +4,8 @@
 #include <cmath>
 #include <string>
 
+#include "core/grading/closing_force.h"
+#include "core/grading/facts_read.h"
 #include "core/grading/figure_check.h"
 #include "core/grading/reason_phrases.h"
 #include "core/measure/closing.h"
@@ -21,35 +23,24 @@ RowCheck verdictOf(Verdict verdict, ReasonKind kind, Phrase text = {}) {
 RowCheck answeredNo(const Requirement& requirement) {
     if (requirement.tells)
         return verdictOf(Verdict::Satisfactory, ReasonKind::ToldNo);
-    return requirement.status == Status::Practice
-               ? verdictOf(Verdict::Judge, ReasonKind::PracticeNotMet)
+    return requirement.status == Status::Usage
+               ? verdictOf(Verdict::Judge, ReasonKind::UsageNotMet)
                : verdictOf(Verdict::Unsatisfactory, ReasonKind::AnsweredNo);
 }
 
-const Observation* answer(const DoorEvidence& evidence, const std::string& id, Side side) {
-    const auto* given = observationOf(evidence, id, side);
-    return given ? &given->body : nullptr;
-}
+using Answered = Recorded<Observation>;
 
 /// Where a row is asked once but was answered side by side, a yes of either is enough; else a no
 /// stands.
-const Observation* answerOnce(const DoorEvidence& evidence, const std::string& id) {
-    const Observation* best = answer(evidence, id, Side::None);
+const Answered* answerOnce(const DoorEvidence& evidence, const std::string& id) {
+    const Answered* best = observationOf(evidence, id, Side::None);
     if (best)
         return best;
     for (const Side side : {Side::One, Side::Two})
-        if (const Observation* given = answer(evidence, id, side);
-            given && (!best || given->answer < best->answer))
+        if (const Answered* given = observationOf(evidence, id, side);
+            given && (!best || given->body.answer < best->body.answer))
             best = given;
     return best;
-}
-
-/// A complete run of this release shows what the row asks.
-bool isShownBy(Source source, Release release) {
-    const bool local = release == Release::LocalSideOne || release == Release::LocalSideTwo;
-    return source == Source::AnyRun ||
-           (source == Source::RemoteRun && release == Release::Remote) ||
-           (source == Source::LocalRuns && local);
 }
 
 /// By its runs alone. One whose marks are doubted shows nothing, and is not passed over; nor is one
@@ -59,7 +50,7 @@ RowCheck shownByRuns(const Requirement& row, const Door& door, const DoorEvidenc
     if (row.source == Source::None)
         return open;
     for (const RunRecord* run : completeRuns(evidence, RunKind::Closing)) {
-        if (!isShownBy(row.source, run->release))
+        if (!readsRun(row.source, run->release))
             continue;
         if (isTooFastForALeaf(*run, door.kind))
             open.reason.kind = ReasonKind::FasterThanALeaf;
@@ -87,11 +78,25 @@ RowCheck shownByAlarm(const DoorEvidence& evidence) {
                      : verdictOf(Verdict::Untested, ReasonKind::NeedsRemoteRun);
 }
 
+/// An answer that an alarm sounded, or need not, speaks of no silent run that came after it.
+bool isOvertakenBySilence(const Answered& given, const DoorEvidence& evidence) {
+    return !given.stamp.id.empty() &&
+           std::ranges::any_of(completeRuns(evidence, RunKind::Closing), [&](const RunRecord* run) {
+               return run->release == Release::Remote && !hasAlarmMark(*run) &&
+                      given.stamp.id < run->newest;
+           });
+}
+
 RowCheck seen(const Requirement& requirement, const Door& door, const DoorEvidence& evidence) {
-    if (const Observation* given = answerOnce(evidence, requirement.id)) {
-        if (given->answer == Answer::No)
+    if (const Answered* given = answerOnce(evidence, requirement.id)) {
+        if (given->body.answer == Answer::No)
             return answeredNo(requirement);
-        if (given->answer == Answer::NotApplicable)
+        if (requirement.source == Source::AlarmMark && isOvertakenBySilence(*given, evidence)) {
+            RowCheck check = verdictOf(Verdict::Judge, ReasonKind::AlarmNotMarked);
+            check.reason.overtaken = Overtaken::Answer;
+            return check;
+        }
+        if (given->body.answer == Answer::NotApplicable)
             return verdictOf(Verdict::NotApplicable, ReasonKind::AnsweredNotApplicable);
         return verdictOf(Verdict::Satisfactory, ReasonKind::AnsweredYes);
     }
@@ -108,14 +113,14 @@ RowCheck seenBothSides(const Requirement& requirement, const Door& door,
     int open = 0;
     int left_out = 0;
     for (const Side side : {Side::One, Side::Two}) {
-        const Observation* given = answer(evidence, requirement.id, side);
+        const Answered* given = observationOf(evidence, requirement.id, side);
         if (!given)
-            given = answer(evidence, requirement.id, Side::None);
+            given = observationOf(evidence, requirement.id, Side::None);
         const Release local = side == Side::One ? Release::LocalSideOne : Release::LocalSideTwo;
-        if (given && given->answer == Answer::No)
+        if (given && given->body.answer == Answer::No)
             return answeredNo(requirement);
         const bool shown = given
-                               ? given->answer == Answer::Yes
+                               ? given->body.answer == Answer::Yes
                                : std::ranges::find(runs, local, &RunRecord::release) != runs.end();
         if (shown)
             ++good;
@@ -146,22 +151,20 @@ Phrase boundaryAsked(const DoorClass& asked) {
     Phrase boundary =
         !asked.from_plan ? reason::boundary_by(word(*asked.division), by)
         : beyond_rule    ? reason::boundary_by_plan(word(*asked.division), word(*rule.required), by)
-                         : reason::boundary(word(*asked.division));
+        : isPlanBelowTables(asked) ? reason::boundary_below_a(word(*asked.division), citeOf(rule))
+                                   : reason::boundary(word(*asked.division));
     return *asked.door == *asked.division
                ? boundary
                : reason::whose_door_needs(std::move(boundary), word(*asked.door));
 }
 
-/// The rule for zone bulkheads leaves their minutes to tables and plan, never that they are A
-/// class.
-bool isPlanBelowZoneRule(const DoorClass& asked) {
-    const RequiredClass& rule = asked.by_rule;
-    const bool of_zone = rule.rule == DivisionRule::ZoneOver36 ||
-                         rule.rule == DivisionRule::Zone36OrFewer ||
-                         rule.rule == DivisionRule::ZoneSubchapterK ||
-                         rule.rule == DivisionRule::ZoneStepSubchapterK;
-    return asked.from_plan && of_zone && rule.required && isAClass(*rule.required) &&
-           !isAClass(*asked.division);
+/// Where a plan without an A class leaves a door to the inspector. One that suits the plan: where a
+/// rule asks for the A class, for such a rule leaves the minutes to plan and tables, never the
+/// class. One too low even for the plan: by 46 CFR, which prints no class for the door of a lower
+/// boundary (72.05-25(c), 116.435(d)).
+bool isPlanDoubted(const DoorClass& asked, bool suits_plan) {
+    return isPlanBelowTables(asked) &&
+           (suits_plan ? asked.by_rule.a_class_by_rule : isOfUs(asked.ship));
 }
 
 /// A failure only by the approved plan or by the ship's own tables.
@@ -189,10 +192,10 @@ RowCheck classAtLeast(const Door& door, const DoorClass& asked, const DoorEviden
         break;
     }
     const Phrase text = joined(phrase::with_commas, {said, boundaryAsked(asked)});
-    if (isPlanBelowZoneRule(asked))
-        return verdictOf(Verdict::Judge, ReasonKind::PlanBelowRule, text);
     // A watertight door needs no insulation (SOLAS II-2/9.4.1.1.3): any A class will do.
     const bool enough = suits(has, *asked.door) || (door.watertight && isAClass(has));
+    if (isPlanDoubted(asked, enough))
+        return verdictOf(Verdict::Judge, ReasonKind::PlanBelowRule, text);
     return enough ? verdictOf(Verdict::Satisfactory, ReasonKind::ClassSuits, text)
                   : tooLow(has, asked, text);
 }
@@ -225,7 +228,7 @@ RowCheck checkRow(const Requirement& requirement, const Door& door, const DoorCl
                   const DoorEvidence& evidence) {
     switch (requirement.check) {
     case CheckKind::Seen:
-        return seen(requirement, door, evidence);
+        return weighed(seen(requirement, door, evidence), requirement, door, evidence);
     case CheckKind::SeenBothSides:
         return seenBothSides(requirement, door, evidence);
     case CheckKind::ClassAtLeast:

@@ -79,7 +79,7 @@ Asked comesTo(const Requirement& in_force, Asked asked) {
         return asked;
     if (in_force.status == Status::Advice)
         return Asked::Advice;
-    const bool left_open = in_force.status == Status::Practice || !in_force.left_open.empty();
+    const bool left_open = in_force.status == Status::Usage || !in_force.left_open.empty();
     return left_open ? Asked::Judge : asked;
 }
 

@@ -1,11 +1,55 @@
 #include "core/integrity/zones.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
+
+#include "core/requirement/applicability.h"
 
 namespace latchround {
 
 namespace {
+
+constexpr double foot_m = 0.3048;
+
+constexpr CalendarDate day(int year, unsigned month, unsigned day) {
+    return {std::chrono::year(year), std::chrono::month(month), std::chrono::day(day)};
+}
+constexpr CalendarDate no_end = day(9999, 12, 31);
+
+/// What a text says of ships laid down from a day on and before another.
+struct TextOnZones {
+    Regime regime;
+    CalendarDate from;
+    CalendarDate before;
+    ZoneLimits limits;
+};
+
+constexpr std::array texts_on_zones{
+    TextOnZones{Regime::SolasPassenger,
+                day(1994, 10, 1),
+                day(2002, 7, 1),
+                {{}, 48, 1600, false, "SOLAS II-2/24.1.1, 24.2 (MSC.27(61), 1 Oct 1994)"}},
+    TextOnZones{Regime::SolasPassenger,
+                day(2002, 7, 1),
+                no_end,
+                {40, 48, 1600, false, "SOLAS II-2/9.2.2.1.2"}},
+    TextOnZones{Regime::CanadaConvention,
+                day(2002, 7, 1),
+                no_end,
+                {40, 48, 1600, false, "SOLAS II-2/9.2.2.1.2"}},
+    TextOnZones{Regime::Canada,
+                day(2017, 2, 3),
+                no_end,
+                {40, 48, 1600, false, "SOLAS II-2/9.2.2.1.2; SOR/2017-14, s. 102(1)"}},
+    TextOnZones{
+        Regime::UsH, day(1965, 5, 26), no_end, {131 * foot_m, {}, {}, false, "46 CFR 72.05-10(b)"}},
+    TextOnZones{Regime::UsK, day(1996, 3, 11), no_end, {40, 44, {}, false, "46 CFR 116.415(d)(1)"}},
+    TextOnZones{Regime::EuInland,
+                day(2008, 12, 30),
+                day(2018, 10, 7),
+                {40, {}, {}, true, "Directive 2006/87/EC, annex II, art. 15.11(10)"}},
+};
 
 /// Zone number -> the representative of its group.
 class Groups {
@@ -51,15 +95,14 @@ void addOnce(std::vector<std::string>& list, const std::string& entry) {
 
 } // namespace
 
-ZoneLimits zoneLimits(Regime regime) {
-    constexpr double foot_m = 0.3048;
-    if (regime == Regime::UsH)
-        return {131 * foot_m, {}, {}, "46 CFR 72.05-10(b)"};
-    if (regime == Regime::UsK)
-        return {40, 44, {}, "46 CFR 116.415(d)(1)"};
-    if (regime == Regime::EuInland)
-        return {40, {}, {}, "Directive 2006/87/EC, annex II, art. 15.11(10)"};
-    return {40, 48, 1600, "SOLAS II-2/9.2.2.1.2"};
+ZoneLimits zoneLimits(const Particulars& vessel) {
+    if (!vessel.keel_laid || isOutsideReach(vessel))
+        return {};
+    for (const TextOnZones& text : texts_on_zones)
+        if (text.regime == vessel.regime && *vessel.keel_laid >= text.from &&
+            *vessel.keel_laid < text.before)
+            return text.limits;
+    return {};
 }
 
 std::vector<ActingZone> actingZones(const Arrangement& arrangement, const IsOpen& is_open) {
@@ -98,7 +141,7 @@ std::vector<ActingZone> actingZones(const Arrangement& arrangement, const IsOpen
         for (const std::string& number : group.zones)
             forward = std::max(forward, findZone(arrangement, number)->forward_m);
         group.area_m2 = areaOf(arrangement, group.zones);
-        group.limits = zoneLimits(arrangement.particulars.regime);
+        group.limits = zoneLimits(arrangement.particulars);
         group.length_m = forward - findZone(arrangement, group.zones.front())->aft_m;
         acting.push_back(std::move(group));
     }

@@ -12,19 +12,26 @@
 
 namespace latchround {
 
-/// How large a main vertical zone may be on any deck, by the text of the ship.
+/// How large a main vertical zone may be on any deck, by the text of the ship as far as that was
+/// read. It decides no verdict.
 struct ZoneLimits {
-    double rule_m = 0;               ///< mean length as a rule, metres
-    std::optional<double> most_m{};  ///< of an extended zone; nothing where none is printed
-    std::optional<double> area_m2{}; ///< of an extended zone; nothing where none is printed
-    std::string_view cite;
+    std::optional<double> rule_m{};  ///< mean length as a rule, metres
+    std::optional<double> most_m{};  ///< of an extended zone, metres
+    std::optional<double> area_m2{}; ///< of an extended zone, square metres
+    bool in_cabin_areas = false;     ///< only there
+    std::string_view cite{};         ///< empty where nothing was read for this ship
+
+    bool operator==(const ZoneLimits&) const = default;
 };
 
-/// SOLAS II-2/3.32 and 9.2.2.1.2. Subchapter H: 131 ft, without extension or area (46 CFR
+/// SOLAS, built on or after 1 July 2002: II-2/3.32, 9.2.2.1.2, and what takes that in (SOR/2017-14,
+/// ss. 101, 102). From 1 October 1994: 48 m and 1600 m2 came with MSC.27(61) (II-2/24.1.1, 24.2);
+/// the 40 m before it are from memory. Subchapter H: 131 ft, without extension or area (46 CFR
 /// 72.05-10(b)). Subchapter K: 40 m (131 ft); 44 m (144 ft) by leave of the Marine Safety Center,
-/// without area (116.415(d)(1)(i), (iv)). Inland vessels of the EU: 40 m at most in cabin areas
-/// (Directive 2006/87/EC, annex II, art. 15.11(10)). Others of whose text none was read: SOLAS.
-ZoneLimits zoneLimits(Regime regime);
+/// without area (116.415(d)(1)(i), (iv)). Inland vessels of the EU: partitions every 40 m at most
+/// in cabin areas (Directive 2006/87/EC, annex II, art. 15.11(10)). Ships of other dates or of no
+/// known date, and other flags: nothing.
+ZoneLimits zoneLimits(const Particulars& vessel);
 
 struct ActingZone {
     std::vector<std::string> zones;      ///< numbers, from aft to forward

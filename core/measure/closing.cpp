@@ -4,6 +4,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/evidence/run_sequence.h"
 #include "core/measure/interval.h"
 #include "core/measure/spread.h"
 
@@ -12,10 +13,6 @@ namespace latchround {
 namespace {
 
 constexpr double opening_u_m = 0.005;
-
-MarkKind homeMark(DoorKind kind) {
-    return kind == DoorKind::DoubleLeaf ? MarkKind::SecondLeafHome : MarkKind::Shut;
-}
 
 Reading openingOf(const Door& door) {
     return {door.opening_m, {{Influence::Opening, opening_u_m, 1, known_exactly, false}}};

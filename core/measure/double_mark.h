@@ -9,7 +9,7 @@
 namespace latchround {
 
 /// Closer together than this, seconds, two marks may be one touch too many: a finger comes down
-/// again within 0.1 to 0.3 s (common practice, no source).
+/// again within 0.1 to 0.3 s (common practice, no published source).
 inline constexpr double suspected_within_s = 0.3;
 
 /// Between these two the leaf went all its way.

@@ -43,10 +43,10 @@ inline constexpr PhraseCode<0> practice{"place-practice"};
 inline constexpr PhraseCode<0> picture{"place-picture"};
 inline constexpr PhraseCode<0> report{"place-report"};
 inline constexpr PhraseCode<0> door_record{"place-door-record"};
-inline constexpr PhraseCode<0> paper_form{"place-paper-form"};
+inline constexpr PhraseCode<0> blank_form{"place-blank-form"};
 inline constexpr PhraseCode<0> rule_book{"place-rule-book"};
 inline constexpr PhraseCode<0> attempt{"place-attempt"}; ///< at an exercise
-inline constexpr PhraseCode<0> instructors_word{"place-instructors-word"};
+inline constexpr PhraseCode<0> password{"place-password"};
 
 /// Where a JSON pointer leads in this file.
 inline Phrase inJson(Phrase file, std::string_view json_pointer) {

@@ -49,7 +49,7 @@ struct Look {
                                          const DoorLocation& location) const {
         const std::vector<const Requirement*> rows = shownBy(upkeep, door, location);
         for (const Walkdown& walkdown : walkdowns)
-            if (wasDone(rows, door, ledger.evidenceOf(walkdown.id, door.number)))
+            if (wasDone(rows, door, ledger.evidenceOf(walkdown.id, door)))
                 return shipsDay(walkdown.begun_by.when);
         return std::nullopt;
     }

@@ -91,7 +91,7 @@ std::optional<SampleResult> sampleResult(int doors, int defective, ConfidencePpm
     const auto needed = sampleForAtMost(doors, defective, confidence, failed);
     if (!needed || *needed >= doors)
         return SampleResult{*at_most, NextStep::TestAll, rest};
-    return SampleResult{*at_most, failed == 0 ? NextStep::GoOn : NextStep::Extend,
+    return SampleResult{*at_most, failed == 0 ? NextStep::Continue : NextStep::Extend,
                         std::max(0, *needed - tested)};
 }
 

@@ -41,16 +41,16 @@ std::optional<int> sampleToFind(int doors, int defective, ConfidencePpm confiden
 std::optional<int> defectiveAtMost(int doors, int tested, int failed, ConfidencePpm confidence);
 
 enum class NextStep {
-    Proven, ///< the claim stands
-    GoOn,   ///< nothing failed so far; the plan is not complete
-    Extend, ///< something failed; more doors can still prove the claim
-    TestAll ///< more failed than the claim allows, or only all doors can still prove it
+    Proven,   ///< the claim stands
+    Continue, ///< nothing failed so far; the plan is not complete
+    Extend,   ///< something failed; more doors can still prove the claim
+    TestAll   ///< more failed than the claim allows, or only all doors can still prove it
 };
 
 struct SampleResult {
     int at_most = 0; ///< defective doors not ruled out
-    NextStep next = NextStep::GoOn;
-    int more = 0; ///< doors to test besides those tested, for GoOn, Extend and TestAll
+    NextStep next = NextStep::Continue;
+    int more = 0; ///< doors to test besides those tested, for Continue, Extend and TestAll
 };
 
 /// What a result proves about the claim "at most `defective` of `doors`", and what to do next. A

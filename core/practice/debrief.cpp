@@ -110,7 +110,7 @@ void compareFaults(Debrief& debrief, const Door& door, const DoorTruth& truth,
         if (isAsked(right.rows[i]) && right.rows[i].verdict == Verdict::Satisfactory &&
             (said == Verdict::Unsatisfactory || said == Verdict::Judge) &&
             std::ranges::find(explained, id) == explained.end())
-            debrief.faults.push_back({door.number, std::nullopt, Outcome::Imagined, id});
+            debrief.faults.push_back({door.number, std::nullopt, Outcome::Absent, id});
     }
 }
 
@@ -126,8 +126,8 @@ int percentOf(const Debrief& debrief) {
     const double rows = debrief.rows_right / static_cast<double>(debrief.verdicts.size());
     const int found = countOf(debrief, Outcome::Found);
     const int all = static_cast<int>(debrief.faults.size());
-    // Where nothing is wrong, whatever is imagined takes away from that.
-    const int there = all - countOf(debrief, Outcome::Imagined);
+    // Where nothing is wrong, whatever was reported though absent takes away from that.
+    const int there = all - countOf(debrief, Outcome::Absent);
     const double faults = there > 0 ? found / static_cast<double>(all) : 1.0 / (1 + all);
     const int reached = static_cast<int>(std::floor(50 * rows + 50 * faults + 1e-9));
     const int danger = points_for_danger * (debrief.endangered + debrief.cautions_untrue);
@@ -172,7 +172,7 @@ Attempt attemptOf(const Debrief& debrief, const Exercise& exercise, std::uint32_
     attempt.pass_percent = exercise.pass_percent;
     attempt.found = countOf(debrief, Outcome::Found);
     attempt.missed = countOf(debrief, Outcome::Missed);
-    attempt.imagined = countOf(debrief, Outcome::Imagined);
+    attempt.absent = countOf(debrief, Outcome::Absent);
     attempt.endangered = debrief.endangered;
     attempt.cautions_untrue = debrief.cautions_untrue;
     attempt.delays = debrief.delays;

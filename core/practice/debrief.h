@@ -1,6 +1,6 @@
 // What an exercise says about the trainee: each mark against the truth, each fault found, missed or
-// imagined, each verdict against the core's own on the true values. Pure; worked out when the
-// exercise ends.
+// reported but absent, each verdict against the core's own on the true values. Pure; worked out
+// when the exercise ends.
 #pragma once
 
 #include <cstdint>
@@ -21,11 +21,11 @@ struct MarkCompared {
     std::optional<double> late_s{}; ///< mark minus truth; nothing where there was no such event
 };
 
-enum class Outcome { Found, Missed, Imagined };
+enum class Outcome { Found, Missed, Absent };
 
 struct FaultCompared {
     std::string door;
-    std::optional<Fault> fault{}; ///< none for one that was imagined
+    std::optional<Fault> fault{}; ///< none for one that is absent
     Outcome outcome = Outcome::Missed;
     std::string requirement; ///< row it shows in; empty for people in the path
 };
@@ -57,8 +57,8 @@ Debrief debriefOf(const Exercise& exercise, const Arrangement& vessel, const Cat
                   int cautions_untrue);
 
 /// Half for the rows that are right, half for faults: those found of those there and those
-/// imagined. Ten points less for each person endangered and each caution answered untruly; never
-/// below 0. Our choice, no source.
+/// reported but absent. Ten points less for each person endangered and each caution answered
+/// untruly; never below 0. Our choice, no source.
 int percentOf(const Debrief& debrief);
 
 int countOf(const Debrief& debrief, Outcome outcome);
@@ -75,7 +75,7 @@ struct Attempt {
     int pass_percent = 0; ///< of an exam; 0: none
     int found = 0;
     int missed = 0;
-    int imagined = 0;
+    int absent = 0;
     int endangered = 0;
     int cautions_untrue = 0;
     std::vector<ThumbTrial> delays;

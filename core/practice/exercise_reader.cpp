@@ -164,8 +164,8 @@ bool isReadable(JsonObject& file) {
         file.complain("exercise", errors::no_exercise());
     else if (*form != exercise_version)
         file.complain("exercise", errors::unknown_exercise_form(exercise_version));
-    else if (file.field("sealed", Need::Optional))
-        file.complain("sealed", errors::exercise_is_sealed());
+    else if (file.field("locked", Need::Optional))
+        file.complain("locked", errors::exercise_is_locked());
     else
         return true;
     return false;

@@ -5,6 +5,8 @@
 #include <vector>
 
 #include "core/requirement/applicability_phrases.h"
+#include "core/requirement/category_a.h"
+#include "core/requirement/row_dates.h"
 #include "core/requirement/said_of_door.h"
 
 namespace latchround {
@@ -61,17 +63,6 @@ struct Standing {
     const Particulars* vessel; ///< null: nothing is known of it
 };
 
-/// Categories of the fire tables: 12 of fourteen (tables 9.1, 9.2), 6 of eleven (9.3, 9.4).
-Said boundsCategoryA(const Standing& standing) {
-    const auto& [door, location, vessel] = standing;
-    if (location.place != Place::Machinery)
-        return false;
-    if (!location.spaces || !vessel)
-        return {};
-    const int category_a = isOver36(*vessel) ? 12 : 6;
-    return location.spaces->first == category_a || location.spaces->second == category_a;
-}
-
 PhraseCode<0> whyNotListed(const Door& door) {
     return door.normally == NormalPosition::Locked  ? applies::normally_locked
            : door.watertight && door.power_operated ? applies::power_watertight
@@ -111,11 +102,17 @@ Fit fit(const DoorCondition& condition, const Standing& standing, bool wants_rea
     if (condition.boundary_class != BoundaryFamily::Any) {
         const bool by_door =
             !location.family && condition.boundary_class != BoundaryFamily::NotKnown;
-        const BoundaryFamily family = location.family ? *location.family
-                                      : by_door       ? familyOf(door.fire_class)
-                                                      : BoundaryFamily::NotKnown;
-        result.need(condition.boundary_class == family, said(family), said(family));
+        const BoundaryFamily family = location.family.value_or(by_door ? familyOf(door.fire_class)
+                                                                       : BoundaryFamily::NotKnown);
+        const PhraseCode<0> of_family = by_door ? applies::by_own_class : said(family);
+        result.need(condition.boundary_class == family, of_family, of_family);
+        result.is_known = result.is_known && location.family.has_value();
+        if (location.division == Division::Deck && standing.vessel &&
+            standing.vessel->regime == Regime::UsH)
+            result.leaveToInspector(applies::text_of_bulkheads);
     }
+    result.need(condition.plan_below_tables, Said(location.plan_below_tables),
+                applies::plan_below_tables, applies::plan_not_below_tables);
     result.need(condition.power_operated, door.power_operated, applies::power_operated,
                 applies::not_power_operated);
     result.need(condition.remote_release, isRemotelyReleased(door), applies::released_remotely,
@@ -143,9 +140,15 @@ Fit fit(const DoorCondition& condition, const Standing& standing, bool wants_rea
                     applies::no_special_category_space);
     result.need(condition.faces_embarkation, door.faces_embarkation, applies::faces_embarkation,
                 applies::faces_no_embarkation);
-    if (condition.category_a)
-        result.need(condition.category_a, boundsCategoryA(standing), applies::category_a,
-                    applies::not_category_a);
+    if (condition.category_a) {
+        const CategoryA category = boundsCategoryA(place, location.spaces, standing.vessel);
+        if (category == CategoryA::MayBe)
+            result.leaveToInspector(applies::category_a_not_known);
+        else
+            result.need(condition.category_a,
+                        category == CategoryA::NotSaid ? Said() : Said(category == CategoryA::Yes),
+                        applies::category_a, applies::not_category_a);
+    }
     if (condition.over_36 && standing.vessel)
         result.need(condition.over_36, isOver36(*standing.vessel), applies::over_36,
                     applies::not_over_36);
@@ -159,6 +162,9 @@ Fit fit(const DoorCondition& condition, const Standing& standing, bool wants_rea
     if (!condition.normally.empty()) {
         const PhraseCode<0> kept = said(door.normally);
         result.need(holdsOneOf(condition.normally, door.normally), kept, kept);
+        // Open is also what a door counts as of which neither is said.
+        result.is_known =
+            result.is_known && (door.normally != NormalPosition::Open || door.hold_back.isKnown());
     }
     result.need(condition.locked, door.normally == NormalPosition::Locked, applies::normally_locked,
                 applies::not_normally_locked);
@@ -244,52 +250,6 @@ Fit bestFit(const Requirement& requirement, const Standing& standing, bool wants
     return best;
 }
 
-enum class Dates { Inside, Outside, Unknown };
-
-Dates datesOf(const Requirement& requirement, const Particulars& vessel) {
-    if (!requirement.keel_from && !requirement.keel_before)
-        return Dates::Inside;
-    if (!vessel.keel_laid)
-        return Dates::Unknown;
-    const bool inside = (!requirement.keel_from || *vessel.keel_laid >= *requirement.keel_from) &&
-                        (!requirement.keel_before || *vessel.keel_laid < *requirement.keel_before);
-    return inside ? Dates::Inside : Dates::Outside;
-}
-
-/// A variant of dates of its own stands for ships of those dates; one for older ships for undated
-/// ships too, which are asked what every text asks.
-bool isOfDate(const Requirement& variant, const Requirement& base, const Particulars& vessel) {
-    if (variant.keel_from == base.keel_from && variant.keel_before == base.keel_before)
-        return true;
-    switch (datesOf(variant, vessel)) {
-    case Dates::Inside:
-        return true;
-    case Dates::Unknown:
-        return !variant.keel_from;
-    case Dates::Outside:
-        break;
-    }
-    return false;
-}
-
-/// What a row that fits a door is for a ship of this date.
-Asked askedByDate(const Requirement& requirement, const Particulars& vessel) {
-    const Dates dates = datesOf(requirement, vessel);
-    if (dates == Dates::Inside || (dates == Dates::Unknown && !requirement.keel_from))
-        return Asked::Yes;
-    switch (requirement.other_dates) {
-    case OtherDates::Binds:
-        return Asked::Yes;
-    case OtherDates::Judge:
-        return Asked::Judge;
-    case OtherDates::NotAsked:
-        return dates == Dates::Unknown ? Asked::Advice : Asked::No;
-    case OtherDates::Advice:
-        break;
-    }
-    return Asked::Advice;
-}
-
 bool bindsFlag(const Requirement& requirement, const Particulars& vessel) {
     return holdsOneOf(requirement.regimes, vessel.regime);
 }
@@ -304,15 +264,6 @@ const Requirement* variantOfFlag(const Requirement& requirement, const Particula
         return bindsFlag(variant, vessel);
     });
     return found == requirement.variants.end() ? nullptr : &*found;
-}
-
-/// Where it is the row of ships of other dates.
-Phrase whyOfDate(const Requirement& requirement, const Particulars& vessel) {
-    if (!vessel.keel_laid)
-        return applies::keel_unknown();
-    return requirement.keel_from && *vessel.keel_laid < *requirement.keel_from
-               ? applies::keel_before(isoText(*requirement.keel_from))
-               : applies::keel_laid(isoText(*vessel.keel_laid));
 }
 
 } // namespace
@@ -349,6 +300,20 @@ Asked howAsked(const Requirement& requirement, const Particulars& vessel, const 
                                                                                : by_date;
 }
 
+bool isShownToBeAsked(const Requirement& requirement, const Particulars& vessel, const Door& door,
+                      const DoorLocation& location) {
+    const Standing standing{door, location, &vessel};
+    const auto asks = [&](const DoorCondition& condition) {
+        const Fit found = fit(condition, standing, false);
+        return found.holds && found.is_known;
+    };
+    const auto may_exempt = [&](const DoorCondition& condition) {
+        return fit(condition, standing, false, For::Exempting).holds;
+    };
+    return (requirement.any_of.empty() || std::ranges::any_of(requirement.any_of, asks)) &&
+           std::ranges::none_of(requirement.none_of, may_exempt);
+}
+
 Phrase askedBecause(const Requirement& requirement, const Particulars& vessel, const Door& door,
                     const DoorLocation& location) {
     const bool binds = bindsFlag(requirement, vessel);
@@ -365,17 +330,20 @@ Phrase askedBecause(const Requirement& requirement, const Particulars& vessel, c
     const Asked by_date = askedByDate(requirement, vessel);
     if (by_date == Asked::No)
         return applies::text_of_other_dates(isoText(*vessel.keel_laid));
-    const Phrase held =
-        best.held.empty() ? applies::every_door() : joined(phrase::with_commas, best.held);
+    const bool by_nothing_shown = best.held.empty() && best.not_shown;
+    const Phrase held = by_nothing_shown    ? (*best.not_shown)()
+                        : best.held.empty() ? applies::every_door()
+                                            : joined(phrase::with_commas, best.held);
     const auto but = [&](Phrase why_advice) {
         return joined(phrase::with_semicolons, {held, std::move(why_advice)});
     };
     if (!binds)
-        return but(applies::flag_has_own_text());
+        return but(vessel.regime == Regime::Other ? applies::no_text_binds()
+                                                  : applies::flag_has_own_text());
     if (by_date != Asked::Yes)
         return but(whyOfDate(requirement, vessel));
     if (best.not_shown)
-        return but((*best.not_shown)());
+        return by_nothing_shown ? held : but((*best.not_shown)());
     if (isOutsideReach(vessel))
         return but(applies::outside_reach());
     return (requirement.keel_from || requirement.keel_before) && vessel.keel_laid

@@ -39,6 +39,7 @@ struct DoorLocation {
     Division division;
     std::optional<std::pair<int, int>> spaces{}; ///< categories, as Boundary has them
     std::optional<BoundaryFamily> family{};      ///< of the class asked of it; unknown if absent
+    bool plan_below_tables = false; ///< no A class by the plan, where rules or tables ask for one
 };
 
 /// The row itself, or the variant of it that stands in its place at this door.
@@ -47,6 +48,11 @@ const Requirement& inForce(const Requirement& requirement, const Particulars& ve
 
 Asked howAsked(const Requirement& requirement, const Particulars& vessel, const Door& door,
                const DoorLocation& location);
+
+/// Of a row that is asked: the register says all that makes it so. Else it is asked for want of a
+/// word.
+bool isShownToBeAsked(const Requirement& requirement, const Particulars& vessel, const Door& door,
+                      const DoorLocation& location);
 
 /// Whether the row speaks to ships of this flag at all, as a rule or as advice.
 bool speaksTo(const Requirement& requirement, const Particulars& vessel);

@@ -28,12 +28,17 @@ inline constexpr PhraseCode<0> b_class{"applies-b-class"};
 inline constexpr PhraseCode<0> not_b_class{"applies-not-b-class"};
 inline constexpr PhraseCode<0> a_class_boundary{"applies-a-class-boundary"};
 inline constexpr PhraseCode<0> b_class_boundary{"applies-b-class-boundary"};
+inline constexpr PhraseCode<0> plan_below_tables{"applies-plan-below-tables"};
+inline constexpr PhraseCode<0> plan_not_below_tables{"applies-plan-not-below-tables"};
 inline constexpr PhraseCode<0> special_category_not_known{"applies-special-category-not-known"};
 inline constexpr PhraseCode<0> fitted_with_ship{"applies-fitted-with-ship"};
 inline constexpr PhraseCode<0> outside_reach{"applies-outside-reach"};
+inline constexpr PhraseCode<0> text_of_bulkheads{"applies-text-of-bulkheads"};
 inline constexpr PhraseCode<0> c_class_boundary{"applies-c-class-boundary"};
 inline constexpr PhraseCode<0> c_prime_boundary{"applies-c-prime-boundary"};
 inline constexpr PhraseCode<0> boundary_class_not_known{"applies-boundary-class-not-known"};
+/// Instead of the class of the boundary.
+inline constexpr PhraseCode<0> by_own_class{"applies-by-own-class"};
 inline constexpr PhraseCode<0> over_600{"applies-over-600"};
 inline constexpr PhraseCode<0> not_over_600{"applies-not-over-600"};
 inline constexpr PhraseCode<0> power_operated{"applies-power-operated"};
@@ -64,6 +69,7 @@ inline constexpr PhraseCode<0> faces_embarkation{"applies-faces-embarkation"};
 inline constexpr PhraseCode<0> faces_no_embarkation{"applies-faces-no-embarkation"};
 inline constexpr PhraseCode<0> category_a{"applies-category-a"};
 inline constexpr PhraseCode<0> not_category_a{"applies-not-category-a"};
+inline constexpr PhraseCode<0> category_a_not_known{"applies-category-a-not-known"};
 inline constexpr PhraseCode<0> over_36{"applies-over-36"};
 inline constexpr PhraseCode<0> not_over_36{"applies-not-over-36"};
 inline constexpr PhraseCode<0> bulkhead{"applies-bulkhead"};
@@ -86,6 +92,7 @@ inline constexpr PhraseCode<0> keel_unknown{"applies-keel-unknown"};
 inline constexpr PhraseCode<1> text_of_other_dates{"applies-text-of-other-dates"}; ///< keel laid
 inline constexpr PhraseCode<0> installation_unknown{"applies-installation-unknown"};
 inline constexpr PhraseCode<0> flag_has_own_text{"applies-flag-has-own-text"};
+inline constexpr PhraseCode<0> no_text_binds{"applies-no-text-binds"};
 inline constexpr PhraseCode<1> text_of_other_ships{"applies-text-of-other-ships"}; ///< its issuer
 inline constexpr PhraseCode<0> no_door_aboard{"applies-no-door-aboard"};
 

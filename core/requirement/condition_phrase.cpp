@@ -51,11 +51,11 @@ bool hasDatesOfItsOwn(const Requirement& variant, const Requirement& of) {
 
 Phrase conditionPhrase(const DoorCondition& condition) {
     // By name, each of them: a new field does not compile until it is worded here.
-    const auto& [regimes, kinds, places, listed, family, boundary_class, power_operated,
-                 remote_release, hold_back, designed_to_reopen, hose_port, escape_route,
-                 sill_in_frame, latch, watertight, weathertight, escape_trunk, special_category,
-                 faces_embarkation, category_a, over_36, over_600, locked, normally, division,
-                 installed_from] = condition;
+    const auto& [regimes, kinds, places, listed, family, boundary_class, plan_below_tables,
+                 power_operated, remote_release, hold_back, designed_to_reopen, hose_port,
+                 escape_route, sill_in_frame, latch, watertight, weathertight, escape_trunk,
+                 special_category, faces_embarkation, category_a, over_36, over_600, locked,
+                 normally, division, installed_from] = condition;
     Asks asks;
     asks.oneOf(regimes);
     asks.wanted(listed, applies::listed, applies::not_listed);
@@ -65,6 +65,7 @@ Phrase conditionPhrase(const DoorCondition& condition) {
         asks.add((family == ClassFamily::A ? applies::a_class : applies::b_class)());
     if (boundary_class != BoundaryFamily::Any)
         asks.add(said(boundary_class)());
+    asks.wanted(plan_below_tables, applies::plan_below_tables, applies::plan_not_below_tables);
     asks.wanted(power_operated, applies::power_operated, applies::not_power_operated);
     asks.wanted(remote_release, applies::released_remotely, applies::no_remote_release);
     asks.wanted(hold_back, applies::held_open, applies::not_held_open);

@@ -56,9 +56,9 @@ constexpr bool isOfMarks(Source source) {
 /// What a length or a force is read off.
 enum class Instrument { Rule, Caliper, GapGauge, Tape, SpringGauge };
 
-/// Read: the cited text was read. Practice: common practice, no source. Advice: never a reason to
-/// fail.
-enum class Status { Read, Practice, Advice };
+/// Read: the cited text was read. Usage: common practice, no published source. Advice: never a
+/// reason to fail.
+enum class Status { Read, Usage, Advice };
 
 /// The step of the door screen the row belongs to.
 enum class Step { Look, Release, Function };
@@ -101,7 +101,7 @@ inline constexpr std::array<Word<Instrument>, 5> instrumentWords{
      {Instrument::Tape, "tape"},
      {Instrument::SpringGauge, "spring-gauge"}}};
 inline constexpr std::array<Word<Status>, 3> statusWords{
-    {{Status::Read, "read"}, {Status::Practice, "practice"}, {Status::Advice, "advice"}}};
+    {{Status::Read, "read"}, {Status::Usage, "usage"}, {Status::Advice, "advice"}}};
 inline constexpr std::array<Word<Step>, 3> stepWords{
     {{Step::Look, "look"}, {Step::Release, "release"}, {Step::Function, "function"}}};
 inline constexpr std::array<Word<ClassFamily>, 3> classFamilyWords{
@@ -138,8 +138,12 @@ struct DoorCondition {
     std::vector<Place> places;
     std::optional<bool> listed; ///< SOLAS II-2/9.4.1.1.5 lists it (isListed)
     ClassFamily family = ClassFamily::Any;
-    /// Where the class of the boundary is not known, A, B and C are those of the door itself.
+    /// Where the class of the boundary is not known, A, B and C are those of the door itself. 46
+    /// CFR 72.05-25(b) to (d), which ask by it, speak of bulkheads: of a door in a deck a failure
+    /// is the inspector's to decide.
     BoundaryFamily boundary_class = BoundaryFamily::Any;
+    /// The plan shows the boundary without an A class, where rules or tables ask for one.
+    std::optional<bool> plan_below_tables;
     std::optional<bool> power_operated;
     std::optional<bool> remote_release;
     std::optional<bool> hold_back;
@@ -153,10 +157,12 @@ struct DoorCondition {
     std::optional<bool> escape_trunk;
     std::optional<bool> special_category; ///< such a boundary, or direct access to such a space
     std::optional<bool> faces_embarkation;
-    std::optional<bool> category_a; ///< a machinery space of category A on a side of the boundary
-    std::optional<bool> over_36;    ///< the ship carries more than 36 passengers
-    std::optional<bool> over_600;   ///< the ship carries more than 600 passengers
-    std::optional<bool> locked;     ///< normally kept locked
+    /// A machinery space of category A on a side of the boundary, wherever that is. Where its
+    /// spaces may be of one, a failure is the inspector's to decide.
+    std::optional<bool> category_a;
+    std::optional<bool> over_36;  ///< the ship carries more than 36 passengers
+    std::optional<bool> over_600; ///< the ship carries more than 600 passengers
+    std::optional<bool> locked;   ///< normally kept locked
     std::vector<NormalPosition> normally;
     std::optional<Division> division;
     std::optional<CalendarDate> installed_from;
@@ -187,7 +193,7 @@ struct Requirement {
     std::optional<Instrument> gauge{}; ///< usually taken for it; absent: by the unit
     /// The text asks it against an inclination of so many degrees, which no upright ship shows.
     std::optional<double> incline_deg{};
-    std::string cite;    ///< "SOLAS II-2/9.4.1.1.5.2"; "common practice, no source" for Practice
+    std::string cite; ///< "SOLAS II-2/9.4.1.1.5.2"; of usage "common practice, no published source"
     std::string edition; ///< of the cited text
     Status status = Status::Read;
     Step step = Step::Look;
@@ -198,13 +204,14 @@ struct Requirement {
     std::optional<CalendarDate> keel_from;   ///< its text was read for ships laid down from here
     std::optional<CalendarDate> keel_before; ///< and before this day
     OtherDates other_dates = OtherDates::Advice;
-    bool tells = false;         ///< the answer says what the door is: neither yes nor no is a fault
-    std::string unless_yes;     ///< id of a row; not asked where that is answered yes at this door
-    std::string unless_no;      ///< the same of no
+    bool tells = false; ///< the answer says what the door is: neither yes nor no is a fault
+    /// Ids of rows; not asked where one of them is answered yes at this door.
+    std::vector<std::string> unless_yes;
+    std::string unless_no;      ///< id of a row; the same of no
     std::string unless_na;      ///< the same of n/a
     std::string left_open;      ///< what the text leaves open, so that a failure is the inspector's
     std::string open_unless_no; ///< id of a row; answered no at this door, nothing is left open
-    /// Where n/a is an answer to a grave row that was read, or to one asked from both sides;
+    /// Where n/a is an answer to a critical row that was read, or to one asked from both sides;
     /// elsewhere it is the inspector's to decide. Other rows may be answered so anywhere.
     std::vector<DoorCondition> na_where;
     std::vector<DoorCondition> any_of;  ///< asked where one of these holds; empty: every door

@@ -20,6 +20,7 @@ DoorCondition conditionFrom(JsonObject& object) {
             .value_or(BoundaryFamily::Any);
     const auto truth = [&](const char* key) { return object.truth(key, Need::Optional); };
     result.listed = truth("listed");
+    result.plan_below_tables = truth("plan_below_tables");
     result.power_operated = truth("power_operated");
     result.remote_release = truth("remote_release");
     result.hold_back = truth("hold_back");
@@ -153,7 +154,7 @@ Requirement requirementFrom(JsonObject& row) {
     into.advises = row.words<Regime>("advises", regimeWords);
     into.upright = row.truth("upright", Need::Optional).value_or(false);
     into.tells = row.truth("tells", Need::Optional).value_or(false);
-    into.unless_yes = row.filledText("unless_yes", Need::Optional).value_or("");
+    into.unless_yes = row.texts("unless_yes", Need::Optional).value_or(into.unless_yes);
     into.unless_no = row.filledText("unless_no", Need::Optional).value_or("");
     into.na_where = conditionsFrom(row, "na_where");
     into.unless_na = row.filledText("unless_na", Need::Optional).value_or("");

@@ -48,6 +48,7 @@ struct TruthField {
 
 constexpr TruthField condition_truths[]{
     {"listed", &DoorCondition::listed},
+    {"plan_below_tables", &DoorCondition::plan_below_tables},
     {"power_operated", &DoorCondition::power_operated},
     {"remote_release", &DoorCondition::remote_release},
     {"hold_back", &DoorCondition::hold_back},
@@ -127,7 +128,7 @@ std::vector<RowField> fieldsOf(const Requirement& row) {
             {"keel_before", asText(row.keel_before)},
             {"other_dates", std::string(wordIn<OtherDates>(otherDatesWords, row.other_dates))},
             {"tells", asText(row.tells)},
-            {"unless_yes", row.unless_yes},
+            {"unless_yes", listText(row.unless_yes)},
             {"unless_no", row.unless_no},
             {"unless_na", row.unless_na},
             {"left_open", row.left_open},

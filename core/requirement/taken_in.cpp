@@ -103,11 +103,11 @@ private:
         std::vector<Requirement> of_own_dates;
         for (Requirement& variant : row.variants)
             if (names(variant.regimes, m_taken.of) && !isOlder(variant.keel_before))
-                takeAsRule(variant, of_own_dates);
+                takeAsRule(variant, row.status, of_own_dates);
         if (names(row.regimes, m_taken.of)) {
             Requirement plain = row;
             plain.variants.clear();
-            takeAsRule(plain, of_own_dates);
+            takeAsRule(plain, row.status, of_own_dates);
             addOnce(row.regimes, m_taken.for_ships);
             widen(row.any_of, m_taken);
             widen(row.none_of, m_taken);
@@ -117,8 +117,10 @@ private:
     }
 
     /// Where older ships of the flag may keep another text, a row with dates is two: as it stands
-    /// from that day on, before it the inspector's or, where it was so already, advice.
-    void takeAsRule(Requirement& row, std::vector<Requirement>& of_own_dates) const {
+    /// from that day on, before it the inspector's or, where it was so already, advice. Where the
+    /// row is common practice without this text, it is so of older ships too.
+    void takeAsRule(Requirement& row, Status without_it,
+                    std::vector<Requirement>& of_own_dates) const {
         widen(row.any_of, m_taken);
         widen(row.none_of, m_taken);
         if (!m_taken.keel_from || !row.keel_from) {
@@ -140,12 +142,22 @@ private:
         if (row.other_dates == OtherDates::Advice || row.other_dates == OtherDates::NotAsked)
             older.status = Status::Advice;
         of_own_dates.push_back(std::move(mine));
-        of_own_dates.push_back(std::move(older));
+        if (without_it != Status::Usage)
+            of_own_dates.push_back(std::move(older));
     }
 
     Catalogue& m_catalogue;
     const TakenText& m_taken;
 };
+
+/// A flag's own words go before what the row's own text says at some doors: of ships that take that
+/// text in they are the nearer. What that text says of other dates goes before both.
+std::vector<Requirement>::const_iterator placeOfOwn(const Requirement& row) {
+    return std::ranges::find_if(row.variants, [&](const Requirement& variant) {
+        return variant.issuer == row.issuer && variant.keel_from == row.keel_from &&
+               variant.keel_before == row.keel_before;
+    });
+}
 
 std::string listUnder(JsonObject& top, std::string_view key) {
     const Json* list = top.field(key, Need::Optional);
@@ -196,7 +208,7 @@ void takeIn(Catalogue& catalogue, const SaidOfOthers& said, JsonFaults& faults) 
         plain.issuer = said.issuer;
         Requirement variant = variantFrom(object, std::move(plain));
         checkRequirement(variant, object.pointer(), faults);
-        row->variants.push_back(std::move(variant));
+        row->variants.insert(placeOfOwn(*row), std::move(variant));
     });
     eachObject(said.takes_in, "takes_in", faults, [&](JsonObject& object) {
         const TakenText taken = takenTextFrom(object);

@@ -11,7 +11,7 @@ namespace latchround {
 
 namespace {
 
-// What a careful watch asks before a door moves that nobody at the door has set moving.
+// What must be confirmed before a door moves that no one at the door has set moving.
 constexpr std::array<Caution, 6> cautions{{{"announced", caution::announced},
                                            {"people-clear", caution::people_clear},
                                            {"watch-posted", caution::watch_posted},

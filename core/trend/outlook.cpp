@@ -48,7 +48,7 @@ std::vector<TimedDay> timedDays(const Ledger& ledger, std::span<const Walkdown> 
                                 const Door& door, const Requirement& row) {
     std::vector<TimedDay> days;
     for (const Walkdown& walkdown : walkdowns) {
-        const DoorEvidence evidence = ledger.evidenceOf(walkdown.id, door.number);
+        const DoorEvidence evidence = ledger.evidenceOf(walkdown.id, door);
         if (evidence.runs.empty())
             continue;
         const RowCheck check = checkFigure(row, door, evidence);

@@ -34,6 +34,23 @@ const Deck* findDeck(const Arrangement& arrangement, std::string_view number) {
     return findBy(arrangement.decks, &Deck::number, number);
 }
 
+bool mayCountAs36OrFewer(const Particulars& vessel) {
+    switch (vessel.regime) {
+    case Regime::Canada:
+    case Regime::CanadaDay:
+    case Regime::EuInland:
+    case Regime::LargeYacht:
+        return isOver36(vessel);
+    case Regime::SolasPassenger:
+    case Regime::UsH:
+    case Regime::UsK:
+    case Regime::CanadaConvention:
+    case Regime::Other:
+        break;
+    }
+    return false;
+}
+
 int spaceCategories(const Particulars& vessel) {
     if (vessel.regime == Regime::UsH || vessel.regime == Regime::UsK)
         return 13;

@@ -157,6 +157,11 @@ inline bool isOver36(const Particulars& vessel) {
     return vessel.passengers > 36;
 }
 
+/// A ship of more than 36 passengers that may all the same count as one of fewer, or whose text has
+/// no fire tables that were read: which list numbers its spaces is not shown. Without convention
+/// certificates berths and voyage decide (SOR/2017-14, s. 102(3)).
+bool mayCountAs36OrFewer(const Particulars& vessel);
+
 /// How many categories of spaces the vessel's fire tables tell apart: SOLAS II-2 tables 9.1 and 9.2
 /// fourteen, 9.3 and 9.4 eleven, those of 46 CFR 72.05-10 and 116.415 thirteen.
 int spaceCategories(const Particulars& vessel);
@@ -165,7 +170,7 @@ int spaceCategories(const Particulars& vessel);
 std::vector<const Door*> doorsOfGroup(const Arrangement& arrangement, std::string_view group);
 
 /// The group a door is tested with: the smallest it belongs to, so that as few doors as possible
-/// move at once (common practice, no source). Empty where it belongs to none.
+/// move at once (common practice, no published source). Empty where it belongs to none.
 std::string usualGroup(const Arrangement& arrangement, const Door& door);
 
 } // namespace latchround

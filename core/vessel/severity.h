@@ -9,12 +9,12 @@
 
 namespace latchround {
 
-/// Grave: fire or smoke passes, or a person can be hurt. Serious: the door does not do what the
-/// text asks. Minor: upkeep and marking.
-enum class Severity { Grave, Serious, Minor };
+/// Critical: fire or smoke passes, or a person can be hurt. Serious: the door does not do what the
+/// text asks. Minor: maintenance and marking.
+enum class Severity { Critical, Serious, Minor };
 
 inline constexpr std::array<Word<Severity>, 3> severityWords{
-    {{Severity::Grave, "grave"}, {Severity::Serious, "serious"}, {Severity::Minor, "minor"}}};
+    {{Severity::Critical, "critical"}, {Severity::Serious, "serious"}, {Severity::Minor, "minor"}}};
 
 constexpr std::string_view word(Severity value) {
     return wordIn<Severity>(severityWords, value);

@@ -3,6 +3,8 @@
 
     resources/languages/update.py           (or: cmake --build build/sanitized --target update_translations)
     resources/languages/update.py --gaps    how many texts of each context are not translated yet
+    resources/languages/update.py --terms   texts that do not say a term as glossary.csv says it
+                                            (--terms fr: of one language)
 
 New texts come in empty and "unfinished", texts that nobody says any more go out, and what is
 translated stays. The data's words (catalogue, fire tables, upkeep, exercises) stand in context
@@ -16,6 +18,8 @@ import sys
 import tempfile
 from pathlib import Path
 from xml.etree import ElementTree
+
+from terms import findings
 
 root = Path(__file__).resolve().parents[2]
 languages = ("es", "fr", "id")
@@ -70,9 +74,20 @@ def gaps():
     return 0
 
 
+def terms(codes):
+    for code in codes:
+        found = list(findings(code))
+        for context, english, translated, what in found:
+            print(f"{code}  {context}: {what}\n    {english}\n    {translated}")
+        print(f"{code}  {len(found)} findings")
+    return 0
+
+
 def main():
     if sys.argv[1:] == ["--gaps"]:
         return gaps()
+    if sys.argv[1:2] == ["--terms"]:
+        return terms(sys.argv[2:] or languages)
     said = dict.fromkeys(text for text in words_of_data() if text)
     with tempfile.TemporaryDirectory() as folder:
         listed = Path(folder) / "catalogue.h"
@@ -85,7 +100,7 @@ def main():
         done = subprocess.run(
             [lupdate, "-silent", "-no-obsolete", "-locations", "none", "-source-language", "en",
              "-disable-heuristic", "similartext",  # a text that was changed is translated anew
-             str(root / "ui"), str(root / "app/desktop"), folder, "-I", str(root), "-ts", *files],
+             str(root / "ui"), str(root / "app/desktop"), str(root / "app/report"), folder, "-I", str(root), "-ts", *files],
             check=False)
     for file in map(Path, files):
         text = file.read_text("utf-8")

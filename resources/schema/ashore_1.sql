@@ -14,7 +14,7 @@
 -- Part four: views to begin with: open_items, overdue_tests, repeat_defects, repeat_defects_by_kind,
 -- door_closing_line, closing_drift.
 
-CREATE TABLE schema_version (
+CREATE TABLE ashore_form (
     version integer PRIMARY KEY
 );
 
@@ -72,7 +72,7 @@ DO $$
 DECLARE
     only_added text;
 BEGIN
-    FOREACH only_added IN ARRAY ARRAY['schema_version', 'photograph_bytes', 'device_key', 'file_taken'] LOOP
+    FOREACH only_added IN ARRAY ARRAY['ashore_form', 'photograph_bytes', 'device_key', 'file_taken'] LOOP
         EXECUTE format('CREATE TRIGGER only_added BEFORE UPDATE OR DELETE OR TRUNCATE ON %I '
                        'FOR EACH STATEMENT EXECUTE FUNCTION refuse_change()', only_added);
     END LOOP;
@@ -125,9 +125,9 @@ CREATE TABLE item (
     asked text, -- the requirement in words
     cite text,
     found_words text NOT NULL,
-    state text NOT NULL, -- found, rectified, ready-for-retest, closed, withdrawn
+    state text NOT NULL, -- found, rectified, awaiting-retest, closed, withdrawn
     open boolean NOT NULL,
-    severity text NOT NULL, -- grave, serious, minor
+    severity text NOT NULL, -- critical, serious, minor
     action text, -- of port State control
     ground_for_detention boolean,
     due date,

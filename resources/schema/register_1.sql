@@ -135,7 +135,7 @@ INSERT INTO fact_kind (word, of_walkdown, of_door) VALUES
     ('run-ended', 0, 0), ('caution-answered', 1, 1), ('note', 1, 1), ('photograph', 1, 1),
     ('deficiency', 1, 1), ('could-not-test', 1, 1), ('judgement', 1, 1), ('taken-back', 0, 0),
     ('thumb-drill', 0, 0), ('decision-limits', 0, 0), ('upkeep-done', 0, 0), ('certificate-seen', 0, 0),
-    ('deficiency-terms', 0, 0), ('rectification', 0, 0), ('ready-for-retest', 0, 0), ('withdrawal', 0, 0),
+    ('deficiency-terms', 0, 0), ('rectification', 0, 0), ('awaiting-retest', 0, 0), ('withdrawal', 0, 0),
     ('difference-settled', 0, 0), ('key-accepted', 0, 0), ('walkdown-signed', 1, 0), ('report-made', 1, 0),
     ('undone', 0, 0);
 
@@ -252,7 +252,7 @@ CREATE TABLE mark (
 CREATE TABLE run_ended (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     run TEXT NOT NULL REFERENCES run_started (fact) DEFERRABLE INITIALLY DEFERRED,
-    outcome TEXT NOT NULL CHECK (outcome IN ('complete', 'spoiled', 'stopped')),
+    outcome TEXT NOT NULL CHECK (outcome IN ('complete', 'void', 'stopped')),
     reason TEXT NOT NULL,
     reason_phrase TEXT
 ) STRICT, WITHOUT ROWID;
@@ -349,7 +349,7 @@ CREATE TABLE certificate_seen (
 CREATE TABLE deficiency_terms (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     deficiency TEXT NOT NULL REFERENCES deficiency (fact) DEFERRABLE INITIALLY DEFERRED,
-    severity TEXT CHECK (severity IN ('grave', 'serious', 'minor')),
+    severity TEXT CHECK (severity IN ('critical', 'serious', 'minor')),
     action TEXT CHECK (action IN ('10', '15', '16', '17', '18', '30')),
     ground_for_detention INTEGER CHECK (ground_for_detention IN (0, 1)),
     due TEXT CHECK (due IS NULL OR due IS date(due)),
@@ -366,7 +366,7 @@ CREATE TABLE rectification (
     "by" TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 
-CREATE TABLE ready_for_retest (
+CREATE TABLE awaiting_retest (
     fact TEXT PRIMARY KEY REFERENCES fact (id) DEFERRABLE INITIALLY DEFERRED,
     deficiency TEXT NOT NULL REFERENCES deficiency (fact) DEFERRABLE INITIALLY DEFERRED,
     remark TEXT NOT NULL
@@ -426,7 +426,8 @@ CREATE TABLE report_made (
     catalogue_edition TEXT NOT NULL,
     facts_sha256 TEXT NOT NULL CHECK (length(facts_sha256) = 64 AND facts_sha256 NOT GLOB '*[^0-9a-f]*'),
     document_sha256 TEXT NOT NULL CHECK (length(document_sha256) = 64 AND document_sha256 NOT GLOB '*[^0-9a-f]*'),
-    catalogue_sha256 TEXT NOT NULL CHECK (length(catalogue_sha256) IN (0, 64) AND catalogue_sha256 NOT GLOB '*[^0-9a-f]*')
+    catalogue_sha256 TEXT NOT NULL CHECK (length(catalogue_sha256) IN (0, 64) AND catalogue_sha256 NOT GLOB '*[^0-9a-f]*'),
+    language TEXT NOT NULL CHECK (language GLOB '[a-z][a-z]*')
 ) STRICT, WITHOUT ROWID;
 
 CREATE TABLE report_made_covers (
@@ -468,7 +469,7 @@ SELECT id, kind FROM fact WHERE id NOT IN (
     UNION ALL SELECT fact FROM certificate_seen
     UNION ALL SELECT fact FROM deficiency_terms
     UNION ALL SELECT fact FROM rectification
-    UNION ALL SELECT fact FROM ready_for_retest
+    UNION ALL SELECT fact FROM awaiting_retest
     UNION ALL SELECT fact FROM withdrawal
     UNION ALL SELECT fact FROM difference_settled
     UNION ALL SELECT fact FROM key_accepted
@@ -522,7 +523,7 @@ CREATE TRIGGER deficiency_terms_kind BEFORE INSERT ON deficiency_terms WHEN (SEL
     BEGIN SELECT RAISE(ABORT, 'the fact is of another kind'); END;
 CREATE TRIGGER rectification_kind BEFORE INSERT ON rectification WHEN (SELECT kind FROM fact WHERE id = NEW.fact) IS NOT 'rectification'
     BEGIN SELECT RAISE(ABORT, 'the fact is of another kind'); END;
-CREATE TRIGGER ready_for_retest_kind BEFORE INSERT ON ready_for_retest WHEN (SELECT kind FROM fact WHERE id = NEW.fact) IS NOT 'ready-for-retest'
+CREATE TRIGGER awaiting_retest_kind BEFORE INSERT ON awaiting_retest WHEN (SELECT kind FROM fact WHERE id = NEW.fact) IS NOT 'awaiting-retest'
     BEGIN SELECT RAISE(ABORT, 'the fact is of another kind'); END;
 CREATE TRIGGER withdrawal_kind BEFORE INSERT ON withdrawal WHEN (SELECT kind FROM fact WHERE id = NEW.fact) IS NOT 'withdrawal'
     BEGIN SELECT RAISE(ABORT, 'the fact is of another kind'); END;
@@ -620,8 +621,8 @@ CREATE TRIGGER deficiency_terms_stays BEFORE UPDATE ON deficiency_terms BEGIN SE
 CREATE TRIGGER deficiency_terms_kept BEFORE DELETE ON deficiency_terms BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
 CREATE TRIGGER rectification_stays BEFORE UPDATE ON rectification BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
 CREATE TRIGGER rectification_kept BEFORE DELETE ON rectification BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
-CREATE TRIGGER ready_for_retest_stays BEFORE UPDATE ON ready_for_retest BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
-CREATE TRIGGER ready_for_retest_kept BEFORE DELETE ON ready_for_retest BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
+CREATE TRIGGER awaiting_retest_stays BEFORE UPDATE ON awaiting_retest BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
+CREATE TRIGGER awaiting_retest_kept BEFORE DELETE ON awaiting_retest BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
 CREATE TRIGGER withdrawal_stays BEFORE UPDATE ON withdrawal BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;
 CREATE TRIGGER withdrawal_kept BEFORE DELETE ON withdrawal BEGIN SELECT RAISE(ABORT, 'rows are never deleted'); END;
 CREATE TRIGGER difference_settled_stays BEFORE UPDATE ON difference_settled BEGIN SELECT RAISE(ABORT, 'rows are never changed'); END;

@@ -43,7 +43,7 @@ TEST(CliCollect, AFaultyFileIsNamedAndTheSoundOnesAreIn) {
     EXPECT_THAT(said.err, HasSubstr("\n" + paths[3] + ": "));
     const json summary = json::parse(said.out);
     EXPECT_EQ(summary["vessels"], 2);
-    EXPECT_EQ(summary["taken"].size(), 2u);
+    EXPECT_EQ(summary["imported"].size(), 2u);
     EXPECT_EQ(summary["refused"].size(), 2u);
     EXPECT_EQ(rowsOf(*connected(url), "SELECT count(*) FROM derived").front(), "2");
 }

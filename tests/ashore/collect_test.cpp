@@ -233,7 +233,7 @@ TEST_F(Collect, ADatabaseThatKeepsNoUtf8IsLeftAlone) {
 TEST_F(Collect, TablesOfANewerProgramAreRefusedWithASentence) {
     const DatabaseUrl url = server.database("fleet");
     collect(url, {});
-    EXPECT_TRUE(connected(url)->script("INSERT INTO schema_version VALUES (" +
+    EXPECT_TRUE(connected(url)->script("INSERT INTO ashore_form VALUES (" +
                                        std::to_string(ashoreVersion() + 1) + ")"));
     const auto refused = take(url, "none.zip");
     ASSERT_FALSE(refused);

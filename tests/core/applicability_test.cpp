@@ -115,6 +115,36 @@ TEST(Applicability, SaysWhyAndWhyNot) {
         applies::normally_locked());
 }
 
+TEST(Applicability, SaysThatTheDoorsOwnClassStoodForTheBoundarys) {
+    Particulars vessel = given::solasVessel();
+    vessel.regime = Regime::UsH;
+    Door door = given::hingedDoor();
+    const auto because = [&](FireClass of_door, std::optional<BoundaryFamily> of_boundary) {
+        door.fire_class = of_door;
+        DoorLocation location(Place::Other);
+        location.family = of_boundary;
+        return askedBecause(given::row("h-has-latch"), vessel, door, location);
+    };
+    EXPECT_EQ(because(FireClass::C, {}), applies::by_own_class());
+    EXPECT_EQ(because(FireClass::C, BoundaryFamily::C), applies::c_class_boundary());
+    EXPECT_EQ(because(FireClass::A60, {}).parts.front().parts.front(), applies::by_own_class());
+    EXPECT_EQ(because(FireClass::A60, BoundaryFamily::A).parts.front().parts.front(),
+              applies::a_class_boundary());
+}
+
+TEST(Applicability, SaysOfAdviceWhetherTheFlagHasATextOfItsOwn) {
+    Particulars vessel = given::solasVessel();
+    const auto why_advice = [&](Regime regime, const char* id) {
+        vessel.regime = regime;
+        return askedBecause(given::row(id), vessel, given::hingedDoor(), Place::ZoneBulkhead)
+            .parts.back();
+    };
+    EXPECT_EQ(why_advice(Regime::Other, "no-hook"), applies::no_text_binds());
+    EXPECT_EQ(why_advice(Regime::Other, "hinged-time"), applies::no_text_binds());
+    for (const Regime regime : {Regime::UsH, Regime::UsK, Regime::CanadaDay, Regime::EuInland})
+        EXPECT_EQ(why_advice(regime, "hinged-time"), applies::flag_has_own_text());
+}
+
 TEST(Applicability, HosePortInEscapeRoutesOnly) {
     Door door = given::hingedDoor();
     EXPECT_EQ(asked("hose-port", door), Asked::Yes);

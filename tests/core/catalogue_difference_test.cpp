@@ -183,7 +183,7 @@ TEST(CatalogueDifference, EveryFieldThatARowCanHaveIsHeldAgainstTheOther) {
     const json published = schema();
     const json bare{
         {"id", "x"},         {"words", "w"},     {"question", "q"}, {"check", "seen"},
-        {"source", "gauge"}, {"status", "read"}, {"step", "look"},  {"severity", "grave"},
+        {"source", "gauge"}, {"status", "read"}, {"step", "look"},  {"severity", "critical"},
         {"cite", "c"},       {"low", 1},         {"high", 9}};
     int tried = 0;
     for (const auto& [key, property] : published["$defs"]["row"]["properties"].items()) {
@@ -206,9 +206,9 @@ TEST(CatalogueDifference, EveryFieldThatARowCanHaveIsHeldAgainstTheOther) {
 TEST(CatalogueDifference, EveryConditionThatARowCanHaveIsHeldAgainstTheOther) {
     const json published = schema();
     for (const auto& [key, property] : published["$defs"]["condition"]["properties"].items()) {
-        const json row{{"id", "x"},       {"words", "w"},       {"question", "q"},
-                       {"check", "seen"}, {"status", "read"},   {"step", "look"},
-                       {"cite", "c"},     {"severity", "grave"}};
+        const json row{{"id", "x"},       {"words", "w"},          {"question", "q"},
+                       {"check", "seen"}, {"status", "read"},      {"step", "look"},
+                       {"cite", "c"},     {"severity", "critical"}};
         json other = row;
         other["applies"] = json::array({{{key, allowed(published["$defs"], property)}}});
         json file = json::parse(*given::catalogue().texts.front().text);

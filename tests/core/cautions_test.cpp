@@ -5,7 +5,6 @@
 #include "core/evidence/ledger.h"
 #include "core/grading/grade.h"
 #include "core/safety/cautions.h"
-#include "core/safety/inclination.h"
 #include "core/safety/shore_figures.h"
 #include "tests/core/given.h"
 
@@ -92,36 +91,6 @@ TEST(Arming, NewestAnswerToAQuestionCounts) {
     evidence.cautions.push_back({Stamp{"15", {}, "p", "d", {}},
                                  {"w", "5-32", std::string(cautionsBeforeRelease()[0].id), false}});
     EXPECT_FALSE(mayArm(evidence));
-}
-
-// The words "never satisfactory on arithmetic alone" begin here: the answer is no verdict.
-TEST(Inclination, SaysWhatTheCloserMustOvercome) {
-    Door door = given::hingedDoor(); // 70 kg
-    const auto ask = [&](std::optional<double> measured_N) {
-        return couldCloseInclined(door, 3.5, measured_N);
-    };
-    EXPECT_EQ(ask({}).could, CloserCould::NotGauged);
-    // Half the in-deck part of its weight: 70 x 9.80665 x 0.0610485 / 2 = 20.954 N.
-    EXPECT_NEAR(ask({}).needed_N, 20.954, 1e-3);
-    EXPECT_EQ(ask(18).could, CloserCould::Falls);
-    EXPECT_EQ(ask(30).could, CloserCould::Exceeds);
-    door.leaf_mass_kg.reset();
-    EXPECT_EQ(ask(30).could, CloserCould::NotKnown);
-    EXPECT_NEAR(couldCloseInclined(given::slidingDoor(), 3.5, {}).needed_N, 107.763, 1e-3);
-}
-
-TEST(Inclination, AForceAloneGradesNothing) {
-    const Boundary bulkhead = given::zoneBulkhead();
-    DoorEvidence evidence;
-    evidence.door = "5-31";
-    evidence.measured["self-closing"] = {{}, {"w", "5-31", "self-closing", 500, "N"}};
-    const DoorGrade graded =
-        grade(given::solasVessel(), given::hingedDoor(), &bulkhead, evidence, given::catalogue());
-    for (const RowGrade& row : graded.rows)
-        if (row.requirement->id == "self-closing") {
-            EXPECT_EQ(row.verdict, Verdict::Untested);
-            EXPECT_EQ(row.requirement->incline_deg, 3.5);
-        }
 }
 
 // The door was released, whatever became of the run on record.

@@ -247,7 +247,7 @@ TEST(ReversedMarks, AreThoseThatNoDoorCanMake) {
                      {MarkKind::Shut, 15}}));
 }
 
-TEST(ReversedMarks, InARegisterSpoilTheirRunAndSayWhy) {
+TEST(ReversedMarks, InARegisterVoidTheirRunAndSayWhy) {
     given::RecordedShip ship;
     const FactId walk = ship.begin();
     const auto record = [&](std::uint32_t moves_ms, std::uint32_t shut_ms) {
@@ -261,7 +261,7 @@ TEST(ReversedMarks, InARegisterSpoilTheirRunAndSayWhy) {
     record(1'000, 1'000);
     const DoorEvidence evidence = ship.ledger.evidenceOf(walk, ship.door);
     ASSERT_EQ(evidence.runs.size(), 2u);
-    EXPECT_EQ(evidence.runs[0].end->outcome, RunOutcome::Spoiled);
+    EXPECT_EQ(evidence.runs[0].end->outcome, RunOutcome::Void);
     EXPECT_EQ(evidence.runs[0].reversed,
               std::optional(std::pair(MarkKind::LeafMoves, MarkKind::Shut)));
     EXPECT_EQ(evidence.runs[1].end->outcome, RunOutcome::Complete);

@@ -34,8 +34,9 @@ std::vector<DoorCondition> conditionsOfOneField() {
         if (family.value != BoundaryFamily::Any)
             with([&](DoorCondition& c) { c.boundary_class = family.value; });
     for (auto field :
-         {&DoorCondition::listed, &DoorCondition::power_operated, &DoorCondition::remote_release,
-          &DoorCondition::hold_back, &DoorCondition::designed_to_reopen, &DoorCondition::hose_port,
+         {&DoorCondition::listed, &DoorCondition::plan_below_tables, &DoorCondition::power_operated,
+          &DoorCondition::remote_release, &DoorCondition::hold_back,
+          &DoorCondition::designed_to_reopen, &DoorCondition::hose_port,
           &DoorCondition::escape_route, &DoorCondition::sill_in_frame, &DoorCondition::latch,
           &DoorCondition::watertight, &DoorCondition::weathertight, &DoorCondition::escape_trunk,
           &DoorCondition::special_category, &DoorCondition::faces_embarkation,

@@ -150,7 +150,7 @@ TEST(Differences, EveryTermOfAnItemIsOne) {
     const std::vector<std::pair<TermsField, Set>> every = {
         {TermsField::Severity,
          [](DeficiencyTerms& terms, bool here) {
-             terms.severity = here ? Severity::Grave : Severity::Minor;
+             terms.severity = here ? Severity::Critical : Severity::Minor;
          }},
         {TermsField::Action,
          [](DeficiencyTerms& terms, bool here) {
@@ -198,7 +198,7 @@ TEST(Differences, PickedOrWrittenTheSameWordsSayTheSame) {
 TEST(Differences, AFieldIsSetByAFactOfItsOwn) {
     DeficiencyTerms all;
     all.deficiency = "d";
-    all.severity = Severity::Grave;
+    all.severity = Severity::Critical;
     all.due = calendarDateFrom("2026-12-05");
     all.interim = "kept shut";
     all.interim_phrase = "kept-shut";

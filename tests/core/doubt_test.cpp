@@ -1,5 +1,5 @@
-// What a surveyor with the text in hand would not let pass: an n/a where the text knows no such
-// case, runs that hide one another, a plan that goes below a rule, a ship outside the text's reach.
+// What a surveyor with the text in hand would not let pass: runs that hide one another, a plan that
+// goes below a rule, a ship outside the text's reach.
 #include <gtest/gtest.h>
 
 #include "core/grading/grade.h"
@@ -28,36 +28,6 @@ struct Ship {
 };
 
 } // namespace
-
-// SOLAS II-2/9.4.1.1.5.1, .4, .10, 9.4.1.1.4: none exempts a door that is held open.
-TEST(NotApplicable, ToWhatTheTextKnowsNoCaseOfIsTheInspectors) {
-    for (const char* id : {"self-closing", "no-hook", "fail-safe", "alarm-sounds", "one-person",
-                           "local-release", "remote-release"}) {
-        Ship ship;
-        given::answer(ship.evidence, id, Answer::NotApplicable);
-        EXPECT_EQ(ship.row(id).verdict, Verdict::Judge) << id;
-        EXPECT_EQ(ship.row(id).reason.kind, ReasonKind::NoSuchCase) << id;
-    }
-}
-
-TEST(NotApplicable, StandsWhereNothingHoldsTheDoorOpen) {
-    for (const char* id : {"remote-release", "local-release", "fail-safe", "reopen-local"}) {
-        Ship ship;
-        ship.door = given::hingedDoor();
-        ship.door.normally = NormalPosition::Closed;
-        ship.door.hold_back = false;
-        given::answer(ship.evidence, id, Answer::NotApplicable);
-        EXPECT_EQ(ship.row(id).verdict, Verdict::NotApplicable) << id;
-    }
-}
-
-TEST(NotApplicable, StandsInCommonPracticeAndInLighterRows) {
-    Ship ship;
-    given::answer(ship.evidence, "pocket-clear", Answer::NotApplicable);
-    given::answer(ship.evidence, "indicator", Answer::NotApplicable);
-    EXPECT_EQ(ship.row("pocket-clear").verdict, Verdict::NotApplicable);
-    EXPECT_EQ(ship.row("indicator").verdict, Verdict::NotApplicable);
-}
 
 // "approximately uniform rate", 9.4.1.1.5.2.
 TEST(UnevenHalf, IsNotHiddenByARunThatDiffers) {

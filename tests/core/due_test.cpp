@@ -61,6 +61,26 @@ TEST(Due, WhatWasNeverDoneIsOverdue) {
     EXPECT_EQ(ship.item("2026-11-26", "weekly").doors, 0);
 }
 
+TEST(Due, QuarterlyTestIsNotDoneByRunsThatLackTheirEnd) {
+    const auto overdue = [](std::vector<MarkKind> marks) {
+        Ship ship;
+        WalkdownBegun begun;
+        begun.purpose = Purpose::Quarterly;
+        const std::string walk = ship.add("2026-11-20", begun);
+        for (const Release release : {Release::LocalSideOne, Release::LocalSideTwo}) {
+            const std::string run =
+                ship.add("2026-11-20", RunStarted{walk, "5-31", RunKind::Closing, release, 0});
+            std::uint32_t ms = 1000;
+            for (const MarkKind mark : marks)
+                ship.add("2026-11-20", Mark{run, mark, ms += 9000, {}, InputDevice::Key, {}});
+            ship.add("2026-11-20", RunEnded{run, RunOutcome::Complete, ""});
+        }
+        return ship.item("2026-11-26", "quarterly").overdue;
+    };
+    EXPECT_EQ(overdue({MarkKind::LeafMoves}).size(), 2u);
+    EXPECT_EQ(overdue({MarkKind::LeafMoves, MarkKind::Shut}), (std::vector<std::string>{"5-32"}));
+}
+
 TEST(Due, WeeklyLampsByTheirOwnRecord) {
     Ship ship;
     ship.add("2026-11-20", UpkeepDone{"weekly", ""});

@@ -82,14 +82,14 @@ Verdict whenNotMet(const RowCase& row, const Site& site) {
     const Requirement& in_force = *graded(site, {}, row.id).requirement;
     if (in_force.tells)
         return Verdict::Satisfactory;
-    const bool left_open = row.left_open || in_force.status == Status::Practice;
+    const bool left_open = row.left_open || in_force.status == Status::Usage;
     return left_open ? Verdict::Judge : Verdict::Unsatisfactory;
 }
 
 /// An n/a of what weighs is doubted, but where its text knows such a case.
 Verdict whenNotApplicable(const Site& site, const char* id) {
     const Requirement& row = *graded(site, {}, id).requirement;
-    const bool weighs = row.severity == Severity::Grave || row.check == CheckKind::SeenBothSides;
+    const bool weighs = row.severity == Severity::Critical || row.check == CheckKind::SeenBothSides;
     const bool doubted = weighs && row.status == Status::Read && !row.tells &&
                          !isShownToMeetOneOf(row.na_where, site.door, site.boundary.place);
     return doubted ? Verdict::Judge : Verdict::NotApplicable;

@@ -70,7 +70,7 @@ TEST(FlagRules, AddedRowIsAskedAndReplacedRowStandsInItsPlace) {
         R"("check":"seen","cite":"para 3","status":"read","severity":"minor","step":"look"},)"
         R"({"id":"hinged-time","change":"replace","words":"Hinged door shuts in 5 to 60 s",)"
         R"("check":"within-band","source":"closing-time","low":5,"high":60,"unit":"s",)"
-        R"("cite":"para 4","status":"read","severity":"grave","step":"release"})");
+        R"("cite":"para 4","status":"read","severity":"critical","step":"release"})");
     ASSERT_TRUE(catalogue);
     EXPECT_EQ(catalogue->rows.size(), given::catalogue().rows.size() + 1);
     EXPECT_EQ(catalogue->rows.back().id, "sounder");

@@ -23,7 +23,7 @@ inline const Catalogue& catalogue() {
     static const Catalogue shipped = [] {
         const std::string folder = std::string(LATCHROUND_SOURCE) + "/resources/";
         Catalogue all;
-        for (const char* name : {"solas-passenger", "solas-before-2002", "us-domestic", "practice",
+        for (const char* name : {"solas-passenger", "solas-before-2002", "us-domestic", "usage",
                                  "maintenance", "canada", "eu-inland", "large-yacht", "other"}) {
             const std::string file = folder + "requirements/" + name + ".json";
             Catalogue one = catalogueFrom(fileText(file), name).value();

@@ -122,8 +122,8 @@ TEST(Runs, StillTooCloseAfterThreeIsForTheInspector) {
     EXPECT_EQ(rowOf(graded(given::hingedDoor(), evidence), "hinged-time").verdict, Verdict::Judge);
 }
 
-TEST(Runs, ThatWereSpoiledOrStoppedAreNoMeasurement) {
-    for (const RunOutcome outcome : {RunOutcome::Spoiled, RunOutcome::Stopped}) {
+TEST(Runs, ThatAreVoidOrWereStoppedAreNoMeasurement) {
+    for (const RunOutcome outcome : {RunOutcome::Void, RunOutcome::Stopped}) {
         DoorEvidence evidence = hingedClosingIn(20);
         evidence.runs.front().end->outcome = outcome;
         EXPECT_EQ(rowOf(graded(given::hingedDoor(), evidence), "hinged-time").verdict,

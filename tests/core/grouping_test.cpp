@@ -67,8 +67,8 @@ TEST(Grouping, BySeverityAndPersonAndZone) {
     stair.boundary = "stair";
     ship.arrangement.doors.push_back(stair);
     std::vector<Item> items{item("a", "2026-11-01", {}, Severity::Minor, "Ove Brandlund"),
-                            item("b", "2026-11-02", {}, Severity::Grave),
-                            item("c", "2026-11-03", day("2026-12-01"), Severity::Grave)};
+                            item("b", "2026-11-02", {}, Severity::Critical),
+                            item("c", "2026-11-03", day("2026-12-01"), Severity::Critical)};
     items[1].door = "5-40";
     const auto by_severity = grouped(items, GroupBy::Severity, ship.arrangement, day("2026-11-26"));
     ASSERT_EQ(by_severity.size(), 2u);

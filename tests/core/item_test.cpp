@@ -29,8 +29,8 @@ TEST(Item, GoesFromFoundToClosedByFacts) {
     EXPECT_EQ(ship.item().severity, given::row(ship.row).severity);
     const FactId mended = ship.mend(found);
     EXPECT_EQ(ship.item().state, ItemState::Rectified);
-    ship.add(ship.mate, ReadyForRetest{found, ""});
-    EXPECT_EQ(ship.item().state, ItemState::ReadyForRetest);
+    ship.add(ship.mate, AwaitingRetest{found, ""});
+    EXPECT_EQ(ship.item().state, ItemState::AwaitingRetest);
     const FactId retest = ship.begin(Purpose::AfterRepair);
     ship.answer(retest, Answer::Yes, ship.surveyor);
     const Item item = ship.item();

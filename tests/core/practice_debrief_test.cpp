@@ -61,7 +61,7 @@ TEST(Debrief, PerfectAnswersScoreAHundredPercentWhateverIsWrong) {
             EXPECT_EQ(debrief.percent, 100) << seed << " " << drawn;
             EXPECT_EQ(countOf(debrief, Outcome::Found), drawn);
             EXPECT_EQ(countOf(debrief, Outcome::Missed), 0);
-            EXPECT_EQ(countOf(debrief, Outcome::Imagined), 0);
+            EXPECT_EQ(countOf(debrief, Outcome::Absent), 0);
             EXPECT_EQ(debrief.rows_right, static_cast<int>(debrief.verdicts.size()));
             for (const MarkCompared& mark : debrief.marks)
                 EXPECT_NEAR(mark.late_s.value(), 0, 1e-8);
@@ -113,12 +113,12 @@ TEST(Debrief, AFaultPassedOverIsMissedAndCostsItsRow) {
     EXPECT_EQ(trainee.debrief().percent, 100);
 }
 
-TEST(Debrief, AFaultThatIsNotThereIsImagined) {
+TEST(Debrief, AFaultThatIsNotThereIsAbsent) {
     Trainee trainee(1, 0);
     sayNo(trainee.of("P-01"), "no-hook");
     const Debrief debrief = trainee.debrief();
     ASSERT_EQ(debrief.faults.size(), 1U);
-    EXPECT_EQ(debrief.faults[0].outcome, Outcome::Imagined);
+    EXPECT_EQ(debrief.faults[0].outcome, Outcome::Absent);
     EXPECT_EQ(debrief.faults[0].requirement, "no-hook");
     EXPECT_FALSE(debrief.faults[0].fault);
     EXPECT_LT(debrief.percent, 80);

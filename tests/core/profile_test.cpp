@@ -254,6 +254,26 @@ TEST(Canada, YoungerTextNeverFailsAnOlderShip) {
               ReasonKind::TextLeavesOpen);
 }
 
+// The date of these ships is 3 February 2017, in each text that they share with convention ships.
+TEST(Canada, NoShipWithoutConventionCertificatesIsToldOfTheYear2002) {
+    for (const Regime regime : {canada, day_boat})
+        for (const char* keel : {"1993-01-01", "2012-05-01", "2017-02-02", ""}) {
+            Particulars vessel = vesselOf(regime, keel);
+            vessel.passengers = 90;
+            const Site made = of(on<canada>);
+            for (const char* id : {"ca-plate", "ca-gap", "ca-louvre"}) {
+                EXPECT_EQ(badRow(vessel, made, id).verdict, Verdict::Judge) << id << keel;
+                EXPECT_EQ(badRow(vessel, made, id).reason.kind, ReasonKind::TextLeavesOpen) << id;
+            }
+            for (const RowGrade& each : badRows(vessel, made)) {
+                const Phrase why = askedBecause(*each.requirement, vessel, made.door, zone);
+                EXPECT_FALSE(why.code == phrase::with_semicolons &&
+                             why.parts.back() == applies::keel_before("2002-07-01"))
+                    << each.requirement->id << " of " << keel;
+            }
+        }
+}
+
 // s. 104: a convention ship before 1 July 2002.
 TEST(Canada, ConventionShipBefore2002KeepsTheLawOfItsDay) {
     const Site made = of(on<convention>);

@@ -159,6 +159,19 @@ inline void engineRoom(Site& s) {
     solasHinged(s);
     s.boundary.place = Place::Machinery;
 }
+inline void trunkOfTheEngineRoom(Site& s) {
+    engineRoom(s);
+    s.boundary.spaces = std::pair(12, 3);
+    ofAnEscapeTrunk(s);
+}
+inline void trunkElsewhere(Site& s) {
+    solasHinged(s);
+    s.boundary.place = Place::Other;
+    ofAnEscapeTrunk(s);
+}
+inline void noTrunk(Site& s) {
+    s.door.escape_trunk = false;
+}
 inline void bDoor(Site& s) {
     solasHinged(s);
     s.door.fire_class = FireClass::B15;
@@ -217,6 +230,8 @@ inline const RowCase cases[] = {
     {"b-vent", bDoor, aClass, {{0.02, 0.0497}, {0.2, 0.0505}}},
     {"b-cabin", cabinDoor, aClass},
     {"machinery-closes", engineRoom, powerWatertight},
+    {"trunk-closes", trunkOfTheEngineRoom, noTrunk},
+    {"trunk-closes", trunkElsewhere, noTrunk, {}, true},
     {"machinery-release", engineRoom, ofAnEscapeTrunk},
     {"machinery-controls", engineRoom, nothingHolds},
     {"exterior", facingOutside, inACabin},

@@ -139,8 +139,8 @@ TEST(RuleAtDoor, NamesTheVariantThatStandsForAnOlderShip) {
 
 TEST(RuleAtDoor, SaysWhichAnswerTookItAway) {
     const auto& rows = given::catalogue().rows;
-    const auto hangs =
-        std::ranges::find(rows, std::string("exterior-stair"), &Requirement::unless_yes);
+    const auto hangs = std::ranges::find(rows, std::vector<std::string>{"exterior-stair"},
+                                         &Requirement::unless_yes);
     ASSERT_NE(hangs, rows.end());
     Arrangement ship = shipOf({given::hingedDoor()});
     ship.boundaries.front().place = Place::Exterior;

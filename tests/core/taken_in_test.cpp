@@ -22,7 +22,7 @@ std::string fileOf(const char* edition, const std::string& inside) {
 
 constexpr auto closes =
     R"("rows":[{"id":"closes","words":"w","question":"q","check":"seen","source":"any-run",
-       "incline_deg":3.5,"cite":"c","status":"read","severity":"grave","step":"release",
+       "incline_deg":3.5,"cite":"c","status":"read","severity":"critical","step":"release",
        "regimes":["solas-passenger"],"advises":["other"],"keel_from":"2002-07-01",
        "other_dates":"judge","applies":[{"listed":true}],"exempt":[{"escape_trunk":true}],
        "variants":[{"keel_before":"2002-07-01","applies":[{"listed":true}],"cite":"older"}]}])";

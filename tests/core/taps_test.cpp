@@ -257,7 +257,7 @@ TEST_F(Taps, ACautionThatAReleaseWentByStays) {
     record(CautionAnswered{"01", "5-31", "announced", true});
     const FactId run = record(RunStarted{"01", "5-31", RunKind::Closing, Release::Remote, 0});
     EXPECT_FALSE(tapToTakeBack(ledger, hand, "5-31")) << "the run was cut short";
-    record(RunEnded{run, RunOutcome::Spoiled, {}});
+    record(RunEnded{run, RunOutcome::Void, {}});
     takeBack("5-31");
     EXPECT_FALSE(tapToTakeBack(ledger, hand, "5-31"));
     const FactId fresh = record(CautionAnswered{"01", "5-31", "announced", true});

@@ -29,10 +29,10 @@ const std::set<std::string> rows_of_every_h{"h-one-person", "h-locks",  "h-glass
                                             "h-glass-held", "h-veneer", "h-decorative",
                                             "h-hose-port",  "no-glass", "h-escape-way"};
 const std::set<std::string> rows_of_every_k{
-    "k-one-person",        "k-escape-way", "k-frame-stop",  "k-frame-rigid",
-    "leaf-width",          "k-hose-port",  "k-windows",     "k-veneer",
-    "k-decorative",        "k-way-out",    "k-crew-only",   "k-way-out-width",
-    "k-way-out-direction", "no-glass",     "k-way-out-crew"};
+    "k-one-person",        "k-escape-way", "k-frame-stop",   "k-frame-rigid",
+    "leaf-width",          "k-hose-port",  "k-windows",      "k-veneer",
+    "k-decorative",        "k-way-out",    "k-crew-only",    "k-way-out-width",
+    "k-way-out-direction", "no-glass",     "k-way-out-crew", "k-window-shutters"};
 
 std::set<std::string> together(std::set<std::string> one, const std::set<std::string>& other) {
     one.insert(other.begin(), other.end());

@@ -93,7 +93,8 @@ TEST(Latch, CitesTheTextThatAsksForIt) {
     const RowGrade row = rowOf(given::hingedDoor(), {}, "latches", Purpose::Annual);
     EXPECT_EQ(row.requirement->cite, "SOLAS II-2/9.4.1.1.2");
     EXPECT_EQ(row.requirement->issuer, "SOLAS");
-    EXPECT_EQ(given::row("latches").cite, "common practice, no source") << "of other doors";
+    EXPECT_EQ(given::row("latches").cite, "common practice, no published source")
+        << "of other doors";
 }
 
 TEST(Indicator, ThatLiesIsSerious) {

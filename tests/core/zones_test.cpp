@@ -1,5 +1,5 @@
 // Lengths of main vertical zones: SOLAS II-2/9.2.2.1.2 (40 m as a rule, 48 m at most), 46 CFR
-// 72.05-10(b) (131 ft), 116.415(d)(1) (40 m, 44 m).
+// 72.05-10(b) (131 ft), 116.415(d)(1) (40 m, 44 m), Directive 2006/87/EC (40 m in cabin areas).
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -41,36 +41,67 @@ TEST(ActingZones, TwoZonesJoinedByOneDoorAreAsLongAsBoth) {
     EXPECT_THAT(acting[0].zones, ElementsAre("2", "3"));
     EXPECT_DOUBLE_EQ(acting[0].length_m, 69);
     EXPECT_THAT(acting[0].doors, ElementsAre("b"));
-    EXPECT_GT(acting[0].length_m, *acting[0].limits.most_m);
 }
 
-TEST(ActingZones, AreHeldAgainstTheTextOfTheShip) {
+namespace {
+
+ZoneLimits limitsOf(Regime regime, const char* keel, int passengers = 600) {
     Arrangement ship = threeZones();
-    const auto limits = [&](Regime regime) {
-        ship.particulars.regime = regime;
-        return actingZones(ship, [](const Door&) { return true; }).at(0).limits;
-    };
-    const ZoneLimits solas = limits(Regime::SolasPassenger);
-    EXPECT_EQ(solas.rule_m, 40);
-    EXPECT_EQ(solas.most_m, 48);
-    EXPECT_EQ(solas.area_m2, 1600);
-    EXPECT_EQ(solas.cite, "SOLAS II-2/9.2.2.1.2");
-    const ZoneLimits h = limits(Regime::UsH);
-    EXPECT_NEAR(h.rule_m, 39.93, 0.005) << "131 ft";
+    ship.particulars.regime = regime;
+    ship.particulars.passengers = passengers;
+    ship.particulars.keel_laid = calendarDateFrom(keel);
+    return actingZones(ship, [](const Door&) { return true; }).at(0).limits;
+}
+
+} // namespace
+
+TEST(ActingZones, AreHeldAgainstTheTextOfTheShip) {
+    const ZoneLimits solas = limitsOf(Regime::SolasPassenger, "2002-07-01");
+    EXPECT_EQ(solas, (ZoneLimits{40, 48, 1600, false, "SOLAS II-2/9.2.2.1.2"}));
+    EXPECT_EQ(limitsOf(Regime::CanadaConvention, "2002-07-01"), solas);
+    const ZoneLimits canada = limitsOf(Regime::Canada, "2017-02-03");
+    EXPECT_EQ(canada.most_m, 48);
+    EXPECT_EQ(canada.cite, "SOLAS II-2/9.2.2.1.2; SOR/2017-14, s. 102(1)");
+    const ZoneLimits h = limitsOf(Regime::UsH, "1965-05-26");
+    EXPECT_NEAR(*h.rule_m, 39.93, 0.005) << "131 ft";
     EXPECT_EQ(h.most_m, std::nullopt) << "no extension is printed";
     EXPECT_EQ(h.area_m2, std::nullopt) << "nor an area";
     EXPECT_EQ(h.cite, "46 CFR 72.05-10(b)");
-    const ZoneLimits k = limits(Regime::UsK);
-    EXPECT_EQ(k.rule_m, 40);
-    EXPECT_EQ(k.most_m, 44);
-    EXPECT_EQ(k.area_m2, std::nullopt) << "neither SOLAS's 1600 m2 nor another";
-    EXPECT_EQ(k.cite, "46 CFR 116.415(d)(1)");
-    const ZoneLimits inland = limits(Regime::EuInland);
-    EXPECT_EQ(inland.rule_m, 40);
-    EXPECT_EQ(inland.most_m, std::nullopt);
-    EXPECT_EQ(inland.area_m2, std::nullopt);
-    EXPECT_EQ(inland.cite, "Directive 2006/87/EC, annex II, art. 15.11(10)");
-    EXPECT_EQ(limits(Regime::Canada).cite, "SOLAS II-2/9.2.2.1.2") << "SOR/2017-14, s. 102(1)";
+    EXPECT_EQ(limitsOf(Regime::UsK, "1996-03-11"),
+              (ZoneLimits{40, 44, {}, false, "46 CFR 116.415(d)(1)"}))
+        << "neither SOLAS's 1600 m2 nor another";
+    for (const char* keel : {"2008-12-30", "2018-10-06"})
+        EXPECT_EQ(limitsOf(Regime::EuInland, keel),
+                  (ZoneLimits{40, {}, {}, true, "Directive 2006/87/EC, annex II, art. 15.11(10)"}));
+}
+
+// 48 m and 1600 m2 came with MSC.27(61) on 1 October 1994.
+TEST(ActingZones, OfAShipBefore2002AreHeldAgainstWhatWasReadOfItsDay) {
+    for (const char* keel : {"1994-10-01", "2002-06-30"}) {
+        const ZoneLimits limits = limitsOf(Regime::SolasPassenger, keel);
+        EXPECT_EQ(limits.rule_m, std::nullopt) << "40 m are from memory";
+        EXPECT_EQ(limits.most_m, 48);
+        EXPECT_EQ(limits.area_m2, 1600);
+        EXPECT_THAT(std::string(limits.cite), testing::HasSubstr("MSC.27(61)"));
+    }
+}
+
+TEST(ActingZones, AreHeldAgainstNothingThatWasNotReadForTheShip) {
+    const std::pair<Regime, const char*> ships[] = {{Regime::SolasPassenger, "1994-09-30"},
+                                                    {Regime::SolasPassenger, ""},
+                                                    {Regime::CanadaConvention, "2002-06-30"},
+                                                    {Regime::Canada, "2017-02-02"},
+                                                    {Regime::Canada, ""},
+                                                    {Regime::CanadaDay, "2019-01-01"},
+                                                    {Regime::LargeYacht, "2019-01-01"},
+                                                    {Regime::Other, "2019-01-01"},
+                                                    {Regime::UsH, "1965-05-25"},
+                                                    {Regime::UsK, "1996-03-10"},
+                                                    {Regime::EuInland, "2008-12-29"},
+                                                    {Regime::EuInland, "2018-10-07"}};
+    for (const auto& [regime, keel] : ships)
+        EXPECT_EQ(limitsOf(regime, keel), ZoneLimits()) << word(regime) << " " << keel;
+    EXPECT_EQ(limitsOf(Regime::UsK, "2012-01-01", 49), ZoneLimits()) << "outside its reach";
 }
 
 TEST(ActingZones, ChainOfDoorsJoinsAChainOfZones) {

@@ -104,8 +104,9 @@ TEST(FactJson, FaultsAreNamedByPointer) {
                 HasSubstr("facts.jsonl line 3 at /answer: this field is missing"));
     EXPECT_THAT(fault(R"("kind":"smell"})"), HasSubstr("at /kind"));
     EXPECT_THAT(fault(R"("kind":"taken-back","reason":7})"), HasSubstr("at /reason"));
-    EXPECT_THAT(fault(R"("kind":"taken-back","reason":"","raeson":""})"),
-                HasSubstr("at /raeson: this field is not known here. Did you mean \"reason\"?"));
+    EXPECT_THAT(
+        fault(R"("kind":"taken-back","reason":"","raeson":""})"),
+        HasSubstr("at /raeson: this field is not known here. Nearest name here: \"reason\"."));
     EXPECT_THAT(fault(R"("kind":"taken-back","reason":"","reason":"x"})"),
                 HasSubstr("at /reason: this field is given twice"));
     EXPECT_THAT(fault(R"("kind":"mark","run":"r","mark":"shut","input_device":"key",)"

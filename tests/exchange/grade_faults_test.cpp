@@ -62,7 +62,7 @@ TEST(GradeFaults, MissingFields) {
 
 TEST(GradeFaults, UnknownFieldsSuggestTheNearOne) {
     expectOne("\"hose_port\"", "\"hoseport\"",
-              "/doors/0/hoseport: this field is not known here. Did you mean \"hose_port\"?");
+              "/doors/0/hoseport: this field is not known here. Nearest name here: \"hose_port\".");
     expectOne("\"vessel\"", "\"x/y~\": 1, \"vessel\"", "/x~1y~0: ");
     expectOne("\"half-way\"", "\"halfway\"", "/doors/0/runs/0/marks/halfway: ");
 }
@@ -70,7 +70,7 @@ TEST(GradeFaults, UnknownFieldsSuggestTheNearOne) {
 TEST(GradeFaults, RequirementsTheCatalogueDoesNotHave) {
     expectOne("\"one-person\"", "\"one-persn\"", "/doors/0/observations/one-persn: ");
     EXPECT_THAT(faultsAfter("\"one-person\"", "\"one-persn\""),
-                HasSubstr("Did you mean \"one-person\"?"));
+                HasSubstr("Nearest name here: \"one-person\"."));
     expectOne("\"a-gap\"", "\"a-gapp\"", "/doors/0/measured/a-gapp: ");
 }
 
@@ -123,7 +123,7 @@ TEST(GradeFaults, AStepIsANumberBesideItsFigure) {
 
 TEST(GradeFaults, DoorTwiceNamesTheFirst) {
     expectOne("\"6-04\"", "\"5-32\"",
-              "/doors/1/id: door \"5-32\" is there twice, first at /doors/0/id");
+              "/doors/1/id: door \"5-32\" is listed twice, first at /doors/0/id");
     expectOne("\"6-04\"", "\"\"", "/doors/1/id: a door needs a number");
 }
 

@@ -129,14 +129,15 @@ TEST(GradeInput, MarksAreNanosecondsAfterTheFirstInTheirOrder) {
                                             std::pair(MarkKind::AlarmOff, 15800000000)));
 }
 
-TEST(GradeInput, RunWithoutItsLastEventIsNotComplete) {
+TEST(GradeInput, RunWithoutItsFirstMovementOrItsLastEventIsNotComplete) {
     const auto outcome = [](const std::string& json) {
         return inputOf(json).doors.at(0).evidence.runs.at(0).end->outcome;
     };
-    EXPECT_EQ(outcome(replaced(grade_sample, "\"shut\": 16.7, ", "")), RunOutcome::Spoiled);
+    EXPECT_EQ(outcome(replaced(grade_sample, "\"shut\": 16.7, ", "")), RunOutcome::Void);
+    EXPECT_EQ(outcome(replaced(grade_sample, "\"moves\": 7.4, ", "")), RunOutcome::Void);
     EXPECT_EQ(outcome(replaced(grade_sample, "\"heel_deg\": 0.5", "\"outcome\": \"stopped\"")),
               RunOutcome::Stopped);
-    EXPECT_EQ(outcome(replaced(grade_sample, "\"sliding\"", "\"double\"")), RunOutcome::Spoiled)
+    EXPECT_EQ(outcome(replaced(grade_sample, "\"sliding\"", "\"double\"")), RunOutcome::Void)
         << "a double leaf is shut when its second leaf is home";
 }
 

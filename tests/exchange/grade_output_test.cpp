@@ -50,6 +50,24 @@ TEST(GradeOutput, NothingTestedIsUntestedAndHasNoValue) {
     EXPECT_FALSE(row.contains("u"));
 }
 
+// 180 kg needs 107.8 N along its track at 3.5 degrees (SOLAS II-2/9.4.1.1.5.1).
+TEST(GradeOutput, AClosingForceIsThereInNewtonsAndDoubtsTheRun) {
+    const auto closing = [](const char* force_N) {
+        const std::string heavy =
+            replaced(grade_sample, "\"opening_m\"", "\"leaf_mass_kg\": 180, \"opening_m\"");
+        return rowOf(outputOf(replaced(heavy, "\"a-gap\": 9",
+                                       std::string("\"a-gap\": 9, \"self-closing\": ") + force_N)),
+                     0, "self-closing");
+    };
+    EXPECT_EQ(closing("5")["verdict"], "judge");
+    EXPECT_EQ(closing("5")["value"], 5);
+    EXPECT_EQ(closing("5")["unit"], "N");
+    EXPECT_EQ(closing("5")["why"], "closing force below what the leaf's weight alone needs (5 N "
+                                   "measured, 107.8 N needed at 3.5 degrees): you decide");
+    EXPECT_EQ(closing("109")["verdict"], "satisfactory");
+    EXPECT_EQ(closing("109")["value"], 109);
+}
+
 TEST(GradeOutput, HookMakesTheDoorUnsatisfactory) {
     const json output = outputOf(grade_sample);
     EXPECT_EQ(rowOf(output, 0, "no-hook")["verdict"], "unsatisfactory");
@@ -78,7 +96,7 @@ TEST(GradeOutput, LocalRunsLeaveTheAlarmUntested) {
     EXPECT_EQ(rowOf(output, 0, "alarm-holds")["verdict"], "untested");
 }
 
-TEST(GradeOutput, SpoiledRunShowsNothing) {
+TEST(GradeOutput, VoidRunShowsNothing) {
     const json output = outputOf(replaced(grade_sample, "\"shut\": 16.7, ", ""));
     EXPECT_EQ(rowOf(output, 0, "self-closing")["verdict"], "untested");
     EXPECT_EQ(rowOf(output, 0, "sliding-rate")["verdict"], "untested");

@@ -25,7 +25,7 @@ TEST(NearName, NearestComeFirstAndAtMostThree) {
     constexpr std::array<std::string_view, 2> two{"stair 1", "stair 2"};
     EXPECT_EQ(didYouMean("stair", two), errors::did_you_mean_two("stair 1", "stair 2"));
     EXPECT_EQ(ui::phraseWords(didYouMean("3 /4", known)).toStdString(),
-              R"(Did you mean "3/4", "3/5" or "4/4"?)");
+              R"(Nearest names here: "3/4", "3/5" or "4/4".)");
 }
 
 TEST(NearName, NothingNearGivesNoQuestion) {

@@ -78,8 +78,8 @@ TEST(RegisterFaults, OpeningOfZeroIsAFault) {
 TEST(RegisterFaults, BoundaryNotThereSuggestsNearNames) {
     const Error fault = afterReplacing("71.00,3.25,stair 2", "71.00,3.25,stair2x");
     EXPECT_EQ(whereOf(fault), "fleet.csv line 18, column 6 (door.boundary)");
-    EXPECT_THAT(whatOf(fault), HasSubstr("\"stair2x\" is not there"));
-    EXPECT_THAT(remedyOf(fault), HasSubstr("Did you mean \"stair 2\"?"));
+    EXPECT_THAT(whatOf(fault), HasSubstr("there is no boundary \"stair2x\""));
+    EXPECT_THAT(remedyOf(fault), HasSubstr("Nearest name here: \"stair 2\"."));
 }
 
 TEST(RegisterFaults, DeckAndZoneNotThereAreNamed) {
@@ -152,7 +152,7 @@ TEST(RegisterFaults, ColumnTwiceIsAFault) {
 TEST(RegisterFaults, UnknownRowKindSuggestsTheTable) {
     const Error fault = afterReplacing("\n\nzone:", "\ndecks,7,,20.00\n\nzone:");
     EXPECT_EQ(whereOf(fault), "fleet.csv line 7, column 1");
-    EXPECT_THAT(remedyOf(fault), HasSubstr("Did you mean \"deck\"?"));
+    EXPECT_THAT(remedyOf(fault), HasSubstr("Nearest name here: \"deck\"."));
 }
 
 TEST(RegisterFaults, RowsBeforeTheirHeaderAreSaidOnceAndNothingFollows) {

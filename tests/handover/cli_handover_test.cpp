@@ -25,24 +25,25 @@ protected:
 
 TEST_F(CliHandover, FromOneRegisterIntoANewOneAndTwiceIsOnce) {
     const QString giver = imported();
-    const json given = answer({"handover", "give", giver, "--to", at("h.zip")});
-    EXPECT_EQ(answer({"handover", "look", at("h.zip")})["facts"], given["facts"]);
+    const json given = answer({"handover", "export", giver, "--to", at("h.zip")});
+    EXPECT_EQ(answer({"handover", "check", at("h.zip")})["facts"], given["facts"]);
 
-    const ShellOutput unknown = run({"handover", "take", at("h.zip"), "--into", at("b.db")});
+    const ShellOutput unknown = run({"handover", "import", at("h.zip"), "--into", at("b.db")});
     EXPECT_EQ(unknown.exit_code, 2);
     EXPECT_EQ(lines(unknown.err), 1);
     EXPECT_THAT(unknown.err, HasSubstr(given["fingerprint"].get<std::string>()));
     EXPECT_FALSE(QFileInfo::exists(at("b.db"))) << "begun in vain";
 
-    const json tried = answer({"handover", "take", at("h.zip"), "--into", at("b.db"), "--dry-run"});
+    const json tried =
+        answer({"handover", "import", at("h.zip"), "--into", at("b.db"), "--dry-run"});
     EXPECT_EQ(tried["key_is"], "asks");
     EXPECT_EQ(tried["new"]["facts"], given["facts"]);
     EXPECT_FALSE(QFileInfo::exists(at("b.db")));
 
-    const QStringList take{"handover",     "take",       at("h.zip"), "--into", at("b.db"),
+    const QStringList take{"handover",     "import",     at("h.zip"), "--into", at("b.db"),
                            "--accept-key", keyOf(giver), "--person",  "M. Mate"};
     EXPECT_EQ(answer(take)["new"]["facts"], given["facts"]);
-    const json again = answer({"handover", "take", at("h.zip"), "--into", at("b.db")});
+    const json again = answer({"handover", "import", at("h.zip"), "--into", at("b.db")});
     EXPECT_EQ(again["key_is"], "accepted");
     EXPECT_EQ(again["new"]["facts"], 0);
     EXPECT_EQ(run({"walkdown", giver}).out, run({"walkdown", at("b.db")}).out);
@@ -53,23 +54,23 @@ TEST_F(CliHandover, FromOneRegisterIntoANewOneAndTwiceIsOnce) {
 
 TEST_F(CliHandover, AnotherKeyThanThatOfTheFileIsNotAccepted) {
     const QString giver = imported();
-    answer({"handover", "give", giver, "--to", at("h.zip")});
+    answer({"handover", "export", giver, "--to", at("h.zip")});
     const ShellOutput other =
-        run({"handover", "take", at("h.zip"), "--into", at("b.db"), "--accept-key",
+        run({"handover", "import", at("h.zip"), "--into", at("b.db"), "--accept-key",
              QString(64, QLatin1Char('a')), "--person", "M. Mate"});
     EXPECT_EQ(other.exit_code, 2);
-    EXPECT_THAT(other.err, HasSubstr("not the key of the file"));
-    const ShellOutput nobody =
-        run({"handover", "take", at("h.zip"), "--into", at("b.db"), "--accept-key", keyOf(giver)});
+    EXPECT_THAT(other.err, HasSubstr("not the file's key"));
+    const ShellOutput nobody = run(
+        {"handover", "import", at("h.zip"), "--into", at("b.db"), "--accept-key", keyOf(giver)});
     EXPECT_THAT(nobody.err, HasSubstr("--person NAME"));
     EXPECT_FALSE(QFileInfo::exists(at("b.db")));
 }
 
 TEST_F(CliHandover, ADamagedFileIsRefusedInOneLine) {
-    answer({"handover", "give", imported(), "--to", at("h.zip")});
+    answer({"handover", "export", imported(), "--to", at("h.zip")});
     QByteArray bytes = bytesAt(at("h.zip"));
     bytes[bytes.size() / 2] = static_cast<char>(bytes[bytes.size() / 2] ^ 4);
-    const ShellOutput said = run({"handover", "look", put("bad.zip", bytes)});
+    const ShellOutput said = run({"handover", "check", put("bad.zip", bytes)});
     EXPECT_EQ(said.exit_code, 2);
     EXPECT_EQ(lines(said.err), 1) << said.err;
     EXPECT_EQ(said.out, "");
@@ -79,11 +80,11 @@ TEST_F(CliHandover, SealedForOneRegisterOpensThere) {
     const QString giver = imported();
     const QString receiver = at("b.db");
     run({"register", "import", sample("register.csv"), "--into", receiver});
-    answer({"handover", "give", giver, "--to", at("s.zip"), "--sealed-for", keyOf(receiver)});
-    EXPECT_EQ(run({"handover", "look", at("s.zip")}).exit_code, 2);
-    EXPECT_EQ(answer({"handover", "look", at("s.zip"), "--register", receiver})["key_is"], "asks");
-    EXPECT_THAT(run({"handover", "look", at("s.zip"), "--register", giver}).err,
-                HasSubstr("sealed for another device"));
+    answer({"handover", "export", giver, "--to", at("s.zip"), "--only-for", keyOf(receiver)});
+    EXPECT_EQ(run({"handover", "check", at("s.zip")}).exit_code, 2);
+    EXPECT_EQ(answer({"handover", "check", at("s.zip"), "--register", receiver})["key_is"], "asks");
+    EXPECT_THAT(run({"handover", "check", at("s.zip"), "--register", giver}).err,
+                HasSubstr("for another device only"));
 }
 
 } // namespace

@@ -145,9 +145,9 @@ TEST_F(HandoverFile, AChangedByteIsRefusedByName) {
         EXPECT_THAT(said, HasSubstr(name)) << name;
     }
     EXPECT_THAT(refusalAfter([](auto& all) { all["facts.jsonl"][5] ^= 1; }, false),
-                HasSubstr("facts.jsonl was changed after it was signed"));
+                HasSubstr("facts.jsonl was changed after the file was signed"));
     EXPECT_THAT(refusalAfter([](auto& all) { all["contents.sig"][5] ^= 1; }, false),
-                HasSubstr("signature does not fit"));
+                HasSubstr("signature does not match"));
 }
 
 TEST_F(HandoverFile, AMissingOrUnknownEntryIsRefusedByName) {
@@ -155,20 +155,20 @@ TEST_F(HandoverFile, AMissingOrUnknownEntryIsRefusedByName) {
         EXPECT_THAT(refusalAfter([&, &gone = name](auto& all) { all.erase(gone); }, false),
                     HasSubstr(name + " is missing"));
     EXPECT_THAT(refusalAfter([](auto& all) { all["more.txt"] = "x"; }, true),
-                HasSubstr("more.txt belongs to no handover file"));
+                HasSubstr("more.txt does not belong in a handover file"));
     EXPECT_THAT(refusalAfter([](auto& all) { all["arrangements/7.csv"] = "x"; }, true),
-                HasSubstr("arrangements/7.csv belongs to no handover file"));
+                HasSubstr("arrangements/7.csv does not belong in a handover file"));
     const std::string named = "photographs/" + std::string(64, 'a') + ".jpg";
     EXPECT_THAT(refusalAfter([&](auto& all) { all[named] = "x"; }, false),
-                HasSubstr("was added after it was signed"));
+                HasSubstr("was added after the file was signed"));
     EXPECT_THAT(refusalAfter([&](auto& all) { all[named] = "x"; }, true),
-                HasSubstr("does not have the hash it is named by"));
+                HasSubstr("does not match the hash in its name"));
 }
 
 TEST_F(HandoverFile, NamesThatLeadOutOfItAreRefused) {
     for (const char* name : {"../facts.jsonl", "/etc/hosts", "photographs/../../x.jpg", "c:\\x"})
         EXPECT_THAT(refusalAfter([&](auto& all) { all[name] = "x"; }, true),
-                    HasSubstr("leads out of the file"))
+                    HasSubstr("points outside the file"))
             << name;
 }
 
@@ -188,7 +188,7 @@ TEST_F(HandoverFile, AnUnknownKindOrFieldOfFactIsRefused) {
                         facts.replace(facts.find("\"note\""), 6, "\"song\"");
                     },
                     true),
-                HasSubstr("\"song\" is no kind of fact"));
+                HasSubstr("\"song\" is not a kind of entry"));
     EXPECT_THAT(refusalAfter(
                     [](auto& all) {
                         std::string& facts = all["facts.jsonl"];
@@ -206,12 +206,12 @@ TEST_F(HandoverFile, OneFactWithTwoContentsIsRefusedByItsId) {
             all["facts.jsonl"] += other;
         },
         true);
-    EXPECT_THAT(said, HasSubstr("is there twice, with different content"));
+    EXPECT_THAT(said, HasSubstr("appears twice, with different content"));
 }
 
 TEST_F(HandoverFile, WhatIsNoArchiveOrOnlyAPartIsRefused) {
-    EXPECT_THAT(refusal("no zip at all"), HasSubstr("no handover file"));
-    EXPECT_THAT(refusal(""), HasSubstr("no handover file"));
+    EXPECT_THAT(refusal("no zip at all"), HasSubstr("not a handover file"));
+    EXPECT_THAT(refusal(""), HasSubstr("not a handover file"));
     EXPECT_NE(refusal(m_bytes.substr(0, m_bytes.size() / 2)), "was read");
     EXPECT_NE(refusal(m_bytes.substr(m_bytes.size() / 2)), "was read");
 }
@@ -219,7 +219,7 @@ TEST_F(HandoverFile, WhatIsNoArchiveOrOnlyAPartIsRefused) {
 TEST_F(HandoverFile, AnEntryThatSwellsOutOfAllProportionIsRefusedUnread) {
     EXPECT_THAT(
         refusalAfter([](auto& all) { all["facts.jsonl"] = std::string(64u << 20, ' '); }, true),
-        HasSubstr("swell out of all proportion"));
+        HasSubstr("expand out of all proportion"));
 }
 
 TEST_F(HandoverFile, AnEarlierFormOfFactsIsRead) {
@@ -256,9 +256,9 @@ TEST_F(HandoverFile, SealedForOneDeviceOpensThereAndNowhereElse) {
     const auto elsewhere = Handover::read(given->bytes, "h.zip", &own);
     ASSERT_FALSE(elsewhere);
     EXPECT_THAT(ui::inOneLine(elsewhere.error()),
-                HasSubstr("sealed for another device, the one whose key has the fingerprint " +
+                HasSubstr("for another device only, with key fingerprint " +
                           fingerprintOf(key.publicHex())));
-    EXPECT_THAT(refusal(given->bytes), HasSubstr("sealed for one device"));
+    EXPECT_THAT(refusal(given->bytes), HasSubstr("for one device only"));
     std::string damaged = given->bytes;
     damaged[damaged.size() / 2] ^= 1;
     EXPECT_FALSE(Handover::read(damaged, "h.zip", &key));

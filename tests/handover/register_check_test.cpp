@@ -107,20 +107,20 @@ TEST_F(RegisterLookedThrough, ASignatureHoldsOnEveryTabletItComesTo) {
 TEST_F(RegisterLookedThrough, AChangedFactUnderASignatureIsFound) {
     record(signedBy(m_tablet, m_ahn));
     tamper("UPDATE observation SET answer = 'yes'");
-    EXPECT_THAT(faults(), HasSubstr("the facts it rests on are not what they were"));
+    EXPECT_THAT(faults(), HasSubstr("the entries it is based on have changed since"));
 }
 
 TEST_F(RegisterLookedThrough, AChangedSignatureIsFound) {
     record(signedBy(m_tablet, m_ahn));
     tamper("UPDATE walkdown_signed SET capacity = 'chief-officer'");
-    EXPECT_THAT(faults(), HasSubstr("the signature does not fit"));
+    EXPECT_THAT(faults(), HasSubstr("the signature does not match"));
 }
 
 TEST_F(RegisterLookedThrough, ASignatureByAnotherKeyThanTheDevicesIsFound) {
     Fact fact{{m_tablet.id(), {}, m_ahn, m_tablet.file().device(), {}},
               WalkdownSigned{m_walk, Capacity::Inspector, {}, "", "", ""}};
     record(signedWalkdown(m_tablet.ledger(), fact, DeviceKey(SqliteRegister::KeySeed{})).value());
-    EXPECT_THAT(faults(), HasSubstr("another key than that of its device"));
+    EXPECT_THAT(faults(), HasSubstr("not made with its device's key"));
 }
 
 TEST_F(RegisterLookedThrough, ChangedBytesOfAPhotographAreFoundByItsHash) {

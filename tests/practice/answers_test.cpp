@@ -74,7 +74,7 @@ TEST(Answers, AFaultThatWasOverlookedAndOneThatIsNotThereAreCounted) {
     answers["doors"]["P-01"]["answers"]["not-held"] = "no";
     const Debrief debrief = debriefOf(exercise, answers);
     EXPECT_EQ(countOf(debrief, Outcome::Missed), 1);
-    EXPECT_EQ(countOf(debrief, Outcome::Imagined), 1);
+    EXPECT_EQ(countOf(debrief, Outcome::Absent), 1);
     EXPECT_LT(debrief.percent, 100);
 }
 

@@ -1,4 +1,4 @@
-// Instructors' files in the practice folder: listed with those that ship, taken in, sealed.
+// Instructors' files in the practice folder: listed with those that ship, taken in, locked.
 #include <QFileInfo>
 #include <gmock/gmock.h>
 
@@ -16,7 +16,7 @@ using ::testing::HasSubstr;
 using ::testing::IsEmpty;
 using ::testing::SizeIs;
 
-constexpr const char* instructors_word = "seven grey herons";
+constexpr const char* password = "seven grey herons";
 
 class ExerciseFiles : public ::testing::Test {
 protected:
@@ -63,13 +63,14 @@ TEST_F(ExerciseFiles, KeepingTheSameAgainChangesNothingAndAnotherOfItsIdIsRefuse
     EXPECT_EQ(keepExerciseFile(path).value(), kept);
     Exercise other = sample();
     other.title = "Another";
-    EXPECT_THAT(whyNotKept(put("other.json", other)), HasSubstr("kept here already"));
+    EXPECT_THAT(whyNotKept(put("other.json", other)), HasSubstr("already here"));
     EXPECT_EQ(openExercise(kept).value(), sample());
-    EXPECT_THAT(whyNotKept(put("exam.json", sample("exam"))), HasSubstr("ships with the program"));
+    EXPECT_THAT(whyNotKept(put("exam.json", sample("exam"))), HasSubstr("comes with the program"));
 }
 
 TEST_F(ExerciseFiles, AFaultyFileIsNotKept) {
-    EXPECT_THAT(whyNotKept(folder.put(QStringLiteral("bad.json"), "{}")), HasSubstr("no exercise"));
+    EXPECT_THAT(whyNotKept(folder.put(QStringLiteral("bad.json"), "{}")),
+                HasSubstr("not an exercise"));
     EXPECT_THAT(own(), IsEmpty());
 }
 
@@ -85,25 +86,25 @@ TEST_F(ExerciseFiles, AFaultyFileInTheFolderIsListedWithItsErrors) {
     EXPECT_THAT(files[1].errors, IsEmpty());
 }
 
-TEST_F(ExerciseFiles, ASealedFileIsKeptAndOpensByTheWordOnly) {
-    const QString to = folder.at(QStringLiteral("sealed.json"));
-    const auto sealed = sealExerciseFile(put("mine.json", sample()), to, instructors_word);
-    ASSERT_TRUE(sealed) << ui::inOneLine(sealed.error().front());
-    EXPECT_TRUE(sealed->is_sealed);
+TEST_F(ExerciseFiles, ALockedFileIsKeptAndOpensByThePasswordOnly) {
+    const QString to = folder.at(QStringLiteral("locked.json"));
+    const auto locked = lockExerciseFile(put("mine.json", sample()), to, password);
+    ASSERT_TRUE(locked) << ui::inOneLine(locked.error().front());
+    EXPECT_TRUE(locked->is_locked);
     const QString kept = keepExerciseFile(to).value();
     ASSERT_THAT(own(), SizeIs(1));
-    EXPECT_TRUE(own()[0].is_sealed);
+    EXPECT_TRUE(own()[0].is_locked);
     EXPECT_THAT(own()[0].front.doors[0].faults, IsEmpty());
-    EXPECT_EQ(openExercise(kept, instructors_word).value(), sample());
-    EXPECT_THAT(ui::inOneLine(openExercise(kept).error().front()), HasSubstr("instructor's word"));
-    EXPECT_THAT(ui::inOneLine(openExercise(kept, "another word").error().front()),
+    EXPECT_EQ(openExercise(kept, password).value(), sample());
+    EXPECT_THAT(ui::inOneLine(openExercise(kept).error().front()), HasSubstr("with a password"));
+    EXPECT_THAT(ui::inOneLine(openExercise(kept, "another password").error().front()),
                 HasSubstr("does not open it"));
 }
 
-TEST_F(ExerciseFiles, ASealedFileIsNotSealedAgain) {
-    const QString to = folder.at(QStringLiteral("sealed.json"));
-    ASSERT_TRUE(sealExerciseFile(put("mine.json", sample()), to, instructors_word));
-    EXPECT_FALSE(sealExerciseFile(to, folder.at(QStringLiteral("twice.json")), instructors_word));
+TEST_F(ExerciseFiles, ALockedFileIsNotLockedAgain) {
+    const QString to = folder.at(QStringLiteral("locked.json"));
+    ASSERT_TRUE(lockExerciseFile(put("mine.json", sample()), to, password));
+    EXPECT_FALSE(lockExerciseFile(to, folder.at(QStringLiteral("twice.json")), password));
     EXPECT_FALSE(QFileInfo::exists(folder.at(QStringLiteral("twice.json"))));
 }
 

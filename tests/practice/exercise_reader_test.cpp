@@ -83,7 +83,7 @@ TEST(ExerciseReader, NamesEveryFaultAtOnceByItsPlace) {
 TEST(ExerciseReader, NullIsAbsentAndRemarksArePassedOver) {
     const auto exercise = read(with(R"([{"door": "P-01", "faults": null, "x-why": 7}])",
                                     R"(, "$schema": "exercise", "drawn": null, "pass_percent": null,
-                      "sealed": null)"));
+                      "locked": null)"));
     ASSERT_TRUE(exercise) << ui::inOneLine(exercise.error().front());
     EXPECT_THAT(exercise->doors.front().faults, ::testing::IsEmpty());
     EXPECT_EQ(exercise->drawn, 0);
@@ -92,9 +92,10 @@ TEST(ExerciseReader, NullIsAbsentAndRemarksArePassedOver) {
 TEST(ExerciseReader, RefusesWhatIsNoExercise) {
     EXPECT_THAT(whatIsWrong("{ spoiled"), HasSubstr("not a JSON object"));
     EXPECT_THAT(whatIsWrong("[]"), HasSubstr("not a JSON object"));
-    EXPECT_THAT(whatIsWrong(R"({"vessel": {}, "doors": []})"), HasSubstr("this is no exercise"));
+    EXPECT_THAT(whatIsWrong(R"({"vessel": {}, "doors": []})"),
+                HasSubstr("this is not an exercise"));
     EXPECT_THAT(whatIsWrong(R"({"exercise": 2, "id": "x"})"), HasSubstr("Update this program"));
-    EXPECT_THAT(whatIsWrong(R"({"exercise": 1, "sealed": {}})"), HasSubstr("instructor's word"));
+    EXPECT_THAT(whatIsWrong(R"({"exercise": 1, "locked": {}})"), HasSubstr("with a password"));
     EXPECT_THAT(whatIsWrong(with("[]")), HasSubstr("must be a list of doors"));
 }
 
@@ -102,22 +103,22 @@ TEST(ExerciseReader, PutsNoFaultIntoADoorThatCannotHaveIt) {
     EXPECT_THAT(whatIsWrong(with(R"([{"door": "P-12", "faults": ["alarm-short"]}])")),
                 ::testing::AllOf(HasSubstr("/doors/0/faults/0"), HasSubstr("door P-12 cannot")));
     EXPECT_THAT(whatIsWrong(with(R"([{"door": "P-01", "faults": ["too-fast", "too-slow"]}])")),
-                ::testing::AllOf(HasSubstr("/doors/0/faults/1"), HasSubstr("hide one another")));
+                ::testing::AllOf(HasSubstr("/doors/0/faults/1"), HasSubstr("hide each other")));
     EXPECT_THAT(whatIsWrong(with(R"([{"door": "P-01", "faults": ["hook", "hook"]}])")),
-                HasSubstr("hide one another"));
+                HasSubstr("hide each other"));
 }
 
 TEST(ExerciseReader, SuggestsTheDoorThatWasMeantAndRefusesItTwice) {
     EXPECT_THAT(whatIsWrong(with(R"([{"door": "P01"}])")), HasSubstr("P-01"));
     EXPECT_THAT(whatIsWrong(with(R"([{"door": "P-01"}, {"door": "P-01"}])")),
-                HasSubstr("is there twice"));
+                HasSubstr("is listed twice"));
 }
 
 TEST(ExerciseReader, DrawsNoMoreThanTheDoorsCanHave) {
     const std::string doors = R"([{"door": "P-12"}, {"door": "P-09"}])";
     EXPECT_EQ(whatIsWrong(with(doors, R"(, "drawn": 1, "drawn_from": ["wrong-plate"])")), "");
     EXPECT_THAT(whatIsWrong(with(doors, R"(, "drawn": 2, "drawn_from": ["alarm-short"])")),
-                HasSubstr("only 0 faults more"));
+                HasSubstr("only 0 more faults"));
     EXPECT_THAT(whatIsWrong(with(doors, R"(, "drawn_from": ["wedge"])")),
                 HasSubstr("without \"drawn\""));
     EXPECT_THAT(whatIsWrong(with(doors, R"(, "drawn": 1e9)")), HasSubstr("whole number"));
@@ -130,7 +131,7 @@ TEST(ExerciseReader, OnlyAnExamHasAMarkAndEveryExamHas) {
                 HasSubstr("only an exam"));
     EXPECT_THAT(whatIsWrong(R"({"exercise": 1, "id": "e", "title": "E", "words": "E.",
         "level": "exam", "doors": [{"door": "P-01"}]})"),
-                HasSubstr("says what passes it"));
+                HasSubstr("needs a pass mark"));
     EXPECT_THAT(whatIsWrong(R"({"exercise": 1, "id": "e", "title": "E", "words": "E.",
         "level": "exam", "doors": [{"door": "P-01"}], "pass_percent": 101})"),
                 HasSubstr("from 1 to 100"));

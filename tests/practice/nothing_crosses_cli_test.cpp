@@ -39,20 +39,20 @@ TEST_F(CliPracticeRegister, IsRefusedByEveryCommandThatReads) {
     expectRefused({"walkdown", path, "--json"});
     expectRefused({"items", path});
     expectRefused({"handover", "key", path});
-    for (const char* kind : {"survey", "deficiency-list", "work-list", "paper-form"})
+    for (const char* kind : {"survey", "deficiency-list", "work-list", "blank-form"})
         expectRefused({"report", path, "--kind", kind, "--to", at("out.pdf")});
     expectRefused({"report", path, "--to", at("out.csv")});
     expectRefused({"register", "export", path, "--to", at("out.csv")});
-    expectRefused({"handover", "give", path, "--to", at("out.zip")});
+    expectRefused({"handover", "export", path, "--to", at("out.zip")});
     for (const char* out : {"out.pdf", "out.csv", "out.zip"})
         EXPECT_FALSE(QFileInfo::exists(at(out))) << out;
 }
 
 TEST_F(CliPracticeRegister, TakesNothingIn) {
     const QString vessel = imported();
-    ASSERT_EQ(run({"handover", "give", vessel, "--to", at("h.zip")}).exit_code, 0);
-    expectRefused({"handover", "take", at("h.zip"), "--into", path});
-    expectRefused({"handover", "look", at("h.zip"), "--register", path});
+    ASSERT_EQ(run({"handover", "export", vessel, "--to", at("h.zip")}).exit_code, 0);
+    expectRefused({"handover", "import", at("h.zip"), "--into", path});
+    expectRefused({"handover", "check", at("h.zip"), "--register", path});
     expectRefused({"register", "import", sample("register.csv"), "--into", path});
     expectRefused({"register", "import", sample("register.csv"), "--into", path, "--history",
                    sample("history.jsonl")});
@@ -68,7 +68,7 @@ TEST_F(CliPracticeRegister, ItsVesselIsNoRegisterCsv) {
         const ShellOutput said = run(arguments);
         EXPECT_EQ(said.exit_code, 2);
         EXPECT_EQ(lines(said.err), 1) << said.err;
-        EXPECT_THAT(said.err, HasSubstr("marks the practice vessel"));
+        EXPECT_THAT(said.err, HasSubstr("is reserved for the practice vessel"));
     }
     EXPECT_FALSE(QFileInfo::exists(at("new.db")));
 }

@@ -112,7 +112,7 @@ TEST(NothingCrosses, AVesselsRegisterIsNotPractisedIn) {
     const std::string before = bytesOfFile(tablet.path());
     const auto opened = SqliteRegister::open(tablet.path(), forPractice());
     ASSERT_FALSE(opened);
-    EXPECT_THAT(wordsOf(opened.error()), HasSubstr("nobody practises in it"));
+    EXPECT_THAT(wordsOf(opened.error()), HasSubstr("cannot be used for practice"));
     EXPECT_EQ(bytesOfFile(tablet.path()), before);
 }
 
@@ -122,7 +122,7 @@ TEST(NothingCrosses, AFileMadeToLookLikeTheOtherKindIsKnownByItsVessel) {
     const auto vessel = SqliteRegister::open(
         withApplicationId(practicePath(), 0x4C525652, folder.at(QStringLiteral("forged.db"))));
     ASSERT_FALSE(vessel);
-    EXPECT_THAT(wordsOf(vessel.error()), HasSubstr("marks the practice vessel"));
+    EXPECT_THAT(wordsOf(vessel.error()), HasSubstr("is reserved for the practice vessel"));
 
     Tablet tablet = Tablet::ofSampleVessel();
     tablet.close();
@@ -130,7 +130,7 @@ TEST(NothingCrosses, AFileMadeToLookLikeTheOtherKindIsKnownByItsVessel) {
         withApplicationId(tablet.path(), 0x4C525052, folder.at(QStringLiteral("forged.practice"))),
         forPractice());
     ASSERT_FALSE(practice);
-    EXPECT_THAT(wordsOf(practice.error()), HasSubstr("practice vessel alone"));
+    EXPECT_THAT(wordsOf(practice.error()), HasSubstr("only the practice vessel"));
 }
 
 TEST(NothingCrosses, APracticeRegisterAdoptsNoVessel) {
@@ -148,7 +148,7 @@ TEST(NothingCrosses, AVesselsRegisterDoesNotAdoptThePracticeVessel) {
         vessel.particulars.number = number;
         const Result<> adopted = tablet.file().adopt(vessel, sampleMoment());
         ASSERT_FALSE(adopted) << number;
-        EXPECT_THAT(wordsOf(adopted.error()), HasSubstr("marks the practice vessel"));
+        EXPECT_THAT(wordsOf(adopted.error()), HasSubstr("is reserved for the practice vessel"));
     }
     EXPECT_TRUE(tablet.file().issues().value().empty());
 }
@@ -159,7 +159,7 @@ TEST(NothingCrosses, ItsCsvIsNotTakenInAsAVessel) {
         folder.put(QStringLiteral("vessel.csv"), csvFrom(practice::practiceVessel()));
     const auto taken = takeInVessel(csv, sampleMoment());
     ASSERT_FALSE(taken);
-    EXPECT_THAT(wordsOf(taken.error().front()), HasSubstr("marks the practice vessel"));
+    EXPECT_THAT(wordsOf(taken.error().front()), HasSubstr("is reserved for the practice vessel"));
 }
 
 TEST(NothingCrosses, NoHandoverFileIsMadeOfPractice) {
@@ -211,7 +211,7 @@ TEST(NothingCrosses, AnIssueOfThePracticeVesselIsNotTakenOver) {
     const std::vector<Issue> issues{{sampleMoment(), practice::practiceVessel()}};
     const auto added = tablet.file().takeOver({issues, practisedFacts(), {}, {}, {}, {}});
     ASSERT_FALSE(added);
-    EXPECT_THAT(wordsOf(added.error()), HasSubstr("marks the practice vessel"));
+    EXPECT_THAT(wordsOf(added.error()), HasSubstr("is reserved for the practice vessel"));
     EXPECT_EQ(tablet.file().issues().value().size(), 1u);
 }
 

@@ -82,7 +82,7 @@ TEST(ShippedExercises, AreSoundAndKnownByTheIdInTheirFile) {
     for (const ExerciseFile& file : shipped()) {
         ASSERT_THAT(file.errors, IsEmpty()) << ui::inOneLine(file.errors.front());
         EXPECT_EQ(file.place.toStdString(), file.front.id);
-        EXPECT_FALSE(file.is_sealed);
+        EXPECT_FALSE(file.is_locked);
         EXPECT_EQ(openExercise(file.place).value(), file.front);
     }
 }

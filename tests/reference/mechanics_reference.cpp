@@ -1,8 +1,8 @@
 // Inclination, energy and shore figures.
 #include <gtest/gtest.h>
 
+#include "core/measure/inclination.h"
 #include "core/safety/cautions.h"
-#include "core/safety/inclination.h"
 #include "core/safety/shore_figures.h"
 #include "tests/reference/published.h"
 

@@ -59,7 +59,7 @@ TEST_F(RoundTrip, EveryKindOfFactWithEverythingFilledIn) {
     add(Mark{run, MarkKind::Touched, std::numeric_limits<std::uint32_t>::max(),
              std::numeric_limits<std::int64_t>::max(), InputDevice::Touch,
              std::numeric_limits<std::int64_t>::min()});
-    add(RunEnded{run, RunOutcome::Spoiled, "somebody walked through"});
+    add(RunEnded{run, RunOutcome::Void, "somebody walked through"});
     add(Observation{m_walkdown, m_door, "leaf-gap", Side::Two, Answer::NotApplicable});
     add(PlateRead{m_walkdown, m_door, PlateState::Read, FireClass::B0});
     add(MeasuredValue{m_walkdown, m_door, "sill-gap", 0.1 + 0.2, "mm", 0.1});
@@ -87,7 +87,7 @@ TEST_F(RoundTrip, EveryKindOfFactWithEverythingFilledIn) {
                         "fire-patrol"});
     const FactId mended = add(Rectification{again, "latch plate moved 2 mm", "Ove Brandlund"});
     add(Photograph{m_walkdown, m_door, std::string(64, 'b'), "image/png", "plate", "", mended});
-    add(ReadyForRetest{again, "any time"});
+    add(AwaitingRetest{again, "any time"});
     add(Withdrawal{once, "written twice"});
     add(DifferenceSettled{once, {again, mended}, "both saw it"});
     add(KeyAccepted{std::string(64, 'c'), "tablet-2", "the second surveyor's"});
@@ -95,7 +95,7 @@ TEST_F(RoundTrip, EveryKindOfFactWithEverythingFilledIn) {
     add(WalkdownSigned{m_walkdown, Capacity::ChiefOfficer, covers, std::string(64, 'd'),
                        std::string(64, 'e'), std::string(128, 'f')});
     add(ReportMade{m_walkdown, ReportKind::DoorRecord, m_door, "edition 1", covers,
-                   std::string(64, '1'), std::string(64, '2')});
+                   std::string(64, '1'), std::string(64, '2'), std::string(64, '3'), "es"});
     Fact undone = sampleFact(m_next++, Undone{});
     undone.stamp.supersedes = again;
     add(std::vector{undone});
@@ -128,7 +128,7 @@ TEST_F(RoundTrip, EveryKindOfFactWithEverythingLeftOut) {
     const FactId found = add(Deficiency{m_walkdown, m_door, "", ""});
     add(DeficiencyTerms{found});
     add(Rectification{found, "", ""});
-    add(ReadyForRetest{found, ""});
+    add(AwaitingRetest{found, ""});
     add(Withdrawal{found, ""});
     add(DifferenceSettled{found, {}, ""});
     add(ReportMade{m_walkdown, {}, "", "", {}, std::string(64, '0'), std::string(64, '0')});

@@ -167,7 +167,7 @@ TEST_F(RegisterRules, APhotographMustHaveTheHashItNames) {
     EXPECT_EQ(m_register->facts(), m_before);
     EXPECT_FALSE(m_register->photograph(sha256Of(bytes)));
     EXPECT_FALSE(m_register->photograph(sha256Of(other)));
-    EXPECT_FALSE(m_register->recordPhotograph(note(5, "no photograph"), bytes));
+    EXPECT_FALSE(m_register->recordPhotograph(note(5, "not a photograph"), bytes));
 }
 
 TEST_F(RegisterRules, APhotographsBytesMayFollowItsFactAndAreKeptOnce) {
@@ -284,7 +284,7 @@ TEST_F(RegisterRules, NoRowOfAnyTableIsEverChangedOrDeleted) {
                     sampleFact(101, sampled),
                     sampleFact(102, DeficiencyTerms{sampleId(93), Severity::Minor}),
                     sampleFact(103, Rectification{sampleId(93), "", ""}),
-                    sampleFact(104, ReadyForRetest{sampleId(93), ""}),
+                    sampleFact(104, AwaitingRetest{sampleId(93), ""}),
                     sampleFact(105, Withdrawal{sampleId(93), ""}),
                     sampleFact(106, DifferenceSettled{sampleId(92), {sampleId(93)}, ""}),
                     sampleFact(107, KeyAccepted{std::string(64, 'a'), "", ""}),

@@ -107,16 +107,16 @@ TEST(DeficiencyList, SaysSoWhereNothingIsOpen) {
     SampleWalkdown sample;
     sample.add(Withdrawal{sample.ledger.deficiencies().front(), "none"});
     EXPECT_THAT(textOf(sample, ReportKind::DeficiencyList),
-                HasSubstr("The vessel has no open item."));
-    EXPECT_THAT(textOf(sample, ReportKind::WorkList), HasSubstr("There is nothing to put right."));
-    EXPECT_THAT(textOf(sample, ReportKind::Survey), HasSubstr("The vessel has no open item."));
+                HasSubstr("The vessel has no open items."));
+    EXPECT_THAT(textOf(sample, ReportKind::WorkList), HasSubstr("There is nothing to rectify."));
+    EXPECT_THAT(textOf(sample, ReportKind::Survey), HasSubstr("The vessel has no open items."));
 }
 
 TEST(WorkList, GivesEachPersonTheirWorkByZone) {
     const std::string text = textOf(SampleItems(), ReportKind::WorkList);
     EXPECT_THAT(text, ContainsRegex("For Ove Brandlund Zones 2 and 3 .*Closes too fast"));
-    EXPECT_THAT(text, ContainsRegex("Assigned to nobody yet Zones 2 and 3 .*<script>alert\\(2\\)"));
-    EXPECT_THAT(text, ContainsRegex("waiting for the retest .*hook taken off"));
+    EXPECT_THAT(text, ContainsRegex("Assigned to no one yet Zones 2 and 3 .*<script>alert\\(2\\)"));
+    EXPECT_THAT(text, ContainsRegex("awaiting retest .*hook taken off"));
     EXPECT_THAT(text, HasSubstr("A released door moves by itself and can crush"));
 }
 
@@ -152,7 +152,7 @@ TEST(Documents, SayWhatTheyWereMadeFrom) {
         EXPECT_THAT(text, AllOf(HasSubstr(report.fact.facts_sha256),
                                 HasSubstr(report.fact.catalogue_sha256),
                                 HasSubstr(report.fact.catalogue_edition.substr(0, 60)),
-                                HasSubstr("Maren Holt"), HasSubstr("local rules stand above")));
+                                HasSubstr("Maren Holt"), HasSubstr("local rules take precedence")));
         const std::string information = documentInformation(report.document).toStdString();
         EXPECT_THAT(information, ContainsRegex("Author: +Maren Holt"));
         EXPECT_THAT(information, ContainsRegex("Creator: +Latchround 9.8.7"));
@@ -203,9 +203,8 @@ TEST(SurveyReport, HasABookmarkForEverySectionAndEveryDoorWithDetails) {
         EXPECT_THAT(page.toStdString(), HasSubstr(bookmark.title.toStdString()))
             << "not on page " << bookmark.page;
     }
-    for (const char* title :
-         {"Fire door walkdown report", "Summary", "Open items", "Vessel", "Doors", "Details",
-          "Door 5-32, unsatisfactory", "Cautions", "Signatures"})
+    for (const char* title : {"Survey report", "Summary", "Open items", "Vessel", "Doors",
+                              "Details", "Door 5-32, unsatisfactory", "Cautions", "Signatures"})
         EXPECT_TRUE(titles.contains(QString::fromLatin1(title))) << title;
     EXPECT_FALSE(titles.contains(QStringLiteral("Runs")));
 }
@@ -222,10 +221,10 @@ TEST(SurveyReport, ShowsSignaturesAndWhatCameLater) {
     EXPECT_THAT(textOf(sample, ReportKind::Survey),
                 AllOf(HasSubstr("Maren Holt, inspector, signed 25 Nov 2026"),
                       HasSubstr("Nothing was recorded after this signature."),
-                      Not(HasSubstr("Nobody has signed"))));
+                      Not(HasSubstr("No one has signed"))));
     sample.add(Note{sample.walkdown, "5-31", "afterwards"});
     EXPECT_THAT(textOf(sample, ReportKind::Survey),
-                ContainsRegex("One fact was recorded after this signature .* 5-31 note"));
+                ContainsRegex("One entry was recorded after this signature .* 5-31 note"));
 }
 
 TEST(SurveyReport, SaysWhereSignedFactsAreNotThoseThatWereSigned) {
@@ -236,16 +235,17 @@ TEST(SurveyReport, SaysWhereSignedFactsAreNotThoseThatWereSigned) {
     by.facts_sha256 = std::string(64, '0');
     by.key = std::string(64, 'a');
     sample.add(by);
-    EXPECT_THAT(textOf(sample, ReportKind::Survey),
-                HasSubstr("The facts this signature covers are not here as they were signed."));
+    EXPECT_THAT(
+        textOf(sample, ReportKind::Survey),
+        HasSubstr("The entries covered by this signature are no longer as they were when signed."));
 }
 
 TEST(DoorRecord, IsOnePageWithClassRowsTimesItemsAndPhotograph) {
     const QByteArray pdf = made(SampleItems(), ReportKind::DoorRecord, "5-32").document;
     EXPECT_THAT(pageTexts(pdf), SizeIs(1));
     const std::string text = flowingText(pdf).toStdString();
-    EXPECT_THAT(text, AllOf(HasSubstr("Door 5-32"), HasSubstr("by the register A-60"),
-                            HasSubstr("by its plate A-30"), HasSubstr("0.267 ± 0.011 m/s"),
+    EXPECT_THAT(text, AllOf(HasSubstr("Door record: 5-32"), HasSubstr("register A-60"),
+                            HasSubstr("plate A-30"), HasSubstr("0.267 ± 0.011 m/s"),
                             HasSubstr("Closing rates"), HasSubstr("0.1 to 0.2 m/s"),
                             HasSubstr("A hook holds the leaf open"), HasSubstr("rectified"),
                             HasSubstr("Hook on the leaf")));
@@ -276,8 +276,8 @@ TEST(DoorRecord, IsOnePageAfterTenYears) {
 
 TEST(DoorRecord, OfADoorNobodyEverTriedSaysSo) {
     EXPECT_THAT(textOf(SampleWalkdown(), ReportKind::DoorRecord, "3-01"),
-                AllOf(HasSubstr("Untested"), HasSubstr("It has not been timed upright yet."),
-                      HasSubstr("Nothing was ever written up at this door.")));
+                AllOf(HasSubstr("Untested"), HasSubstr("Not yet timed with the ship upright."),
+                      HasSubstr("No deficiency has been written up at this door.")));
 }
 
 TEST(DoorRecord, IsRefusedForADoorThatIsNotThere) {
@@ -308,7 +308,7 @@ TEST(PaperForm, AsksEachDoorWhatTheTabletAsks) {
                 AllOf(HasSubstr(questionOf("no-hook")), HasSubstr(questionOf("pocket-clear")),
                       HasSubstr("Plate reads:"), HasSubstr("Notes:"),
                       HasSubstr("Alarm on to leaf moves, s"), HasSubstr("Leaf moves to shut, s"),
-                      HasSubstr("10 to 40 s"), HasSubstr("local rules stand above")));
+                      HasSubstr("10 to 40 s"), HasSubstr("local rules take precedence")));
 }
 
 /// The numbers under which it is typed in.

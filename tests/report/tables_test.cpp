@@ -68,7 +68,7 @@ TEST(ItemsCsv, GivesEveryItemWithActionAndGroundInTwoColumns) {
     EXPECT_EQ(lines[0].at("overdue"), "yes");
     EXPECT_EQ(lines[0].at("zones_acting_as_one"), "2 3");
     EXPECT_EQ(lines[1].at("state"), "rectified");
-    EXPECT_EQ(lines[1].at("put_right_by"), "Ove Brandlund");
+    EXPECT_EQ(lines[1].at("rectified_by"), "Ove Brandlund");
     EXPECT_EQ(lines[2].at("state"), "withdrawn");
     EXPECT_EQ(lines[3].at("action"), "");
     EXPECT_EQ(lines[3].at("ground_for_detention"), "");

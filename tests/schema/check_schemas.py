@@ -138,7 +138,7 @@ def check_handover():
         csv = SOURCE / "sample_vessels" / "ternwick-lass" / "register.csv"
         register, file = f"{folder}/v.db", f"{folder}/h.zip"
         for command in (["register", "import", csv, "--into", register],
-                        ["handover", "give", register, "--to", file]):
+                        ["handover", "export", register, "--to", file]):
             if subprocess.run([CLI, *command], capture_output=True, check=False).returncode != 0:
                 FAULTS.append(f"{command[0]} {command[1]} does not work")
                 return
@@ -239,13 +239,14 @@ def check_exercises():
     accepts(name, changed(sliding, "doors", 0, "x-why", 7), "a door with a remark")
     refuses(name, {k: v for k, v in exam.items() if k != "pass_percent"}, "an exam without a mark")
     with tempfile.TemporaryDirectory() as folder:
-        word, file = Path(folder) / "word", Path(folder) / "sealed.json"
-        word.write_text("seven grey herons", encoding="utf-8")
-        cli("practice", "seal", exercises / "sliding.json", "--output", file, "--word-file", word)
-        sealed = load(file)
-    accepts(name, sealed, "a sealed exercise")
-    refuses(name, changed(sealed, "doors", 0, "faults", ["hook"]), "a sealed exercise's fault")
-    refuses(name, changed(sealed, "sealed", "salt", "ab"), "half a salt")
+        password, file = Path(folder) / "password", Path(folder) / "locked.json"
+        password.write_text("seven grey herons", encoding="utf-8")
+        cli("practice", "lock", exercises / "sliding.json", "--output", file,
+            "--password-from", password)
+        locked = load(file)
+    accepts(name, locked, "a locked exercise")
+    refuses(name, changed(locked, "doors", 0, "faults", ["hook"]), "a locked exercise's fault")
+    refuses(name, changed(locked, "locked", "salt", "ab"), "half a salt")
 
 
 def check_answers():

@@ -192,7 +192,7 @@ TEST_P(RegisterContract, APhotographHasTheHashItNames) {
         sampleFact(5, Photograph{m_walkdown, "5-32", sha256Of(bytes), "image/png", "", ""});
     const auto before = *m_register->facts();
     EXPECT_FALSE(m_register->recordPhotograph(photograph, other));
-    EXPECT_FALSE(m_register->recordPhotograph(note(5, "no photograph"), bytes));
+    EXPECT_FALSE(m_register->recordPhotograph(note(5, "not a photograph"), bytes));
     EXPECT_EQ(*m_register->facts(), before);
     EXPECT_FALSE(m_register->photograph(sha256Of(bytes)));
     ASSERT_TRUE(m_register->recordPhotograph(photograph, bytes));

@@ -3,6 +3,7 @@
 #include <QLocale>
 
 #include "app/desktop/language.h"
+#include "app/languages/translations.h"
 #include "tests/tour/pseudo_language.h"
 
 namespace latchround::tour {

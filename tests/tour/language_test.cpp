@@ -1,19 +1,20 @@
 // The language the program speaks is the setting's, else the machine's where it is spoken here;
-// figures go with it; papers are English whatever it is; and a translation keeps every place that
-// its English has.
+// figures go with it; papers are English whatever it is, unless they are asked for as a
+// translation; and a translation keeps every place that its English has.
 #include <QApplication>
 #include <QDir>
 #include <QProcess>
 #include <QRegularExpression>
-#include <QXmlStreamReader>
 
 #include <gmock/gmock.h>
 
 #include "app/catalogue/catalogue_place.h"
 #include "app/desktop/language.h"
+#include "app/languages/translations.h"
 #include "core/evidence/newest_walkdown.h"
 #include "tests/tour/language.h"
 #include "tests/tour/tour.h"
+#include "tests/tour/translations.h"
 #include "ui/words/door_words.h"
 #include "ui/words/in_english.h"
 #include "ui/words/phrase_words.h"
@@ -35,28 +36,6 @@ protected:
 
 QString leafMoves() {
     return ui::markWords(MarkKind::LeafMoves);
-}
-
-struct Message {
-    QString english;
-    QString translated;
-};
-
-std::vector<Message> messagesOf(const QString& path) {
-    QFile file(path);
-    EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << path.toStdString();
-    QXmlStreamReader reader(&file);
-    std::vector<Message> messages;
-    while (!reader.atEnd()) {
-        reader.readNext();
-        if (reader.isStartElement() && reader.name() == QLatin1String("source"))
-            messages.push_back({reader.readElementText(), {}});
-        else if (reader.isStartElement() && reader.name() == QLatin1String("translation"))
-            messages.back().translated =
-                reader.readElementText(QXmlStreamReader::IncludeChildElements);
-    }
-    EXPECT_FALSE(reader.hasError()) << reader.errorString().toStdString();
-    return messages;
 }
 
 /// "%1", "%2" in the order of their numbers.
@@ -117,7 +96,7 @@ TEST_F(Language, SpokenAtOnceAndSilentForPapers) {
     EXPECT_EQ(leafMoves(), "Leaf moves");
 }
 
-TEST_F(Language, PapersReadTheSameInEveryLanguage) {
+TEST_F(Language, PapersReadTheSameInEveryLanguageUnlessATranslationIsAskedFor) {
     QTemporaryDir documents;
     qputenv("HOME", documents.path().toUtf8());
     Tour tour(Tablet{}, [](const QString&, Tour&) {});
@@ -131,31 +110,41 @@ TEST_F(Language, PapersReadTheSameInEveryLanguage) {
     const QString door = QStringLiteral("5-04"); // with times, a rate and a clear opening
     const auto walkdown = newestWalkdownOf(session.ledger(), door.toStdString());
     ASSERT_TRUE(walkdown);
-    const auto wordsIn = [&](const char* language, ui::Units units) {
+    const auto madeIn = [&](const char* language, ui::Units units, ui::PaperLanguage of_paper) {
         speakOnTour(QLatin1String(language));
         ui::useUnits(units);
-        const auto made = tour.app().ports().documents->make(ReportKind::DoorRecord, walkdown->id,
-                                                             door, [](int, int) { return true; });
+        auto made = tour.app().ports().documents->make(ReportKind::DoorRecord, walkdown->id, door,
+                                                       of_paper, [](int, int) { return true; });
         EXPECT_TRUE(made) << ui::inOneLine(made.error());
+        return made.value_or(ui::PaperMade{});
+    };
+    const auto wordsOf = [](const ui::PaperMade& paper) {
         QProcess reader;
-        reader.start("pdftotext", {made->path, "-"});
+        reader.start("pdftotext", {paper.path, "-"});
         EXPECT_TRUE(reader.waitForFinished());
         return reader.readAllStandardOutput().toStdString();
     };
-    const std::string english = wordsIn("en", ui::Units::OfTheText);
-    EXPECT_THAT(english, testing::HasSubstr("m/s"));
-    EXPECT_EQ(wordsIn("es", ui::Units::UsCustomary), english);
+    using ui::PaperLanguage;
+    const auto english = madeIn("en", ui::Units::OfTheText, PaperLanguage::English);
+    EXPECT_THAT(wordsOf(english), testing::HasSubstr("m/s"));
+    const auto same = madeIn("es", ui::Units::UsCustomary, PaperLanguage::English);
+    EXPECT_EQ(wordsOf(same), wordsOf(english));
+    EXPECT_EQ(same.made->language, "en");
+    const auto spanish = madeIn("es", ui::Units::UsCustomary, PaperLanguage::OfTheScreen);
+    EXPECT_THAT(wordsOf(spanish),
+                testing::AllOf(testing::HasSubstr("machine translation"), testing::HasSubstr("m/s"),
+                               testing::Not(testing::HasSubstr("ft/s"))));
+    EXPECT_EQ(spanish.made->language, "es");
+    EXPECT_TRUE(spanish.path.endsWith(" es.pdf")) << spanish.path.toStdString();
+    EXPECT_EQ(ui::unitsInUse(), ui::Units::UsCustomary) << "the screen goes on in its own";
 }
 
 TEST_F(Language, ATranslationKeepsEveryPlaceOfItsEnglish) {
-    const QDir folder(QStringLiteral(LATCHROUND_SOURCE "/resources/languages"));
-    const QStringList files = folder.entryList({"*.ts"}, QDir::Files);
-    ASSERT_EQ(files.size(), 3);
-    for (const QString& file : files)
-        for (const Message& message : messagesOf(folder.filePath(file))) {
+    for (const QString& language : translatedLanguages())
+        for (const Message& message : messagesOf(language)) {
             if (message.translated.isEmpty())
                 continue;
-            const std::string where = file.toStdString() + ": " + message.english.toStdString();
+            const std::string where = language.toStdString() + ": " + message.english.toStdString();
             EXPECT_EQ(placesIn(message.translated), placesIn(message.english)) << where;
             EXPECT_EQ(message.translated.count('\n'), message.english.count('\n')) << where;
             // What is put together of pieces keeps the space or the comma it begins with.

@@ -4,6 +4,8 @@
 
 #include <QCoreApplication>
 
+#include "ui/words/in_english.h"
+
 namespace latchround::tour {
 
 namespace {
@@ -43,7 +45,7 @@ QString pseudo(const QString& english) {
 }
 
 QString PseudoLanguage::translate(const char*, const char* source, const char*, int) const {
-    return pseudo(QString::fromUtf8(source));
+    return ui::InEnglish::isSpoken() ? QString() : pseudo(QString::fromUtf8(source));
 }
 
 void speakPseudo(bool on) {

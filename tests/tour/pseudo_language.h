@@ -1,6 +1,7 @@
 // The tests' own language, "qps": every text of the program in accented letters, longer by two
 // fifths and within [ and ]. What stands on a screen in plain letters was never handed to the
-// translators, and what is cut off here has no room for Spanish.
+// translators, and what is cut off here has no room for Spanish. Silent, as every language is,
+// while English is spoken.
 #pragma once
 
 #include <QTranslator>

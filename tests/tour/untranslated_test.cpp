@@ -17,6 +17,7 @@
 #include "tests/tour/painted_text.h"
 #include "tests/tour/pseudo_language.h"
 #include "tests/tour/tour.h"
+#include "ui/look/english_label.h"
 
 using namespace latchround;
 using namespace latchround::tour;
@@ -33,7 +34,7 @@ public:
             readFacts(QStringLiteral("%1/history.jsonl").arg(QLatin1String(file)));
         }
         readTable(QStringLiteral("resources/practice/vessel.csv"));
-        for (const char* rows : {"solas-passenger", "solas-before-2002", "us-domestic", "practice",
+        for (const char* rows : {"solas-passenger", "solas-before-2002", "us-domestic", "usage",
                                  "maintenance", "canada", "eu-inland", "large-yacht", "other"})
             addCitations(
                 QJsonDocument::fromJson(
@@ -101,7 +102,7 @@ private:
         for (auto at = object.begin(); at != object.end(); ++at) {
             if (at->isString() && (at.key() == QLatin1String("edition") ||
                                    (at.key() == QLatin1String("cite") &&
-                                    object[QLatin1String("status")] != QLatin1String("practice"))))
+                                    object[QLatin1String("status")] != QLatin1String("usage"))))
                 m_said += at->toString() + QLatin1Char('\n');
             for (const QJsonValue& each : at->toArray())
                 addCitations(each.toObject());
@@ -121,6 +122,12 @@ private:
     std::set<QString> m_signs;
     QString m_said;
 };
+
+/// The English that stands small beneath a warning or a word of the radio; empty for none.
+QString englishOn(const QWidget& widget) {
+    const auto* label = qobject_cast<const ui::EnglishLabel*>(&widget);
+    return label ? label->text() : widget.property("english").toString();
+}
 
 /// The plain words of a text that are no data.
 QStringList untranslated(const QString& text, const Data& data) {
@@ -151,14 +158,14 @@ TEST(PseudoLanguage, KeepsPlacesAndSaysMore) {
     EXPECT_EQ(pseudo("Deck %1"), "[Déçk %1]");
     EXPECT_EQ(pseudo("%1 · %2"), "%1 · %2");
     EXPECT_THAT(pseudo("two\nlines").toStdString(), testing::HasSubstr("\n"));
-    const QString text = QStringLiteral("All of it still holds");
+    const QString text = QStringLiteral("All still true");
     EXPECT_GE(pseudo(text).size(), text.size() * 14 / 10);
 }
 
 TEST(PseudoLanguage, PlainWordsAreFoundAndDataIsNot) {
     const Data data;
     EXPECT_EQ(untranslated("[ThíR] Not armed", data), QStringList{"Not armed"});
-    EXPECT_EQ(untranslated(pseudo("What would settle it"), data), QStringList());
+    EXPECT_EQ(untranslated(pseudo("What would decide it"), data), QStringList());
     EXPECT_EQ(untranslated("SOLAS II-2/9.4.1.1.5.2 · 0,2 m/s", data), QStringList());
 }
 
@@ -173,9 +180,10 @@ TEST_P(Untranslated, NothingOnTheScreensIs) {
             else
                 for (const PaintedText& text : paintedBy(*widget))
                     texts << text.words;
+            const QString english = englishOn(*widget);
             for (const QString& text : texts)
                 for (const QString& phrase : untranslated(text, data))
-                    if (told.insert(phrase).second)
+                    if (!english.contains(phrase) && told.insert(phrase).second)
                         ADD_FAILURE() << stop.toStdString() << ": \"" << phrase.toStdString()
                                       << "\" in " << nameOf(*widget).toStdString();
         }

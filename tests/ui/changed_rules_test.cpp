@@ -105,7 +105,7 @@ TEST(ChangedRules, TheCardSaysHowManyDoorsAreGradedOtherwise) {
     ChangedShip ship;
     ship.show();
     EXPECT_TRUE(ship.card().isVisible());
-    EXPECT_EQ(ship.cardWords(), "1 door graded otherwise since the rules changed");
+    EXPECT_EQ(ship.cardWords(), "1 door graded differently since the rules changed");
 }
 
 TEST(ChangedRules, AnExerciseHasNone) {
@@ -125,8 +125,8 @@ TEST(ChangedRules, TheListNamesTheDoorWithTheVerdictBeforeAndNow) {
     ChangedShip ship;
     ship.show();
     ship.press("changed-rules-look");
-    EXPECT_THAT(ship.sheetWords(), HasSubstr("7-02: untested before, unsatisfactory now"));
-    EXPECT_THAT(ship.sheetWords(), HasSubstr("Nothing that was recorded has changed"));
+    EXPECT_THAT(ship.sheetWords(), HasSubstr("7-02: was untested, now unsatisfactory"));
+    EXPECT_THAT(ship.sheetWords(), HasSubstr("No record has changed"));
     EXPECT_THAT(ship.sheetWords(),
                 HasSubstr(findRequirement(ship.session->catalogue(), "self-closing")->words));
 }
@@ -226,20 +226,21 @@ TEST(ChangedRules, ItSaysWhoseRulesWerePutInOrTakenOut) {
     taken_out.show();
     taken_out.press("changed-rules-look");
     EXPECT_THAT(taken_out.sheetWords(),
-                HasSubstr("The rules of Port of Skerry no longer stand over the catalogue."));
+                HasSubstr("The rules of Port of Skerry no longer apply on top of the catalogue."));
     ChangedShip edition;
     edition.show();
     edition.press("changed-rules-look");
-    EXPECT_THAT(edition.sheetWords(), HasSubstr("Another edition of the catalogue is in use."));
+    EXPECT_THAT(edition.sheetWords(),
+                HasSubstr("A different edition of the catalogue is now in use."));
 }
 
 TEST(ChangedRules, RulesThatCannotBeReadAnyMoreAreToldAsWhatTheyAre) {
     ChangedShip ship(std::nullopt);
     ship.ports.former_unreadable = Error{"kept", errors::not_readable_file()};
     ship.show();
-    EXPECT_EQ(ship.cardWords(), "The rules changed since the doors were last shown");
+    EXPECT_EQ(ship.cardWords(), "The rules have changed since the doors were last shown");
     ship.press("changed-rules-look");
-    EXPECT_THAT(ship.sheetWords(), HasSubstr("cannot be read any more"));
+    EXPECT_THAT(ship.sheetWords(), HasSubstr("can no longer be read"));
     ship.press("changed-rules-seen");
     EXPECT_FALSE(ship.card().isVisible());
 }

@@ -51,7 +51,7 @@ TEST_F(Lookup, TellsClassCellAndCitation) {
     choose(1, 3);
     EXPECT_EQ(title(), "B-15");
     EXPECT_THAT(all(), HasSubstr("SOLAS II-2 table 9.1, cell 3-7: B-15"));
-    EXPECT_THAT(all(), HasSubstr("the flag Administration stand above"));
+    EXPECT_THAT(all(), HasSubstr("the flag Administration take precedence over"));
     press("division-deck");
     EXPECT_THAT(all(), HasSubstr("Below the deck"));
     choose(0, 12);
@@ -78,7 +78,7 @@ TEST_F(Lookup, TellsWhatTheDoorOfAUSBulkheadNeeds) {
     EXPECT_EQ(m_shown->spaces(0)->count(), 13);
     choose(0, 1);
     choose(1, 10);
-    EXPECT_EQ(title(), "A-60, its door A-15");
+    EXPECT_EQ(title(), "A-60, door A-15");
 }
 
 } // namespace

@@ -107,7 +107,8 @@ TEST(DrillScreen, RecordsTheTrialsOnlyWhenTheyAreKept) {
     ASSERT_TRUE(QTest::qWaitForWindowExposed(&screen));
     screen.enter();
     EXPECT_FALSE(key(screen, "drill-begin")->isVisible()); // no loudspeaker here
-    EXPECT_TRUE(screen.findChild<QLabel*>("drill-sound")->text().contains("no loudspeaker"));
+    EXPECT_TRUE(
+        screen.findChild<QLabel*>("drill-sound")->text().contains("No working loudspeaker"));
     QSignalSpy done(&screen, &DrillScreen::done);
     QTest::mouseClick(key(screen, "drill-begin-silent"), Qt::LeftButton);
     auto* mark = screen.findChild<MarkKey*>("drill-mark");

@@ -44,9 +44,9 @@ TEST(BudgetTable, ListsEveryPartAndWhatTheyComeTo) {
     row.inside = 0.9612;
     const BudgetTable table(row);
     const QStringList lines = table.lines();
-    EXPECT_TRUE(lines.contains("thumb's scatter at the end, 0.071\u00a0s, 0.0014"));
+    EXPECT_TRUE(lines.contains("reaction scatter at the end, 0.071\u00a0s, 0.0014"));
     EXPECT_TRUE(lines.contains("clear opening, 0.0050\u00a0m, 0.0013"));
-    EXPECT_TRUE(lines.contains("together, 0.0019"));
+    EXPECT_TRUE(lines.contains("combined, 0.0019"));
     // (0.001414^2 + 0.00125^2)^2 / (0.00125^4 / 9) = 46.8
     EXPECT_TRUE(lines.contains("degrees of freedom, 46"));
     EXPECT_TRUE(lines.contains("probability inside the limits, 96.1 %"));
@@ -63,11 +63,11 @@ TEST(OutlookWords, SayWhenAndOfWhat) {
     }
     const QString words =
         outlookWords(outlookOf(days, 10, 40, day("2026-01-01")), 10, 40, QStringLiteral("s"));
-    EXPECT_TRUE(words.startsWith("24 times, changing by −0.4")) << words.toStdString();
+    EXPECT_TRUE(words.startsWith("24 timings, changing by −0.4")) << words.toStdString();
     EXPECT_TRUE(words.contains("first reaches 10.0")) << words.toStdString();
     days.resize(3);
     EXPECT_TRUE(outlookWords(outlookOf(days, 10, 40, day("2021-01-01")), 10, 40, "s")
-                    .contains("too few to say"));
+                    .contains("too few to predict"));
 }
 
 TEST(InclinationWords, NeverSayThatTheRowIsGood) {
@@ -86,8 +86,10 @@ TEST(InclinationWords, NeverSayThatTheRowIsGood) {
     EXPECT_TRUE(inclinationWords(row, door).contains("up to 18\u00a0N"));
     door.evidence.measured["closes"] = {{}, {"w", "d", "closes", 12, "N"}};
     EXPECT_TRUE(inclinationWords(row, door).contains("could not close"));
+    door.evidence.measured["closes"].body.value = 18;
+    EXPECT_TRUE(inclinationWords(row, door).contains("too close"));
     door.evidence.measured["closes"].body.value = 40;
-    EXPECT_TRUE(inclinationWords(row, door).contains("no verdict comes from this"));
+    EXPECT_TRUE(inclinationWords(row, door).contains("this gives no verdict"));
 }
 
 TEST(DueWords, OverdueIsSaidFirst) {
@@ -100,7 +102,7 @@ TEST(DueWords, OverdueIsSaidFirst) {
     item.due = day("2026-11-27");
     item.is_overdue = false;
     EXPECT_EQ(dueDetail(item, day("2026-11-26")), "due 27 Nov 2026 · weekly · last 20 Nov 2026");
-    EXPECT_EQ(dueSummary({item}), "next on 27 Nov 2026");
+    EXPECT_EQ(dueSummary({item}), "next due 27 Nov 2026");
     item.is_overdue = true;
     EXPECT_EQ(dueSummary({item}), "1 overdue");
 }

@@ -149,7 +149,7 @@ TEST(FirstScreen, NamesTheDangerAndWhoseRulesStandAbove) {
         if (label->isVisible())
             all += label->text() + '\n';
     for (const char* words : {"crush", "flag Administration", "approved fire plan", "local rules",
-                              "not a certificate", "anyone may stop"})
+                              "not a certificate", "Anyone may stop"})
         EXPECT_TRUE(all.contains(words)) << words;
 }
 

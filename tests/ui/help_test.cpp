@@ -28,7 +28,7 @@ namespace {
 std::vector<Requirement> allRows() {
     std::vector<Requirement> all;
     for (const char* name :
-         {"solas-passenger", "solas-before-2002", "us-domestic", "practice", "canada"}) {
+         {"solas-passenger", "solas-before-2002", "us-domestic", "usage", "canada"}) {
         std::ifstream file(std::string(LATCHROUND_SOURCE) + "/resources/requirements/" + name +
                            ".json");
         const std::string text{std::istreambuf_iterator<char>(file),
@@ -64,7 +64,7 @@ TEST(Help, EveryRowOfEveryCatalogueHasWordsAndADrawing) {
         EXPECT_FALSE(help.title.isEmpty()) << row.id;
         ASSERT_EQ(help.paragraphs.size(), 1u) << row.id;
         EXPECT_EQ(help.paragraphs.front().words.toStdString(), row.look_for);
-        EXPECT_TRUE(help.paragraphs.front().source.contains(row.status == Status::Practice
+        EXPECT_TRUE(help.paragraphs.front().source.contains(row.status == Status::Usage
                                                                 ? statusWords(row.status)
                                                                 : QString::fromStdString(row.cite)))
             << row.id << ": " << help.paragraphs.front().source.toStdString();
@@ -151,7 +151,7 @@ TEST(Help, DrawingsAreInTheLightOfTheLook) {
 }
 
 TEST(HelpKey, TheQuestionIsAKeyThatAsksForHelp) {
-    ChoiceRow row("Seals whole, unpainted?");
+    ChoiceRow row("Seals intact, unpainted?");
     row.offerHelp();
     row.resize(600, row.heightForWidth(600));
     row.show();
@@ -160,7 +160,7 @@ TEST(HelpKey, TheQuestionIsAKeyThatAsksForHelp) {
     ASSERT_NE(key, nullptr);
     EXPECT_GE(key->height(), 60);
     EXPECT_GE(key->width(), 60);
-    EXPECT_EQ(key->accessibleName(), "What to look at: Seals whole, unpainted?");
+    EXPECT_EQ(key->accessibleName(), "What to look at: Seals intact, unpainted?");
     EXPECT_EQ(QAccessible::queryAccessibleInterface(key)->role(), QAccessible::PushButton);
     int asked = 0;
     int answered = 0;
@@ -201,7 +201,7 @@ TEST(HelpKey, AValueRowAsksForHelpByItsWords) {
 
 TEST(HelpKey, TabComesToTheAnswersFirst) {
     QWidget window;
-    auto* choice = new ChoiceRow("Seals whole, unpainted?");
+    auto* choice = new ChoiceRow("Seals intact, unpainted?");
     auto* value = new ValueRow("Ship's heel now", "Change");
     choice->offerHelp();
     value->offerHelp();
@@ -219,7 +219,7 @@ TEST(HelpKey, TabComesToTheAnswersFirst) {
 }
 
 TEST(HelpKey, ARowWithoutHelpHasNoSuchKey) {
-    ChoiceRow row("Seals whole, unpainted?");
+    ChoiceRow row("Seals intact, unpainted?");
     EXPECT_EQ(row.findChild<HelpKey*>(), nullptr);
     int asked = 0;
     QObject::connect(&row, &ChoiceRow::helpAsked, [&] { ++asked; });

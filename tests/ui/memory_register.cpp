@@ -30,9 +30,9 @@ std::string fileText(const std::string& path) {
 Catalogue shippedCatalogue() {
     const std::string folder = std::string(LATCHROUND_SOURCE) + "/resources/requirements/";
     auto solas = catalogueFrom(fileText(folder + "solas-passenger.json"), "solas");
-    auto practice = catalogueFrom(fileText(folder + "practice.json"), "practice");
+    auto usage = catalogueFrom(fileText(folder + "usage.json"), "usage");
     auto upkeep = catalogueFrom(fileText(folder + "maintenance.json"), "maintenance");
-    Catalogue both = joined(std::move(solas.value()), std::move(practice.value())).value();
+    Catalogue both = joined(std::move(solas.value()), std::move(usage.value())).value();
     return joined(std::move(both), std::move(upkeep.value())).value();
 }
 
@@ -87,11 +87,12 @@ struct FakePhotographs : Over<Photographs> {
 struct FakeDocuments : Over<Documents> {
     using PortOver::PortOver;
     Result<PaperMade> make(Paper paper, const FactId& walkdown, const QString& door,
-                           const Progress&) override {
+                           PaperLanguage language, const Progress&) override {
         if (behind.report_failure)
             return tl::unexpected(*behind.report_failure);
         behind.reports.push_back(walkdown);
         behind.papers.push_back(paper);
+        behind.paper_languages.push_back(language);
         PaperMade made{QStringLiteral("/papers/") + QString::fromStdString(walkdown), std::nullopt};
         if (const auto* kind = std::get_if<ReportKind>(&paper))
             made.made = ReportMade{walkdown, *kind, door.toStdString(), "e", {}, "", ""};
@@ -163,15 +164,15 @@ struct FakeExercises : Over<Exercises> {
     using PortOver::PortOver;
     std::vector<ExerciseOffered> offered() const override { return behind.offered; }
     Checked<std::optional<QString>> takeIn(QWidget*) override { return behind.taken_in; }
-    Result<> begin(const QString& place, const QString& word) override {
-        if (behind.right_word && word != *behind.right_word)
-            return tl::unexpected(Error{{}, errors::word_does_not_open()});
-        behind.practised.emplace_back(place, word);
+    Result<> begin(const QString& place, const QString& password) override {
+        if (behind.right_password && password != *behind.right_password)
+            return tl::unexpected(Error{{}, errors::password_does_not_open()});
+        behind.practised.emplace_back(place, password);
         return {};
     }
     std::optional<ExerciseUnfinished> unfinished() const override { return behind.broken_off; }
-    Result<> goOn(const QString& word) override {
-        behind.gone_on.push_back(word);
+    Result<> goOn(const QString& password) override {
+        behind.gone_on.push_back(password);
         return {};
     }
     Result<> putAside() override {

@@ -40,7 +40,8 @@ public:
     std::optional<Error> report_failure;
     std::vector<FactId> reports; ///< walkdowns that papers were made of
     std::vector<Paper> papers;   ///< which, in the same order
-    std::vector<QString> shown;  ///< files handed to Documents::show
+    std::vector<PaperLanguage> paper_languages;
+    std::vector<QString> shown; ///< files handed to Documents::show
     std::vector<VesselOnTablet> on_tablet;
     std::vector<QString> opened; ///< places handed to Vessels::open
     std::optional<Error> open_failure;
@@ -60,10 +61,12 @@ public:
     std::optional<HandoverSeen> seen;     ///< what Handovers::lookAt answers
     std::vector<std::vector<Fact>> taken; ///< what was recorded along with each file taken in
     std::vector<ExerciseOffered> offered;
-    std::optional<QString> right_word; ///< the only one that opens an exercise, where there is one
-    std::vector<std::pair<QString, QString>> practised; ///< places and words with which one began
+    std::optional<QString>
+        right_password; ///< the only one that opens an exercise, where there is one
+    std::vector<std::pair<QString, QString>>
+        practised; ///< places and passwords with which one began
     std::optional<ExerciseUnfinished> broken_off;
-    std::vector<QString> gone_on; ///< words handed to Exercises::goOn
+    std::vector<QString> gone_on; ///< passwords handed to Exercises::goOn
     std::vector<practice::Attempt> finished;
 
     /// In place of the one that keeps what waits in memory.

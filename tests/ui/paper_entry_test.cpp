@@ -98,10 +98,10 @@ TEST_F(PaperEntry, ATimeThatIsNotOrIsStillToComeIsSaid) {
                 return true;
         return false;
     };
-    EXPECT_TRUE(says("There is no such time of day."));
+    EXPECT_TRUE(says("That is not a valid time."));
     type("1043");
     ASSERT_NE(sheet(), nullptr);
-    EXPECT_TRUE(says("That is later than now."));
+    EXPECT_TRUE(says("That is in the future."));
     type("1042");
     EXPECT_EQ(sheet(), nullptr);
 }

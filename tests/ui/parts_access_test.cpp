@@ -43,7 +43,7 @@ struct AllParts : QWidget {
         for (QWidget* part : std::initializer_list<QWidget*>{
                  mark, keypad, list, why, figure, new ZoneProfile, new DoorDrawing, new BandGauge,
                  new DoorGlyph(Verdict::Judge), new PhrasePicker({"power off"}),
-                 new ChoiceRow("Seals whole", {}, true)})
+                 new ChoiceRow("Seals intact", {}, true)})
             layout->addWidget(part);
     }
 };

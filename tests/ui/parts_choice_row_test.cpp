@@ -40,7 +40,7 @@ TEST(ChoiceRow, TapOnNoAnswersNo) {
 }
 
 TEST(ChoiceRow, AnotherKeyTakesOverFromTheFirst) {
-    ChoiceRow row("Seals whole");
+    ChoiceRow row("Seals intact");
     Heard heard(row);
     QTest::mouseClick(row.key(Answer::Yes), Qt::LeftButton);
     QTest::mouseClick(row.key(Answer::NotApplicable), Qt::LeftButton);
@@ -50,7 +50,7 @@ TEST(ChoiceRow, AnotherKeyTakesOverFromTheFirst) {
 }
 
 TEST(ChoiceRow, ChosenKeyPressedAgainAsksAndKeepsTheAnswer) {
-    ChoiceRow row("Seals whole");
+    ChoiceRow row("Seals intact");
     Heard heard(row);
     QTest::mouseClick(row.key(Answer::Yes), Qt::LeftButton);
     QTest::mouseClick(row.key(Answer::Yes), Qt::LeftButton);
@@ -62,7 +62,7 @@ TEST(ChoiceRow, ChosenKeyPressedAgainAsksAndKeepsTheAnswer) {
 
 /// A finger that comes down twice.
 TEST(ChoiceRow, ASecondTapOfTheSameFingerIsPassedOver) {
-    ChoiceRow row("Seals whole");
+    ChoiceRow row("Seals intact");
     Heard heard(row);
     QPushButton* yes = row.key(Answer::Yes);
     QTest::mouseClick(yes, Qt::LeftButton);
@@ -86,7 +86,7 @@ TEST(ChoiceRow, SpaceOnAKeyAnswers) {
 }
 
 TEST(ChoiceRow, SettingAnAnswerShowsItAndSaysNothing) {
-    ChoiceRow row("Seals whole");
+    ChoiceRow row("Seals intact");
     Heard heard(row);
     row.setAnswer(Answer::No);
     EXPECT_TRUE(row.key(Answer::No)->isChecked());
@@ -106,7 +106,7 @@ TEST(ChoiceRow, SidesAreAnsweredApart) {
 }
 
 TEST(ChoiceRow, ChosenKeyShowsAShapeAsWellAsAColour) {
-    ChoiceRow row("Seals whole");
+    ChoiceRow row("Seals intact");
     row.resize(560, 80);
     QPushButton* key = row.key(Answer::Yes);
     // Counted by brightness on a dark fill: the tick is there, and a dash is another shape.

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <array>
 
 #include <QFile>
@@ -11,6 +12,7 @@
 #include "tests/ui/print_to.h"
 #include "ui/ink/glyph_drawing.h"
 #include "ui/ink/verdict_colour.h"
+#include "ui/look/sizes.h"
 #include "ui/ship/door_glyph.h"
 #include "ui/words/verdict_words.h"
 
@@ -49,13 +51,70 @@ double difference(const QImage& one, const QImage& other) {
 
 TEST(DoorGlyph, EveryStateIsToldApartByShapeAloneAtEverySize) {
     const Colours colours = oneInk();
-    for (const int side : {16, 32, 96})
+    for (const int side : {13, 16, 32, 96}) // 13: a door among seven decks of the profile
         for (std::size_t i = 0; i < all_verdicts.size(); ++i)
             for (std::size_t j = i + 1; j < all_verdicts.size(); ++j)
                 EXPECT_GT(difference(drawn(all_verdicts[i], side, colours),
                                      drawn(all_verdicts[j], side, colours)),
                           0.02)
                     << word(all_verdicts[i]) << " and " << word(all_verdicts[j]) << " at " << side;
+}
+
+/// What is dark in a picture, stretched to a square: shape without size or place.
+QImage shapeIn(const QImage& picture) {
+    QRect dark;
+    for (int y = 0; y < picture.height(); ++y)
+        for (int x = 0; x < picture.width(); ++x)
+            if (qGray(picture.pixel(x, y)) < 128)
+                dark |= QRect(x, y, 1, 1);
+    return picture.copy(dark).scaled(32, 32, Qt::IgnoreAspectRatio, Qt::SmoothTransformation);
+}
+
+/// Of what is dark in either, the share that is dark in both.
+double overlap(const QImage& one, const QImage& other) {
+    int both = 0;
+    int either = 0;
+    for (int y = 0; y < one.height(); ++y)
+        for (int x = 0; x < one.width(); ++x) {
+            const bool in_one = qGray(one.pixel(x, y)) < 128;
+            const bool in_other = qGray(other.pixel(x, y)) < 128;
+            both += in_one && in_other ? 1 : 0;
+            either += in_one || in_other ? 1 : 0;
+        }
+    return double(both) / std::max(1, either);
+}
+
+QImage questionMark(int side, bool bold) {
+    QImage image(side, side, QImage::Format_RGB32);
+    image.fill(Qt::white);
+    QPainter painter(&image);
+    QFont font = textFont(TextSize::Body, Sizes{}, bold);
+    font.setPixelSize(side * 3 / 4);
+    painter.setFont(font);
+    painter.drawText(image.rect(), Qt::AlignCenter, QStringLiteral("?"));
+    return image;
+}
+
+TEST(DoorGlyph, JudgementNeededIsNothingLikeTheHelpKeysQuestionMark) {
+    Colours colours = oneInk();
+    colours.ink = Qt::white; // without its frame
+    for (const int side : {16, 32, 96}) {
+        const QImage glyph = shapeIn(drawn(Verdict::Judge, side, colours));
+        const QImage question = shapeIn(questionMark(side, true));
+        EXPECT_LT(overlap(glyph, question), 0.5) << side;
+        EXPECT_GT(overlap(shapeIn(questionMark(side, false)), question), 0.5) << side;
+        // It is level: the same from either side.
+        EXPECT_GT(overlap(glyph, glyph.mirrored(true, false)), 0.85) << side;
+        EXPECT_LT(overlap(question, question.mirrored(true, false)), 0.85) << side;
+    }
+}
+
+TEST(DoorGlyph, JudgementNeededIsToldFromAllOthersAtTheProfilesSmallest) {
+    for (const Verdict verdict : all_verdicts)
+        if (verdict != Verdict::Judge)
+            EXPECT_GT(difference(drawn(Verdict::Judge, 9, oneInk()), drawn(verdict, 9, oneInk())),
+                      0.1)
+                << word(verdict);
 }
 
 TEST(DoorGlyph, StaysInsideItsBox) {
@@ -144,7 +203,7 @@ TEST(DoorGlyphSvg, ShippedFilesAreWhatTheProgramDraws) {
 
 TEST(VerdictWords, AreThoseOfTheTrade) {
     EXPECT_EQ(verdictWords(Verdict::Satisfactory), QString("satisfactory"));
-    EXPECT_EQ(verdictWords(Verdict::Judge), QString("needs your judgement"));
+    EXPECT_EQ(verdictWords(Verdict::Judge), QString("judgement needed"));
     EXPECT_EQ(verdictTitle(Verdict::TimeAgain), QString("Time again"));
 }
 

@@ -18,7 +18,7 @@ TwoLineRow itemRow() {
     row.name = "5-32";
     row.title = "Stays ajar by the width of a hand, the latch does not reach its plate";
     row.detail = "found, due on the day after tomorrow, nobody is to see to it yet";
-    row.figure = "grave";
+    row.figure = "critical";
     return row;
 }
 

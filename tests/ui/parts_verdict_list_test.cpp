@@ -80,7 +80,7 @@ TEST(VerdictList, HeadCountsWhatIsOpen) {
     VerdictList list;
     list.setGrade(sample.grade);
     EXPECT_EQ(list.accessibleName(),
-              QString("Door 5-32: unsatisfactory, 1 unsatisfactory, 2 to settle, 1 untested"));
+              QString("Door 5-32: unsatisfactory, 1 unsatisfactory, 2 undecided, 1 untested"));
 }
 
 TEST(VerdictRows, KeepTheRulesOfAModel) {

@@ -31,7 +31,7 @@ TEST(WhyPanel, SaysLimitMeasureCitationEditionAndWhatWouldSettleIt) {
     EXPECT_TRUE(all.contains("SOLAS II-2/9.4.1.1.5.2, edition 2015"));
     EXPECT_TRUE(all.contains("one more run"));
     EXPECT_TRUE(all.contains("zone bulkhead, sliding"));
-    EXPECT_TRUE(all.contains("the cited text was read"));
+    EXPECT_TRUE(all.contains("checked against the text"));
     EXPECT_TRUE(all.contains("watch the last hand's breadth"));
 }
 
@@ -39,7 +39,7 @@ TEST(WhyPanel, CommonPracticeIsCalledSo) {
     const SampleGrade sample;
     WhyPanel panel;
     panel.setRow(sample.row("seals"), "zone bulkhead, sliding");
-    EXPECT_TRUE(panel.paragraphs().join("\n").contains("common practice, no source"));
+    EXPECT_TRUE(panel.paragraphs().join("\n").contains("common practice, no published source"));
 }
 
 TEST(WhyPanel, OnlyAJudgementRowCanBeDecided) {
@@ -52,6 +52,20 @@ TEST(WhyPanel, OnlyAJudgementRowCanBeDecided) {
     EXPECT_TRUE(keyWith(panel, "Satisfactory")->isVisible());
 }
 
+TEST(WhyPanel, ADecisionThatANewerEntryOvertookCanBeMadeAgain) {
+    const SampleGrade sample;
+    WhyPanel panel;
+    panel.show();
+    RowGrade row = sample.row("pocket");
+    ASSERT_EQ(row.verdict, Verdict::Unsatisfactory);
+    row.reason.kind = ReasonKind::InspectorDecided;
+    panel.setRow(row, "zone bulkhead, sliding");
+    EXPECT_FALSE(keyWith(panel, "Satisfactory")->isVisible());
+    row.reason.overtaken = Overtaken::Decision;
+    panel.setRow(row, "zone bulkhead, sliding");
+    EXPECT_TRUE(keyWith(panel, "Satisfactory")->isVisible());
+}
+
 TEST(WhyPanel, DecisionNeedsAReasonFirst) {
     const SampleGrade sample;
     WhyPanel panel;
@@ -60,7 +74,7 @@ TEST(WhyPanel, DecisionNeedsAReasonFirst) {
     QSignalSpy decided(&panel, &WhyPanel::decided);
     QTest::mouseClick(keyWith(panel, "Unsatisfactory"), Qt::LeftButton);
     EXPECT_EQ(decided.count(), 0);
-    QTest::mouseClick(keyWith(panel, "worn, still does its work"), Qt::LeftButton);
+    QTest::mouseClick(keyWith(panel, "worn but serviceable"), Qt::LeftButton);
     QTest::mouseClick(keyWith(panel, "Unsatisfactory"), Qt::LeftButton);
     ASSERT_EQ(decided.count(), 1);
     EXPECT_EQ(decided[0][0].toString(), QString("seals"));
@@ -72,7 +86,7 @@ TEST(WhyPanel, ReasonOfOneRowIsNotCarriedToTheNext) {
     const SampleGrade sample;
     WhyPanel panel;
     panel.setRow(sample.row("seals"), "zone bulkhead, sliding");
-    QTest::mouseClick(keyWith(panel, "worn, still does its work"), Qt::LeftButton);
+    QTest::mouseClick(keyWith(panel, "worn but serviceable"), Qt::LeftButton);
     panel.setRow(sample.row("seals"), "zone bulkhead, sliding");
     EXPECT_FALSE(keyWith(panel, "Satisfactory")->isEnabled());
 }

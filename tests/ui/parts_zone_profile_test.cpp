@@ -118,10 +118,10 @@ TEST_F(ZoneProfileTest, BrokenBulkheadIsDrawnOtherwiseAndRead) {
     profile.setBulkheads({{"1/2"},
                           {"2/3"},
                           {"bulkhead 1/2 open at deck 4: zones 1 and 2 act as one, 60 m"},
-                          {"not shown to hold yet: bulkhead 2/3"}});
+                          {"not yet proven: bulkhead 2/3"}});
     EXPECT_NE(profile.grab().toImage(), whole);
     EXPECT_TRUE(profile.asList().first().contains("act as one"));
-    EXPECT_TRUE(profile.asList().join("\n").contains("bulkhead 1/2 does not hold"));
+    EXPECT_TRUE(profile.asList().join("\n").contains("bulkhead 1/2 is open"));
     EXPECT_TRUE(profile.accessibleDescription().contains("act as one"));
 }
 
@@ -284,7 +284,7 @@ TEST_F(ZoneProfileTest, ScreenReaderHearsAListWhoseDoorsArePressed) {
         EXPECT_EQ(list->indexOfChild(item), i);
     }
     QAccessibleInterface* bulkhead = list->child(2);
-    ASSERT_TRUE(bulkhead->text(QAccessible::Name).startsWith("bulkhead 2/3 does not hold"));
+    ASSERT_TRUE(bulkhead->text(QAccessible::Name).startsWith("bulkhead 2/3 is open"));
     ASSERT_EQ(bulkhead->childCount(), 2);
     QAccessibleInterface* door = bulkhead->child(1);
     EXPECT_EQ(door->role(), QAccessible::Button);

@@ -269,10 +269,10 @@ TEST(CoreInEnglish, CautionsAreAskedInSoManyWords) {
         asked,
         ElementsAre("The release has been announced to everyone near these doors",
                     "Passengers and crew are clear of every door that will move, and kept clear",
-                    "A watch stands at every door that will move, on both sides",
+                    "A lookout is posted on each side of every door that will move",
                     "The control station is on the agreed channel and ready",
-                    "The word to start and the word to stop have been said and repeated",
-                    "Nothing stands in the path or the pocket; no hand, foot or cable at an edge"));
+                    "The start word and the stop word have been given and read back",
+                    "Every path and pocket is clear; hands, feet and cables are off every edge"));
 }
 
 TEST(CoreInEnglish, AFaultIsASentence) {
@@ -287,7 +287,7 @@ TEST(CoreInEnglish, WhyARowIsAsked) {
                    applies::keel_before("2010-07-01")})),
               "zone bulkhead, sliding; keel laid before 2010-07-01: ask for the approved drawing");
     EXPECT_EQ(phraseWords(applies::exempt(applies::watertight())), "exempt: watertight");
-    EXPECT_EQ(phraseWords(applies::text_of_other_ships("IMO")), "a text of other ships: IMO");
+    EXPECT_EQ(phraseWords(applies::text_of_other_ships("IMO")), "text for other ships: IMO");
     EXPECT_EQ(phraseWords(division::no_value_printed()),
               "no value printed: ask the Administration");
 }

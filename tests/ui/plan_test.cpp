@@ -108,7 +108,7 @@ TEST(PlanScreen, ChannelMustBeAgreedOnTheFirstWalk) {
     planning.readOutAll();
     EXPECT_FALSE(planning.key("begin").isEnabled());
     EXPECT_EQ(planning.window.findChild<QLabel*>("brief-state")->text(),
-              QString("Not agreed yet: channel."));
+              QString("Not yet agreed: channel."));
 }
 
 TEST(PlanScreen, WhatTheLastWalkdownAgreedIsOfferedAgain) {
@@ -162,7 +162,7 @@ TEST(PlanScreen, NothingGoesOnBeforeSomebodyRecords) {
     planning.openUnsigned();
     EXPECT_FALSE(planning.key("to-brief").isEnabled());
     EXPECT_EQ(planning.window.findChild<QLabel*>("plan-missing")->text(),
-              QString("Say first who records."));
+              QString("First choose who is recording."));
     planning.press("person-0");
     EXPECT_TRUE(planning.key("to-brief").isEnabled());
 }
@@ -308,11 +308,11 @@ TEST(PlanScreen, ASampleIsDrawnByLotAndSaysWhatItProves) {
     Planning planning;
     ASSERT_TRUE(planning.ship.vessel_register.adopt(larger, {}));
     planning.open();
-    EXPECT_EQ(planning.key("sample").text(), "Every one");
+    EXPECT_EQ(planning.key("sample").text(), "All");
     planning.press("sample");
     QString offer;
     for (QPushButton* each : planning.window.findChildren<QPushButton*>())
-        if (offer.isEmpty() && each->text().contains("95\u00a0% sure that at most 3 "))
+        if (offer.isEmpty() && each->text().contains("95\u00a0% confidence that at most 3 "))
             offer = each->text();
     ASSERT_FALSE(offer.isEmpty());
     planning.pick(offer);
@@ -320,12 +320,12 @@ TEST(PlanScreen, ASampleIsDrawnByLotAndSaysWhatItProves) {
     // At most 3 of 60: 31 of one kind of door (hypergeometric), a few more over strata.
     EXPECT_GE(drawn, *sampleForAtMost(60, 3, 950'000));
     EXPECT_LT(drawn, 45);
-    EXPECT_EQ(planning.key("sample").text(), QString("%1 by lot").arg(drawn));
+    EXPECT_EQ(planning.key("sample").text(), QString("%1 drawn").arg(drawn));
     const QString sum = planning.window.findChild<QLabel*>("plan-sum")->text();
-    EXPECT_TRUE(sum.startsWith(QString("all doors, a sample of %1 by lot ").arg(drawn)))
+    EXPECT_TRUE(sum.startsWith(QString("all doors, random sample of %1 (seed ").arg(drawn)))
         << sum.toStdString();
     planning.press("sample");
-    planning.pick("Every one");
-    EXPECT_EQ(planning.key("sample").text(), "Every one");
+    planning.pick("All");
+    EXPECT_EQ(planning.key("sample").text(), "All");
     EXPECT_TRUE(planning.window.findChild<QLabel*>("plan-sum")->text().startsWith("all doors: 60"));
 }

@@ -64,7 +64,7 @@ std::vector<practice::Attempt> sampleAttempts(const std::string& person) {
         if (i == 2)
             attempt.found = 4;
         attempt.missed = i == 0 ? 2 : 0;
-        attempt.imagined = i == 0 ? 2 : i == 1 ? 1 : 0;
+        attempt.absent = i == 0 ? 2 : i == 1 ? 1 : 0;
         append(attempt.delays, delays(Cue::LeafStarts, starts_s[i], 0.012, 10));
         append(attempt.delays, delays(Cue::LeafStops, 0.04, 0.008, 10));
         if (i > 0)
@@ -83,7 +83,7 @@ practice::Debrief sampleDebrief(const Catalogue& catalogue) {
     debrief.faults = {{"5-31", Fault::TooFast, Outcome::Found, "hinged-time"},
                       {"5-32", Fault::Hook, Outcome::Missed, "no-hook"},
                       {"5-31", Fault::PeopleInPath, Outcome::Missed, ""},
-                      {"7-02", std::nullopt, Outcome::Imagined, "latches"}};
+                      {"7-02", std::nullopt, Outcome::Absent, "latches"}};
     for (const Requirement& row : catalogue.rows) {
         if (debrief.verdicts.size() == 21)
             break;

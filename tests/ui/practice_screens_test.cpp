@@ -45,53 +45,53 @@ TEST(PracticeScreen, AnOpenExerciseBeginsByOneTap) {
     EXPECT_THAT(ship.ports.practised, ElementsAre(std::pair(QString("easy"), QString())));
 }
 
-TEST(PracticeScreen, ASealedOneAsksForTheWordAndHidesWhatIsTyped) {
+TEST(PracticeScreen, ALockedOneAsksForThePasswordAndHidesIt) {
     SmallShip ship;
     VesselSession& session = ship.load();
     ship.ports.offered = sampleExercises();
     Shown<PracticeScreen> shown(session);
     press(key(*shown.screen, "practise-exam"));
     EXPECT_TRUE(ship.ports.practised.empty());
-    auto& word = part<QLineEdit>(shown.window, "exercise-word");
-    EXPECT_EQ(word.echoMode(), QLineEdit::Password);
+    auto& typed = part<QLineEdit>(shown.window, "exercise-password");
+    EXPECT_EQ(typed.echoMode(), QLineEdit::Password);
     EXPECT_FALSE(key(shown.window, "exercise-open").isEnabled());
-    QTest::keyClicks(&word, "barnacle");
-    press(key(shown.window, "exercise-word-seen"));
-    EXPECT_EQ(word.echoMode(), QLineEdit::Normal);
+    QTest::keyClicks(&typed, "barnacle");
+    press(key(shown.window, "exercise-password-seen"));
+    EXPECT_EQ(typed.echoMode(), QLineEdit::Normal);
     press(key(shown.window, "exercise-open"));
     EXPECT_THAT(ship.ports.practised, ElementsAre(std::pair(QString("exam"), QString("barnacle"))));
     settle();
     EXPECT_EQ(shown.window.findChild<Sheet*>(), nullptr);
 }
 
-TEST(PracticeScreen, ASealedOneThatWasBrokenOffAsksForTheWordAgain) {
+TEST(PracticeScreen, ALockedOneThatWasBrokenOffAsksForThePasswordAgain) {
     SmallShip ship;
     VesselSession& session = ship.load();
     ship.ports.offered = sampleExercises();
     ship.ports.broken_off = ExerciseUnfinished{ship.ports.offered.back(), ship.ports.now()};
-    ship.ports.broken_off->exercise.is_sealed = true;
+    ship.ports.broken_off->exercise.is_locked = true;
     Shown<PracticeScreen> shown(session);
-    QTest::keyClicks(&part<QLineEdit>(shown.window, "exercise-word"), "barnacle");
+    QTest::keyClicks(&part<QLineEdit>(shown.window, "exercise-password"), "barnacle");
     press(key(shown.window, "exercise-open"));
     EXPECT_THAT(ship.ports.gone_on, ElementsAre(QString("barnacle")));
     settle();
     EXPECT_EQ(shown.window.findChild<Sheet*>(), nullptr);
 }
 
-TEST(PracticeScreen, AWrongWordIsToldAndCanBeTypedAgain) {
+TEST(PracticeScreen, AWrongPasswordIsToldAndCanBeTypedAgain) {
     SmallShip ship;
     ship.ports.offered = sampleExercises();
-    ship.ports.right_word = "barnacle";
+    ship.ports.right_password = "barnacle";
     Shown<PracticeScreen> shown(ship.load());
     press(key(*shown.screen, "practise-exam"));
-    auto& word = part<QLineEdit>(shown.window, "exercise-word");
-    QTest::keyClicks(&word, "limpet");
-    QTest::keyClick(&word, Qt::Key_Return);
-    EXPECT_THAT(text(shown.window, "told"), HasSubstr("not the word it was sealed with"));
+    auto& typed = part<QLineEdit>(shown.window, "exercise-password");
+    QTest::keyClicks(&typed, "limpet");
+    QTest::keyClick(&typed, Qt::Key_Return);
+    EXPECT_THAT(text(shown.window, "told"), HasSubstr("the password is wrong"));
     shown.window.findChildren<Sheet*>().last()->close();
     settle();
-    ASSERT_TRUE(word.isVisible());
-    word.setText("barnacle");
+    ASSERT_TRUE(typed.isVisible());
+    typed.setText("barnacle");
     press(key(shown.window, "exercise-open"));
     EXPECT_EQ(ship.ports.practised.size(), 1u);
 }
@@ -102,7 +102,7 @@ TEST(PracticeScreen, NothingToPractiseAndNobodyWhoDidIsSaid) {
     EXPECT_TRUE(part<QLabel>(*shown.screen, "practice-none").isVisible());
     EXPECT_TRUE(part<QLabel>(*shown.screen, "practice-nobody").isVisible());
     EXPECT_THAT(text(*shown.screen, "practice-nobody"),
-                HasSubstr("Nobody has practised on this tablet yet"));
+                HasSubstr("No one has practised on this tablet yet"));
     EXPECT_FALSE(part<QWidget>(*shown.screen, "progress-plot").isVisible());
 }
 
@@ -132,12 +132,12 @@ TEST(PracticeScreen, ProgressAddsUpWhatOnePersonDid) {
     EXPECT_TRUE(key(*shown.screen, "practice-person-0").isChecked());
     EXPECT_EQ(key(*shown.screen, "practice-person-0").text(), QString("Maren Tollefsby"));
     EXPECT_THAT(text(*shown.screen, "practice-sum"),
-                HasSubstr("3 exercises. 7 of 9 faults found, 3 imagined"));
+                HasSubstr("3 exercises. 7 of 9 faults found, 3 reported but absent"));
     const std::string plot =
         part<QWidget>(*shown.screen, "progress-plot").accessibleDescription().toStdString();
     EXPECT_THAT(plot, HasSubstr("52 %"));
     EXPECT_THAT(plot, HasSubstr("exam: 91 %"));
-    EXPECT_THAT(plot, HasSubstr("leaf seen to stop 40 ms late, spread"));
+    EXPECT_THAT(plot, HasSubstr("leaf seen to stop 40 ms late, scatter"));
     const auto best = [&](int row) {
         return text(*part<RowPager>(*shown.screen, "exercises").rows()[std::size_t(row)],
                     "best-score");
@@ -263,7 +263,7 @@ TEST(PracticeOffer, FiguresOfTheSamePersonAreTakenOnceAndNothingElse) {
     auto& use = key(*shown.screen, "use-practice");
     ASSERT_TRUE(use.isVisible());
     EXPECT_THAT(wordsOf(part<QWidget>(*shown.screen, "practice-offer")),
-                HasSubstr("Leaf seen to stop: 30 marks, bias 40 ms late"));
+                HasSubstr("Leaf seen to stop: 30 marks, 40 ms late"));
     EXPECT_GE(use.height(), lookOf(shown.screen).sizes.target);
     QSignalSpy done(shown.screen, &DrillScreen::done);
     press(use);

@@ -106,7 +106,7 @@ TEST(ReviewSmall, StaysWithTheItemThatIsWorked) {
     VesselSession& session = ship.load();
     AtSize at(session, {1280, 800}, 2);
     at.press("part-item");
-    ASSERT_TRUE(session.record(DeficiencyTerms{session.items().front().id, Severity::Grave}));
+    ASSERT_TRUE(session.record(DeficiencyTerms{session.items().front().id, Severity::Critical}));
     EXPECT_TRUE(at.shows("item-next"));
     EXPECT_FALSE(at.shows("review-items"));
 }
@@ -130,15 +130,15 @@ TEST(ReviewEmpty, SaysWhyThereIsNothing) {
     using testing::HasSubstr;
     ReviewSheets& sheets = at.review->sheets();
     sheets.compareWalkdowns();
-    EXPECT_THAT(words(), HasSubstr("There are no two walkdowns yet."));
+    EXPECT_THAT(words(), HasSubstr("There are not two walkdowns to compare yet."));
     sheets.differences();
-    EXPECT_THAT(words(), HasSubstr("Nobody said different things of the same."));
+    EXPECT_THAT(words(), HasSubstr("No conflicting entries."));
     sheets.history("7-02");
-    EXPECT_THAT(words(), HasSubstr("No walkdown recorded anything of this door yet."));
+    EXPECT_THAT(words(), HasSubstr("Nothing has been recorded for this door yet."));
     sheets.papers({});
     EXPECT_THAT(words(), HasSubstr("There is no walkdown yet"));
     sheets.sign();
-    EXPECT_THAT(words(), HasSubstr("A walkdown is signed when it has ended."));
+    EXPECT_THAT(words(), HasSubstr("A walkdown can be signed once it has ended."));
 }
 
 TEST(ReviewAccess, RowsHaveRoleNameAndWhatStandsInThem) {
@@ -170,5 +170,5 @@ TEST(ReviewAccess, RowsHaveRoleNameAndWhatStandsInThem) {
     ASSERT_NE(due, nullptr);
     QAccessibleInterface* row = QAccessible::queryAccessibleInterface(due->parentWidget());
     EXPECT_EQ(row->text(QAccessible::Name), QString("Due"));
-    EXPECT_EQ(row->text(QAccessible::Description), QString("no day set"));
+    EXPECT_EQ(row->text(QAccessible::Description), QString("no date set"));
 }

@@ -3,6 +3,7 @@
 
 #include <QLabel>
 #include <QLineEdit>
+#include <QLocale>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
@@ -125,6 +126,28 @@ TEST(ReviewScreen, AnExerciseIsNeitherSignedNorHandedOver) {
     EXPECT_FALSE(shown.part<QPushButton>("review-sign").isVisible());
 }
 
+/// English comes first, and alone where the screen speaks it.
+TEST(ReviewScreen, OffersPapersInTheLanguageOfTheScreen) {
+    SmallShip ship;
+    failing(ship);
+    VesselSession& session = ship.load();
+    const auto madeAfter = [&](const char* language_key) {
+        Shown shown(session);
+        shown.press("review-papers");
+        EXPECT_EQ(shown.window.findChild<QPushButton*>("paper-language-0") != nullptr,
+                  QLocale().language() != QLocale::C);
+        if (language_key)
+            shown.press(language_key);
+        shown.press("paper-work");
+        return ship.ports.paper_languages.back();
+    };
+    EXPECT_EQ(madeAfter(nullptr), PaperLanguage::English);
+    QLocale::setDefault(QLocale(QLocale::Spanish));
+    EXPECT_EQ(madeAfter(nullptr), PaperLanguage::English);
+    EXPECT_EQ(madeAfter("paper-language-1"), PaperLanguage::OfTheScreen);
+    QLocale::setDefault(QLocale::c());
+}
+
 TEST(ReviewScreen, PassesNothingOnWhileATapWaits) {
     SmallShip ship;
     const FactId walkdown = failing(ship);
@@ -145,7 +168,7 @@ TEST(ReviewScreen, PassesNothingOnWhileATapWaits) {
     EXPECT_TRUE(ship.ports.papers.empty());
     closeSheets();
     shown.press("review-papers");
-    shown.press("paper-form");
+    shown.press("blank-form");
     EXPECT_EQ(ship.ports.papers, std::vector{blank_form}) << "it rests on nothing recorded";
     closeSheets();
     shown.press("review-hand-over");
@@ -171,7 +194,7 @@ TEST(ReviewScreen, ASignatureThatIsSavedInAMomentIsNotCalledUnsigned) {
     shown.press("review-sign");
     shown.press("sign-inspector");
     EXPECT_THAT(shown.part<QLabel>("told").text().toStdString(),
-                ::testing::HasSubstr("saved by itself"));
+                ::testing::HasSubstr("saved automatically"));
     ship.vessel_register.failure.reset();
     ASSERT_TRUE(session.saveWaiting());
     EXPECT_EQ(session.ledger().signaturesOf(walkdown).size(), 1u);
@@ -191,7 +214,7 @@ TEST(ReviewScreen, GoesFromFoundToReadyByTaps) {
               Wording("closer adjusted", "closer-adjusted"));
     EXPECT_EQ(item(session).rectifications[0].body.by, "Maren Tollefsby");
     shown.press("item-next");
-    EXPECT_EQ(item(session).state, ItemState::ReadyForRetest);
+    EXPECT_EQ(item(session).state, ItemState::AwaitingRetest);
     EXPECT_FALSE(shown.part<QPushButton>("item-next").isVisible());
 }
 
@@ -280,7 +303,7 @@ TEST(ReviewScreen, GroupsAreReachedByKeysAndArrowKeysPassOverHeadings) {
     QTest::keyClick(&list, Qt::Key_Down);
     EXPECT_TRUE(shown.title().startsWith("7-02"));
     const QString heading = list.model()->index(0, 0).data().toString();
-    EXPECT_THAT(heading.toStdString(), ::testing::HasSubstr("past the day due"));
+    EXPECT_THAT(heading.toStdString(), ::testing::HasSubstr("overdue"));
     shown.tap("Zone");
     EXPECT_THAT(list.model()->index(0, 0).data().toString().toStdString(),
                 ::testing::HasSubstr("zones 2 and 3"));
@@ -353,5 +376,5 @@ TEST(ReviewScreen, ComparesTheLastTwoWalkdowns) {
             words << label->text();
     const std::string all = words.join('\n').toStdString();
     EXPECT_THAT(all, ::testing::HasSubstr("New: not in order now"));
-    EXPECT_THAT(all, ::testing::HasSubstr("Gone: in order again"));
+    EXPECT_THAT(all, ::testing::HasSubstr("Cleared: in order again"));
 }

@@ -29,9 +29,9 @@ TEST(RuleWords, SayOfEveryRowWhomItIsAskedItsTextItsEditionAndItsStanding) {
     for (const Requirement& row : given::catalogue().rows) {
         const std::vector<RulePart> parts = rowParts(row, given::catalogue(), nullptr);
         ASSERT_EQ(parts.size(), 1 + row.variants.size()) << row.id;
-        for (const char* name : {"Asked of", "Ships", "Severity", "Edition", "Standing"})
+        for (const char* name : {"Applies to", "Ships", "Severity", "Edition", "Source"})
             EXPECT_NE(wordsOf(parts.front().lines, name), "") << row.id << ": " << name;
-        EXPECT_EQ(wordsOf(parts.front().lines, "Text").empty(), row.status == Status::Practice)
+        EXPECT_EQ(wordsOf(parts.front().lines, "Text").empty(), row.status == Status::Usage)
             << row.id;
         EXPECT_EQ(wordsOf(parts.front().lines, "Limit").empty(),
                   (!row.low && !row.high) || row.check == CheckKind::Order)
@@ -49,7 +49,8 @@ TEST(RuleWords, SayOfEveryRowWhomItIsAskedItsTextItsEditionAndItsStanding) {
 // SOLAS II-2/9.4.1.1.5.2; 46 CFR 116.435(c)(3).
 TEST(RuleWords, SayALimitInItsUnitWithBothFiguresWhereTheTextPrintsTwo) {
     EXPECT_EQ(lineOf("hinged-time", "Limit"), "10 to 40\u00a0s");
-    EXPECT_THAT(lineOf("hinged-time", "Approximate"), HasSubstr("10 % on the slow side, 5 %"));
+    EXPECT_THAT(lineOf("hinged-time", "Approximate"),
+                HasSubstr("10 % outside the limits on the slow side, 5 %"));
     EXPECT_EQ(lineOf("k-latch-throw", "Limit"), "at least 20 or 19.05\u00a0mm");
     EXPECT_EQ(lineOf("k-latch-throw", "Approximate"), "");
 }
@@ -63,14 +64,16 @@ TEST(RuleWords, SayWhatARowIsForShipsOfOtherDates) {
 TEST(RuleWords, SayWhichAnswerTakesARowAway) {
     int hang_on_answers = 0;
     for (const Requirement& row : given::catalogue().rows) {
-        const std::string said =
-            wordsOf(rowParts(row, given::catalogue(), nullptr).front().lines, "Not asked where");
+        const std::string said = wordsOf(rowParts(row, given::catalogue(), nullptr).front().lines,
+                                         "Does not apply where");
         EXPECT_EQ(said.empty(),
                   row.unless_yes.empty() && row.unless_no.empty() && row.unless_na.empty())
             << row.id;
-        for (const std::string* by : {&row.unless_yes, &row.unless_no, &row.unless_na})
-            if (!by->empty()) {
-                EXPECT_THAT(said, HasSubstr(given::row(*by).question));
+        std::vector<std::string> by_answers = row.unless_yes;
+        by_answers.insert(by_answers.end(), {row.unless_no, row.unless_na});
+        for (const std::string& by : by_answers)
+            if (!by.empty()) {
+                EXPECT_THAT(said, HasSubstr(given::row(by).question));
                 ++hang_on_answers;
             }
     }
@@ -105,7 +108,7 @@ TEST(RuleWords, SayOfTheTextsWhatWasNotRead) {
     const std::vector<RulePart> all = textParts(given::catalogue(), nullptr);
     EXPECT_EQ(all.size(), given::catalogue().profiles.size());
     EXPECT_NE(wordsOf(all.front().lines, "Not read"), "");
-    EXPECT_NE(wordsOf(all.front().lines, "Read in"), "");
+    EXPECT_NE(wordsOf(all.front().lines, "Texts read"), "");
     const Particulars vessel = given::solasVessel();
     const std::vector<RulePart> own = textParts(given::catalogue(), &vessel);
     EXPECT_LT(own.size(), all.size());
@@ -117,7 +120,7 @@ TEST(RuleWords, SayHowAnAnswerAtTheDoorExcusesARow) {
     const RuleAtDoor rule{&given::row("exterior"), Asked::No, {}, reason};
     const RulePart part = atDoorPart(rule, given::row("exterior"), "5-31");
     EXPECT_EQ(part.heading, QString("At door 5-31"));
-    EXPECT_THAT(wordsOf(part.lines, "Not asked here"),
+    EXPECT_THAT(wordsOf(part.lines, "Does not apply here"),
                 HasSubstr(given::row("exterior-stair").words));
 }
 
@@ -127,16 +130,16 @@ TEST(RuleWords, CountTheDoorsAboardAndNameTheFirstOfThem) {
     for (const Door& door : doors)
         rule.binding.push_back(&door);
     rule.advised = {&doors.front()};
-    EXPECT_EQ(askedCountWords(rule), QString("binds 15 doors, advice at 1 door"));
-    EXPECT_THAT(wordsOf(aboardPart(rule).lines, "Binds at"), HasSubstr("and 3 more"));
-    EXPECT_EQ(askedCountWords({}), QString("not asked"));
+    EXPECT_EQ(askedCountWords(rule), QString("binding at 15 doors, advice at 1 door"));
+    EXPECT_THAT(wordsOf(aboardPart(rule).lines, "Binding at"), HasSubstr("and 3 more"));
+    EXPECT_EQ(askedCountWords({}), QString("does not apply"));
 }
 
 TEST(RuleWords, SayOfUpkeepHowOftenAndByWhichText) {
     for (const Upkeep& task : given::catalogue().upkeep) {
         const std::vector<RuleLine> lines =
             upkeepParts(task, given::catalogue(), nullptr).front().lines;
-        for (const char* name : {"Every", "Doors", "Edition", "Standing"})
+        for (const char* name : {"Interval", "Doors", "Edition", "Source"})
             EXPECT_NE(wordsOf(lines, name), "") << task.id << ": " << name;
     }
 }

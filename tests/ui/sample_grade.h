@@ -24,9 +24,9 @@ struct SampleGrade {
         grade.rows.back().figure =
             Reading{0.1982, {{Influence::SpreadAtEnd, 0.0031, 1, known_exactly, true}}};
         add("pocket", "Pocket clear", Verdict::Unsatisfactory, ReasonKind::AnsweredNo);
-        add("seals", "Seals whole", Verdict::Judge, ReasonKind::PracticeNotMet);
-        asked.back().status = Status::Practice;
-        asked.back().cite = "common practice, no source";
+        add("seals", "Seals intact", Verdict::Judge, ReasonKind::UsageNotMet);
+        asked.back().status = Status::Usage;
+        asked.back().cite = "common practice, no published source";
         add("port", "Hose port shuts by itself", Verdict::Untested, ReasonKind::NotYetTested);
         add("leaves", "Leaves close in order", Verdict::NotApplicable, ReasonKind::NotAsked);
     }

@@ -91,7 +91,7 @@ TEST(LiveScene, TheKeyIsNamedForTheReleaseAndGoesWhenItIsWorked) {
     scene.show();
     scene.setReady("P-01", Release::LocalSideTwo, RunKind::Closing);
     QPushButton* key = keyIn(scene, "work-release");
-    EXPECT_EQ(key->text(), "Work the release,\nside two");
+    EXPECT_EQ(key->text(), "Operate release,\nside two");
     scene.setReady("P-02", Release::LetGo, RunKind::Closing);
     EXPECT_EQ(key->text(), "Let it go");
     scene.setReady("P-01", Release::LetGo, RunKind::Contact);
@@ -121,7 +121,7 @@ TEST(LiveScene, AlarmIsHeardAndSeenWhileItSoundsAndTheLeafMovesByItself) {
     play.pass(60);
     scene.refresh();
     EXPECT_FALSE(play.ports.sounding);
-    EXPECT_EQ(view->accessibleDescription(), "The leaf is home");
+    EXPECT_EQ(view->accessibleDescription(), "The leaf is shut");
 }
 
 TEST(LiveScene, HiddenItIsSilent) {
@@ -146,11 +146,11 @@ TEST(LiveScene, StopHoldsTheLeafAndTheRunIsKept) {
     play.pass(4);
     scene.stop();
     const double stands = play.stage.view("P-02", play.now_ns).open;
-    EXPECT_EQ(voiceIn(scene), "Stopped");
+    EXPECT_EQ(voiceIn(scene), "Run stopped");
     play.pass(5);
     EXPECT_DOUBLE_EQ(play.stage.view("P-02", play.now_ns).open, stands);
     scene.finish("run-1");
-    EXPECT_EQ(voiceIn(scene), "Stopped"); // until the next run stands ready
+    EXPECT_EQ(voiceIn(scene), "Run stopped"); // until the next run stands ready
     ASSERT_EQ(play.stage.runs().size(), 1u);
     EXPECT_EQ(play.stage.runs()[0].run, "run-1");
     EXPECT_TRUE(play.stage.runs()[0].stopped_ns);
@@ -250,13 +250,13 @@ TEST_F(AtTheDoor, OtherSideTurnsTheSceneRound) {
 TEST_F(AtTheDoor, PushedALeafThatDidNotLatchGivesWay) {
     screen.setDoor("P-02");
     click(screen, "try-push");
-    EXPECT_EQ(voiceIn(screen), "It is not shut. Let it shut first, with the stopwatch.");
+    EXPECT_EQ(voiceIn(screen), "It is not shut. Time its closing first.");
     shut("P-02");
     click(screen, "try-push");
     play.pass(2);
     screen.refresh();
     EXPECT_TRUE(play.stage.view("P-02", play.now_ns).pushed_open);
-    EXPECT_EQ(screen.findChild<SceneView*>()->accessibleDescription(), "The leaf stands part open");
+    EXPECT_EQ(screen.findChild<SceneView*>()->accessibleDescription(), "The leaf is part open");
 }
 
 TEST_F(AtTheDoor, OpenedAgainItIsSeenToShutByItself) {
@@ -265,17 +265,17 @@ TEST_F(AtTheDoor, OpenedAgainItIsSeenToShutByItself) {
     click(screen, "try-open");
     play.pass(1);
     screen.refresh();
-    EXPECT_EQ(screen.findChild<SceneView*>()->accessibleDescription(), "The leaf moves");
+    EXPECT_EQ(screen.findChild<SceneView*>()->accessibleDescription(), "The leaf is moving");
     play.pass(90);
     screen.refresh();
-    EXPECT_EQ(screen.findChild<SceneView*>()->accessibleDescription(), "The leaf is home");
+    EXPECT_EQ(screen.findChild<SceneView*>()->accessibleDescription(), "The leaf is shut");
 }
 
 TEST_F(AtTheDoor, AskedTheStationTellsItsLampAndTheCloseUpShowsIt) {
     shut("P-03");
     screen.setDoor("P-03");
     click(screen, "spot-panel");
-    EXPECT_EQ(heard(), "Two lamps, nobody has told of them yet");
+    EXPECT_EQ(heard(), "Two lamps; no one has read them out yet");
     click(screen, "ask-panel");
     EXPECT_EQ(voiceIn(screen), "Control station: my panel shows it open"); // it lies
     EXPECT_EQ(heard(), "The lamp marked open is lit");
@@ -284,12 +284,12 @@ TEST_F(AtTheDoor, AskedTheStationTellsItsLampAndTheCloseUpShowsIt) {
 TEST_F(AtTheDoor, AStuckCoverOfTheHosePortStaysUp) {
     screen.setDoor("P-03");
     click(screen, "spot-hose-port");
-    EXPECT_EQ(heard(), "A port 150 mm square, its cover lies flat on it");
+    EXPECT_EQ(heard(), "A port 150 mm by 150 mm, its cover lies flat on it");
     click(screen, "lift-port");
-    EXPECT_EQ(heard(), "A port 150 mm square, its cover lifted");
+    EXPECT_EQ(heard(), "A port 150 mm by 150 mm, its cover lifted");
     play.pass(3);
     screen.refresh();
-    EXPECT_EQ(heard(), "A port 150 mm square, its cover hangs part open");
+    EXPECT_EQ(heard(), "A port 150 mm by 150 mm, its cover hangs part open");
 }
 
 TEST_F(AtTheDoor, TheTapeIsThereOnlyAfterAContactRun) {

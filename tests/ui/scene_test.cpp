@@ -210,7 +210,8 @@ TEST(Scene, SaysWhatMovesAndThatTheAlarmIsOn) {
     seen.alarm = true;
     seen.person = 0.4;
     view.setView(seen);
-    EXPECT_EQ(view.accessibleDescription(), "The leaf moves, alarm on, somebody is in the opening");
+    EXPECT_EQ(view.accessibleDescription(),
+              "The leaf is moving, alarm on, someone is in the opening");
 }
 
 TEST(Scene, SpotsAreTouchedWhereTheyLieAndAreTwelveMillimetresWide) {

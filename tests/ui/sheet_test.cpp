@@ -106,9 +106,9 @@ TEST_P(Sheets, EveryRowIsReachedAndNoneIsCut) {
 TEST_P(Sheets, EveryPhraseAndOwnWordsAreReached) {
     auto* picker =
         new PhrasePicker({"closer adjusted", "closer replaced", "latch adjusted", "latch replaced",
-                          "hinges tightened", "seal replaced", "magnet replaced", "wiring mended",
+                          "hinges tightened", "seal replaced", "magnet replaced", "wiring repaired",
                           "alarm replaced", "rails cleaned and greased", "path and pocket cleared",
-                          "hook or wedge taken away", "plate replaced", "leaf replaced"});
+                          "hook or wedge removed", "plate replaced", "leaf replaced"});
     Sheet* sheet = opened(picker);
     QList<QWidget*> wanted = all<QPushButton>(picker);
     wanted << picker->findChild<QLineEdit*>();
@@ -184,11 +184,11 @@ TEST(SheetAccess, AScreenReaderHearsOfADialogByItsTitle) {
     QWidget window;
     window.resize(1280, 800);
     window.show();
-    auto* sheet = new Sheet(&window, "Papers, as PDF");
+    auto* sheet = new Sheet(&window, "Documents, as PDF");
     sheet->setContent(new QWidget);
     sheet->open();
     QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(sheet);
     ASSERT_NE(spoken, nullptr);
     EXPECT_EQ(spoken->role(), QAccessible::Dialog);
-    EXPECT_EQ(spoken->text(QAccessible::Name), QString("Papers, as PDF"));
+    EXPECT_EQ(spoken->text(QAccessible::Name), QString("Documents, as PDF"));
 }

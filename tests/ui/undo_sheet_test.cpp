@@ -130,6 +130,6 @@ TEST_F(UndoSheet, SaysWhichCautionIsTakenBack) {
     ASSERT_TRUE(session.record(CautionAnswered{session.walkdown()->id, "5-31", "announced", true}));
     QTest::mouseClick(&undoKey(*window), Qt::LeftButton);
     const QString said = keyOnSheet(*window, "undo-take-back").accessibleName();
-    EXPECT_TRUE(said.startsWith("Take back: caution before 5-31: ")) << said.toStdString();
-    EXPECT_GT(said.size(), QString("Take back: caution before 5-31: ").size() + 10);
+    EXPECT_TRUE(said.startsWith("Take back: caution for 5-31: ")) << said.toStdString();
+    EXPECT_GT(said.size(), QString("Take back: caution for 5-31: ").size() + 10);
 }

@@ -137,7 +137,7 @@ TEST_P(LargeText, TheMarkKeyFillsAThirdAndStopIsOneTouchAway) {
     const QRect stop_before(stop.geometry());
     click(screen, "slips");
     EXPECT_TRUE(of<QPushButton>(screen, "take-back").isVisible());
-    EXPECT_TRUE(of<QPushButton>(screen, "spoiled").isVisible());
+    EXPECT_TRUE(of<QPushButton>(screen, "void").isVisible());
     EXPECT_EQ(mark.geometry(), before) << "nothing moves while a run goes on";
     EXPECT_EQ(stop.geometry(), stop_before);
     expectReachable(screen, "slips");

@@ -212,12 +212,12 @@ private:
             return marked();
         if (name == QLatin1String("stop"))
             return calledOff("stop", RunOutcome::Stopped);
-        if (name == QLatin1String("spoiled"))
-            return calledOff("spoiled", RunOutcome::Spoiled);
+        if (name == QLatin1String("void"))
+            return calledOff("void", RunOutcome::Void);
         if (name == QLatin1String("take-back"))
             return tookMarkBack();
         if (name == QLatin1String("double-wrong")) {
-            // Of the last mark it is taken back; else the run is spoiled.
+            // Of the last mark it is taken back; else the run is void.
             const auto marks = m_now.marks.find(m_known.run->id);
             const auto said = [&](const FactId& mark) {
                 return ui::markWords(std::get<Mark>(m_known.book.find(mark)->body).kind);
@@ -225,7 +225,7 @@ private:
             return marks != m_now.marks.end() &&
                            m_control.words.contains(said(marks->second.back()))
                        ? tookMarkBack()
-                       : calledOff("spoiled", RunOutcome::Spoiled);
+                       : calledOff("void", RunOutcome::Void);
         }
         if (phraseOf(m_control)) {
             const Fact* end = m_known.book.find(m_known.run->end);
@@ -235,7 +235,7 @@ private:
             return calledOff("reason", outcome,
                              *wordingOf(m_control, outcome == RunOutcome::Stopped
                                                        ? OfferedFor::Stopped
-                                                       : OfferedFor::Spoiled));
+                                                       : OfferedFor::Void));
         }
         return {"way", {}};
     }
@@ -254,7 +254,7 @@ private:
     Forecast reviewing() const {
         return {"item",
                 {},
-                kinds<DeficiencyTerms, Rectification, ReadyForRetest, Withdrawal, TakenBack>()};
+                kinds<DeficiencyTerms, Rectification, AwaitingRetest, Withdrawal, TakenBack>()};
     }
 
     Forecast atDoorsSheet() const {
@@ -338,7 +338,7 @@ private:
         if (name == QLatin1String("close-yes")) // stops a run that goes on
             return {"close", {}, kinds<RunStarted, RunEnded>()};
         if (m_known.seen.sheet->objectName() == QLatin1String("cut-short"))
-            return name == QLatin1String("cut-short-spoiled")
+            return name == QLatin1String("cut-short-void")
                        ? Forecast{"cut short", {}, kinds<RunEnded>()}
                        : Forecast{"cut short", {}};
         if (key == QLatin1String("cut-short-by-hand"))
@@ -375,7 +375,7 @@ private:
         Forecast forecast{
             "review",
             {},
-            kinds<DeficiencyTerms, Rectification, ReadyForRetest, Withdrawal, Deficiency,
+            kinds<DeficiencyTerms, Rectification, AwaitingRetest, Withdrawal, Deficiency,
                   Photograph, DifferenceSettled, WalkdownSigned, ReportMade, PersonJoined>()};
         forecast.changes_person = m_known.origin.key.startsWith(QLatin1String("review-who")) ||
                                   m_known.origin.key.startsWith(QLatin1String("who-"));

@@ -79,7 +79,7 @@ std::string doorOf(const FactBody& body) {
 }
 
 bool isNoteOfTyping(const Note& note) {
-    return note.text.phrase == "typed-in-from-paper-form";
+    return note.text.phrase == "typed-in-from-blank-form";
 }
 
 FactId deficiencyOf(const FactBody& body) {

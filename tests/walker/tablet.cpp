@@ -80,8 +80,8 @@ struct OnePicture : ui::Photographs {
 struct DocumentsUnseen : ui::PortOver<ui::Documents> {
     using PortOver::PortOver;
     Result<ui::PaperMade> make(ui::Paper paper, const FactId& walkdown, const QString& door,
-                               const Progress& progress) override {
-        return behind.make(paper, walkdown, door, progress);
+                               ui::PaperLanguage language, const Progress& progress) override {
+        return behind.make(paper, walkdown, door, language, progress);
     }
     void show(const QString&) override {}
 };
@@ -94,7 +94,7 @@ struct NoFileChosen : ui::Handovers {
         return std::optional<ui::HandoverSeen>{};
     }
     Result<> take(const ui::HandoverSeen&, const std::vector<Fact>&, const Progress&) override {
-        throw std::logic_error("no file was looked at");
+        throw std::logic_error("no file has been opened");
     }
 };
 

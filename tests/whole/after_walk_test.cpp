@@ -117,7 +117,7 @@ TEST_F(AfterWalk, ADeficiencyIsRectifiedHandedOverRetestedAndClosed) {
     bridge.tap("rails cleaned and greased");
     bridge.tap("Ines Quillaran");
     hands::click(bridge.window(), "item-next");
-    ASSERT_EQ(bridge.item("6-08", "self-closing").state, ItemState::ReadyForRetest);
+    ASSERT_EQ(bridge.item("6-08", "self-closing").state, ItemState::AwaitingRetest);
     give(bridge, file);
 
     second.use();
@@ -127,7 +127,7 @@ TEST_F(AfterWalk, ADeficiencyIsRectifiedHandedOverRetestedAndClosed) {
     QTest::keyClicks(hands::find(second.window(), "person-name"), "Linnet Orrowby");
     second.tap("surveyor");
     take(second, file);
-    EXPECT_EQ(second.item("6-08", "self-closing").state, ItemState::ReadyForRetest);
+    EXPECT_EQ(second.item("6-08", "self-closing").state, ItemState::AwaitingRetest);
     DoorScreen& door = second.app.window()->doorScreen();
     second.toReview();
     hands::click(second.window(), "back");

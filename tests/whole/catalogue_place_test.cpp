@@ -65,10 +65,10 @@ TEST_F(CataloguePlace, SpoiledFireTablesMakeTheBuiltInCopyStandIn) {
 
 TEST_F(CataloguePlace, SpoiledFileMakesTheBuiltInCopyStandInAndSaysWhy) {
     installFiles();
-    std::ofstream(requirements() / "practice.json") << "{ spoiled";
+    std::ofstream(requirements() / "usage.json") << "{ spoiled";
     const auto shipped = shippedCatalogue(programs());
     ASSERT_TRUE(shipped);
-    EXPECT_THAT(noticeOf(shipped), ::testing::HasSubstr("practice.json"));
+    EXPECT_THAT(noticeOf(shipped), ::testing::HasSubstr("usage.json"));
     EXPECT_NE(findRequirement(shipped->catalogue, "plate"), nullptr);
 }
 

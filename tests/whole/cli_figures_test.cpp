@@ -37,9 +37,9 @@ TEST_F(Cli, SampleSaysItsClaimAndTheOtherConventionUnderItsOwnName) {
         answerOf({"sample", "--doors", "100", "--defective", "5", "--confidence", "0.95"});
     EXPECT_EQ(plan["n"], 39);
     EXPECT_EQ(plan["claim"], "at most 5 of 100 doors are defective");
-    EXPECT_THAT(plan["says"].get<std::string>(), HasSubstr("95 % confident that at most 5"));
+    EXPECT_THAT(plan["says"].get<std::string>(), HasSubstr("95 % confidence that at most 5"));
     EXPECT_EQ(plan["chance_to_find"]["n"], 45);
-    EXPECT_THAT(plan["chance_to_find"]["says"].get<std::string>(), HasSubstr("not to be mixed up"));
+    EXPECT_THAT(plan["chance_to_find"]["says"].get<std::string>(), HasSubstr("not to be confused"));
     EXPECT_FALSE(plan.contains("result"));
 }
 
@@ -50,7 +50,7 @@ TEST_F(Cli, SampleSaysWhatAResultProvesAndWhatComesNext) {
     };
     EXPECT_EQ(result("0", "39")["next"], "proven");
     EXPECT_EQ(result("0", "39")["at_most_defective"], 5);
-    EXPECT_EQ(result("0", "30")["next"], "go-on");
+    EXPECT_EQ(result("0", "30")["next"], "continue");
     EXPECT_EQ(result("0", "30")["more"], 9);
     EXPECT_EQ(result("1", "30")["at_most_defective"], 13);
     EXPECT_EQ(result("1", "30")["next"], "extend");
@@ -69,7 +69,7 @@ TEST_F(Cli, SampleRefusesWhatCannotBe) {
     EXPECT_THAT(
         refusedWith(
             {"sample", "--doors", "100", "--defective", "5", "--failed", "4", "--tested", "3"}, 1),
-        HasSubstr("no more can fail"));
+        HasSubstr("failed cannot exceed tested"));
     refusedWith({"sample", "--doors", "many", "--defective", "5"}, 1);
 }
 

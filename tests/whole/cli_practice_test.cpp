@@ -1,4 +1,4 @@
-// Practice as a shell sees it: exercises listed, shown, sealed and scored, and nothing told before.
+// Practice as a shell sees it: exercises listed, shown, locked and scored, and nothing told before.
 #include <QDir>
 #include <gmock/gmock.h>
 
@@ -15,7 +15,7 @@ using nlohmann::json;
 using ::testing::HasSubstr;
 using ::testing::Not;
 
-constexpr const char* instructors_word = "seven grey herons";
+constexpr const char* password = "seven grey herons";
 
 const Catalogue& catalogue() {
     static const Catalogue built_in = builtInCatalogue().value();
@@ -27,7 +27,7 @@ protected:
     CliPractice() { qputenv("LATCHROUND_DATA", QFile::encodeName(at("data"))); }
     ~CliPractice() override {
         qunsetenv("LATCHROUND_DATA");
-        qunsetenv("LATCHROUND_WORD");
+        qunsetenv("LATCHROUND_PASSWORD");
     }
 
     static Exercise sample(const std::vector<Fault>& faults) {
@@ -65,7 +65,7 @@ TEST_F(CliPractice, ListsWhatThereIs) {
     for (const json& exercise : list) {
         EXPECT_EQ(exercise["exercise"], exercise["id"]);
         EXPECT_FALSE(exercise["doors"].empty());
-        EXPECT_EQ(exercise["sealed"], false);
+        EXPECT_EQ(exercise["locked"], false);
     }
     EXPECT_EQ(list.back()["level"], "exam");
 }
@@ -90,7 +90,7 @@ TEST_F(CliPractice, ShowsWhatIsToBeDoneAndNothingOfWhatIsWrong) {
 }
 
 TEST_F(CliPractice, NoCommandTellsTheAnswers) {
-    for (const char* command : {"answers", "truth", "unseal"})
+    for (const char* command : {"answers", "truth", "unlock"})
         EXPECT_THAT(refusal({"practice", command, "--exercise", "exam", "--seed", "7"}),
                     Not(HasSubstr("P-0")));
 }
@@ -101,7 +101,7 @@ TEST_F(CliPractice, PerfectAnswersScoreAHundred) {
         EXPECT_EQ(scored["percent"], 100) << file.front.id;
         EXPECT_EQ(scored["rows_right"], scored["rows"]) << file.front.id;
         EXPECT_EQ(scored["missed"], 0) << file.front.id;
-        EXPECT_EQ(scored["imagined"], 0) << file.front.id;
+        EXPECT_EQ(scored["absent"], 0) << file.front.id;
         EXPECT_EQ(scored["endangered"], 0) << file.front.id;
         EXPECT_EQ(scored.contains("passed"), file.front.level == Level::Exam);
         EXPECT_EQ(scored["person"], "Nadia Ferrow");
@@ -118,7 +118,7 @@ TEST_F(CliPractice, SaysWhatWasMissedWithItsTextAndCitation) {
         {"door", "P-01"},
         {"outcome", "missed"},
         {"fault", "hook"},
-        {"words", "A hook can hold it open that the control station cannot release."},
+        {"words", "It can be held open by a hook that the control station cannot release."},
         {"requirement", "no-hook"}};
     EXPECT_EQ(scored["faults"], json::array({expected}));
     for (const json& verdict : scored["verdicts"]) {
@@ -139,35 +139,36 @@ TEST_F(CliPractice, AnotherSeedIsAnotherExamAndTheSameSeedTheSame) {
     EXPECT_EQ(other["pass_percent"], 80);
 }
 
-TEST_F(CliPractice, ASealedExerciseIsShownWithoutItsWordAndScoredWithIt) {
+TEST_F(CliPractice, ALockedExerciseIsShownWithoutItsPasswordAndScoredWithIt) {
     const QString plain = putExercise("plain.json", sample({Fault::Hook}));
-    qputenv("LATCHROUND_WORD", instructors_word);
-    const json sealed = answer({"practice", "seal", plain, "--output", at("sealed.json")});
-    EXPECT_EQ(sealed["sealed"], true);
-    EXPECT_THAT(bytesAt(at("sealed.json")).toStdString(), Not(HasSubstr("hook")));
+    qputenv("LATCHROUND_PASSWORD", password);
+    const json locked = answer({"practice", "lock", plain, "--output", at("locked.json")});
+    EXPECT_EQ(locked["locked"], true);
+    EXPECT_THAT(bytesAt(at("locked.json")).toStdString(), Not(HasSubstr("hook")));
 
     const json answers = perfectAnswers(sample({Fault::Hook}), 7, catalogue());
-    EXPECT_EQ(score(at("sealed.json"), answers)["percent"], 100);
-    qunsetenv("LATCHROUND_WORD");
-    EXPECT_EQ(answer({"practice", "show", "--exercise", at("sealed.json")})["doors"].size(), 1u);
-    const QStringList run{"practice", "--exercise", at("sealed.json"), "--seed",
+    EXPECT_EQ(score(at("locked.json"), answers)["percent"], 100);
+    qunsetenv("LATCHROUND_PASSWORD");
+    EXPECT_EQ(answer({"practice", "show", "--exercise", at("locked.json")})["doors"].size(), 1u);
+    const QStringList run{"practice", "--exercise", at("locked.json"), "--seed",
                           "7",        "--answers",  at("answers.json")};
-    EXPECT_THAT(refusal(run), HasSubstr("instructor's word"));
+    EXPECT_THAT(refusal(run), HasSubstr("with a password"));
     const QString wrong = put("wrong.txt", "seven grey geese\n");
-    EXPECT_THAT(refusal(run + QStringList{"--word-file", wrong}), HasSubstr("does not open it"));
-    const QString right = put("right.txt", QByteArray(instructors_word) + "\n");
-    EXPECT_EQ(answer(run + QStringList{"--word-file", right})["percent"], 100);
+    EXPECT_THAT(refusal(run + QStringList{"--password-from", wrong}),
+                HasSubstr("does not open it"));
+    const QString right = put("right.txt", QByteArray(password) + "\n");
+    EXPECT_EQ(answer(run + QStringList{"--password-from", right})["percent"], 100);
 }
 
-TEST_F(CliPractice, SealsNothingWithoutAWordAndTakesNoneFromTheCommandLine) {
+TEST_F(CliPractice, LocksNothingWithoutAPasswordAndTakesNoneFromTheCommandLine) {
     const QString plain = putExercise("plain.json", sample({Fault::Hook}));
-    EXPECT_THAT(refusal({"practice", "seal", plain, "--output", at("s.json")}),
-                HasSubstr("LATCHROUND_WORD"));
-    qputenv("LATCHROUND_WORD", "short");
-    EXPECT_THAT(refusal({"practice", "seal", plain, "--output", at("s.json")}),
+    EXPECT_THAT(refusal({"practice", "lock", plain, "--output", at("s.json")}),
+                HasSubstr("LATCHROUND_PASSWORD"));
+    qputenv("LATCHROUND_PASSWORD", "short");
+    EXPECT_THAT(refusal({"practice", "lock", plain, "--output", at("s.json")}),
                 HasSubstr("at least 6"));
-    EXPECT_THAT(refusal({"practice", "seal", plain, "--output", at("s.json"), "--word", "x"}),
-                HasSubstr("--word"));
+    EXPECT_THAT(refusal({"practice", "lock", plain, "--output", at("s.json"), "--password", "x"}),
+                HasSubstr("--password"));
     EXPECT_FALSE(QFileInfo::exists(at("s.json")));
 }
 

@@ -10,7 +10,7 @@ using ::testing::HasSubstr;
 
 TEST_F(Cli, WritesEveryKindOfDocument) {
     const QString vessel = imported();
-    for (const char* kind : {"survey", "deficiency-list", "work-list", "paper-form"}) {
+    for (const char* kind : {"survey", "deficiency-list", "work-list", "blank-form"}) {
         const ShellOutput said =
             run({"report", vessel, "--kind", kind, "--to", at("document.pdf"), "--replace"});
         ASSERT_EQ(said.exit_code, 0) << kind << ": " << said.err;
@@ -26,7 +26,7 @@ TEST_F(Cli, WritesOverNothingUnasked) {
     put("there", "kept");
     const QList<QStringList> commands{{"report", vessel, "--format", "pdf"},
                                       {"register", "export", vessel},
-                                      {"handover", "give", vessel}};
+                                      {"handover", "export", vessel}};
     for (const QStringList& command : commands) {
         const ShellOutput there = run(command + QStringList{"--to", at("there")});
         EXPECT_EQ(there.exit_code, 2) << command.join(' ').toStdString();
@@ -59,12 +59,51 @@ TEST_F(Cli, RefusesAReportThatIsNotToBeHad) {
          {QStringList{"--kind", "poem"}, QStringList{"--kind", "door-record"},
           QStringList{"--kind", "door-record", "--door", "99-99"}, QStringList{"--format", "doc"},
           QStringList{"--by", "Nobody Aboard"},
-          QStringList{"--kind", "paper-form", "--format", "csv"}}) {
+          QStringList{"--kind", "blank-form", "--format", "csv"}}) {
         const ShellOutput said = run(QStringList{"report", vessel, "--to", at("x.pdf")} + options);
         EXPECT_EQ(said.exit_code, 2) << options.join(' ').toStdString();
         EXPECT_EQ(lines(said.err), 1) << said.err;
         EXPECT_FALSE(QFileInfo::exists(at("x.pdf")));
     }
+}
+
+TEST_F(Cli, WritesAPaperInAnotherLanguageAndSaysSo) {
+    const QString vessel = imported();
+    const auto wordsIn = [](const QString& pdf) {
+        QProcess reader;
+        reader.start("pdftotext", {pdf, "-"});
+        EXPECT_TRUE(reader.waitForFinished());
+        return QString::fromUtf8(reader.readAllStandardOutput()).simplified().toStdString();
+    };
+    const QString paper = at("paper.pdf");
+    for (const QString& language : {"es", "fr", "id"})
+        for (const QStringList& command : {QStringList{"report", vessel, "--kind", "work-list"},
+                                           QStringList{"report", vessel, "--kind", "blank-form"},
+                                           QStringList{"rules", "--vessel", vessel}}) {
+            const ShellOutput said =
+                run(command + QStringList{"--to", paper, "--replace", "--language", language});
+            ASSERT_EQ(said.exit_code, 0) << said.err;
+            EXPECT_EQ(nlohmann::json::parse(said.out)["language"], language.toStdString());
+            EXPECT_TRUE(bytesAt(paper).contains("/Lang (" + language.toLatin1() + ")"));
+            EXPECT_THAT(wordsIn(paper), HasSubstr("This document is a machine translation"));
+        }
+    const ShellOutput english = run({"report", vessel, "--to", paper, "--replace"});
+    EXPECT_EQ(nlohmann::json::parse(english.out)["language"], "en");
+    EXPECT_THAT(wordsIn(paper), testing::Not(HasSubstr("translation")));
+}
+
+TEST_F(Cli, TranslatesPapersAlone) {
+    const QString vessel = imported();
+    for (const QStringList& command :
+         {QStringList{"report", vessel, "--to", at("x.pdf"), "--language", "xx"},
+          QStringList{"report", vessel, "--to", at("x.csv"), "--language", "es"},
+          QStringList{"rules", "--json", "--language", "es"}}) {
+        const ShellOutput said = run(command);
+        EXPECT_EQ(said.exit_code, 2) << command.join(' ').toStdString();
+        EXPECT_EQ(lines(said.err), 1) << said.err;
+        EXPECT_THAT(said.err, HasSubstr("--language"));
+    }
+    EXPECT_FALSE(QFileInfo::exists(at("x.pdf")) || QFileInfo::exists(at("x.csv")));
 }
 
 TEST_F(Cli, ListsOpenItemsAsTableAndAsJson) {

@@ -44,11 +44,11 @@ TEST_F(Cli, ListsEveryRowWithItsTextAsATable) {
     const ShellOutput said = run({"rules"});
     ASSERT_EQ(said.exit_code, 0) << said.err;
     EXPECT_THAT(said.out,
-                AllOf(HasSubstr("Not read"), HasSubstr("row "), HasSubstr("10 to 40"),
+                AllOf(HasSubstr("Not read"), HasSubstr("requirement "), HasSubstr("10 to 40"),
                       HasSubstr("SOLAS II-2/9.4.1.1.5.2"), HasSubstr("46 CFR 116.435(c)(3)"),
                       HasSubstr("keel laid on or after 2002-07-01"), HasSubstr("Catalogue: ")));
     EXPECT_GT(lines(said.out), 140);
-    EXPECT_THAT(said.out, ContainsRegex("row +step +limit +dates +citation"))
+    EXPECT_THAT(said.out, ContainsRegex("requirement +step +limit +dates +citation"))
         << "of no vessel it says nothing of where it binds";
 }
 
@@ -71,12 +71,12 @@ TEST_F(Cli, GivesLimitsDatesAndConditionsOfRowsAsJson) {
 }
 
 TEST_F(Cli, GivesOneRowOnAPageOfItsOwn) {
-    const ShellOutput said = run({"rules", "--row", "self-closing"});
+    const ShellOutput said = run({"rules", "--requirement", "self-closing"});
     ASSERT_EQ(said.exit_code, 0) << said.err;
-    EXPECT_THAT(said.out, AllOf(StartsWith("self-closing"), HasSubstr("\nAsked of "),
-                                HasSubstr("Instead, where: "), HasSubstr("\nStanding ")));
+    EXPECT_THAT(said.out, AllOf(StartsWith("self-closing"), HasSubstr("\nApplies to "),
+                                HasSubstr("Instead, where: "), HasSubstr("\nSource ")));
     EXPECT_THAT(said.out, Not(HasSubstr("hinged-time")));
-    EXPECT_EQ(rulesAs({"--row", "self-closing"})["rows"].size(), 1u);
+    EXPECT_EQ(rulesAs({"--requirement", "self-closing"})["rows"].size(), 1u);
 }
 
 TEST_F(Cli, SaysWhereARowBindsAboardAndWhyNot) {
@@ -93,8 +93,8 @@ TEST_F(Cli, SaysWhereARowBindsAboardAndWhyNot) {
     }
     EXPECT_GT(binding, 40);
     const ShellOutput table = run({"rules", "--vessel", vessel});
-    EXPECT_THAT(table.out, AllOf(StartsWith("Vellis Lantern\n"), HasSubstr("binds "),
-                                 HasSubstr("a text of other ships")));
+    EXPECT_THAT(table.out, AllOf(StartsWith("Vellis Lantern\n"), HasSubstr("binding at "),
+                                 HasSubstr("text for other ships")));
 }
 
 TEST_F(Cli, SaysThatNoRowBindsAShipOfAFlagWhoseTextIsNotThere) {
@@ -120,9 +120,9 @@ TEST_F(Cli, SaysWhyARowBindsAtADoor) {
         EXPECT_EQ(at_door["at_door"]["asked"], "binds");
         EXPECT_NE(at_door["at_door"]["because"], "");
         const ShellOutput page =
-            run({"rules", "--vessel", vessel, "--door", QString::fromStdString(door), "--row",
-                 QString::fromStdString(row["id"].get<std::string>())});
-        EXPECT_THAT(page.out, AllOf(HasSubstr("At door " + door), HasSubstr("Binds here")));
+            run({"rules", "--vessel", vessel, "--door", QString::fromStdString(door),
+                 "--requirement", QString::fromStdString(row["id"].get<std::string>())});
+        EXPECT_THAT(page.out, AllOf(HasSubstr("At door " + door), HasSubstr("Binding here")));
         return;
     }
     FAIL() << "no row binds";
@@ -149,8 +149,8 @@ TEST_F(Cli, RefusesRulesThatAreNotToBeHad) {
         {"rules", "--door", "5-31"},
         {"rules", "--vessel", at("none.db")},
         {"rules", "--vessel", vessel, "--door", "99-99"},
-        {"rules", "--row", "no-such-row"},
-        {"rules", "--row", "no-such-row", "--json"},
+        {"rules", "--requirement", "no-such-row"},
+        {"rules", "--requirement", "no-such-row", "--json"},
         {"rules", "--to", at("there.pdf")},
         {"rules", "--vessel", vessel, "--to", vessel, "--replace"},
         {"report", vessel, "--kind", "rule-book", "--format", "csv", "--to", at("x.csv")}};

@@ -142,7 +142,7 @@ TEST_F(InstalledCli, SpoiledFileIsToldAndTheBuiltInCatalogueGrades) {
     edit("solas-passenger.json", "hinged-time", "low", 50);
     const ShellOutput said = run({"grade", file}, QString::fromStdString(program().string()));
     EXPECT_EQ(said.exit_code, 0);
-    EXPECT_THAT(said.err, HasSubstr("The catalogue built into the program is used"));
+    EXPECT_THAT(said.err, HasSubstr("Using the catalogue built into the program"));
     EXPECT_THAT(said.err, HasSubstr("/rows/13/low"));
     EXPECT_EQ(rowOf(said.out, "hinged-time")["verdict"], "satisfactory");
 }

@@ -119,13 +119,13 @@ TEST_F(Cli, ARefusedHistoryLeavesTheArrangementAsItWas) {
 /// A log without its register: entries that somebody may still want.
 TEST_F(Cli, LeavesAloneWhatLayThereBefore) {
     const QString vessel = imported();
-    ASSERT_EQ(run({"handover", "give", vessel, "--to", at("h.zip")}).exit_code, 0);
+    ASSERT_EQ(run({"handover", "export", vessel, "--to", at("h.zip")}).exit_code, 0);
     const QString log = put("gone.db-wal", "entries");
     for (const QStringList& command :
          {QStringList{"register", "import", sample("register.csv"), "--into", at("gone.db")},
           QStringList{"register", "import", sample("register.csv"), "--into", at("gone.db"),
                       "--dry-run"},
-          QStringList{"handover", "take", at("h.zip"), "--into", at("gone.db")}}) {
+          QStringList{"handover", "import", at("h.zip"), "--into", at("gone.db")}}) {
         const ShellOutput said = run(command);
         EXPECT_EQ(said.exit_code, 2);
         EXPECT_THAT(said.err, HasSubstr("gone.db-wal"));
@@ -136,7 +136,7 @@ TEST_F(Cli, LeavesAloneWhatLayThereBefore) {
 
 TEST_F(Cli, WritesNothingWhereAnotherProgramWrites) {
     const QString vessel = imported();
-    ASSERT_EQ(run({"handover", "give", vessel, "--to", at("h.zip")}).exit_code, 0);
+    ASSERT_EQ(run({"handover", "export", vessel, "--to", at("h.zip")}).exit_code, 0);
     const QByteArray before = bytesAt(vessel);
     QFile lock(vessel + ".writer"); // as the desktop holds it
     ASSERT_TRUE(lock.open(QIODevice::ReadWrite));
@@ -145,7 +145,7 @@ TEST_F(Cli, WritesNothingWhereAnotherProgramWrites) {
     lock.flush();
     for (const QStringList& command :
          {QStringList{"register", "import", sample("register.csv"), "--into", vessel},
-          QStringList{"handover", "take", at("h.zip"), "--into", vessel}}) {
+          QStringList{"handover", "import", at("h.zip"), "--into", vessel}}) {
         const ShellOutput said = run(command);
         EXPECT_EQ(said.exit_code, 2) << command.join(' ').toStdString();
         EXPECT_THAT(said.err, HasSubstr("process 4711 on bridge"));
@@ -187,7 +187,7 @@ TEST_F(Cli, ShowsTheLatestWalkdownAsATable) {
     EXPECT_EQ(said.exit_code, 0) << said.err;
     EXPECT_THAT(said.out, HasSubstr("Ternwick Lass, annual walkdown"));
     EXPECT_THAT(said.out, HasSubstr("6 of 9 doors done"));
-    EXPECT_THAT(said.out, HasSubstr("Open doors:"));
+    EXPECT_THAT(said.out, HasSubstr("Doors that need attention:"));
     EXPECT_THAT(said.out, HasSubstr("SOLAS 1974 chapter II-2"));
     for (const char* door : {"1-01", "2-03", "3-02"})
         EXPECT_THAT(said.out, HasSubstr(std::string("\n") + door + " "));
@@ -237,7 +237,7 @@ TEST_F(Cli, UsesTheCatalogueItIsGiven) {
     const QString own =
         put("own.json", R"({"edition":"Own list of today","deference":"None.","issuer":"We",
         "rows":[{"id":"painted","words":"Painted","question":"Painted?","check":"seen",
-        "cite":"own","status":"practice","severity":"minor","step":"look"}]})");
+        "cite":"own","status":"usage","severity":"minor","step":"look"}]})");
     const auto answer =
         nlohmann::json::parse(run({"walkdown", imported(), "--json", "--catalogue", own}).out);
     EXPECT_EQ(answer["catalogue"]["edition"], "Own list of today");

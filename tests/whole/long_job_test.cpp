@@ -108,7 +108,7 @@ TEST_F(LongJobs, AStoppedPaperLeavesTheOneThatWasThere) {
     for (const ui::Paper paper :
          std::vector<ui::Paper>{ui::blank_form, ReportKind::Survey, ReportKind::WorkList}) {
         WhoWaits whole;
-        const auto made = app.ports().documents->make(paper, walkdown, {}, whole.progress());
+        const auto made = app.ports().documents->make(paper, walkdown, {}, {}, whole.progress());
         ASSERT_TRUE(made) << ui::inOneLine(made.error());
         whole.expectThrough();
         const QByteArray before = bytesOf(made->path);
@@ -120,7 +120,7 @@ TEST_F(LongJobs, AStoppedPaperLeavesTheOneThatWasThere) {
         for (const int place : places) {
             WhoWaits waiting{place};
             const auto stopped =
-                app.ports().documents->make(paper, walkdown, {}, waiting.progress());
+                app.ports().documents->make(paper, walkdown, {}, {}, waiting.progress());
             ASSERT_FALSE(stopped) << place;
             EXPECT_EQ(stopped.error().what, errors::stopped_as_asked());
             waiting.expectStopped();
@@ -130,7 +130,7 @@ TEST_F(LongJobs, AStoppedPaperLeavesTheOneThatWasThere) {
         // Nor is there one where none was.
         ASSERT_TRUE(QFile::remove(made->path));
         WhoWaits waiting{whole.asked};
-        EXPECT_FALSE(app.ports().documents->make(paper, walkdown, {}, waiting.progress()));
+        EXPECT_FALSE(app.ports().documents->make(paper, walkdown, {}, {}, waiting.progress()));
         EXPECT_FALSE(QFile::exists(made->path));
     }
 }

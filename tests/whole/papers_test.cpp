@@ -37,7 +37,7 @@ TEST(Papers, OfOneDayAndKindLieBesideEachOther) {
     ASSERT_TRUE(app.open(vessel));
     const auto made = [&] {
         const auto paper =
-            app.ports().documents->make(ReportKind::WorkList, begun->stamp.id, QString(), {});
+            app.ports().documents->make(ReportKind::WorkList, begun->stamp.id, {}, {}, {});
         EXPECT_TRUE(paper) << ui::inOneLine(paper.error());
         return paper ? paper->path : QString();
     };

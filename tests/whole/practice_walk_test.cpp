@@ -178,7 +178,7 @@ TEST_F(Practice, AFullExerciseByClicksScoresAHundredPercent) {
     ASSERT_EQ(kept.attempts.size(), 1U);
     EXPECT_EQ(kept.attempts[0].percent, 100);
     EXPECT_EQ(kept.attempts[0].missed, 0);
-    EXPECT_EQ(kept.attempts[0].imagined, 0);
+    EXPECT_EQ(kept.attempts[0].absent, 0);
     EXPECT_EQ(kept.attempts[0].found, 9);
     EXPECT_EQ(kept.attempts[0].endangered, 0);
     EXPECT_EQ(kept.attempts[0].person, "Ansa Merlund");
@@ -212,7 +212,7 @@ TEST_F(Practice, ABrokenOffExerciseIsOfferedAgainAndGoneOnWith) {
     next.window()->resize(1280, 800);
     ASSERT_TRUE(QTest::qWaitForWindowExposed(next.window()));
     hands::click(next.window(), "home-practice");
-    hands::click(hands::sheet(next.window()), "unfinished-go-on");
+    hands::click(hands::sheet(next.window()), "unfinished-continue");
     ASSERT_NE(next.practiceApp(), nullptr);
     EXPECT_EQ(next.practiceApp()->stage().runs(), stage().runs());
     EXPECT_EQ(next.practiceApp()->stage().seed(), stage().seed());

@@ -90,7 +90,7 @@ TEST_F(WalkInSpanish, AWalkdownAndWhoWalks) {
     EXPECT_EQ(plan.control_station, Wording("bridge", "bridge"));
     EXPECT_EQ(plan.channel, Wording("telephone", "telephone"));
     EXPECT_EQ(plan.may_stop, Wording("anyone", "anyone"));
-    EXPECT_EQ(plan.start_word, "accionar ahora") << "said over the radio as agreed";
+    EXPECT_EQ(plan.start_word, "accione ahora") << "said over the radio as agreed";
 }
 
 TEST_F(WalkInSpanish, WhatIsNotedAndWhatCouldNotBeTested) {
@@ -138,7 +138,7 @@ TEST_F(WalkInSpanish, AJudgement) {
     hands::clickWords(hands::sheet(window()),
                       QCoreApplication::translate("latchround::ui::WhyPanel", "Satisfactory"));
     EXPECT_EQ(recorded<Judgement>().reason,
-              Wording("worn, still does its work", "worn-still-does-its-work"));
+              Wording("worn but serviceable", "worn-still-does-its-work"));
 }
 
 TEST_F(WalkInSpanish, ADeficiencyWithAFigure) {
@@ -161,7 +161,7 @@ TEST_F(WalkInSpanish, ADeficiencyWithAFigure) {
     const Wording text = recorded<Deficiency>().text;
     EXPECT_THAT(text.text, StartsWith("Not met: "));
     EXPECT_THAT(text.text, HasSubstr("m/s"));
-    EXPECT_THAT(text.text, HasSubstr("asked: "));
+    EXPECT_THAT(text.text, HasSubstr("limit: "));
     EXPECT_THAT(text.text, Not(HasSubstr("ft/s")));
     EXPECT_THAT(text.text, Not(testing::ContainsRegex("[0-9],[0-9]")))
         << "the figures of a record have a point";

@@ -295,7 +295,7 @@ TEST_F(Waiting, WhatIsRefusedGoesIntoAFileOfItsOwn) {
     ASSERT_TRUE(place) << ui::inOneLine(place.error());
     EXPECT_EQ(*place, vessel + ".aside.1");
     EXPECT_TRUE(bytesOf(*place).startsWith(
-        "refused fact 1: another fact with this id is recorded already: NOT saved. Record a "
+        "refused entry 1: another entry with this id is recorded already: NOT saved. Record a "
         "correction under an id of its own.\n"));
     EXPECT_TRUE(bytesOf(*place).contains("Person 1"));
     EXPECT_EQ(*kept.putAside({refused}), vessel + ".aside.2") << "the first stays";

@@ -67,7 +67,7 @@ TEST_F(Walk, ThreeDoorsFromRegisterToReport) {
     // In print.
     const Ledger ledger = ledgerOnDisk();
     const auto printed =
-        app.ports().documents->make(ReportKind::Survey, ledger.walkdowns().back().id, {}, {});
+        app.ports().documents->make(ReportKind::Survey, ledger.walkdowns().back().id, {}, {}, {});
     ASSERT_TRUE(printed) << ui::inOneLine(printed.error());
     QProcess reader;
     reader.start("pdftotext", {"-layout", printed->path, "-"});
@@ -130,7 +130,7 @@ TEST_F(Walk, APhotographFromAFileIsKeptAndPrinted) {
     const QImage read =
         QImage::fromData(reinterpret_cast<const uchar*>(bytes->data()), int(bytes->size()));
     EXPECT_EQ(read.size(), image.size());
-    const auto printed = app.ports().documents->make(ReportKind::Survey, walkdown, {}, {});
+    const auto printed = app.ports().documents->make(ReportKind::Survey, walkdown, {}, {}, {});
     ASSERT_TRUE(printed);
     QProcess reader;
     reader.start("pdfimages", {"-list", printed->path});

@@ -15,9 +15,9 @@ namespace {
 QString influenceWords(Influence part) {
     switch (part) {
     case Influence::SpreadAtStart:
-        return BudgetTable::tr("thumb's scatter at the start");
+        return BudgetTable::tr("reaction scatter at the start");
     case Influence::SpreadAtEnd:
-        return BudgetTable::tr("thumb's scatter at the end");
+        return BudgetTable::tr("reaction scatter at the end");
     case Influence::BiasAtStart:
         return BudgetTable::tr("own delay at the start, from the drill");
     case Influence::BiasAtEnd:
@@ -27,11 +27,11 @@ QString influenceWords(Influence part) {
     case Influence::Resolution:
         return BudgetTable::tr("last digit");
     case Influence::ClockRate:
-        return BudgetTable::tr("rate of the clock");
+        return BudgetTable::tr("clock rate");
     case Influence::Opening:
         return BudgetTable::tr("clear opening");
     case Influence::HalfWay:
-        return BudgetTable::tr("place of the half-way mark");
+        return BudgetTable::tr("position of the half-way mark");
     }
     return {};
 }
@@ -65,7 +65,7 @@ QString ownWords(const Component& part, std::string_view unit) {
 
 QString degreesWords(double degrees) {
     return std::isfinite(degrees) ? QLocale().toString(std::floor(degrees), 'f', 0)
-                                  : BudgetTable::tr("as good as endless");
+                                  : BudgetTable::tr("unlimited");
 }
 
 } // namespace
@@ -79,19 +79,19 @@ BudgetTable::BudgetTable(const RowGrade& row, QWidget* parent)
     m_grid->setVerticalSpacing(2);
     m_grid->setColumnStretch(0, 1);
     const Reading& figure = *row.figure;
-    const std::string& unit = row.requirement->unit;
+    const std::string unit = gaugeUnit(*row.requirement);
     const auto adds = [&](double value) { return twoFigures(inUse(value, unit, 0).value); };
     addLine(tr("standard uncertainty of"), tr("its own"), tr("adds, %1").arg(unitInUse(unit)),
             true);
     for (const Component& part : figure.budget)
         addLine(influenceWords(part.part), ownWords(part, unit), adds(part.u()));
-    addLine(tr("together"), {}, adds(figure.u()), true);
+    addLine(tr("combined"), {}, adds(figure.u()), true);
     addLine(tr("degrees of freedom"), {}, degreesWords(figure.degreesOfFreedom()));
-    addLine(tr("U, at the coverage of k = 2"), {}, adds(expanded(figure)), true);
+    addLine(tr("expanded, U (k = 2)"), {}, adds(expanded(figure)), true);
     if (row.inside)
         addLine(tr("probability inside the limits"), {},
                 QLocale().toString(100 * *row.inside, 'f', 1) + QStringLiteral(" %"), true);
-    setAccessibleName(tr("What the uncertainty is made of"));
+    setAccessibleName(tr("Uncertainty breakdown"));
     setAccessibleDescription(m_lines.join(QStringLiteral(". ")));
 }
 

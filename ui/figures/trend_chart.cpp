@@ -21,7 +21,7 @@ QString figure(double value, const QString& unit) {
 }
 
 QString timesWords(int count) {
-    return count == 1 ? TrendChart::tr("One time") : TrendChart::tr("%1 times").arg(count);
+    return count == 1 ? TrendChart::tr("One timing") : TrendChart::tr("%1 timings").arg(count);
 }
 
 double decimalYear(CalendarDate day) {
@@ -38,7 +38,7 @@ QString outlookWords(const Outlook& outlook, std::optional<double> low, std::opt
         words = TrendChart::tr("Since the repair of about %1: ")
                     .arg(dateWords(outlook.days[outlook.line_from].day));
     if (outlook.prospect == Prospect::TooFew)
-        return words + TrendChart::tr("%1 so far, too few to say what comes: five over at least a "
+        return words + TrendChart::tr("%1 so far, too few to predict from: five over at least a "
                                       "year are needed.")
                            .arg(timesWords(count));
     const double drift = outlook.line->slope;
@@ -50,16 +50,16 @@ QString outlookWords(const Outlook& outlook, std::optional<double> low, std::opt
                               : QString();
     switch (outlook.prospect) {
     case Prospect::AlreadyOver:
-        return words + TrendChart::tr("A time beyond %1 is to be expected now: the 95 % interval "
-                                      "reaches it already.")
+        return words + TrendChart::tr("Expect a result beyond %1 now: the 95 % interval already "
+                                      "reaches it.")
                            .arg(limit);
     case Prospect::InSight:
-        return words + TrendChart::tr("The 95 % interval first reaches %1 in %2: have it seen to "
-                                      "before.")
+        return words + TrendChart::tr("The 95 % interval first reaches %1 in %2: have the door "
+                                      "serviced before then.")
                            .arg(limit, monthWords(*outlook.crosses));
     case Prospect::NotInSight:
-        return words + TrendChart::tr("No limit is reached by %1, and these times do not reach "
-                                      "further.")
+        return words + TrendChart::tr("No limit is reached by %1; these timings say nothing "
+                                      "beyond that.")
                            .arg(int(outlook.looked_until->year()));
     case Prospect::TooFew:
         break;

@@ -26,8 +26,8 @@ void PictureView::paintEvent(QPaintEvent*) {
     painter.setPen(colours().ink);
     if (m_picture.isNull()) {
         painter.drawText(place, Qt::AlignCenter | Qt::TextWordWrap,
-                         tr("The picture is not on this tablet: take it over from the one it was "
-                            "taken with."));
+                         tr("The picture is not on this tablet: import it from the tablet that "
+                            "took it."));
     } else {
         const QSize shown = m_picture.size().scaled(place.size(), Qt::KeepAspectRatio);
         const QRect there(place.center() - QPoint(shown.width() / 2, shown.height() / 2), shown);

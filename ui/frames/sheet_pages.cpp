@@ -108,8 +108,8 @@ void SheetPages::setContent(QWidget* content) {
 
 void SheetPages::makeTurner() {
     m_turner = new QWidget(this);
-    m_before = keyOf(tr("‹ Before"), "sheet-before");
-    m_after = keyOf(tr("More ›"), "sheet-after");
+    m_before = keyOf(tr("‹ Previous"), "sheet-before");
+    m_after = keyOf(tr("Next ›"), "sheet-after");
     m_where = new Label({}, TextSize::Small, Ink::Muted);
     m_where->setAlignment(Qt::AlignCenter);
     auto* turner = new QHBoxLayout(m_turner);

@@ -139,9 +139,9 @@ void drawHatch(Sketch& sketch, double open, double passed) {
 HelpPicture closingPicture(HelpTopic topic) {
     switch (topic) {
     case HelpTopic::SelfClosing:
-        return {goodPanel(QCoreApplication::translate("Help", "from each opening all the way home"),
+        return {goodPanel(QCoreApplication::translate("Help", "shuts fully from any position"),
                           [](Sketch& sketch) { drawFromThree(sketch, true); }),
-                badPanel(QCoreApplication::translate("Help", "left standing ajar"),
+                badPanel(QCoreApplication::translate("Help", "left ajar"),
                          [](Sketch& sketch) { drawFromThree(sketch, false); })};
     case HelpTopic::ClosingTime:
         return {
@@ -156,7 +156,7 @@ HelpPicture closingPicture(HelpTopic topic) {
             showsPanel(QCoreApplication::translate("Help", "last mark: fully shut"),
                        [](Sketch& sketch) { drawSlide(sketch, 0, 0.3); })};
     case HelpTopic::Smooth:
-        return {goodPanel(QCoreApplication::translate("Help", "an even way, from start to end"),
+        return {goodPanel(QCoreApplication::translate("Help", "even speed from start to end"),
                           [](Sketch& sketch) { drawPace(sketch, true); }),
                 badPanel(QCoreApplication::translate("Help", "sticks, then slams"),
                          [](Sketch& sketch) { drawPace(sketch, false); })};
@@ -164,16 +164,16 @@ HelpPicture closingPicture(HelpTopic topic) {
         return {goodPanel(
                     QCoreApplication::translate("Help", "one leaf home, then the one with the lip"),
                     drawInOrder),
-                badPanel(QCoreApplication::translate("Help",
-                                                     "the lip is home first: the other stays out"),
-                         drawLipCaught)};
+                badPanel(
+                    QCoreApplication::translate("Help", "lip home first: the other leaf stays out"),
+                    drawLipCaught)};
     case HelpTopic::EitherLeaf:
         return {showsPanel(QCoreApplication::translate("Help", "one leaf alone shuts and latches"),
                            [](Sketch& sketch) { drawEitherLeaf(sketch, true); }),
                 showsPanel(QCoreApplication::translate("Help", "and so does the other"),
                            [](Sketch& sketch) { drawEitherLeaf(sketch, false); })};
     case HelpTopic::CabinDoor:
-        return {goodPanel(QCoreApplication::translate("Help", "let go, it shuts"),
+        return {goodPanel(QCoreApplication::translate("Help", "shuts when let go"),
                           [](Sketch& sketch) { drawCabinDoor(sketch, false); }),
                 badPanel(QCoreApplication::translate("Help", "a hook holds it open"),
                          [](Sketch& sketch) { drawCabinDoor(sketch, true); })};

@@ -135,27 +135,27 @@ void drawLead(Sketch& sketch, double moves) {
 HelpPicture controlPicture(HelpTopic topic) {
     switch (topic) {
     case HelpTopic::LocalRelease:
-        return {goodPanel(QCoreApplication::translate("Help", "the switch on each side lets it go"),
-                          [](Sketch& sketch) { drawSwitches(sketch, true); }),
-                badPanel(QCoreApplication::translate("Help", "one side does nothing"),
-                         [](Sketch& sketch) { drawSwitches(sketch, false); })};
-    case HelpTopic::RemoteRelease:
         return {
-            goodPanel(QCoreApplication::translate("Help", "released from the station, it closes"),
-                      [](Sketch& sketch) { drawStation(sketch, 0.5, true); }),
-            badPanel(QCoreApplication::translate("Help", "it stays open"),
-                     [](Sketch& sketch) { drawStation(sketch, 1, false); })};
+            goodPanel(QCoreApplication::translate("Help", "the switch on each side releases it"),
+                      [](Sketch& sketch) { drawSwitches(sketch, true); }),
+            badPanel(QCoreApplication::translate("Help", "one side does nothing"),
+                     [](Sketch& sketch) { drawSwitches(sketch, false); })};
+    case HelpTopic::RemoteRelease:
+        return {goodPanel(QCoreApplication::translate(
+                              "Help", "released from the control station, it closes"),
+                          [](Sketch& sketch) { drawStation(sketch, 0.5, true); }),
+                badPanel(QCoreApplication::translate("Help", "it stays open"),
+                         [](Sketch& sketch) { drawStation(sketch, 1, false); })};
     case HelpTopic::SwitchStays:
-        return {goodPanel(QCoreApplication::translate("Help", "stays as it was put"),
+        return {goodPanel(QCoreApplication::translate("Help", "stays where it was put"),
                           [](Sketch& sketch) { drawLever(sketch, true); }),
                 badPanel(QCoreApplication::translate("Help", "goes back: the door is held again"),
                          [](Sketch& sketch) { drawLever(sketch, false); })};
     case HelpTopic::Indicator:
-        return {
-            goodPanel(QCoreApplication::translate("Help", "stands ajar, and the panel says open"),
-                      [](Sketch& sketch) { drawPanelBesideDoor(sketch, false); }),
-            badPanel(QCoreApplication::translate("Help", "stands ajar, but the panel says shut"),
-                     [](Sketch& sketch) { drawPanelBesideDoor(sketch, true); })};
+        return {goodPanel(QCoreApplication::translate("Help", "ajar, and the panel says open"),
+                          [](Sketch& sketch) { drawPanelBesideDoor(sketch, false); }),
+                badPanel(QCoreApplication::translate("Help", "ajar, but the panel says shut"),
+                         [](Sketch& sketch) { drawPanelBesideDoor(sketch, true); })};
     case HelpTopic::AlarmLead:
         return {
             goodPanel(QCoreApplication::translate("Help", "first the alarm, then the leaf moves"),

@@ -113,7 +113,7 @@ HelpPicture fittingPicture(HelpTopic topic) {
     case HelpTopic::Seals: {
         ShownDoor painted = shutDoor();
         painted.truth.painted_seal = true;
-        return {goodPanel(QCoreApplication::translate("Help", "the strip lies flush and unbroken"),
+        return {goodPanel(QCoreApplication::translate("Help", "the strip is flush and unbroken"),
                           closeUp(drawSeals, shutDoor())),
                 badPanel(QCoreApplication::translate("Help", "painted over"),
                          closeUp(drawSeals, painted))};
@@ -121,12 +121,12 @@ HelpPicture fittingPicture(HelpTopic topic) {
     case HelpTopic::Hinges:
         return {goodPanel(QCoreApplication::translate("Help", "the gap over the leaf is even"),
                           drawEvenGap),
-                badPanel(QCoreApplication::translate("Help", "hangs low and rubs at the sill"),
+                badPanel(QCoreApplication::translate("Help", "hangs low and rubs on the sill"),
                          drawDroppedLeaf)};
     case HelpTopic::Closer:
-        return {goodPanel(QCoreApplication::translate("Help", "dry, the arm fast at both ends"),
+        return {goodPanel(QCoreApplication::translate("Help", "dry, arm secure at both ends"),
                           closeUp(drawCloserClose, shutDoor())),
-                badPanel(QCoreApplication::translate("Help", "oil runs from it, the arm is off"),
+                badPanel(QCoreApplication::translate("Help", "leaks oil, arm is off"),
                          drawLeakingCloser)};
     case HelpTopic::Latch: {
         ShownDoor short_bolt = shutDoor();
@@ -134,7 +134,7 @@ HelpPicture fittingPicture(HelpTopic topic) {
         return {
             goodPanel(QCoreApplication::translate("Help", "the bolt is home in its strike"),
                       closeUp(drawLatch, shutDoor())),
-            badPanel(QCoreApplication::translate("Help", "the bolt lies short: a push opens it"),
+            badPanel(QCoreApplication::translate("Help", "the bolt falls short: a push opens it"),
                      closeUp(drawLatch, short_bolt))};
     }
     case HelpTopic::LatchThrow:
@@ -147,7 +147,7 @@ HelpPicture fittingPicture(HelpTopic topic) {
                 showsPanel(QCoreApplication::translate("Help", "double-swing door: top and sides"),
                            drawHeadOfLeaf)};
     case HelpTopic::FrameStop:
-        return {goodPanel(QCoreApplication::translate("Help", "laps well over the stop"),
+        return {goodPanel(QCoreApplication::translate("Help", "overlaps the stop well"),
                           [](Sketch& sketch) { drawStop(sketch, 34); }),
                 badPanel(QCoreApplication::translate("Help", "hardly touches the stop"),
                          [](Sketch& sketch) { drawStop(sketch, 10); })};

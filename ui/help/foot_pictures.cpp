@@ -86,21 +86,21 @@ HelpPicture footPicture(HelpTopic topic) {
     case HelpTopic::Gap: {
         ShownDoor wide = shutDoor();
         wide.truth.gap_mm = 32;
-        return {goodPanel(QCoreApplication::translate("Help", "a narrow gap at its widest place"),
+        return {goodPanel(QCoreApplication::translate("Help", "narrow at its widest point"),
                           closeUp(drawGap, shutDoor())),
                 badPanel(QCoreApplication::translate(
                              "Help", "a wide gap: read the rule at the leaf's foot"),
                          closeUp(drawGap, wide))};
     }
     case HelpTopic::PathClear:
-        return {goodPanel(QCoreApplication::translate("Help", "bare deck all the way of the leaf"),
+        return {goodPanel(QCoreApplication::translate("Help", "clear deck along the whole path"),
                           closeUp(drawPath, shutDoor())),
-                badPanel(QCoreApplication::translate("Help", "stores in the way of the leaf"),
+                badPanel(QCoreApplication::translate("Help", "stores in the path of the leaf"),
                          drawCrowdedPath)};
     case HelpTopic::Pocket: {
         ShownDoor littered = shutDoor(DoorKind::Sliding);
         littered.truth.pocket_litter = true;
-        return {goodPanel(QCoreApplication::translate("Help", "bare to the end"),
+        return {goodPanel(QCoreApplication::translate("Help", "clear to the end"),
                           closeUp(drawPocket, shutDoor(DoorKind::Sliding))),
                 badPanel(QCoreApplication::translate("Help", "litter on the rail"),
                          ringed(closeUp(drawPocket, littered), {80, 89}, 26))};
@@ -117,13 +117,14 @@ HelpPicture footPicture(HelpTopic topic) {
         ShownDoor hooked = shutDoor();
         hooked.truth.hook = true;
         return {
-            goodPanel(QCoreApplication::translate("Help", "a hold-back that the station releases"),
+            goodPanel(QCoreApplication::translate("Help",
+                                                  "a hold-back that the control station releases"),
                       closeUp(drawHoldBackClose, shutDoor())),
             badPanel(QCoreApplication::translate("Help", "a hook beside it, an eye in the leaf"),
                      ringed(closeUp(drawHoldBackClose, hooked), {25, 44}, 30))};
     }
     case HelpTopic::Rails:
-        return {goodPanel(QCoreApplication::translate("Help", "bare, every roller on the rail"),
+        return {goodPanel(QCoreApplication::translate("Help", "clean, every roller on the rail"),
                           closeUp(drawRails, shutDoor(DoorKind::Sliding))),
                 badPanel(QCoreApplication::translate("Help", "dirt on the rail, a roller off"),
                          drawFoulRails)};

@@ -116,25 +116,24 @@ HelpPicture handPicture(HelpTopic topic) {
                          [](Sketch& sketch) { drawOnePerson(sketch, false); })};
     case HelpTopic::ReopenLocal:
         return {
-            showsPanel(
-                QCoreApplication::translate("Help", "open it while the release still stands"),
-                [](Sketch& sketch) { drawReopen(sketch, false); }),
+            showsPanel(QCoreApplication::translate("Help", "open it while it is still released"),
+                       [](Sketch& sketch) { drawReopen(sketch, false); }),
             showsPanel(QCoreApplication::translate("Help", "let go, stand clear: it shuts again"),
                        [](Sketch& sketch) { drawReopen(sketch, true); })};
     case HelpTopic::EdgeStops:
         return {
-            goodPanel(QCoreApplication::translate("Help", "stops at the soft block and goes back"),
+            goodPanel(QCoreApplication::translate("Help", "stops at the soft block and re-opens"),
                       [](Sketch& sketch) { drawContact(sketch, true); }),
-            badPanel(QCoreApplication::translate("Help", "pushes on: a hand would be crushed"),
+            badPanel(QCoreApplication::translate("Help", "keeps pushing: a hand would be crushed"),
                      [](Sketch& sketch) { drawContact(sketch, false); })};
     case HelpTopic::ReopenDistance: {
         ShownDoor near = shutDoor(DoorKind::Sliding);
         near.reopened_m = 0.4;
         ShownDoor far = near;
         far.reopened_m = 1.3;
-        return {goodPanel(QCoreApplication::translate("Help", "goes back a little from the block"),
+        return {goodPanel(QCoreApplication::translate("Help", "re-opens a little from the block"),
                           closeUp(drawSafetyEdge, near)),
-                badPanel(QCoreApplication::translate("Help", "goes back too far"),
+                badPanel(QCoreApplication::translate("Help", "re-opens too far"),
                          closeUp(drawSafetyEdge, far))};
     }
     case HelpTopic::DeckUnlatch:
@@ -143,10 +142,10 @@ HelpPicture handPicture(HelpTopic topic) {
             [](Sketch& sketch) { drawDeckGauge(sketch, 0, 62); })};
     case HelpTopic::DeckStart:
         return {showsPanel(
-            QCoreApplication::translate("Help", "hooked at the free edge, until it just moves"),
+            QCoreApplication::translate("Help", "hooked at the free edge, until it first moves"),
             [](Sketch& sketch) { drawDeckGauge(sketch, 4, 76); })};
     case HelpTopic::DeckOpen:
-        return {showsPanel(QCoreApplication::translate("Help", "on to the stair's width"),
+        return {showsPanel(QCoreApplication::translate("Help", "opened to the stair's width"),
                            [](Sketch& sketch) { drawDeckGauge(sketch, 26, 76); })};
     case HelpTopic::SpringGauge:
         return {showsPanel(QCoreApplication::translate(

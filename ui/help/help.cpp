@@ -6,6 +6,7 @@
 
 #include "ui/words/catalogue_words.h"
 #include "ui/words/door_words.h"
+#include "ui/words/english_beneath.h"
 #include "ui/words/grade_words.h"
 #include "ui/words/phrase_words.h"
 
@@ -14,7 +15,7 @@ namespace {
 
 QString sourceOf(const Requirement& row) {
     const QString source =
-        row.status == Status::Practice ? statusWords(row.status) : citationWords(row);
+        row.status == Status::Usage ? statusWords(row.status) : citationWords(row);
     // That one event comes before another is said by the row's words.
     const QString limit = row.check == CheckKind::Order ? QString() : limitWords(row);
     return limit.isEmpty() ? source : QStringLiteral("%1 · %2").arg(limit, source);
@@ -25,15 +26,16 @@ QString howToRelease(Release release) {
     case Release::LocalSideOne:
     case Release::LocalSideTwo:
         return QCoreApplication::translate(
-            "Help", "Look along the whole way first. Work the switch or handle on that side, then "
-                    "stand clear: hands off edges and out of the pocket.");
+            "Help", "Check the whole path first. Operate the switch or handle on that side, then "
+                    "stand clear. Keep hands off edges and out of the pocket.");
     case Release::Remote:
         return QCoreApplication::translate(
-            "Help", "The cautions come first. The control station releases it at the word to "
-                    "start; nobody passes a moving door, and anybody may say the word to stop.");
+            "Help",
+            "Confirm the cautions first. The control station releases the doors on the start "
+            "word. Let no one through a moving door. Anyone may give the stop word.");
     case Release::LetGo:
         return QCoreApplication::translate(
-            "Help", "Open it fully, look along its way, let go and stand clear.");
+            "Help", "Open it fully. Check that its path is clear. Let go and stand clear.");
     }
     return {};
 }
@@ -53,29 +55,36 @@ HelpTopic topicOfTiming(Release release, const Door& door,
 QString cautionHelp(std::string_view id) {
     if (id == "announced")
         return QCoreApplication::translate(
-            "Help", "Over the public address or from mouth to mouth: which doors will move, and "
-                    "when. Wait until those near have looked up.");
+            "Help",
+            "Announce which doors will move, and when, over the public address or by word of "
+            "mouth. Wait until everyone nearby shows that they have heard.");
     if (id == "people-clear")
         return QCoreApplication::translate(
-            "Help", "Nobody in an opening, nobody near a leaf, no child out of reach. Somebody "
-                    "turns people back until the door stands still.");
+            "Help", "Keep people out of every opening and away from every leaf. Keep each child "
+                    "with an adult. At every door, turn people back until the door has stopped.");
     if (id == "watch-posted")
         return QCoreApplication::translate(
-            "Help", "One person on each side of every door of the group, where both leaf and "
-                    "approach are seen, able to call stop. Bad: one watch for two sides.");
+            "Help", "Post a lookout on each side of every door that will move. Each must see "
+                    "the leaf and the approach, and be able to give the stop word. Never use one "
+                    "lookout for both sides.");
     if (id == "station-ready")
         return QCoreApplication::translate(
             "Help", "Call on the agreed channel and wait for the answer. The person who answers "
-                    "stands at the release, and at nothing else.");
+                    "must be at the release, with no other task.");
     if (id == "words-agreed")
         return QCoreApplication::translate(
-            "Help", "Say the word to start and the word to stop; hear both repeated. Anybody may "
-                    "say the word to stop.");
+            "Help", "Say which word is the start word and which is the stop word. Hear both read "
+                    "back. Anyone may give the stop word.");
     if (id == "path-free")
         return QCoreApplication::translate(
-            "Help", "Look along the whole path, and into the pocket with a lamp. Hands, feet, "
-                    "hoses and cables off edges and meeting stiles.");
+            "Help", "At every door, look along the whole path, and into the pocket with a torch. "
+                    "Keep hands, feet, hoses and cables off edges and meeting stiles.");
     return {};
+}
+
+/// A paragraph by which people keep clear.
+HelpParagraph warning(const std::function<QString()>& words) {
+    return {{}, words(), {}, englishBeneath(words)};
 }
 
 } // namespace
@@ -94,7 +103,7 @@ Help helpForRelease(Release release, const Door& door,
                     const std::vector<const Requirement*>& timed) {
     Help help;
     help.title = QCoreApplication::translate("Help", "Release %1").arg(releaseWords(release));
-    help.paragraphs.push_back({{}, howToRelease(release), {}});
+    help.paragraphs.push_back(warning([release] { return howToRelease(release); }));
     for (const Requirement* row : timed)
         if (release == Release::Remote || !isOfAlarm(row->source))
             help.paragraphs.push_back({rowWords(*row), lookForWords(*row), sourceOf(*row)});
@@ -104,12 +113,13 @@ Help helpForRelease(Release release, const Door& door,
 
 Help helpForContact() {
     return {QCoreApplication::translate("Help", "Contact with a soft block, never a hand"),
-            {{{},
-              QCoreApplication::translate(
-                  "Help", "Hold the block by its far end, low in the path, and stand beside the "
-                          "leaf. Mark when it touches and when it stops; then measure how far it "
-                          "went back. Where it pushes on, say the word to stop."),
-              {}}},
+            {warning([] {
+                return QCoreApplication::translate(
+                    "Help",
+                    "Hold the block low in the path, by the end away from the leaf. Stand out of "
+                    "the path yourself. Mark when the leaf touches and when it stops, then "
+                    "measure how far it re-opened. If it keeps pushing, give the stop word.");
+            })},
             HelpTopic::EdgeStops};
 }
 
@@ -117,9 +127,9 @@ Help helpForSpringGauge(const Requirement& row) {
     return {QCoreApplication::translate("Help", "Closing force at the edge, by spring gauge"),
             {{{},
               QCoreApplication::translate(
-                  "Help", "Hook the gauge at the free edge, square to the leaf, a hand's breadth "
-                          "before it is shut. Hold it still and read the pull. Fingers off the "
-                          "edge. From mass and force follows what an inclination would do."),
+                  "Help", "Hook the gauge at the free edge, square to the leaf, with the leaf a "
+                          "hand's breadth from shut. Hold it still and read the pull. Keep fingers "
+                          "off the edge. Mass and force show what an inclination would do."),
               citationWords(row)}},
             HelpTopic::SpringGauge};
 }
@@ -129,19 +139,20 @@ Help helpForHeel() {
             {{{},
               QCoreApplication::translate(
                   "Help", "Read the clinometer on the bridge, or hold a plumb line beside an "
-                          "upright frame. Times count for the upright ship: over 1 degree they are "
-                          "advice only."),
+                          "upright frame. Times count with the ship upright: over 1 degree of heel "
+                          "they are advice only."),
               {}}},
             HelpTopic::Heel};
 }
 
 Help helpForCaution(const Caution& caution) {
-    return {phraseWords(caution.question()),
-            {{{},
-              cautionHelp(caution.id),
-              QCoreApplication::translate("Help", "Common practice. Local rules and the company's "
-                                                  "own procedures stand above it.")}},
-            topicOfCaution(caution.id)};
+    const auto title = [&] { return phraseWords(caution.question()); };
+    HelpParagraph what = warning([&] { return cautionHelp(caution.id); });
+    if (const QString english = englishBeneath(title); !english.isEmpty())
+        what.english = english + QStringLiteral(". ") + what.english;
+    what.source = QCoreApplication::translate("Help", "Common practice. Local rules and the "
+                                                      "company's own procedures take precedence.");
+    return {title(), {what}, topicOfCaution(caution.id)};
 }
 
 } // namespace latchround::ui

@@ -18,7 +18,8 @@ namespace latchround::ui {
 struct HelpParagraph {
     QString heading; ///< may be empty
     QString words;
-    QString source; ///< limit and citation in one line; may be empty
+    QString source;    ///< limit and citation in one line; may be empty
+    QString english{}; ///< to stand beneath the words (ui/words/english_beneath.h); may be empty
 };
 
 struct Help {

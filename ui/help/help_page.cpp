@@ -10,6 +10,7 @@
 #include "ui/help/help_panel.h"
 #include "ui/help/help_picture.h"
 #include "ui/look/button_drawing.h"
+#include "ui/look/english_label.h"
 #include "ui/look/read_as.h"
 
 namespace latchround::ui {
@@ -45,6 +46,8 @@ HelpPage::HelpPage(const Help& help, QWidget* parent)
     for (const HelpParagraph& paragraph : help.paragraphs) {
         say(paragraph.heading, TextSize::Body, Ink::Plain, true);
         say(paragraph.words, TextSize::Lead, Ink::Plain);
+        if (!paragraph.english.isEmpty())
+            m_words->layout()->addWidget(new EnglishLabel(paragraph.english));
         say(paragraph.source, TextSize::Small, Ink::Muted);
         aloud << paragraph.words;
     }

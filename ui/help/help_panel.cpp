@@ -34,9 +34,9 @@ void HelpPanelView::paintEvent(QPaintEvent*) {
     const double scale = std::min((width() - 2) / Sketch::wide, (height() - 2) / Sketch::high);
     QRectF inside(0, 0, Sketch::wide * scale, Sketch::high * scale);
     inside.moveCenter(QRectF(rect()).center());
-    QPainterPath session;
-    session.addRoundedRect(inside, sizes().corner, sizes().corner);
-    painter.setClipPath(session);
+    QPainterPath round;
+    round.addRoundedRect(inside, sizes().corner, sizes().corner);
+    painter.setClipPath(round);
     {
         Sketch sketch(painter, inside, look());
         m_panel.draw(sketch);

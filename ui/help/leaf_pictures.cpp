@@ -149,17 +149,18 @@ HelpPicture leafPicture(HelpTopic topic) {
     switch (topic) {
     case HelpTopic::Rating:
         return {
-            goodPanel(QCoreApplication::translate("Help", "the plate is as strong as the boundary"),
+            goodPanel(QCoreApplication::translate("Help", "plate class at or above the boundary's"),
                       classes("A-60", "A-60", true)),
-            badPanel(QCoreApplication::translate("Help", "the plate is weaker than the boundary"),
+            badPanel(QCoreApplication::translate("Help", "plate class below the boundary's"),
                      classes("A-60", "B-15", false))};
     case HelpTopic::Plate: {
         ShownDoor scoured = shutDoor();
         scoured.truth.plate_state = PlateState::Illegible;
-        return {goodPanel(QCoreApplication::translate("Help", "can be read, and is the register's"),
-                          closeUp(drawPlate, shutDoor())),
-                badPanel(QCoreApplication::translate("Help", "scoured or painted over"),
-                         closeUp(drawPlate, scoured))};
+        return {
+            goodPanel(QCoreApplication::translate("Help", "legible, and agrees with the register"),
+                      closeUp(drawPlate, shutDoor())),
+            badPanel(QCoreApplication::translate("Help", "scoured or painted over"),
+                     closeUp(drawPlate, scoured))};
     }
     case HelpTopic::Number:
         return {goodPanel(QCoreApplication::translate("Help", "the number can be read"),
@@ -167,20 +168,19 @@ HelpPicture leafPicture(HelpTopic topic) {
                 badPanel(QCoreApplication::translate("Help", "painted over"),
                          [](Sketch& sketch) { drawNumber(sketch, false); })};
     case HelpTopic::Louver:
-        return {goodPanel(QCoreApplication::translate("Help", "closed all over"),
+        return {goodPanel(QCoreApplication::translate("Help", "no opening in the leaf"),
                           [](Sketch& sketch) { drawFace(sketch, false); }),
                 badPanel(QCoreApplication::translate("Help", "a grille in the leaf"),
                          [](Sketch& sketch) { drawFace(sketch, true); })};
     case HelpTopic::Vent:
-        return {
-            showsPanel(
-                QCoreApplication::translate("Help", "a grille: only the openings between the bars"),
-                drawVentInLeaf),
-            showsPanel(QCoreApplication::translate("Help", "a cut under the leaf: width by height"),
-                       drawVentUnderLeaf)};
+        return {showsPanel(QCoreApplication::translate(
+                               "Help", "a grille: only the openings between the bars"),
+                           drawVentInLeaf),
+                showsPanel(QCoreApplication::translate("Help", "an undercut: width by height"),
+                           drawVentUnderLeaf)};
     case HelpTopic::Glass:
         return {
-            goodPanel(QCoreApplication::translate("Help", "whole, with its wire: height by width"),
+            goodPanel(QCoreApplication::translate("Help", "intact, with its wire: height by width"),
                       [](Sketch& sketch) { drawGlass(sketch, true); }),
             badPanel(QCoreApplication::translate("Help", "cracked, or without its wire"),
                      [](Sketch& sketch) { drawGlass(sketch, false); })};
@@ -189,7 +189,7 @@ HelpPicture leafPicture(HelpTopic topic) {
             QCoreApplication::translate("Help", "one leaf, from hinge side to free edge"),
             drawLeafWidth)};
     case HelpTopic::LeafWhole:
-        return {goodPanel(QCoreApplication::translate("Help", "whole all over"),
+        return {goodPanel(QCoreApplication::translate("Help", "sound all over"),
                           closeUp(drawLeafFace, shutDoor())),
                 badPanel(QCoreApplication::translate("Help", "holes, a cable through it, rust"),
                          drawSpoiltLeaf)};

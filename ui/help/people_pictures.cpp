@@ -94,28 +94,28 @@ void drawHandAtEdge(Sketch& sketch) {
 HelpPicture peoplePicture(HelpTopic topic) {
     switch (topic) {
     case HelpTopic::Announced:
-        return {showsPanel(QCoreApplication::translate("Help", "everybody near has heard it"),
+        return {showsPanel(QCoreApplication::translate("Help", "everyone nearby has heard it"),
                            drawAnnounced)};
     case HelpTopic::PeopleClear:
-        return {goodPanel(QCoreApplication::translate("Help", "nobody in the way or near it"),
+        return {goodPanel(QCoreApplication::translate("Help", "no one in the path or near it"),
                           [](Sketch& sketch) { drawPeople(sketch, true); }),
-                badPanel(QCoreApplication::translate("Help", "somebody in the opening"),
+                badPanel(QCoreApplication::translate("Help", "someone in the opening"),
                          [](Sketch& sketch) { drawPeople(sketch, false); })};
     case HelpTopic::WatchPosted:
-        return {goodPanel(QCoreApplication::translate("Help", "a watch on each side of the door"),
-                          [](Sketch& sketch) { drawWatch(sketch, true); }),
-                badPanel(QCoreApplication::translate("Help", "nobody sees the far side"),
-                         [](Sketch& sketch) { drawWatch(sketch, false); })};
+        return {
+            goodPanel(QCoreApplication::translate("Help", "a lookout on each side of every door"),
+                      [](Sketch& sketch) { drawWatch(sketch, true); }),
+            badPanel(QCoreApplication::translate("Help", "no one sees the far side"),
+                     [](Sketch& sketch) { drawWatch(sketch, false); })};
     case HelpTopic::StationReady:
         return {showsPanel(QCoreApplication::translate("Help", "answers on the agreed channel"),
                            drawStationReady)};
     case HelpTopic::WordsAgreed:
-        return {showsPanel(
-            QCoreApplication::translate("Help", "each word said by one, repeated by the other"),
-            drawSpeech)};
+        return {showsPanel(QCoreApplication::translate("Help", "each word given, then read back"),
+                           drawSpeech)};
     case HelpTopic::PathFree:
         return {
-            goodPanel(QCoreApplication::translate("Help", "path and pocket are bare"), drawWay),
+            goodPanel(QCoreApplication::translate("Help", "path and pocket are clear"), drawWay),
             badPanel(QCoreApplication::translate("Help", "a hand at the edge, a box in the path"),
                      drawHandAtEdge)};
     default:

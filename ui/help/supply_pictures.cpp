@@ -136,23 +136,24 @@ void drawPaper(Sketch& sketch) {
 HelpPicture supplyPicture(HelpTopic topic) {
     switch (topic) {
     case HelpTopic::FailSafe:
-        return {goodPanel(QCoreApplication::translate("Help", "its supply is cut: it shuts"),
+        return {goodPanel(QCoreApplication::translate("Help", "supply cut, door shuts"),
                           [](Sketch& sketch) { drawSupplyCut(sketch, true); }),
-                badPanel(QCoreApplication::translate("Help", "its supply is cut: it stays open"),
+                badPanel(QCoreApplication::translate("Help", "supply cut, door stays open"),
                          [](Sketch& sketch) { drawSupplyCut(sketch, false); })};
     case HelpTopic::Machinery:
-        return {goodPanel(QCoreApplication::translate("Help", "hold-back dead: it is driven home"),
-                          [](Sketch& sketch) { drawMachineryDoor(sketch, true); }),
-                badPanel(QCoreApplication::translate("Help", "it hangs where it was held"),
-                         [](Sketch& sketch) { drawMachineryDoor(sketch, false); })};
+        return {
+            goodPanel(QCoreApplication::translate("Help", "hold-back fails, door is driven shut"),
+                      [](Sketch& sketch) { drawMachineryDoor(sketch, true); }),
+            badPanel(QCoreApplication::translate("Help", "hold-back fails, door stays open"),
+                     [](Sketch& sketch) { drawMachineryDoor(sketch, false); })};
     case HelpTopic::Accumulator:
         return {showsPanel(
-            QCoreApplication::translate("Help", "ten times open and shut from its own store"),
+            QCoreApplication::translate("Help", "opened and shut ten times from its accumulator"),
             drawAccumulator)};
     case HelpTopic::Independence:
         return {goodPanel(QCoreApplication::translate("Help", "one fails, the others work"),
                           [](Sketch& sketch) { drawThreeDoors(sketch, true); }),
-                badPanel(QCoreApplication::translate("Help", "one fails, and all stand still"),
+                badPanel(QCoreApplication::translate("Help", "one fails, and none works"),
                          [](Sketch& sketch) { drawThreeDoors(sketch, false); })};
     case HelpTopic::Access:
         return {goodPanel(QCoreApplication::translate("Help", "the cover opens, a tool gets in"),

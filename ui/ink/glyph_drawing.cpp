@@ -41,8 +41,6 @@ QString svgPathTag(const GlyphStroke& stroke) {
         return path + QStringLiteral("fill=\"%1\"/>\n").arg(colour);
     QString tag = path + QStringLiteral("fill=\"none\" stroke=\"%1\" stroke-width=\"%2\"")
                              .arg(colour, svgFigure(stroke.width));
-    if (stroke.session)
-        tag += QStringLiteral(" stroke-linecap=\"round\"");
     if (!stroke.dashes.empty()) {
         QStringList dashes; // SVG counts them in its own units
         for (const double dash : stroke.dashes)
@@ -63,7 +61,7 @@ void drawDoorGlyph(QPainter& painter, const QRectF& box, Verdict verdict, const 
             continue;
         }
         QPen pen(stroke.colour, stroke.width);
-        pen.setCapStyle(stroke.session ? Qt::RoundCap : Qt::FlatCap);
+        pen.setCapStyle(Qt::FlatCap);
         pen.setJoinStyle(Qt::MiterJoin);
         if (!stroke.dashes.empty())
             pen.setDashPattern(QList<qreal>(stroke.dashes.begin(), stroke.dashes.end()));

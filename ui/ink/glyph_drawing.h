@@ -1,6 +1,6 @@
 // The mark for a grade, drawn on screen and paper: a frame with its leaf. Shut and solid:
-// satisfactory; ajar: unsatisfactory; a clock in it: time again; a question mark: needs judgement;
-// dotted: untested; a bar across: not applicable; an i: advice.
+// satisfactory; ajar: unsatisfactory; a clock in it: time again; a balance in its place: judgement
+// needed; dashed: untested; an i: advice; no leaf but a slash: not applicable.
 #pragma once
 
 #include <QByteArray>

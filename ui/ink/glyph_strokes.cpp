@@ -76,18 +76,33 @@ void addClock(std::vector<GlyphStroke>& strokes, const GlyphFrame& f, const QCol
          colour, f.line * 0.85});
 }
 
-/// A question mark drawn as strokes, so that it is the same in every typeface and at 16 px.
-void addQuestion(std::vector<GlyphStroke>& strokes, const GlyphFrame& f, const QColor& colour) {
-    const QPointF c = f.leaf.center();
-    const double h = f.leaf.height() * 0.56;
-    const double r = h * 0.27;
-    const QPointF top(c.x(), c.y() - h / 2 + r);
-    QPainterPath hook;
-    hook.arcMoveTo(QRectF(top.x() - r, top.y() - r, 2 * r, 2 * r), 180);
-    hook.arcTo(QRectF(top.x() - r, top.y() - r, 2 * r, 2 * r), 180, -230);
-    hook.lineTo(c.x(), c.y() + h * 0.2);
-    strokes.push_back({hook, colour, f.line * 1.05, true});
-    strokes.push_back({circlePath(QPointF(c.x(), c.y() + h / 2), f.line * 0.7), colour});
+/// A level beam on a wedge, a weight at either end, where the leaf would be: one solid shape, so
+/// that its outline alone tells it at arm's length, and nothing like the help key's question mark.
+QPainterPath balance(const GlyphFrame& f) {
+    constexpr double weight_wide = 0.27; // shares of the leaf's width and height
+    constexpr double weight_top = 0.18;
+    constexpr double beam_top = 0.375;
+    constexpr double beam_foot = 0.465;
+    constexpr double half_edge = 0.03;
+    constexpr double half_foot = 0.42;
+    QPolygonF points;
+    const auto add = [&](double x, double y) {
+        points << f.leaf.topLeft() + QPointF(x * f.leaf.width(), y * f.leaf.height());
+    };
+    add(0, weight_top);
+    add(weight_wide, weight_top);
+    add(weight_wide, beam_top);
+    add(1 - weight_wide, beam_top);
+    add(1 - weight_wide, weight_top);
+    add(1, weight_top);
+    add(1, beam_foot);
+    add(0.5 + half_edge, beam_foot);
+    add(0.5 + half_foot, 1);
+    add(0.5 - half_foot, 1);
+    add(0.5 - half_edge, beam_foot);
+    add(0, beam_foot);
+    add(0, weight_top);
+    return lineThrough(points);
 }
 
 void addLetterI(std::vector<GlyphStroke>& strokes, const GlyphFrame& f, const QColor& colour) {
@@ -106,8 +121,7 @@ std::vector<GlyphStroke> glyphStrokes(const QRectF& box, Verdict verdict, const 
     const QColor colour = colourOf(verdict, colours);
     std::vector<GlyphStroke> strokes{
         glyphFrame(f, verdict == Verdict::NotApplicable ? colours.muted : colours.ink)};
-    if (verdict == Verdict::TimeAgain || verdict == Verdict::Judge ||
-        verdict == Verdict::Untested || verdict == Verdict::Advice)
+    if (verdict == Verdict::TimeAgain || verdict == Verdict::Untested || verdict == Verdict::Advice)
         strokes.push_back(glyphLeaf(f, colour));
     switch (verdict) {
     case Verdict::Satisfactory:
@@ -120,7 +134,7 @@ std::vector<GlyphStroke> glyphStrokes(const QRectF& box, Verdict verdict, const 
         addClock(strokes, f, colour);
         break;
     case Verdict::Judge:
-        addQuestion(strokes, f, colour);
+        strokes.push_back({balance(f), colour});
         break;
     case Verdict::Untested:
         strokes.back().dashes = {1.6, 1.3};

@@ -16,7 +16,6 @@ struct GlyphStroke {
     QPainterPath path;
     QColor colour;
     double width = 0;             ///< of the line; 0: the path is filled
-    bool session = false;         ///< ends of the line
     std::vector<double> dashes{}; ///< line and gap in widths of the line; none: unbroken
 };
 

@@ -29,7 +29,7 @@ Colours day() {
     c.bar_ink = rgb(0xf5f1e8);
     c.bar_muted = rgb(0xb7c3c9);
     c.bar_track = rgb(0x6f818b);
-    c.bar_filled = rgb(0xe9b949);
+    c.bar_filled = rgb(0xe6b544);
     c.good = rgb(0x165a2f);
     c.bad = rgb(0x96170f);
     c.again = rgb(0x6d4600);
@@ -40,7 +40,7 @@ Colours day() {
     c.good_fill = fill(0x165a2f, 0xffffff, 0x165a2f);
     c.bad_fill = fill(0x96170f, 0xffffff, 0x96170f);
     c.neutral_fill = fill(0x3b4c56, 0xffffff, 0x3b4c56);
-    c.key = fill(0xe9b949, 0x15222b, 0x8c6300);
+    c.key = fill(0xe6b544, 0x15222b, 0x8c6300);
     c.key_down = fill(0xf6d98f, 0x15222b, 0x15222b);
     c.stop = rgb(0x96170f);
     c.hull = rgb(0xe9e4d8);
@@ -48,7 +48,7 @@ Colours day() {
     c.band = rgb(0x217a45);
     c.band_edge = rgb(0xb07300);
     c.band_track = rgb(0xcfd6d8);
-    c.alarm = rgb(0xb3261e);
+    c.alarm = rgb(0xab2a1b);
     return c;
 }
 
@@ -67,7 +67,7 @@ Colours dusk() {
     c.bar_ink = rgb(0xf5f1e8);
     c.bar_muted = rgb(0xb7c3c9);
     c.bar_track = rgb(0x61747e);
-    c.bar_filled = rgb(0xe9b949);
+    c.bar_filled = rgb(0xe6b544);
     c.good = rgb(0x86e0a6);
     c.bad = rgb(0xffb9b0);
     c.again = rgb(0xf3c966);
@@ -78,13 +78,13 @@ Colours dusk() {
     c.good_fill = fill(0x7fd79e, 0x0d161c, 0x7fd79e);
     c.bad_fill = fill(0xffa79c, 0x0d161c, 0xffa79c);
     c.neutral_fill = fill(0xbecad0, 0x0d161c, 0xbecad0);
-    c.key = fill(0xe9b949, 0x15222b, 0xe9b949);
+    c.key = fill(0xe6b544, 0x15222b, 0xe6b544);
     c.key_down = fill(0xfbe2a4, 0x15222b, 0xf5f1e8);
     c.stop = rgb(0xffa79c);
     c.hull = rgb(0x243a46);
     c.leaf = rgb(0xcf6a33);
     c.band = rgb(0x3fae6c);
-    c.band_edge = rgb(0xe9b949);
+    c.band_edge = rgb(0xe6b544);
     c.band_track = rgb(0x3a5361);
     c.alarm = rgb(0xff8d80);
     return c;

@@ -205,7 +205,8 @@ void ChoiceRow::sizeKeys(int row_width) const {
 
 void ChoiceRow::setMarked(bool marked) {
     m_marked = marked;
-    setAccessibleDescription(marked ? tr("answered next by the letters y, n and a") : QString());
+    setAccessibleDescription(marked ? tr("next to be answered by the letters y, n and a")
+                                    : QString());
     update();
 }
 

@@ -25,13 +25,13 @@ DayPicker::DayPicker(const char* name, const std::vector<Usual>& usual, QWidget*
         connect(keys, &ChoiceKeys::touched, this,
                 [this, usual](int index, bool) { emit picked(usual[std::size_t(index)].second); });
     }
-    lines->addWidget(new Label(tr("Or write the day like 2027-03-31."), TextSize::Body));
+    lines->addWidget(new Label(tr("Or type the date, like 2027-03-31."), TextSize::Body));
     auto* line = new QLineEdit;
     line->setObjectName(QLatin1String(name));
     line->setPlaceholderText(QStringLiteral("YYYY-MM-DD"));
-    line->setAccessibleName(tr("Day"));
+    line->setAccessibleName(tr("Date"));
     const QByteArray keep_name = QByteArray(name) + "-keep";
-    auto* keep = keyOf(tr("Keep"), keep_name.constData(), "primary");
+    auto* keep = keyOf(tr("Use"), keep_name.constData(), "primary");
     keep->setEnabled(false);
     lines->addWidget(line);
     lines->addWidget(keep);

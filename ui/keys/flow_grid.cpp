@@ -5,6 +5,7 @@
 
 #include <QPushButton>
 
+#include "ui/look/button_drawing.h"
 #include "ui/look/look.h"
 
 namespace latchround::ui {
@@ -91,9 +92,7 @@ int FlowGrid::keyHeight(const Keys& keys, int columns, int width) {
         const Sizes& s = lookOf(key).sizes;
         const int inside = std::max((width - (columns - 1) * s.gap) / columns - besideWords(*key),
                                     int(least_mm * s.px_per_mm));
-        const QRect words = key->fontMetrics().boundingRect(
-            QRect(0, 0, inside, QWIDGETSIZE_MAX), Qt::AlignCenter | Qt::TextWordWrap, key->text());
-        height = std::max({height, s.target, words.height() + s.gap});
+        height = std::max({height, s.target, keyWordsHeight(*key, inside) + s.gap});
     }
     return height;
 }

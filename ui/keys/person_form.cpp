@@ -17,8 +17,8 @@ PersonForm::PersonForm(QWidget* parent)
     name->setObjectName(QStringLiteral("person-name"));
     name->setPlaceholderText(tr("name"));
     name->setAccessibleName(tr("Name"));
-    auto* hint = new Label(tr("Write the name, then touch what this person is aboard."),
-                           TextSize::Body, Ink::Muted);
+    auto* hint =
+        new Label(tr("Type the name, then touch this person's role."), TextSize::Body, Ink::Muted);
     hint->setObjectName(QStringLiteral("person-hint"));
     auto* roles = new PhrasePicker;
     roles->setPhrases(offeredFor(OfferedFor::Role));

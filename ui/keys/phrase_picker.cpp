@@ -1,5 +1,7 @@
 #include "ui/keys/phrase_picker.h"
 
+#include <algorithm>
+
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
@@ -65,6 +67,7 @@ void PhrasePicker::setChoices(std::vector<Choice> choices) {
         key->setCheckable(true);
         key->setAccessibleName(choice.shown);
         key->setFont(font(TextSize::Body));
+        setEnglish(*key, choice.english);
         connect(key, &QPushButton::clicked, this,
                 [this, picked_here = std::move(choice)] { pick(picked_here); });
         m_keys.push_back(key);
@@ -86,9 +89,10 @@ void PhrasePicker::pick(const Choice& choice) {
     emit picked(choice.shown, choice.recorded);
 }
 
-/// Long phrases wrap; a third column comes late.
+/// Long phrases wrap; a third column comes late, and a phrase alone has the whole line.
 void PhrasePicker::arrange() {
-    const int columns = FlowGrid::columnsOf(width(), mm(30), width() < mm(140) ? 2 : 3);
+    const int most = width() < mm(140) ? 2 : 3;
+    const int columns = FlowGrid::columnsOf(width(), mm(30), std::min(most, int(m_keys.size())));
     m_grid->place(m_keys, columns, FlowGrid::keyHeight(m_keys, columns, width()));
 }
 

@@ -22,6 +22,7 @@ public:
     struct Choice {
         QString shown;
         Wording recorded;
+        QString english{}; ///< stands beneath; empty for none
     };
 
     /// Names and other texts that are no phrases: they stand for themselves. `own_words`: offer a

@@ -12,6 +12,20 @@
 
 namespace latchround::ui {
 
+namespace {
+
+constexpr const char* follows_property = "follows";
+
+bool followsAnother(const QWidget* row) {
+    return row->property(follows_property).toBool();
+}
+
+} // namespace
+
+void RowPager::makeFollow(QWidget& row) {
+    row.setProperty(follows_property, true);
+}
+
 RowPager::RowPager(QWidget* parent)
     : Part(parent)
     , m_lines(new QBoxLayout(QBoxLayout::TopToBottom, this))
@@ -32,8 +46,8 @@ RowPager::RowPager(QWidget* parent)
     m_turner_line->addWidget(m_after);
     m_where->setAlignment(Qt::AlignCenter);
     m_lines->addWidget(m_turner);
-    m_before->setAccessibleName(tr("Rows before these"));
-    m_after->setAccessibleName(tr("More rows"));
+    m_before->setAccessibleName(tr("Previous page"));
+    m_after->setAccessibleName(tr("Next page"));
     m_before->setObjectName(QStringLiteral("rows-before"));
     m_after->setObjectName(QStringLiteral("rows-after"));
     setRole(*m_before, "plain");
@@ -73,14 +87,30 @@ int RowPager::heightOf(QWidget* row) const {
     return std::max({asked, row->minimumSizeHint().height(), sizes().target + 2 * sizes().gap});
 }
 
+int RowPager::heightFrom(std::size_t row) const {
+    int height = heightOf(m_rows[row]);
+    for (std::size_t i = row + 1; i < m_rows.size() && followsAnother(m_rows[i]); ++i) {
+        const int more = heightOf(m_rows[i]);
+        if (height + more > m_room)
+            break;
+        height += more;
+    }
+    return height;
+}
+
+int RowPager::countBefore(std::size_t row) const {
+    return int(row - std::size_t(std::ranges::count_if(
+                         m_rows.begin(), m_rows.begin() + std::ptrdiff_t(row), followsAnother)));
+}
+
 void RowPager::placeTurner() {
     constexpr double short_mm = 60;
     constexpr double wide_mm = 90;
     m_beside = height() < mm(short_mm) && width() > mm(wide_mm);
     m_lines->setDirection(m_beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     m_turner_line->setDirection(m_beside ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
-    m_before->setText(m_beside ? QStringLiteral("‹") : tr("‹ Before"));
-    m_after->setText(m_beside ? QStringLiteral("›") : tr("More ›"));
+    m_before->setText(m_beside ? QStringLiteral("‹") : tr("‹ Previous"));
+    m_after->setText(m_beside ? QStringLiteral("›") : tr("Next ›"));
     const int keys = 2 * sizes().target + 2 * sizes().gap;
     m_where->setHidden(m_beside && height() < keys + 2 * m_where->fontMetrics().height());
     m_turner->setMaximumWidth(m_beside ? sizes().target + 2 * sizes().gap : QWIDGETSIZE_MAX);
@@ -107,12 +137,11 @@ void RowPager::divide() {
     m_room = m_turned && !m_beside ? whole - sizes().target - 2 * sizes().gap : whole;
     int used = 0;
     for (std::size_t i = 0; i < m_rows.size(); ++i) {
-        const int needed = heightOf(m_rows[i]);
-        if (m_first.empty() || used + needed > m_room) {
+        if (m_first.empty() || used + heightFrom(i) > m_room) {
             m_first.push_back(i);
             used = 0;
         }
-        used += needed;
+        used += heightOf(m_rows[i]);
     }
     showPage();
 }
@@ -159,7 +188,10 @@ void RowPager::showPage() {
     m_before->setEnabled(m_page > 0);
     m_after->setEnabled(m_page + 1 < pages());
     const QString place = m_beside ? tr("%1–%2 of %3") : tr("%1 to %2 of %3");
-    m_where->setText(place.arg(first + 1).arg(past).arg(m_rows.size()));
+    const int last = countBefore(past);
+    m_where->setText(place.arg(std::min(countBefore(first) + 1, last))
+                         .arg(last)
+                         .arg(countBefore(m_rows.size())));
     m_showing = false;
 }
 

@@ -22,6 +22,9 @@ public:
     /// Takes the rows; the ones before are deleted. Turns to the first page.
     void setRows(std::vector<QWidget*> rows);
     const std::vector<QWidget*>& rows() const { return m_rows; }
+    /// This row belongs to the one before it: it shares its page where there is room for both, and
+    /// is not counted.
+    static void makeFollow(QWidget& row);
     int pages() const { return int(m_first.size()); }
     int page() const { return m_page; }
     void turnTo(int page);
@@ -45,6 +48,10 @@ private:
     /// The keys that turn stand below the rows, or beside them where height is short.
     void placeTurner();
     int heightOf(QWidget* row) const;
+    /// Of this row and of as much of what follows it as a page has room for.
+    int heightFrom(std::size_t row) const;
+    /// Rows that count, before this one.
+    int countBefore(std::size_t row) const;
     int rowWidth() const;
 
     std::vector<QWidget*> m_rows;

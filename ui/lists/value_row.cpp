@@ -1,27 +1,28 @@
 #include "ui/lists/value_row.h"
 
-#include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QPainter>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 #include "ui/keys/help_key.h"
-#include "ui/look/label.h"
+#include "ui/look/english_label.h"
 #include "ui/look/touch_style.h"
 
 namespace latchround::ui {
 
 ValueRow::ValueRow(const QString& words, const QString& key, QWidget* parent)
     : Part(parent)
-    , m_line(new QHBoxLayout(this))
+    , m_line(new QBoxLayout(QBoxLayout::LeftToRight, this))
     , m_lines(new QVBoxLayout)
     , m_words(new Label(words, TextSize::Lead))
+    , m_english(new EnglishLabel)
     , m_detail(new Label({}, TextSize::Small, Ink::Muted))
     , m_key(new QPushButton(key)) {
     m_lines->setSpacing(2);
     m_lines->addStretch(1);
     m_lines->addWidget(m_words);
+    m_lines->addWidget(m_english);
     m_lines->addWidget(m_detail);
     m_lines->addStretch(1);
     m_line->addLayout(m_lines, 1);
@@ -60,6 +61,23 @@ void ValueRow::setKey(const QString& key) {
     m_key->setAccessibleName(key + QStringLiteral(": ") + m_words->text());
 }
 
+void ValueRow::setEnglish(const QString& english) {
+    m_english->setEnglish(english);
+    placeKey();
+}
+
+void ValueRow::placeKey() {
+    constexpr double narrow_mm = 90;
+    const bool below = !m_english->text().isEmpty() && width() < mm(narrow_mm);
+    m_line->setDirection(below ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_line->setAlignment(m_key, below ? Qt::AlignRight : Qt::AlignVCenter);
+}
+
+void ValueRow::resizeEvent(QResizeEvent* event) {
+    Part::resizeEvent(event);
+    placeKey();
+}
+
 QString ValueRow::detail() const {
     return m_detail->text();
 }
@@ -77,6 +95,7 @@ void ValueRow::lookChanged() {
     m_line->setContentsMargins(m_help ? s.gap : s.pad, s.gap, s.pad, s.gap);
     m_line->setSpacing(s.gap);
     m_key->setMinimumSize(s.main_target + s.target / 2, s.target);
+    placeKey();
     Part::lookChanged();
 }
 

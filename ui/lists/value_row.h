@@ -8,11 +8,11 @@
 #include "ui/look/part.h"
 
 class QBoxLayout;
-class QHBoxLayout;
 class QPushButton;
 
 namespace latchround::ui {
 
+class EnglishLabel;
 class HelpKey;
 class Label;
 
@@ -24,6 +24,9 @@ public:
     /// The quieter second line: help, or what was recorded.
     void setDetail(const QString& detail);
     void setKey(const QString& key);
+    /// Stands small beneath the words: their English (ui/words/english_beneath.h). On a narrow page
+    /// both have the width, and the key lies below them.
+    void setEnglish(const QString& english);
     /// The words can be asked what they mean: `helpAsked`.
     void offerHelp();
     QString detail() const;
@@ -37,13 +40,17 @@ protected:
     void lookChanged() override;
     void changeEvent(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
 private:
-    QHBoxLayout* m_line;
+    void placeKey();
+
+    QBoxLayout* m_line;
     QBoxLayout* m_lines;
     HelpKey* m_help = nullptr;
     Label* m_words;
+    EnglishLabel* m_english;
     Label* m_detail;
     QPushButton* m_key;
 };

@@ -45,7 +45,7 @@ VerdictList::VerdictList(QWidget* parent)
     layout->addWidget(m_view, 1);
 
     m_view->setObjectName(QStringLiteral("verdict-rows"));
-    m_view->setAccessibleName(tr("What is asked of this door, worst first"));
+    m_view->setAccessibleName(tr("Checks at this door, worst first"));
     scrollByTouch(*m_view);
     connect(m_view, &QListView::activated, this, [this](const QModelIndex& index) {
         emit whyAsked(index.data(Qt::UserRole).toString());

@@ -33,7 +33,7 @@ TwoLineRow verdictRow(const RowGrade& grade) {
         row.detail += QStringLiteral(" · ") + limit;
     row.detail += QStringLiteral(" · ") + citeWords(asked);
     row.spoken = spokenRow(row);
-    row.spoken_help = VerdictRows::tr("press Return to be told why");
+    row.spoken_help = VerdictRows::tr("press Return for the reason");
     return row;
 }
 

@@ -4,6 +4,7 @@
 
 #include <QPainter>
 #include <QPainterPath>
+#include <QPushButton>
 #include <QRegularExpression>
 #include <QStyleOptionButton>
 #include <QVariant>
@@ -88,7 +89,50 @@ QFont fitted(const QFont& font, const QString& words, const QSizeF& room) {
     return smaller;
 }
 
+QString englishOf(const QWidget* widget) {
+    return propertyOf(widget, "english");
+}
+
+int wrappedHeight(const QFont& font, const QString& words, int width) {
+    return QFontMetrics(font)
+        .boundingRect(QRect(0, 0, width, QWIDGETSIZE_MAX), Qt::AlignCenter | Qt::TextWordWrap,
+                      words)
+        .height();
+}
+
+/// The words, and the English beneath them, together in the middle.
+void drawWordsAndEnglish(QPainter& painter, const QRectF& room, const QString& words,
+                         const QString& english, const Appearance& look) {
+    const QFont small =
+        fitted(textFont(TextSize::Small, look.sizes), english, {room.width(), room.height() / 2});
+    const int beneath = wrappedHeight(small, english, int(room.width()));
+    const QFont font = fitted(painter.font(), words, {room.width(), room.height() - beneath});
+    const int above = wrappedHeight(font, words, int(room.width()));
+    const double top = room.center().y() - (above + beneath) / 2.0;
+    painter.setFont(font);
+    painter.drawText(QRectF(room.left(), top, room.width(), above),
+                     Qt::AlignCenter | Qt::TextWordWrap | Qt::TextShowMnemonic, words);
+    painter.setFont(small);
+    painter.drawText(QRectF(room.left(), top + above, room.width(), beneath),
+                     Qt::AlignCenter | Qt::TextWordWrap, english);
+}
+
 } // namespace
+
+int keyWordsHeight(const QPushButton& key, int width) {
+    int height = wrappedHeight(key.font(), key.text(), width);
+    if (const QString english = englishOf(&key); !english.isEmpty())
+        height += wrappedHeight(textFont(TextSize::Small, lookOf(&key).sizes), english, width);
+    return height;
+}
+
+QSize keyEnglishSize(const QWidget* key) {
+    const QString english = englishOf(key);
+    if (english.isEmpty())
+        return {0, 0};
+    const QFontMetrics metrics(textFont(TextSize::Small, lookOf(key).sizes));
+    return {metrics.horizontalAdvance(english), metrics.height()};
+}
 
 void drawFocusRing(QPainter& painter, const QRectF& around, const Appearance& look) {
     const double width = look.sizes.ring;
@@ -158,8 +202,12 @@ void drawPushButtonWords(QPainter& painter, const QStyleOptionButton& option, co
     QString text = option.text; // a sign of direction never stands on a line by itself
     text.replace(QStringLiteral(" ›"), QStringLiteral("\u00a0›"));
     text.replace(QStringLiteral("‹ "), QStringLiteral("‹\u00a0"));
-    painter.setFont(fitted(painter.font(), text, words.size()));
-    painter.drawText(words, Qt::AlignCenter | Qt::TextWordWrap | Qt::TextShowMnemonic, text);
+    if (const QString english = englishOf(widget); !english.isEmpty()) {
+        drawWordsAndEnglish(painter, words, text, english, look);
+    } else {
+        painter.setFont(fitted(painter.font(), text, words.size()));
+        painter.drawText(words, Qt::AlignCenter | Qt::TextWordWrap | Qt::TextShowMnemonic, text);
+    }
     painter.restore();
 }
 

@@ -7,6 +7,7 @@
 #include "ui/look/look.h"
 
 class QPainter;
+class QPushButton;
 class QStyleOptionButton;
 class QWidget;
 
@@ -24,6 +25,10 @@ void drawPushButtonArea(QPainter& painter, const QStyleOptionButton& option, con
                         const Appearance& look);
 void drawPushButtonWords(QPainter& painter, const QStyleOptionButton& option, const QWidget* widget,
                          const Appearance& look);
+/// How high a key's words are over so much width, px, with the English beneath them.
+int keyWordsHeight(const QPushButton& key, int width);
+/// Of the English beneath a key's words on one line, px; empty for a key without.
+QSize keyEnglishSize(const QWidget* key);
 
 enum class MarkShape { Tick, Cross, Dash, Dot };
 void drawMarkShape(QPainter& painter, const QRectF& box, MarkShape shape, const QColor& colour);

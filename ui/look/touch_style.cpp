@@ -47,7 +47,7 @@ void drawComboBox(QPainter& painter, const QStyleOptionComboBox& option, const A
     painter.restore();
 }
 
-void drawIndicator(QPainter& painter, const QStyleOption& option, bool session,
+void drawIndicator(QPainter& painter, const QStyleOption& option, bool round,
                    const Appearance& look) {
     const Colours& c = look.colours;
     const bool on = option.state & (QStyle::State_On | QStyle::State_NoChange);
@@ -57,14 +57,14 @@ void drawIndicator(QPainter& painter, const QStyleOption& option, bool session,
     painter.setPen(QPen(fill.edge, look.sizes.border));
     painter.setBrush(fill.area);
     const QRectF box = insideBorder(option.rect, look.sizes.border);
-    const double corner = session ? box.width() / 2 : look.sizes.corner * 0.4;
+    const double corner = round ? box.width() / 2 : look.sizes.corner * 0.4;
     painter.drawRoundedRect(box, corner, corner);
     painter.restore();
     if (option.state & QStyle::State_NoChange)
         drawMarkShape(painter, box.adjusted(5, 5, -5, -5), MarkShape::Dash, fill.ink);
     else if (on)
-        drawMarkShape(painter, box.adjusted(5, 5, -5, -5),
-                      session ? MarkShape::Dot : MarkShape::Tick, fill.ink);
+        drawMarkShape(painter, box.adjusted(5, 5, -5, -5), round ? MarkShape::Dot : MarkShape::Tick,
+                      fill.ink);
 }
 
 void drawRowArea(QPainter& painter, const QStyleOptionViewItem& option, const Appearance& look) {
@@ -155,8 +155,9 @@ QSize TouchStyle::sizeFromContents(ContentsType type, const QStyleOption* option
         const bool large = widget != nullptr && widget->property("large").toBool();
         const int height = large ? s.main_target : s.target;
         const int margins = int(4 * s.px_per_mm);
-        return {std::max(size.width() + margins, s.target),
-                std::max(size.height() + s.gap, height)};
+        const QSize beneath = keyEnglishSize(widget);
+        return {std::max(std::max(size.width(), beneath.width()) + margins, s.target),
+                std::max(size.height() + beneath.height() + s.gap, height)};
     }
     case CT_CheckBox:
     case CT_RadioButton:
@@ -301,6 +302,12 @@ void setRole(QPushButton& button, const char* role, bool large) {
 
 void setTone(QPushButton& button, const char* tone) {
     button.setProperty("tone", QString::fromLatin1(tone));
+    button.update();
+}
+
+void setEnglish(QPushButton& button, const QString& english) {
+    button.setProperty("english", english);
+    button.updateGeometry();
     button.update();
 }
 

@@ -8,6 +8,7 @@
 //         "choice" (one of several, checkable), "bar" (on the strip at the top)
 //   tone  of a checked choice: "good", "bad", "neutral", or none for the primary colour
 //   large true: as high as a main target
+//   english  what stands small beneath its words (ui/words/english_beneath.h)
 #pragma once
 
 #include <QProxyStyle>
@@ -45,5 +46,7 @@ QPushButton* keyOf(const QString& words, const char* name, const char* role = "p
 /// Says the role of a button; see above.
 void setRole(QPushButton& button, const char* role, bool large = false);
 void setTone(QPushButton& button, const char* tone);
+/// Words that stand small beneath the button's own; empty for none.
+void setEnglish(QPushButton& button, const QString& english);
 
 } // namespace latchround::ui

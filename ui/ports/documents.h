@@ -26,6 +26,10 @@ inline bool restsOnRecord(const Paper& paper) {
     return std::holds_alternative<ReportKind>(paper);
 }
 
+/// English, in which everything is recorded and signed; or what the screen speaks, which a paper
+/// says is a translation.
+enum class PaperLanguage { English, OfTheScreen };
+
 struct PaperMade {
     QString path;
     /// What it was made from, to be recorded; none for what rests on nothing recorded.
@@ -37,7 +41,7 @@ public:
     /// Makes a paper as PDF and keeps it. `door`: of a door record, or the one that the rule book
     /// is of; empty there: the vessel.
     virtual Result<PaperMade> make(Paper paper, const FactId& walkdown, const QString& door,
-                                   const Progress& progress) = 0;
+                                   PaperLanguage language, const Progress& progress) = 0;
     /// Shows a file with what the machine has for it; from there it is printed.
     virtual void show(const QString& path) = 0;
 };

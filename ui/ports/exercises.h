@@ -24,7 +24,7 @@ struct ExerciseOffered {
     QString words;
     practice::Level level = practice::Level::Easy;
     int doors = 0;
-    bool is_sealed = false; ///< opened by the instructor's word only
+    bool is_locked = false; ///< opened by the instructor's password only
 };
 
 /// An exercise that was begun on this tablet and not ended.
@@ -39,13 +39,13 @@ public:
     /// Asks for an instructor's file and keeps it with the exercises; every error where it cannot.
     /// Nothing where the person cancelled.
     virtual Checked<std::optional<QString>> takeIn(QWidget* parent) = 0;
-    /// Puts an exercise on the screen, in a window and a register of its own. `word`: the
-    /// instructor's, of a sealed one.
-    virtual Result<> begin(const QString& place, const QString& word) = 0;
+    /// Puts an exercise on the screen, in a window and a register of its own. `password`: the
+    /// instructor's, of a locked one.
+    virtual Result<> begin(const QString& place, const QString& password) = 0;
     /// The one that was broken off last; nothing where every one was ended or put aside.
     virtual std::optional<ExerciseUnfinished> unfinished() const = 0;
     /// Puts it on the screen as it stood, the doors as at its beginning.
-    virtual Result<> goOn(const QString& word) = 0;
+    virtual Result<> goOn(const QString& password) = 0;
     /// It is offered no more; what was recorded of it stays in its file.
     virtual Result<> putAside() = 0;
 };

@@ -184,10 +184,11 @@ Result<> VesselSession::undo(const Tap& tap) {
 }
 
 Result<QString> VesselSession::makePaper(Paper paper, const FactId& walkdown, const QString& door,
-                                         const Progress& progress) {
+                                         PaperLanguage language, const Progress& progress) {
     if (const Result<> may = mayPassOn(); !may && restsOnRecord(paper))
         return tl::unexpected(may.error());
-    const Result<PaperMade> made = m_ports.documents->make(paper, walkdown, door, progress);
+    const Result<PaperMade> made =
+        m_ports.documents->make(paper, walkdown, door, language, progress);
     if (!made)
         return tl::unexpected(made.error());
     if (made->made && !m_person.empty())

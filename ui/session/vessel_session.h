@@ -114,6 +114,7 @@ public:
     /// Makes a paper of this vessel, and keeps what it was made from. Only a blank form is made
     /// while something waits to be saved.
     Result<QString> makePaper(Paper paper, const FactId& walkdown, const QString& door = {},
+                              PaperLanguage language = PaperLanguage::English,
                               const Progress& progress = {});
     /// The person who records signs an ended walkdown; not while something waits to be saved.
     Result<> sign(const FactId& walkdown, Capacity capacity);

@@ -44,9 +44,13 @@ Wording inRecord(const Compose& compose) {
 
 QString deficiencyWords(const RowGrade& row) {
     const QString words = rowWords(*row.requirement);
-    return row.figure ? DeficiencyWords::tr("Not met: %1. Measured %2; asked: %3")
-                            .arg(words, measuredWords(row), limitWords(*row.requirement))
-                      : DeficiencyWords::tr("Not met: %1").arg(words);
+    if (!row.figure)
+        return DeficiencyWords::tr("Not met: %1").arg(words);
+    const QString limit = limitWords(*row.requirement);
+    return limit.isEmpty()
+               ? DeficiencyWords::tr("Not met: %1. Measured %2").arg(words, measuredWords(row))
+               : DeficiencyWords::tr("Not met: %1. Measured %2; limit: %3")
+                     .arg(words, measuredWords(row), limit);
 }
 
 Wording recordedDeficiency(const RowGrade& row) {
@@ -57,7 +61,7 @@ QString foundBeforeWords(const Item& item) {
     const QString day = dateWords(shipsDay(item.findings.back().stamp.when));
     return item.isOpen()
                ? DeficiencyWords::tr("found on %1, open since").arg(day)
-               : DeficiencyWords::tr("found on %1, %2 since").arg(day, stateWords(item.state));
+               : DeficiencyWords::tr("found on %1, since %2").arg(day, stateWords(item.state));
 }
 
 void writeUp(VesselSession& session, const GradedDoor& door, const RowGrade& row, QWidget* over) {
@@ -72,12 +76,12 @@ void writeUp(VesselSession& session, const GradedDoor& door, const RowGrade& row
     const Item* earlier = before ? itemOfFinding(session, *before) : nullptr;
     auto again = std::make_shared<bool>(earlier != nullptr);
     if (earlier) {
-        lines->addWidget(new Label(DeficiencyWords::tr("The same row was written up before: %1.")
+        lines->addWidget(new Label(DeficiencyWords::tr("This check was written up before: %1.")
                                        .arg(foundBeforeWords(*earlier)),
                                    TextSize::Lead));
         auto* which = new ChoiceKeys("deficiency-again", ChoiceKeys::Many::One, 2);
         which->setChoices(
-            {DeficiencyWords::tr("The same defect again"), DeficiencyWords::tr("Another one")});
+            {DeficiencyWords::tr("The same defect again"), DeficiencyWords::tr("Another defect")});
         which->setChosen({0});
         lines->addWidget(which);
         QObject::connect(which, &ChoiceKeys::touched, sheet,

@@ -25,7 +25,7 @@ struct FigureSheetWords {
 void showBudget(const RowGrade& row, QWidget* over) {
     if (!row.figure)
         return;
-    auto* sheet = new Sheet(over, FigureSheetWords::tr("What the uncertainty is made of"));
+    auto* sheet = new Sheet(over, FigureSheetWords::tr("Uncertainty breakdown"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
@@ -35,8 +35,8 @@ void showBudget(const RowGrade& row, QWidget* over) {
     lines->addWidget(new BudgetTable(row));
     lines->addWidget(
         new Label(FigureSheetWords::tr(
-                      "By the law of propagation (JCGM 100:2008). Published figures for the thumb "
-                      "until its own drill is done: Am. J. Phys. 87, 110 (2019)."),
+                      "By the law of propagation (JCGM 100:2008). Until your timing drill is done, "
+                      "published reaction times apply: Am. J. Phys. 87, 110 (2019)."),
                   TextSize::Small, Ink::Muted));
     sheet->setContent(content);
     sheet->open();
@@ -54,12 +54,12 @@ void showThroughTheYears(const VesselSession& session, const Door& door, const R
     const QString unit = QString::fromStdString(row.unit);
     auto* sheet = new Sheet(
         over,
-        FigureSheetWords::tr("Door %1 through the years").arg(QString::fromStdString(door.number)));
+        FigureSheetWords::tr("Door %1: timing history").arg(QString::fromStdString(door.number)));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     auto* words = new Label(
-        outlook.days.empty() ? FigureSheetWords::tr("No time was taken with the ship upright yet.")
+        outlook.days.empty() ? FigureSheetWords::tr("No time has been taken with the ship upright.")
                              : outlookWords(outlook, row.low, row.high, unit),
         TextSize::Lead);
     words->setObjectName(QStringLiteral("outlook-words"));
@@ -71,9 +71,8 @@ void showThroughTheYears(const VesselSession& session, const Door& door, const R
     }
     lines->addWidget(new Label(
         FigureSheetWords::tr(
-            "Each point is the mean of one walkdown's upright runs with its U; the shaded "
-            "band is where the next is to be expected with 95 %. It says nothing about what "
-            "can break at once."),
+            "Each point is the mean of one walkdown's upright runs, with its U. The next is "
+            "expected within the shaded band (95 %). This says nothing about sudden failure."),
         TextSize::Small, Ink::Muted));
     sheet->setContent(content);
     sheet->setWidthMm(200);

@@ -22,28 +22,27 @@ struct PaperWords {
 } // namespace
 
 void makePaper(VesselSession& session, Paper paper, const FactId& walkdown, const QString& door,
-               QWidget* over) {
-    LongJob job(over, PaperWords::tr("The paper is being made"));
+               QWidget* over, PaperLanguage language) {
+    LongJob job(over, PaperWords::tr("Creating the document"));
     const Result<QString> path = job.run([&](const Progress& progress) {
-        return session.makePaper(paper, walkdown, door, progress);
+        return session.makePaper(paper, walkdown, door, language, progress);
     });
     if (!path && job.wasStopped()) {
-        tellStopped(over,
-                    PaperWords::tr("No paper was made. One that was made before is as it was."));
+        tellStopped(over, PaperWords::tr("No document was created. Any earlier one is unchanged."));
         return;
     }
     if (!path) {
-        showMessage(over, PaperWords::tr("No paper"), errorWords(path.error()));
+        showMessage(over, PaperWords::tr("No document"), errorWords(path.error()));
         return;
     }
-    auto* sheet = new Sheet(over, PaperWords::tr("The paper is made"));
+    auto* sheet = new Sheet(over, PaperWords::tr("Document created"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    auto* words = new Label(PaperWords::tr("The PDF lies at %1").arg(*path), TextSize::Body);
+    auto* words = new Label(PaperWords::tr("The PDF is at %1").arg(*path), TextSize::Body);
     words->setObjectName(QStringLiteral("told"));
     lines->addWidget(words);
-    auto* show = keyOf(PaperWords::tr("Show it, to print"), "paper-show", "primary");
+    auto* show = keyOf(PaperWords::tr("Open to print"), "paper-show", "primary");
     lines->addWidget(show);
     QObject::connect(show, &QPushButton::clicked, sheet, [&session, sheet, path = *path] {
         sheet->close();

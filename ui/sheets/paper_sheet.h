@@ -8,6 +8,6 @@ class QWidget;
 namespace latchround::ui {
 
 void makePaper(VesselSession& session, Paper paper, const FactId& walkdown, const QString& door,
-               QWidget* over);
+               QWidget* over, PaperLanguage language = PaperLanguage::English);
 
 } // namespace latchround::ui

@@ -21,11 +21,11 @@ struct RegisterWords {
 };
 
 void offerToOpen(VesselSession& session, const QString& place, QWidget* over) {
-    auto* sheet = new Sheet(over, RegisterWords::tr("Register taken in"));
+    auto* sheet = new Sheet(over, RegisterWords::tr("Register imported"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    lines->addWidget(new Label(RegisterWords::tr("It lies at %1.").arg(place)));
+    lines->addWidget(new Label(RegisterWords::tr("Saved at %1.").arg(place)));
     auto* open = keyOf(RegisterWords::tr("Open this vessel"), "register-open", "primary");
     lines->addWidget(open);
     QObject::connect(open, &QPushButton::clicked, sheet, [&session, sheet, place, over] {
@@ -40,17 +40,17 @@ void offerToOpen(VesselSession& session, const QString& place, QWidget* over) {
 } // namespace
 
 void takeInRegister(VesselSession& session, QWidget* over) {
-    LongJob job(over, RegisterWords::tr("The register is being taken in"));
+    LongJob job(over, RegisterWords::tr("Importing the register"));
     const Checked<std::optional<QString>> taken = job.run(
         [&](const Progress& progress) { return session.ports().vessels->takeIn(over, progress); });
     if (!taken && job.wasStopped())
-        tellStopped(over, RegisterWords::tr(
-                              "Nothing was taken in. The vessels here are as they were before."));
+        tellStopped(over,
+                    RegisterWords::tr("Nothing was imported. The vessels here are unchanged."));
     else if (!taken)
         showErrors(over,
                    taken.error().size() == 1
-                       ? RegisterWords::tr("Not taken in: one fault")
-                       : RegisterWords::tr("Not taken in: %1 faults").arg(taken.error().size()),
+                       ? RegisterWords::tr("Not imported: one error")
+                       : RegisterWords::tr("Not imported: %1 errors").arg(taken.error().size()),
                    taken.error());
     else if (*taken)
         offerToOpen(session, **taken, over);

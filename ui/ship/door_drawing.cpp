@@ -78,7 +78,7 @@ void DoorDrawing::updateSpokenText() {
         break;
     }
     if (m_block)
-        name += tr(", a soft block in its way");
+        name += tr(", a soft block in its path");
     if (m_alarm)
         name += tr(", alarm on");
     setAccessibleName(name);

@@ -31,6 +31,36 @@ QPainterPath hullPath(const QRectF& box, double mm) {
     return path;
 }
 
+QPen bulkheadPen(bool proven, const Appearance& look) {
+    QPen pen(look.colours.ink, 0.8 * look.sizes.px_per_mm);
+    pen.setCapStyle(Qt::FlatCap);
+    if (!proven)
+        pen.setDashPattern({0.9, 0.9});
+    return pen;
+}
+
+QPen openBulkheadPen(const Appearance& look) {
+    QPen pen(look.colours.bad, 1.2 * look.sizes.px_per_mm);
+    pen.setCapStyle(Qt::FlatCap);
+    return pen;
+}
+
+QColor shadeOf(const Colours& colours, float share) {
+    QColor shade = colours.bad;
+    shade.setAlphaF(share);
+    return shade;
+}
+
+/// The torn end of a bulkhead: it points into the gap, down where `deep` is above 0, else up.
+void drawTornEnd(QPainter& painter, const QPointF& end, double half, double deep,
+                 const Appearance& look) {
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(look.colours.bad);
+    painter.drawPolygon(
+        QPolygonF({end - QPointF(half, 0), end + QPointF(half, 0), end + QPointF(half * 0.5, deep),
+                   end + QPointF(0, deep / 3), end + QPointF(-half * 0.5, deep)}));
+}
+
 class ProfilePainting {
 public:
     ProfilePainting(QPainter& painter, const ProfilePlan& plan, const Appearance& look)
@@ -85,11 +115,7 @@ public:
                 brokenBulkhead(bulkhead);
                 continue;
             }
-            QPen pen(m_colours.ink, 0.8 * m_mm);
-            pen.setCapStyle(Qt::FlatCap);
-            if (shown.not_shown.contains(bulkhead.id))
-                pen.setDashPattern({0.9, 0.9});
-            m_painter.setPen(pen);
+            m_painter.setPen(bulkheadPen(!shown.not_shown.contains(bulkhead.id), m_look));
             m_painter.drawLine(bulkhead.top, bulkhead.foot);
         }
     }
@@ -97,7 +123,7 @@ public:
     void doors(const QString& current) {
         for (const ProfileDoor& door : m_plan.doors) {
             if (door.dot)
-                dot(door);
+                drawDoorDot(m_painter, door.place, door.verdict, colourOf(door.verdict, m_colours));
             else
                 glyph(door);
             if (!current.isEmpty() && door.standsFor(current)) {
@@ -114,56 +140,29 @@ private:
     /// is shaded.
     void brokenBulkhead(const ProfileBulkhead& bulkhead) {
         const double x = bulkhead.top.x();
-        QColor shade = m_colours.bad;
-        shade.setAlphaF(0.13F);
         const double aside = bulkhead.half_width + 2 * m_mm;
         m_painter.fillRect(QRectF(bulkhead.top, bulkhead.foot).adjusted(-aside, 0, aside, 0),
-                           shade);
-        QPen line(m_colours.bad, 1.2 * m_mm);
-        line.setCapStyle(Qt::FlatCap);
+                           shadeOf(m_colours, 0.13F));
+        const QPen line = openBulkheadPen(m_look);
+        const double half = 1.5 * m_mm;
+        const double deep = std::min(1.6 * m_mm, m_plan.row_height * 0.16);
         double from = bulkhead.top.y() - 1.8 * m_mm; // an end that stands out above the ship
         for (const int row : bulkhead.failing_rows) {
             const double top = m_plan.deck_lines[std::size_t(row)] - m_plan.row_height;
             const double foot = m_plan.deck_lines[std::size_t(row)];
-            shade.setAlphaF(0.3F);
             m_painter.fillRect(
                 QRectF(x - aside - 4 * m_mm, top, 2 * (aside + 4 * m_mm), m_plan.row_height),
-                shade);
+                shadeOf(m_colours, 0.3F));
             m_painter.setPen(line);
             if (top > from)
                 m_painter.drawLine(QPointF(x, from), QPointF(x, top));
-            torn({x, top}, 1);
-            torn({x, foot}, -1);
+            drawTornEnd(m_painter, {x, top}, half, deep, m_look);
+            drawTornEnd(m_painter, {x, foot}, half, -deep, m_look);
             from = foot;
         }
         m_painter.setPen(line);
         if (bulkhead.foot.y() > from)
             m_painter.drawLine(QPointF(x, from), bulkhead.foot);
-    }
-
-    /// The torn end of a bulkhead: it points into the gap, `way` 1 down, -1 up.
-    void torn(const QPointF& end, int way) {
-        const double half = 1.5 * m_mm;
-        const double deep = std::min(1.6 * m_mm, m_plan.row_height * 0.16) * way;
-        m_painter.setPen(Qt::NoPen);
-        m_painter.setBrush(m_colours.bad);
-        m_painter.drawPolygon(QPolygonF(
-            {end - QPointF(half, 0), end + QPointF(half, 0), end + QPointF(half * 0.5, deep),
-             end + QPointF(0, deep / 3), end + QPointF(-half * 0.5, deep)}));
-    }
-
-    void dot(const ProfileDoor& door) {
-        // Shape as well as colour: a cross fails, a ring is not settled, a disc is settled.
-        const QColor colour = colourOf(door.verdict, m_colours);
-        m_painter.setPen(QPen(colour, 1.4));
-        m_painter.setBrush(Qt::NoBrush);
-        if (door.verdict == Verdict::Unsatisfactory) {
-            drawMarkShape(m_painter, door.place.adjusted(-1, -1, 1, 1), MarkShape::Cross, colour);
-            return;
-        }
-        if (door.verdict == Verdict::Satisfactory)
-            m_painter.setBrush(colour);
-        m_painter.drawEllipse(door.place);
     }
 
     void glyph(const ProfileDoor& door) {
@@ -187,6 +186,62 @@ private:
 };
 
 } // namespace
+
+ProfileMarks marksOf(const ProfilePlan& plan, const DoorVerdicts& verdicts,
+                     const BulkheadsShown& bulkheads) {
+    ProfileMarks marks;
+    marks.neighbours = plan.has_neighbours;
+    for (const ProfileDoor& drawn : plan.doors) {
+        marks.dots = marks.dots || drawn.dot;
+        marks.counts = marks.counts || (!drawn.dot && drawn.together() > 1);
+        for (const QString& number : QStringList{drawn.number} + drawn.behind) {
+            const Verdict verdict = verdictOf(verdicts, number.toStdString());
+            marks.verdicts.insert(verdict);
+            if (!drawn.in_zone_bulkhead)
+                marks.others.insert(verdict);
+        }
+    }
+    for (const ProfileBulkhead& bulkhead : plan.bulkheads) {
+        if (bulkheads.broken.contains(bulkhead.id))
+            marks.open_bulkhead = true;
+        else if (bulkheads.not_shown.contains(bulkhead.id))
+            marks.unproven_bulkhead = true;
+    }
+    return marks;
+}
+
+void drawDoorDot(QPainter& painter, const QRectF& place, Verdict verdict, const QColor& colour) {
+    if (verdict == Verdict::Unsatisfactory) {
+        drawMarkShape(painter, place.adjusted(-1, -1, 1, 1), MarkShape::Cross, colour);
+        return;
+    }
+    painter.setPen(QPen(colour, 1.4));
+    painter.setBrush(verdict == Verdict::Satisfactory ? QBrush(colour) : QBrush(Qt::NoBrush));
+    painter.drawEllipse(place);
+}
+
+void drawOpenBulkhead(QPainter& painter, const QRectF& box, const Appearance& look) {
+    const double x = box.center().x();
+    const double gap = box.height() * 0.56;
+    const double half = box.width() * 0.22;
+    const double deep = gap * 0.24;
+    const double top = box.center().y() - gap / 2;
+    const double foot = box.center().y() + gap / 2;
+    painter.fillRect(box.adjusted(box.width() * 0.25, 0, -box.width() * 0.25, 0),
+                     shadeOf(look.colours, 0.13F));
+    painter.fillRect(QRectF(box.left(), top, box.width(), gap), shadeOf(look.colours, 0.3F));
+    painter.setPen(openBulkheadPen(look));
+    painter.drawLine(QPointF(x, box.top()), QPointF(x, top));
+    painter.drawLine(QPointF(x, foot), QPointF(x, box.bottom()));
+    drawTornEnd(painter, {x, top}, half, deep, look);
+    drawTornEnd(painter, {x, foot}, half, -deep, look);
+}
+
+void drawUnprovenBulkhead(QPainter& painter, const QRectF& box, const Appearance& look) {
+    const double x = box.center().x();
+    painter.setPen(bulkheadPen(false, look));
+    painter.drawLine(QPointF(x, box.top()), QPointF(x, box.bottom()));
+}
 
 void drawProfile(QPainter& painter, const ProfilePlan& plan, const BulkheadsShown& bulkheads,
                  const QString& current, const Appearance& look) {

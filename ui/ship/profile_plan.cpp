@@ -153,6 +153,7 @@ private:
         const double low = roomy ? std::min(plan.row_height * 0.44, 6 * m_mm)
                                  : std::clamp(plan.row_height * 0.2, 5.0, 1.8 * m_mm);
         for (const DoorGroup& group : groups()) {
+            plan.has_neighbours = plan.has_neighbours || group.doors.size() > 1;
             const bool zone = !group.boundary.empty();
             const double height = zone ? high : low;
             const double width = zone || roomy ? height * 0.84 : height;

@@ -68,6 +68,7 @@ struct ProfilePlan {
     std::vector<ProfileLabel> zones;
     std::vector<ProfileBulkhead> bulkheads;
     std::vector<ProfileDoor> doors;
+    bool has_neighbours = false; ///< doors at one place, drawn as one where there is no room
 
     const ProfileDoor* drawn(const QString& door) const;
     /// What is drawn in sight within reach of a point, the nearest first.

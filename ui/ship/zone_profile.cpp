@@ -25,9 +25,9 @@ constexpr double words_share = 0.42; ///< of the height, at most, for the senten
 
 ZoneProfile::ZoneProfile(QWidget* parent)
     : Part(parent)
-    , m_in(zoomKey(QStringLiteral("+"), "profile-in", tr("closer")))
-    , m_out(zoomKey(QStringLiteral("−"), "profile-out", tr("further away")))
-    , m_whole(zoomKey(tr("All"), "profile-whole", tr("the whole ship"))) {
+    , m_in(zoomKey(QStringLiteral("+"), "profile-in", tr("zoom in")))
+    , m_out(zoomKey(QStringLiteral("−"), "profile-out", tr("zoom out")))
+    , m_whole(zoomKey(tr("All"), "profile-whole", tr("whole ship"))) {
     setLayoutDirection(Qt::LeftToRight); // the ship lies as she lies, whichever side words begin on
     readyProfileAccess();
     setFocusPolicy(Qt::StrongFocus);
@@ -102,6 +102,10 @@ void ZoneProfile::plan() {
     m_whole->setEnabled(m_view.zoom > 1);
     updateSpokenText();
     update();
+    if (ProfileMarks marks = marksOf(m_plan, m_verdicts, m_bulkheads); marks != m_marks) {
+        m_marks = std::move(marks);
+        emit marksChanged();
+    }
 }
 
 /// One above the other at the right, beside the ship and not its sentences; where that is too low,

@@ -40,6 +40,8 @@ public:
     /// Marks a door, as the one that is being tested; empty for none.
     void setCurrentDoor(const QString& number);
     QString currentDoor() const { return m_current; }
+    /// What a legend has to name.
+    const ProfileMarks& marks() const { return m_marks; }
     /// As a touch on that door alone.
     void choose(const QString& door);
 
@@ -63,6 +65,7 @@ public:
 
 signals:
     void doorChosen(QString door);
+    void marksChanged();
 
 protected:
     bool event(QEvent* event) override;
@@ -120,6 +123,7 @@ private:
     QString m_current;
     ProfileView m_view;
     ProfilePlan m_plan;
+    ProfileMarks m_marks;
     std::vector<Sentence> m_sentences;
     std::optional<Press> m_press;
     std::optional<Pinch> m_pinch;

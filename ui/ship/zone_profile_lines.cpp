@@ -46,7 +46,7 @@ std::vector<ProfileLine> ZoneProfile::lines() const {
             continue;
         const QString id = QString::fromStdString(boundary.id);
         add(m_bulkheads.broken.contains(boundary.id)
-                ? tr("bulkhead %1 does not hold: %2").arg(id, QStringLiteral("%1"))
+                ? tr("bulkhead %1 is open: %2").arg(id, QStringLiteral("%1"))
                 : tr("bulkhead %1: %2").arg(id, QStringLiteral("%1")),
             of_boundary[boundary.id], true);
     }

@@ -4,6 +4,9 @@
 
 #include <QCoreApplication>
 
+#include "ui/words/english_beneath.h"
+#include "ui/words/spoken_language.h"
+
 namespace latchround::ui {
 
 namespace {
@@ -12,19 +15,26 @@ struct LanguageWords {
     Q_DECLARE_TR_FUNCTIONS(LanguageWords)
 };
 
+Language translated(const char* code) {
+    const QString language = QString::fromLatin1(code);
+    return {language, languageName(language),
+            isCheckedBySpeaker(language)
+                ? LanguageWords::tr("translation checked by a native speaker in the trade")
+                : LanguageWords::tr("machine translation, not yet checked by a native speaker in "
+                                    "the trade")};
+}
+
 } // namespace
 
 std::vector<Language> languages() {
-    const QString by_machine =
-        LanguageWords::tr("translated by machine, to be checked by a speaker of the trade");
     return {{{},
-             LanguageWords::tr("As this machine is set"),
+             LanguageWords::tr("As set on this device"),
              LanguageWords::tr("English where there is no translation")},
-            {QStringLiteral("en"), QStringLiteral("English"),
-             LanguageWords::tr("the words of the program")},
-            {QStringLiteral("es"), QStringLiteral("Español"), by_machine},
-            {QStringLiteral("fr"), QStringLiteral("Français"), by_machine},
-            {QStringLiteral("id"), QStringLiteral("Bahasa Indonesia"), by_machine}};
+            {QStringLiteral("en"), languageName(QStringLiteral("en")),
+             LanguageWords::tr("the original text")},
+            translated("es"),
+            translated("fr"),
+            translated("id")};
 }
 
 QString languageInForce(const QString& code) {

@@ -65,7 +65,7 @@ void NotSavedBanner::refresh() {
     m_again->setVisible(waiting > 0);
     m_aside->setVisible(m_session.ports().waiting && !m_session.refusedBatches().empty());
     if (waiting == 0 && m_session.isReadOnly())
-        m_words->setText(tr("Only shown here: another program writes in this register (%1).")
+        m_words->setText(tr("View only: another program is writing to this register (%1).")
                              .arg(phraseWords(m_session.otherWriter())));
     if (waiting > 0) { // what to do about what is refused stands where it is put aside
         const Phrase& why = m_session.whyWaiting().what;
@@ -77,7 +77,7 @@ void NotSavedBanner::refresh() {
 
 /// What it is, why it is refused, and where it goes: nothing is dropped.
 void NotSavedBanner::askToPutAside() {
-    auto* sheet = new Sheet(this, tr("Put aside what is refused?"));
+    auto* sheet = new Sheet(this, tr("Put the refused entries aside?"));
     sheet->setObjectName(QStringLiteral("put-aside-sheet"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
@@ -95,8 +95,8 @@ void NotSavedBanner::askToPutAside() {
         lines->addWidget(entry);
     }
     lines->addWidget(new Label(
-        tr("The register does not take it. Put aside it is kept in a file beside the register and "
-           "counts for nothing; record anew what still holds."),
+        tr("The register does not accept this. Once put aside, it is kept in a file beside the "
+           "register and does not count. Record again what still applies."),
         TextSize::Lead));
     auto* keys = new QHBoxLayout;
     auto* leave = keyOf(tr("Leave it waiting"), "put-aside-not", "primary");

@@ -104,7 +104,7 @@ void openUndo(VesselSession& session, QWidget* over, const QString& door,
     if (!door.isEmpty())
         rows.head(to_take_back || to_put_back
                       ? UndoSheet::tr("At door %1").arg(door)
-                      : UndoSheet::tr("At door %1 there is nothing to take back.").arg(door));
+                      : UndoSheet::tr("Nothing to take back at door %1.").arg(door));
     rows.add(to_take_back, take_back, taken_back, "undo-take-back", "primary");
     rows.add(to_put_back, put_back, put_back_again, "undo-put-back");
     if (!door.isEmpty()) {
@@ -116,7 +116,8 @@ void openUndo(VesselSession& session, QWidget* over, const QString& door,
         rows.add(other_back, put_back, put_back_again, "undo-put-back-elsewhere");
     }
     lines->addWidget(
-        new Label(UndoSheet::tr("Both are recorded; nothing is deleted. What was signed stands."),
+        new Label(UndoSheet::tr("Nothing is deleted: taking back and putting back are recorded "
+                                "too. What was signed cannot be taken back."),
                   TextSize::Small, Ink::Muted));
     sheet->setContent(content);
     sheet->setWidthMm(130);

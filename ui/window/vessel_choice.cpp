@@ -36,7 +36,7 @@ VesselChoice::VesselChoice(Vessels& vessels, const QString& place, const Error& 
     auto* pager = new RowPager;
     pager->setRows(std::move(rows));
     lines->addWidget(pager, 1);
-    auto* take_in = keyOf(tr("Take in a register (CSV)"), "take-in-register");
+    auto* take_in = keyOf(tr("Import a register (CSV)"), "take-in-register");
     connect(take_in, &QPushButton::clicked, this, &VesselChoice::takeIn);
     lines->addWidget(take_in);
     showMessage(why);

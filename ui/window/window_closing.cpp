@@ -17,16 +17,19 @@ namespace latchround::ui {
 QString Window::unfinishedWords() const {
     QStringList reasons;
     if (m_screens->currentWidget() == m_stopwatch && m_stopwatch->isRunning())
-        reasons << tr("A run is being timed: a leaf may be moving. Closing stops the run.");
+        reasons << tr("A run is being timed: a leaf may be moving. Closing the program stops the "
+                      "timing, not the leaf.");
     if (!m_session.isSafeToLeave())
         reasons
-            << tr("%1 entries are NOT saved and could not be kept elsewhere. Closing loses them.")
+            << tr("%1 entries are NOT saved and could not be kept elsewhere. Closing the program "
+                  "loses them.")
                    .arg(m_session.waiting());
     for (const Sheet* sheet : findChildren<Sheet*>(Qt::FindDirectChildrenOnly))
         for (const QLineEdit* line : sheet->findChildren<QLineEdit*>())
             if (line->isVisible() && !line->text().trimmed().isEmpty())
                 reasons << tr(
-                    "What is written in the open sheet is not recorded. Closing loses it.");
+                    "What you wrote in the open sheet has not been recorded. Closing the program "
+                    "loses it.");
     return reasons.join(QLatin1Char('\n'));
 }
 
@@ -49,8 +52,8 @@ void Window::askBeforeClosing(const QString& what) {
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->addWidget(new Label(what, TextSize::Lead));
-    auto* stay = keyOf(tr("Go on here"), "close-not", "primary");
-    auto* close_all_the_same = keyOf(tr("Close all the same"), "close-yes", "danger");
+    auto* stay = keyOf(tr("Do not close"), "close-not", "primary");
+    auto* close_all_the_same = keyOf(tr("Close anyway"), "close-yes", "danger");
     lines->addWidget(stay);
     lines->addWidget(close_all_the_same);
     connect(stay, &QPushButton::clicked, sheet, &Sheet::close);

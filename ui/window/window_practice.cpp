@@ -68,16 +68,16 @@ void Window::askToEnd() {
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    auto* words =
-        new Label(tally.done == doors ? tr("Every door is done.")
-                                      : tr("%1 of %2 done. What was not tried counts as not found.")
-                                            .arg(tally.done)
-                                            .arg(doorCountWords(doors)),
-                  TextSize::Lead);
+    auto* words = new Label(tally.done == doors
+                                ? tr("Every door is done.")
+                                : tr("%1 of %2 done. What was not tested counts as not found.")
+                                      .arg(tally.done)
+                                      .arg(doorCountWords(doors)),
+                            TextSize::Lead);
     words->setObjectName(QStringLiteral("practice-end-words"));
     lines->addWidget(words);
     auto* keys = new QHBoxLayout;
-    auto* go_on = keyOf(tr("Go on"), "practice-go-on", "primary");
+    auto* go_on = keyOf(tr("Continue"), "practice-continue", "primary");
     auto* end = keyOf(tr("End and debrief"), "practice-end-confirm");
     keys->addWidget(go_on, 1);
     keys->addWidget(end, 1);
@@ -105,7 +105,7 @@ void Window::debrief() {
         practice::attemptOf(result, exercise, m_stage->seed(), m_session.clock().now(),
                             m_session.personName().toStdString()));
     if (!kept)
-        showMessage(tr("Not kept"), errorWords(kept.error()));
+        showMessage(tr("Not saved"), errorWords(kept.error()));
 }
 
 } // namespace latchround::ui

@@ -102,7 +102,8 @@ void Window::showLanguages() {
         lines->addWidget(row);
     }
     lines->addWidget(
-        new Label(tr("Papers are printed in English; what you write stands as written."),
+        new Label(tr("Records and signatures are in English; documents can also be printed as a "
+                     "translation, marked as one. What you write stays as written."),
                   TextSize::Small, Ink::Muted));
     sheet->setContent(content);
     sheet->open();
@@ -111,12 +112,13 @@ void Window::showLanguages() {
 void Window::makeAnew() {
     emit madeAnewAsked();
     if (m_stage)
-        showMessage(tr("Later"), tr("The words change when the exercise has ended."));
+        showMessage(tr("Later"), tr("This takes effect when the exercise ends."));
 }
 
 void Window::startDrill() {
     if (m_session.personName().isEmpty())
-        showMessage(tr("Whose thumb?"), tr("Plan a walkdown first and say who records."));
+        showMessage(tr("Whose reaction time?"),
+                    tr("Plan a walkdown first and say who records it."));
     else
         turnTo(m_drill);
 }
@@ -127,12 +129,13 @@ QString Window::thumbWords() const {
         return {};
     const auto when = m_session.drillTime();
     if (!when)
-        return tr("%1 has done no thumb drill on this tablet: published figures stand.").arg(name);
+        return tr("%1 has not done the timing drill on this tablet: published figures apply.")
+            .arg(name);
     const CalendarDate day = shipsDay(*when);
     const CalendarDate again = drillDueAfter(day);
     const bool due = again < shipsDay(m_session.clock().now());
-    return (due ? tr("%1 did the thumb drill on %2; worth repeating since %3.")
-                : tr("%1 did the thumb drill on %2; worth repeating after %3."))
+    return (due ? tr("%1 did the timing drill on %2; worth repeating since %3.")
+                : tr("%1 did the timing drill on %2; worth repeating after %3."))
         .arg(name, dateWords(day), dateWords(again));
 }
 
@@ -154,7 +157,7 @@ void Window::showDecision() {
 void Window::takeInFlagRules() {
     const Checked<std::optional<QString>> taken = m_session.ports().flag_rules->takeIn(this);
     if (!taken) // else the vessel is opened anew under its rules
-        showErrors(this, tr("Not taken in"), taken.error());
+        showErrors(this, tr("Not imported"), taken.error());
 }
 
 void Window::leaveFlagRules() {

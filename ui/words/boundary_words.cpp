@@ -70,30 +70,33 @@ QString actingWords(const Arrangement& arrangement, const ActingZone& acting) {
         zones << QString::fromStdString(zone);
     const ZoneLimits& limits = acting.limits;
     const QString area = acting.area_m2 && limits.area_m2
-                             ? QCoreApplication::translate("Boundaries", ", %1 against %2")
+                             ? QCoreApplication::translate("Boundaries", "; area %1, limit %2")
                                    .arg(quantityWords(*acting.area_m2, "m2", 0),
                                         statedWords(*limits.area_m2, "m2", 0))
                              : QString();
-    if (!limits.most_m) {
-        const char* sentence =
-            places.size() == 1
-                ? QT_TRANSLATE_NOOP("Boundaries", "bulkhead %1: zones %2 act as one, %3 against "
-                                                  "%4%5")
-                : QT_TRANSLATE_NOOP("Boundaries", "bulkheads %1: zones %2 act as one, %3 against "
-                                                  "%4%5");
-        return QCoreApplication::translate("Boundaries", sentence)
-            .arg(listed(places), listed(zones), lengthWords(acting.length_m, 0),
-                 zoneLimit(limits.rule_m), area);
-    }
     const char* sentence =
         places.size() == 1
-            ? QT_TRANSLATE_NOOP("Boundaries", "bulkhead %1: zones %2 act as one, %3 against %4, "
-                                              "at most %5%6")
-            : QT_TRANSLATE_NOOP("Boundaries", "bulkheads %1: zones %2 act as one, %3 against "
-                                              "%4, at most %5%6");
+            ? QT_TRANSLATE_NOOP("Boundaries", "bulkhead %1: zones %2 act as one, %3 long")
+            : QT_TRANSLATE_NOOP("Boundaries", "bulkheads %1: zones %2 act as one, %3 long");
     return QCoreApplication::translate("Boundaries", sentence)
-        .arg(listed(places), listed(zones), lengthWords(acting.length_m, 0),
-             zoneLimit(limits.rule_m), zoneLimit(*limits.most_m), area);
+               .arg(listed(places), listed(zones), lengthWords(acting.length_m, 0)) +
+           limitWords(limits) + area;
+}
+
+QString limitWords(const ZoneLimits& limits) {
+    const auto say = [](const char* words) {
+        return QCoreApplication::translate("Boundaries", words);
+    };
+    if (limits.rule_m && limits.most_m)
+        return say(QT_TRANSLATE_NOOP("Boundaries", "; limit %1, %2 maximum"))
+            .arg(zoneLimit(*limits.rule_m), zoneLimit(*limits.most_m));
+    if (limits.most_m)
+        return say(QT_TRANSLATE_NOOP("Boundaries", "; %1 maximum")).arg(zoneLimit(*limits.most_m));
+    if (!limits.rule_m)
+        return {};
+    return say(limits.in_cabin_areas ? QT_TRANSLATE_NOOP("Boundaries", "; limit %1 in cabin areas")
+                                     : QT_TRANSLATE_NOOP("Boundaries", "; limit %1"))
+        .arg(zoneLimit(*limits.rule_m));
 }
 
 QString repairWords(const Repair& repair) {
@@ -101,10 +104,10 @@ QString repairWords(const Repair& repair) {
     for (const std::string& number : repair.doors)
         doors << QString::fromStdString(number);
     const char* which = doors.size() == 1
-                            ? QT_TRANSLATE_NOOP("Boundaries", "mending door %1 in bulkhead %2 "
-                                                              "restores most")
-                            : QT_TRANSLATE_NOOP("Boundaries", "mending doors %1 in bulkhead %2 "
-                                                              "restores most");
+                            ? QT_TRANSLATE_NOOP("Boundaries", "repairing door %1 in bulkhead %2 "
+                                                              "restores most separation")
+                            : QT_TRANSLATE_NOOP("Boundaries", "repairing doors %1 in bulkhead %2 "
+                                                              "restores most separation");
     return QCoreApplication::translate("Boundaries", which)
         .arg(listedShort(doors), QString::fromStdString(repair.boundary));
 }
@@ -122,9 +125,9 @@ QString notShownWords(const std::vector<ActingZone>& not_shown,
     if (open.isEmpty())
         return {};
     open.sort();
-    const char* words =
-        open.size() == 1 ? QT_TRANSLATE_NOOP("Boundaries", "not shown to hold yet: bulkhead %1")
-                         : QT_TRANSLATE_NOOP("Boundaries", "not shown to hold yet: bulkheads %1");
+    const char* words = open.size() == 1
+                            ? QT_TRANSLATE_NOOP("Boundaries", "not yet proven: bulkhead %1")
+                            : QT_TRANSLATE_NOOP("Boundaries", "not yet proven: bulkheads %1");
     return QCoreApplication::translate("Boundaries", words).arg(listedShort(open));
 }
 

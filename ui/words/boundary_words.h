@@ -8,14 +8,17 @@
 
 namespace latchround::ui {
 
-/// "bulkhead 2/3 open at deck 7 (door 7-02): zones 2 and 3 act as one, 69 m against 40 m, at
-/// most 48 m".
+/// "bulkhead 2/3 open at deck 7 (door 7-02): zones 2 and 3 act as one, 69 m long; limit 40 m,
+/// 48 m maximum".
 QString actingWords(const Arrangement& arrangement, const ActingZone& acting);
 
-/// "mending door 7-02 in bulkhead 2/3 restores most".
+/// "; limit 40 m, 48 m maximum", to follow a length; empty where no limit was read for the ship.
+QString limitWords(const ZoneLimits& limits);
+
+/// "repairing door 7-02 in bulkhead 2/3 restores most separation".
 QString repairWords(const Repair& repair);
 
-/// "not shown to hold yet: bulkheads 1/2 and 3/4".
+/// "not yet proven: bulkheads 1/2 and 3/4".
 QString notShownWords(const std::vector<ActingZone>& not_shown,
                       const std::vector<ActingZone>& failing);
 

@@ -20,19 +20,20 @@ struct ChangedWords {
 QString rulesChangeWords(const Catalogue& before, const Catalogue& now) {
     if (before.flag == now.flag)
         return now.flag.empty()
-                   ? ChangedWords::tr("Another edition of the catalogue is in use.")
-                   : ChangedWords::tr("Another edition of the catalogue, or of the rules of %1, is "
-                                      "in use.")
+                   ? ChangedWords::tr("A different edition of the catalogue is now in use.")
+                   : ChangedWords::tr(
+                         "A different edition of the catalogue, or of the rules of %1, "
+                         "is now in use.")
                          .arg(plainText(now.flag));
     return now.flag.empty()
-               ? ChangedWords::tr("The rules of %1 no longer stand over the catalogue.")
+               ? ChangedWords::tr("The rules of %1 no longer apply on top of the catalogue.")
                      .arg(plainText(before.flag))
-               : ChangedWords::tr("The rules of %1 now stand over the catalogue.")
+               : ChangedWords::tr("The rules of %1 now apply on top of the catalogue.")
                      .arg(plainText(now.flag));
 }
 
 QString verdictChangeWords(const ChangedVerdict& change) {
-    return ChangedWords::tr("%1 before, %2 now")
+    return ChangedWords::tr("was %1, now %2")
         .arg(verdictWords(change.before), verdictWords(change.now));
 }
 
@@ -50,8 +51,8 @@ RowSideWords rowSideWords(const std::optional<RowGrade>& side) {
         return words;
     }
     const Requirement& row = *side->requirement;
-    words.verdict =
-        isAsked(*side) ? verdictWords(side->verdict) : ChangedWords::tr("not asked of this door");
+    words.verdict = isAsked(*side) ? verdictWords(side->verdict)
+                                   : ChangedWords::tr("does not apply to this door");
     words.text = rowWords(row);
     if (const QString limit = limitWords(row); !limit.isEmpty())
         words.limit = ChangedWords::tr("Limit: %1").arg(limit);

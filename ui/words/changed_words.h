@@ -7,10 +7,10 @@
 
 namespace latchround::ui {
 
-/// "The rules of Port of Skerry now stand over the catalogue.": what happened to them.
+/// "The rules of Port of Skerry now apply on top of the catalogue.": what happened to them.
 QString rulesChangeWords(const Catalogue& before, const Catalogue& now);
 
-/// "satisfactory before, unsatisfactory now".
+/// "was satisfactory, now unsatisfactory".
 QString verdictChangeWords(const ChangedVerdict& change);
 
 /// What the rows that make it are about.

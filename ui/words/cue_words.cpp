@@ -30,14 +30,14 @@ QString lateWords(double late_s) {
 QString thumbLine(Cue cue, const ThumbDrill& drill) {
     const auto marks = std::ranges::count(drill.trials, cue, &ThumbTrial::cue);
     if (marks == 0)
-        return QCoreApplication::translate("CueWords", "no mark");
+        return QCoreApplication::translate("CueWords", "no marks");
     const Sifted sifted = rejectOutliers(cue, drill);
     if (!sifted.reaction)
-        return QCoreApplication::translate("CueWords", "%1 of %2 marks count, %3 are needed")
+        return QCoreApplication::translate("CueWords", "%1 of %2 marks count, %3 needed")
             .arg(int(marks) - sifted.too_early - sifted.set_aside)
             .arg(marks)
             .arg(min_trials);
-    return QCoreApplication::translate("CueWords", "%1 marks, bias %2, spread %3\u00a0ms")
+    return QCoreApplication::translate("CueWords", "%1 marks, %2, scatter %3\u00a0ms")
         .arg(sifted.reaction->trials)
         .arg(lateWords(sifted.reaction->bias_s))
         .arg(std::lround(sifted.reaction->spread_s * 1000));

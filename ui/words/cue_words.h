@@ -1,4 +1,4 @@
-// What a thumb answers to, and how late it does, in the words of the screen.
+// What an inspector reacts to, and how late, in the words of the screen.
 #pragma once
 
 #include <QString>

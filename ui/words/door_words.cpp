@@ -74,11 +74,11 @@ QString purposeWords(Purpose purpose) {
     case Purpose::AfterRepair:
         return QCoreApplication::translate("DoorWords", "after repair");
     case Purpose::PortState:
-        return QCoreApplication::translate("DoorWords", "port State");
+        return QCoreApplication::translate("DoorWords", "port State control");
     case Purpose::DoorCampaign:
         return QCoreApplication::translate("DoorWords", "port State campaign");
     case Purpose::Blackout:
-        return QCoreApplication::translate("DoorWords", "blackout trial");
+        return QCoreApplication::translate("DoorWords", "blackout test");
     case Purpose::Drill:
         return QCoreApplication::translate("DoorWords", "drill");
     case Purpose::Other:
@@ -98,7 +98,7 @@ QString releaseWords(Release release) {
     case Release::LetGo:
         break;
     }
-    return QCoreApplication::translate("DoorWords", "let go from fully open");
+    return QCoreApplication::translate("DoorWords", "by hand from fully open");
 }
 
 QString markWords(MarkKind kind) {
@@ -118,7 +118,7 @@ QString markWords(MarkKind kind) {
     case MarkKind::SecondLeafHome:
         return QCoreApplication::translate("DoorWords", "Second leaf home");
     case MarkKind::Touched:
-        return QCoreApplication::translate("DoorWords", "Touched");
+        return QCoreApplication::translate("DoorWords", "Contact");
     case MarkKind::Stopped:
         break;
     }
@@ -133,7 +133,7 @@ QString markHint(MarkKind kind) {
         return QCoreApplication::translate("DoorWords", "touch at the first movement");
     case MarkKind::HalfWay:
         return QCoreApplication::translate("DoorWords",
-                                           "if you like: half of the opening is closed");
+                                           "optional: when half the opening is closed");
     case MarkKind::Shut:
         return QCoreApplication::translate("DoorWords", "touch the moment the leaf is home");
     case MarkKind::AlarmOff:
@@ -147,15 +147,15 @@ QString markHint(MarkKind kind) {
     case MarkKind::Stopped:
         break;
     }
-    return QCoreApplication::translate("DoorWords", "touch when the leaf has stopped and re-opens");
+    return QCoreApplication::translate("DoorWords", "touch when the leaf stops and re-opens");
 }
 
 QString outcomeWords(RunOutcome outcome) {
     switch (outcome) {
     case RunOutcome::Complete:
         return QCoreApplication::translate("DoorWords", "complete");
-    case RunOutcome::Spoiled:
-        return QCoreApplication::translate("DoorWords", "spoiled");
+    case RunOutcome::Void:
+        return QCoreApplication::translate("DoorWords", "void");
     case RunOutcome::Stopped:
         break;
     }

@@ -18,6 +18,6 @@ QString purposeWords(Purpose purpose);           ///< "annual"
 QString releaseWords(Release release);           ///< "from the control station"
 QString markWords(MarkKind kind);                ///< "Leaf moves": the name on the key
 QString markHint(MarkKind kind);                 ///< when to press
-QString outcomeWords(RunOutcome outcome);        ///< "spoiled"
+QString outcomeWords(RunOutcome outcome);        ///< "void"
 
 } // namespace latchround::ui

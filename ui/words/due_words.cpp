@@ -20,10 +20,11 @@ struct DueWords {
 QString certificateDetail(const DueItem& item, CalendarDate today) {
     const QString until = dateWords(*item.due);
     if (item.is_overdue)
-        return DueWords::tr("overdue: it ended on %1").arg(until);
+        return DueWords::tr("overdue: expired on %1").arg(until);
     return today < *item.opens
-               ? DueWords::tr("ends %1, its window opens %2").arg(until, dateWords(*item.opens))
-               : DueWords::tr("window open since %1, ends %2").arg(dateWords(*item.opens), until);
+               ? DueWords::tr("expires %1, window opens %2").arg(until, dateWords(*item.opens))
+               : DueWords::tr("window open since %1, expires %2")
+                     .arg(dateWords(*item.opens), until);
 }
 
 } // namespace
@@ -35,11 +36,11 @@ QString periodWords(Period every) {
     case Period::Quarterly:
         return DueWords::tr("quarterly");
     case Period::Yearly:
-        return DueWords::tr("yearly");
+        return DueWords::tr("annual");
     case Period::WhenAsked:
         break;
     }
-    return DueWords::tr("when asked");
+    return DueWords::tr("on request");
 }
 
 QString dueTitle(const DueItem& item) {
@@ -52,7 +53,7 @@ QString dueDetail(const DueItem& item, CalendarDate today) {
         return certificateDetail(item, today);
     QStringList parts;
     if (!item.due)
-        parts << (item.doors > 0 ? DueWords::tr("overdue: some doors never tried in this register")
+        parts << (item.doors > 0 ? DueWords::tr("overdue: some doors never tested in this register")
                                  : DueWords::tr("overdue: never recorded here"));
     else
         parts << (item.is_overdue ? DueWords::tr("overdue since %1") : DueWords::tr("due %1"))
@@ -71,10 +72,10 @@ QString dueDetail(const DueItem& item, CalendarDate today) {
 
 QString dueSummary(const std::vector<DueItem>& items) {
     if (items.empty())
-        return DueWords::tr("nothing falls due");
+        return DueWords::tr("nothing is due");
     const auto overdue = std::ranges::count_if(items, &DueItem::is_overdue);
     return overdue > 0 ? DueWords::tr("%1 overdue").arg(overdue)
-                       : DueWords::tr("next on %1").arg(dateWords(*items.front().due));
+                       : DueWords::tr("next due %1").arg(dateWords(*items.front().due));
 }
 
 } // namespace latchround::ui

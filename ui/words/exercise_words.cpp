@@ -34,19 +34,19 @@ QString faultWords(practice::Fault fault) {
     case Fault::TooSlow:
         return ExerciseWords::tr("closes too slowly");
     case Fault::NearLimit:
-        return ExerciseWords::tr("too close to a limit to tell");
+        return ExerciseWords::tr("too close to a limit to call");
     case Fault::AlarmShort:
         return ExerciseWords::tr("alarm too short");
     case Fault::AlarmStops:
         return ExerciseWords::tr("alarm stops early");
     case Fault::ReopensTooFar:
-        return ExerciseWords::tr("opens again too far");
+        return ExerciseWords::tr("re-opens too far");
     case Fault::LeavesReversed:
-        return ExerciseWords::tr("leaves out of order");
+        return ExerciseWords::tr("leaves in the wrong order");
     case Fault::NoLatch:
         return ExerciseWords::tr("does not latch");
     case Fault::MagnetLate:
-        return ExerciseWords::tr("magnet lets go late");
+        return ExerciseWords::tr("magnet releases late");
     case Fault::MagnetOneSide:
         return ExerciseWords::tr("no release from one side");
     case Fault::Hook:
@@ -62,9 +62,9 @@ QString faultWords(practice::Fault fault) {
     case Fault::WrongPlate:
         return ExerciseWords::tr("wrong plate for the boundary");
     case Fault::PaintedSeal:
-        return ExerciseWords::tr("painted seal");
+        return ExerciseWords::tr("seal painted over");
     case Fault::IndicatorLies:
-        return ExerciseWords::tr("indicator lies");
+        return ExerciseWords::tr("false indication");
     case Fault::HosePortStuck:
         return ExerciseWords::tr("hose port stuck");
     case Fault::StaysOpen:
@@ -81,10 +81,10 @@ QString outcomeWords(practice::Outcome outcome) {
         return ExerciseWords::tr("found");
     case practice::Outcome::Missed:
         return ExerciseWords::tr("missed");
-    case practice::Outcome::Imagined:
+    case practice::Outcome::Absent:
         break;
     }
-    return ExerciseWords::tr("imagined");
+    return ExerciseWords::tr("reported but absent");
 }
 
 } // namespace latchround::ui

@@ -14,6 +14,6 @@ QString levelWords(practice::Level level); ///< "first steps", "exam"
 /// practice::sentence.
 QString faultWords(practice::Fault fault);
 
-QString outcomeWords(practice::Outcome outcome); ///< "found", "missed", "imagined"
+QString outcomeWords(practice::Outcome outcome); ///< "found", "missed", "reported but absent"
 
 } // namespace latchround::ui

@@ -65,12 +65,162 @@ double roundedUp(double value, int places) {
     return std::ceil(value * scale - 1e-9) / scale;
 }
 
+QString givenReason(const Reason& reason) {
+    return reason.said.empty() ? GradeWords::tr("no reason given") : wordingWords(reason.said);
+}
+
+/// As if nothing had been decided before.
+QString plainReason(const Reason& reason) {
+    const QString text = holdsCatalogueWords(reason.kind) ? catalogueWords(reason.text.text)
+                                                          : phraseWords(reason.text);
+    const QString given = givenReason(reason);
+    // Of advice nothing is left to decide.
+    const QString end =
+        reason.of_advice ? GradeWords::tr("%1: advice only") : GradeWords::tr("%1: you decide");
+    switch (reason.kind) {
+    case ReasonKind::NotAsked:
+        return GradeWords::tr("does not apply to this door");
+    case ReasonKind::ExcusedByAnswer:
+        return GradeWords::tr("does not apply: see the answer to “%1”").arg(text);
+    case ReasonKind::AnsweredNotAsked:
+        return GradeWords::tr(
+                   "does not apply to this door (%1): what is recorded here does not count")
+            .arg(text);
+    case ReasonKind::OtherDates:
+        return end.arg(
+            GradeWords::tr("fails, but the text is not shown to apply here (%1)").arg(text));
+    case ReasonKind::TextLeavesOpen:
+        return (reason.of_advice
+                    ? GradeWords::tr("not met, but this is advice only: %1")
+                    : GradeWords::tr("fails, but the text leaves it open; you decide: %1"))
+            .arg(text);
+    case ReasonKind::OutsideThisWalk:
+        return GradeWords::tr("not tested on this walkdown: %1").arg(text);
+    case ReasonKind::NotYetTested:
+        return GradeWords::tr("not yet tested");
+    case ReasonKind::OneSideMissing:
+        return GradeWords::tr("one side still to be tested");
+    case ReasonKind::OneSideLeftOut:
+        return end.arg(GradeWords::tr("one side was answered n/a, but the text requires both"));
+    case ReasonKind::CouldNotTest:
+        return GradeWords::tr("could not be tested: %1").arg(given);
+    case ReasonKind::AnsweredYes:
+        return GradeWords::tr("checked: met");
+    case ReasonKind::AnsweredNo:
+        return GradeWords::tr("checked: not met");
+    case ReasonKind::AnsweredNotApplicable:
+        return GradeWords::tr("answered n/a for this door");
+    case ReasonKind::ToldNo:
+        return GradeWords::tr("checked: another kind of door");
+    case ReasonKind::ShownByRun:
+        return GradeWords::tr("shown by a complete run");
+    case ReasonKind::InsideLimits:
+        return reason.runs > 1
+                   ? GradeWords::tr("inside the limits, mean of %1 runs").arg(reason.runs)
+                   : GradeWords::tr("inside the limits");
+    case ReasonKind::OutsideLimits:
+        return reason.runs > 1
+                   ? GradeWords::tr("outside the limits, mean of %1 runs").arg(reason.runs)
+                   : GradeWords::tr("outside the limits");
+    case ReasonKind::OnTheLimit:
+        return GradeWords::tr("on the limit");
+    case ReasonKind::BeyondByLessThanAStep:
+        return end.arg(
+            GradeWords::tr("beyond the limit by less than one step of the instrument (%1)")
+                .arg(text));
+    case ReasonKind::BetweenTwoFigures:
+        return end.arg(
+            GradeWords::tr("between the two figures printed in the text (%1)").arg(text));
+    case ReasonKind::WithinMargin:
+        return end.arg(
+            GradeWords::tr("outside a band that the text calls approximate, %1").arg(text));
+    case ReasonKind::TooCloseToLimit:
+        return GradeWords::tr("too close to the limit to call: time again");
+    case ReasonKind::StillCloseAfterThree:
+        return end.arg(GradeWords::tr("still too close to a limit after %1 runs").arg(reason.runs));
+    case ReasonKind::ForceTooLow:
+        return end.arg(GradeWords::tr("closing force below what the leaf's weight alone needs (%1)")
+                           .arg(text));
+    case ReasonKind::FasterThanALeaf:
+        return GradeWords::tr("shut faster than a leaf can move: marked by mistake? Make another "
+                              "run");
+    case ReasonKind::StillCloseToApproximate:
+        return end.arg(
+            GradeWords::tr("still too close to a limit after %1 runs; the text says approximate")
+                .arg(reason.runs));
+    case ReasonKind::RunsDisagree:
+        return GradeWords::tr("closes unevenly: %1 runs do not agree; the worst counts")
+            .arg(reason.runs);
+    case ReasonKind::AlarmsDisagree:
+        return GradeWords::tr("the alarm varies: %1 runs do not agree; the worst counts")
+            .arg(reason.runs);
+    case ReasonKind::UnevenHalves:
+        return GradeWords::tr(
+            "one half of the travel is outside the limits: is it roughly uniform?");
+    case ReasonKind::ShipNotUpright:
+        return GradeWords::tr("heel %1 degrees: the figure is advice only; time it again upright")
+            .arg(QLocale().toString(reason.heel_deg, 'f', 1));
+    case ReasonKind::ClassSuits:
+    case ReasonKind::PlateAgrees:
+        return text;
+    case ReasonKind::ClassTooLow:
+        return GradeWords::tr("class too low for its boundary: %1").arg(text);
+    case ReasonKind::ClassNotOfShip:
+        return GradeWords::tr("class too low by tables not shown to apply to this ship: %1; ask "
+                              "for the approved drawing")
+            .arg(text);
+    case ReasonKind::ClassOverTanks:
+        return GradeWords::tr("class too low for its boundary, unless oil fuel tanks are below: %1")
+            .arg(text);
+    case ReasonKind::BoundaryClassUnknown:
+        return GradeWords::tr("%1; the register does not give the boundary's class: see the "
+                              "approved fire plan or ask the Administration")
+            .arg(text);
+    case ReasonKind::NoValuePrinted:
+        return GradeWords::tr("%1; no value printed: ask the Administration").arg(text);
+    case ReasonKind::NoClassAsked:
+        return GradeWords::tr("%1; no fire class is required here").arg(text);
+    case ReasonKind::PlateDiffers:
+        return GradeWords::tr("they differ: %1").arg(text);
+    case ReasonKind::PlateMissing:
+        return GradeWords::tr("%1: ask for the certificate").arg(text);
+    case ReasonKind::UsageNotMet:
+        return GradeWords::tr("common practice is not met: you decide whether that is acceptable");
+    case ReasonKind::InspectorDecided:
+        return GradeWords::tr("decided by the inspector: %1").arg(given);
+    case ReasonKind::NeedsRemoteRun:
+        return GradeWords::tr("needs a run released from the control station");
+    case ReasonKind::MarkMissing:
+        return GradeWords::tr("run completed, but not every event was marked");
+    case ReasonKind::NoRunComplete:
+        return GradeWords::tr("run started, but none completed");
+    case ReasonKind::AlarmAfterClosing:
+        return GradeWords::tr("the alarm did not come on until the door was shut");
+    case ReasonKind::NoSuchCase:
+        return end.arg(GradeWords::tr("answered n/a, but the text has no such case"));
+    case ReasonKind::CaseNotShown:
+        return end.arg(GradeWords::tr("answered n/a, but the register does not show that case"));
+    case ReasonKind::PlanBelowRule:
+        return GradeWords::tr("the approved plan has no A class where the rule requires one: %1")
+            .arg(text);
+    case ReasonKind::AlarmNotMarked:
+        return GradeWords::tr("released from the control station, but no alarm was marked");
+    case ReasonKind::EventsInOrder:
+        return GradeWords::tr("the alarm was still on when the door was shut");
+    case ReasonKind::EventsOutOfOrder:
+        return GradeWords::tr("the alarm stopped before the door was shut");
+    case ReasonKind::OpeningUnknown:
+        return GradeWords::tr("the clear opening of this door is not in the register");
+    }
+    return {};
+}
+
 } // namespace
 
 QString measuredWords(const RowGrade& row) {
     if (!row.figure || row.requirement == nullptr)
         return {};
-    const std::string& unit = row.requirement->unit;
+    const std::string unit = gaugeUnit(*row.requirement);
     const Shown value = inUse(row.figure->value, unit, 0);
     const double edge = inUse(expanded(*row.figure), unit, 0).value;
     if (!(edge > 0))
@@ -99,138 +249,24 @@ QString limitWords(const Requirement& requirement) {
 }
 
 QString reasonWords(const Reason& reason) {
-    const QString text = holdsCatalogueWords(reason.kind) ? catalogueWords(reason.text.text)
-                                                          : phraseWords(reason.text);
-    const QString given =
-        reason.said.empty() ? GradeWords::tr("no reason given") : wordingWords(reason.said);
-    switch (reason.kind) {
-    case ReasonKind::NotAsked:
-        return GradeWords::tr("not asked of this door");
-    case ReasonKind::ExcusedByAnswer:
-        return GradeWords::tr("not asked: see the answer to “%1”").arg(text);
-    case ReasonKind::AnsweredNotAsked:
-        return GradeWords::tr("not asked of this door (%1): what is recorded here does not count")
-            .arg(text);
-    case ReasonKind::OtherDates:
-        return GradeWords::tr("fails, but the text is not shown to bind here (%1): you decide")
-            .arg(text);
-    case ReasonKind::TextLeavesOpen:
-        return GradeWords::tr("fails, but the text leaves it open, you decide: %1").arg(text);
-    case ReasonKind::OutsideThisWalk:
-        return GradeWords::tr("not tried on this walk: %1").arg(text);
-    case ReasonKind::NotYetTested:
-        return GradeWords::tr("not yet tried");
-    case ReasonKind::OneSideMissing:
-        return GradeWords::tr("one side still to be tried");
-    case ReasonKind::OneSideLeftOut:
-        return GradeWords::tr("one side was answered n/a, and the text asks for both: you decide");
-    case ReasonKind::CouldNotTest:
-        return GradeWords::tr("could not be tested: %1").arg(given);
-    case ReasonKind::AnsweredYes:
-        return GradeWords::tr("seen");
-    case ReasonKind::AnsweredNo:
-        return GradeWords::tr("seen, and it is not so");
-    case ReasonKind::AnsweredNotApplicable:
-        return GradeWords::tr("answered as not applicable to this door");
-    case ReasonKind::ToldNo:
-        return GradeWords::tr("seen, and it is another kind of door");
-    case ReasonKind::ShownByRun:
-        return GradeWords::tr("shown by a complete run");
-    case ReasonKind::InsideLimits:
-        return reason.runs > 1
-                   ? GradeWords::tr("inside the limits, mean of %1 runs").arg(reason.runs)
-                   : GradeWords::tr("inside the limits");
-    case ReasonKind::OutsideLimits:
-        return reason.runs > 1
-                   ? GradeWords::tr("outside the limits, mean of %1 runs").arg(reason.runs)
-                   : GradeWords::tr("outside the limits");
-    case ReasonKind::OnTheLimit:
-        return GradeWords::tr("on the limit");
-    case ReasonKind::BeyondByLessThanAStep:
-        return GradeWords::tr("beyond the limit by less than one step of the instrument (%1): you "
-                              "decide")
-            .arg(text);
-    case ReasonKind::BetweenTwoFigures:
-        return GradeWords::tr("between the two figures that the text prints (%1): you decide")
-            .arg(text);
-    case ReasonKind::WithinMargin:
-        return GradeWords::tr("outside a band that the text calls approximate, %1: you decide")
-            .arg(text);
-    case ReasonKind::TooCloseToLimit:
-        return GradeWords::tr("a limit lies inside the uncertainty: measure once more");
-    case ReasonKind::StillCloseAfterThree:
-        return GradeWords::tr("still too close to a limit after %1 runs: you decide")
-            .arg(reason.runs);
-    case ReasonKind::FasterThanALeaf:
-        return GradeWords::tr("shut faster than a leaf can move, a slip of the finger? Make "
-                              "another run, or decide");
-    case ReasonKind::StillCloseToApproximate:
-        return GradeWords::
-            tr("still too close to a limit after %1 runs: the text says approximate, you decide")
-                .arg(reason.runs);
-    case ReasonKind::RunsDisagree:
-        return GradeWords::tr("closes unevenly: %1 runs do not agree, the worst stands")
-            .arg(reason.runs);
-    case ReasonKind::AlarmsDisagree:
-        return GradeWords::tr("the alarm differs: %1 runs do not agree, the worst stands")
-            .arg(reason.runs);
-    case ReasonKind::UnevenHalves:
-        return GradeWords::tr("one half of the travel lies outside the limits: roughly uniform?");
-    case ReasonKind::ShipNotUpright:
-        return GradeWords::tr("heel %1 degrees: the figure is advice only, time it again upright")
-            .arg(QLocale().toString(reason.heel_deg, 'f', 1));
-    case ReasonKind::ClassSuits:
-    case ReasonKind::PlateAgrees:
-        return text;
-    case ReasonKind::ClassTooLow:
-        return GradeWords::tr("weaker than its boundary: %1").arg(text);
-    case ReasonKind::ClassNotOfShip:
-        return GradeWords::tr("weaker by tables that are not shown to be this ship's: %1; ask for "
-                              "the approved drawing")
-            .arg(text);
-    case ReasonKind::ClassOverTanks:
-        return GradeWords::tr("weaker than its boundary, unless oil fuel tanks lie below: %1")
-            .arg(text);
-    case ReasonKind::BoundaryClassUnknown:
-        return GradeWords::tr("%1; the register does not say what the boundary asks for: see the "
-                              "approved fire plan or ask the Administration")
-            .arg(text);
-    case ReasonKind::NoValuePrinted:
-        return GradeWords::tr("%1; no value printed: ask the Administration").arg(text);
-    case ReasonKind::NoClassAsked:
-        return GradeWords::tr("%1; no fire class is asked here").arg(text);
-    case ReasonKind::PlateDiffers:
-        return GradeWords::tr("they differ: %1").arg(text);
-    case ReasonKind::PlateMissing:
-        return GradeWords::tr("%1: ask for the certificate").arg(text);
-    case ReasonKind::PracticeNotMet:
+    const QString why = plainReason(reason);
+    if (reason.of_advice) // of which nothing is decided
+        return why;
+    switch (reason.overtaken) {
+    case Overtaken::Nothing:
+        break;
+    case Overtaken::Answer:
+        return GradeWords::tr("%1; the answer was recorded before this run").arg(why);
+    case Overtaken::Decision:
+        if (reason.kind == ReasonKind::InspectorDecided)
+            return GradeWords::tr("%1; a newer entry has been made since: it stays unsatisfactory "
+                                  "until you decide again")
+                .arg(why);
         return GradeWords::tr(
-            "not as good practice has it: you decide whether the door may stay so");
-    case ReasonKind::InspectorDecided:
-        return GradeWords::tr("decided by the inspector: %1").arg(given);
-    case ReasonKind::NeedsRemoteRun:
-        return GradeWords::tr("needs a run released from the control station");
-    case ReasonKind::MarkMissing:
-        return GradeWords::tr("run to its end, but not every event was marked");
-    case ReasonKind::NoRunComplete:
-        return GradeWords::tr("a run was begun, and none came to its end");
-    case ReasonKind::AlarmAfterClosing:
-        return GradeWords::tr("the alarm came on only when the door was shut");
-    case ReasonKind::NoSuchCase:
-        return GradeWords::tr("answered n/a, and the text has no such case: you decide");
-    case ReasonKind::PlanBelowRule:
-        return GradeWords::tr("the approved plan has no A class where the rule asks for one: %1")
-            .arg(text);
-    case ReasonKind::AlarmNotMarked:
-        return GradeWords::tr("released from the control station, and no alarm was marked");
-    case ReasonKind::EventsInOrder:
-        return GradeWords::tr("the alarm was still on when the door was shut");
-    case ReasonKind::EventsOutOfOrder:
-        return GradeWords::tr("the alarm stopped before the door was shut");
-    case ReasonKind::OpeningUnknown:
-        return GradeWords::tr("the register has no clear opening for this door");
+                   "%1; the earlier decision (satisfactory: %2) was made before a newer entry")
+            .arg(why, givenReason(reason));
     }
-    return {};
+    return why;
 }
 
 std::string reasonText(const Reason& reason) {
@@ -238,8 +274,8 @@ std::string reasonText(const Reason& reason) {
 }
 
 QString citeWords(const Requirement& requirement) {
-    return requirement.status == Status::Practice ? statusWords(requirement.status)
-                                                  : QString::fromStdString(requirement.cite);
+    return requirement.status == Status::Usage ? statusWords(requirement.status)
+                                               : QString::fromStdString(requirement.cite);
 }
 
 QString citationWords(const Requirement& requirement) {
@@ -252,9 +288,9 @@ QString citationWords(const Requirement& requirement) {
 QString statusWords(Status status) {
     switch (status) {
     case Status::Read:
-        return GradeWords::tr("the cited text was read");
-    case Status::Practice:
-        return GradeWords::tr("common practice, no source");
+        return GradeWords::tr("checked against the text");
+    case Status::Usage:
+        return GradeWords::tr("common practice, no published source");
     case Status::Advice:
         return GradeWords::tr("advice, never a reason to fail a door");
     }
@@ -264,9 +300,9 @@ QString statusWords(Status status) {
 QString settleWords(const RowGrade& row) {
     switch (row.verdict) {
     case Verdict::Unsatisfactory:
-        return GradeWords::tr("put it right, then test it again");
+        return GradeWords::tr("rectify it, then test it again");
     case Verdict::Judge:
-        return GradeWords::tr("your judgement, with its reason");
+        return GradeWords::tr("your decision, with a reason");
     case Verdict::TimeAgain:
         return GradeWords::tr("one more run; three at most, then you decide");
     case Verdict::Untested:
@@ -276,14 +312,14 @@ QString settleWords(const RowGrade& row) {
     }
     switch (row.reason.kind) {
     case ReasonKind::OneSideMissing:
-        return GradeWords::tr("try it from the other side");
+        return GradeWords::tr("test it from the other side");
     case ReasonKind::NeedsRemoteRun:
         return GradeWords::tr("a run released from the control station");
     case ReasonKind::NoRunComplete:
     case ReasonKind::MarkMissing:
         return GradeWords::tr("another run");
     case ReasonKind::AlarmNotMarked:
-        return GradeWords::tr("say whether the alarm sounded, or run it again");
+        return GradeWords::tr("record whether the alarm sounded, or run it again");
     case ReasonKind::FasterThanALeaf:
         return GradeWords::tr("another run");
     case ReasonKind::OpeningUnknown:
@@ -293,7 +329,7 @@ QString settleWords(const RowGrade& row) {
     case ReasonKind::CouldNotTest:
         return GradeWords::tr("come back when it can be tested");
     default:
-        return GradeWords::tr("try it at the door");
+        return GradeWords::tr("test it at the door");
     }
 }
 
@@ -305,25 +341,25 @@ QString countLine(const DoorGrade& grade) {
     };
     add(QT_TRANSLATE_NOOP("GradeWords", "%1 unsatisfactory"),
         countOf(grade, Verdict::Unsatisfactory));
-    add(QT_TRANSLATE_NOOP("GradeWords", "%1 to settle"),
+    add(QT_TRANSLATE_NOOP("GradeWords", "%1 undecided"),
         countOf(grade, Verdict::Judge) + countOf(grade, Verdict::TimeAgain));
     add(QT_TRANSLATE_NOOP("GradeWords", "%1 untested"), countOf(grade, Verdict::Untested));
     if (parts.isEmpty())
         add(QT_TRANSLATE_NOOP("GradeWords", "all %1 satisfactory"),
             countOf(grade, Verdict::Satisfactory));
-    return parts.isEmpty() ? GradeWords::tr("nothing asked") : parts.join(QStringLiteral(", "));
+    return parts.isEmpty() ? GradeWords::tr("no checks") : parts.join(QStringLiteral(", "));
 }
 
 QString severityWords(Severity severity) {
     switch (severity) {
-    case Severity::Grave:
-        return GradeWords::tr("grave: fire or smoke passes, or a person can be hurt");
+    case Severity::Critical:
+        return GradeWords::tr("critical: fire or smoke passes, or a person can be hurt");
     case Severity::Serious:
-        return GradeWords::tr("serious: the door does not do what is asked");
+        return GradeWords::tr("serious: the door does not do what is required");
     case Severity::Minor:
         break;
     }
-    return GradeWords::tr("minor: upkeep and marking");
+    return GradeWords::tr("minor: maintenance and marking");
 }
 
 QString boundaryClassWords(const DoorClass& asked) {

@@ -1,5 +1,5 @@
 // A grade put into words for the screen: figures with their uncertainty, limits, and what would
-// settle it.
+// decide it.
 #pragma once
 
 #include <string>
@@ -34,10 +34,10 @@ QString statusWords(Status status);
 /// What a person can do next about this row; empty where nothing is left to do.
 QString settleWords(const RowGrade& row);
 
-/// "1 unsatisfactory, 1 to settle, 4 untested"; "nothing asked" for a door without rows.
+/// "1 unsatisfactory, 1 undecided, 4 untested"; "no checks" for a door without rows.
 QString countLine(const DoorGrade& grade);
 
-/// "grave: fire or smoke passes, or a person can be hurt".
+/// "critical: fire or smoke passes, or a person can be hurt".
 QString severityWords(Severity severity);
 
 /// What the boundary asks of its door: "A-60", "A-60 (door A-15)", "no class", "not printed", "not

@@ -38,7 +38,7 @@ QString ageName(AgeBand band) {
 QString dueName(DueBand band) {
     switch (band) {
     case DueBand::Overdue:
-        return GroupWords::tr("past the day due");
+        return GroupWords::tr("overdue");
     case DueBand::ThisWeek:
         return GroupWords::tr("due within 7 days");
     case DueBand::ThisMonth:
@@ -48,7 +48,7 @@ QString dueName(DueBand band) {
     case DueBand::NoDay:
         break;
     }
-    return GroupWords::tr("no day set");
+    return GroupWords::tr("no date set");
 }
 
 QString groupName(GroupBy by, const ItemGroup& group) {
@@ -65,7 +65,7 @@ QString groupName(GroupBy by, const ItemGroup& group) {
     case GroupBy::Person:
         break;
     }
-    return name.isEmpty() ? GroupWords::tr("nobody yet") : name;
+    return name.isEmpty() ? GroupWords::tr("no one yet") : name;
 }
 
 } // namespace

@@ -1,5 +1,6 @@
 // While one lives the program's words and figures are English again, in the units of the texts:
-// papers and records read the same in every office. Nothing on the screen is told of it.
+// records, and papers that are not asked for as a translation, read the same in every office.
+// Nothing on the screen is told of it.
 #pragma once
 
 #include <functional>

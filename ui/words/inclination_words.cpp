@@ -3,7 +3,8 @@
 #include <QCoreApplication>
 #include <QLocale>
 
-#include "core/safety/inclination.h"
+#include "core/grading/gauge_check.h"
+#include "core/measure/inclination.h"
 #include "ui/words/units.h"
 
 namespace latchround::ui {
@@ -28,35 +29,42 @@ QString inclinationWords(const Requirement& row, const GradedDoor& door) {
     if (!row.incline_deg)
         return {};
     const auto found = door.evidence.measured.find(row.id);
-    const InclinationAnswer answer = couldCloseInclined(
-        *door.door, *row.incline_deg,
-        found == door.evidence.measured.end() ? std::nullopt
-                                              : std::optional(found->second.body.value));
+    const InclinationAnswer answer =
+        couldCloseInclined(*door.door, *row.incline_deg,
+                           found == door.evidence.measured.end()
+                               ? std::nullopt
+                               : std::optional(gaugeReading(row, found->second.body)));
     const QString angle = QLocale().toString(*row.incline_deg, 'g', 3);
     switch (answer.could) {
     case CloserCould::NotKnown:
         return InclinationWords::tr(
-                   "The leaf's mass is not in the register: what %1 degrees ask of the "
-                   "closer cannot be worked out.")
+                   "The leaf's mass is not in the register: the closing force needed at "
+                   "%1 degrees cannot be calculated.")
             .arg(angle);
     case CloserCould::NotGauged:
         return InclinationWords::tr(
                    "At %1 degrees the leaf's weight alone pulls with up to %2 at its edge. "
-                   "Hold a spring gauge there to see what the closer gives.")
+                   "Measure the closer's force there with a spring gauge.")
             .arg(angle, newtons(answer.needed_N));
     case CloserCould::Falls:
         return InclinationWords::tr(
                    "The closer gives %1; at %2 degrees the leaf's weight alone pulls with "
-                   "up to %3: it could not close against it.")
-            .arg(newtons(*answer.measured_N), angle, newtons(answer.needed_N));
+                   "up to %3: the closer could not close the door.")
+            .arg(newtons(answer.measured->value), angle, newtons(answer.needed_N));
+    case CloserCould::TooClose:
+        return InclinationWords::tr(
+                   "The closer gives %1; at %2 degrees the leaf's weight alone pulls with "
+                   "up to %3: too close for the calculation to tell.")
+            .arg(newtons(answer.measured->value), angle, newtons(answer.needed_N));
     case CloserCould::Exceeds:
         break;
     }
     return InclinationWords::tr(
                "The closer gives %1; at %2 degrees the leaf's weight alone pulls with up to "
-               "%3: it could close, if hinges, seals and latch take less than the rest. "
-               "Worked out, not tried: no verdict comes from this.")
-        .arg(newtons(*answer.measured_N), angle, newtons(answer.needed_N));
+               "%3: the closer could close the door if hinges, seals and latch take less than the "
+               "rest. "
+               "Calculated, not tested: this gives no verdict.")
+        .arg(newtons(answer.measured->value), angle, newtons(answer.needed_N));
 }
 
 } // namespace latchround::ui

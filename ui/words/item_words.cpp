@@ -6,6 +6,7 @@
 #include <QLocale>
 #include <QStringList>
 
+#include "ui/words/boundary_words.h"
 #include "ui/words/date_words.h"
 #include "ui/words/plain_text.h"
 #include "ui/words/units.h"
@@ -42,8 +43,8 @@ QString stateWords(ItemState state) {
         return ItemWords::tr("found");
     case ItemState::Rectified:
         return ItemWords::tr("rectified");
-    case ItemState::ReadyForRetest:
-        return ItemWords::tr("ready for retest");
+    case ItemState::AwaitingRetest:
+        return ItemWords::tr("awaiting retest");
     case ItemState::Closed:
         return ItemWords::tr("closed");
     case ItemState::Withdrawn:
@@ -57,7 +58,7 @@ Verdict glyphOf(ItemState state) {
     case ItemState::Found:
         return Verdict::Unsatisfactory;
     case ItemState::Rectified:
-    case ItemState::ReadyForRetest:
+    case ItemState::AwaitingRetest:
         return Verdict::Untested;
     case ItemState::Closed:
         return Verdict::Satisfactory;
@@ -69,8 +70,8 @@ Verdict glyphOf(ItemState state) {
 
 QString severityName(Severity severity) {
     switch (severity) {
-    case Severity::Grave:
-        return ItemWords::tr("grave");
+    case Severity::Critical:
+        return ItemWords::tr("critical");
     case Severity::Serious:
         return ItemWords::tr("serious");
     case Severity::Minor:
@@ -130,13 +131,13 @@ bool isOverdue(const Item& item, CalendarDate today) {
 
 QString dueWords(const Item& item, CalendarDate today) {
     if (!item.due)
-        return ItemWords::tr("no day set");
+        return ItemWords::tr("no date set");
     return (isOverdue(item, today) ? ItemWords::tr("overdue since %1") : ItemWords::tr("due %1"))
         .arg(dateWords(*item.due));
 }
 
 QString assignedWords(const Item& item) {
-    return item.assigned.empty() ? ItemWords::tr("nobody yet") : plainText(item.assigned);
+    return item.assigned.empty() ? ItemWords::tr("no one yet") : plainText(item.assigned);
 }
 
 QString repeatWords(const Item& item) {
@@ -153,9 +154,9 @@ QString stillOpenWords(const Item& item) {
         return {};
     if (item.passed_by_own_hand)
         return ItemWords::tr(
-            "passed, but tried only by who put it right: somebody else must test it");
+            "passed, but tested only by whoever rectified it: someone else must test it");
     if (item.passed_since)
-        return ItemWords::tr("in order on a later walk, but nobody recorded that it was put right");
+        return ItemWords::tr("in order on a later walkdown, but no rectification is recorded");
     return {};
 }
 
@@ -163,13 +164,8 @@ QString zoneEffectWords(const ActingZone& zone) {
     if (zone.zones.empty())
         return {};
     const QString zones = listOfZones(zone.zones);
-    const QString length = wholeOrTenths(zone.length_m);
-    const QString rule = wholeOrTenths(zone.limits.rule_m);
-    return zone.limits.most_m
-               ? ItemWords::tr("zones %1 act as one, %2 against %3 as a rule and %4 at most")
-                     .arg(zones, length, rule, wholeOrTenths(*zone.limits.most_m))
-               : ItemWords::tr("zones %1 act as one, %2 against %3 as a rule")
-                     .arg(zones, length, rule);
+    return ItemWords::tr("zones %1 act as one, %2 long%3")
+        .arg(zones, wholeOrTenths(zone.length_m), limitWords(zone.limits));
 }
 
 } // namespace latchround::ui

@@ -50,7 +50,7 @@ constexpr OfferedPhrase channel_phrases[]{
 constexpr OfferedPhrase may_stop_phrases[]{
     {"anyone", QT_TRANSLATE_NOOP("Offered", "anyone")},
     {"anyone-of-the-team-and-the-control-station",
-     QT_TRANSLATE_NOOP("Offered", "anyone of the team and the control station")},
+     QT_TRANSLATE_NOOP("Offered", "any team member and the control station")},
 };
 
 constexpr OfferedPhrase scope_phrases[]{
@@ -71,7 +71,7 @@ constexpr OfferedPhrase note_phrases[]{
     {"switch-cover-broken", QT_TRANSLATE_NOOP("Offered", "switch cover broken")},
     {"sign-screwed-to-the-leaf", QT_TRANSLATE_NOOP("Offered", "sign screwed to the leaf")},
     {"spare-part-ordered", QT_TRANSLATE_NOOP("Offered", "spare part ordered")},
-    {"put-right-while-we-stood", QT_TRANSLATE_NOOP("Offered", "put right while we stood")},
+    {"put-right-while-we-stood", QT_TRANSLATE_NOOP("Offered", "rectified on the spot")},
 };
 
 constexpr OfferedPhrase could_not_test_phrases[]{
@@ -86,12 +86,12 @@ constexpr OfferedPhrase could_not_test_phrases[]{
 };
 
 constexpr OfferedPhrase judgement_phrases[]{
-    {"by-the-approved-drawing", QT_TRANSLATE_NOOP("Offered", "by the approved drawing")},
+    {"by-the-approved-drawing", QT_TRANSLATE_NOOP("Offered", "as per approved drawing")},
     {"agreed-with-the-class-surveyor",
      QT_TRANSLATE_NOOP("Offered", "agreed with the class surveyor")},
     {"as-built-and-accepted-before", QT_TRANSLATE_NOOP("Offered", "as built and accepted before")},
-    {"worn-still-does-its-work", QT_TRANSLATE_NOOP("Offered", "worn, still does its work")},
-    {"not-safe-to-leave-so", QT_TRANSLATE_NOOP("Offered", "not safe to leave so")},
+    {"worn-still-does-its-work", QT_TRANSLATE_NOOP("Offered", "worn but serviceable")},
+    {"not-safe-to-leave-so", QT_TRANSLATE_NOOP("Offered", "not safe to leave as is")},
 };
 
 constexpr OfferedPhrase door_photograph_phrases[]{
@@ -117,12 +117,12 @@ constexpr OfferedPhrase stopped_phrases[]{
     {"someone-in-the-way", QT_TRANSLATE_NOOP("Offered", "someone in the way")},
     {"object-in-the-path", QT_TRANSLATE_NOOP("Offered", "object in the path")},
     {"wrong-door-moved", QT_TRANSLATE_NOOP("Offered", "wrong door moved")},
-    {"watch-left", QT_TRANSLATE_NOOP("Offered", "watch left")},
+    {"watch-left", QT_TRANSLATE_NOOP("Offered", "lookout left post")},
     {"door-did-not-move", QT_TRANSLATE_NOOP("Offered", "door did not move")},
     {"channel-lost", QT_TRANSLATE_NOOP("Offered", "channel lost")},
 };
 
-constexpr OfferedPhrase spoiled_phrases[]{
+constexpr OfferedPhrase void_phrases[]{
     {"touched-too-late", QT_TRANSLATE_NOOP("Offered", "touched too late")},
     {"touched-too-early", QT_TRANSLATE_NOOP("Offered", "touched too early")},
     {"leaf-was-held", QT_TRANSLATE_NOOP("Offered", "leaf was held")},
@@ -137,10 +137,10 @@ constexpr OfferedPhrase interim_phrases[]{
     {"kept-shut-and-marked", QT_TRANSLATE_NOOP("Offered", "kept shut and marked")},
     {"kept-shut-other-way-out-marked",
      QT_TRANSLATE_NOOP("Offered", "kept shut, other way out marked")},
-    {"watch-posted-at-the-door", QT_TRANSLATE_NOOP("Offered", "watch posted at the door")},
+    {"watch-posted-at-the-door", QT_TRANSLATE_NOOP("Offered", "lookout posted at the door")},
     {"local-release-only", QT_TRANSLATE_NOOP("Offered", "local release only")},
-    {"zone-kept-empty-of-people", QT_TRANSLATE_NOOP("Offered", "zone kept empty of people")},
-    {"nothing-is-needed", QT_TRANSLATE_NOOP("Offered", "nothing is needed")},
+    {"zone-kept-empty-of-people", QT_TRANSLATE_NOOP("Offered", "zone kept clear of people")},
+    {"nothing-is-needed", QT_TRANSLATE_NOOP("Offered", "none needed")},
 };
 
 constexpr OfferedPhrase rectification_phrases[]{
@@ -151,11 +151,11 @@ constexpr OfferedPhrase rectification_phrases[]{
     {"hinges-tightened", QT_TRANSLATE_NOOP("Offered", "hinges tightened")},
     {"seal-replaced", QT_TRANSLATE_NOOP("Offered", "seal replaced")},
     {"magnet-replaced", QT_TRANSLATE_NOOP("Offered", "magnet replaced")},
-    {"wiring-mended", QT_TRANSLATE_NOOP("Offered", "wiring mended")},
+    {"wiring-mended", QT_TRANSLATE_NOOP("Offered", "wiring repaired")},
     {"alarm-replaced", QT_TRANSLATE_NOOP("Offered", "alarm replaced")},
     {"rails-cleaned-and-greased", QT_TRANSLATE_NOOP("Offered", "rails cleaned and greased")},
     {"path-and-pocket-cleared", QT_TRANSLATE_NOOP("Offered", "path and pocket cleared")},
-    {"hook-or-wedge-taken-away", QT_TRANSLATE_NOOP("Offered", "hook or wedge taken away")},
+    {"hook-or-wedge-taken-away", QT_TRANSLATE_NOOP("Offered", "hook or wedge removed")},
     {"plate-replaced", QT_TRANSLATE_NOOP("Offered", "plate replaced")},
     {"leaf-replaced", QT_TRANSLATE_NOOP("Offered", "leaf replaced")},
 };
@@ -163,7 +163,7 @@ constexpr OfferedPhrase rectification_phrases[]{
 constexpr OfferedPhrase withdrawal_phrases[]{
     {"written-up-twice", QT_TRANSLATE_NOOP("Offered", "written up twice")},
     {"written-up-by-mistake", QT_TRANSLATE_NOOP("Offered", "written up by mistake")},
-    {"the-door-was-taken-out", QT_TRANSLATE_NOOP("Offered", "the door was taken out")},
+    {"the-door-was-taken-out", QT_TRANSLATE_NOOP("Offered", "the door was removed")},
     {"the-approved-plan-was-changed",
      QT_TRANSLATE_NOOP("Offered", "the approved plan was changed")},
     {"the-administration-accepts-it",
@@ -171,15 +171,15 @@ constexpr OfferedPhrase withdrawal_phrases[]{
 };
 
 constexpr OfferedPhrase decision_phrases[]{
-    {"looked-at-again-together", QT_TRANSLATE_NOOP("Offered", "looked at again together")},
-    {"the-other-was-a-slip", QT_TRANSLATE_NOOP("Offered", "the other was a slip")},
-    {"the-better-light", QT_TRANSLATE_NOOP("Offered", "the better light")},
-    {"the-better-instrument", QT_TRANSLATE_NOOP("Offered", "the better instrument")},
+    {"looked-at-again-together", QT_TRANSLATE_NOOP("Offered", "checked again together")},
+    {"the-other-was-a-slip", QT_TRANSLATE_NOOP("Offered", "the other was an error")},
+    {"the-better-light", QT_TRANSLATE_NOOP("Offered", "better light")},
+    {"the-better-instrument", QT_TRANSLATE_NOOP("Offered", "better instrument")},
 };
 
 constexpr OfferedPhrase of_itself_phrases[]{
     {"stopped-no-reason-given", QT_TRANSLATE_NOOP("Offered", "stopped, no reason given")},
-    {"spoiled-no-reason-given", QT_TRANSLATE_NOOP("Offered", "spoiled, no reason given")},
+    {"void-no-reason-given", QT_TRANSLATE_NOOP("Offered", "void, no reason given")},
     {"chosen-in-the-settings", QT_TRANSLATE_NOOP("Offered", "chosen in the settings")},
     {"stopped", QT_TRANSLATE_NOOP("Offered", "stopped")},
     {"cut-short", QT_TRANSLATE_NOOP("Offered", "cut short")},
@@ -187,7 +187,7 @@ constexpr OfferedPhrase of_itself_phrases[]{
     {"typed-in-from-paper", QT_TRANSLATE_NOOP("Offered", "typed in from paper")},
     {"answer-taken-back", QT_TRANSLATE_NOOP("Offered", "answer taken back")},
     {"mark-taken-back", QT_TRANSLATE_NOOP("Offered", "mark taken back")},
-    {"run-goes-on", QT_TRANSLATE_NOOP("Offered", "run goes on")},
+    {"run-goes-on", QT_TRANSLATE_NOOP("Offered", "run continued")},
     {"withdrawn-by-mistake", QT_TRANSLATE_NOOP("Offered", "withdrawn by mistake")},
     {"accepted-by-fingerprint", QT_TRANSLATE_NOOP("Offered", "accepted by fingerprint")},
 };
@@ -216,8 +216,8 @@ std::span<const OfferedPhrase> phrasesFor(OfferedFor use) {
         return work_photograph_phrases;
     case OfferedFor::Stopped:
         return stopped_phrases;
-    case OfferedFor::Spoiled:
-        return spoiled_phrases;
+    case OfferedFor::Void:
+        return void_phrases;
     case OfferedFor::Interim:
         return interim_phrases;
     case OfferedFor::Rectification:

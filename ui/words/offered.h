@@ -1,6 +1,7 @@
 // The phrases that keys offer for a record, and those that the program records of itself. A record
-// holds the id with the English text; a screen says it in its own language. An id stands for ever,
-// and its English too: what else is to be said is another phrase.
+// holds the id with the English text; a screen says it in its own language. An id is never
+// changed or reused: what else is to be said is another phrase. Its English may be put better, but
+// never given another meaning.
 #pragma once
 
 #include <array>
@@ -16,7 +17,7 @@ namespace latchround::ui {
 enum class OfferedFor {
     Role,           ///< what a person is aboard
     ControlStation, ///< who releases the doors
-    Channel,        ///< how one speaks with the control station
+    Channel,        ///< how to reach the control station
     MayStop,        ///< who may say the stop word
     Scope,          ///< what a walkdown takes in
     Note,           ///< what is noted of a door
@@ -25,11 +26,11 @@ enum class OfferedFor {
     DoorPhotograph, ///< what a photograph of a door shows
     WorkPhotograph, ///< what one of a deficiency or of its rectification shows
     Stopped,        ///< why a run was stopped
-    Spoiled,        ///< why a run was spoiled
+    Void,           ///< why a run is void
     Interim,        ///< what is done while a door is out
     Rectification,  ///< what was done
     Withdrawal,     ///< why a deficiency is withdrawn
-    Decision,       ///< why one of two facts stands
+    Decision,       ///< which of two entries stands, and why
     OfItself,       ///< what no key says: the program records it of itself
 };
 
@@ -37,7 +38,7 @@ inline constexpr std::array every_use{
     OfferedFor::Role,           OfferedFor::ControlStation, OfferedFor::Channel,
     OfferedFor::MayStop,        OfferedFor::Scope,          OfferedFor::Note,
     OfferedFor::CouldNotTest,   OfferedFor::Judgement,      OfferedFor::DoorPhotograph,
-    OfferedFor::WorkPhotograph, OfferedFor::Stopped,        OfferedFor::Spoiled,
+    OfferedFor::WorkPhotograph, OfferedFor::Stopped,        OfferedFor::Void,
     OfferedFor::Interim,        OfferedFor::Rectification,  OfferedFor::Withdrawal,
     OfferedFor::Decision,       OfferedFor::OfItself};
 

@@ -32,11 +32,11 @@ QString checkWords(const Requirement& row) {
     case CheckKind::Seen:
         return RuleWords::tr("asked at the door");
     case CheckKind::SeenBothSides:
-        return RuleWords::tr("asked at the door, for each side");
+        return RuleWords::tr("asked at the door, on each side");
     case CheckKind::ClassAtLeast:
-        return RuleWords::tr("class of the door against that of its boundary");
+        return RuleWords::tr("class of the door compared with that of its boundary");
     case CheckKind::PlateAgrees:
-        return RuleWords::tr("plate at the door against the register");
+        return RuleWords::tr("plate on the door compared with the register");
     case CheckKind::WithinBand:
     case CheckKind::AtMost:
     case CheckKind::AtLeast:
@@ -51,17 +51,17 @@ QString shownByWords(Source source) {
     case Source::None:
         break;
     case Source::Gauge:
-        return RuleWords::tr("measured, and settled by the step of the instrument");
+        return RuleWords::tr("measured, with the step of the instrument taken into account");
     case Source::AnyRun:
-        return RuleWords::tr("a complete run shows it");
+        return RuleWords::tr("shown by a complete run");
     case Source::RemoteRun:
-        return RuleWords::tr("a run released from the control station shows it");
+        return RuleWords::tr("shown by a run released from the control station");
     case Source::LocalRuns:
-        return RuleWords::tr("runs released at the door, from each side, show it");
+        return RuleWords::tr("shown by runs released at the door, from each side");
     case Source::AlarmMark:
-        return RuleWords::tr("a run in which the alarm was marked shows it");
+        return RuleWords::tr("shown by a run in which the alarm was marked");
     case Source::ClosingTime:
-        return RuleWords::tr("timed from the first movement until it is shut");
+        return RuleWords::tr("timed from first movement to shut");
     case Source::ClosingRate:
         return RuleWords::tr("clear opening divided by the time from first movement to shut");
     case Source::AlarmLead:
@@ -78,7 +78,7 @@ QString howWords(const Requirement& row) {
         parts << RuleWords::tr("against an inclination of %1°")
                      .arg(QLocale().toString(*row.incline_deg, 'g', 3));
     if (row.upright)
-        parts << RuleWords::tr("ship upright: with heel a time is advice");
+        parts << RuleWords::tr("ship upright: with heel, a time is advice only");
     if (row.tells)
         parts << RuleWords::tr("the answer says what the door is; neither answer is a fault");
     parts.removeAll(QString());
@@ -87,9 +87,9 @@ QString howWords(const Requirement& row) {
 
 QString approximateWords(const Requirement& row) {
     return row.approximate
-               ? RuleWords::tr("the text says so: outside the limits by at most %1 % on the slow "
-                               "side, %2 % on the fast one, it is left to the inspector (margins "
-                               "of our own choice)")
+               ? RuleWords::tr("the text says so: up to %1 % outside the limits on the slow side, "
+                               "%2 % on the fast side, the inspector decides (margins of our own "
+                               "choice)")
                      .arg(percentOf(row.approximate->slow), percentOf(row.approximate->fast))
                : QString();
 }
@@ -115,16 +115,19 @@ QString answerWords(const char* answered, const std::string& id, const Catalogue
 }
 
 QString unlessWords(const Requirement& row, const Catalogue& catalogue) {
-    QStringList parts{
-        answerWords(QT_TRANSLATE_NOOP("RuleWords", "answered yes: %1"), row.unless_yes, catalogue),
-        answerWords(QT_TRANSLATE_NOOP("RuleWords", "answered no: %1"), row.unless_no, catalogue),
-        answerWords(QT_TRANSLATE_NOOP("RuleWords", "answered n/a: %1"), row.unless_na, catalogue)};
+    QStringList parts;
+    for (const std::string& id : row.unless_yes)
+        parts << answerWords(QT_TRANSLATE_NOOP("RuleWords", "answered yes: %1"), id, catalogue);
+    parts << answerWords(QT_TRANSLATE_NOOP("RuleWords", "answered no: %1"), row.unless_no,
+                         catalogue)
+          << answerWords(QT_TRANSLATE_NOOP("RuleWords", "answered n/a: %1"), row.unless_na,
+                         catalogue);
     parts.removeAll(QString());
     return parts.join(semicolon);
 }
 
 QString standingWords(Status status, const std::string& issuer) {
-    return status == Status::Practice || issuer.empty()
+    return status == Status::Usage || issuer.empty()
                ? statusWords(status)
                : RuleWords::tr("%1; a rule of %2")
                      .arg(statusWords(status), QString::fromStdString(issuer));
@@ -138,10 +141,10 @@ public:
     }
     void addText(const std::string& cite, const std::string& edition, Status status,
                  const std::string& issuer) {
-        if (status != Status::Practice)
+        if (status != Status::Usage)
             add(RuleWords::tr("Text"), QString::fromStdString(cite));
         add(RuleWords::tr("Edition"), QString::fromStdString(edition));
-        add(RuleWords::tr("Standing"), standingWords(status, issuer));
+        add(RuleWords::tr("Source"), standingWords(status, issuer));
     }
     std::vector<RuleLine> all() && { return std::move(m_lines); }
 
@@ -154,18 +157,18 @@ std::vector<RuleLine> linesOf(const Requirement& row, const Catalogue& catalogue
     Lines lines;
     lines.add(RuleWords::tr("Limit"), figureOf(row));
     lines.add(RuleWords::tr("Approximate"), approximateWords(row));
-    lines.add(RuleWords::tr("Asked of"),
+    lines.add(RuleWords::tr("Applies to"),
               row.any_of.empty() ? RuleWords::tr("every door") : conditionsWords(row.any_of));
     lines.add(RuleWords::tr("Exempt"), conditionsWords(row.none_of));
-    lines.add(RuleWords::tr("Not asked where"), unlessWords(row, catalogue));
+    lines.add(RuleWords::tr("Does not apply where"), unlessWords(row, catalogue));
     lines.add(RuleWords::tr("Ships"), shipsWords(row));
     lines.add(RuleWords::tr("Dates"), phraseWords(datesPhrase(row)));
     lines.add(RuleWords::tr("Other dates"), phraseWords(otherDatesPhrase(row)));
-    lines.add(RuleWords::tr("Left open"), catalogueWords(row.left_open));
-    lines.add(RuleWords::tr("Nothing open where"),
+    lines.add(RuleWords::tr("Open point"), catalogueWords(row.left_open));
+    lines.add(RuleWords::tr("No open point where"),
               answerWords(QT_TRANSLATE_NOOP("RuleWords", "answered no: %1"), row.open_unless_no,
                           catalogue));
-    lines.add(RuleWords::tr("n/a is an answer"), conditionsWords(row.na_where));
+    lines.add(RuleWords::tr("n/a allowed where"), conditionsWords(row.na_where));
     lines.add(RuleWords::tr("Checked by"), howWords(row));
     lines.add(RuleWords::tr("Severity"), severityWords(row.severity));
     lines.addText(row.cite, row.edition, row.status, row.issuer);
@@ -174,7 +177,7 @@ std::vector<RuleLine> linesOf(const Requirement& row, const Catalogue& catalogue
 
 /// What stands in the heading is not said again.
 bool isOfHeading(const RuleLine& line) {
-    return line.name == RuleWords::tr("Asked of") || line.name == RuleWords::tr("Ships") ||
+    return line.name == RuleWords::tr("Applies to") || line.name == RuleWords::tr("Ships") ||
            line.name == RuleWords::tr("Dates");
 }
 
@@ -185,7 +188,7 @@ RulePart variantPart(const Requirement& variant, const Requirement& row,
                                   : RuleWords::tr("Instead, where: %1").arg(where),
                   {}};
     if (variant.words != row.words)
-        part.lines.push_back({RuleWords::tr("What must be true"), rowWords(variant)});
+        part.lines.push_back({RuleWords::tr("Requirement"), rowWords(variant)});
     if (askedWords(variant) != askedWords(row) && !variant.question.empty())
         part.lines.push_back({RuleWords::tr("Question"), askedWords(variant)});
     const std::vector<RuleLine> of_row = linesOf(row, catalogue);
@@ -195,7 +198,7 @@ RulePart variantPart(const Requirement& variant, const Requirement& row,
             std::ranges::find(of_row, line) == of_row.end())
             part.lines.push_back(std::move(line));
     if (part.lines.empty())
-        part.lines.push_back({RuleWords::tr("Says"), RuleWords::tr("the same as the row")});
+        part.lines.push_back({RuleWords::tr("Says"), RuleWords::tr("the same as the requirement")});
     return part;
 }
 
@@ -220,9 +223,9 @@ RulePart textPart(const Profile& profile) {
     Lines lines;
     lines.add(RuleWords::tr("Ships"), catalogueWords(profile.ships));
     lines.add(RuleWords::tr("Dates"), datesWords(profile));
-    lines.add(RuleWords::tr("Read in"), catalogueWords(profile.read_in));
+    lines.add(RuleWords::tr("Texts read"), catalogueWords(profile.read_in));
     lines.add(RuleWords::tr("Not read"), catalogueWords(profile.not_read));
-    lines.add(RuleWords::tr("Above it"), catalogueWords(profile.deference));
+    lines.add(RuleWords::tr("Precedence"), catalogueWords(profile.deference));
     return {QString::fromStdString(profile.edition), std::move(lines).all()};
 }
 
@@ -250,6 +253,21 @@ QString stepTitle(Step step) {
     return RuleWords::tr("Function");
 }
 
+QString deferenceWords(const Catalogue& catalogue, const Particulars* vessel) {
+    QStringList sentences;
+    const auto add = [&sentences](const Profile& profile) {
+        sentences << catalogueWords(profile.deference);
+    };
+    if (vessel)
+        for (const Profile* profile : profilesFor(catalogue, *vessel))
+            add(*profile);
+    else
+        std::ranges::for_each(catalogue.profiles, add);
+    sentences.removeAll(QString());
+    sentences.removeDuplicates();
+    return sentences.join(QLatin1Char(' '));
+}
+
 QString figureOf(const Requirement& row) {
     return row.check == CheckKind::Order ? QString() : limitWords(row);
 }
@@ -267,7 +285,7 @@ std::vector<RulePart> rowParts(const Requirement& row, const Catalogue& catalogu
 std::vector<RulePart> upkeepParts(const Upkeep& task, const Catalogue& catalogue,
                                   const Particulars* vessel) {
     Lines lines;
-    lines.add(RuleWords::tr("Every"), periodWords(task.every));
+    lines.add(RuleWords::tr("Interval"), periodWords(task.every));
     lines.add(RuleWords::tr("Doors"), task.any_of.empty() ? RuleWords::tr("no door in particular")
                                                           : conditionsWords(task.any_of));
     QStringList covers;
@@ -275,7 +293,7 @@ std::vector<RulePart> upkeepParts(const Upkeep& task, const Catalogue& catalogue
         if (const Requirement* row = findRequirement(catalogue, id);
             row && (!vessel || speaksTo(*row, *vessel)))
             covers << rowWords(*row);
-    lines.add(RuleWords::tr("Tries"), covers.join(semicolon));
+    lines.add(RuleWords::tr("Covers"), covers.join(semicolon));
     lines.addText(task.cite, task.edition, task.status, {});
     return {{{}, std::move(lines).all()}};
 }
@@ -292,7 +310,7 @@ std::vector<RulePart> textParts(const Catalogue& catalogue, const Particulars* v
                  !others.contains(edition))
             others << edition;
     if (!catalogue.flag.empty())
-        parts.push_back({RuleWords::tr("Over these"),
+        parts.push_back({RuleWords::tr("Flag rules applied"),
                          {{RuleWords::tr("Rules of"), QString::fromStdString(catalogue.flag)}}});
     if (!others.isEmpty())
         parts.push_back({RuleWords::tr("Not for this vessel"),
@@ -303,15 +321,15 @@ std::vector<RulePart> textParts(const Catalogue& catalogue, const Particulars* v
 QString askedTitle(const RuleAtDoor& rule) {
     switch (rule.asked) {
     case Asked::Yes:
-        return RuleWords::tr("binds here");
+        return RuleWords::tr("binding here");
     case Asked::Judge:
-        return RuleWords::tr("a failure is left to the inspector here");
+        return RuleWords::tr("on failure the inspector decides");
     case Asked::Advice:
-        return RuleWords::tr("advice here");
+        return RuleWords::tr("advice only here");
     case Asked::No:
         break;
     }
-    return RuleWords::tr("not asked here");
+    return RuleWords::tr("does not apply here");
 }
 
 QString becauseWords(const RuleAtDoor& rule) {
@@ -333,11 +351,11 @@ RulePart aboardPart(const RuleAboard& rule) {
             lines.add(name, RuleWords::tr("%1: %2").arg(doorCountWords(int(doors.size())),
                                                         doorList(doors)));
     };
-    add(RuleWords::tr("Binds at"), rule.binding);
-    add(RuleWords::tr("A failure is left to the inspector at"), rule.left_to_inspector);
-    add(RuleWords::tr("Advice at"), rule.advised);
+    add(RuleWords::tr("Binding at"), rule.binding);
+    add(RuleWords::tr("On failure the inspector decides at"), rule.left_to_inspector);
+    add(RuleWords::tr("Advice only at"), rule.advised);
     if (!rule.isAsked())
-        lines.add(RuleWords::tr("Not asked"), phraseWords(rule.because));
+        lines.add(RuleWords::tr("Does not apply"), phraseWords(rule.because));
     return {RuleWords::tr("Aboard this vessel"), std::move(lines).all()};
 }
 
@@ -347,10 +365,10 @@ QString askedCountWords(const RuleAboard& rule) {
         if (!doors.empty())
             parts << words.arg(doorCountWords(int(doors.size())));
     };
-    add(RuleWords::tr("binds %1"), rule.binding);
-    add(RuleWords::tr("left to the inspector at %1"), rule.left_to_inspector);
+    add(RuleWords::tr("binding at %1"), rule.binding);
+    add(RuleWords::tr("inspector decides at %1"), rule.left_to_inspector);
     add(RuleWords::tr("advice at %1"), rule.advised);
-    return parts.isEmpty() ? RuleWords::tr("not asked") : parts.join(QStringLiteral(", "));
+    return parts.isEmpty() ? RuleWords::tr("does not apply") : parts.join(QStringLiteral(", "));
 }
 
 } // namespace latchround::ui

@@ -23,6 +23,9 @@ struct RulePart {
 
 QString stepTitle(Step step); ///< "Look"
 
+/// Whose rules stand above the texts that speak to the vessel, or above all of them.
+QString deferenceWords(const Catalogue& catalogue, const Particulars* vessel);
+
 /// The limit in the unit of its text; empty for rows without a figure, and for an order of events.
 QString figureOf(const Requirement& row);
 

@@ -15,7 +15,10 @@ QString runWords(const RunRecord& run, const Door& door) {
     if (!run.end)
         return QCoreApplication::translate("RunWords", "cut short");
     if (run.reversed)
-        return QCoreApplication::translate("RunWords", "spoiled: marks run backwards");
+        return QCoreApplication::translate("RunWords", "void: marks out of order");
+    if (run.unmarked)
+        return QCoreApplication::translate("RunWords", "void: “%1” was not marked")
+            .arg(markWords(*run.unmarked).toLower());
     if (run.end->outcome != RunOutcome::Complete)
         return outcomeWords(run.end->outcome);
     if (run.kind == RunKind::Contact) {

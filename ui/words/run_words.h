@@ -8,7 +8,7 @@
 
 namespace latchround::ui {
 
-/// "15.3 s", "spoiled", "stopped", "cut short".
+/// "15.3 s", "void", "stopped", "cut short".
 QString runWords(const RunRecord& run, const Door& door);
 
 /// "reads A-60", "no plate", "illegible".

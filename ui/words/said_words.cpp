@@ -55,7 +55,7 @@ struct Saying {
     QString operator()(const Deficiency& body) const { return wordingWords(body.text); }
     QString operator()(const DifferenceSettled& body) const {
         const Fact* stands = ledger.find(body.stands);
-        return SaidWords::tr("decided that this stands: %1")
+        return SaidWords::tr("decided that this entry stands: %1")
             .arg(stands ? saidWords(*stands, ledger, catalogue)
                         : QString::fromStdString(body.stands));
     }
@@ -73,7 +73,7 @@ struct Saying {
             return body.interim->empty() ? SaidWords::tr("no interim measure")
                                          : wordingWords({*body.interim, body.interim_phrase});
         return body.assigned && !body.assigned->empty() ? QString::fromStdString(*body.assigned)
-                                                        : SaidWords::tr("nobody yet");
+                                                        : SaidWords::tr("no one yet");
     }
     template <class Other>
     QString operator()(const Other&) const {
@@ -90,7 +90,7 @@ QString saidWords(const Fact& fact, const Ledger& ledger, const Catalogue& catal
 
 QString aboutWords(const Difference& difference, const Ledger& ledger, const Catalogue& catalogue) {
     if (difference.door.empty())
-        return SaidWords::tr("Two decisions about the same");
+        return SaidWords::tr("Two decisions about the same entries");
     QString words = QString::fromStdString(difference.door);
     if (const auto walkdown = ledger.walkdown(difference.walkdown))
         words += SaidWords::tr(", %1 of %2")

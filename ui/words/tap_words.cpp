@@ -57,54 +57,50 @@ struct Tapping {
         return TapWords::tr("photograph of %1").arg(QString::fromStdString(body.door));
     }
     QString operator()(const Deficiency& body) const {
-        return TapWords::tr("deficiency of %1").arg(QString::fromStdString(body.door));
+        return TapWords::tr("deficiency at %1").arg(QString::fromStdString(body.door));
     }
     QString operator()(const CautionAnswered& body) const {
         const auto all = cautionsBeforeRelease();
         const auto asked = std::ranges::find(all, std::string_view(body.question), &Caution::id);
         const QString words =
-            TapWords::tr("caution before %1").arg(QString::fromStdString(body.door)) +
+            TapWords::tr("caution for %1").arg(QString::fromStdString(body.door)) +
             (asked == all.end() ? QString()
                                 : QStringLiteral(": ") + phraseWords(asked->question()));
         return body.confirmed ? words : TapWords::tr("no longer confirmed: %1").arg(words);
     }
     QString operator()(const RunStarted& body) const {
-        return TapWords::tr("run of %1").arg(QString::fromStdString(body.door)) +
+        return TapWords::tr("run at %1").arg(QString::fromStdString(body.door)) +
                QStringLiteral(", ") + releaseWords(body.release);
     }
     QString operator()(const RunEnded& body) const {
         const Fact* run = ledger.find(body.run);
         const auto* started = run ? std::get_if<RunStarted>(&run->body) : nullptr;
-        return started ? (*this)(*started) : TapWords::tr("last tap");
+        return started ? (*this)(*started) : TapWords::tr("last entry");
     }
     QString operator()(const DeficiencyTerms& body) const {
-        return about(body.deficiency, TapWords::tr("terms of the item of %1"));
+        return about(body.deficiency, TapWords::tr("details of the item at %1"));
     }
     QString operator()(const Rectification& body) const {
         return about(body.deficiency, TapWords::tr("rectification at %1"));
     }
-    QString operator()(const ReadyForRetest& body) const {
-        return about(body.deficiency, TapWords::tr("%1 ready for retest"));
+    QString operator()(const AwaitingRetest& body) const {
+        return about(body.deficiency, TapWords::tr("%1 awaiting retest"));
     }
     QString operator()(const Withdrawal& body) const {
-        return about(body.deficiency, TapWords::tr("withdrawal of the item of %1"));
+        return about(body.deficiency, TapWords::tr("withdrawal of the item at %1"));
     }
-    QString operator()(const WalkdownBegun&) const {
-        return TapWords::tr("beginning of the walkdown");
-    }
+    QString operator()(const WalkdownBegun&) const { return TapWords::tr("start of the walkdown"); }
     QString operator()(const WalkdownEnded&) const { return TapWords::tr("end of the walkdown"); }
-    QString operator()(const ThumbDrill&) const { return TapWords::tr("thumb drill"); }
+    QString operator()(const ThumbDrill&) const { return TapWords::tr("timing drill"); }
     QString operator()(const DecisionLimits&) const { return TapWords::tr("when a figure passes"); }
-    QString operator()(const UpkeepDone&) const { return TapWords::tr("upkeep done"); }
-    QString operator()(const CertificateSeen&) const {
-        return TapWords::tr("date of the certificate");
-    }
+    QString operator()(const UpkeepDone&) const { return TapWords::tr("maintenance done"); }
+    QString operator()(const CertificateSeen&) const { return TapWords::tr("certificate date"); }
     QString operator()(const DifferenceSettled&) const { return TapWords::tr("decision"); }
     /// What undo does not reach is never named alone.
     template <class Other>
     QString operator()(const Other&) const {
         static_assert(rulesOf<Other>.undo != Undo::Yes, "say what undo takes back");
-        return TapWords::tr("last tap");
+        return TapWords::tr("last entry");
     }
 };
 
@@ -113,12 +109,12 @@ struct Tapping {
 QString tapWords(const Fact& fact, const Ledger& ledger, const Catalogue& catalogue) {
     const Fact* subject = ledger.subjectOf(fact);
     if (!subject)
-        return TapWords::tr("last tap");
+        return TapWords::tr("last entry");
     QString words = std::visit(Tapping{ledger, catalogue}, subject->body);
     if (const QString said = saidWords(*subject, ledger, catalogue); !said.isEmpty())
         words +=
             (words.endsWith(QLatin1Char('?')) ? QStringLiteral(" ") : QStringLiteral(": ")) + said;
-    return subject == &fact ? words : TapWords::tr("taking back of %1").arg(words);
+    return subject == &fact ? words : TapWords::tr("taking back %1").arg(words);
 }
 
 } // namespace latchround::ui

@@ -8,7 +8,7 @@
 
 namespace latchround::ui {
 
-/// "5-09, Sill in place, no trip? yes", "note on 5-09: seal torn", "end of the walkdown".
+/// "5-09, Sill in place, no trip hazard? yes", "note on 5-09: seal torn", "end of the walkdown".
 QString tapWords(const Fact& fact, const Ledger& ledger, const Catalogue& catalogue);
 
 } // namespace latchround::ui

@@ -9,7 +9,7 @@ QString verdictWords(Verdict verdict) {
     case Verdict::Unsatisfactory:
         return QCoreApplication::translate("Verdict", "unsatisfactory");
     case Verdict::Judge:
-        return QCoreApplication::translate("Verdict", "needs your judgement");
+        return QCoreApplication::translate("Verdict", "judgement needed");
     case Verdict::TimeAgain:
         return QCoreApplication::translate("Verdict", "time again");
     case Verdict::Untested:

@@ -7,7 +7,7 @@
 
 namespace latchround::ui {
 
-/// "satisfactory", "needs your judgement": lower case, translated.
+/// "satisfactory", "judgement needed": lower case, translated.
 QString verdictWords(Verdict verdict);
 /// The same with a capital, to stand alone.
 QString verdictTitle(Verdict verdict);

@@ -13,7 +13,7 @@ QString voiceWords(practice::Voice voice) {
     case practice::Voice::Releasing:
         return QCoreApplication::translate("VoiceWords", "Control station: releasing now");
     case practice::Voice::Stopped:
-        return QCoreApplication::translate("VoiceWords", "Stopped");
+        return QCoreApplication::translate("VoiceWords", "Run stopped");
     case practice::Voice::PanelShut:
         return QCoreApplication::translate("VoiceWords", "Control station: my panel shows it shut");
     case practice::Voice::PanelOpen:
@@ -29,9 +29,9 @@ QString workWords(Release release, RunKind kind) {
     case Release::Remote:
         return QCoreApplication::translate("VoiceWords", "Give the\nstart word");
     case Release::LocalSideOne:
-        return QCoreApplication::translate("VoiceWords", "Work the release,\nside one");
+        return QCoreApplication::translate("VoiceWords", "Operate release,\nside one");
     case Release::LocalSideTwo:
-        return QCoreApplication::translate("VoiceWords", "Work the release,\nside two");
+        return QCoreApplication::translate("VoiceWords", "Operate release,\nside two");
     case Release::LetGo:
         break;
     }

@@ -1,4 +1,4 @@
-// What is said over the channel, and what the key is called that works a release.
+// What is said over the channel, and what the key is called that operates a release.
 #pragma once
 
 #include <QString>

@@ -60,9 +60,9 @@ QString tallyWords(const Tally& tally) {
         if (n > 0)
             parts << QCoreApplication::translate("Walkdown", text).arg(n);
     };
-    add(QT_TRANSLATE_NOOP("Walkdown", "%1 sat."), figures.satisfactory);
-    add(QT_TRANSLATE_NOOP("Walkdown", "%1 to settle"), figures.to_settle);
-    add(QT_TRANSLATE_NOOP("Walkdown", "%1 unsat."), figures.unsatisfactory);
+    add(QT_TRANSLATE_NOOP("Walkdown", "%1 SAT"), figures.satisfactory);
+    add(QT_TRANSLATE_NOOP("Walkdown", "%1 undecided"), figures.to_settle);
+    add(QT_TRANSLATE_NOOP("Walkdown", "%1 UNSAT"), figures.unsatisfactory);
     add(QT_TRANSLATE_NOOP("Walkdown", "%1 untested"), figures.untested);
     return parts.isEmpty() ? QCoreApplication::translate("Walkdown", "no doors")
                            : parts.join(QStringLiteral(", "));

@@ -28,7 +28,7 @@ struct TallyFigures {
 };
 TallyFigures figuresOf(const Tally& tally);
 
-/// "52 sat., 3 to settle, 2 unsat., 3 untested"; zeros left out.
+/// "52 SAT, 3 undecided, 2 UNSAT, 3 untested"; zeros left out.
 QString tallyWords(const Tally& tally);
 
 } // namespace latchround::ui

@@ -8,17 +8,17 @@
 namespace latchround {
 
 Result<ui::PaperMade> DesktopDocuments::make(ui::Paper paper, const FactId& walkdown,
-                                             const QString& door, const Progress& progress) {
-    return paperOf(*m_open.session, *m_open.vessel_register, {paper, walkdown, door, m_clock.now()},
-                   ProgressRange(progress));
+                                             const QString& door, ui::PaperLanguage language,
+                                             const Progress& progress) {
+    return paperOf(*m_open.session, *m_open.vessel_register,
+                   {paper, walkdown, door, m_clock.now(), language}, ProgressRange(progress));
 }
 
 void DesktopDocuments::show(const QString& path) {
     if (!QDesktopServices::openUrl(QUrl::fromLocalFile(path)))
         m_open.window->showMessage(
             ui::Window::tr("Not shown"),
-            ui::Window::tr("This machine has no program that shows PDF files. The "
-                           "file lies at %1")
+            ui::Window::tr("There is no program here that shows PDF files. The file is at %1")
                 .arg(path));
 }
 

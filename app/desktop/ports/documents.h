@@ -14,7 +14,7 @@ public:
         , m_clock(clock) {}
 
     Result<ui::PaperMade> make(ui::Paper paper, const FactId& walkdown, const QString& door,
-                               const Progress& progress) override;
+                               ui::PaperLanguage language, const Progress& progress) override;
     void show(const QString& path) override;
 
 private:

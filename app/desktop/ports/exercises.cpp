@@ -23,7 +23,7 @@ ui::ExerciseOffered offerOf(const practice::ExerciseFile& file) {
     exercise.words = ui::catalogueWords(file.front.words);
     exercise.level = file.front.level;
     exercise.doors = int(file.front.doors.size());
-    exercise.is_sealed = file.is_sealed;
+    exercise.is_locked = file.is_locked;
     if (!file.errors.empty()) {
         exercise.title = QFileInfo(file.place).fileName();
         exercise.words = ui::errorWords(file.errors.front());
@@ -45,7 +45,7 @@ std::vector<ui::ExerciseOffered> DesktopExercises::offered() const {
 }
 
 Checked<std::optional<QString>> DesktopExercises::takeIn(QWidget* parent) {
-    const QString path = askForFile(parent, ui::Window::tr("Exercise of an instructor"),
+    const QString path = askForFile(parent, ui::Window::tr("Import an instructor's exercise"),
                                     QDir::homePath(), ui::Window::tr("Exercises (*.json)"));
     if (path.isEmpty())
         return std::optional<QString>{};
@@ -55,8 +55,8 @@ Checked<std::optional<QString>> DesktopExercises::takeIn(QWidget* parent) {
     return std::optional(*kept);
 }
 
-Result<> DesktopExercises::begin(const QString& place, const QString& word) {
-    const auto exercise = practice::openExercise(place, word.toStdString());
+Result<> DesktopExercises::begin(const QString& place, const QString& password) {
+    const auto exercise = practice::openExercise(place, password.toStdString());
     if (!exercise)
         return tl::unexpected(exercise.error().front());
     return m_practise(*exercise, place, std::nullopt);
@@ -74,11 +74,11 @@ std::optional<ui::ExerciseUnfinished> DesktopExercises::unfinished() const {
     return unfinished;
 }
 
-Result<> DesktopExercises::goOn(const QString& word) {
+Result<> DesktopExercises::goOn(const QString& password) {
     const auto broken_off = practice::unfinishedExercise();
     if (!broken_off)
         return tl::unexpected(nothingBrokenOff());
-    const auto exercise = practice::openExercise(broken_off->place, word.toStdString());
+    const auto exercise = practice::openExercise(broken_off->place, password.toStdString());
     if (!exercise)
         return tl::unexpected(exercise.error().front());
     return m_practise(*exercise, broken_off->place, broken_off);

@@ -23,9 +23,9 @@ public:
 
     std::vector<ui::ExerciseOffered> offered() const override;
     Checked<std::optional<QString>> takeIn(QWidget* parent) override;
-    Result<> begin(const QString& place, const QString& word) override;
+    Result<> begin(const QString& place, const QString& password) override;
     std::optional<ui::ExerciseUnfinished> unfinished() const override;
-    Result<> goOn(const QString& word) override;
+    Result<> goOn(const QString& password) override;
     Result<> putAside() override;
 
 private:

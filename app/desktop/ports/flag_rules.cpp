@@ -23,8 +23,8 @@ QString DesktopFlagRules::flag() const {
 }
 
 Checked<std::optional<QString>> DesktopFlagRules::takeIn(QWidget* parent) {
-    const QString path = askForFile(parent, ui::Window::tr("Rules of a flag"), QDir::homePath(),
-                                    ui::Window::tr("Rules (*.json)"));
+    const QString path = askForFile(parent, ui::Window::tr("Import a flag's rules"),
+                                    QDir::homePath(), ui::Window::tr("Rules (*.json)"));
     if (path.isEmpty())
         return std::optional<QString>{};
     const auto rules = withFlagRulesOf(m_catalogue, path.toStdString());

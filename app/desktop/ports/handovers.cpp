@@ -32,17 +32,17 @@ QStringList bringsWords(const Preview& preview) {
         else if (count > 1)
             lines << many.arg(count);
     };
-    add(preview.added.facts, ui::Window::tr("1 fact"), ui::Window::tr("%1 facts"));
+    add(preview.added.facts, ui::Window::tr("1 entry"), ui::Window::tr("%1 entries"));
     add(preview.walkdowns.size(), ui::Window::tr("1 walkdown"), ui::Window::tr("%1 walkdowns"));
     add(preview.people.size(), ui::Window::tr("1 person"), ui::Window::tr("%1 people"));
     add(preview.added.photographs, ui::Window::tr("1 photograph"),
         ui::Window::tr("%1 photographs"));
     add(preview.added.issues, ui::Window::tr("1 issue of the arrangement"),
         ui::Window::tr("%1 issues of the arrangement"));
-    add(preview.doors.size(), ui::Window::tr("1 door that was not known here"),
-        ui::Window::tr("%1 doors that were not known here"));
-    add(preview.differences, ui::Window::tr("1 difference to decide"),
-        ui::Window::tr("%1 differences to decide"));
+    add(preview.doors.size(), ui::Window::tr("1 door not known here"),
+        ui::Window::tr("%1 doors not known here"));
+    add(preview.differences, ui::Window::tr("1 conflicting entry to decide"),
+        ui::Window::tr("%1 conflicting entries to decide"));
     return lines;
 }
 
@@ -91,7 +91,7 @@ Result<std::optional<QString>> DesktopHandovers::give(QWidget* parent, const QSt
             .filePath(QStringLiteral("%1 handover %2 %3.zip")
                           .arg(vessel, isoDay(m_clock.now()),
                                QString::fromStdString(m_open.vessel_register->device()).right(4)));
-    const QString path = askWhereToSave(parent, ui::Window::tr("Hand over to a file"), proposed,
+    const QString path = askWhereToSave(parent, ui::Window::tr("Export a handover file"), proposed,
                                         ui::Window::tr("Handover files (*.zip)"));
     if (path.isEmpty())
         return std::optional<QString>{};
@@ -113,7 +113,7 @@ Result<std::optional<QString>> DesktopHandovers::give(QWidget* parent, const QSt
 
 Checked<std::optional<ui::HandoverSeen>> DesktopHandovers::lookAt(QWidget* parent,
                                                                   const Progress& progress) {
-    const QString path = askForFile(parent, ui::Window::tr("Handover file of another device"),
+    const QString path = askForFile(parent, ui::Window::tr("Import a handover file"),
                                     documentsFolder(), ui::Window::tr("Handover files (*.zip)"));
     if (path.isEmpty())
         return std::optional<ui::HandoverSeen>{};

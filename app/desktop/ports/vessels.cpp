@@ -31,7 +31,7 @@ std::vector<ui::VesselOnTablet> DesktopVessels::others() const {
 }
 
 Checked<std::optional<QString>> DesktopVessels::takeIn(QWidget* parent, const Progress& progress) {
-    const QString path = askForFile(parent, ui::Window::tr("Register of a vessel"),
+    const QString path = askForFile(parent, ui::Window::tr("Import a vessel's register"),
                                     QDir::homePath(), ui::Window::tr("Register CSV (*.csv)"));
     if (path.isEmpty())
         return std::optional<QString>{};

@@ -46,7 +46,7 @@ void addRow(CsvLines& csv, const ReportData& data, const GradedDoor& door, const
         .text(word(row.verdict))
         .figure(value)
         .figure(u)
-        .text(asked.unit)
+        .text(row.figure ? gaugeUnit(asked) : asked.unit)
         .figure(asked.low)
         .figure(asked.high)
         .figure(row.inside)
@@ -69,7 +69,7 @@ void addItem(CsvLines& csv, const ReportData& data, const Item& item) {
     const Arrangement& arrangement = data.asked.arrangement;
     const Door* door = findDoor(arrangement, item.door);
     const Boundary* boundary = door ? findBoundary(arrangement, door->boundary) : nullptr;
-    const bool mended = !item.rectifications.empty();
+    const bool rectified = !item.rectifications.empty();
     csv.figure(numberOf(data, item))
         .text(item.id)
         .text(item.door)
@@ -96,9 +96,9 @@ void addItem(CsvLines& csv, const ReportData& data, const Item& item) {
         .text(rfc3339Text(item.findings.back().stamp.when))
         .figure(double(item.findings.size()))
         .text(item.repeat_of.value_or(""))
-        .text(mended ? rfc3339Text(item.rectifications.back().stamp.when) : "")
-        .text(mended ? item.rectifications.back().body.by : "")
-        .text(mended ? item.rectifications.back().body.what.text : "")
+        .text(rectified ? rfc3339Text(item.rectifications.back().stamp.when) : "")
+        .text(rectified ? item.rectifications.back().body.by : "")
+        .text(rectified ? item.rectifications.back().body.what.text : "")
         .text(item.isOpen() ? joinedWith(zoneEffect(arrangement, data.items, item).zones, " ")
                             : std::string());
     endLine(csv, data);
@@ -127,7 +127,7 @@ std::string itemsCsv(const ReportData& data) {
                        "state",       "code",         "action",        "ground_for_detention",
                        "due",         "overdue",      "interim",       "assigned",
                        "first_found", "last_found",   "findings",      "repeat_of",
-                       "put_right",   "put_right_by", "what_was_done", "zones_acting_as_one"});
+                       "rectified",   "rectified_by", "what_was_done", "zones_acting_as_one"});
     for (const Item& item : data.items)
         addItem(csv, data, item);
     return csv.all();

@@ -84,11 +84,11 @@ private:
         }
         if (item.repeat_of)
             json["repeat_of"] = *item.repeat_of;
-        for (const auto& mended : item.rectifications) {
-            OrderedJson one = stamped(mended.stamp);
-            one["what"] = mended.body.what.text;
-            one["by"] = mended.body.by;
-            json["rectifications"].push_back(std::move(one));
+        for (const auto& rectified : item.rectifications) {
+            OrderedJson one = stamped(rectified.stamp);
+            one["what"] = rectified.body.what.text;
+            one["by"] = rectified.body.by;
+            json["rectified"].push_back(std::move(one));
         }
         if (item.withdrawn) {
             json["withdrawn"] = stamped(item.withdrawn->stamp);

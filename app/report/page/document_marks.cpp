@@ -119,6 +119,9 @@ QByteArray rewritten(const QByteArray& pdf, std::span<const Bookmark> bookmarks,
         root.replaceKey("/Outlines", outline.root());
         root.replaceKey("/PageMode", PdfObject::newName("/UseOutlines"));
     }
+    if (!information.language.isEmpty()) // ISO 32000-1, 14.9.2
+        file.getRoot().replaceKey("/Lang",
+                                  PdfObject::newString(information.language.toStdString()));
     QPDFWriter writer(file);
     writer.setOutputMemory();
     writer.write();

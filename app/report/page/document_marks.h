@@ -23,6 +23,7 @@ struct DocumentInformation {
     QString subject;
     QString author;
     QString keywords;
+    QString language; ///< code of that of the pages, "es"; empty: not said
 };
 
 Result<QByteArray> withMarks(const QByteArray& pdf, std::span<const Bookmark> bookmarks,

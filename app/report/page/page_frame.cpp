@@ -36,8 +36,8 @@ void PageFrame::footer(int number, int of) const {
     rule(line.top() - 0.5 * dots_per_mm);
     write(line, Qt::AlignLeft, m_words.footer_left, muted_ink, false, 0.84);
     write(line, Qt::AlignRight,
-          say("page %1 of %2").arg(QString::number(number), QString::number(of)), muted_ink, false,
-          0.15);
+          Report::tr("page %1 of %2").arg(QString::number(number), QString::number(of)), muted_ink,
+          false, 0.15);
 }
 
 /// Words too long for their share of the line are cut with an ellipsis.

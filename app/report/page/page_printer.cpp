@@ -84,7 +84,8 @@ Result<QByteArray> printed(const Pieces& pieces, const Pictures& pictures, const
     }
     if (!painter.end() || !pdf.trimmed().endsWith("%%EOF"))
         return tl::unexpected(broken);
-    return withMarks(pdf, bookmarks, {words.title, words.subject, words.author, words.keywords});
+    return withMarks(pdf, bookmarks,
+                     {words.title, words.subject, words.author, words.keywords, words.language});
 }
 
 int pagesOf(const Pieces& pieces, const Pictures& pictures, Orientation orientation) {

@@ -29,6 +29,7 @@ struct PageWords {
     QString author;       ///< of the file: who made it, or empty
     QString keywords;     ///< of the file
     QString creator;      ///< program and version
+    QString language;     ///< of the file, "es"; empty for English
     QString header_left;  ///< the vessel
     QString header_right; ///< the walkdown
     QString mark;         ///< practiceMark(), or empty: in the header of every page

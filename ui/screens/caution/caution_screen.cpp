@@ -16,12 +16,14 @@
 #include "ui/keys/row_pager.h"
 #include "ui/lists/door_list.h"
 #include "ui/lists/value_row.h"
-#include "ui/look/label.h"
+#include "ui/look/english_label.h"
 #include "ui/look/touch_style.h"
 #include "ui/words/door_words.h"
+#include "ui/words/english_beneath.h"
 #include "ui/words/offered.h"
 #include "ui/words/phrase_words.h"
 #include "ui/words/plain_text.h"
+#include "ui/words/radio_words.h"
 #include "ui/words/units.h"
 
 namespace latchround::ui {
@@ -42,26 +44,27 @@ QString energyWords(const std::vector<MovingDoor>& moving) {
         moving, {}, [](const MovingDoor& each) { return each.energy_J.value_or(-1); });
     if (worst == moving.end() || !worst->energy_J)
         return CautionScreen::tr(
-            "Leaf masses are not in the register: take every leaf as able to crush.");
+            "Leaf masses are not in the register: treat every leaf as a crush hazard.");
     const QLocale locale;
-    QString words = CautionScreen::tr("Door %1: %2 carry up to %3 at the fastest rate allowed.")
-                        .arg(QString::fromStdString(worst->door->number),
-                             quantityWords(*worst->door->leaf_mass_kg, "kg", 0),
-                             quantityWords(*worst->energy_J, "J", 1));
+    QString words =
+        CautionScreen::tr("Door %1, leaf of %2: up to %3 at the fastest permitted speed.")
+            .arg(QString::fromStdString(worst->door->number),
+                 quantityWords(*worst->door->leaf_mass_kg, "kg", 0),
+                 quantityWords(*worst->energy_J, "J", 1));
     const double times = *worst->energy_J / shore_low_energy_J;
     const QString shore = statedWords(shore_low_energy_J, "J", 2);
     if (times < 1)
-        words += CautionScreen::tr(" Below the shore figure for doors that need no guard, %1: "
-                                   "still enough for a hand.")
+        words += CautionScreen::tr(" Below the shore figure for doors that need no guard (%1), but "
+                                   "still enough to crush a hand.")
                      .arg(shore);
     else
         words += CautionScreen::tr(" That is %1 times the shore figure for doors that need no "
-                                   "guard, %2: keep everybody clear.")
+                                   "guard (%2): keep everyone clear.")
                      .arg(locale.toString(times, 'f', 1), shore);
     if (times >= 1 && worst->shore_least_s)
-        words += CautionScreen::tr(" Ashore so heavy a leaf would have to take %1 s or more.")
+        words += CautionScreen::tr(" Ashore, a leaf this heavy must take at least %1 s.")
                      .arg(locale.toString(*worst->shore_least_s, 'f', 1));
-    return words + CautionScreen::tr(" A comparison, no rule for ships: %1.")
+    return words + CautionScreen::tr(" For comparison, not a rule for ships: %1.")
                        .arg(worst->door->kind == DoorKind::Sliding
                                 ? QStringLiteral("EN 16005")
                                 : QStringLiteral("ANSI/BHMA A156.19-1997"));
@@ -96,13 +99,13 @@ void CautionScreen::makeMoving() {
     m_moving_lines->setContentsMargins(0, 0, 0, 0);
     m_moving_title = new Label({}, TextSize::Heading, Ink::Bad, true);
     m_moving = new DoorListView;
-    m_told = new ReadingPane(tr("What these doors can do"));
+    m_told = new ReadingPane(tr("Crush hazard of these doors"));
     m_told->setAsHighAsWords();
     m_groups = new QHBoxLayout;
     m_moving_parts = new QBoxLayout(QBoxLayout::TopToBottom);
     m_moving_parts->addWidget(m_moving, 3);
     m_moving_parts->addWidget(m_told);
-    m_to_questions = keyOf(tr("What must be confirmed ›"), "caution-next", "primary");
+    m_to_questions = keyOf(tr("Cautions to confirm ›"), "caution-next", "primary");
     m_moving_lines->addWidget(m_moving_title);
     m_moving_lines->addLayout(m_groups);
     m_moving_lines->addLayout(m_moving_parts, 1);
@@ -114,13 +117,14 @@ void CautionScreen::makeQuestions() {
     m_question_lines = new QVBoxLayout(m_question_side);
     m_question_lines->setContentsMargins(0, 0, 0, 0);
     m_question_title =
-        new Label(tr("Confirm each before the release"), TextSize::Heading, Ink::Plain, true);
+        new Label(tr("Confirm each before release"), TextSize::Heading, Ink::Plain, true);
     m_question_lines->addWidget(m_question_title);
     m_rows = new RowPager;
     std::vector<QWidget*> rows;
     for (const Caution& caution : cautionsBeforeRelease()) {
         auto* row = new ValueRow(phraseWords(caution.question()), tr("Confirm"));
         row->setObjectName(QStringLiteral("caution-") + plainText(caution.id));
+        row->setEnglish(englishBeneath([&] { return phraseWords(caution.question()); }));
         row->key()->setCheckable(true);
         setRole(*row->key(), "choice");
         setTone(*row->key(), "good");
@@ -135,11 +139,18 @@ void CautionScreen::makeQuestions() {
     m_rows->setRows(std::move(rows));
     m_question_lines->addWidget(m_rows, 1);
     m_words = new Label({}, TextSize::Body);
-    m_question_lines->addWidget(m_words);
+    m_words_english = new EnglishLabel;
+    auto* words = new QVBoxLayout;
+    words->setSpacing(2);
+    words->addWidget(m_words);
+    words->addWidget(m_words_english);
+    m_question_lines->addLayout(words);
     m_keys = new QHBoxLayout;
     m_to_moving = keyOf(tr("‹ Doors"), "caution-doors");
-    m_to_moving->setAccessibleName(tr("Back to what will move"));
-    m_again = keyOf(tr("All of it still holds"), "confirm-again");
+    m_to_moving->setAccessibleName(tr("Back to the doors that will move"));
+    const auto again = [] { return tr("All still true"); };
+    m_again = keyOf(again(), "confirm-again");
+    setEnglish(*m_again, englishBeneath(again));
     m_arm = keyOf(tr("Arm the stopwatch ›"), "arm", "primary");
     for (QPushButton* key : {m_to_moving, m_again, m_arm})
         key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
@@ -159,7 +170,6 @@ void CautionScreen::arrange(bool upright) {
                                                    : QBoxLayout::TopToBottom);
     m_moving_parts->setStretch(1, small && !upright ? 3 : 0);
     m_question_title->setVisible(!small);
-    m_words->setVisible(!small || upright);
     m_to_questions->setVisible(small);
     m_to_moving->setVisible(small);
     for (QPushButton* key : {m_arm, m_again})
@@ -202,7 +212,7 @@ void CautionScreen::setDoor(const QString& number) {
     m_door = number;
     m_walkdown = session().walkdown()->id;
     m_group = QString::fromStdString(usualGroup(session().arrangement(), *graded->door));
-    bar().setTitle(tr("Door %1").arg(number), tr("before it is released from the control station"));
+    bar().setTitle(tr("Door %1").arg(number), tr("before release from the control station"));
     fillGroups();
     fillMoving();
     turnTo(false);
@@ -213,16 +223,26 @@ void CautionScreen::setDoor(const QString& number) {
 void CautionScreen::fillTold() {
     const GradedDoor* graded = session().door(m_door);
     m_told->clear();
+    const WalkdownBegun& plan = session().walkdown()->plan;
+    const RadioWord start = radioWord(plan.start_word);
+    const RadioWord stop = radioWord(plan.stop_word);
+    const auto agreed = [&] {
+        return tr("Call %1 on %2. To start: “%3”. To stop: “%4”; %5 may say it.")
+            .arg(wordingWords(plan.control_station), wordingWords(plan.channel), start.words(),
+                 stop.words(), wordingWords(plan.may_stop));
+    };
+    const QString english = englishBeneath(agreed);
+    const bool apart = isSmall() && (!isUpright() || !english.isEmpty());
+    m_words->setText(agreed());
+    m_words->setHidden(apart);
+    m_words_english->setEnglish(apart ? QString() : english);
+    if (apart) {
+        m_told->add(agreed(), TextSize::Body);
+        m_told->add(new EnglishLabel(english));
+    }
     m_told->add(energyWords(doorsThatWillMove(session().arrangement(), *graded->door,
                                               m_group.toStdString())),
                 TextSize::Small, Ink::Muted);
-    const WalkdownBegun& plan = session().walkdown()->plan;
-    m_words->setText(tr("To %1 on %2. To start: “%3”. To stop: “%4”; %5 may say it.")
-                         .arg(wordingWords(plan.control_station), wordingWords(plan.channel),
-                              QString::fromStdString(plan.start_word),
-                              QString::fromStdString(plan.stop_word), wordingWords(plan.may_stop)));
-    if (m_words->isHidden())
-        m_told->add(m_words->text(), TextSize::Body);
 }
 
 void CautionScreen::enter() {

@@ -15,6 +15,7 @@ class QVBoxLayout;
 namespace latchround::ui {
 
 class DoorListView;
+class EnglishLabel;
 class Label;
 class ReadingPane;
 class RowPager;
@@ -71,6 +72,7 @@ private:
     RowPager* m_rows = nullptr;
     std::map<std::string, ValueRow*> m_questions;
     Label* m_words = nullptr; ///< agreed with the control station
+    EnglishLabel* m_words_english = nullptr;
     QPushButton* m_again = nullptr;
     QPushButton* m_arm = nullptr;
 };

@@ -8,6 +8,7 @@
 #include "ui/lists/door_list.h"
 #include "ui/look/label.h"
 #include "ui/look/touch_style.h"
+#include "ui/words/boundary_words.h"
 #include "ui/words/door_words.h"
 #include "ui/words/units.h"
 
@@ -42,13 +43,8 @@ QString actingWords(const ActingZone& zone) {
     const QString zones =
         BulkheadPanel::tr("%1 and %2").arg(numbers.join(QStringLiteral(", ")), last);
     const QString length = lengthWords(zone.length_m, 1);
-    if (!zone.limits.most_m)
-        return BulkheadPanel::tr("Zones %1 would act as one: %2 long against %3 as a rule.")
-            .arg(zones, length, statedWords(zone.limits.rule_m, "m", 1));
-    return BulkheadPanel::tr(
-               "Zones %1 would act as one: %2 long against %3 as a rule and %4 at most.")
-        .arg(zones, length, statedWords(zone.limits.rule_m, "m", 0),
-             statedWords(*zone.limits.most_m, "m", 0));
+    return BulkheadPanel::tr("Zones %1 would act as one: %2 long%3.")
+        .arg(zones, length, limitWords(zone.limits));
 }
 
 BulkheadPanel::BulkheadPanel(VesselSession& session, QWidget* parent)
@@ -114,8 +110,8 @@ void BulkheadPanel::fill() {
         return graded && graded->grade.verdict == Verdict::Unsatisfactory;
     };
     const QString meaning = actingWords(ifItStaysOpen(m_session.arrangement(), fails, *door->door));
-    m_if_words->setText(meaning.isEmpty() ? tr("Fire and smoke pass this boundary; the zones "
-                                               "themselves stay apart.")
+    m_if_words->setText(meaning.isEmpty() ? tr("Fire and smoke can pass this boundary; the zones "
+                                               "themselves stay separate.")
                                           : meaning);
 }
 

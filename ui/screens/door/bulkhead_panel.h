@@ -41,7 +41,7 @@ private:
     QPushButton* m_all;
 };
 
-/// "Zones 3 and 4 would act as one: 71.0 m against 40 m as a rule and 48 m at most"; empty for no
+/// "Zones 3 and 4 would act as one: 71.0 m long; limit 40 m, 48 m maximum."; empty for no
 /// zones.
 QString actingWords(const ActingZone& zone);
 

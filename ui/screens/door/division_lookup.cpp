@@ -154,10 +154,10 @@ void DivisionLookup::say() {
     switch (m_answer.kind) {
     case RequiredClass::Kind::Class: {
         const FireClass door = doorClassIn(m_question.ship, *m_answer.required);
-        title = door == *m_answer.required
-                    ? plainText(word(door))
-                    : tr("%1, its door %2")
-                          .arg(plainText(word(*m_answer.required)), plainText(word(door)));
+        title =
+            door == *m_answer.required
+                ? plainText(word(door))
+                : tr("%1, door %2").arg(plainText(word(*m_answer.required)), plainText(word(door)));
         break;
     }
     case RequiredClass::Kind::Steel:
@@ -170,7 +170,7 @@ void DivisionLookup::say() {
         title = tr("No value printed: ask the Administration");
         break;
     case RequiredClass::Kind::NotKnown:
-        title = m_question.spaces ? tr("No table for such a division") : tr("Choose both spaces");
+        title = m_question.spaces ? tr("No table for this division") : tr("Choose both spaces");
         break;
     }
     m_class->setText(title);
@@ -188,7 +188,8 @@ void DivisionLookup::say() {
     QStringList notes;
     for (const Phrase& note : notesOf(m_answer, m_question))
         notes << noteWords(note);
-    notes << tr("The approved plans and the flag Administration stand above these tables.");
+    notes << tr(
+        "The approved plans and the flag Administration take precedence over these tables.");
     m_notes->setText(notes.join(QStringLiteral("\n")));
     setAccessibleDescription(title + QStringLiteral(". ") + m_source->text());
 }

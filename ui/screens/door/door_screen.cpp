@@ -108,9 +108,9 @@ QWidget* DoorScreen::makeSteps() {
         m_step_line->addWidget(key, 3);
         m_steps.push_back(key);
     }
-    m_paper = keyOf(tr("Paper"), "from-paper", "choice");
+    m_paper = keyOf(tr("From paper"), "from-paper", "choice");
     m_paper->setCheckable(true);
-    m_paper->setAccessibleName(tr("Type in what stands on a paper form"));
+    m_paper->setAccessibleName(tr("Type in the entries of a paper form"));
     m_paper->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     connect(m_paper, &QPushButton::clicked, this, &DoorScreen::setFromPaper);
     m_step_line->addWidget(m_paper, 2);
@@ -126,7 +126,7 @@ QWidget* DoorScreen::makeFoot() {
     m_action_grid->setContentsMargins(0, 0, 0, 0);
     m_photograph = keyOf(tr("Photograph"), "photograph");
     m_note = keyOf(tr("Note"), "note");
-    m_could_not = keyOf(tr("Not tested"), "could-not");
+    m_could_not = keyOf(tr("Could not test"), "could-not");
     m_forward = keyOf({}, "forward", "primary");
     m_could_not->setAccessibleName(tr("This door could not be tested: say why"));
     for (QPushButton* key : {m_photograph, m_note, m_could_not, m_forward})
@@ -233,7 +233,8 @@ void DoorScreen::refresh(const QString& changed) {
     const auto not_asked = std::ranges::count_if(graded->grade.rows, [&](const RowGrade& row) {
         return !isAsked(row) && speaksTo(*row.requirement, session().arrangement().particulars);
     });
-    m_not_asked->setText(tr("Not asked here: %1 ›").arg(not_asked));
+    m_not_asked->setText(not_asked == 1 ? tr("1 does not apply ›")
+                                        : tr("%1 do not apply ›").arg(not_asked));
     m_maker->refresh();
     const auto counted = [](const QString& words, std::size_t count) {
         return count == 0 ? words : QStringLiteral("%1 (%2)").arg(words).arg(count);
@@ -272,7 +273,7 @@ void DoorScreen::fillForward() {
         m_forward->setText(tr("Go to function ›"));
     else {
         const QString next = session().nextOpenDoor(m_door);
-        m_forward->setText(next.isEmpty() ? tr("Walk is done ›") : tr("Next door %1 ›").arg(next));
+        m_forward->setText(next.isEmpty() ? tr("Walkdown done ›") : tr("Next door %1 ›").arg(next));
     }
 }
 

@@ -51,7 +51,7 @@ QString whyNotAsked(const RowGrade& row, const Particulars& vessel, const Graded
     if (row.reason.kind == ReasonKind::OutsideThisWalk ||
         row.reason.kind == ReasonKind::ExcusedByAnswer)
         return reasonWords(row.reason);
-    return DoorSheets::tr("not asked because: %1").arg(askedBecauseWords(row, vessel, door));
+    return DoorSheets::tr("does not apply: %1").arg(askedBecauseWords(row, vessel, door));
 }
 
 } // namespace
@@ -91,7 +91,7 @@ void DoorSheets::lookUpBoundary() {
     const GradedDoor* graded = m_session.door(m_door);
     if (!graded)
         return;
-    auto* sheet = new Sheet(m_over, tr("What the boundary asks for"));
+    auto* sheet = new Sheet(m_over, tr("What the boundary requires"));
     const Boundary other;
     auto* lookup = new DivisionLookup(m_session.catalogue().divisions,
                                       questionOf(m_session.arrangement().particulars,
@@ -112,7 +112,7 @@ void DoorSheets::notAsked() {
         if (!isAsked(row) && speaksTo(*row.requirement, vessel))
             lines << tr("%1\n    %2")
                          .arg(rowWords(*row.requirement), whyNotAsked(row, vessel, *graded));
-    auto* sheet = new Sheet(m_over, tr("Not asked of door %1").arg(m_door));
+    auto* sheet = new Sheet(m_over, tr("Does not apply to door %1").arg(m_door));
     auto* list = new QListWidget;
     list->setObjectName(QStringLiteral("not-asked-rows"));
     list->setAccessibleName(sheet->accessibleName());
@@ -196,8 +196,8 @@ void DoorSheets::measure(const QString& requirement) {
 }
 
 void DoorSheets::askInstrument(const Requirement& row, double value) {
-    auto* sheet =
-        new Sheet(m_over, tr("What was %1 read off?").arg(quantityWords(value, gaugeUnit(row), 2)));
+    auto* sheet = new Sheet(
+        m_over, tr("What was %1 measured with?").arg(quantityWords(value, gaugeUnit(row), 2)));
     auto* instrument = new InstrumentKeys(m_session, row);
     auto* record = keyOf(tr("Record"), "measured-record", "primary");
     auto* content = new QWidget;
@@ -226,7 +226,7 @@ void DoorSheets::keep(const Requirement& row, double value, std::optional<double
 void DoorSheets::heel() {
     auto* sheet = new Sheet(m_over, tr("Ship's heel, degrees"));
     auto* keypad = new Keypad;
-    keypad->setTitle(tr("over 1 degree a closing time is advice only"));
+    keypad->setTitle(tr("over 1 degree, closing times are advice only"));
     keypad->setUnit(tr("degrees"));
     keypad->setDecimals(1);
     connect(keypad, &Keypad::entered, sheet, [this, sheet](double value) {
@@ -294,13 +294,13 @@ void DoorSheets::why(const QString& requirement) {
     auto* keys = new KeyGrid;
     lines->addWidget(keys);
     if (row->figure) {
-        auto* budget = keyOf(tr("What ± is made of"), "why-budget");
+        auto* budget = keyOf(tr("Uncertainty breakdown"), "why-budget");
         keys->add(budget);
         connect(budget, &QPushButton::clicked, sheet,
                 [this, copy = *row] { showBudget(copy, m_over); });
     }
     if (hasHistory(*row->requirement)) {
-        auto* years = keyOf(tr("Through the years"), "why-years");
+        auto* years = keyOf(tr("Timing history"), "why-years");
         keys->add(years);
         connect(years, &QPushButton::clicked, sheet,
                 [this, timed = *graded->door, asked = row->requirement] {
@@ -308,7 +308,7 @@ void DoorSheets::why(const QString& requirement) {
                 });
     }
     if (row->verdict == Verdict::Unsatisfactory) {
-        auto* deficiency = keyOf(tr("Write a deficiency"), "why-deficiency");
+        auto* deficiency = keyOf(tr("Write up…"), "why-deficiency");
         keys->add(deficiency);
         connect(deficiency, &QPushButton::clicked, sheet, [this, sheet, requirement] {
             sheet->close();
@@ -352,7 +352,7 @@ void DoorSheets::help(const Help& help) {
 }
 
 void DoorSheets::allDoors() {
-    auto* sheet = new Sheet(m_over, tr("Doors of this walkdown"));
+    auto* sheet = new Sheet(m_over, tr("Doors in this walkdown"));
     auto* list = new DoorListView;
     std::vector<DoorListEntry> entries;
     for (const GradedDoor& graded : m_session.doors())

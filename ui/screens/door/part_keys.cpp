@@ -26,8 +26,8 @@ PartKeys::PartKeys(QWidget* parent)
         connect(key, &QPushButton::clicked, this,
                 [this, where = place](bool on) { choose(on ? where : Rows); });
     }
-    m_doors->setAccessibleName(tr("Doors of this boundary"));
-    m_notes->setAccessibleName(tr("Photograph, note, not tested, paper"));
+    m_doors->setAccessibleName(tr("Doors in this boundary"));
+    m_notes->setAccessibleName(tr("Photograph, note, could not test, from paper"));
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
     PartKeys::lookChanged();
 }

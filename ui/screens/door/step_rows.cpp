@@ -177,11 +177,11 @@ QWidget* StepRows::makePlate(const Requirement& row) {
 }
 
 QWidget* StepRows::makeBoundary(const Requirement& row) {
-    m_boundary = new ValueRow(tr("What class does the boundary ask for?"), tr("Fire tables"));
+    m_boundary = new ValueRow(tr("What class does the boundary require?"), tr("Fire tables"));
     m_boundary->setObjectName(QStringLiteral("boundary-row"));
     connect(m_boundary, &ValueRow::asked, this, &StepRows::boundaryAsked);
     Help help = helpForRow(row);
-    help.title = tr("What class does the boundary ask for?");
+    help.title = tr("What class does the boundary require?");
     offer(m_boundary, help);
     return m_boundary;
 }
@@ -222,11 +222,11 @@ QWidget* StepRows::makeHeel() {
 }
 
 QWidget* StepRows::makeOnPaper(const OnPaper& on_paper) {
-    auto* row = new ValueRow(tr("Walked by %1, %2 at %3")
+    auto* row = new ValueRow(tr("Tested by %1, %2 at %3")
                                  .arg(nameOf(m_session.ledger(), on_paper.walker),
                                       dayWords(on_paper.when), clockWords(on_paper.when)),
                              tr("Change"));
-    row->setDetail(tr("Letters y, n, a: yes, no, n/a at the bar."));
+    row->setDetail(tr("Type y, n or a: yes, no or n/a for the check with the bar."));
     row->setObjectName(QStringLiteral("walked-row"));
     connect(row, &ValueRow::asked, this, &StepRows::walkedAsked);
     return row;
@@ -258,7 +258,7 @@ QString StepRows::runsLine(Release release, RunKind kind) const {
     for (const RunRecord& run : graded->evidence.runs)
         if (run.kind == kind && (kind == RunKind::Contact || run.release == release))
             words << runWords(run, *graded->door);
-    return words.isEmpty() ? tr("not yet tried") : words.join(QStringLiteral(" · "));
+    return words.isEmpty() ? tr("not yet tested") : words.join(QStringLiteral(" · "));
 }
 
 void StepRows::refresh() {
@@ -296,7 +296,7 @@ void StepRows::refresh() {
     if (m_heel) {
         const QString degrees = QLocale().toString(m_session.heel_deg(), 'f', 1);
         m_heel->setDetail(std::abs(m_session.heel_deg()) > 1
-                              ? tr("%1 degrees: over 1 degree a time is advice only").arg(degrees)
+                              ? tr("%1 degrees: over 1 degree, times are advice only").arg(degrees)
                               : tr("%1 degrees").arg(degrees));
     }
 }

@@ -10,10 +10,11 @@
 #include "core/safety/cautions.h"
 #include "ui/frames/sheet.h"
 #include "ui/keys/keypad.h"
-#include "ui/look/label.h"
+#include "ui/look/english_label.h"
 #include "ui/look/low_window.h"
 #include "ui/look/touch_style.h"
 #include "ui/words/door_words.h"
+#include "ui/words/english_beneath.h"
 #include "ui/words/offered.h"
 #include "ui/words/phrase_words.h"
 
@@ -41,8 +42,10 @@ void TypedRun::askCautions(Run run) {
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    for (const Caution& caution : cautionsBeforeRelease())
-        lines->addWidget(new Label(phraseWords(caution.question()), TextSize::Body));
+    for (const Caution& caution : cautionsBeforeRelease()) {
+        const auto words = [&] { return phraseWords(caution.question()); };
+        lines->addWidget(withEnglish(words(), TextSize::Body, englishBeneath(words)));
+    }
     auto* all = keyOf(tr("All of them"), "typed-cautions", "primary");
     auto* not_all = keyOf(tr("Not all: enter the run without them"), "typed-no-cautions");
     lines->addWidget(all);
@@ -66,8 +69,7 @@ void TypedRun::askNext(Run run) {
         keep(run);
         return;
     }
-    auto* sheet =
-        new Sheet(m_over, tr("From the paper: release %1").arg(releaseWords(run.release)));
+    auto* sheet = new Sheet(m_over, tr("From paper: release %1").arg(releaseWords(run.release)));
     auto* keypad = new Keypad;
     keypad->setTitle(
         tr("from “%1” to “%2”")
@@ -79,7 +81,7 @@ void TypedRun::askNext(Run run) {
                 if (doubted && seconds < fastest_closing_s) {
                     doubted = false; // typed again it stands, and is judged
                     keypad->setTitle(
-                        tr("No leaf moves so fast. A slip of the finger? Else type it again."));
+                        tr("No leaf moves that fast. Check the figure and type it again."));
                     keypad->clear();
                     return;
                 }
@@ -112,7 +114,7 @@ void TypedRun::askAlarm(Run run) {
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    auto* sounded = keyOf(tr("It sounded: type the seconds"), "typed-alarm", "primary");
+    auto* sounded = keyOf(tr("Yes: type the seconds"), "typed-alarm", "primary");
     connect(sounded, &QPushButton::clicked, sheet, [this, sheet, run] {
         sheet->close();
         askNext(run);

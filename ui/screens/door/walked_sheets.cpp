@@ -35,7 +35,7 @@ WalkedSheets::WalkedSheets(VesselSession& session, QWidget* over)
     , m_over(over) {}
 
 void WalkedSheets::ask() {
-    auto* sheet = new Sheet(m_over, tr("From paper: who walked?"));
+    auto* sheet = new Sheet(m_over, tr("From paper: who tested the door?"));
     QStringList names;
     QHash<QString, FactId> ids;
     for (const Person& person : m_session.ledger().people()) {
@@ -44,7 +44,7 @@ void WalkedSheets::ask() {
             names << name;
         ids[name] = person.id;
     }
-    const QString other = tr("Somebody else");
+    const QString other = tr("Someone else");
     auto* picker = new PhrasePicker(names << other, false);
     picker->setObjectName(QStringLiteral("walked-by"));
     connect(picker, &PhrasePicker::picked, sheet, [this, sheet, ids, other](const QString& one) {
@@ -59,7 +59,7 @@ void WalkedSheets::ask() {
 }
 
 void WalkedSheets::somebodyElse() {
-    auto* sheet = new Sheet(m_over, tr("From paper: who walked?"));
+    auto* sheet = new Sheet(m_over, tr("From paper: who tested the door?"));
     auto* form = new PersonForm;
     connect(form, &PersonForm::given, sheet,
             [this, sheet](const QString& name, const Wording& role) {
@@ -91,7 +91,7 @@ void WalkedSheets::askDay(const FactId& walker) {
 
 void WalkedSheets::askTime(const FactId& walker, CalendarDate day) {
     auto* sheet = new Sheet(m_over, tr("From paper: at what time?"));
-    const QString asked = tr("ship's time of this door, hours and minutes: 1432 is 14:32");
+    const QString asked = tr("ship's time at this door, hours and minutes: 1432 is 14:32");
     auto* keypad = new Keypad;
     keypad->setTitle(asked);
     keypad->setDecimals(0);
@@ -105,7 +105,7 @@ void WalkedSheets::askTime(const FactId& walker, CalendarDate day) {
                     return;
                 }
                 keypad->setTitle(
-                    (when ? tr("That is later than now.") : tr("There is no such time of day.")) +
+                    (when ? tr("That is in the future.") : tr("That is not a valid time.")) +
                     QLatin1Char(' ') + asked);
                 keypad->clear();
             });

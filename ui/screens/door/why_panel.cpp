@@ -48,7 +48,7 @@ QWidget* WhyPanel::makeDecision() {
     auto* layout = new QVBoxLayout(box);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(
-        new Label(tr("You decide. First the reason:"), TextSize::Body, Ink::Plain, true));
+        new Label(tr("You decide. Give the reason first:"), TextSize::Body, Ink::Plain, true));
     m_phrases = new PhrasePicker({}, true, box);
     m_phrases->setPhrases(offeredFor(OfferedFor::Judgement));
     layout->addWidget(m_phrases);
@@ -116,19 +116,22 @@ void WhyPanel::setRow(const RowGrade& row, const QString& asked_because, const Q
                          : tr("%1, set by %2").arg(limit, text(asked.issuer)));
     say(tr("On an inclined ship"), inclined);
     say(tr("What to look for"), lookForWords(asked));
-    say(tr("What would settle it"), settleWords(row));
-    say(tr("Asked because"), asked_because);
-    say(tr("Text"), asked.status == Status::Practice ? QString() : citationWords(asked));
-    say(tr("Standing"),
-        asked.status == Status::Practice || asked.issuer.empty()
+    say(tr("What would decide it"), settleWords(row));
+    say(tr("Applies because"), asked_because);
+    say(tr("Text"), asked.status == Status::Usage ? QString() : citationWords(asked));
+    say(tr("Source"),
+        asked.status == Status::Usage || asked.issuer.empty()
             ? statusWords(asked.status)
             : tr("%1; a rule of %2").arg(statusWords(asked.status), text(asked.issuer)));
-    say(tr("How much hangs on it"), severityWords(asked.severity));
+    say(tr("Severity"), severityWords(asked.severity));
     m_lines->addStretch(1);
     m_phrases->clear();
     m_good->setEnabled(false);
     m_bad->setEnabled(false);
-    m_decision->setVisible(row.verdict == Verdict::Judge);
+    // A decision that newer entries have overtaken may be made again.
+    m_decision->setVisible(
+        row.verdict == Verdict::Judge ||
+        (row.verdict == Verdict::Unsatisfactory && row.reason.overtaken == Overtaken::Decision));
     setAccessibleName(tr("Why: %1").arg(m_title->text()));
     setAccessibleDescription(m_paragraphs.join(QStringLiteral(". ")));
 }

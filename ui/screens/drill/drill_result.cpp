@@ -24,18 +24,18 @@ QString seconds(double value) {
 
 QString siftedWords(Cue cue, const ThumbDrill& drill) {
     if (std::ranges::find(drill.trials, cue, &ThumbTrial::cue) == drill.trials.end())
-        return DrillResult::tr("not tried: the published figures stay");
+        return DrillResult::tr("no trials: published figures apply");
     const Sifted sifted = rejectOutliers(cue, drill);
     QString words =
         sifted.reaction
             ? DrillResult::tr("%1 late, scatter %2, from %3 trials")
                   .arg(seconds(sifted.reaction->bias_s), seconds(sifted.reaction->spread_s))
                   .arg(sifted.reaction->trials)
-            : DrillResult::tr("too few usable trials: the published figures stay");
+            : DrillResult::tr("too few usable trials: published figures apply");
     if (sifted.too_early > 0)
-        words += DrillResult::tr("; %1 guessed, not counted").arg(sifted.too_early);
+        words += DrillResult::tr("; %1 too early, not counted").arg(sifted.too_early);
     if (sifted.set_aside > 0)
-        words += DrillResult::tr("; %1 out of line, not counted").arg(sifted.set_aside);
+        words += DrillResult::tr("; %1 far out, not counted").arg(sifted.set_aside);
     return words;
 }
 
@@ -47,8 +47,8 @@ QString effectWords(const ReactionModel& own) {
         return expanded(timed(interval, MarkKind::LeafMoves, MarkKind::Shut, thumb));
     };
     const double correction = own.correction(Cue::LeafStarts, Cue::LeafStops);
-    return DrillResult::tr("A closing time is corrected by %1%2 and stands with ± %3, where the "
-                           "published figures give ± %4.")
+    return DrillResult::tr("A closing time is corrected by %1%2 and has ± %3; with the published "
+                           "figures it has ± %4.")
         .arg(correction < 0 ? QStringLiteral("−") : QStringLiteral("+"),
              seconds(std::abs(correction)), seconds(edge(own)), seconds(edge(ReactionModel())));
 }
@@ -58,7 +58,7 @@ QString effectWords(const ReactionModel& own) {
 DrillResult::DrillResult(QWidget* parent)
     : Part(parent)
     , m_lines(new QVBoxLayout(this))
-    , m_words(new ReadingPane(tr("Your thumb on this tablet")))
+    , m_words(new ReadingPane(tr("Your reaction time on this tablet")))
     , m_keep(keyOf(tr("Use these figures"), "drill-keep", "primary"))
     , m_again(keyOf(tr("Do it again"), "drill-again")) {
     m_lines->addWidget(m_words, 1);
@@ -73,7 +73,7 @@ DrillResult::DrillResult(QWidget* parent)
 
 void DrillResult::show(const ThumbDrill& drill) {
     m_words->clear();
-    m_words->add(tr("Your thumb on this tablet"), TextSize::Heading, Ink::Plain, true);
+    m_words->add(tr("Your reaction time on this tablet"), TextSize::Heading, Ink::Plain, true);
     for (const Word<Cue>& entry : cueWords) {
         m_words->add(cueTitle(entry.value), TextSize::Lead, Ink::Plain, true);
         m_words->add(siftedWords(entry.value, drill), TextSize::Body);
@@ -82,7 +82,7 @@ void DrillResult::show(const ThumbDrill& drill) {
     effect->setObjectName(QStringLiteral("drill-effect"));
     m_words->add(effect);
     m_words->add(tr("Used for runs that you time on this tablet from now on. The tablet's own "
-                    "delay, which a real door does not have, stays in the budget. Worth "
+                    "delay, which a real door does not have, stays in the uncertainty. Worth "
                     "repeating every %1 months.")
                      .arg(drill_every_months),
                  TextSize::Small, Ink::Muted);

@@ -71,18 +71,18 @@ QWidget* DrillScreen::makeIntroduction() {
     auto* lines = new QVBoxLayout(introduction);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->setSpacing(sizes().gap);
-    lines->addWidget(new Label(tr("How late is your thumb, and how steady?"), TextSize::Heading,
-                               Ink::Plain, true));
-    auto* told = new ReadingPane(tr("How the drill goes"));
+    lines->addWidget(
+        new Label(tr("How quick and steady are you?"), TextSize::Heading, Ink::Plain, true));
+    auto* told = new ReadingPane(tr("How the drill works"));
     told->add(
-        tr("Twenty times a leaf starts without warning and then comes home. Touch the key the "
+        tr("Twenty times, a leaf starts without warning and then comes home. Touch the key the "
            "moment it starts, and again the moment it is home. With sound, an alarm comes first: "
-           "touch the key when you hear it. It takes about two minutes. Hold the tablet as you do "
-           "at a door."),
+           "touch the key when you hear it. It takes about two minutes. Hold the tablet as you "
+           "would at a door."),
         TextSize::Body);
     told->add(
-        tr("Your own delay and scatter then stand in place of the published figures for every run "
-           "that you time on this tablet. If you leave before the end nothing is kept."),
+        tr("Your own delay and scatter then replace the published figures for every run that you "
+           "time on this tablet. If you leave before the end, nothing is kept."),
         TextSize::Body, Ink::Muted);
     lines->addWidget(told, 1);
     m_sound_words = new Label({}, TextSize::Body);
@@ -94,7 +94,7 @@ QWidget* DrillScreen::makeIntroduction() {
     auto* keys = new QHBoxLayout;
     m_try = keyOf(tr("Try the sound"), "drill-try");
     m_begin_silent = keyOf(tr("Begin without sound"), "drill-begin-silent");
-    m_begin = keyOf(tr("I hear it: begin ›"), "drill-begin", "primary");
+    m_begin = keyOf(tr("Loud enough: begin ›"), "drill-begin", "primary");
     for (QPushButton* key : {m_try, m_begin_silent, m_begin}) {
         key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
         keys->addWidget(key, 1);
@@ -144,16 +144,16 @@ void DrillScreen::arrange(bool upright) {
 void DrillScreen::enter() {
     m_frames.stop();
     m_course.reset();
-    bar().setTitle(tr("Thumb drill"), session().personName());
+    bar().setTitle(tr("Timing drill"), session().personName());
     const bool loudspeaker = session().ports().sound->ready();
     m_try->setVisible(loudspeaker);
     m_begin->setVisible(loudspeaker);
     setRole(*m_begin_silent, loudspeaker ? "plain" : "primary");
     m_begin_silent->setText(loudspeaker ? tr("Begin without sound") : tr("Begin ›"));
     m_sound_words->setText(
-        loudspeaker ? tr("Turn the sound up as far as you hear it well over the ship.")
-                    : tr("This tablet has no loudspeaker that answers: what is heard keeps the "
-                         "published figures."));
+        loudspeaker ? tr("Turn the sound up until you hear it clearly above the ship's noise.")
+                    : tr("No working loudspeaker on this tablet: for what is heard, the published "
+                         "figures apply."));
     m_offer->refresh();
     m_pages->setCurrentWidget(m_introduction);
     (loudspeaker ? m_begin : m_begin_silent)->setFocus();
@@ -224,7 +224,8 @@ void DrillScreen::mark(const MarkPress& press) {
 void DrillScreen::finishTrial() {
     m_frames.stop();
     session().ports().sound->soundAlarm(false);
-    m_said->setText(m_course->awaited() ? tr("That one was missed: it comes again.") : QString());
+    m_said->setText(m_course->awaited() ? tr("That one was missed: it will be repeated.")
+                                        : QString());
     m_course->next();
     if (!m_course->isOver()) {
         m_pause.start();

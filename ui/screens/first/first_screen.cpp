@@ -10,8 +10,9 @@
 #include "ui/frames/card.h"
 #include "ui/frames/top_bar.h"
 #include "ui/keys/choice_keys.h"
-#include "ui/look/label.h"
+#include "ui/look/english_label.h"
 #include "ui/look/touch_style.h"
+#include "ui/words/english_beneath.h"
 
 namespace latchround::ui {
 
@@ -26,22 +27,26 @@ FirstScreen::FirstScreen(VesselSession& session, QWidget* parent)
     , m_lines(new QBoxLayout(QBoxLayout::TopToBottom, page()))
     , m_sides(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_turner(new QWidget)
-    , m_before(keyOf(tr("‹ Before"), "first-before"))
+    , m_before(keyOf(tr("‹ Previous"), "first-before"))
     , m_after(keyOf(tr("Next ›"), "first-after", "primary"))
     , m_where(new Label({}, TextSize::Body, Ink::Muted)) {
     setObjectName(QStringLiteral("first"));
+    const auto danger = [] {
+        return tr("A released door moves by itself. Never walk through it. Keep hands "
+                  "and feet off edges and pockets. Post a lookout on each side of every "
+                  "door. Anyone may stop the test.");
+    };
     m_parts = {
         makeWords(tr("Testing doors that can crush"),
-                  {tr("Latchround guides you from door to door, asks what applies to this "
-                      "ship and this kind of door, times the closing and grades it."),
-                   tr("A released door moves by itself. Nobody passes it; hands and feet "
-                      "stay off edges and pockets; a watch stands on both sides; anyone may "
-                      "stop the test.")}),
-        makeWords(tr("Whose rules stand above it"),
-                  {tr("The flag Administration, the approved fire plan and local rules stand "
-                      "above this program, and so does the judgement of the people who use "
-                      "it. A grade is an aid, not a certificate."),
-                   tr("It goes by the texts of 2015. Later amendments were not checked.")}),
+                  {tr("Latchround guides you from door to door, asks only what applies to this "
+                      "ship and kind of door, times the closing and grades it."),
+                   danger()},
+                  englishBeneath(danger)),
+        makeWords(tr("Rules that take precedence"),
+                  {tr("The flag Administration, the approved fire plan, local rules and the "
+                      "judgement of its users take precedence over this program. A grade is "
+                      "an aid, not a certificate."),
+                   tr("It follows the texts of 2015. Later amendments have not been checked.")}),
         makeSizes(), makeBeginning()};
     m_lines->setContentsMargins(0, 0, 0, 0);
     m_lines->addLayout(m_sides, 1);
@@ -63,13 +68,19 @@ FirstScreen::FirstScreen(VesselSession& session, QWidget* parent)
     lookChanged();
 }
 
-Card* FirstScreen::makeWords(const QString& title, const QStringList& paragraphs) {
+Card* FirstScreen::makeWords(const QString& title, const QStringList& paragraphs,
+                             const QString& english) {
     auto* card = new Card;
     auto* lines = new QVBoxLayout(card);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->addWidget(new Label(title, TextSize::Heading, Ink::Plain, true));
-    for (const QString& paragraph : paragraphs)
-        lines->addWidget(new Label(paragraph, TextSize::Body));
+    for (const QString& paragraph : paragraphs) {
+        const bool last = &paragraph == &paragraphs.back();
+        auto* words = withEnglish(paragraph, TextSize::Body, last ? english : QString());
+        lines->addWidget(words);
+        if (!last && !english.isEmpty())
+            m_gives_way = words;
+    }
     lines->addStretch(1);
     return card;
 }
@@ -79,7 +90,7 @@ Card* FirstScreen::makeSizes() {
     auto* lines = new QVBoxLayout(card);
     lines->setContentsMargins(0, 0, 0, 0);
     m_scale = new ChoiceKeys("first-size", ChoiceKeys::Many::One, int(offered_scales.size()));
-    m_scale->setChoices({tr("As it is"), tr("Larger"), tr("Twice as large")});
+    m_scale->setChoices({tr("Normal"), tr("Larger"), tr("Twice as large")});
     m_gloves = new ChoiceKeys("first-gloves", ChoiceKeys::Many::One, 2);
     m_gloves->setChoices({tr("Bare hands"), tr("Gloves")});
     lines->addWidget(new Label(tr("Text and keys"), TextSize::Lead, Ink::Plain, true));
@@ -102,7 +113,7 @@ Card* FirstScreen::makeBeginning() {
     auto* card = new Card;
     auto* lines = new QVBoxLayout(card);
     lines->setContentsMargins(0, 0, 0, 0);
-    auto* title = new Label(tr("What first?"), TextSize::Heading, Ink::Plain, true);
+    auto* title = new Label(tr("Start here"), TextSize::Heading, Ink::Plain, true);
     lines->addWidget(title);
     m_explained.push_back(title);
     const auto add = [&](const QString& words, const char* name, const char* role,
@@ -117,15 +128,14 @@ Card* FirstScreen::makeBeginning() {
         return key;
     };
     m_look_round = add(tr("Look round the demo vessel"), "first-look-round", "primary",
-                       tr("An invented ferry with a walkdown under way. Nothing you do there "
-                          "matters."),
+                       tr("A fictitious ferry with a walkdown under way, to try every screen."),
                        &FirstScreen::lookRoundAsked);
     m_practise = add(tr("Practise"), "first-practise", "plain",
-                     tr("Doors on the screen that move, fail and hide faults, and a debrief."),
+                     tr("Simulated doors that move, fail and hide faults, with a debrief."),
                      &FirstScreen::practiceAsked);
-    m_take_in = add(tr("Take in my vessel's register (CSV)"), "first-take-in", "plain",
-                    tr("Decks, zones, boundaries and doors from a spreadsheet; every fault in it "
-                       "is named."),
+    m_take_in = add(tr("Import my vessel's register (CSV)"), "first-take-in", "plain",
+                    tr("Decks, zones, boundaries and doors from a spreadsheet; every error in it "
+                       "is listed."),
                     &FirstScreen::registerAsked);
     lines->addStretch(1);
     return card;
@@ -139,11 +149,13 @@ void FirstScreen::enter() {
 void FirstScreen::arrange(bool upright) {
     const bool small = isSmall();
     const int last = int(m_parts.size()) - 1;
-    bar().setTitle(QStringLiteral("Latchround"), small ? QString() : tr("fire doors, one by one"));
+    bar().setTitle(QStringLiteral("Latchround"), small ? QString() : tr("fire door walkdowns"));
     for (int i = 0; i <= last; ++i)
         m_parts[std::size_t(i)]->setVisible(!small || i == m_at);
     for (Label* explained : m_explained)
         explained->setVisible(!small || upright);
+    if (m_gives_way)
+        m_gives_way->setVisible(!sizes().gloves && (!small || upright));
     m_sides->setDirection(upright || small ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     m_sides->setStretch(0, small && m_at == last ? 0 : 3);
     m_sides->setStretch(1, small && m_at != last ? 0 : 2);

@@ -36,7 +36,9 @@ protected:
     void lookChanged() override;
 
 private:
-    Card* makeWords(const QString& title, const QStringList& paragraphs);
+    /// `english`: beneath the last paragraph; may be empty.
+    Card* makeWords(const QString& title, const QStringList& paragraphs,
+                    const QString& english = {});
     Card* makeSizes();
     Card* makeBeginning();
     void turn(int by);
@@ -47,6 +49,7 @@ private:
     QBoxLayout* m_sides;
     std::array<Card*, 4> m_parts{}; ///< danger, rules, sizes, beginning
     std::vector<Label*> m_explained;
+    QWidget* m_gives_way = nullptr; ///< words for which there may be no room beside the English
     QWidget* m_turner;
     QPushButton* m_before;
     QPushButton* m_after;

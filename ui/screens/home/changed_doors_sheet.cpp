@@ -35,13 +35,13 @@ void HomeSheets::changedDoors() {
     FormerRules* rules = m_session.ports().former_rules;
     if (!rules)
         return;
-    auto* sheet = new Sheet(m_over, tr("Graded otherwise since the rules changed"));
+    auto* sheet = new Sheet(m_over, tr("Graded differently since the rules changed"));
     auto* seen = keyOf(tr("I have seen this"), "changed-rules-seen", "primary");
     seen->setEnabled(!m_session.isReadOnly());
     connect(seen, &QPushButton::clicked, sheet, [this, sheet, rules] {
         sheet->close();
         if (const Result<> kept = rules->acknowledge(); !kept)
-            showMessage(m_over, tr("Not kept"), errorWords(kept.error()));
+            showMessage(m_over, tr("Not saved"), errorWords(kept.error()));
         emit rulesSeen();
     });
     const Catalogue* former = rules->former();
@@ -60,8 +60,8 @@ void HomeSheets::changedDoors() {
         sheet->setFoot(footOf(said, seen));
         sheet->setTall();
     } else if (const auto why = rules->unreadable()) {
-        said->setText(tr("What the doors were graded by before cannot be read any more, so nobody "
-                         "can tell which are graded otherwise.") +
+        said->setText(tr("The former rules can no longer be read, so it is not known which doors "
+                         "are graded differently.") +
                       QLatin1Char(' ') + keptWords() + QLatin1Char('\n') + errorWords(*why));
         sheet->setContent(said);
         sheet->setFoot(seen);
@@ -71,8 +71,7 @@ void HomeSheets::changedDoors() {
 }
 
 QString HomeSheets::keptWords() {
-    return tr("Nothing that was recorded has changed, and a report made before keeps the edition "
-              "that it was made by.");
+    return tr("No record has changed, and an earlier report keeps the edition it was made under.");
 }
 
 /// On a small window the rows need the room; the texts of each door say it too.

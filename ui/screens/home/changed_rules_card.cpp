@@ -19,7 +19,7 @@ ChangedRulesCard::ChangedRulesCard(VesselSession& session, QWidget* parent)
     , m_line(new QHBoxLayout(this))
     , m_words(new Label({}, TextSize::Lead))
     , m_detail(new Label({}, TextSize::Small, Ink::Muted))
-    , m_look(keyOf(tr("Look ›"), "changed-rules-look")) {
+    , m_look(keyOf(tr("Show ›"), "changed-rules-look")) {
     setObjectName(QStringLiteral("changed-rules"));
     m_words->setObjectName(QStringLiteral("changed-rules-count"));
     auto* lines = new QVBoxLayout;
@@ -42,10 +42,10 @@ void ChangedRulesCard::refresh() {
                              : 0;
     m_needed = doors > 0 || is_unreadable;
     if (is_unreadable)
-        m_words->setText(tr("The rules changed since the doors were last shown"));
+        m_words->setText(tr("The rules have changed since the doors were last shown"));
     else if (doors > 0)
         m_words->setText(
-            tr("%1 graded otherwise since the rules changed").arg(doorCountWords(doors)));
+            tr("%1 graded differently since the rules changed").arg(doorCountWords(doors)));
     m_look->setAccessibleName(m_look->text() + QStringLiteral(": ") + m_words->text());
     m_detail->setText(former ? rulesChangeWords(*former, m_session.catalogue()) : QString());
     setBrief(m_brief);

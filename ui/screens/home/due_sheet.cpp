@@ -16,7 +16,7 @@
 namespace latchround::ui {
 
 void HomeSheets::due() {
-    auto* sheet = new Sheet(m_over, tr("What falls due"));
+    auto* sheet = new Sheet(m_over, tr("What is due"));
     const std::vector<DueItem> items =
         whatFallsDue(m_session.arrangement(), m_session.ledger(), m_session.catalogue(),
                      shipsDay(m_session.clock().now()));
@@ -35,8 +35,8 @@ void HomeSheets::due() {
     lines->setContentsMargins(0, 0, 0, 0);
     lines->addWidget(columnOf(rows));
     lines->addWidget(new Label(
-        tr("Periods of MSC.1/Circ.1432. The company's plan and the flag Administration stand above "
-           "them; no days of grace are printed."),
+        tr("Intervals of MSC.1/Circ.1432. The company's plan and the flag Administration take "
+           "precedence; no grace period is stated."),
         TextSize::Small, Ink::Muted));
     sheet->setContent(content);
     sheet->setWidthMm(180);
@@ -71,7 +71,7 @@ QWidget* HomeSheets::dueRow(const DueItem& item, Sheet* sheet) {
 QWidget* HomeSheets::certificateRow(const DueItem* item, Sheet* sheet) {
     auto* row = new ValueRow(dueTitle(item ? *item : DueItem{}), tr("Enter"));
     row->setDetail(item ? dueDetail(*item, shipsDay(m_session.clock().now()))
-                        : tr("not yet known: enter the day on which it ends"));
+                        : tr("not known yet: enter its expiry date"));
     row->key()->setObjectName(QStringLiteral("due-certificate"));
     row->key()->setEnabled(!m_session.personName().isEmpty());
     connect(row, &ValueRow::asked, sheet, [this, sheet] {
@@ -82,12 +82,12 @@ QWidget* HomeSheets::certificateRow(const DueItem* item, Sheet* sheet) {
 }
 
 QWidget* HomeSheets::drillRow(Sheet* sheet) {
-    auto* row = new ValueRow(tr("Thumb drill of %1").arg(m_session.personName()), tr("Begin ›"));
+    auto* row = new ValueRow(tr("Timing drill: %1").arg(m_session.personName()), tr("Begin ›"));
     const auto when = m_session.drillTime();
     row->setDetail(
         when ? tr("last %1, worth repeating after %2")
                    .arg(dateWords(shipsDay(*when)), dateWords(drillDueAfter(shipsDay(*when))))
-             : tr("never done on this tablet: published figures stand"));
+             : tr("never done on this tablet: published figures apply"));
     row->key()->setObjectName(QStringLiteral("due-drill"));
     connect(row, &ValueRow::asked, sheet, [this, sheet] {
         sheet->close();
@@ -97,7 +97,7 @@ QWidget* HomeSheets::drillRow(Sheet* sheet) {
 }
 
 void HomeSheets::certificate() {
-    auto* sheet = new Sheet(m_over, tr("On which day does the safety certificate end?"));
+    auto* sheet = new Sheet(m_over, tr("When does the safety certificate expire?"));
     auto* picker = new DayPicker("certificate-day", {});
     connect(picker, &DayPicker::picked, sheet, [this, sheet](CalendarDate until) {
         sheet->close();

@@ -52,12 +52,12 @@ HomeScreen::HomeScreen(VesselSession& session, QWidget* parent)
     , m_foot_line(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_foot(new Label({}, TextSize::Small, Ink::Muted))
     , m_rules_key(keyOf(tr("Rule book ›"), "home-rules"))
-    , m_title(new Label(tr("Which boundaries hold"), TextSize::Title, Ink::Plain, true))
+    , m_title(new Label(tr("Boundary integrity"), TextSize::Title, Ink::Plain, true))
     , m_legend(new Legend)
     , m_tabs(new PageTabs(QStringLiteral("home-part"),
-                          {tr("Walk"), tr("Zones"), tr("Open"), tr("Vessel"), tr("Rules")},
-                          {tr("The walkdown"), tr("Which boundaries hold"), tr("Open items"),
-                           tr("This vessel"), tr("What it is graded by")}))
+                          {tr("Doors"), tr("Zones"), tr("Open"), tr("Vessel"), tr("Rules")},
+                          {tr("Doors and walkdown"), tr("Boundary integrity"), tr("Open items"),
+                           tr("This vessel"), tr("Rules applied")}))
     , m_sheets(new HomeSheets(session, this)) {
     setObjectName(QStringLiteral("home"));
     m_profile->setObjectName(QStringLiteral("home-profile"));
@@ -89,6 +89,8 @@ HomeScreen::HomeScreen(VesselSession& session, QWidget* parent)
     m_foot->setObjectName(QStringLiteral("home-edition"));
 
     connect(m_profile, &ZoneProfile::doorChosen, this, &HomeScreen::choose);
+    connect(m_profile, &ZoneProfile::marksChanged, this,
+            [this] { m_legend->setMarks(m_profile->marks()); });
     connect(m_walkdown, &WalkdownCard::doorChosen, this, &HomeScreen::doorChosen);
     connect(m_walkdown, &WalkdownCard::beginAsked, this, &HomeScreen::beginAsked);
     connect(m_walkdown, &WalkdownCard::registerAsked, this,
@@ -130,8 +132,13 @@ void HomeScreen::arrange(bool upright) {
     const auto shows = [&](Page page) { return !small || m_tabs->chosen() == page; };
     m_tabs->setVisible(small);
     placeChangedRules();
-    m_title->setVisible(!small && m_head->indexOf(m_changed_rules) < 0);
+    // Upright with gloves the profile needs the title's room; the legend says what it shows.
+    m_title->setVisible(!small && m_head->indexOf(m_changed_rules) < 0 &&
+                        !(upright && sizes().gloves));
     m_legend->setVisible(shows(Zones));
+    const bool is_crowded =
+        m_changed_rules->isNeeded() || session().isReadOnly() || (upright && sizes().gloves);
+    m_legend->setBrief(!small && is_crowded);
     giveLegendRoom();
     m_profile_card->setVisible(shows(Zones));
     m_walkdown->setVisible(shows(Walk));
@@ -190,7 +197,8 @@ void HomeScreen::giveLegendRoom() {
     const int beside = isUpright() || isSmall() ? 0
                        : in_head ? (width() - 2 * sizes().main_gap) / 2 + sizes().main_gap
                                  : m_title->sizeHint().width() + sizes().main_gap;
-    m_legend->setRoom(width() - 2 * sizes().main_gap - beside);
+    const int margin = isSmall() ? sizes().gap : sizes().main_gap;
+    m_legend->setRoom(width() - 2 * margin - beside);
 }
 
 void HomeScreen::resizeEvent(QResizeEvent* event) {
@@ -200,7 +208,7 @@ void HomeScreen::resizeEvent(QResizeEvent* event) {
 
 void HomeScreen::lookChanged() {
     Screen::lookChanged();
-    setSpacings();
+    arrange(isUpright()); // gloves may have come or gone
 }
 
 void HomeScreen::setSpacings() {

@@ -46,20 +46,22 @@ void HomeSheets::endWalkdown() {
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     const bool waiting = m_session.waiting() > 0;
-    QString words = open == 0 ? tr("Every door is done.")
-                              : tr("%1 of %2 not done. What was not tried stays untested in the "
-                                   "report.")
-                                    .arg(open)
-                                    .arg(doorCountWords(tally.doors));
+    QString words = open == 0
+                        ? tr("Every door is done.")
+                        : tr("%1 of %2 not done. What was not tested is reported as untested.")
+                              .arg(open)
+                              .arg(doorCountWords(tally.doors));
     if (waiting)
-        words = tr("Something is not saved yet. Save it first: then the walkdown can end.");
+        words = tr("Something has not been saved yet. Save it first, then end the walkdown.");
     auto* text = new Label(words, TextSize::Lead);
     text->setObjectName(QStringLiteral("end-words"));
     lines->addWidget(text);
-    lines->addWidget(new Label(tr("A walkdown that has ended is not taken up again."),
-                               TextSize::Body, Ink::Muted));
+    lines->addWidget(
+        new Label(tr("An ended walkdown takes no more entries. Until it is signed, you can take "
+                     "back the end with Undo."),
+                  TextSize::Body, Ink::Muted));
     auto* keys = new QHBoxLayout;
-    auto* go_on = keyOf(tr("Go on walking"), "end-not", "primary");
+    auto* go_on = keyOf(tr("Carry on"), "end-not", "primary");
     auto* end = keyOf(tr("End the walkdown"), "end-confirm", "danger");
     end->setEnabled(!waiting);
     keys->addWidget(go_on, 1);
@@ -76,7 +78,7 @@ void HomeSheets::endWalkdown() {
 }
 
 void HomeSheets::allDoors() {
-    auto* sheet = new Sheet(m_over, tr("Doors of this walkdown"));
+    auto* sheet = new Sheet(m_over, tr("Doors in this walkdown"));
     auto* list = new DoorListView;
     list->setObjectName(QStringLiteral("all-doors"));
     std::vector<DoorListEntry> entries;
@@ -135,11 +137,11 @@ void HomeSheets::otherVessels() {
         rows.push_back(row);
     }
     if (rows.empty()) {
-        lines->addWidget(new Label(tr("No other vessel is on this tablet."), TextSize::Body));
+        lines->addWidget(new Label(tr("There is no other vessel on this tablet."), TextSize::Body));
     } else {
         lines->addWidget(columnOf(rows));
     }
-    auto* take_in = keyOf(tr("Take in a register (CSV)"), "take-in-register");
+    auto* take_in = keyOf(tr("Import a register (CSV)"), "take-in-register");
     connect(take_in, &QPushButton::clicked, sheet, [this, sheet] {
         sheet->close();
         takeInRegister(m_session, m_over);
@@ -158,8 +160,8 @@ void HomeSheets::doorNotOnWalk(const QString& number) {
         showMessage(m_over, tr("Door %1").arg(number),
                     what + QLatin1Char('\n') +
                         (m_session.walkdown()
-                             ? tr("The walkdown shown does not cover it. A walkdown planned "
-                                  "with it can.")
+                             ? tr("It is not in the walkdown shown. Plan a walkdown that includes "
+                                  "it.")
                              : tr("No walkdown has begun yet. Begin one to test it.")));
         return;
     }

@@ -33,7 +33,7 @@ TwoLineRow openItemRow(const OpenItem& item) {
 OpenItemList::OpenItemList(QWidget* parent)
     : TwoLineList(openItemStyle(false), parent) {
     setSelectionMode(QAbstractItemView::NoSelection);
-    setAccessibleName(tr("Open items"));
+    setAccessibleName(tr("Needs attention"));
     connect(this, &QListView::activated, this,
             [this](const QModelIndex& index) { emit chosen(m_items[std::size_t(index.row())]); });
 }

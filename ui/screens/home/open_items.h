@@ -18,7 +18,7 @@ struct OpenItem {
     QString why;  ///< state and day due, or what was found and how many rows more
 };
 
-/// Items first, the gravest and what is due first of them first; then doors, worst first.
+/// Items first, the most severe and what is due first of them first; then doors, worst first.
 std::vector<OpenItem> openItems(const VesselSession& session);
 
 } // namespace latchround::ui

@@ -2,9 +2,8 @@
 
 #include <algorithm>
 
-#include <QHBoxLayout>
+#include <QBoxLayout>
 #include <QPushButton>
-#include <QVBoxLayout>
 
 #include "core/deficiency/grouping.h"
 #include "core/evidence/moment_text.h"
@@ -26,22 +25,22 @@ OpenItemsCard::OpenItemsCard(VesselSession& session, QWidget* parent)
     : Card(parent)
     , m_session(session)
     , m_lines(new QVBoxLayout(this))
-    , m_title(new Label(tr("Open items"), TextSize::Heading, Ink::Plain, true))
+    , m_head(new QBoxLayout(QBoxLayout::LeftToRight))
+    , m_title(new Label({}, TextSize::Heading, Ink::Plain, true))
     , m_count(new Label({}, TextSize::Small, Ink::Muted))
     , m_nothing(new Label({}, TextSize::Body, Ink::Muted))
     , m_list(new OpenItemList)
     , m_all(new QPushButton) {
     m_lines->setContentsMargins(0, 0, 0, 0);
-    auto* head = new QHBoxLayout;
-    head->addWidget(m_title);
-    head->addWidget(m_count, 1);
+    m_head->addWidget(m_title);
+    m_head->addWidget(m_count, 1);
     m_title->setWordWrap(false);
-    m_count->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-    m_lines->addLayout(head);
+    m_lines->addLayout(m_head);
     m_nothing->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_lines->addWidget(m_nothing, 1);
     m_lines->addWidget(m_list, 1);
     m_lines->addWidget(m_all);
+    m_title->setObjectName(QStringLiteral("open-items-title"));
     m_nothing->setObjectName(QStringLiteral("open-items-none"));
     m_list->setObjectName(QStringLiteral("open-items"));
     m_all->setObjectName(QStringLiteral("open-items-all"));
@@ -65,8 +64,10 @@ void OpenItemsCard::refresh() {
     const CalendarDate today = shipsDay(m_session.clock().now());
     int oldest = 0;
     int overdue = 0;
+    m_open = 0;
     for (const Item& item : m_session.items())
         if (item.isOpen()) {
+            ++m_open;
             oldest = std::max(oldest, daysOpen(item, today));
             overdue += isOverdue(item, today) ? 1 : 0;
         }
@@ -77,19 +78,33 @@ void OpenItemsCard::refresh() {
         words << tr("%1 overdue").arg(overdue);
     m_count->setText(words.join(QStringLiteral(", ")));
     m_count->setInk(overdue > 0 ? Ink::Bad : Ink::Muted);
-    m_nothing->setText(!m_session.walkdown()
-                           ? tr("None yet: no door was tested.")
-                           : tr("None: no door failed, waits for a judgement, or is to be timed "
-                                "again."));
+    m_nothing->setText(!m_session.walkdown() ? tr("None yet: no door has been tested.")
+                                             : tr("None: no door is unsatisfactory or undecided."));
     fill();
 }
 
-/// As many rows as fit whole above the key, roomy ones where there is room.
+/// Beside the title, or below it where that would leave it only narrow lines.
+void OpenItemsCard::placeCount() {
+    const int beside = contentsRect().width() - m_title->sizeHint().width() - m_head->spacing();
+    const int in_one_line = m_count->fontMetrics().horizontalAdvance(m_count->text());
+    const bool is_below = 2 * beside < in_one_line;
+    m_head->setDirection(is_below ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_count->setAlignment(is_below ? Qt::AlignLeft | Qt::AlignTop
+                                   : Qt::AlignRight | Qt::AlignVCenter);
+}
+
+/// As many rows as fit whole above the key, roomy ones where there is room. The title counts all
+/// rows, doors that nobody has written up among them; the key counts what it opens.
 void OpenItemsCard::fill() {
     const int gap = m_lines->spacing();
-    const int room = contentsRect().height() - m_title->sizeHint().height() - 2 * gap -
-                     m_all->sizeHint().height();
     const int count = int(m_items.size());
+    m_title->setText(count == 0   ? tr("Open items")
+                     : count == 1 ? tr("1 needs attention")
+                                  : tr("%1 need attention").arg(count));
+    placeCount();
+    const int head = std::max(m_title->sizeHint().height(),
+                              m_lines->itemAt(0)->heightForWidth(contentsRect().width()));
+    const int room = contentsRect().height() - head - 2 * gap - m_all->sizeHint().height();
     const bool roomy = room >= std::min(count, least_roomy_rows) * m_list->rowHeight(true);
     const int fitting = std::clamp(room / m_list->rowHeight(roomy), 1, std::max(1, count));
     m_list->setRoomy(roomy);
@@ -97,7 +112,9 @@ void OpenItemsCard::fill() {
     m_list->setMinimumHeight(count > 0 ? m_list->rowHeight(false) : 0);
     m_list->setVisible(count > 0);
     m_nothing->setVisible(count == 0);
-    m_all->setText(count > 1 ? tr("All %1 open items ›").arg(count) : tr("After the walk ›"));
+    m_all->setText(m_open > 1    ? tr("All %1 open items ›").arg(m_open)
+                   : m_open == 1 ? tr("1 open item ›")
+                                 : tr("Open items ›"));
 }
 
 void OpenItemsCard::lookChanged() {

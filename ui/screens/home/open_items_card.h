@@ -6,6 +6,7 @@
 #include "ui/session/vessel_session.h"
 
 class QPushButton;
+class QBoxLayout;
 class QVBoxLayout;
 
 namespace latchround::ui {
@@ -33,10 +34,13 @@ protected:
 
 private:
     void fill();
+    void placeCount();
 
     VesselSession& m_session;
     std::vector<OpenItem> m_items;
+    int m_open = 0; ///< written up, as the review screen lists them
     QVBoxLayout* m_lines;
+    QBoxLayout* m_head;
     Label* m_title;
     Label* m_count;
     Label* m_nothing;

@@ -39,9 +39,9 @@ WalkdownCard::WalkdownCard(VesselSession& session, QWidget* parent)
     auto* figures = new QHBoxLayout(m_figures_box);
     figures->setContentsMargins(0, 0, 0, 0);
     addFigure(*figures, "done", tr("done"), &Colours::ink);
-    addFigure(*figures, "satisfactory", tr("sat."), &Colours::good);
-    addFigure(*figures, "to-settle", tr("to settle"), &Colours::again);
-    addFigure(*figures, "unsatisfactory", tr("unsat."), &Colours::bad);
+    addFigure(*figures, "satisfactory", tr("SAT"), &Colours::good);
+    addFigure(*figures, "to-settle", tr("undecided"), &Colours::again);
+    addFigure(*figures, "unsatisfactory", tr("UNSAT"), &Colours::bad);
     m_said->addWidget(m_figures_box);
     m_said->addStretch(1);
     m_keys->addWidget(m_main, 4);
@@ -89,11 +89,11 @@ void WalkdownCard::refresh() {
     m_title->setText(m_session.goesOn() ? tr("Walkdown under way") : tr("No walkdown under way"));
     m_no_doors = m_session.arrangement().doors.empty();
     if (m_no_doors) {
-        m_aim->setText(tr("This register has no doors yet, so there is nothing to walk. Take in a "
-                          "register that lists them."));
+        m_aim->setText(tr("This register lists no doors yet, so no walkdown can begin. Import one "
+                          "that lists them."));
     } else if (!walkdown) {
-        m_aim->setText(tr("Nothing was tested yet with this register. A walkdown begins with a "
-                          "plan: who, which doors, in which order."));
+        m_aim->setText(tr("Nothing has been tested yet with this register. A walkdown begins with "
+                          "a plan: who, which doors, in what order."));
     } else if (!walkdown->end) {
         const Stamp& begun = walkdown->begun_by;
         m_aim->setText(tr("%1, %2. Begun %3 at %4 by %5")
@@ -101,7 +101,7 @@ void WalkdownCard::refresh() {
                                 dayWords(begun.when), clockWords(begun.when),
                                 nameOf(m_session.ledger(), begun.person)));
     } else {
-        m_aim->setText(tr("The last one: %1, %2. Ended %3")
+        m_aim->setText(tr("Last walkdown: %1, %2. Ended %3")
                            .arg(aimWords(walkdown->plan), doorCountWords(tally.doors),
                                 dayWords(walkdown->end->stamp.when)));
     }
@@ -117,7 +117,7 @@ void WalkdownCard::refresh() {
     m_walk_keys->setVisible(walkdown && !only_shown);
     m_main->setEnabled(walkdown || !only_shown);
     m_main->setText(only_shown && walkdown ? tr("Look at the doors ›")
-                    : m_no_doors           ? tr("Take in a register ›")
+                    : m_no_doors           ? tr("Import a register ›")
                     : !under_way           ? tr("Begin a walkdown ›")
                     : m_next.isEmpty()     ? tr("All doors done: end the walkdown ›")
                                            : tr("Carry on at %1 ›").arg(m_next));

@@ -7,7 +7,7 @@
 
 #include "ui/keys/row_pager.h"
 #include "ui/lists/value_row.h"
-#include "ui/look/label.h"
+#include "ui/look/english_label.h"
 #include "ui/look/touch_style.h"
 #include "ui/screens/plan/brief_row.h"
 #include "ui/screens/plan/brief_words.h"
@@ -47,7 +47,7 @@ QWidget* BriefPage::makeBrief() {
     auto* lines = new QVBoxLayout(side);
     m_columns.push_back(lines);
     m_brief_title =
-        new Label(tr("Read out to everyone who walks"), TextSize::Heading, Ink::Plain, true);
+        new Label(tr("Read out to everyone taking part"), TextSize::Heading, Ink::Plain, true);
     lines->addWidget(m_brief_title);
     m_brief = new RowPager;
     m_brief->setObjectName(QStringLiteral("brief"));
@@ -65,12 +65,25 @@ QWidget* BriefPage::makeBrief() {
         });
         m_brief_rows.push_back(row);
         rows.push_back(row);
+        if (!parts[i].english.isEmpty())
+            rows.push_back(new BelowBriefRow(new EnglishLabel(parts[i].english)));
     }
+    auto* source = new Label(
+        tr("Common practice, no published source. Source for the deaths: accident reports of P&I "
+           "clubs and flag States."),
+        TextSize::Small, Ink::Muted);
+    // Two texts of each part need the room below them.
+    const bool in_rows =
+        std::ranges::any_of(parts, [](const BriefPart& part) { return !part.english.isEmpty(); });
+    if (in_rows)
+        rows.push_back(new BelowBriefRow(source));
+    for (QWidget* row : rows)
+        if (qobject_cast<BelowBriefRow*>(row))
+            RowPager::makeFollow(*row);
     m_brief->setRows(std::move(rows));
     lines->addWidget(m_brief, 1);
-    lines->addWidget(new Label(
-        tr("Common practice, no source. Deaths: accident reports of P&I clubs and flag States."),
-        TextSize::Small, Ink::Muted));
+    if (!in_rows)
+        lines->addWidget(source);
     return side;
 }
 
@@ -98,7 +111,7 @@ QWidget* BriefPage::makeAgreed() {
     m_state->setObjectName(QStringLiteral("brief-state"));
     lines->addWidget(m_state);
     m_keys = new QHBoxLayout;
-    m_back = new QPushButton(tr("‹ The plan"));
+    m_back = new QPushButton(tr("‹ Plan"));
     m_begin = new QPushButton;
     m_back->setObjectName(QStringLiteral("to-plan"));
     m_begin->setObjectName(QStringLiteral("begin"));
@@ -126,20 +139,22 @@ void BriefPage::refresh() {
 QString BriefPage::whatIsMissing() const {
     if (m_session.personName().isEmpty() &&
         std::ranges::find(m_draft.joined, m_session.person(), &Person::id) == m_draft.joined.end())
-        return tr("Say first, in the plan, who records.");
+        return tr("In the plan, choose who is recording.");
     for (int i = 0; i < agreed_count; ++i)
         if (m_draft.agreed[std::size_t(i)].empty())
-            return tr("Not agreed yet: %1.").arg(agreedTitle(Agreed(i)).toLower());
+            return tr("Not yet agreed: %1.").arg(agreedTitle(Agreed(i)).toLower());
     const std::size_t read = m_draft.read_out.size();
     if (read < m_brief_rows.size())
-        return tr("%1 of %2 parts of the brief read out.").arg(read).arg(m_brief_rows.size());
+        return tr("%1 of %2 parts of the brief read.").arg(read).arg(m_brief_rows.size());
     return {};
 }
 
 void BriefPage::showState() {
     for (int i = 0; i < agreed_count; ++i) {
-        const QString words = wordingWords(m_draft.agreed[std::size_t(i)]);
-        m_agreed_rows[std::size_t(i)]->setKey(words.isEmpty() ? tr("choose") : words);
+        const Wording& agreed = m_draft.agreed[std::size_t(i)];
+        ValueRow& row = *m_agreed_rows[std::size_t(i)];
+        row.setKey(agreed.empty() ? tr("choose") : wordingWords(agreed));
+        setEnglish(*row.key(), agreedEnglish(Agreed(i), agreed));
     }
     const bool waiting = !m_waiting.isEmpty();
     const QString missing = whatIsMissing();

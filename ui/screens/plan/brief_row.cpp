@@ -10,10 +10,21 @@
 
 namespace latchround::ui {
 
+namespace {
+
+void endRow(QWidget& row, const Colours& colours) {
+    QPainter painter(&row);
+    painter.setPen(QPen(colours.hairline, 1));
+    painter.drawLine(QPointF(0, row.height() - 0.5), QPointF(row.width(), row.height() - 0.5));
+}
+
+} // namespace
+
 BriefRow::BriefRow(const BriefPart& part, QWidget* parent)
     : Part(parent)
     , m_line(new QBoxLayout(QBoxLayout::LeftToRight, this))
-    , m_key(new QPushButton(tr("Read out"))) {
+    , m_key(new QPushButton(tr("Mark as read")))
+    , m_is_last(part.english.isEmpty()) {
     auto* lines = new QVBoxLayout;
     lines->setSpacing(2);
     lines->addStretch(1);
@@ -23,12 +34,14 @@ BriefRow::BriefRow(const BriefPart& part, QWidget* parent)
     m_line->addLayout(lines, 1);
     m_line->addWidget(m_key, 0, Qt::AlignVCenter);
     m_key->setCheckable(true);
-    m_key->setAccessibleName(tr("Read out: %1").arg(part.title));
+    m_key->setAccessibleName(tr("Mark as read: %1").arg(part.title));
     setRole(*m_key, "choice");
     setTone(*m_key, "good");
     setAccessibleName(part.title);
     setAccessibleDescription(part.words);
     connect(m_key, &QPushButton::clicked, this, &BriefRow::readOut);
+    connect(m_key, &QPushButton::toggled, this,
+            [this](bool read) { m_key->setText(read ? tr("Read") : tr("Mark as read")); });
     lookChanged();
 }
 
@@ -55,9 +68,26 @@ void BriefRow::resizeEvent(QResizeEvent* event) {
 }
 
 void BriefRow::paintEvent(QPaintEvent*) {
-    QPainter painter(this);
-    painter.setPen(QPen(colours().hairline, 1));
-    painter.drawLine(QPointF(0, height() - 0.5), QPointF(width(), height() - 0.5));
+    if (m_is_last)
+        endRow(*this, colours());
+}
+
+BelowBriefRow::BelowBriefRow(Label* words, QWidget* parent)
+    : Part(parent) {
+    auto* lines = new QVBoxLayout(this);
+    lines->addWidget(words);
+    lines->addStretch(1);
+    BelowBriefRow::lookChanged();
+}
+
+void BelowBriefRow::lookChanged() {
+    const Sizes& s = sizes();
+    layout()->setContentsMargins(s.pad, 0, s.pad, s.gap / 2);
+    Part::lookChanged();
+}
+
+void BelowBriefRow::paintEvent(QPaintEvent*) {
+    endRow(*this, colours());
 }
 
 } // namespace latchround::ui

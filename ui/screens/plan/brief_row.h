@@ -1,4 +1,5 @@
-// One part of the brief, with the key that says it was read out.
+// One part of the brief, with the key that says it was read out; and what is said below a part,
+// which has a page of its own where both have no room on one.
 #pragma once
 
 #include "ui/look/part.h"
@@ -8,7 +9,19 @@ class QPushButton;
 
 namespace latchround::ui {
 
+class Label;
 struct BriefPart;
+
+/// The English of a part, or where the brief comes from. Takes the words.
+class BelowBriefRow : public Part {
+    Q_OBJECT
+public:
+    explicit BelowBriefRow(Label* words, QWidget* parent = nullptr);
+
+protected:
+    void lookChanged() override;
+    void paintEvent(QPaintEvent* event) override;
+};
 
 class BriefRow : public Part {
     Q_OBJECT
@@ -30,6 +43,7 @@ private:
 
     QBoxLayout* m_line;
     QPushButton* m_key;
+    bool m_is_last; ///< nothing belongs to it: a line ends it
 };
 
 } // namespace latchround::ui

@@ -1,9 +1,10 @@
 #include "ui/screens/plan/brief_words.h"
 
 #include <QCoreApplication>
-#include <QStringList>
 
+#include "ui/words/english_beneath.h"
 #include "ui/words/offered.h"
+#include "ui/words/radio_words.h"
 
 namespace latchround::ui {
 
@@ -13,32 +14,39 @@ class Brief {
     Q_DECLARE_TR_FUNCTIONS(latchround::ui::Brief)
 };
 
-} // namespace
-
-std::vector<BriefPart> briefParts() {
+std::vector<BriefPart> partsInLanguage() {
     return {
         {Brief::tr("Protective equipment"),
          Brief::tr(
-             "Safety shoes and gloves on, hearing protection where the alarm is near, a torch and "
-             "a radio that was tried just now. Nothing loose that a leaf can catch.")},
-        {Brief::tr("What can crush whom"),
+             "Wear safety shoes and gloves, and hearing protection near the alarm. Carry a torch "
+             "and a radio you have just checked. Wear nothing loose that a leaf can catch.")},
+        {Brief::tr("Crush hazards"),
          Brief::tr(
-             "Edges, meeting stiles and pockets crush hands, feet and heads: keep off. Nobody "
-             "walks through a moving door. Most published crush deaths: powered watertight doors "
-             "passed before fully open.")},
-        {Brief::tr("People kept apart"),
+             "Edges, meeting stiles and pockets crush hands, feet and heads: keep clear. Never "
+             "walk through a moving door. Most published crush deaths: powered watertight doors, "
+             "entered before they were fully open.")},
+        {Brief::tr("People kept clear"),
          Brief::tr(
-             "Passengers, children, carts and cables are clear of every door of the release "
-             "group and kept clear. A watch stands at each of these doors, on both sides. One "
-             "group at a time, and the local test first.")},
+             "Clear passengers, children, carts and cables from every door of the release group. "
+             "Keep them clear. Post a lookout on each side of every door that will move. Release "
+             "one group at a time. Test locally first.")},
         {Brief::tr("The control station"),
          Brief::tr(
-             "The release is announced. Channel, start word and stop word are agreed, and the "
-             "control station has said them back.")},
+             "Announce the release. Agree the channel, the start word and the stop word. Have the "
+             "control station read them back.")},
         {Brief::tr("Who may stop the test"),
          Brief::tr(
-             "Anyone, at any moment, with the stop word. The doors stop first, the questions come "
-             "after.")}};
+             "Anyone, at any time, by saying the stop word. Stop the doors first. Ask questions "
+             "afterwards.")}};
+}
+
+} // namespace
+
+std::vector<BriefPart> briefParts() {
+    std::vector<BriefPart> parts = partsInLanguage();
+    for (std::size_t i = 0; i < parts.size(); ++i)
+        parts[i].english = englishBeneath([i] { return partsInLanguage()[i].words; });
+    return parts;
 }
 
 QString agreedTitle(Agreed agreed) {
@@ -54,7 +62,7 @@ QString agreedTitle(Agreed agreed) {
     case Agreed::MayStop:
         break;
     }
-    return Brief::tr("May stop the test");
+    return Brief::tr("Who may stop the test");
 }
 
 QString agreedHelp(Agreed agreed) {
@@ -62,7 +70,7 @@ QString agreedHelp(Agreed agreed) {
     case Agreed::ControlStation:
         return Brief::tr("who releases the doors");
     case Agreed::Channel:
-        return Brief::tr("how one speaks with it");
+        return Brief::tr("how to reach it");
     case Agreed::StartWord:
         return Brief::tr("no door is released without it");
     case Agreed::StopWord:
@@ -70,31 +78,30 @@ QString agreedHelp(Agreed agreed) {
     case Agreed::MayStop:
         break;
     }
-    return Brief::tr("who may say the stop word");
+    return Brief::tr("by saying the stop word");
 }
 
 std::vector<Wording> agreedPhrases(Agreed agreed) {
-    const auto own = [](const QStringList& texts) {
-        std::vector<Wording> words;
-        for (const QString& text : texts)
-            words.emplace_back(text.toStdString());
-        return words;
-    };
     switch (agreed) {
     case Agreed::ControlStation:
         return offeredFor(OfferedFor::ControlStation);
     case Agreed::Channel:
         return offeredFor(OfferedFor::Channel);
     case Agreed::StartWord:
-        return own(
-            {Brief::tr("release now"), Brief::tr("doors closing"), Brief::tr("close the doors")});
+        return {offeredStartWord().toStdString()};
     case Agreed::StopWord:
-        return own(
-            {Brief::tr("stop stop stop"), Brief::tr("doors stop"), Brief::tr("hold the doors")});
+        return {offeredStopWord().toStdString()};
     case Agreed::MayStop:
         break;
     }
     return offeredFor(OfferedFor::MayStop);
+}
+
+QString agreedEnglish(Agreed agreed, const Wording& words) {
+    if (agreed != Agreed::StartWord && agreed != Agreed::StopWord)
+        return {};
+    const RadioWord word = radioWord(words.text);
+    return englishBeneath([&] { return word.words(); });
 }
 
 Wording usualWords(Agreed agreed) {

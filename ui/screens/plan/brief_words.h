@@ -14,6 +14,7 @@ namespace latchround::ui {
 struct BriefPart {
     QString title;
     QString words;
+    QString english{}; ///< to stand beneath; empty for none
 };
 
 std::vector<BriefPart> briefParts();
@@ -24,6 +25,8 @@ QString agreedTitle(Agreed agreed);
 QString agreedHelp(Agreed agreed);
 /// Start and stop words are said over the radio as they stand; they are no phrases.
 std::vector<Wording> agreedPhrases(Agreed agreed);
+/// Of a start or stop word, to stand beneath it; empty for none.
+QString agreedEnglish(Agreed agreed, const Wording& words);
 /// Offered on the first walkdown; empty where it must be asked for.
 Wording usualWords(Agreed agreed);
 

@@ -95,11 +95,12 @@ Wording recordedScope(const PlanDraft& draft) {
 
 QString scopeWords(const PlanDraft& draft) {
     const QString doors = wordingWords(doorsOf(draft));
-    return draft.sample ? QCoreApplication::translate("PlanDraft", "%1, a sample of %2 by lot %3")
-                              .arg(doors)
-                              .arg(draft.route.doors.size())
-                              .arg(draft.sample->random_seed)
-                        : doors;
+    return draft.sample
+               ? QCoreApplication::translate("PlanDraft", "%1, random sample of %2 (seed %3)")
+                     .arg(doors)
+                     .arg(draft.route.doors.size())
+                     .arg(draft.sample->random_seed)
+               : doors;
 }
 
 WalkdownBegun walkdownOf(const VesselSession& session, const PlanDraft& draft) {

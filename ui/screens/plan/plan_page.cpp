@@ -48,12 +48,11 @@ QString sumWords(const PlanDraft& draft) {
                  QString::fromStdString(route.doors.front()));
     const double saved = route.by_number_m - route.length_m;
     return saved < 1 ? words
-                     : words + PlanPage::tr(" %1 less than in the order of their numbers.")
-                                   .arg(metres(saved));
+                     : words + PlanPage::tr(" %1 shorter than in number order.").arg(metres(saved));
 }
 
 QString sampleWords(const SampleDrawn& sample, int drawn) {
-    return PlanPage::tr("if none of the %1 fails: %2 sure that %3")
+    return PlanPage::tr("if none of the %1 fails: %2 confidence that %3")
         .arg(drawn)
         .arg(confidenceWords(sample.confidence_ppm), claimedWords(sample.of_doors, sample.at_most));
 }
@@ -102,14 +101,14 @@ QWidget* PlanPage::makeWho() {
     m_purpose = new ChoiceKeys("purpose", ChoiceKeys::Many::One, purposes_at_once);
     m_recorder = new ChoiceKeys("person", ChoiceKeys::Many::One, people_at_once);
     m_team = new ChoiceKeys("team", ChoiceKeys::Many::Several, people_at_once);
-    m_recorder->setAccessibleName(tr("Who records"));
-    m_team->setAccessibleName(tr("Who walks along"));
-    m_team_title = titleOf(tr("Who walks along"));
+    m_recorder->setAccessibleName(tr("Recorded by"));
+    m_team->setAccessibleName(tr("Accompanied by"));
+    m_team_title = titleOf(tr("Accompanied by"));
     auto* add = new QPushButton(tr("Add a person"));
     add->setObjectName(QStringLiteral("add-person"));
     setRole(*add, "plain");
-    lines->addWidget(partOf({titleOf(tr("What for")), m_purpose}));
-    lines->addWidget(partOf({titleOf(tr("Who records")), m_recorder, add}));
+    lines->addWidget(partOf({titleOf(tr("Purpose")), m_purpose}));
+    lines->addWidget(partOf({titleOf(tr("Recorded by")), m_recorder, add}));
     lines->addWidget(partOf({m_team_title, m_team}));
     lines->addStretch(1);
     connect(m_purpose, &ChoiceKeys::touched, this,
@@ -139,7 +138,7 @@ QWidget* PlanPage::makeDoors() {
     m_scope = new ChoiceKeys("scope", ChoiceKeys::Many::One, FailedKey + 1);
     m_heel = new ValueRow(tr("Ship's heel"), {});
     m_heel->key()->setObjectName(QStringLiteral("heel"));
-    m_heel->setDetail(tr("over 1 degree a closing time is advice only"));
+    m_heel->setDetail(tr("over 1 degree, closing times are advice only"));
     m_sample = new ValueRow(tr("How many of these"), {});
     m_sample->key()->setObjectName(QStringLiteral("sample"));
     m_profile = new ZoneProfile;
@@ -150,7 +149,7 @@ QWidget* PlanPage::makeDoors() {
     m_sum->setObjectName(QStringLiteral("plan-sum"));
     m_missing = new Label({}, TextSize::Body, Ink::Again);
     m_missing->setObjectName(QStringLiteral("plan-missing"));
-    m_next = new QPushButton(tr("To the brief ›"));
+    m_next = new QPushButton(tr("Safety brief ›"));
     m_next->setObjectName(QStringLiteral("to-brief"));
     setRole(*m_next, "primary", true);
     lines->addWidget(partOf({titleOf(tr("Which doors")), m_scope}), 0, Qt::AlignTop);
@@ -287,19 +286,19 @@ void PlanPage::setSample(std::optional<int> at_most, int confidence_ppm) {
 
 void PlanPage::showSample() {
     if (!m_draft.sample) {
-        m_sample->setKey(tr("Every one"));
-        m_sample->setDetail(tr("or a sample drawn by lot, and what it proves"));
+        m_sample->setKey(tr("All"));
+        m_sample->setDetail(tr("or a random sample, and what it proves"));
         return;
     }
     const SampleDrawn& sample = *m_draft.sample;
     const int drawn = int(m_draft.route.doors.size());
-    m_sample->setKey(tr("%1 by lot").arg(drawn));
+    m_sample->setKey(tr("%1 drawn").arg(drawn));
     m_sample->setDetail(sampleWords(sample, drawn));
 }
 
 void PlanPage::showNext() {
     const std::vector<std::string>& doors = m_draft.route.doors;
-    m_sum->setText(doors.empty() ? tr("No door is in this scope.") : sumWords(m_draft));
+    m_sum->setText(doors.empty() ? tr("No doors in this scope.") : sumWords(m_draft));
     Arrangement in_scope = m_session.arrangement();
     std::erase_if(in_scope.doors, [&doors](const Door& door) {
         return std::ranges::find(doors, door.number) == doors.end();
@@ -311,7 +310,7 @@ void PlanPage::showNext() {
     m_profile->setVerdicts(std::move(last));
     const bool somebody =
         std::ranges::find(m_people, m_session.person(), &Person::id) != m_people.end();
-    m_missing->setText(somebody ? QString() : tr("Say first who records."));
+    m_missing->setText(somebody ? QString() : tr("First choose who is recording."));
     m_missing->setVisible(!somebody);
     m_next->setEnabled(somebody && !doors.empty());
 }

@@ -62,7 +62,7 @@ void PlanScreen::showPlan() {
 }
 
 void PlanScreen::showBrief() {
-    bar().setTitle(isSmall() ? tr("Brief") : tr("Brief before the doors"),
+    bar().setTitle(isSmall() ? tr("Brief") : tr("Safety brief"),
                    QString::fromStdString(session().arrangement().particulars.name));
     m_brief->refresh();
     m_brief->begin();

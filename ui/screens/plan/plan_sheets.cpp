@@ -14,6 +14,7 @@
 #include "ui/screens/plan/brief_words.h"
 #include "ui/words/claim_words.h"
 #include "ui/words/door_words.h"
+#include "ui/words/offered.h"
 
 namespace latchround::ui {
 
@@ -83,7 +84,7 @@ void PlanSheets::heel() {
     auto* sheet = new Sheet(m_over, tr("Ship's heel, degrees"));
     auto* keypad = new Keypad;
     keypad->setObjectName(QStringLiteral("heel-pad"));
-    keypad->setTitle(tr("over 1 degree a closing time is advice only"));
+    keypad->setTitle(tr("over 1 degree, closing times are advice only"));
     keypad->setUnit(tr("degrees"));
     keypad->setDecimals(1);
     connect(keypad, &Keypad::entered, sheet, [this, sheet](double degrees) {
@@ -103,10 +104,10 @@ void PlanSheets::sample() {
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    QStringList names{tr("Every one")};
+    QStringList names{tr("All")};
     const std::vector<SampleOffer> offers = sampleOffers(m_session.arrangement(), doors);
     for (const SampleOffer& offer : offers)
-        names << tr("%1 by lot: %2 sure that at most %3 are defective")
+        names << tr("%1 at random: %2 confidence that at most %3 are defective")
                      .arg(offer.doors)
                      .arg(confidenceWords(offer.confidence))
                      .arg(offer.at_most);
@@ -114,10 +115,9 @@ void PlanSheets::sample() {
     picker->setObjectName(QStringLiteral("sample-choice"));
     lines->addWidget(picker);
     lines->addWidget(new Label(
-        tr("What a sample says holds if none of it fails. The doors are shared out over zones and "
-           "kinds and drawn by lot; a door chosen by anybody would prove nothing about the rest. "
-           "A sample never takes the place of a test that the flag or the rules ask of every "
-           "door."),
+        tr("The result is valid only if no door of the sample fails. The doors are spread over "
+           "zones and kinds and drawn at random; hand-picked doors prove nothing about the rest. "
+           "A sample never replaces a test that the flag or the rules require of every door."),
         TextSize::Body, Ink::Muted));
     connect(picker, &PhrasePicker::picked, sheet,
             [this, sheet, names, offers](const QString& picked) {
@@ -136,7 +136,10 @@ void PlanSheets::sample() {
 void PlanSheets::agree(Agreed agreed) {
     auto* sheet = new Sheet(m_over, agreedTitle(agreed));
     auto* picker = new PhrasePicker;
-    picker->setPhrases(agreedPhrases(agreed));
+    std::vector<PhrasePicker::Choice> choices;
+    for (const Wording& phrase : agreedPhrases(agreed))
+        choices.push_back({wordingWords(phrase), phrase, agreedEnglish(agreed, phrase)});
+    picker->setChoices(std::move(choices));
     picker->setObjectName(QStringLiteral("agree"));
     connect(picker, &PhrasePicker::picked, sheet,
             [this, sheet, agreed](const QString&, const Wording& words) {

@@ -20,7 +20,7 @@ bool isEmpty(const QWidget& part) {
 
 StageKeys::StageKeys(const QString& name, QWidget* parent)
     : Part(parent)
-    , m_before(keyOf(tr("‹ Before"), "stage-before"))
+    , m_before(keyOf(tr("‹ Previous"), "stage-before"))
     , m_on(keyOf(tr("Next ›"), "stage-on", "primary"))
     , m_line(new QHBoxLayout(this)) {
     m_before->setObjectName(name + QStringLiteral("-before"));
@@ -91,7 +91,7 @@ void StageKeys::show() {
     }
     setVisible(m_one);
     const bool first = m_at == 0 && !m_before_first.isEmpty();
-    m_before->setText(first ? m_before_first : tr("‹ Before"));
+    m_before->setText(first ? m_before_first : tr("‹ Previous"));
     m_before->setEnabled(first || m_at > 0);
     const bool last = m_at + 1 == int(m_parts.size());
     m_on->setVisible(!last);

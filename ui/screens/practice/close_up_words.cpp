@@ -19,7 +19,7 @@ QString plateSeen(const Seen& seen) {
     case PlateState::Read:
         return CloseUpWords::tr("A plate engraved %1").arg(plainText(word(seen.truth.plate)));
     case PlateState::Illegible:
-        return CloseUpWords::tr("A plate scoured bare; no letter is left");
+        return CloseUpWords::tr("A plate worn bare; no letter is legible");
     case PlateState::None:
         break;
     }
@@ -38,7 +38,7 @@ QString holdBackSeen(const Seen& seen) {
 QString portSeen(const Seen& seen) {
     if (!seen.door.hose_port)
         return CloseUpWords::tr("The lower corner of the leaf, plain");
-    const QString port = CloseUpWords::tr("A port 150 mm square, %1");
+    const QString port = CloseUpWords::tr("A port 150 mm by 150 mm, %1");
     if (seen.port_open >= 0.99)
         return port.arg(CloseUpWords::tr("its cover lifted"));
     return port.arg(seen.port_open > 0 ? CloseUpWords::tr("its cover hangs part open")
@@ -47,7 +47,7 @@ QString portSeen(const Seen& seen) {
 
 QString panelSeen(const Seen& seen) {
     if (!seen.panel_shut)
-        return CloseUpWords::tr("Two lamps, nobody has told of them yet");
+        return CloseUpWords::tr("Two lamps; no one has read them out yet");
     return *seen.panel_shut ? CloseUpWords::tr("The lamp marked shut is lit")
                             : CloseUpWords::tr("The lamp marked open is lit");
 }
@@ -55,8 +55,8 @@ QString panelSeen(const Seen& seen) {
 QString edgeSeen(const Seen& seen) {
     if (!seen.reopened_m)
         return CloseUpWords::tr(
-            "A soft edge on the leaf and a block before it; nothing was run onto it yet");
-    return CloseUpWords::tr("The edge stands %1 back from the block, by the tape")
+            "A soft edge on the leaf and a block in front of it; no run against it yet");
+    return CloseUpWords::tr("The edge is %1 back from the block, by tape measure")
         .arg(statedWords(*seen.reopened_m, "m", 2));
 }
 
@@ -79,7 +79,8 @@ QString seenWords(Spot spot, const Seen& seen) {
                    : CloseUpWords::tr("The deck on both sides, nothing on it");
     case Spot::Pocket:
         return seen.truth.pocket_litter
-                   ? CloseUpWords::tr("A cup, crumpled paper and an end of line on the bottom rail")
+                   ? CloseUpWords::tr(
+                         "A cup, crumpled paper and a length of rope on the bottom rail")
                    : CloseUpWords::tr("Two plates and the bottom rail between them, nothing on it");
     case Spot::Rails:
         return CloseUpWords::tr("Bright rail, two hangers, their rollers on it");
@@ -87,7 +88,7 @@ QString seenWords(Spot spot, const Seen& seen) {
         return edgeSeen(seen);
     case Spot::Seals:
         return seen.truth.painted_seal
-                   ? CloseUpWords::tr("Paint of the bulkhead runs over the seal")
+                   ? CloseUpWords::tr("Bulkhead paint runs over the seal")
                    : CloseUpWords::tr("A dark strip in its groove, from top to bottom");
     case Spot::Hinges:
         return CloseUpWords::tr("Hinges with all their screws, the gap at the head even");
@@ -95,8 +96,8 @@ QString seenWords(Spot spot, const Seen& seen) {
         return CloseUpWords::tr("A dry body, the arm in its shoe on the frame");
     case Spot::Latch:
         return seen.truth.latches
-                   ? CloseUpWords::tr("The bolt stands well out of its case")
-                   : CloseUpWords::tr("The tip of the bolt just shows out of its case");
+                   ? CloseUpWords::tr("The bolt projects well out of its case")
+                   : CloseUpWords::tr("Only the tip of the bolt projects from its case");
     case Spot::HoldBack:
         return holdBackSeen(seen);
     case Spot::LeafFace:
@@ -106,7 +107,7 @@ QString seenWords(Spot spot, const Seen& seen) {
     case Spot::Plate:
         return plateSeen(seen);
     case Spot::Switch:
-        return CloseUpWords::tr("The release at this side under its cover, lever upright");
+        return CloseUpWords::tr("The release on this side under its cover, lever upright");
     case Spot::Panel:
         return panelSeen(seen);
     case Spot::Papers:

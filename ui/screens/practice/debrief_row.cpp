@@ -4,7 +4,9 @@
 #include <QPainter>
 #include <QVBoxLayout>
 
+#include "ui/look/english_label.h"
 #include "ui/ship/door_glyph.h"
+#include "ui/words/english_beneath.h"
 
 namespace latchround::ui {
 
@@ -62,6 +64,11 @@ void DebriefRow::addLine(const QString& words, Ink ink, TextSize size) {
     m_words->addWidget(new Label(words, size, ink));
     m_spoken += QStringLiteral(". ") + words;
     setAccessibleName(m_spoken);
+}
+
+void DebriefRow::addWarning(const std::function<QString()>& words) {
+    addLine(words());
+    m_words->addWidget(new EnglishLabel(englishBeneath(words)));
 }
 
 void DebriefRow::lookChanged() {

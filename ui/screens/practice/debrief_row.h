@@ -1,6 +1,8 @@
 // One thing of the debrief to be read: a sign, a headline, and lines below it.
 #pragma once
 
+#include <functional>
+
 #include "core/grading/verdict.h"
 #include "ui/look/button_drawing.h"
 #include "ui/look/label.h"
@@ -20,6 +22,8 @@ public:
     DebriefRow(Verdict verdict, const QString& headline);
 
     void addLine(const QString& words, Ink ink = Ink::Plain, TextSize size = TextSize::Body);
+    /// A line by which people keep clear, with its English beneath (ui/words/english_beneath.h).
+    void addWarning(const std::function<QString()>& words);
 
 protected:
     void lookChanged() override;

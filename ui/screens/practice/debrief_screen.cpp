@@ -29,8 +29,8 @@ DebriefScreen::DebriefScreen(VesselSession& session, QWidget* parent)
     , m_group(new QButtonGroup(this))
     , m_pane(new ReadingPane(tr("Debrief")))
     , m_score_pane(new ReadingPane(tr("Score")))
-    , m_notice(new Label(tr("Practice replaces neither the instruction by licensed people nor "
-                            "the rules of the flag Administration."),
+    , m_notice(new Label(tr("Practice does not replace instruction by licensed people or the rules "
+                            "of the flag Administration."),
                          TextSize::Body, Ink::Plain))
     , m_foot(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_back(keyOf(tr("‹ Score"), "debrief-score"))
@@ -82,13 +82,13 @@ void DebriefScreen::show(const practice::Exercise& exercise, const practice::Deb
     const int people = debrief.endangered + debrief.cautions_untrue;
     for (const auto& [section, words] :
          {std::pair{Section::Faults, tr("Faults (%1)").arg(debrief.faults.size())},
-          {Section::Rows, tr("Rows (%1)").arg(differ)},
+          {Section::Rows, tr("Checks (%1)").arg(differ)},
           {Section::People, tr("People (%1)").arg(people)},
           {Section::Marks, tr("Marks (%1)").arg(debrief.marks.size())}}) {
         m_keys[section]->setText(words);
         m_keys[section]->setAccessibleName(words);
     }
-    m_keys[Section::Rows]->setAccessibleName(tr("%1 rows that differ").arg(differ));
+    m_keys[Section::Rows]->setAccessibleName(tr("%1 checks that differ").arg(differ));
     m_sections->arrange();
     // People come first where there is something to say of them.
     const Section first = people > 0 ? Section::People : Section::Faults;
@@ -137,8 +137,12 @@ void DebriefScreen::place() {
     else if (!small && m_score->parentWidget() != page())
         m_sides->insertWidget(0, m_score);
     m_group->setExclusive(!alone); // beside the score no section is chosen
-    for (const auto& [section, key] : m_keys)
+    for (const auto& [section, key] : m_keys) {
         key->setChecked(section == m_section);
+        // Four keys of two lines take less of a small page than two rows of keys.
+        key->setText(small ? key->text().replace(QLatin1String(" ("), QLatin1String("\n("))
+                           : key->text().replace(QLatin1String("\n("), QLatin1String(" (")));
+    }
     m_sections->setVisible(!small || alone);
     m_sections->arrange();
     m_back->setVisible(small && !alone);

@@ -56,7 +56,7 @@ DebriefRow* faultRow(const practice::FaultCompared& fault, const VesselSession& 
     if (const Requirement* asked = askedRow(session, fault))
         row->addLine(rowAndCitation(*asked), Ink::Muted, TextSize::Small);
     else if (fault.fault == practice::Fault::PeopleInPath)
-        row->addLine(DebriefWords::tr("Stop is the answer: no row of the catalogue is."),
+        row->addLine(DebriefWords::tr("The right response is to stop. No requirement covers this."),
                      Ink::Muted, TextSize::Small);
     return row;
 }
@@ -73,8 +73,8 @@ QString figureWords(std::optional<double> figure, std::string_view unit) {
 void readFaults(ReadingPane& pane, const practice::Debrief& debrief, const VesselSession& session) {
     using practice::Outcome;
     if (debrief.faults.empty())
-        pane.add(DebriefWords::tr("No fault was there, and none was imagined."));
-    for (const Outcome outcome : {Outcome::Missed, Outcome::Imagined, Outcome::Found})
+        pane.add(DebriefWords::tr("There was no fault, and none was reported."));
+    for (const Outcome outcome : {Outcome::Missed, Outcome::Absent, Outcome::Found})
         for (const practice::FaultCompared& fault : debrief.faults)
             if (fault.outcome == outcome)
                 pane.add(faultRow(fault, session));
@@ -90,11 +90,11 @@ void readVerdicts(ReadingPane& pane, const practice::Debrief& debrief) {
         auto* row = new DebriefRow(
             each.right,
             QStringLiteral("%1 · %2").arg(QString::fromStdString(each.door), rowWords(asked)));
-        row->addLine(DebriefWords::tr("You: %1").arg(verdictWords(each.given) +
-                                                     figureWords(each.figure_given, asked.unit)));
+        row->addLine(DebriefWords::tr("You: %1").arg(
+            verdictWords(each.given) + figureWords(each.figure_given, gaugeUnit(asked))));
         row->addLine(
-            DebriefWords::tr("Right: %1")
-                .arg(verdictWords(each.right) + figureWords(each.figure_right, asked.unit)));
+            DebriefWords::tr("Correct: %1")
+                .arg(verdictWords(each.right) + figureWords(each.figure_right, gaugeUnit(asked))));
         const QString limit = limitWords(asked);
         row->addLine(limit.isEmpty() ? citationWords(asked)
                                      : limit + QStringLiteral(" · ") + citationWords(asked),
@@ -102,39 +102,41 @@ void readVerdicts(ReadingPane& pane, const practice::Debrief& debrief) {
         pane.add(row);
     }
     if (!any)
-        pane.add(DebriefWords::tr("Every row that was asked is graded as it is."));
+        pane.add(DebriefWords::tr("Every check is graded correctly."));
 }
 
 void readPeople(ReadingPane& pane, const practice::Debrief& debrief) {
     const bool endangered = debrief.endangered > 0;
     auto* people = new DebriefRow(
         endangered ? MarkShape::Cross : MarkShape::Tick, endangered ? Ink::Bad : Ink::Good,
-        !endangered ? DebriefWords::tr("Nobody was endangered")
+        !endangered ? DebriefWords::tr("No one was endangered")
         : debrief.endangered == 1
             ? DebriefWords::tr("One person was endangered")
             : DebriefWords::tr("%1 people were endangered").arg(debrief.endangered));
     people->addLine(endangered
-                        ? DebriefWords::tr("A leaf met somebody, or would have. Aboard that is a "
-                                           "crushed hand or a death: a power-operated leaf does "
-                                           "not know who stands in its way.")
-                        : DebriefWords::tr("No moving leaf met anybody."));
-    people->addLine(
-        DebriefWords::tr("Watch the opening and not the clock. Stop the moment somebody steps "
-                         "in: a run that was stopped costs two minutes."));
+                        ? DebriefWords::tr("A leaf reached someone, or would have. Aboard, that is "
+                                           "a crushed hand or a death: a power-operated leaf does "
+                                           "not know who is in its way.")
+                        : DebriefWords::tr("No moving leaf reached anyone."));
+    people->addWarning([] {
+        return DebriefWords::tr("Watch the opening, not the clock. Stop the moment someone steps "
+                                "in: a stopped run costs two minutes.");
+    });
     pane.add(people);
     const bool untrue = debrief.cautions_untrue > 0;
-    auto* cautions =
-        new DebriefRow(untrue ? MarkShape::Cross : MarkShape::Tick, untrue ? Ink::Bad : Ink::Good,
-                       !untrue ? DebriefWords::tr("Every caution was true when it was answered")
-                       : debrief.cautions_untrue == 1
-                           ? DebriefWords::tr("One caution was answered and was not true")
-                           : DebriefWords::tr("%1 cautions were answered and were not true")
-                                 .arg(debrief.cautions_untrue));
-    cautions->addLine(
-        untrue ? DebriefWords::tr("The door was armed with somebody in the way. A caution is "
-                                  "not a key to get past: look at both sides first, and have "
-                                  "people asked aside.")
-               : DebriefWords::tr("The way was clear each time a door was armed."));
+    auto* cautions = new DebriefRow(
+        untrue ? MarkShape::Cross : MarkShape::Tick, untrue ? Ink::Bad : Ink::Good,
+        !untrue ? DebriefWords::tr("Every caution was true when confirmed")
+        : debrief.cautions_untrue == 1
+            ? DebriefWords::tr("One caution was falsely confirmed")
+            : DebriefWords::tr("%1 cautions were falsely confirmed").arg(debrief.cautions_untrue));
+    cautions->addWarning([untrue] {
+        return untrue ? DebriefWords::tr(
+                            "The stopwatch was armed with someone in the way. Look at "
+                            "both sides first. Ask people to stand clear. Never confirm a "
+                            "caution just to go on.")
+                      : DebriefWords::tr("The way was clear each time the stopwatch was armed.");
+    });
     pane.add(cautions);
 }
 
@@ -143,18 +145,18 @@ void readMarks(ReadingPane& pane, const practice::Debrief& debrief) {
         pane.add(DebriefWords::tr("Nothing was timed."));
         return;
     }
-    pane.add(DebriefWords::tr("Your thumb in this exercise"), TextSize::Lead, Ink::Plain, true);
+    pane.add(DebriefWords::tr("Your reaction time in this exercise"), TextSize::Lead, Ink::Plain,
+             true);
     const ThumbDrill drill{debrief.delays};
     for (const Word<Cue>& entry : cueWords)
         pane.add(
             QStringLiteral("%1: %2").arg(cueTitle(entry.value), thumbLine(entry.value, drill)));
     pane.add(DebriefWords::tr(
-                 "The marks of all your exercises add up. Where %1 of a kind count, the "
-                 "thumb drill offers to use them as your thumb's own figures in place of the "
-                 "published ones.")
+                 "The marks of all your exercises add up. Once there are %1 of a kind, the timing "
+                 "drill offers to use them as your own figures in place of the published ones.")
                  .arg(min_trials),
              TextSize::Small, Ink::Muted);
-    pane.add(DebriefWords::tr("Each mark against the truth"), TextSize::Lead, Ink::Plain, true);
+    pane.add(DebriefWords::tr("Each mark against the true time"), TextSize::Lead, Ink::Plain, true);
     const LateScale scale = scaleOf(debrief.marks);
     for (const practice::MarkCompared& mark : debrief.marks)
         pane.add(new MarkRow(mark, scale));

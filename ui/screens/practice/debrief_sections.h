@@ -8,7 +8,8 @@ namespace latchround::ui {
 
 class ReadingPane;
 
-/// Missed first, then imagined, then found: each with what was wrong and the row it shows in.
+/// Missed first, then reported but absent, then found: each with what was wrong and the row it
+/// shows in.
 void readFaults(ReadingPane& pane, const practice::Debrief& debrief, const VesselSession& session);
 /// Rows that were graded otherwise than they are.
 void readVerdicts(ReadingPane& pane, const practice::Debrief& debrief);

@@ -21,7 +21,7 @@ EdgeView::EdgeView(QWidget* parent)
     : Part(parent) {
     setLayoutDirection(Qt::LeftToRight); // the door is as it is, whichever side words begin on
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
-    setAccessibleName(tr("Drawing of the leaf close by"));
+    setAccessibleName(tr("Close-up drawing of the leaf"));
 }
 
 void EdgeView::setDoor(const Door& door, const practice::DoorTruth& truth) {

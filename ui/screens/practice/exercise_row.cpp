@@ -2,6 +2,7 @@
 
 #include <QGridLayout>
 #include <QPainter>
+#include <QPainterPath>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -14,30 +15,43 @@ namespace latchround::ui {
 
 namespace {
 
-/// How hard it is, as one to four filled steps.
-class LevelSteps : public Part {
+/// How hard it is: of four leaves, each with its window, one to four are filled.
+class LevelLeaves : public Part {
 public:
-    explicit LevelSteps(practice::Level level)
+    explicit LevelLeaves(practice::Level level)
         : m_filled(int(level) + 1) {
         setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
     }
-    QSize sizeHint() const override { return {int(mm(7)), int(mm(8))}; }
+    QSize sizeHint() const override { return {int(mm(7)), int(mm(9))}; }
 
 protected:
     void paintEvent(QPaintEvent*) override {
         QPainter painter(this);
-        const int steps = int(practice::levelWords.size());
-        const double wide = double(width()) / steps;
-        for (int i = 0; i < steps; ++i) {
-            const double high = height() * (i + 1.0) / steps;
-            const QRectF step(i * wide + 0.5, height() - high + 0.5, wide - mm(0.5), high - 1);
-            painter.setPen(QPen(colours().edge, 1));
-            painter.setBrush(i < m_filled ? QBrush(colours().accent) : Qt::NoBrush);
-            painter.drawRect(step);
-        }
+        painter.setRenderHint(QPainter::Antialiasing);
+        constexpr int beside = 2; // and two below them
+        const int leaves = int(practice::levelWords.size());
+        const double gap = mm(1);
+        const QSizeF size((width() - gap) / beside - 1, (height() - gap) / beside - 1);
+        for (int i = 0; i < leaves; ++i)
+            paintLeaf(painter,
+                      QRectF(QPointF(0.5 + i % beside * (size.width() + 1 + gap),
+                                     0.5 + i / beside * (size.height() + 1 + gap)),
+                             size),
+                      i < m_filled);
     }
 
 private:
+    void paintLeaf(QPainter& painter, const QRectF& leaf, bool filled) const {
+        const double across = leaf.width() * 0.46;
+        QPainterPath shape;
+        shape.addRect(leaf);
+        shape.addEllipse(QPointF(leaf.center().x(), leaf.top() + leaf.height() * 0.32), across / 2,
+                         across / 2);
+        painter.setPen(QPen(filled ? colours().accent : colours().edge, 1));
+        painter.setBrush(filled ? QBrush(colours().accent) : QBrush(Qt::NoBrush));
+        painter.drawPath(shape); // odd-even: the window stays open
+    }
+
     int m_filled;
 };
 
@@ -48,21 +62,21 @@ ExerciseRow::ExerciseRow(const ui::ExerciseOffered& exercise, QWidget* parent)
     , m_grid(new QGridLayout(this))
     , m_words(new QWidget)
     , m_best(new Label({}, TextSize::Body, Ink::Plain, true))
-    , m_key(keyOf(exercise.is_sealed ? tr("Unseal ›") : tr("Practise ›"), "")) {
+    , m_key(keyOf(exercise.is_locked ? tr("Unlock ›") : tr("Practise ›"), "")) {
     auto* lines = new QVBoxLayout(m_words);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->setSpacing(2);
     lines->addStretch(1);
     lines->addWidget(new Label(exercise.title, TextSize::Lead, Ink::Plain, true));
     QStringList facts{levelWords(exercise.level), doorCountWords(exercise.doors)};
-    if (exercise.is_sealed)
-        facts << tr("sealed by the instructor");
+    if (exercise.is_locked)
+        facts << tr("locked by the instructor");
     const QString about = facts.join(QStringLiteral(" · "));
     lines->addWidget(new Label(about, TextSize::Body));
     auto* words = new Label(exercise.words, TextSize::Small, Ink::Muted);
     lines->addWidget(words);
     lines->addStretch(1);
-    m_grid->addWidget(new LevelSteps(exercise.level), 0, 0, Qt::AlignVCenter);
+    m_grid->addWidget(new LevelLeaves(exercise.level), 0, 0, Qt::AlignVCenter);
     m_grid->setColumnStretch(1, 1);
     m_grid->setRowStretch(0, 1);
     place();

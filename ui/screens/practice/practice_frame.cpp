@@ -55,7 +55,7 @@ PracticeFrame::PracticeFrame(QWidget* inside, QWidget* parent)
     , m_lines(new QVBoxLayout(this))
     , m_strip(new QWidget)
     , m_strip_line(new QHBoxLayout(m_strip))
-    , m_words(new StripWords(tr("PRACTICE: these doors are not there, nothing here is a record")))
+    , m_words(new StripWords(tr("PRACTICE: simulated doors, nothing here is a record")))
     , m_scene(keyOf(tr("At the door"), "practice-scene", "bar"))
     , m_end(keyOf(tr("End and debrief"), "practice-end", "bar")) {
     setObjectName(QStringLiteral("practice-frame"));

@@ -14,8 +14,8 @@
 #include "ui/ports/attempts.h"
 #include "ui/ports/exercises.h"
 #include "ui/screens/practice/exercise_row.h"
+#include "ui/screens/practice/password_form.h"
 #include "ui/screens/practice/progress_card.h"
-#include "ui/screens/practice/sealed_form.h"
 #include "ui/sheets/message.h"
 #include "ui/words/phrase_words.h"
 #include "ui/words/walkdown_words.h"
@@ -29,14 +29,14 @@ PracticeScreen::PracticeScreen(VesselSession& session, QWidget* parent)
     , m_head(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_sides(new QBoxLayout(QBoxLayout::LeftToRight))
     , m_left(new QVBoxLayout)
-    , m_none(
-          new Label(tr("No exercise is on this tablet. Take one in."), TextSize::Body, Ink::Muted))
+    , m_none(new Label(tr("There is no exercise on this tablet. Import one."), TextSize::Body,
+                       Ink::Muted))
     , m_list(new RowPager)
-    , m_take_in(keyOf(tr("Take in an exercise"), "take-in-exercise"))
+    , m_take_in(keyOf(tr("Import an exercise"), "take-in-exercise"))
     , m_progress(new ProgressCard) {
     setObjectName(QStringLiteral("practice"));
     bar().setBack(true);
-    bar().setTitle(tr("Practice"), tr("doors that are not there; nothing becomes a record"));
+    bar().setTitle(tr("Practice"), tr("simulated doors; nothing here is a record"));
     m_none->setObjectName(QStringLiteral("practice-none"));
     m_none->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     m_list->setObjectName(QStringLiteral("exercises"));
@@ -73,13 +73,13 @@ void PracticeScreen::offerUnfinished() {
     const auto unfinished = session().ports().exercises->unfinished();
     if (!unfinished)
         return;
-    auto* sheet = new Sheet(this, tr("An exercise was not ended"));
+    auto* sheet = new Sheet(this, tr("Unfinished exercise"));
     sheet->setObjectName(QStringLiteral("unfinished-exercise"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    lines->addWidget(new Label(tr("%1, begun %2 at %3. What was recorded stands; the doors are "
-                                  "as at its beginning.")
+    lines->addWidget(new Label(tr("%1, begun %2 at %3. What you recorded is kept; the doors are as "
+                                  "they were at the start.")
                                    .arg(unfinished->exercise.title, dayWords(unfinished->begun),
                                         clockWords(unfinished->begun)),
                                TextSize::Lead));
@@ -89,17 +89,17 @@ void PracticeScreen::offerUnfinished() {
         if (const Result<> done = session().ports().exercises->putAside(); !done)
             showMessage(this, tr("Not put aside"), errorWords(done.error()));
     });
-    if (unfinished->exercise.is_sealed) {
-        auto* form = new SealedForm;
+    if (unfinished->exercise.is_locked) {
+        auto* form = new PasswordForm;
         lines->addWidget(form);
         lines->addWidget(aside);
-        connect(form, &SealedForm::given, sheet, [this, sheet](const QString& word) {
-            if (goOn(word))
+        connect(form, &PasswordForm::given, sheet, [this, sheet](const QString& password) {
+            if (goOn(password))
                 sheet->close();
         });
     } else {
         auto* keys = new QHBoxLayout;
-        auto* go_on = keyOf(tr("Go on with it"), "unfinished-go-on", "primary");
+        auto* go_on = keyOf(tr("Continue"), "unfinished-continue", "primary");
         keys->addWidget(go_on, 1);
         keys->addWidget(aside, 1);
         lines->addLayout(keys);
@@ -112,8 +112,8 @@ void PracticeScreen::offerUnfinished() {
     sheet->open();
 }
 
-bool PracticeScreen::goOn(const QString& word) {
-    const Result<> gone_on = session().ports().exercises->goOn(word);
+bool PracticeScreen::goOn(const QString& password) {
+    const Result<> gone_on = session().ports().exercises->goOn(password);
     if (!gone_on)
         showMessage(this, tr("Not opened"), errorWords(gone_on.error()));
     return gone_on.has_value();
@@ -147,27 +147,27 @@ void PracticeScreen::showBest() {
 }
 
 void PracticeScreen::choose(const ExerciseOffered& exercise) {
-    if (exercise.is_sealed)
-        askForWord(exercise);
+    if (exercise.is_locked)
+        askForPassword(exercise);
     else
         practise(exercise.place, {});
 }
 
-/// The sheet stays until the word is right.
-void PracticeScreen::askForWord(const ExerciseOffered& exercise) {
+/// The sheet stays until the password is right.
+void PracticeScreen::askForPassword(const ExerciseOffered& exercise) {
     auto* sheet = new Sheet(this, exercise.title);
-    auto* form = new SealedForm;
-    connect(form, &SealedForm::given, sheet,
-            [this, sheet, place = exercise.place](const QString& word) {
-                if (practise(place, word))
+    auto* form = new PasswordForm;
+    connect(form, &PasswordForm::given, sheet,
+            [this, sheet, place = exercise.place](const QString& password) {
+                if (practise(place, password))
                     sheet->close();
             });
     sheet->setContent(form);
     sheet->open();
 }
 
-bool PracticeScreen::practise(const QString& place, const QString& word) {
-    const Result<> begun = session().ports().exercises->begin(place, word);
+bool PracticeScreen::practise(const QString& place, const QString& password) {
+    const Result<> begun = session().ports().exercises->begin(place, password);
     if (!begun)
         showMessage(this, tr("Not opened"), errorWords(begun.error()));
     return begun.has_value();
@@ -178,15 +178,15 @@ void PracticeScreen::takeIn() {
     if (!taken) {
         showErrors(this,
                    taken.error().size() == 1
-                       ? tr("Not taken in: one fault")
-                       : tr("Not taken in: %1 faults").arg(taken.error().size()),
+                       ? tr("Not imported: one error")
+                       : tr("Not imported: %1 errors").arg(taken.error().size()),
                    taken.error());
         return;
     }
     if (!*taken)
         return;
     showExercises();
-    showMessage(this, tr("Exercise taken in"), **taken);
+    showMessage(this, tr("Exercise imported"), **taken);
 }
 
 /// Where there is little room one part comes at a time, turned to by the keys above it.

@@ -32,10 +32,10 @@ private:
     void showExercises();
     void showBest();
     void choose(const ExerciseOffered& exercise);
-    void askForWord(const ExerciseOffered& exercise);
-    bool practise(const QString& place, const QString& word);
+    void askForPassword(const ExerciseOffered& exercise);
+    bool practise(const QString& place, const QString& password);
     void offerUnfinished();
-    bool goOn(const QString& word);
+    bool goOn(const QString& password);
     void takeIn();
 
     std::vector<ExerciseOffered> m_offered; ///< as they stand on the screen

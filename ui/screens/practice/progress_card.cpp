@@ -114,8 +114,8 @@ void ProgressCard::setAttempts(const Result<std::vector<practice::Attempt>>& att
     m_keys->setChoices(names); // an exercise may end before anybody was named
     m_keys->setChosen({0});
     m_nobody->setText(
-        attempts ? tr("Nobody has practised on this tablet yet. Each exercise that is finished "
-                      "leaves its score here, and how late the thumb was.")
+        attempts ? tr("No one has practised on this tablet yet. Each finished exercise adds its "
+                      "score and reaction times here.")
                  : errorWords(attempts.error()));
     place();
     if (!m_people.isEmpty())
@@ -135,17 +135,17 @@ void ProgressCard::showPerson() {
     m_plot->setAttempts(shown);
     int found = 0;
     int there = 0;
-    int imagined = 0;
+    int absent = 0;
     int endangered = 0;
     for (const practice::Attempt& attempt : shown) {
         found += attempt.found;
         there += attempt.found + attempt.missed;
-        imagined += attempt.imagined;
+        absent += attempt.absent;
         endangered += attempt.endangered;
     }
     m_sum->setText(
         (shown.size() == 1 ? tr("One exercise. ") : tr("%1 exercises. ").arg(shown.size())) +
-        tr("%1 of %2 faults found, %3 imagined. ").arg(found).arg(there).arg(imagined) +
+        tr("%1 of %2 faults found, %3 reported but absent. ").arg(found).arg(there).arg(absent) +
         tr("People endangered: %1.").arg(endangered));
     const ThumbDrill drill = practice::drillFrom(m_attempts, m_person.toStdString());
     QStringList thumb;

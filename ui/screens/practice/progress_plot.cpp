@@ -115,7 +115,7 @@ void ProgressPlot::say() {
             (point.exam ? tr("%1, exam: %2 %") : tr("%1: %2 %")).arg(point.day).arg(point.percent);
         for (const Word<Cue>& entry : cueWords)
             if (const auto& late = point.late[std::size_t(entry.value)])
-                line += tr(", %1 %2, spread %3 ms")
+                line += tr(", %1 %2, scatter %3 ms")
                             .arg(cueTitle(entry.value).toLower(), lateWords(late->bias_ms / 1000))
                             .arg(std::lround(late->spread_ms));
         words << line;
@@ -182,7 +182,7 @@ void ProgressPlot::paintScores(QPainter& painter, const Plan& plan) const {
         painter.setPen(colours().accent);
         painter.drawText(QRectF(plan.scores.left(), y - mm(6), plan.scores.width(), mm(6)),
                          Qt::AlignRight | Qt::AlignBottom,
-                         tr("an exam asks %1 %").arg(m_pass_percent));
+                         tr("exam pass mark %1 %").arg(m_pass_percent));
     }
     QPolygonF line;
     for (std::size_t i = 0; i < m_points.size(); ++i)
@@ -216,7 +216,7 @@ void ProgressPlot::paintThumb(QPainter& painter, const Plan& plan) const {
     const QFontMetricsF small(font(TextSize::Small));
     const double base = plan.thumb.top() - small.height() * 1.6 + small.ascent();
     painter.setPen(colours().muted);
-    QString title = tr("Thumb late, ms:");
+    QString title = tr("Reaction, ms:");
     painter.drawText(QPointF(0, base), title);
     const std::array names{std::pair(Cue::AlarmHeard, tr("alarm")),
                            std::pair(Cue::LeafStarts, tr("start")),

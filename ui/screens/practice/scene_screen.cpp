@@ -32,8 +32,8 @@ constexpr double keys_column_mm = 24; ///< of the keys beside the picture of a s
 SceneScreen::SceneScreen(VesselSession& the_round, practice::Stage& stage, QWidget* parent)
     : Screen(the_round, parent)
     , m_stage(stage)
-    , m_tabs(new PageTabs(QStringLiteral("scene-part"), {tr("Door"), tr("Look"), tr("Try")},
-                          {tr("The whole door"), tr("Look closer"), tr("Try and ask")}))
+    , m_tabs(new PageTabs(QStringLiteral("scene-part"), {tr("Door"), tr("Look"), tr("Test")},
+                          {tr("The whole door"), tr("Close-up"), tr("Test and ask")}))
     , m_view(new SceneView)
     , m_close_up(new CloseUp)
     , m_papers(new PapersPage)
@@ -46,7 +46,7 @@ SceneScreen::SceneScreen(VesselSession& the_round, practice::Stage& stage, QWidg
     , m_voice(new Label({}, TextSize::Lead))
     , m_trials(new KeyGrid)
     , m_list(new QWidget)
-    , m_look_title(new Label(tr("Look closer"), TextSize::Heading, Ink::Plain, true))
+    , m_look_title(new Label(tr("Close-up"), TextSize::Heading, Ink::Plain, true))
     , m_spots(new SpotPages)
     , m_grid(new QGridLayout(page())) {
     setObjectName(QStringLiteral("scene-screen"));
@@ -97,7 +97,7 @@ void SceneScreen::makeTrials() {
     m_push = keyOf(tr("Push the leaf"), "try-push");
     auto* opening = keyOf(tr("Open it, let go"), "try-open");
     auto* clear = keyOf(tr("Clear the path"), "clear-path");
-    auto* ask = keyOf(tr("Ask the station"), "ask-panel");
+    auto* ask = keyOf(tr("Panel status"), "ask-panel");
     ask->setAccessibleName(tr("Ask the control station what its panel shows"));
     for (QPushButton* key : {m_push, opening, clear, ask})
         m_trials->add(key);
@@ -230,17 +230,17 @@ void SceneScreen::tell(const QString& words) {
 void SceneScreen::tryPush() {
     standBack();
     if (!isShut()) {
-        tell(tr("It is not shut. Let it shut first, with the stopwatch."));
+        tell(tr("It is not shut. Time its closing first."));
         return;
     }
     m_stage.push(m_door.toStdString(), now());
-    tell(tr("You push it from the other side, hard."));
+    tell(tr("You push it hard from the other side."));
 }
 
 void SceneScreen::tryOpening() {
     standBack();
     if (!isShut()) {
-        tell(tr("It is not shut. Let it shut first, with the stopwatch."));
+        tell(tr("It is not shut. Time its closing first."));
         return;
     }
     m_stage.openAgain(m_door.toStdString(), now());
@@ -250,7 +250,7 @@ void SceneScreen::tryOpening() {
 
 void SceneScreen::clearPath() {
     m_stage.clearPath(m_door.toStdString());
-    tell(tr("Nobody and nothing is in the way now."));
+    tell(tr("The way is clear now."));
 }
 
 void SceneScreen::askPanel() {

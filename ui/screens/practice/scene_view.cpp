@@ -132,14 +132,14 @@ void SceneView::updateSpokenText() {
                           .arg(plainText(m_door->number), kindWords(m_door->kind),
                                m_side == Side::Two ? tr("two") : tr("one")));
     QStringList seen;
-    seen << (m_view.moving         ? tr("The leaf moves")
-             : m_view.open <= 0.0  ? tr("The leaf is home")
-             : m_view.open >= 0.99 ? tr("The leaf stands open")
-                                   : tr("The leaf stands part open"));
+    seen << (m_view.moving         ? tr("The leaf is moving")
+             : m_view.open <= 0.0  ? tr("The leaf is shut")
+             : m_view.open >= 0.99 ? tr("The leaf is open")
+                                   : tr("The leaf is part open"));
     if (m_view.alarm)
         seen << tr("alarm on");
     if (m_view.person || m_view.somebody_waits)
-        seen << tr("somebody is in the opening");
+        seen << tr("someone is in the opening");
     const QString words = seen.join(QStringLiteral(", "));
     if (words != accessibleDescription())
         setAccessibleDescription(words);

@@ -21,10 +21,11 @@ ScoreCard::ScoreCard(QWidget* parent)
     , m_faults(new Label)
     , m_people(new Label)
     , m_cautions(new Label)
-    , m_how(new Label(tr("Half for the rows that are right, half for the faults: found of those "
-                         "there and imagined. Ten points less for each person endangered and "
-                         "each caution answered untruly."),
-                      TextSize::Small, Ink::Muted)) {
+    , m_how(
+          new Label(tr("Half for checks graded correctly, half for faults found, out of all "
+                       "that were there or reported. Ten points off for each person endangered and "
+                       "each caution falsely confirmed."),
+                    TextSize::Small, Ink::Muted)) {
     m_percent->setObjectName(QStringLiteral("debrief-percent"));
     m_percent->setRoomFor(QStringLiteral("100"));
     m_passed->setObjectName(QStringLiteral("debrief-passed"));
@@ -52,27 +53,28 @@ void ScoreCard::show(const practice::Exercise& exercise, const practice::Debrief
     using practice::Outcome;
     m_title->setText(tr("%1 · %2").arg(catalogueWords(exercise.title), levelWords(exercise.level)));
     m_percent->setFigure(QString::number(debrief.percent));
-    m_percent->setAccessibleName(tr("Score: %1 percent").arg(debrief.percent));
+    m_percent->setAccessibleName(tr("Score: %1 per cent").arg(debrief.percent));
     const bool exam = exercise.pass_percent > 0;
     const bool passed = debrief.percent >= exercise.pass_percent;
     m_passed->setVisible(exam);
-    m_passed->setText((passed ? tr("Passed: %1 % are asked") : tr("Not passed: %1 % are asked"))
+    m_passed->setText((passed ? tr("Passed: %1 % required") : tr("Not passed: %1 % required"))
                           .arg(exercise.pass_percent));
     m_passed->setInk(passed ? Ink::Good : Ink::Bad);
-    m_rows->setText(
-        tr("%1 of %2 rows graded right").arg(debrief.rows_right).arg(debrief.verdicts.size()));
+    m_rows->setText(tr("%1 of %2 checks graded correctly")
+                        .arg(debrief.rows_right)
+                        .arg(debrief.verdicts.size()));
     const int found = countOf(debrief, Outcome::Found);
     const int missed = countOf(debrief, Outcome::Missed);
-    m_faults->setText(tr("%1 of %2 faults found, %3 imagined")
+    m_faults->setText(tr("%1 of %2 faults found, %3 false")
                           .arg(found)
                           .arg(found + missed)
-                          .arg(countOf(debrief, Outcome::Imagined)));
+                          .arg(countOf(debrief, Outcome::Absent)));
     m_people->setText(debrief.endangered == 1 ? tr("1 person endangered")
                                               : tr("%1 people endangered").arg(debrief.endangered));
     m_people->setInk(debrief.endangered > 0 ? Ink::Bad : Ink::Plain);
     m_cautions->setText(debrief.cautions_untrue == 1
-                            ? tr("1 caution answered untruly")
-                            : tr("%1 cautions answered untruly").arg(debrief.cautions_untrue));
+                            ? tr("1 caution falsely confirmed")
+                            : tr("%1 cautions falsely confirmed").arg(debrief.cautions_untrue));
     m_cautions->setInk(debrief.cautions_untrue > 0 ? Ink::Bad : Ink::Plain);
 }
 

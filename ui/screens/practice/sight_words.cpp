@@ -56,14 +56,14 @@ struct SaidRow {
 };
 
 constexpr std::array said_rows{
-    SaidRow{"one-person", QT_TRANSLATE_NOOP("SightWords", "By one person"),
-            QT_TRANSLATE_NOOP("SightWords",
-                              "You open it and shut it alone, first from side one, then from side "
-                              "two.")},
+    SaidRow{
+        "one-person", QT_TRANSLATE_NOOP("SightWords", "By one person"),
+        QT_TRANSLATE_NOOP("SightWords",
+                          "You open and shut it alone, first from side one, then from side two.")},
     SaidRow{"switch-on-off", QT_TRANSLATE_NOOP("SightWords", "Release switch"),
             QT_TRANSLATE_NOOP("SightWords",
-                              "Put to release and let go, the switch stays where it was put. The "
-                              "leaf is not held again until somebody puts it back.")},
+                              "Turned to release and let go, the switch stays there. The leaf is "
+                              "not held again until someone turns it back.")},
     SaidRow{"fail-safe", QT_TRANSLATE_NOOP("SightWords", "Power failure"),
             QT_TRANSLATE_NOOP("SightWords",
                               "Main and emergency supply of the release panel switched off at the "
@@ -74,30 +74,30 @@ constexpr std::array said_rows{
                               "from the local accumulator, pump off.")},
     SaidRow{"independence", QT_TRANSLATE_NOOP("SightWords", "The other doors"),
             QT_TRANSLATE_NOOP("SightWords",
-                              "This door isolated at the control box: released again, the others "
-                              "of its group shut.")},
-    SaidRow{"accessible", QT_TRANSLATE_NOOP("SightWords", "Local control"),
-            QT_TRANSLATE_NOOP("SightWords",
-                              "The cover opens by hand. Nothing stands or is built in front of "
-                              "it.")},
-    SaidRow{"control-heat", QT_TRANSLATE_NOOP("SightWords", "Approval paper"),
+                              "With this door isolated at the control box, the others in its group "
+                              "shut when released again.")},
+    SaidRow{
+        "accessible", QT_TRANSLATE_NOOP("SightWords", "Local control"),
+        QT_TRANSLATE_NOOP("SightWords",
+                          "The cover opens by hand. Nothing stands or is built in front of it.")},
+    SaidRow{"control-heat", QT_TRANSLATE_NOOP("SightWords", "Approval document"),
             QT_TRANSLATE_NOOP("SightWords",
                               "Control system: works at 200 degrees C for 60 minutes, supply of "
                               "the other doors not impaired, isolated above that, door kept shut "
                               "up to 945 degrees C.")},
-    SaidRow{"b-vent", QT_TRANSLATE_NOOP("SightWords", "Openings for air"),
+    SaidRow{"b-vent", QT_TRANSLATE_NOOP("SightWords", "Air openings"),
             QT_TRANSLATE_NOOP(
                 "SightWords",
-                "A grille low in the leaf, shutter of fire class: net free area by its drawing "
-                "0.03 m2. No undercut.")},
+                "A grille low in the leaf with a fire-rated shutter: net free area 0.03 m2 by its "
+                "drawing. No undercut.")},
     SaidRow{"exterior-stair", QT_TRANSLATE_NOOP("SightWords", "Behind the door"),
-            QT_TRANSLATE_NOOP("SightWords", "Inside it: a stairway enclosure.")},
+            QT_TRANSLATE_NOOP("SightWords", "Inside: a stairway enclosure.")},
     SaidRow{"material", QT_TRANSLATE_NOOP("SightWords", "Material"),
             QT_TRANSLATE_NOOP("SightWords", "Leaf and frame of steel.")},
     SaidRow{"b-material", QT_TRANSLATE_NOOP("SightWords", "Material of the door"),
             QT_TRANSLATE_NOOP("SightWords",
-                              "Approval paper: a core that cannot burn between sheets of steel.")},
-    SaidRow{"b-vent-low", QT_TRANSLATE_NOOP("SightWords", "Where the air goes"),
+                              "Approval document: a non-combustible core between steel sheets.")},
+    SaidRow{"b-vent-low", QT_TRANSLATE_NOOP("SightWords", "Height of the openings"),
             QT_TRANSLATE_NOOP("SightWords", "No opening above the lower third of the leaf.")},
     SaidRow{"condition", QT_TRANSLATE_NOOP("SightWords", "Condition"),
             QT_TRANSLATE_NOOP("SightWords",
@@ -111,41 +111,45 @@ constexpr std::array said_rows{
             QT_TRANSLATE_NOOP("SightWords", "You try the handle: the door is locked.")},
     SaidRow{"escape-key", QT_TRANSLATE_NOOP("SightWords", "Way out"),
             QT_TRANSLATE_NOOP("SightWords",
-                              "You go through in the direction of escape with empty hands.")},
+                              "You go through in the direction of escape without a key.")},
     SaidRow{"quick-release", QT_TRANSLATE_NOOP("SightWords", "Quick release"),
             QT_TRANSLATE_NOOP("SightWords",
-                              "A bar over two thirds of the leaf; pushed, it lets the latch go. "
+                              "A bar across two thirds of the leaf; pushing it releases the latch. "
                               "Nothing locks it down.")},
     SaidRow{"release-height", QT_TRANSLATE_NOOP("SightWords", "Height of the bar"),
-            QT_TRANSLATE_NOOP("SightWords", "The bar stands 950 mm above the deck.")},
-    SaidRow{"release-force", QT_TRANSLATE_NOOP("SightWords", "Force at the bar"),
-            QT_TRANSLATE_NOOP("SightWords", "The spring gauge reads 40 N when the latch lets go.")},
+            QT_TRANSLATE_NOOP("SightWords", "The bar is 950 mm above the deck.")},
+    SaidRow{
+        "release-force", QT_TRANSLATE_NOOP("SightWords", "Force at the bar"),
+        QT_TRANSLATE_NOOP("SightWords", "The spring gauge reads 40 N when the latch releases.")},
     SaidRow{"bridge-indicator", QT_TRANSLATE_NOOP("SightWords", "Panel on the bridge"),
             QT_TRANSLATE_NOOP("SightWords",
-                              "The bridge reads its lamp to you: true for open, ajar and shut.")},
+                              "The bridge reads its lamp out to you: correct for open, ajar and "
+                              "shut.")},
     SaidRow{"central-panel", QT_TRANSLATE_NOOP("SightWords", "Central station"),
             QT_TRANSLATE_NOOP("SightWords",
-                              "Closing control and lamp of this door stand beside the panel of "
+                              "The closing control and lamp of this door are beside the panel of "
                               "the detection system.")},
     SaidRow{"safety-centre", QT_TRANSLATE_NOOP("SightWords", "Safety centre"),
             QT_TRANSLATE_NOOP("SightWords",
-                              "Closed from the safety centre, the door shuts and its lamp there "
+                              "Released from the safety centre, the door shuts and its lamp there "
                               "changes.")},
-    SaidRow{"blackout", QT_TRANSLATE_NOOP("SightWords", "Blackout trial"),
+    SaidRow{"blackout", QT_TRANSLATE_NOOP("SightWords", "Blackout test"),
             QT_TRANSLATE_NOOP("SightWords",
-                              "Main power off: held and released by the battery, then by the "
-                              "emergency generator.")},
+                              "Main power off: held and released on battery, then on the emergency "
+                              "generator.")},
     SaidRow{"machinery-controls", QT_TRANSLATE_NOOP("SightWords", "Control outside the space"),
             QT_TRANSLATE_NOOP("SightWords",
-                              "Its control stands in the casing's fire locker with those of the "
-                              "fans and the fuel.")},
+                              "Its control is in the casing's fire locker with those of the fans "
+                              "and the fuel.")},
     SaidRow{"machinery-closes", QT_TRANSLATE_NOOP("SightWords", "Closing"),
-            QT_TRANSLATE_NOOP("SightWords", "Let go, it goes firmly home every time.")},
+            QT_TRANSLATE_NOOP("SightWords", "When let go, it shuts firmly every time.")},
+    SaidRow{"trunk-closes", QT_TRANSLATE_NOOP("SightWords", "Escape trunk"),
+            QT_TRANSLATE_NOOP("SightWords", "Let go on the ladder platform, it shuts by itself.")},
     SaidRow{"machinery-release", QT_TRANSLATE_NOOP("SightWords", "Machinery space"),
             QT_TRANSLATE_NOOP("SightWords",
-                              "Supply of the hold-back switched off at the board: the leaf is "
-                              "let go and shuts against the draught of the fans. The control "
-                              "station's release plan names the door.")}};
+                              "Hold-back supply switched off at the board: the leaf is released "
+                              "and shuts against the draught of the fans. The control station's "
+                              "release plan lists the door.")}};
 
 } // namespace
 

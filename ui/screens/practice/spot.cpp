@@ -29,9 +29,9 @@ constexpr std::array spots_named{
     SpotNamed{Spot::LeafFace, "leaf", QT_TRANSLATE_NOOP("SpotWords", "Leaf")},
     SpotNamed{Spot::HosePort, "hose-port", QT_TRANSLATE_NOOP("SpotWords", "Hose port")},
     SpotNamed{Spot::Plate, "plate", QT_TRANSLATE_NOOP("SpotWords", "Plate")},
-    SpotNamed{Spot::Switch, "switch", QT_TRANSLATE_NOOP("SpotWords", "Release here")},
+    SpotNamed{Spot::Switch, "switch", QT_TRANSLATE_NOOP("SpotWords", "Local release")},
     SpotNamed{Spot::Panel, "panel", QT_TRANSLATE_NOOP("SpotWords", "Panel lamps")},
-    SpotNamed{Spot::Papers, "papers", QT_TRANSLATE_NOOP("SpotWords", "Papers, trials")}};
+    SpotNamed{Spot::Papers, "papers", QT_TRANSLATE_NOOP("SpotWords", "Records, tests")}};
 
 const SpotNamed& named(Spot spot) {
     return *std::ranges::find(spots_named, spot, &SpotNamed::spot);

@@ -25,7 +25,7 @@ QString changeWords(Change change) {
     case Change::Worse:
         return ReviewSheets::tr("Worse than before");
     case Change::Gone:
-        return ReviewSheets::tr("Gone: in order again");
+        return ReviewSheets::tr("Cleared: in order again");
     case Change::Better:
         break;
     }
@@ -34,7 +34,7 @@ QString changeWords(Change change) {
 
 QString figureOrVerdict(const RowGrade* row) {
     if (!row)
-        return ReviewSheets::tr("not tried");
+        return ReviewSheets::tr("not tested");
     const QString figure = measuredWords(*row);
     return figure.isEmpty() ? verdictWords(row->verdict) : figure;
 }
@@ -48,7 +48,8 @@ void ReviewSheets::compareWalkdowns() {
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     if (all.size() < 2) {
-        lines->addWidget(new Label(tr("There are no two walkdowns yet."), TextSize::Body));
+        lines->addWidget(
+            new Label(tr("There are not two walkdowns to compare yet."), TextSize::Body));
         sheet->setContent(content);
         sheet->open();
         return;
@@ -111,14 +112,13 @@ void ReviewSheets::showChanges(ReadingPane& pane, const FactId& earlier, const F
             pane.add(changeWords(change.change), TextSize::Lead,
                      change.change <= Change::Worse ? Ink::Bad : Ink::Good, true);
         last = change.change;
-        pane.add(tr("%1 · %2: %3, before %4")
+        pane.add(tr("%1 · %2: %3, was %4")
                      .arg(QString::fromStdString(change.door->door->number),
                           rowWords(*change.after->requirement), figureOrVerdict(change.after),
                           figureOrVerdict(change.before)));
     }
     if (changes.empty())
-        pane.add(tr("Nothing that both walks tried has changed by more than the uncertainty "
-                    "explains."));
+        pane.add(tr("Nothing tested in both walkdowns has changed by more than the uncertainty."));
 }
 
 } // namespace latchround::ui

@@ -17,7 +17,8 @@
 namespace latchround::ui {
 
 void ReviewSheets::differences() {
-    auto* sheet = new Sheet(m_over, tr("Said differently: both stay on record, one is to stand"));
+    auto* sheet = new Sheet(m_over, tr("Conflicting entries: choose which stands; both stay on "
+                                       "record"));
     std::vector<QWidget*> rows;
     for (const Difference& difference : differencesOf(m_session.ledger())) {
         auto* row = new ValueRow(aboutWords(difference, m_session.ledger(), m_session.catalogue()),
@@ -36,8 +37,7 @@ void ReviewSheets::differences() {
         rows.push_back(row);
     }
     if (rows.empty()) {
-        sheet->setContent(
-            new Label(tr("Nobody said different things of the same."), TextSize::Body));
+        sheet->setContent(new Label(tr("No conflicting entries."), TextSize::Body));
         sheet->open();
         return;
     }
@@ -55,8 +55,8 @@ void ReviewSheets::decide(const Difference& difference) {
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    lines->addWidget(
-        new Label(tr("Which one stands? The later one shows until you decide."), TextSize::Body));
+    lines->addWidget(new Label(tr("Which entry stands? The later one is shown until you decide."),
+                               TextSize::Body));
     QStringList choices;
     std::vector<FactId> ids;
     for (const Fact* fact : difference.facts) {

@@ -31,7 +31,7 @@ QString inGroups(const QString& digits) {
 } // namespace
 
 void ReviewSheets::handOver() {
-    auto* sheet = new Sheet(m_over, tr("Hand over between tablets and the bridge"));
+    auto* sheet = new Sheet(m_over, tr("Handover between tablets and the bridge"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
@@ -47,16 +47,15 @@ void ReviewSheets::handOver() {
         });
         lines->addWidget(row);
     };
-    add("hand-give", tr("Give everything to a file"),
-        tr("facts, photographs and arrangement, signed by this device"), tr("Give"),
+    add("hand-give", tr("Export everything to a file"),
+        tr("entries, photographs and arrangement, signed by this device"), tr("Export"),
         [this] { give({}); });
-    add("hand-seal", tr("Give it sealed for one device"),
-        tr("only that device can open it; its key is asked for"), tr("Seal"),
+    add("hand-seal", tr("Export for one device only"),
+        tr("only that device can open it; you need its key"), tr("Export"),
         [this] { askForKey(); });
-    add("hand-take", tr("Take in another device's file"),
-        tr("it is looked at first; nothing here is ever changed by it"), tr("Take"),
-        [this] { take(); });
-    add("hand-key", tr("This device's key"), tr("to be given to whoever seals a file for it"),
+    add("hand-take", tr("Import another device's file"),
+        tr("it is checked first; nothing already here changes"), tr("Import"), [this] { take(); });
+    add("hand-key", tr("This device's key"), tr("for a file that only this device can open"),
         tr("Show"), [this] { showOwnKey(); });
     sheet->setContent(content);
     sheet->setWidthMm(170);
@@ -65,23 +64,23 @@ void ReviewSheets::handOver() {
 
 void ReviewSheets::give(const QString& sealed_for) {
     if (const Result<> may = m_session.mayPassOn(); !may) {
-        showMessage(m_over, tr("Not given"), errorWords(may.error()));
+        showMessage(m_over, tr("Not exported"), errorWords(may.error()));
         return;
     }
-    LongJob job(m_over, tr("Everything is being put into a file"));
+    LongJob job(m_over, tr("Exporting everything to a file"));
     const auto given = job.run([&](const Progress& progress) {
         return m_session.ports().handovers->give(m_over, sealed_for, progress);
     });
     if (!given && job.wasStopped())
-        tellStopped(m_over, tr("No file was made, and nothing was handed over."));
+        tellStopped(m_over, tr("No file was made. Nothing was handed over."));
     else if (!given)
-        showMessage(m_over, tr("Not given"), errorWords(given.error()));
+        showMessage(m_over, tr("Not exported"), errorWords(given.error()));
     else if (*given)
-        showMessage(m_over, tr("Handed over"), tr("The file lies at %1").arg(**given));
+        showMessage(m_over, tr("Exported"), tr("The file is at %1").arg(**given));
 }
 
 void ReviewSheets::askForKey() {
-    auto* sheet = new Sheet(m_over, tr("For which device is it sealed?"));
+    auto* sheet = new Sheet(m_over, tr("Export for which device?"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
@@ -90,7 +89,7 @@ void ReviewSheets::askForKey() {
     auto* line = new QLineEdit;
     line->setObjectName(QStringLiteral("seal-key"));
     line->setAccessibleName(tr("Key of the receiving device"));
-    auto* seal = keyOf(tr("Seal and give"), "seal-give", "primary");
+    auto* seal = keyOf(tr("Export for that device"), "seal-give", "primary");
     seal->setEnabled(false);
     lines->addWidget(line);
     lines->addWidget(seal);
@@ -116,39 +115,38 @@ void ReviewSheets::showOwnKey() {
 }
 
 void ReviewSheets::take() {
-    LongJob job(m_over, tr("The file is being looked at"));
+    LongJob job(m_over, tr("Checking the file"));
     const auto seen = job.run([&](const Progress& progress) {
         return m_session.ports().handovers->lookAt(m_over, progress);
     });
     if (!seen && job.wasStopped())
-        tellStopped(m_over, tr("Nothing was taken in."));
+        tellStopped(m_over, tr("Nothing was imported."));
     else if (!seen)
-        showErrors(m_over, tr("Not taken in"), seen.error());
+        showErrors(m_over, tr("Not imported"), seen.error());
     else if (*seen)
         askWhetherToTake(**seen);
 }
 
 void ReviewSheets::askWhetherToTake(const HandoverSeen& seen) {
-    auto* sheet = new Sheet(m_over, tr("What this file brings"));
+    auto* sheet = new Sheet(m_over, tr("New in this file"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->addWidget(new Label(tr("From %1").arg(seen.from), TextSize::Lead));
-    auto* brings = new Label(seen.brings.isEmpty() ? tr("Nothing that is not here already.")
-                                                   : seen.brings.join(QLatin1Char('\n')),
-                             TextSize::Body);
+    auto* brings =
+        new Label(seen.brings.isEmpty() ? tr("Nothing new.") : seen.brings.join(QLatin1Char('\n')),
+                  TextSize::Body);
     brings->setObjectName(QStringLiteral("hand-brings"));
     lines->addWidget(brings);
     if (seen.asks)
         lines->addWidget(new Label(
-            tr("Nobody here knows this device yet. Ask whoever gave you the file to read out the "
-               "fingerprint of its key. It must be:\n%1")
+            tr("The sending device is not known here yet. Ask whoever gave you the file to read "
+               "out the fingerprint of its key. It must be:\n%1")
                 .arg(seen.fingerprint),
             TextSize::Body, Ink::Again));
-    auto* take =
-        keyOf(seen.asks ? tr("The fingerprint is right: accept it and take in") : tr("Take in"),
-              "hand-take-in", "primary");
-    auto* leave = keyOf(tr("Leave it"), "hand-leave");
+    auto* take = keyOf(seen.asks ? tr("Fingerprint matches: accept and import") : tr("Import"),
+                       "hand-take-in", "primary");
+    auto* leave = keyOf(tr("Do not import"), "hand-leave");
     take->setEnabled(!seen.brings.isEmpty() && (!seen.asks || !m_session.person().empty()));
     lines->addWidget(take);
     lines->addWidget(leave);
@@ -158,14 +156,14 @@ void ReviewSheets::askWhetherToTake(const HandoverSeen& seen) {
         std::vector<Fact> along;
         if (seen.asks)
             along.push_back(m_session.stamped(*seen.asks));
-        LongJob job(m_over, tr("The file is being taken in"));
+        LongJob job(m_over, tr("Importing the file"));
         const Result<> taken = job.run([&](const Progress& progress) {
             return m_session.ports().handovers->take(seen, along, progress);
         });
         if (!taken && job.wasStopped())
-            tellStopped(m_over, tr("Nothing was taken in. Everything here is as it was before."));
+            tellStopped(m_over, tr("Nothing was imported. Everything here is as it was."));
         else if (!taken)
-            showMessage(m_over, tr("Not taken in"), errorWords(taken.error()));
+            showMessage(m_over, tr("Not imported"), errorWords(taken.error()));
     });
     sheet->setContent(content);
     sheet->setWidthMm(170);

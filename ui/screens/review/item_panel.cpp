@@ -116,12 +116,12 @@ QWidget* ItemPanel::wordsOf(const Item& item) const {
     if (item.isOpen()) {
         const ActingZone effect = zoneEffect(m_session.arrangement(), m_session.items(), item);
         if (const QString zones = zoneEffectWords(effect); !zones.isEmpty())
-            add(tr("While it does not hold, %1.").arg(zones), TextSize::Body, Ink::Bad);
+            add(tr("Until it is rectified, %1.").arg(zones), TextSize::Body, Ink::Bad);
         if (const QString why = stillOpenWords(item); !why.isEmpty())
             add(why, TextSize::Body, Ink::Again);
     }
     if (m_session.person().empty())
-        add(tr("Say who you are before you work the items."), TextSize::Body, Ink::Again);
+        add(tr("Say who you are before you change an item."), TextSize::Body, Ink::Again);
     add(courseOf(item).join(QLatin1Char('\n')), TextSize::Small, Ink::Plain);
     return words;
 }
@@ -149,7 +149,7 @@ QStringList ItemPanel::courseOf(const Item& item) const {
                       .arg(dayOf(mended.stamp), QString::fromStdString(mended.body.by),
                            wordingWords(mended.body.what));
     if (item.ready)
-        course << tr("%1: ready for retest, says %2")
+        course << tr("%1: retest requested by %2")
                       .arg(dayOf(item.ready->stamp), name(item.ready->stamp));
     if (item.retest)
         course << (item.retest->passed ? tr("%1: retest passed, by %2")
@@ -172,27 +172,27 @@ std::vector<QWidget*> ItemPanel::rowsOf(const Item& item) {
         port << detentionWords(*item.ground_for_detention);
     const QString set = tr("Set");
     rows.push_back(value("item-due", tr("Due"), dueWords(item, today), set, &ItemSheets::due));
-    rows.push_back(value("item-assigned", tr("Who sees to it"), assignedWords(item), set,
-                         &ItemSheets::assign));
-    rows.push_back(value("item-interim", tr("Until then"),
-                         item.interim.empty() ? tr("nothing recorded") : wordingWords(item.interim),
+    rows.push_back(
+        value("item-assigned", tr("Assigned to"), assignedWords(item), set, &ItemSheets::assign));
+    rows.push_back(value("item-interim", tr("Interim measure"),
+                         item.interim.empty() ? tr("none recorded") : wordingWords(item.interim),
                          set, &ItemSheets::interim));
     rows.push_back(value("item-severity", tr("Severity"), severityWords(item.severity), set,
                          &ItemSheets::severity));
     rows.push_back(value("item-port", tr("Port State control"),
-                         port.isEmpty() ? tr("nothing given") : port.join(QStringLiteral(", ")),
+                         port.isEmpty() ? tr("nothing recorded") : port.join(QStringLiteral(", ")),
                          set, &ItemSheets::portState));
     rows.push_back(value("item-photograph", tr("Photographs"),
                          item.photographs.empty() ? tr("none yet")
                                                   : tr("%1 taken").arg(item.photographs.size()),
                          tr("Take one"), &ItemSheets::photograph));
     if (!item.photographs.empty()) {
-        auto* look = new ValueRow(tr("Look at the photographs"), tr("Show ›"));
+        auto* look = new ValueRow(tr("View the photographs"), tr("Show ›"));
         look->key()->setObjectName(QStringLiteral("item-photographs"));
         connect(look, &ValueRow::asked, this, [this] { emit photographsAsked(m_id); });
         rows.push_back(look);
     }
-    auto* history = new ValueRow(tr("What this door did before"), tr("History ›"));
+    auto* history = new ValueRow(tr("Earlier results of this door"), tr("History ›"));
     history->key()->setObjectName(QStringLiteral("item-history"));
     connect(history, &ValueRow::asked, this,
             [this, door = QString::fromStdString(item.door)] { emit historyAsked(door); });
@@ -203,13 +203,13 @@ std::vector<QWidget*> ItemPanel::rowsOf(const Item& item) {
 void ItemPanel::showKeys(const Item* item) {
     const bool known = !m_session.person().empty();
     const bool open = item && item->isOpen();
-    m_next->setVisible(open && item->state != ItemState::ReadyForRetest);
+    m_next->setVisible(open && item->state != ItemState::AwaitingRetest);
     m_next->setEnabled(known);
-    m_next->setText(open && item->state == ItemState::Rectified ? tr("Ready for retest")
+    m_next->setText(open && item->state == ItemState::Rectified ? tr("Request retest")
                                                                 : tr("Rectified…"));
     m_away->setVisible(item && item->state != ItemState::Closed);
     m_away->setEnabled(known);
-    m_away->setText(item && item->state == ItemState::Withdrawn ? tr("Not withdrawn after all")
+    m_away->setText(item && item->state == ItemState::Withdrawn ? tr("Reinstate")
                                                                 : tr("Withdraw…"));
 }
 
@@ -217,8 +217,8 @@ void ItemPanel::refresh() {
     const Item* item = m_session.item(m_id);
     showKeys(item);
     if (!item) {
-        m_title->setText(tr("Nothing chosen"));
-        m_state->setText(tr("Rows that are not in order become items when they are written up."));
+        m_title->setText(tr("Nothing selected"));
+        m_state->setText(tr("Checks that are not in order become items once written up."));
         m_pager->setRows({});
         return;
     }

@@ -55,7 +55,7 @@ private:
     Label* m_state;
     RowPager* m_pager;
     QWidget* m_keys;
-    QPushButton* m_next; ///< rectified, ready for retest
+    QPushButton* m_next; ///< rectified, awaiting retest
     QPushButton* m_away; ///< withdraw, or take that back
 };
 

@@ -75,12 +75,12 @@ QStringList ItemSheets::people() const {
 }
 
 void ItemSheets::severity(const Item& item) {
-    auto* sheet = new Sheet(m_over, tr("How grave is it?"));
+    auto* sheet = new Sheet(m_over, tr("Severity"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     for (const auto& entry : latchround::severityWords) {
-        auto* row = new ValueRow(severityName(entry.value), tr("This"));
+        auto* row = new ValueRow(severityName(entry.value), tr("Choose"));
         row->setDetail(ui::severityWords(entry.value));
         row->key()->setObjectName(QStringLiteral("severity-") + plainText(entry.word));
         row->key()->setAccessibleName(severityName(entry.value));
@@ -97,7 +97,7 @@ void ItemSheets::severity(const Item& item) {
 }
 
 void ItemSheets::portState(const Item& item) {
-    auto* sheet = new Sheet(m_over, tr("What port State control gave"));
+    auto* sheet = new Sheet(m_over, tr("Port State control"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
@@ -118,14 +118,14 @@ void ItemSheets::portState(const Item& item) {
         action_keys->setChosen({chosen});
     lines->addWidget(action_keys);
     lines->addWidget(new Label(
-        tr("Ground for detention? A field of its own: regimes differ in which code carries it."),
+        tr("Ground for detention? Recorded separately: regimes differ in which code shows it."),
         TextSize::Body));
     auto* ground_keys = new ChoiceKeys("port-ground", ChoiceKeys::Many::One, 2);
     ground_keys->setChoices({detentionWords(true), detentionWords(false)});
     if (item.ground_for_detention)
         ground_keys->setChosen({*item.ground_for_detention ? 0 : 1});
     lines->addWidget(ground_keys);
-    auto* keep = keyOf(tr("Keep"), "port-keep", "primary");
+    auto* keep = keyOf(tr("Save"), "port-keep", "primary");
     lines->addWidget(keep);
     auto terms = std::make_shared<DeficiencyTerms>(termsOf(item));
     connect(action_keys, &ChoiceKeys::touched, sheet, [terms](int index, bool) {
@@ -150,7 +150,7 @@ void ItemSheets::due(const Item& item) {
     const auto in = [&](int days) {
         return CalendarDate(std::chrono::sys_days(today) + std::chrono::days(days));
     };
-    auto* sheet = new Sheet(m_over, tr("By which day?"));
+    auto* sheet = new Sheet(m_over, tr("Due date"));
     auto* picker = new DayPicker("due-day", {{tr("today"), today},
                                              {tr("in 3 days"), in(3)},
                                              {tr("in 7 days"), in(7)},
@@ -169,7 +169,7 @@ void ItemSheets::due(const Item& item) {
 }
 
 void ItemSheets::interim(const Item& item) {
-    ask(tr("What is done while the door is out?"), OfferedFor::Interim,
+    ask(tr("Interim measure"), OfferedFor::Interim,
         [this, terms = termsOf(item)](const Wording& words) mutable {
             terms.interim = words.text;
             terms.interim_phrase = words.phrase;
@@ -178,7 +178,7 @@ void ItemSheets::interim(const Item& item) {
 }
 
 void ItemSheets::assign(const Item& item) {
-    auto* sheet = new Sheet(m_over, tr("Who sees to it?"));
+    auto* sheet = new Sheet(m_over, tr("Assigned to"));
     auto* picker = new PhrasePicker(people());
     connect(picker, &PhrasePicker::picked, sheet,
             [this, sheet, terms = termsOf(item)](const QString& name) mutable {
@@ -199,12 +199,12 @@ void ItemSheets::rectify(const Item& item) {
 }
 
 void ItemSheets::rectified(const Item& item, const Wording& what) {
-    auto* sheet = new Sheet(m_over, tr("Who did it?"));
+    auto* sheet = new Sheet(m_over, tr("Who rectified it?"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->addWidget(new Label(
-        tr("Who rectifies cannot retest: the item closes when somebody else finds it in order."),
+        tr("Whoever rectifies cannot retest: the item closes when someone else finds it in order."),
         TextSize::Body, Ink::Muted));
     auto* picker = new PhrasePicker(people());
     lines->addWidget(picker);
@@ -218,7 +218,7 @@ void ItemSheets::rectified(const Item& item, const Wording& what) {
 }
 
 void ItemSheets::ready(const Item& item) {
-    (void)m_session.record(ReadyForRetest{item.findings.back().stamp.id, {}});
+    (void)m_session.record(AwaitingRetest{item.findings.back().stamp.id, {}});
 }
 
 void ItemSheets::withdraw(const Item& item) {

@@ -62,7 +62,7 @@ ReviewScreen::ReviewScreen(VesselSession& session, QWidget* parent)
     , m_retest(keyOf({}, "review-retest"))
     , m_compare(keyOf(tr("Compare ›"), "review-compare"))
     , m_differences(keyOf({}, "review-differences"))
-    , m_papers(keyOf(tr("Papers ›"), "review-papers"))
+    , m_papers(keyOf(tr("Documents ›"), "review-papers"))
     , m_hand_over(keyOf(tr("Hand over ›"), "review-hand-over"))
     , m_sign(keyOf(tr("Sign ›"), "review-sign")) {
     setObjectName(QStringLiteral("review"));
@@ -80,7 +80,7 @@ ReviewScreen::ReviewScreen(VesselSession& session, QWidget* parent)
     left->addWidget(m_list, 1);
     auto* open_item = keyOf(tr("Open it ›"), "part-item", "primary");
     auto* open_keys =
-        keyOf(session.ports().handovers ? tr("Who, papers, hand over ›") : tr("Who, papers ›"),
+        keyOf(session.ports().handovers ? tr("Who, documents, handover ›") : tr("Who, documents ›"),
               "part-keys");
     m_openers->add(open_item);
     m_openers->add(open_keys);
@@ -220,20 +220,20 @@ void ReviewScreen::fillKeys() {
     const auto differing = differencesOf(session().ledger()).size();
     const bool known = !session().person().empty();
     m_nothing->setText(
-        to_write > 0
-            ? tr("Nothing is open yet. %1 rows are not in order and not written up.").arg(to_write)
-            : tr("Nothing is open."));
+        to_write > 0 ? tr("Nothing is open yet. %1 checks are not in order and not written up.")
+                           .arg(to_write)
+                     : tr("Nothing is open."));
     m_who->setText(known ? session().personName() : tr("Who are you?"));
-    m_who->setAccessibleName(tr("Who works the items: %1").arg(m_who->text()));
+    m_who->setAccessibleName(tr("Recorded by: %1").arg(m_who->text()));
     m_write_up->setText(tr("Write up (%1)").arg(to_write));
     m_write_up->setVisible(to_write > 0);
     m_write_up->setEnabled(known);
     m_retest->setText(tr("Plan retest (%1)").arg(ready));
     m_retest->setVisible(ready > 0);
     m_retest->setEnabled(session().mayBegin());
-    m_differences->setText(tr("Differences (%1)").arg(differing));
+    m_differences->setText(tr("Conflicts (%1)").arg(differing));
     m_differences->setVisible(differing > 0);
-    m_which->setText(m_all ? tr("Open only") : tr("Closed too (%1)").arg(settled));
+    m_which->setText(m_all ? tr("Open only") : tr("Show closed (%1)").arg(settled));
     m_which->setVisible(m_all || settled > 0);
     m_sign->setEnabled(known && session().walkdown().has_value());
     m_keys->arrange();

@@ -61,7 +61,7 @@ void ReviewSheets::who() {
         joinSomebody();
         return;
     }
-    auto* sheet = new Sheet(m_over, tr("Who works the items?"));
+    auto* sheet = new Sheet(m_over, tr("Who are you?"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
@@ -69,7 +69,7 @@ void ReviewSheets::who() {
     for (const Person& person : people)
         names << tr("%1, %2").arg(QString::fromStdString(person.name), wordingWords(person.role));
     auto* picker = new PhrasePicker(names, false);
-    auto* other = keyOf(tr("Somebody else"), "who-other");
+    auto* other = keyOf(tr("Someone else"), "who-other");
     lines->addWidget(picker);
     lines->addWidget(other);
     connect(picker, &PhrasePicker::picked, sheet,
@@ -103,7 +103,7 @@ void ReviewSheets::writeUp() {
     const std::vector<ToWriteUp> rows = toWriteUp(m_session.doors(), m_session.items());
     if (rows.empty())
         return;
-    auto* sheet = new Sheet(m_over, tr("Rows that are not in order and not written up"));
+    auto* sheet = new Sheet(m_over, tr("Checks not in order and not written up"));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
@@ -152,11 +152,11 @@ void ReviewSheets::history(const QString& number) {
     const Door* door = findDoor(m_session.arrangement(), number.toStdString());
     if (!door)
         return;
-    auto* sheet = new Sheet(m_over, tr("What door %1 did before").arg(number));
+    auto* sheet = new Sheet(m_over, tr("History of door %1").arg(number));
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->setContentsMargins(0, 0, 0, 0);
-    auto* pane = new ReadingPane(tr("Walkdowns of this door, the latest first"));
+    auto* pane = new ReadingPane(tr("Walkdowns of this door, latest first"));
     pane->setObjectName(QStringLiteral("history-walks"));
     const Requirement* timed = nullptr;
     bool walked = false;
@@ -182,7 +182,7 @@ void ReviewSheets::history(const QString& number) {
             pane->add(wordingWords(note.body.text), TextSize::Small, Ink::Muted);
     }
     if (timed) {
-        auto* years = new ValueRow(tr("Its closing through the years"), tr("Chart ›"));
+        auto* years = new ValueRow(tr("Timing history"), tr("Chart ›"));
         years->key()->setObjectName(QStringLiteral("history-years"));
         connect(years, &ValueRow::asked, sheet, [this, sheet, door, timed] {
             sheet->close();
@@ -192,7 +192,7 @@ void ReviewSheets::history(const QString& number) {
     }
     lines->addWidget(pane, 1);
     if (!walked)
-        pane->add(tr("No walkdown recorded anything of this door yet."));
+        pane->add(tr("Nothing has been recorded for this door yet."));
     pane->setAsHighAsWords();
     sheet->setContent(content);
     sheet->setWidthMm(wide_mm);

@@ -39,7 +39,7 @@ private:
     void joinSomebody();
     void showChanges(ReadingPane& pane, const FactId& earlier, const FactId& later);
     void decide(const Difference& difference);
-    void make(Paper paper, const QString& door);
+    void make(Paper paper, const QString& door, PaperLanguage language);
     void showSignatures(Sheet* sheet, QWidget* place, const FactId& walkdown);
     void give(const QString& sealed_for);
     void take();

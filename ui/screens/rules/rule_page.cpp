@@ -14,9 +14,9 @@ namespace latchround::ui {
 RulePage::RulePage(QWidget* parent)
     : Card(parent)
     , m_title(new Label({}, TextSize::Heading, Ink::Plain, true))
-    , m_words(new ReadingPane(tr("All that the row says")))
+    , m_words(new ReadingPane(tr("The requirement in full")))
     , m_keys(new KeyGrid)
-    , m_list(keyOf(tr("‹ Rows"), "part-list"))
+    , m_list(keyOf(tr("‹ List"), "part-list"))
     , m_print(keyOf(tr("Print ›"), "rules-print")) {
     setObjectName(QStringLiteral("rule-page"));
     m_title->setObjectName(QStringLiteral("rule-title"));

@@ -26,8 +26,8 @@ RulesScreen::RulesScreen(VesselSession& session, QWidget* parent)
     , m_search(new QLineEdit)
     , m_which(new KeyGrid)
     , m_asked_key(keyOf({}, "rules-asked", "choice"))
-    , m_all_key(keyOf(tr("All rows"), "rules-all", "choice"))
-    , m_nothing(new Label(tr("No row has these words."), TextSize::Body, Ink::Muted))
+    , m_all_key(keyOf(tr("All"), "rules-all", "choice"))
+    , m_nothing(new Label(tr("No requirement has these words."), TextSize::Body, Ink::Muted))
     , m_list(new ChosenList)
     , m_openers(new KeyGrid)
     , m_page(new RulePage) {
@@ -35,10 +35,10 @@ RulesScreen::RulesScreen(VesselSession& session, QWidget* parent)
     bar().setBack(true);
     m_search->setObjectName(QStringLiteral("rules-search"));
     m_search->setPlaceholderText(tr("words, or a citation"));
-    m_search->setAccessibleName(tr("Find rows by their words or citation"));
+    m_search->setAccessibleName(tr("Find requirements by words or citation"));
     m_search->setClearButtonEnabled(false);
     m_list->setObjectName(QStringLiteral("rules-rows"));
-    m_list->setAccessibleName(tr("Rows of the rule book"));
+    m_list->setAccessibleName(tr("Requirements of the rule book"));
     m_nothing->setObjectName(QStringLiteral("rules-none"));
     m_nothing->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     auto* group = new QButtonGroup(this);
@@ -47,7 +47,7 @@ RulesScreen::RulesScreen(VesselSession& session, QWidget* parent)
         group->addButton(key);
         m_which->add(key);
     }
-    auto* open_row = keyOf(tr("Read it ›"), "part-row", "primary");
+    auto* open_row = keyOf(tr("Read ›"), "part-row", "primary");
     m_openers->add(open_row);
     auto* left = new QVBoxLayout(m_left);
     left->setContentsMargins(0, 0, 0, 0);
@@ -88,7 +88,7 @@ void RulesScreen::enter() {
     bar().setTitle(tr("Rule book"), m_door.isEmpty() ? QString::fromStdString(
                                                            session().arrangement().particulars.name)
                                                      : tr("door %1").arg(m_door));
-    m_asked_key->setText(m_door.isEmpty() ? tr("Asked aboard") : tr("Asked of this door"));
+    m_asked_key->setText(m_door.isEmpty() ? tr("This vessel") : tr("This door"));
     m_which->arrange();
     const QSignalBlocker quiet(m_search);
     m_search->clear();

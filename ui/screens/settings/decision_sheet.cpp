@@ -25,16 +25,17 @@ QString percent(double part) {
 QString titleOf(double from) {
     const QString pair =
         DecisionSheet::tr("Passes at %1, fails at %2").arg(percent(from), percent(1 - from));
-    return from == DecisionLimits{}.satisfactory_from ? DecisionSheet::tr("%1: the usual").arg(pair)
+    return from == DecisionLimits{}.satisfactory_from ? DecisionSheet::tr("%1: default").arg(pair)
                                                       : pair;
 }
 
 QString consequence(double from, double u_s) {
     // One-sided: as far from a limit as that probability asks for.
     const double guard_s = coverageFactor(known_exactly, 2 * from - 1) * u_s;
-    return DecisionSheet::tr("A closing time within %1 s of a limit is timed again, or left to you "
-                             "after three. Of doors that just pass, 1 in %2 would be outside; of "
-                             "doors that just fail, 1 in %2 would be inside.")
+    return DecisionSheet::tr(
+               "A closing time within %1 s of a limit is timed again; after three "
+               "runs, you decide. Of doors that just pass, 1 in %2 would be outside; of "
+               "doors that just fail, 1 in %2 would be inside.")
         .arg(QLocale().toString(guard_s, 'f', 2))
         .arg(int(std::lround(1 / (1 - from))));
 }
@@ -58,8 +59,8 @@ DecisionSheet::DecisionSheet(const DecisionLimits& in_use, double u_s, QWidget* 
         lines->addWidget(row);
     }
     lines->addWidget(new Label(
-        tr("They hold for the walkdown under way and for later ones; reports print them. What the "
-           "flag Administration asks for stands above them."),
+        tr("These apply to the walkdown under way and to later ones; reports print them. What the "
+           "flag Administration requires takes precedence."),
         TextSize::Small, Ink::Muted));
 }
 

@@ -20,21 +20,20 @@ SettingsSheet::SettingsSheet(const SettingsShown& shown, QWidget* parent)
     : Part(parent)
     , m_rows(new RowPager)
     , m_light(new SettingRow(
-          tr("Light"), tr("Night keeps the eyes used to a dark bridge."),
+          tr("Light"), tr("Night keeps eyes adapted to a dark bridge."),
           {{tr("Day"), "light-day"}, {tr("Dusk"), "light-dusk"}, {tr("Night"), "light-night"}}))
     , m_scale(new SettingRow(
-          tr("Size"), tr("Of words and keys; what no longer fits comes on a page of its own."),
+          tr("Size"), tr("Of text and keys; what no longer fits moves to a page of its own."),
           {{tr("100 %"), "scale-100"}, {tr("150 %"), "scale-150"}, {tr("200 %"), "scale-200"}}))
     , m_gloves(new SettingRow(tr("Gloves"), tr("Larger keys, further apart."),
                               {{tr("Bare hands"), "gloves-off"}, {tr("Gloves"), "gloves-on"}}))
-    , m_motion(new SettingRow(tr("Motion"),
-                              tr("Calm: drawn leaves move in quarter steps instead of gliding."),
-                              {{tr("Gliding"), "calm-off"}, {tr("Calm"), "calm-on"}}))
+    , m_motion(new SettingRow(tr("Leaf drawings"), tr("How drawn leaves move as a door closes."),
+                              {{tr("Smooth"), "calm-off"}, {tr("In steps"), "calm-on"}}))
     , m_mark(new SettingRow(tr("When a mark is taken"),
-                            tr("A tick and a shake, where this machine has them."),
-                            {{tr("Tick and shake"), "quiet-off"}, {tr("Quiet"), "quiet-on"}}))
+                            tr("A click and a vibration, where this device has them."),
+                            {{tr("Click and vibrate"), "quiet-off"}, {tr("Silent"), "quiet-on"}}))
     , m_units(new SettingRow(tr("Units"),
-                             tr("Limits stay in the unit of their text, beside the figure."),
+                             tr("Limits also keep the unit of the rule text, beside the figure."),
                              {{tr("Metric"), "units-metric"}, {tr("US customary"), "units-us"}})) {
     auto* lines = new QVBoxLayout(this);
     lines->setContentsMargins(0, 0, 0, 0);
@@ -78,8 +77,9 @@ QWidget* SettingsSheet::languageRow(const QString& language) {
 QWidget* SettingsSheet::figuresRow(const QString& thumb) {
     auto* row = new SettingRow(
         tr("Times and limits"),
-        thumb.isEmpty() ? tr("Say first who records, in a plan: a thumb is somebody's.") : thumb,
-        {{tr("Thumb drill"), "settings-drill"}, {tr("When a figure passes"), "settings-decide"}},
+        thumb.isEmpty() ? tr("In a plan, first choose who is recording: times depend on it.")
+                        : thumb,
+        {{tr("Timing drill"), "settings-drill"}, {tr("When a figure passes"), "settings-decide"}},
         SettingRow::Keys::Openers);
     for (const int key : {0, 1})
         row->key(key)->setEnabled(!thumb.isEmpty());
@@ -89,13 +89,13 @@ QWidget* SettingsSheet::figuresRow(const QString& thumb) {
 }
 
 QWidget* SettingsSheet::rulesRow(const QString& flag) {
-    auto* row =
-        new SettingRow(tr("Rules of this vessel"),
-                       flag.isEmpty() ? tr("The catalogue alone; no flag's own rules over it.")
-                                      : tr("The rules of %1 stand over the catalogue.").arg(flag),
-                       {{tr("Take in a flag's rules"), "flag-rules-take-in"},
-                        {tr("Catalogue alone"), "flag-rules-leave"}},
-                       SettingRow::Keys::Openers);
+    auto* row = new SettingRow(
+        tr("Rules of this vessel"),
+        flag.isEmpty() ? tr("Catalogue only; no flag rules added.")
+                       : tr("The rules of %1 take precedence over the catalogue.").arg(flag),
+        {{tr("Import flag rules"), "flag-rules-take-in"},
+         {tr("Catalogue only"), "flag-rules-leave"}},
+        SettingRow::Keys::Openers);
     row->key(1)->setEnabled(!flag.isEmpty());
     connect(row, &SettingRow::pressed, this,
             [this](int i) { i == 0 ? emit flagRulesAsked() : emit flagRulesLeft(); });

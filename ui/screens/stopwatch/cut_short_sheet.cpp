@@ -51,20 +51,20 @@ void CutShort::ask(const QString& door) {
     auto* content = new QWidget;
     auto* lines = new QVBoxLayout(content);
     lines->addWidget(new Label(
-        tr("Release %1. On record: %2. Nothing of it is lost.")
-            .arg(releaseWords(run->release), run->marks.empty() ? tr("no mark") : marksLine(*run)),
+        tr("Release %1. On record: %2. Nothing is lost.")
+            .arg(releaseWords(run->release), run->marks.empty() ? tr("no marks") : marksLine(*run)),
         TextSize::Body));
-    auto* spoiled = new QPushButton(tr("It was spoiled"));
-    spoiled->setObjectName(QStringLiteral("cut-short-spoiled"));
-    auto* by_hand = new QPushButton(tr("Complete it by hand from my own watch"));
+    auto* void_run = new QPushButton(tr("Void the run"));
+    void_run->setObjectName(QStringLiteral("cut-short-void"));
+    auto* by_hand = new QPushButton(tr("Complete by hand from my own stopwatch"));
     by_hand->setObjectName(QStringLiteral("cut-short-by-hand"));
-    setRole(*spoiled, "primary", true);
+    setRole(*void_run, "primary", true);
     setRole(*by_hand, "plain", true);
-    lines->addWidget(spoiled);
+    lines->addWidget(void_run);
     lines->addWidget(by_hand);
     const FactId id = run->id;
-    connect(spoiled, &QPushButton::clicked, sheet, [this, sheet, id] {
-        (void)m_session.record(RunEnded{id, RunOutcome::Spoiled, offered("cut-short")});
+    connect(void_run, &QPushButton::clicked, sheet, [this, sheet, id] {
+        (void)m_session.record(RunEnded{id, RunOutcome::Void, offered("cut-short")});
         sheet->close();
     });
     connect(by_hand, &QPushButton::clicked, sheet, [this, sheet, door, id] {

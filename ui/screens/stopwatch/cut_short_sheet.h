@@ -1,4 +1,4 @@
-// A run that was never ended, found at the next start: say it was spoiled, or complete it by hand
+// A run that was never ended, found at the next start: say it is void, or complete it by hand
 // from one's own watch.
 #pragma once
 

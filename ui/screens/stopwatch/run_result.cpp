@@ -12,12 +12,14 @@
 #include "core/measure/interval.h"
 #include "ui/frames/sheet.h"
 #include "ui/keys/phrase_picker.h"
-#include "ui/look/label.h"
+#include "ui/look/english_label.h"
 #include "ui/look/touch_style.h"
 #include "ui/ship/door_glyph.h"
 #include "ui/words/door_words.h"
+#include "ui/words/english_beneath.h"
 #include "ui/words/grade_words.h"
 #include "ui/words/offered.h"
+#include "ui/words/radio_words.h"
 #include "ui/words/run_words.h"
 #include "ui/words/verdict_words.h"
 
@@ -52,7 +54,7 @@ QWidget* lineOf(const RowGrade& row, TextSize size) {
     across->addWidget(glyph);
     const QString said =
         row.reason.kind == ReasonKind::AlarmNotMarked
-            ? RunResult::tr("no alarm was marked: %1").arg(verdictWords(row.verdict))
+            ? RunResult::tr("no alarm marked: %1").arg(verdictWords(row.verdict))
             : RunResult::tr("%1 %2: %3")
                   .arg(shortName(*row.requirement), measuredWords(row), verdictWords(row.verdict));
     auto* words = new Label(said, size, Ink::Plain, true);
@@ -66,6 +68,7 @@ QWidget* lineOf(const RowGrade& row, TextSize size) {
 RunResult::RunResult(QWidget* parent)
     : Part(parent)
     , m_title(new Label({}, TextSize::Title, Ink::Plain, true))
+    , m_title_english(new EnglishLabel)
     , m_lines(new QVBoxLayout)
     , m_reasons(new PhrasePicker)
     , m_why(keyOf(tr("Say why ›"), "run-why"))
@@ -73,7 +76,11 @@ RunResult::RunResult(QWidget* parent)
     , m_done(new QPushButton(tr("Back to the door ›")))
     , m_hold(new QTimer(this)) {
     auto* all = new QVBoxLayout(this);
-    all->addWidget(m_title);
+    auto* head = new QVBoxLayout;
+    head->setSpacing(2);
+    head->addWidget(m_title);
+    head->addWidget(m_title_english);
+    all->addLayout(head);
     all->addLayout(m_lines);
     all->addWidget(m_reasons);
     all->addWidget(m_why);
@@ -122,6 +129,7 @@ void RunResult::show(const GradedDoor& door, const RunRecord& run,
     m_called_off = false;
     showReasons();
     m_title->setText(tr("Run complete"));
+    m_title_english->setEnglish({});
     m_title->setInk(Ink::Plain);
     for (const RowGrade& row : own)
         m_lines->addWidget(lineOf(row, m_roomy ? TextSize::Lead : TextSize::Body));
@@ -131,7 +139,7 @@ void RunResult::show(const GradedDoor& door, const RunRecord& run,
         if (const RowGrade* together = findRow(door.grade, row.requirement->id);
             together && together->figure && together->figure->value != row.figure->value)
             m_lines->addWidget(
-                new Label(tr("All runs of the door together: %1 %2: %3")
+                new Label(tr("All runs of this door: %1 %2: %3")
                               .arg(shortName(*row.requirement), measuredWords(*together),
                                    verdictWords(together->verdict)),
                           TextSize::Small));
@@ -160,7 +168,7 @@ QWidget* RunResult::makeDoubt() {
         if (m_last_is_wrong)
             emit takeBackAsked();
         else
-            emit spoilAsked();
+            emit voidAsked();
     });
     return doubt;
 }
@@ -175,12 +183,12 @@ void RunResult::askAboutDouble(const RunRecord& run) {
     m_last_is_wrong = *second + 1 == run.marks.size();
     m_doubt_words->setText(
         (isClosing(before.kind, mark.kind)
-             ? tr("“%1” and “%2” lie only %3 s apart: no leaf moves so fast. A slip of the finger?")
-             : tr("“%1” and “%2” lie only %3 s apart. One touch too many?"))
+             ? tr("“%1” and “%2” are only %3 s apart: no leaf moves that fast. Touched by mistake?")
+             : tr("“%1” and “%2” are only %3 s apart. One touch too many?"))
             .arg(markWords(before.kind), markWords(mark.kind),
                  QLocale().toString(std::abs(intervalBetween(before, mark)->seconds), 'f', 2)));
     m_one_wrong->setText(m_last_is_wrong ? tr("Take “%1” back").arg(markWords(mark.kind))
-                                         : tr("Yes: the run is spoiled"));
+                                         : tr("Yes: void the run"));
 }
 
 /// Where there is little room the question comes alone, and what the run gave after it.
@@ -193,17 +201,23 @@ void RunResult::showKeys(bool doubt) {
     m_done->setVisible(!doubt);
 }
 
-void RunResult::showEnded(RunOutcome outcome, const QString& stop_word) {
+void RunResult::showEnded(RunOutcome outcome, const RadioWord& stop_word) {
     clearLines();
     showKeys(false);
     m_called_off = true;
     m_why->setText(tr("Say why ›"));
     const bool stopped = outcome == RunOutcome::Stopped;
-    m_title->setText(stopped ? tr("STOPPED. Say “%1” now").arg(stop_word) : tr("Run spoiled"));
+    const auto title = [&] {
+        return stopped ? tr("Say “%1” now").arg(stop_word.words()) : tr("Run void");
+    };
+    m_title->setText(title());
+    m_title_english->setEnglish(stopped ? englishBeneath(title) : QString());
     m_title->setInk(stopped ? Ink::Bad : Ink::Plain);
-    m_lines->addWidget(new Label(tr("On record, and never counted as a measurement. Why?"),
-                                 TextSize::Small, Ink::Muted));
-    m_phrases = offeredFor(stopped ? OfferedFor::Stopped : OfferedFor::Spoiled);
+    m_lines->addWidget(
+        new Label(stopped ? tr("Run stopped: recorded, never counted as a measurement. Why?")
+                          : tr("Recorded, never counted as a measurement. Why?"),
+                  TextSize::Small, Ink::Muted));
+    m_phrases = offeredFor(stopped ? OfferedFor::Stopped : OfferedFor::Void);
     m_reasons->clear();
     m_reasons->setPhrases(m_phrases);
     showReasons();

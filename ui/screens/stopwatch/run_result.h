@@ -12,8 +12,10 @@ class QVBoxLayout;
 
 namespace latchround::ui {
 
+class EnglishLabel;
 class Label;
 class PhrasePicker;
+struct RadioWord;
 
 class RunResult : public Part {
     Q_OBJECT
@@ -24,9 +26,9 @@ public:
     /// the door say together, where that is something else.
     void show(const GradedDoor& door, const RunRecord& run, const std::vector<RowGrade>& own);
     /// The run was called off: says what to do now, and asks why.
-    void showEnded(RunOutcome outcome, const QString& stop_word);
+    void showEnded(RunOutcome outcome, const RadioWord& stop_word);
 
-    /// Stopped or spoiled: shows the reasons, which want the room of everything else.
+    /// Stopped or void: shows the reasons, which want the room of everything else.
     bool isCalledOff() const { return m_called_off; }
     /// Whether there is room for the reasons, and for keys as high as a main target.
     void setRoomy(bool roomy);
@@ -37,7 +39,7 @@ signals:
     void doneAsked();
     /// The second of two marks that came too close was one touch too many.
     void takeBackAsked();
-    void spoilAsked();
+    void voidAsked();
 
 protected:
     void lookChanged() override;
@@ -56,6 +58,7 @@ private:
     QWidget* makeDoubt();
 
     Label* m_title;
+    EnglishLabel* m_title_english;
     QVBoxLayout* m_lines;
     PhrasePicker* m_reasons;
     QPushButton* m_why; ///< opens the reasons where there is no room for them here

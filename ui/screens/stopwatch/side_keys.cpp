@@ -30,10 +30,10 @@ SideKeys::SideKeys(QWidget* parent)
     , m_half_way(new MarkKey)
     , m_alarm(new MarkKey)
     , m_take_back(keyOf({}, "take-back"))
-    , m_spoiled(keyOf({}, "spoiled"))
+    , m_void(keyOf({}, "void"))
     , m_turn(keyOf({}, "slips"))
     , m_marks(pairOf(m_half_way, m_alarm))
-    , m_slips(pairOf(m_take_back, m_spoiled))
+    , m_slips(pairOf(m_take_back, m_void))
     , m_lines(new QVBoxLayout(this))
     , m_row(new QBoxLayout(QBoxLayout::TopToBottom)) {
     setRole(*m_stop, "danger");
@@ -41,11 +41,11 @@ SideKeys::SideKeys(QWidget* parent)
     m_half_way->setNameLine(markWords(MarkKind::HalfWay));
     m_alarm->setObjectName(QStringLiteral("mark-alarm"));
     m_take_back->setAccessibleName(tr("Take back the last mark"));
-    m_spoiled->setAccessibleName(tr("This run is spoiled: run again"));
+    m_void->setAccessibleName(tr("This run is void: run again"));
     m_turn->setCheckable(true);
     connect(m_turn, &QPushButton::toggled, this, &SideKeys::showKeys);
     // Their words must not move what lies beside them.
-    for (QPushButton* key : {m_stop, m_take_back, m_spoiled, m_turn})
+    for (QPushButton* key : {m_stop, m_take_back, m_void, m_turn})
         key->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Expanding);
     m_lines->setContentsMargins(0, 0, 0, 0);
     m_lines->addWidget(m_stop, 5);
@@ -82,13 +82,13 @@ void SideKeys::showKeys() {
     m_marks->setVisible(isOffered() && !(m_small && slips));
     m_slips->setVisible(slips);
     m_turn->setVisible(m_small && !m_over && isOffered());
-    m_turn->setText(m_turn->isChecked() ? tr("‹ Marks") : tr("Slips ›"));
-    m_turn->setAccessibleName(m_turn->isChecked() ? tr("Show the marks out of turn")
-                                                  : tr("Show take back and spoiled"));
+    m_turn->setText(m_turn->isChecked() ? tr("‹ Marks") : tr("Correct ›"));
+    m_turn->setAccessibleName(m_turn->isChecked() ? tr("Show the side marks")
+                                                  : tr("Show take back and void"));
     const bool one_line = m_small && isOffered();
     m_lines->setStretch(1, m_small ? 4 : isOffered() ? 6 : 3);
     m_take_back->setText(one_line ? tr("Take back") : tr("Take back\nlast mark"));
-    m_spoiled->setText(one_line ? tr("Spoiled") : tr("Spoiled,\nrun again"));
+    m_void->setText(one_line ? tr("Void") : tr("Void,\nrun again"));
 }
 
 void SideKeys::lookChanged() {
@@ -98,11 +98,11 @@ void SideKeys::lookChanged() {
     for (QWidget* pair : {m_marks, m_slips})
         pair->layout()->setSpacing(gap);
     m_stop->setFont(font(TextSize::Heading, true));
-    for (QPushButton* key : {m_take_back, m_spoiled, m_turn}) {
+    for (QPushButton* key : {m_take_back, m_void, m_turn}) {
         key->setFont(font(m_small ? TextSize::Body : TextSize::Lead, true));
     }
-    for (QWidget* key : std::initializer_list<QWidget*>{m_stop, m_half_way, m_alarm, m_take_back,
-                                                        m_spoiled, m_turn})
+    for (QWidget* key :
+         std::initializer_list<QWidget*>{m_stop, m_half_way, m_alarm, m_take_back, m_void, m_turn})
         key->setMinimumSize(sizes().target, sizes().target);
     showKeys();
     Part::lookChanged();

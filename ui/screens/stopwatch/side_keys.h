@@ -23,7 +23,7 @@ public:
     MarkKey& alarm() const { return *m_alarm; }
     QPushButton& stop() const { return *m_stop; }
     QPushButton& takeBack() const { return *m_take_back; }
-    QPushButton& spoiled() const { return *m_spoiled; }
+    QPushButton& voidRun() const { return *m_void; }
 
     /// The marks out of turn that a run of this kind may have.
     void offer(bool half_way, bool alarm);
@@ -42,7 +42,7 @@ private:
     MarkKey* m_half_way;
     MarkKey* m_alarm;
     QPushButton* m_take_back;
-    QPushButton* m_spoiled;
+    QPushButton* m_void;
     QPushButton* m_turn; ///< from the marks to the slips, and back
     QWidget* m_marks;
     QWidget* m_slips;

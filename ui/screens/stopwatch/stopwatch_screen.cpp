@@ -23,6 +23,7 @@
 #include "ui/words/door_words.h"
 #include "ui/words/offered.h"
 #include "ui/words/phrase_words.h"
+#include "ui/words/radio_words.h"
 #include "ui/words/run_words.h"
 
 namespace latchround::ui {
@@ -40,9 +41,9 @@ QString alarmKeyWords(MarkKind next) {
     case MarkKind::LeafMoves:
         return StopwatchScreen::tr("Moves,\nno alarm");
     case MarkKind::AlarmOff:
-        return StopwatchScreen::tr("Alarm stopped");
+        return StopwatchScreen::tr("Alarm off");
     default:
-        return StopwatchScreen::tr("Alarm\ncomes late");
+        return StopwatchScreen::tr("Late\nalarm");
     }
 }
 
@@ -95,10 +96,10 @@ void StopwatchScreen::connectKeys() {
     connect(&m_side->stop(), &QPushButton::pressed, this, &StopwatchScreen::stop);
     connect(&m_side->takeBack(), &QPushButton::clicked, this,
             [this] { (void)m_recorder.takeBack(); });
-    connect(&m_side->spoiled(), &QPushButton::clicked, this, &StopwatchScreen::spoil);
+    connect(&m_side->voidRun(), &QPushButton::clicked, this, &StopwatchScreen::voidRun);
     connect(m_result, &RunResult::doneAsked, this, &StopwatchScreen::leave);
     connect(m_result, &RunResult::takeBackAsked, this, [this] { (void)m_recorder.takeBack(); });
-    connect(m_result, &RunResult::spoilAsked, this, &StopwatchScreen::spoil);
+    connect(m_result, &RunResult::voidAsked, this, &StopwatchScreen::voidRun);
     connect(m_result, &RunResult::againAsked, this, [this] {
         emit againAsked(m_recorder.door(), m_recorder.release(), m_recorder.kind());
     });
@@ -176,8 +177,8 @@ void StopwatchScreen::stop() {
     endWith(RunOutcome::Stopped, offered("stopped-no-reason-given"));
 }
 
-void StopwatchScreen::spoil() {
-    endWith(RunOutcome::Spoiled, offered("spoiled-no-reason-given"));
+void StopwatchScreen::voidRun() {
+    endWith(RunOutcome::Void, offered("void-no-reason-given"));
 }
 
 void StopwatchScreen::endWith(RunOutcome outcome, const Wording& reason) {
@@ -186,7 +187,7 @@ void StopwatchScreen::endWith(RunOutcome outcome, const Wording& reason) {
     if (outcome == RunOutcome::Stopped)
         emit stopped();
     m_called_off = outcome;
-    m_result->showEnded(outcome, QString::fromStdString(session().walkdown()->plan.stop_word));
+    m_result->showEnded(outcome, radioWord(session().walkdown()->plan.stop_word));
     m_keys->setCurrentWidget(m_result);
     place();
     m_grid->activate();
@@ -198,7 +199,7 @@ void StopwatchScreen::endWith(RunOutcome outcome, const Wording& reason) {
 
 void StopwatchScreen::leave() {
     // The way back is shut while a leaf moves: a run is ended by its last mark, by stop, or as
-    // spoiled.
+    // void.
     if (!isRunning())
         emit done(m_recorder.door());
 }
@@ -221,15 +222,16 @@ void StopwatchScreen::refresh() {
             m_keys->setCurrentWidget(m_result);
             emit ended(run->id);
         }
-    } else if (over && run && run->reversed && m_keys->currentWidget() != m_result) {
-        m_result->showEnded(RunOutcome::Spoiled, {});
+    } else if (over && run && (run->reversed || run->unmarked) &&
+               m_keys->currentWidget() != m_result) {
+        m_result->showEnded(RunOutcome::Void, {});
         m_keys->setCurrentWidget(m_result);
         emit ended(run->id);
     } else if (!over) {
         m_keys->setCurrentWidget(m_key);
     }
     const std::optional<RunRecord> so_far = m_recorder.soFar();
-    m_readings->setMarks(so_far ? marksLine(*so_far) : tr("no mark yet"));
+    m_readings->setMarks(so_far ? marksLine(*so_far) : tr("no marks yet"));
     place();
     showKeys();
     showBand();
@@ -264,7 +266,7 @@ void StopwatchScreen::showKeys() {
         m_side->alarm().setNameLine(alarmKeyWords(*of_alarm));
     const RunRecord* run = m_recorder.record();
     m_side->takeBack().setEnabled(all_saved && run && !run->marks.empty() && !m_called_off);
-    m_side->spoiled().setEnabled(run && !m_called_off);
+    m_side->voidRun().setEnabled(run && !m_called_off);
     m_side->stop().setEnabled(!m_recorder.isOver());
 }
 

@@ -56,7 +56,7 @@ private:
     void place();
     void placeFew(bool over);
     void mark(MarkKind kind, const MarkPress& press);
-    void spoil();
+    void voidRun();
     void leave();
     void endWith(RunOutcome outcome, const Wording& reason);
     void refresh();
@@ -80,7 +80,7 @@ private:
     RunResult* m_result;
     SideKeys* m_side;
     QGridLayout* m_grid;
-    std::optional<RunOutcome> m_called_off; ///< stopped or spoiled here, saved or not
+    std::optional<RunOutcome> m_called_off; ///< stopped or void here, saved or not
     int m_placed = -1;                      ///< for which window and moment; not yet known
     double m_expected_s = 20; ///< for the drawing only: about how long this door takes
 };

@@ -15,15 +15,14 @@ constexpr auto caution_phrases_table = std::to_array<PhraseRow>({
      QT_TRANSLATE_NOOP(
          "Core", "Passengers and crew are clear of every door that will move, and kept clear")},
     {caution::watch_posted,
-     QT_TRANSLATE_NOOP("Core", "A watch stands at every door that will move, on both sides")},
+     QT_TRANSLATE_NOOP("Core", "A lookout is posted on each side of every door that will move")},
     {caution::station_ready,
      QT_TRANSLATE_NOOP("Core", "The control station is on the agreed channel and ready")},
     {caution::words_agreed,
-     QT_TRANSLATE_NOOP("Core",
-                       "The word to start and the word to stop have been said and repeated")},
+     QT_TRANSLATE_NOOP("Core", "The start word and the stop word have been given and read back")},
     {caution::path_free,
-     QT_TRANSLATE_NOOP(
-         "Core", "Nothing stands in the path or the pocket; no hand, foot or cable at an edge")},
+     QT_TRANSLATE_NOOP("Core", "Every path and pocket is clear; hands, feet and cables are off "
+                               "every edge")},
 });
 
 } // namespace

@@ -16,7 +16,7 @@ constexpr auto places_table = std::to_array<PhraseRow>({
     {place::field_of_line, QT_TRANSLATE_NOOP("Core", "%1 line %2 (%3)")},
     {place::field_of_file, QT_TRANSLATE_NOOP("Core", "%1 (%2)")},
     {place::pointer, QT_TRANSLATE_NOOP("Core", "%1 at %2")},
-    {place::top, QT_TRANSLATE_NOOP("Core", "%1 at its top")},
+    {place::top, QT_TRANSLATE_NOOP("Core", "%1 at the top")},
     {place::built_in, QT_TRANSLATE_NOOP("Core", "built-in %1")},
     {place::within, QT_TRANSLATE_NOOP("Core", "%1, %2")},
     {place::door, QT_TRANSLATE_NOOP("Core", "door %1")},
@@ -27,7 +27,7 @@ constexpr auto places_table = std::to_array<PhraseRow>({
     {place::vessel, QT_TRANSLATE_NOOP("Core", "vessel")},
     {place::vessel_called, QT_TRANSLATE_NOOP("Core", "vessel %1")},
     {place::vessel_named, QT_TRANSLATE_NOOP("Core", "vessel %1 %2")},
-    {place::fact, QT_TRANSLATE_NOOP("Core", "fact %1")},
+    {place::fact, QT_TRANSLATE_NOOP("Core", "entry %1")},
     {place::signature, QT_TRANSLATE_NOOP("Core", "signature %1")},
     {place::report_made, QT_TRANSLATE_NOOP("Core", "report %1")},
     {place::photograph, QT_TRANSLATE_NOOP("Core", "photograph %1")},
@@ -41,12 +41,12 @@ constexpr auto places_table = std::to_array<PhraseRow>({
     {place::practice, QT_TRANSLATE_NOOP("Core", "practice")},
     {place::picture, QT_TRANSLATE_NOOP("Core", "photograph")},
     {place::walkdown, QT_TRANSLATE_NOOP("Core", "walkdown %1")},
-    {place::report, QT_TRANSLATE_NOOP("Core", "report")},
+    {place::report, QT_TRANSLATE_NOOP("Core", "document")},
     {place::door_record, QT_TRANSLATE_NOOP("Core", "door record")},
-    {place::paper_form, QT_TRANSLATE_NOOP("Core", "paper form")},
+    {place::blank_form, QT_TRANSLATE_NOOP("Core", "blank form")},
     {place::rule_book, QT_TRANSLATE_NOOP("Core", "rule book")},
     {place::attempt, QT_TRANSLATE_NOOP("Core", "attempt")},
-    {place::instructors_word, QT_TRANSLATE_NOOP("Core", "the instructor's word")},
+    {place::password, QT_TRANSLATE_NOOP("Core", "the password")},
 });
 
 } // namespace

@@ -17,7 +17,10 @@ constexpr auto reason_phrases_table = std::to_array<PhraseRow>({
     {reason::boundary_by, QT_TRANSLATE_NOOP("Core", "boundary %1 (%2)")},
     {reason::boundary_by_plan,
      QT_TRANSLATE_NOOP("Core", "boundary %1 by the approved plan, %2 by %3")},
+    {reason::boundary_below_a,
+     QT_TRANSLATE_NOOP("Core", "boundary %1 by the approved plan, A class by %2")},
     {reason::two_figures, QT_TRANSLATE_NOOP("Core", "%1 and %2")},
+    {reason::force_below, QT_TRANSLATE_NOOP("Core", "%1 measured, %2 needed at %3 degrees")},
     {reason::faster_by,
      QT_TRANSLATE_NOOP("Core", "faster by no more than %1 per cent (our own margin, no source), "
                                "and a fast leaf crushes")},

@@ -5,6 +5,7 @@
 
 #include <optional>
 
+#include "core/measure/reading.h"
 #include "core/vessel/door.h"
 
 namespace latchround {
@@ -22,21 +23,21 @@ double opposingForce_N(double mass_kg, double friction, double angle_deg);
 enum class CloserCould {
     NotKnown,  ///< no leaf mass in the register
     NotGauged, ///< no spring gauge was used: only what is needed can be said
-    Falls,     ///< measured force is below what the weight alone asks for
-    Exceeds    ///< it is above; seals, friction and latch still have to be shown at the door
+    Falls,     ///< by more than its uncertainty below what the weight alone asks for
+    TooClose,  ///< the uncertainty covers that
+    Exceeds    ///< above; seals, friction and latch still have to be shown at the door
 };
 
 struct InclinationAnswer {
     CloserCould could = CloserCould::NotKnown;
     /// At the closing edge of the leaf, where a spring gauge is held, N; 0 where not known.
     double needed_N = 0;
-    std::optional<double> measured_N;
+    std::optional<Reading> measured; ///< N
 };
 
-/// `measured_N`: closing force at the edge by spring gauge, ship upright, leaf just held back at a
-/// right angle or short of the stop. Never a verdict: the row is settled by trial or by
-/// certificate.
+/// `measured`, N: closing force at the edge by spring gauge, ship upright, leaf just held back at a
+/// right angle or short of the stop.
 InclinationAnswer couldCloseInclined(const Door& door, double angle_deg,
-                                     std::optional<double> measured_N);
+                                     std::optional<Reading> measured);
 
 } // namespace latchround

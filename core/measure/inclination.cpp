@@ -1,7 +1,8 @@
-#include "core/safety/inclination.h"
+#include "core/measure/inclination.h"
 
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 namespace latchround {
 
@@ -23,18 +24,23 @@ double opposingForce_N(double mass_kg, double friction, double angle_deg) {
 }
 
 InclinationAnswer couldCloseInclined(const Door& door, double angle_deg,
-                                     std::optional<double> measured_N) {
+                                     std::optional<Reading> measured) {
     if (!door.leaf_mass_kg)
         return {};
     InclinationAnswer answer;
-    answer.measured_N = measured_N;
     // The moment over the leaf's width: half the in-deck part of its weight, whatever the width.
     answer.needed_N = isHinged(door.kind) ? opposingMoment_Nm(*door.leaf_mass_kg, 1.0, angle_deg)
                                           : opposingForce_N(*door.leaf_mass_kg, 0, angle_deg);
-    if (!measured_N)
+    answer.measured = std::move(measured);
+    if (!answer.measured) {
         answer.could = CloserCould::NotGauged;
-    else
-        answer.could = *measured_N > answer.needed_N ? CloserCould::Exceeds : CloserCould::Falls;
+        return answer;
+    }
+    const double above_N = answer.measured->value - answer.needed_N;
+    const double covered_N = expanded(*answer.measured);
+    answer.could = above_N < -covered_N  ? CloserCould::Falls
+                   : above_N > covered_N ? CloserCould::Exceeds
+                                         : CloserCould::TooClose;
     return answer;
 }
 

@@ -1,4 +1,4 @@
-#include "app/practice/sealed_exercise.h"
+#include "app/practice/locked_exercise.h"
 
 #include <array>
 #include <cstdint>
@@ -39,18 +39,18 @@ const unsigned char* uchars(std::string_view text) {
     return reinterpret_cast<const unsigned char*>(text.data());
 }
 
-/// The key of a word, gone from memory with this.
-class WordKey {
+/// The key of a password, gone from memory with this.
+class PasswordKey {
 public:
-    WordKey() = default;
-    ~WordKey() { sodium_memzero(m_key.data(), m_key.size()); }
-    WordKey(const WordKey&) = delete;
-    WordKey& operator=(const WordKey&) = delete;
+    PasswordKey() = default;
+    ~PasswordKey() { sodium_memzero(m_key.data(), m_key.size()); }
+    PasswordKey(const PasswordKey&) = delete;
+    PasswordKey& operator=(const PasswordKey&) = delete;
 
     /// False where the machine has not the memory for it.
-    bool make(std::string_view word, const Salt& salt) {
+    bool make(std::string_view password, const Salt& salt) {
         return sodium_init() >= 0 &&
-               crypto_pwhash(m_key.data(), m_key.size(), word.data(), word.size(),
+               crypto_pwhash(m_key.data(), m_key.size(), password.data(), password.size(),
                              uchars(salt.data()), std::uint64_t{passes}, std::size_t{memory_bytes},
                              crypto_pwhash_ALG_ARGON2ID13) == 0;
     }
@@ -61,10 +61,10 @@ private:
 };
 
 Error noMemory(const std::string& where) {
-    return {where, errors::no_memory_for_word()};
+    return {where, errors::no_memory_for_password()};
 }
 
-/// Without what the word seals.
+/// Without what the password locks.
 Exercise frontOf(Exercise exercise) {
     for (DoorTask& task : exercise.doors)
         task.faults.clear();
@@ -87,7 +87,7 @@ std::string rawOfHex(std::string_view hex) {
     return raw;
 }
 
-struct Sealed {
+struct Locked {
     Salt salt{};
     Nonce nonce{};
     std::string box; ///< raw
@@ -100,45 +100,45 @@ void readHex(JsonObject& object, const char* key, std::array<std::byte, Size>& i
     if (bytes)
         into = *bytes;
     else if (text)
-        object.complain(key, errors::seal_damaged());
+        object.complain(key, errors::lock_damaged());
 }
 
-Sealed sealedPart(const Json& part, JsonFaults& faults) {
-    Sealed sealed;
-    JsonObject object(part, "/sealed", faults);
+Locked lockedPart(const Json& part, JsonFaults& faults) {
+    Locked locked;
+    JsonObject object(part, "/locked", faults);
     if (const auto written = object.text("form", Need::Required); written && *written != form)
-        object.complain("form", errors::unknown_seal_form());
-    readHex(object, "salt", sealed.salt);
-    readHex(object, "nonce", sealed.nonce);
+        object.complain("form", errors::unknown_lock_form());
+    readHex(object, "salt", locked.salt);
+    readHex(object, "nonce", locked.nonce);
     const auto box = object.text("box", Need::Required);
-    sealed.box = box ? rawOfHex(*box) : std::string();
-    if (box && sealed.box.size() <= crypto_secretbox_MACBYTES)
-        object.complain("box", errors::seal_damaged());
+    locked.box = box ? rawOfHex(*box) : std::string();
+    if (box && locked.box.size() <= crypto_secretbox_MACBYTES)
+        object.complain("box", errors::lock_damaged());
     object.complainOfTheRest();
-    return sealed;
+    return locked;
 }
 
-bool hasSealedPart(const Json& file) {
-    const auto part = file.is_object() ? file.find("sealed") : file.end();
+bool hasLockedPart(const Json& file) {
+    const auto part = file.is_object() ? file.find("locked") : file.end();
     return part != file.end() && !part->is_null();
 }
 
-struct SealedFile {
+struct LockedFile {
     Exercise front;
-    Sealed sealed;
+    Locked locked;
 };
 
-Checked<SealedFile> sealedFileFrom(std::string_view json, const std::string& where,
+Checked<LockedFile> lockedFileFrom(std::string_view json, const std::string& where,
                                    const Arrangement& vessel) {
     auto file = latchround::jsonFrom(json, where);
     if (!file)
         return tl::unexpected(file.error());
     JsonFaults faults(where);
-    if (!hasSealedPart(*file))
-        return tl::unexpected(Errors{{where, errors::exercise_not_sealed()}});
-    SealedFile read;
-    read.sealed = sealedPart((*file)["sealed"], faults);
-    file->erase("sealed");
+    if (!hasLockedPart(*file))
+        return tl::unexpected(Errors{{where, errors::exercise_not_locked()}});
+    LockedFile read;
+    read.locked = lockedPart((*file)["locked"], faults);
+    file->erase("locked");
     auto front = exerciseFrom(file->dump(), where, vessel);
     Errors all = faults.take();
     if (!front)
@@ -147,28 +147,28 @@ Checked<SealedFile> sealedFileFrom(std::string_view json, const std::string& whe
         return tl::unexpected(std::move(all));
     read.front = std::move(*front);
     if (read.front != frontOf(read.front))
-        return tl::unexpected(Errors{{where, errors::sealed_faults_in_open()}});
+        return tl::unexpected(Errors{{where, errors::locked_faults_in_open()}});
     return read;
 }
 
 } // namespace
 
-bool isSealedExercise(std::string_view json) {
-    return hasSealedPart(jsonIn(json));
+bool isLockedExercise(std::string_view json) {
+    return hasLockedPart(jsonIn(json));
 }
 
-Result<std::string> sealedExercise(const Exercise& exercise, std::string_view word) {
-    if (charactersIn(word) < shortest_word)
+Result<std::string> lockedExercise(const Exercise& exercise, std::string_view password) {
+    if (charactersIn(password) < shortest_password)
         return tl::unexpected(
-            Error{place::instructors_word(), errors::word_too_short(shortest_word)});
+            Error{place::password(), errors::password_too_short(shortest_password)});
     Salt salt{};
     Nonce nonce{};
-    WordKey key;
+    PasswordKey key;
     if (sodium_init() < 0)
         return tl::unexpected(noMemory(exercise.id));
     randombytes_buf(salt.data(), salt.size());
     randombytes_buf(nonce.data(), nonce.size());
-    if (!key.make(word, salt))
+    if (!key.make(password, salt))
         return tl::unexpected(noMemory(exercise.id));
     const std::string whole = jsonFrom(exercise);
     std::vector<std::byte> box(whole.size() + crypto_secretbox_MACBYTES);
@@ -176,35 +176,35 @@ Result<std::string> sealedExercise(const Exercise& exercise, std::string_view wo
                           key.data());
     OrderedJson file = orderedJsonIn(jsonFrom(frontOf(exercise)));
     file.erase("drawn");
-    file["sealed"] = {
+    file["locked"] = {
         {"form", form}, {"salt", hexOf(salt)}, {"nonce", hexOf(nonce)}, {"box", hexOf(box)}};
     return inLines(file, NotUtf8::Refused);
 }
 
-Checked<Exercise> frontOfSealed(std::string_view json, const std::string& where,
+Checked<Exercise> frontOfLocked(std::string_view json, const std::string& where,
                                 const Arrangement& vessel) {
-    auto file = sealedFileFrom(json, where, vessel);
+    auto file = lockedFileFrom(json, where, vessel);
     if (!file)
         return tl::unexpected(file.error());
     return std::move(file->front);
 }
 
-Checked<Exercise> unsealedExercise(std::string_view json, const std::string& where,
-                                   std::string_view word, const Arrangement& vessel) {
-    const auto file = sealedFileFrom(json, where, vessel);
+Checked<Exercise> unlockedExercise(std::string_view json, const std::string& where,
+                                   std::string_view password, const Arrangement& vessel) {
+    const auto file = lockedFileFrom(json, where, vessel);
     if (!file)
         return tl::unexpected(file.error());
-    WordKey key;
-    if (!key.make(word, file->sealed.salt))
+    PasswordKey key;
+    if (!key.make(password, file->locked.salt))
         return tl::unexpected(Errors{noMemory(where)});
-    const std::string& box = file->sealed.box;
+    const std::string& box = file->locked.box;
     std::string whole(box.size() - crypto_secretbox_MACBYTES, '\0');
     if (crypto_secretbox_open_easy(reinterpret_cast<unsigned char*>(whole.data()), uchars(box),
-                                   box.size(), uchars(file->sealed.nonce.data()), key.data()) != 0)
-        return tl::unexpected(Errors{{where, errors::word_does_not_open()}});
+                                   box.size(), uchars(file->locked.nonce.data()), key.data()) != 0)
+        return tl::unexpected(Errors{{where, errors::password_does_not_open()}});
     auto exercise = exerciseFrom(whole, where, vessel);
     if (exercise && frontOf(*exercise) != file->front)
-        return tl::unexpected(Errors{{where, errors::changed_after_sealing()}});
+        return tl::unexpected(Errors{{where, errors::changed_after_locking()}});
     return exercise;
 }
 

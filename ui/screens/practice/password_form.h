@@ -7,10 +7,10 @@ class QLineEdit;
 
 namespace latchround::ui {
 
-class SealedForm : public Part {
+class PasswordForm : public Part {
     Q_OBJECT
 public:
-    explicit SealedForm(QWidget* parent = nullptr);
+    explicit PasswordForm(QWidget* parent = nullptr);
 
 signals:
     void given(QString word);

@@ -1,4 +1,4 @@
-#include "ui/screens/practice/sealed_form.h"
+#include "ui/screens/practice/password_form.h"
 
 #include <QHBoxLayout>
 #include <QLineEdit>
@@ -10,22 +10,22 @@
 
 namespace latchround::ui {
 
-SealedForm::SealedForm(QWidget* parent)
+PasswordForm::PasswordForm(QWidget* parent)
     : Part(parent)
     , m_word(new QLineEdit) {
     auto* lines = new QVBoxLayout(this);
     lines->setContentsMargins(0, 0, 0, 0);
     lines->setSpacing(sizes().gap);
     lines->addWidget(
-        new Label(tr("The instructor sealed this exercise. The instructor's word opens it."),
+        new Label(tr("The instructor has locked this exercise. Enter the password to open it."),
                   TextSize::Body));
-    m_word->setObjectName(QStringLiteral("exercise-word"));
+    m_word->setObjectName(QStringLiteral("exercise-password"));
     m_word->setEchoMode(QLineEdit::Password);
-    m_word->setPlaceholderText(tr("the instructor's word"));
-    m_word->setAccessibleName(tr("The instructor's word"));
+    m_word->setPlaceholderText(tr("password"));
+    m_word->setAccessibleName(tr("Password"));
     lines->addWidget(m_word);
     auto* keys = new QHBoxLayout;
-    auto* seen = keyOf(tr("Show what is typed"), "exercise-word-seen", "choice");
+    auto* seen = keyOf(tr("Show password"), "exercise-password-seen", "choice");
     seen->setCheckable(true);
     auto* open = keyOf(tr("Open the exercise ›"), "exercise-open", "primary");
     open->setEnabled(false);
@@ -44,4 +44,4 @@ SealedForm::SealedForm(QWidget* parent)
 
 } // namespace latchround::ui
 
-#include "moc_sealed_form.cpp"
+#include "moc_password_form.cpp"

@@ -1,0 +1,34 @@
+#include "tests/tour/translations.h"
+
+#include <QFile>
+#include <QXmlStreamReader>
+
+#include <gtest/gtest.h>
+
+namespace latchround::tour {
+
+std::vector<Message> messagesOf(const QString& language) {
+    QFile file(
+        QStringLiteral(LATCHROUND_SOURCE "/resources/languages/latchround_%1.ts").arg(language));
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << file.fileName().toStdString();
+    QXmlStreamReader reader(&file);
+    std::vector<Message> messages;
+    QString context;
+    while (!reader.atEnd()) {
+        reader.readNext();
+        if (!reader.isStartElement())
+            continue;
+        if (reader.name() == QLatin1String("name"))
+            context = reader.readElementText();
+        else if (reader.name() == QLatin1String("source"))
+            messages.push_back({context, reader.readElementText(), {}});
+        else if (reader.name() == QLatin1String("translation"))
+            messages.back().translated =
+                reader.readElementText(QXmlStreamReader::IncludeChildElements);
+    }
+    EXPECT_FALSE(reader.hasError()) << reader.errorString().toStdString();
+    EXPECT_GT(messages.size(), 2000u) << file.fileName().toStdString();
+    return messages;
+}
+
+} // namespace latchround::tour
