@@ -4,14 +4,14 @@
 
 namespace latchround {
 
-QString withDecimalMark(QString translated, const QString& english, const QString& mark) {
+QString withDecimalMark(QString translated, const char* english, const QString& mark) {
     const QChar comma = QLatin1Char(',');
     if (mark == comma || !translated.contains(comma))
         return translated;
     // Neither "9.4.1.1.5", the number of a paragraph, nor the end of a sentence after a figure.
     static const QRegularExpression figure(
         QStringLiteral(R"((?<![\d.])([0-9]+)\.([0-9]+)(?!\.?\d))"));
-    for (auto at = figure.globalMatch(english); at.hasNext();) {
+    for (auto at = figure.globalMatch(QString::fromUtf8(english)); at.hasNext();) {
         const QRegularExpressionMatch each = at.next();
         const QRegularExpression written(QStringLiteral(R"((?<![\d.,])%1,%2(?![.,]?\d))")
                                              .arg(each.captured(1), each.captured(2)));

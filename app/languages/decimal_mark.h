@@ -10,6 +10,6 @@ namespace latchround {
 
 /// `translated` with `mark` for the comma of its figures. Only figures that the English has too,
 /// with a point, are touched: in "3,7", a pair of numbers in both, the comma stays.
-QString withDecimalMark(QString translated, const QString& english, const QString& mark);
+QString withDecimalMark(QString translated, const char* english, const QString& mark);
 
 } // namespace latchround

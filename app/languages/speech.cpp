@@ -13,8 +13,8 @@ QString Speech::translate(const char* context, const char* source, const char* d
                           int n) const {
     if (ui::InEnglish::isSpoken())
         return {};
-    return withDecimalMark(QTranslator::translate(context, source, disambiguation, n),
-                           QString::fromUtf8(source), QLocale().decimalPoint());
+    return withDecimalMark(QTranslator::translate(context, source, disambiguation, n), source,
+                           QLocale().decimalPoint());
 }
 
 void Speech::putOn(const QString& file) {

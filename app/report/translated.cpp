@@ -19,14 +19,6 @@ QString inEnglish(const MakesWords& words) {
     return words();
 }
 
-/// Empty for English, and where both are the same.
-QString originalOf(const MakesWords& words) {
-    if (!isTranslated())
-        return {};
-    const QString english = inEnglish(words);
-    return english == words() ? QString() : english;
-}
-
 QString smallLine(const QString& english) {
     return QStringLiteral("<br/><span class=\"english\">") + safe(english) +
            QStringLiteral("</span>");
@@ -68,12 +60,12 @@ QString englishIsSignedHtml() {
 }
 
 QString englishOf(const MakesWords& words) {
-    const QString english = originalOf(words);
+    const QString english = ui::originalOf(words);
     return english.isEmpty() ? QString() : smallLine(english);
 }
 
 QString englishParagraph(const MakesWords& words) {
-    const QString english = originalOf(words);
+    const QString english = ui::originalOf(words);
     return english.isEmpty()
                ? QString()
                : QStringLiteral("<p class=\"english\">") + safe(english) + QStringLiteral("</p>");

@@ -96,8 +96,7 @@ INSTANTIATE_TEST_SUITE_P(Files, FiguresIn, testing::Values("es", "fr", "id"),
 
 TEST(DecimalMark, OnlyFiguresThatTheEnglishHasAreTurned) {
     const auto turned = [](const char* translated, const char* english, const char* mark = ".") {
-        return withDecimalMark(QString::fromUtf8(translated), QString::fromUtf8(english),
-                               QString::fromUtf8(mark))
+        return withDecimalMark(QString::fromUtf8(translated), english, QString::fromUtf8(mark))
             .toStdString();
     };
     EXPECT_EQ(turned("0,1 a 0,2 m/s", "0.1 to 0.2 m/s"), "0.1 a 0.2 m/s");

@@ -13,6 +13,9 @@ struct Message {
     QString translated; ///< empty: not translated yet
 };
 
+/// Where they are kept.
+QString languageFile(const QString& language);
+
 /// Every message of one language, e.g. "es", in the order of its file.
 std::vector<Message> messagesOf(const QString& language);
 

@@ -7,10 +7,10 @@
 #include <gmock/gmock.h>
 
 #include "core/safety/cautions.h"
-#include "practice_sample.h"
-#include "print_to.h"
 #include "tests/passing_time.h"
-#include "tongue.h"
+#include "tests/ui/practice_sample.h"
+#include "tests/ui/print_to.h"
+#include "tests/ui/tongue.h"
 #include "ui/frames/reading_pane.h"
 #include "ui/frames/sheet.h"
 #include "ui/help/help_page.h"

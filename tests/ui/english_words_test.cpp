@@ -7,9 +7,9 @@
 #include <gmock/gmock.h>
 
 #include "core/safety/cautions.h"
-#include "print_to.h"
 #include "tests/passing_time.h"
-#include "tongue.h"
+#include "tests/ui/print_to.h"
+#include "tests/ui/tongue.h"
 #include "ui/keys/flow_grid.h"
 #include "ui/keys/row_pager.h"
 #include "ui/look/touch_style.h"
@@ -28,7 +28,7 @@ QString inEnglish(const std::function<QString()>& words) {
 TEST(English, IsLeftOutOnlyForALanguageThatASpeakerHasChecked) {
     EXPECT_TRUE(isCheckedBySpeaker(u"en"));
     for (const char* language : {"es", "fr", "id"}) {
-        QFile file(languageFile(QLatin1String(language)));
+        QFile file(tour::languageFile(QLatin1String(language)));
         ASSERT_TRUE(file.open(QIODevice::ReadOnly));
         EXPECT_NE(isCheckedBySpeaker(QString::fromLatin1(language)),
                   file.readAll().contains("type=\"unfinished\""))

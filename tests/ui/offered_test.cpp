@@ -3,14 +3,13 @@
 #include <set>
 
 #include <QCoreApplication>
-#include <QFile>
 #include <QRegularExpression>
 #include <QTranslator>
-#include <QXmlStreamReader>
 
 #include <gmock/gmock.h>
 
 #include "core/evidence/typed_in.h"
+#include "tests/tour/translations.h"
 #include "tests/ui/print_to.h"
 #include "ui/words/offered.h"
 
@@ -19,23 +18,10 @@ namespace {
 
 /// English -> translation, of the context "Offered" of one language.
 std::map<std::string, QString> translationsOf(const char* language) {
-    QFile file(QStringLiteral(LATCHROUND_SOURCE "/resources/languages/latchround_%1.ts")
-                   .arg(QLatin1String(language)));
-    EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << file.fileName().toStdString();
     std::map<std::string, QString> translations;
-    QXmlStreamReader xml(&file);
-    QString context;
-    std::string source;
-    while (!xml.atEnd()) {
-        if (xml.readNext() != QXmlStreamReader::StartElement)
-            continue;
-        if (xml.name() == QLatin1String("name"))
-            context = xml.readElementText();
-        else if (xml.name() == QLatin1String("source"))
-            source = xml.readElementText().toStdString();
-        else if (xml.name() == QLatin1String("translation") && context == QLatin1String("Offered"))
-            translations[source] = xml.readElementText();
-    }
+    for (const tour::Message& message : tour::messagesOf(QLatin1String(language)))
+        if (message.context == QLatin1String("Offered"))
+            translations[message.english.toStdString()] = message.translated;
     return translations;
 }
 

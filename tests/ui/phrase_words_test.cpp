@@ -9,7 +9,6 @@
 #include <QFile>
 #include <QRegularExpression>
 #include <QTranslator>
-#include <QXmlStreamReader>
 
 #include <gmock/gmock.h>
 
@@ -23,6 +22,7 @@
 #include "core/requirement/applicability.h"
 #include "core/requirement/applicability_phrases.h"
 #include "core/safety/cautions.h"
+#include "tests/tour/translations.h"
 #include "tests/ui/memory_register.h"
 #include "tests/ui/print_to.h"
 #include "ui/words/catalogue_words.h"
@@ -98,28 +98,10 @@ std::set<QChar> placesOf(const QString& words) {
 
 /// English -> translation, of the context "Core" of one language.
 std::map<QString, QString> translationsOf(const QString& language) {
-    QFile file(
-        QStringLiteral(LATCHROUND_SOURCE "/resources/languages/latchround_%1.ts").arg(language));
-    EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << file.fileName().toStdString();
     std::map<QString, QString> translations;
-    QXmlStreamReader xml(&file);
-    QString context;
-    QString source;
-    while (!xml.atEnd()) {
-        if (xml.readNext() != QXmlStreamReader::StartElement)
-            continue;
-        if (xml.name() == QLatin1String("name"))
-            context = xml.readElementText();
-        else if (xml.name() == QLatin1String("source"))
-            source = xml.readElementText();
-        else if (xml.name() == QLatin1String("translation") && context == QLatin1String("Core")) {
-            const auto type = xml.attributes().value(QLatin1String("type")).toString();
-            const QString words = xml.readElementText();
-            if (type != QLatin1String("vanished") && type != QLatin1String("obsolete"))
-                translations[source] = words;
-        }
-    }
-    EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
+    for (const tour::Message& message : tour::messagesOf(language))
+        if (message.context == QLatin1String("Core"))
+            translations[message.english] = message.translated;
     return translations;
 }
 

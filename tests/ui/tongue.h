@@ -4,42 +4,20 @@
 #include <map>
 #include <utility>
 
-#include <QFile>
 #include <QTranslator>
-#include <QXmlStreamReader>
 
-#include <gtest/gtest.h>
-
+#include "tests/tour/translations.h"
 #include "ui/words/in_english.h"
 
 namespace latchround::ui {
-
-inline QString languageFile(const QString& language) {
-    return QStringLiteral(LATCHROUND_SOURCE "/resources/languages/latchround_%1.ts").arg(language);
-}
 
 /// A language by its own file; what is not translated yet is in capitals, and so is another text
 /// than the English.
 class Tongue : public QTranslator {
 public:
     explicit Tongue(const QString& language) {
-        QFile file(languageFile(language));
-        EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << file.fileName().toStdString();
-        QXmlStreamReader xml(&file);
-        QString context;
-        QString source;
-        while (!xml.atEnd()) {
-            if (xml.readNext() != QXmlStreamReader::StartElement)
-                continue;
-            if (xml.name() == QLatin1String("name"))
-                context = xml.readElementText();
-            else if (xml.name() == QLatin1String("source"))
-                source = xml.readElementText();
-            else if (xml.name() == QLatin1String("translation"))
-                m_said[{context, source}] =
-                    xml.readElementText(QXmlStreamReader::IncludeChildElements);
-        }
-        EXPECT_FALSE(m_said.empty());
+        for (const tour::Message& message : tour::messagesOf(language))
+            m_said[{message.context, message.english}] = message.translated;
     }
     bool isEmpty() const override { return false; }
     QString translate(const char* context, const char* source, const char*, int) const override {

@@ -3,9 +3,8 @@
 #include <algorithm>
 #include <array>
 
-#include <QLocale>
-
 #include "ui/words/in_english.h"
+#include "ui/words/spoken_language.h"
 
 namespace latchround::ui {
 
@@ -22,13 +21,17 @@ bool isCheckedBySpeaker(QStringView language) {
                                [&](QLatin1String checked) { return language == checked; });
 }
 
-QString englishBeneath(const std::function<QString()>& words) {
-    const QString on_screen = words();
-    if (isCheckedBySpeaker(QLocale().name().section(QLatin1Char('_'), 0, 0)))
+QString originalOf(const std::function<QString()>& words) {
+    if (spokenLanguage() == QLatin1String("en"))
         return {};
+    const QString said = words();
     const InEnglish english;
     const QString original = words();
-    return original == on_screen ? QString() : original;
+    return original == said ? QString() : original;
+}
+
+QString englishBeneath(const std::function<QString()>& words) {
+    return isCheckedBySpeaker(spokenLanguage()) ? QString() : originalOf(words);
 }
 
 } // namespace latchround::ui

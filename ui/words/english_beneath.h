@@ -13,8 +13,11 @@ namespace latchround::ui {
 /// is the only place that says so: screens, settings and papers follow it.
 bool isCheckedBySpeaker(QStringView language);
 
-/// What `words` would say in English, to stand small beneath what it says in the language of the
-/// screen. Empty where that language is checked, or where both are the same.
+/// What `words` would say in English; empty where that is what it says.
+QString originalOf(const std::function<QString()>& words);
+
+/// The same, to stand small beneath what it says in the language of the screen; empty where that
+/// language is checked.
 QString englishBeneath(const std::function<QString()>& words);
 
 } // namespace latchround::ui
